@@ -1,0 +1,1 @@
+"""Documents against the schemas, with the complaints in the author's words."""

@@ -1,0 +1,82 @@
+"""One document against its schema."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from typing import Any
+
+from build_tools.problem import Path, Problem
+from build_tools.schema_check.misfit import Misfit, as_misfit
+from build_tools.schema_check.schemas import Kind, schema, validator
+from build_tools.schema_check.wording import (
+    Said,
+    missing_field,
+    unknown_field,
+    wrong_name,
+    wrong_value,
+)
+from build_tools.source.document import Document
+
+
+def check_document(document: Document, kind: Kind) -> list[Problem]:
+    """The problems of `document` as a file of `kind`, sorted; one for each fault."""
+    problems: set[Problem] = set()
+    spoilt: set[Path] = set()
+    misfits = [as_misfit(error) for error in validator(kind).iter_errors(document.data)]
+    for misfit in sorted(misfits, key=_plainest_first):
+        if misfit.path in spoilt and misfit.keyword in _FOLLOW_ON:
+            continue
+        for rule, path, (message, help_) in _say(misfit):
+            problems.add(document.problem(rule, "error", path, message, help_))
+        if misfit.keyword != "required":
+            spoilt.add(misfit.path)
+    return sorted(problems)
+
+
+_FOLLOW_ON = ("oneOf", "pattern", "minLength")
+"""Complaints that only repeat an earlier one at the same place."""
+_PLAINEST = ("additionalProperties", "type", "enum", "const", "maxLength", "required")
+
+
+def _plainest_first(misfit: Misfit) -> tuple[int, str]:
+    known = misfit.keyword in _PLAINEST
+    return _PLAINEST.index(misfit.keyword) if known else len(_PLAINEST), str(misfit.path)
+
+
+def _say(misfit: Misfit) -> Iterator[tuple[str, Path, Said]]:
+    properties = misfit.schema.get("properties", {})
+    if misfit.is_name:
+        yield "wrong-value", (*misfit.path, str(misfit.value)), wrong_name(misfit)
+    elif misfit.keyword == "additionalProperties":
+        for name in misfit.value:
+            if name not in properties:
+                yield "unknown-field", (*misfit.path, name), unknown_field(name, properties)
+    elif misfit.keyword == "required":
+        # every absent field is named by each complaint about one of them; the set keeps one
+        for name in misfit.bound:
+            if name not in misfit.value:
+                said = missing_field(name, description(properties.get(name, {})))
+                yield "missing-field", misfit.path, said
+    else:
+        yield "wrong-value", misfit.path, wrong_value(field_name(misfit.path), misfit)
+
+
+def description(part: Mapping[str, Any]) -> str:
+    """What a field of a schema is for, following its reference where it has no words itself."""
+    while "description" not in part and "$ref" in part:
+        where, _, inner = part["$ref"].partition("#/")
+        part = schema(where.removeprefix("bank:")) if where else schema("unit")
+        for step in inner.split("/"):
+            part = part[step]
+    return str(part.get("description", ""))
+
+
+def field_name(path: Path) -> str:
+    """A field as the author sees it: "`minutes`", or "line 2 of `steps`"."""
+    if not path:
+        return "the file"
+    last = path[-1]
+    if isinstance(last, int):
+        around = next((p for p in reversed(path) if isinstance(p, str)), "the list")
+        return f"line {last + 1} of `{around}`"
+    return f"`{last}`"

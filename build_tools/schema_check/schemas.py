@@ -1,0 +1,30 @@
+"""The schemas in `schema/`, loaded once."""
+
+from __future__ import annotations
+
+import json
+from functools import cache
+from pathlib import Path
+from typing import Any, Literal
+
+from jsonschema import Draft202012Validator
+from referencing import Registry, Resource
+
+Kind = Literal["unit", "lesson", "bank", "topics", "words", "safety"]
+SCHEMA_FOLDER = Path(__file__).resolve().parents[2] / "schema"
+
+
+@cache
+def schema(name: str) -> dict[str, Any]:
+    """The schema in `schema/<name>.schema.json`, as plain data."""
+    text = (SCHEMA_FOLDER / f"{name}.schema.json").read_text(encoding="utf-8")
+    loaded: dict[str, Any] = json.loads(text)
+    return loaded
+
+
+@cache
+def validator(kind: Kind) -> Draft202012Validator:
+    """A validator for one kind of file."""
+    shared: Resource[Any] = Resource.from_contents(schema("shared"))
+    registry: Registry[Any] = Registry().with_resource("bank:shared", shared)
+    return Draft202012Validator(schema(kind), registry=registry)

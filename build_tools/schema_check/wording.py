@@ -1,0 +1,190 @@
+"""The validator's complaints in the author's words."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from difflib import get_close_matches
+from typing import Any
+
+from build_tools.schema_check.misfit import Misfit
+
+_TYPES = {
+    "integer": "a whole number",
+    "number": "a number",
+    "string": "text",
+    "array": "a list",
+    "object": "fields of its own",
+    "boolean": "true or false",
+}
+Said = tuple[str, str]
+"""A message and its help."""
+
+
+def unknown_field(name: str, known: Iterable[str]) -> Said:
+    """For a field that the schema does not know."""
+    known = sorted(known)
+    message = f"`{shown(name)}` is not a field that is read here"
+    if near := nearest(name, known):
+        return message, f"did you mean `{near}`?"
+    return message, f"delete it, or use one of: {', '.join(known)}"
+
+
+def missing_field(name: str, description: str) -> Said:
+    """For a field that is needed and absent."""
+    return f"`{name}` is missing", f"add it: {lower_first(description)}"
+
+
+def wrong_name(misfit: Misfit) -> Said:
+    """For the name of a field that authors may choose themselves, such as a motif's."""
+    comment = _comment(misfit)
+    if misfit.keyword == "maxLength":
+        length = len(misfit.value)
+        return (
+            f"the name `{shown(misfit.value)}` has {length} letters, and "
+            f"{misfit.bound} is the most",
+            "shorten it",
+        )
+    return f"the name `{shown(misfit.value)}` is not {comment}", f"use {comment}"
+
+
+def wrong_value(name: str, misfit: Misfit) -> Said:
+    """For a value that does not fit; `name` is its field as the author sees it."""
+    worder = _WORDERS.get(misfit.keyword)
+    if worder is not None:
+        return worder(name, misfit)
+    comment = _comment(misfit)
+    return f"{name} does not fit", f"write {comment}"
+
+
+def _type(name: str, misfit: Misfit) -> Said:
+    wanted = misfit.bound
+    kinds = [wanted] if isinstance(wanted, str) else list(wanted)
+    comment = misfit.schema.get("$comment")
+    takes = comment if comment and len(kinds) > 1 else " or ".join(_TYPES[k] for k in kinds)
+    if misfit.value is None:
+        return f"{name} is empty", f"write {takes}"
+    return f"{name} is {_kind_of(misfit.value)}, but it takes {takes}", f"write {takes}"
+
+
+def _enum(name: str, misfit: Misfit) -> Said:
+    options = [str(option) for option in misfit.bound]
+    message = f"{name} is {_kind_of(misfit.value)}, which is not one of its words"
+    if near := nearest(str(misfit.value), options):
+        return message, f'did you mean "{near}"? The words are: {", ".join(options)}'
+    return message, f"use one of: {', '.join(options)}"
+
+
+def _const(name: str, misfit: Misfit) -> Said:
+    only = misfit.bound
+    if isinstance(misfit.value, int) and isinstance(only, int) and misfit.value > only:
+        return (
+            f"{name} is {misfit.value}, which is newer than the {only} this version reads",
+            "update the bank's software, or ask for the unit in the older format",
+        )
+    return f"{name} is {_kind_of(misfit.value)}, but it takes {only}", f"write {only}"
+
+
+def _pattern(name: str, misfit: Misfit) -> Said:
+    comment = _comment(misfit)
+    if not str(misfit.value).strip():
+        return f"{name} is empty", f"write {comment}"
+    return f'{name} is "{shown(misfit.value)}", but it takes {comment}', f"write {comment}"
+
+
+def _least_or_most(name: str, misfit: Misfit) -> Said:
+    least = misfit.keyword == "minimum"
+    word = "least" if least else "most"
+    return (
+        f"{name} is {misfit.value}, and {misfit.bound} is the {word}",
+        f"write {misfit.bound} or {'more' if least else 'less'}",
+    )
+
+
+def _length(name: str, misfit: Misfit) -> Said:
+    few = misfit.keyword.startswith("min")
+    size = len(misfit.value)
+    things = _THINGS[misfit.keyword]
+    bound = misfit.bound
+    if few and size == 0:
+        return f"{name} is empty", f"write at least {_counted(bound, things)}"
+    return (
+        f"{name} has {_counted(size, things)}, and {bound} is the {'least' if few else 'most'}",
+        "add to it" if few else "shorten it",
+    )
+
+
+def _unique(name: str, misfit: Misfit) -> Said:
+    twice = next((i for n, i in enumerate(misfit.value) if i in misfit.value[:n]), misfit.value)
+    return f'{name} holds "{shown(twice)}" twice', "keep one of the two"
+
+
+def _one_of(name: str, misfit: Misfit) -> Said:
+    comment = _comment(misfit)
+    found = [
+        branch["required"][0]
+        for branch in misfit.bound
+        if "required" in branch and branch["required"][0] in misfit.value
+    ]
+    count = "none of them is there" if not found else f"{len(found)} are there"
+    names = f" ({', '.join(f'`{f}`' for f in found)})" if found else ""
+    return f"{name} takes {comment}; {count}{names}", f"write {comment}"
+
+
+def _counted(number: int, things: str) -> str:
+    return f"{number} {things.removesuffix('s') if number == 1 else things}"
+
+
+_THINGS = {
+    "minLength": "letters",
+    "maxLength": "letters",
+    "minItems": "lines",
+    "maxItems": "lines",
+    "minProperties": "fields",
+    "maxProperties": "fields",
+}
+_WORDERS = {
+    "type": _type,
+    "enum": _enum,
+    "const": _const,
+    "pattern": _pattern,
+    "minimum": _least_or_most,
+    "maximum": _least_or_most,
+    "uniqueItems": _unique,
+    "oneOf": _one_of,
+    **dict.fromkeys(_THINGS, _length),
+}
+
+
+def nearest(word: str, known: Iterable[str]) -> str | None:
+    """The known word that `word` most likely was meant to be."""
+    by_small = {k.lower(): k for k in known}
+    found = get_close_matches(word.lower(), list(by_small), n=1, cutoff=0.6)
+    return by_small[found[0]] if found else None
+
+
+def shown(value: object) -> str:
+    """A value cut to a length that a line can hold."""
+    text = " ".join(str(value).split())
+    return text if len(text) <= 40 else text[:39] + "…"
+
+
+def lower_first(text: str) -> str:
+    """A sentence as the second half of another: small first letter, no full stop."""
+    return text[:1].lower() + text[1:].rstrip(".")
+
+
+def _comment(misfit: Misfit) -> str:
+    found = misfit.schema.get("$comment")
+    return str(found or "what its description says")
+
+
+def _kind_of(value: Any) -> str:
+    if value is None:
+        return "empty"
+    if isinstance(value, bool):
+        return "true" if value else "false"
+    if isinstance(value, list):
+        return "a list"
+    if isinstance(value, dict):
+        return "a set of fields"
+    return f'"{shown(value)}"'

@@ -1,0 +1,1 @@
+"""Files in, located plain data out. Nothing here knows schemas or dance."""

@@ -1,0 +1,80 @@
+"""One file read: plain data, notes, and where every field stands."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from functools import lru_cache
+from typing import Any
+
+from build_tools.problem import Fault, Grade, Path, Problem
+from build_tools.source.front_matter import split
+from build_tools.source.prose import faults_in_body, faults_in_fields
+from build_tools.source.text import read_text
+from build_tools.source.yaml_reader import Places, read_yaml
+
+
+@dataclass(frozen=True, slots=True)
+class Document:
+    """A file's plain data and notes. `file` is relative to the content folder, with `/`."""
+
+    file: str
+    data: Any
+    body: str
+    yaml_text: str
+    first_line: int
+
+    def locate(self, path: Path) -> tuple[int, int]:
+        """Line and column, from 1, of the field at `path`, or of the nearest field around it."""
+        places = _places(self.yaml_text, self.first_line)
+        while path and path not in places:
+            path = path[:-1]
+        return places[path]
+
+    def problem(self, rule: str, grade: Grade, path: Path, message: str, help_: str) -> Problem:
+        """A problem of this file at the field at `path`."""
+        line, column = self.locate(path)
+        return Problem(self.file, line, column, rule, grade, message, help_)
+
+
+@lru_cache(maxsize=16)
+def _places(yaml_text: str, first_line: int) -> Places:
+    """Places are found again when a problem needs them, so that a large bank stays small."""
+    result = read_yaml(yaml_text, first_line)
+    return {(): (first_line, 1)} if isinstance(result, Fault) else result[1]
+
+
+def read_markdown(file: str, raw: bytes) -> Document | list[Problem]:
+    """Read a Markdown file with fields at its top."""
+    text = read_text(raw)
+    if isinstance(text, Fault):
+        return [text.at(file)]
+    halves = split(text)
+    if isinstance(halves, Fault):
+        return [halves.at(file)]
+    result = read_yaml(halves.fields, 2)
+    body_faults = list(faults_in_body(halves.body, halves.body_line))
+    if isinstance(result, Fault):
+        return [fault.at(file) for fault in (result, *body_faults)]
+    document = Document(file, result[0], halves.body, halves.fields, 2)
+    return _without_html(document, [fault.at(file) for fault in body_faults])
+
+
+def read_data(file: str, raw: bytes) -> Document | list[Problem]:
+    """Read a file that is YAML throughout."""
+    text = read_text(raw)
+    if isinstance(text, Fault):
+        return [text.at(file)]
+    result = read_yaml(text)
+    if isinstance(result, Fault):
+        return [result.at(file)]
+    return _without_html(Document(file, result[0], "", text, 1), [])
+
+
+def _without_html(document: Document, problems: list[Problem]) -> Document | list[Problem]:
+    for path, rule, message, help_ in faults_in_fields(document.data):
+        problems.append(document.problem(rule, "error", path, message, help_))
+    return sorted(problems) or document
+
+
+Reader = Callable[[str, bytes], Document | list[Problem]]

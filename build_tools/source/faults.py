@@ -1,0 +1,32 @@
+"""The faults of reading, explained: what `explain` prints for problems found before any rule."""
+
+from __future__ import annotations
+
+READING_FAULTS: dict[str, str] = {
+    "file-too-large": "Every file is small enough to be a unit, a lesson or a word list.\n\n"
+    "A very large file is nearly always the wrong file, and reading it would hold up the rest.",
+    "file-unreadable": "Every file can be opened.\n\nThe computer refused to open it: it may be "
+    "open in another program, or you may not have permission.",
+    "file-missing": "Every unit has its unit.md and at least one lesson; the bank has its bank.yml "
+    "and its vocabulary.\n\nWithout them there is nothing to check.",
+    "file-name-odd": "Every file and folder has a name that any computer can hold.\n\nFolders of "
+    "units are named in small letters, figures and hyphens; lessons are lesson-1.md, lesson-2.md "
+    "and so on; pictures lie in the unit's media folder.",
+    "not-utf-8": "Every file is saved as UTF-8 text.\n\nOther encodings turn letters such as é "
+    "into rubbish on somebody else's computer.",
+    "hidden-character": "Text holds no hidden control characters.\n\nThey often come along when "
+    "text is pasted from elsewhere, and they break lines where nobody sees it.",
+    "no-fields": "A unit or lesson file starts with its fields between two lines of three hyphens.",
+    "broken-yaml": "The fields can be read one by one.\n\nBad:  say: Ready: go low\n"
+    'Good: say: "Ready: go low"',
+    "repeated-field": "Each field is written once.\n\nIf it stood twice, one of the two would be "
+    "lost without a word.",
+    "anchor-used": "Fields are written out where they are used.\n\nLinks between places in a file "
+    "are hard to see and easy to break.",
+    "odd-number": "Numbers are ordinary numbers in figures.",
+    "raw-html": "Units are written in plain words and Markdown, not in HTML.\n\nHTML from another "
+    "school could run something on a teacher's computer.",
+    "picture-in-notes": "Pictures are listed under the stimulus, with credit, licence and text "
+    "version.",
+    "unsafe-link": "Links lead to a web address, a mail address or a heading of the same page.",
+}

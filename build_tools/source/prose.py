@@ -1,0 +1,65 @@
+"""What may not stand in written text: raw HTML, pictures in notes, links that run something."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from typing import Any
+
+from build_tools.problem import Fault, Path
+
+_TAG = re.compile(r"<(?!(?:https?://|mailto:)[^\s<>]+>)[A-Za-z/!?][^\n]{0,30}")
+_PICTURE = re.compile(r"!\[")
+_LINK = re.compile(r"\]\(\s*<?\s*([^)\s]*)|^\s{0,3}\[[^\]\n]+\]:\s*<?(\S+)", re.MULTILINE)
+_SAFE_LINK = re.compile(r"(https?://|mailto:)[^\s\"'<>]+\Z|#[A-Za-z][\w-]*\Z")
+
+_HTML_HELP = "write it in plain words or Markdown, and put spaces around a lone `<`"
+
+
+def faults_in_fields(value: Any, path: Path = ()) -> Iterator[tuple[Path, str, str, str]]:
+    """Yield (path, rule, message, help) for every text in `value` that holds raw HTML."""
+    if isinstance(value, str):
+        if found := _TAG.search(value):
+            message = f"`{_short(found.group())}` is raw HTML, which is not read"
+            yield path, "raw-html", message, _HTML_HELP
+    elif isinstance(value, list):
+        for index, item in enumerate(value):
+            yield from faults_in_fields(item, (*path, index))
+    elif isinstance(value, dict):
+        for name, item in value.items():
+            if found := _TAG.search(name):
+                message = f"`{_short(found.group())}` in a name is raw HTML, which is not read"
+                yield (*path, name), "raw-html", message, _HTML_HELP
+            yield from faults_in_fields(item, (*path, name))
+
+
+def faults_in_body(body: str, first_line: int) -> Iterator[Fault]:
+    """Yield the faults of the notes below the fields, which start on `first_line`."""
+    for offset, line in enumerate(body.split("\n")):
+        number = first_line + offset
+        if tag := _TAG.search(line):
+            message = f"`{_short(tag.group())}` is raw HTML, which is not read"
+            yield Fault("raw-html", number, tag.start() + 1, message, _HTML_HELP)
+        if picture := _PICTURE.search(line):
+            yield Fault(
+                "picture-in-notes",
+                number,
+                picture.start() + 1,
+                "a picture stands in the notes, where it has no credit and no licence",
+                "list it under `stimulus`, `items`, with its credit, licence and text version",
+            )
+        for link in _LINK.finditer(line):
+            address = link.group(1) or link.group(2) or ""
+            if not _SAFE_LINK.match(address):
+                yield Fault(
+                    "unsafe-link",
+                    number,
+                    link.start() + 1,
+                    f"the link to `{_short(address)}` is not a web address, a mail address or a "
+                    "heading of this page",
+                    "write the whole address, starting with https://, or leave the link out",
+                )
+
+
+def _short(text: str) -> str:
+    return text if len(text) <= 24 else text[:23] + "…"

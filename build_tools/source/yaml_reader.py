@@ -1,0 +1,205 @@
+"""One YAML text to plain data, with the line and column of every field.
+
+Written over the parser's events so that what authors wrote is left alone (`3:45`, `no`, `012`
+and dates stay text) and so that depth, repeated fields, anchors and aliases are seen at once.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+from typing import Any
+
+import yaml
+
+from build_tools.problem import Fault, Path
+from build_tools.source.yaml_wording import parser_fault
+
+MOST_DEPTH = 24
+MOST_DIGITS = 9
+
+_WHOLE = re.compile(r"[-+]?(0|[1-9][0-9]*)\Z")
+_DECIMAL = re.compile(r"[-+]?(0|[1-9][0-9]*)\.[0-9]+\Z")
+_NOT_A_NUMBER = re.compile(r"[-+]?\.(nan|inf)\Z", re.IGNORECASE)
+_WORDS: dict[str, bool | None] = {"true": True, "false": False, "null": None, "~": None, "": None}
+
+Places = dict[Path, tuple[int, int]]
+
+
+class _Stop(Exception):  # noqa: N818 - it stops the reading
+    """Ends the reading of this text at its first fault; never leaves this module."""
+
+    def __init__(self, fault: Fault) -> None:
+        self.fault = fault
+
+
+@dataclass(slots=True)
+class _Open:
+    """A list or a map that is still being read."""
+
+    value: dict[str, Any] | list[Any]
+    path: Path
+    key: str | None = None
+    lines: dict[str, int] = field(default_factory=dict)
+
+
+def read_yaml(text: str, first_line: int = 1) -> tuple[Any, Places] | Fault:
+    """Read one document.
+
+    `first_line` is the line of the file on which `text` starts. Places give, for every field of
+    a map, where its name stands, and for every item of a list, where the item starts.
+    """
+    try:
+        return _read(text, first_line)
+    except _Stop as stop:
+        return stop.fault
+    except yaml.YAMLError as error:
+        return parser_fault(error, text, first_line)
+
+
+def _read(text: str, first_line: int) -> tuple[Any, Places]:
+    places: Places = {(): (first_line, 1)}
+    root: list[Any] = []
+    stack: list[_Open] = [_Open(root, ())]
+    documents = 0
+    for event in _events(text):
+        mark: Any = event.start_mark
+        line, column = mark.line + first_line, mark.column + 1
+        if isinstance(event, yaml.DocumentStartEvent):
+            documents += 1
+            if documents > 1:
+                raise _Stop(_fault("broken-yaml", line, column, *_SECOND_DOCUMENT))
+        elif isinstance(event, yaml.NodeEvent):
+            _refuse_marks(event, line, column)
+            _take(event, stack, places, line, column)
+        elif isinstance(event, yaml.CollectionEndEvent):
+            stack.pop()
+    return (root[0] if root else None), places
+
+
+def _events(text: str) -> Iterator[yaml.Event]:
+    yield from yaml.parse(text, Loader=yaml.CLoader)
+
+
+def _take(event: yaml.NodeEvent, stack: list[_Open], places: Places, line: int, col: int) -> None:
+    """Put one value, or one field's name, where it belongs."""
+    top = stack[-1]
+    if isinstance(top.value, dict) and top.key is None:
+        top.key = _field_name(event, top, line, col)
+        places[(*top.path, top.key)] = (line, col)
+        return
+    path: Path
+    if isinstance(top.value, dict):
+        path = (*top.path, top.key or "")
+    elif len(stack) == 1:
+        path = ()
+    else:
+        path = (*top.path, len(top.value))
+        places[path] = (line, col)
+    value: Any
+    if isinstance(event, yaml.ScalarEvent):
+        value = _scalar(event, line, col)
+    else:
+        if len(stack) > MOST_DEPTH:
+            raise _Stop(_fault("broken-yaml", line, col, *_TOO_DEEP))
+        value = {} if isinstance(event, yaml.MappingStartEvent) else []
+    if isinstance(top.value, dict):
+        top.value[top.key or ""] = value
+        top.key = None
+    else:
+        top.value.append(value)
+    if not isinstance(event, yaml.ScalarEvent):
+        stack.append(_Open(value, path))
+
+
+def _field_name(event: yaml.NodeEvent, top: _Open, line: int, column: int) -> str:
+    if not isinstance(event, yaml.ScalarEvent):
+        raise _Stop(_fault("broken-yaml", line, column, *_ODD_FIELD_NAME))
+    name = str(event.value)
+    if name in top.lines:
+        raise _Stop(
+            _fault(
+                "repeated-field",
+                line,
+                column,
+                f"`{name}` stands here a second time; the first is on line {top.lines[name]}",
+                "keep one of the two",
+            )
+        )
+    top.lines[name] = line
+    return name
+
+
+def _scalar(event: yaml.ScalarEvent, line: int, column: int) -> str | int | float | bool | None:
+    text = str(event.value)
+    if event.style:
+        return text
+    if text in _WORDS:
+        return _WORDS[text]
+    if _NOT_A_NUMBER.match(text):
+        raise _Stop(
+            _fault(
+                "odd-number",
+                line,
+                column,
+                f"`{text}` is not a number that can be used",
+                "write a number in figures, or put quotation marks around it if it is a word",
+            )
+        )
+    if not (_WHOLE.match(text) or _DECIMAL.match(text)):
+        return text
+    if sum(c.isdigit() for c in text) > MOST_DIGITS:
+        raise _Stop(
+            _fault(
+                "odd-number",
+                line,
+                column,
+                f"the number {text[:20]}… has more than {MOST_DIGITS} figures",
+                "write the number that was meant, or put quotation marks around it if it is text",
+            )
+        )
+    return int(text) if _WHOLE.match(text) else float(text)
+
+
+def _refuse_marks(event: yaml.NodeEvent, line: int, column: int) -> None:
+    if event.anchor is not None:
+        what = "*" if isinstance(event, yaml.AliasEvent) else "&"
+        raise _Stop(
+            _fault(
+                "anchor-used",
+                line,
+                column,
+                f"`{what}{event.anchor}` is a link between places in the file, which is not read",
+                f'write the words out in both places, or put quotation marks around "{what}"',
+            )
+        )
+    tag = getattr(event, "tag", None)
+    if tag is not None:
+        raise _Stop(
+            _fault(
+                "broken-yaml",
+                line,
+                column,
+                f"`{tag}` at the start of a value is a sign for programs",
+                "delete it, or put quotation marks around the whole value",
+            )
+        )
+
+
+def _fault(rule: str, line: int, column: int, message: str, help_: str) -> Fault:
+    return Fault(rule, line, column, message, help_)
+
+
+_SECOND_DOCUMENT = (
+    "a second set of fields starts here",
+    "keep one set of fields in a file; delete the line of three hyphens",
+)
+_TOO_DEEP = (
+    f"fields stand inside one another more than {MOST_DEPTH} deep here",
+    "look for an unclosed bracket or for lines that are indented too far",
+)
+_ODD_FIELD_NAME = (
+    "a list or a map stands where the name of a field belongs",
+    "write the field as `name: value`, and put quotation marks around brackets in text",
+)
