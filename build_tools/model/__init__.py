@@ -1,0 +1,1 @@
+"""Sound documents as frozen dataclasses. Nothing here judges or adds up."""

@@ -1,0 +1,42 @@
+"""The whole bank: its units, its words, its topics."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from build_tools.model.unit import Unit
+from build_tools.problem import Grade
+
+
+@dataclass(frozen=True, slots=True)
+class Word:
+    """A word of dance in plain words."""
+
+    word: str
+    plain: str
+    in_class: str | None
+    under: str | None
+
+
+@dataclass(frozen=True, slots=True)
+class Topic:
+    """A topic and the other words it may be looked up by."""
+
+    name: str
+    also: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Bank:
+    """Everything the pages are made from. `as_of` is a day, year-month-day."""
+
+    name: str
+    as_of: str
+    about: str
+    grades: Mapping[str, Grade]
+    topics: Mapping[str, Topic]
+    words: Mapping[str, Word]
+    safety_title: str
+    safety_notes: str
+    units: tuple[Unit, ...]

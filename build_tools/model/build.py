@@ -1,0 +1,100 @@
+"""From sound documents to a unit. Documents that fit their schema never fail here."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from build_tools.model.build_dance import build_dance
+from build_tools.model.build_lesson import build_lesson
+from build_tools.model.unit import (
+    CurriculumLink,
+    EndPoint,
+    Kit,
+    Neighbours,
+    Parent,
+    SchoolYears,
+    Skill,
+    Space,
+    Stimulus,
+    StimulusItem,
+    Tried,
+    Unit,
+)
+from build_tools.source.document import Document
+
+Data = Mapping[str, Any]
+
+
+def build_unit(
+    slug: str, unit: Document, lessons: list[Document], media: Mapping[str, int]
+) -> Unit:
+    """The unit in the folder `slug`, from its documents."""
+    data: Data = unit.data
+    built = sorted((build_lesson(d) for d in lessons), key=lambda one: (one.number, one.file))
+    return Unit(
+        slug=slug,
+        file=unit.file,
+        title=data["title"],
+        edition=data["edition"],
+        issued=data["issued"],
+        publisher=data["publisher"],
+        licence=data["licence"],
+        language=data["language"],
+        credit=data.get("credit"),
+        adapted_from=Parent(**data["adapted_from"]) if "adapted_from" in data else None,
+        draft=data.get("draft", False),
+        years=tuple(
+            SchoolYears(y["nation"], tuple(str(n) for n in y["years"])) for y in data["years"]
+        ),
+        topics=tuple(data["topics"]),
+        subjects=tuple(data["subjects"]),
+        summary=data["summary"],
+        stimulus=_stimulus(data["stimulus"]),
+        end_points={name: EndPoint(name, **e) for name, e in data["end_points"].items()},
+        skills=tuple(Skill(**s) for s in data["skills"]),
+        dance=build_dance(data),
+        curriculum=tuple(CurriculumLink(**c) for c in data["curriculum"]),
+        builds_on=_neighbours(data["builds_on"]),
+        leads_to=_neighbours(data["leads_to"]),
+        words=dict(data.get("words", {})),
+        kit=Kit(data["kit"]["wear"], tuple(data["kit"]["collect"]), data["kit"]["without_props"]),
+        space=Space(**data["space"]),
+        allow=dict(data.get("allow", {})),
+        tried=_tried(data["tried"]),
+        lessons=tuple(built),
+        media=dict(media),
+        notes=unit.body,
+    )
+
+
+def _stimulus(data: Data) -> Stimulus:
+    return Stimulus(
+        kinds=tuple(data["kinds"]),
+        what=data["what"],
+        show=data["show"],
+        where=data["where"],
+        minutes=int(data["minutes"]),
+        look_for=data["look_for"],
+        content_note=data.get("content_note"),
+        items=tuple(
+            StimulusItem(
+                title=item["title"],
+                by=item["by"],
+                licence=item["licence"],
+                source=item["source"],
+                changes=item.get("changes"),
+                file=item.get("file"),
+                text_version=item.get("text_version"),
+            )
+            for item in data.get("items", [])
+        ),
+    )
+
+
+def _neighbours(data: Data) -> Neighbours:
+    return Neighbours(data["in_words"], tuple(data.get("units", [])))
+
+
+def _tried(data: Data) -> Tried:
+    return Tried(data["taught"], data.get("with"), data.get("where"), data.get("changed"))

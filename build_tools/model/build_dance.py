@@ -1,0 +1,163 @@
+"""From a unit's document to its dance."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from fractions import Fraction
+from typing import Any
+
+from build_tools.model.dance import (
+    Action,
+    Addition,
+    Choice,
+    Dance,
+    Development,
+    EndingPart,
+    Motif,
+    Passage,
+    Seconds,
+    Section,
+    Sound,
+    Standing,
+    Transition,
+)
+
+Data = Mapping[str, Any]
+ACTION_KINDS = ("travel", "turn", "jump", "gesture", "stillness", "transfer")
+_USUAL_PHRASE = 8
+
+
+def counts(written: int | float | str) -> Fraction:
+    """Counts as an exact fraction, from 8, "1/2" or "1 1/2"."""
+    return sum((Fraction(part) for part in str(written).split(" ")), Fraction(0))
+
+
+def build_dance(data: Data) -> Dance:
+    """The dance written in a unit's document."""
+    dance: Data = data["dance"]
+    sound = _sound(dance["sound"])
+    return Dance(
+        form=tuple(dance["form"].split(" ")),
+        order_choice=dance.get("order"),
+        tempo=int(dance["tempo"]) if "tempo" in dance else None,
+        phrase=int(dance.get("phrase", _USUAL_PHRASE)),
+        front=dance["front"],
+        sound=sound,
+        sections={letter: _section(letter, s, sound) for letter, s in data["sections"].items()},
+        motifs={
+            name: Motif(name, m["from"], m["idea"], tuple(_action(a) for a in m["actions"]))
+            for name, m in data["motifs"].items()
+        },
+        developments={
+            name: _development(name, d) for name, d in data.get("developments", {}).items()
+        },
+        transitions=tuple(
+            Transition(
+                start=t["from"],
+                end=t["to"],
+                kind=t["as"],
+                counts=counts(t["counts"]) if "counts" in t else None,
+                how=t["how"],
+                cue=t["cue"],
+            )
+            for t in data.get("transitions", [])
+        ),
+        choices={
+            name: Choice(name, c["what"], tuple(c["from"]), c["by"], c["if_not"])
+            for name, c in data.get("choices", {}).items()
+        },
+        ending=tuple(EndingPart(e["who"], e["does"]) for e in data["ending"]),
+    )
+
+
+def _action(data: Data) -> Action:
+    kind = next(k for k in ACTION_KINDS if k in data)
+    return Action(
+        kind=kind,
+        counts=counts(data[kind]),
+        word=data.get("as"),
+        also=tuple(data.get("with", [])),
+        level=data.get("level"),
+        direction=data.get("direction"),
+        side=data.get("side"),
+        facing=data.get("facing"),
+        pathway=data.get("pathway"),
+        size=data.get("size"),
+        body_part=data.get("body_part"),
+        dynamics=tuple(data.get("dynamics", [])),
+    )
+
+
+def _development(name: str, data: Data) -> Development:
+    replace: Data = data.get("replace", {})
+    keep = data.get("keep")
+    return Development(
+        name=name,
+        of=data["of"],
+        device=data["device"],
+        only=tuple(int(n) for n in data.get("only", [])),
+        choice=data.get("choice"),
+        times=data.get("times"),
+        counts=tuple(counts(c) for c in data.get("counts", [])),
+        size=data.get("size"),
+        level=data.get("level"),
+        direction=data.get("direction"),
+        facing=data.get("facing"),
+        pathway=data.get("pathway"),
+        dynamics=tuple(data.get("dynamics", [])),
+        body_part=data.get("body_part"),
+        order=tuple(int(n) for n in data.get("order", [])),
+        replaced=int(replace["action"]) if replace else None,
+        replacement=_action(replace["by"]) if replace else None,
+        left_out=tuple(int(n) for n in data.get("leave_out", [])),
+        added=tuple(Addition(int(a["after"]), _action(a["action"])) for a in data.get("add", [])),
+        kept=(int(keep[0]), int(keep[1])) if keep else None,
+        joined_to=data.get("and"),
+        formation=data.get("formation"),
+        dancers=data.get("dancers"),
+        relationship=data.get("relationship"),
+    )
+
+
+def _section(letter: str, data: Data, usual: Sound) -> Section:
+    improvised: Data = data.get("improvised", {})
+    uncounted: Data = improvised or data.get("timed", {})
+    return Section(
+        letter=letter,
+        idea=data["idea"],
+        counts=counts(data["counts"]) if "counts" in data else None,
+        seconds=_seconds(uncounted["seconds"]) if uncounted else None,
+        ends_on=uncounted.get("ends_on"),
+        improvised_from=improvised.get("start"),
+        improvised_rules=tuple(improvised.get("rules", [])),
+        start=Standing(**data["start"]),
+        end=Standing(**data["end"]),
+        danced=tuple(_passage(p) for p in data.get("danced", [])),
+        sound=_sound(data["sound"]) if "sound" in data else usual,
+    )
+
+
+def _seconds(written: int | float | str) -> Seconds:
+    least, _, most = str(written).partition(" to ")
+    return Seconds(Fraction(least), Fraction(most or least))
+
+
+def _passage(data: Data) -> Passage:
+    return Passage(
+        what=tuple(data["what"]),
+        fit=data["as"],
+        times=int(data.get("times", 1)),
+        parts=data.get("parts"),
+        after=counts(data["after"]) if "after" in data else None,
+        who=data.get("who"),
+    )
+
+
+def _sound(data: Data) -> Sound:
+    return Sound(
+        kind=data["kind"],
+        what=data["what"],
+        follows=data["follows"],
+        lasts=data.get("lasts"),
+        looped=data.get("looped", False),
+    )

@@ -1,0 +1,83 @@
+"""From a lesson's document to a lesson."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from build_tools.model.build_dance import counts
+from build_tools.model.lesson import Lesson, LookAndTalk, Next, Question, Step
+from build_tools.source.document import Document
+
+Data = Mapping[str, Any]
+
+
+def build_lesson(document: Document) -> Lesson:
+    """The lesson written in `document`."""
+    data: Data = document.data
+    talk = data.get("look_and_talk")
+    return Lesson(
+        file=document.file,
+        number=int(data["lesson"]),
+        title=data["title"],
+        focus=data["focus"],
+        pupils_make=data["pupils_make"],
+        minutes=int(data["minutes"]),
+        collect=tuple(data["collect"]),
+        classroom_first=tuple(data.get("classroom_first", [])),
+        story_so_far=data.get("story_so_far"),
+        never_did_last=data.get("never_did_last"),
+        steps=tuple(_step(s) for s in data["steps"]),
+        look_and_talk=_look_and_talk(talk) if talk else None,
+        change=dict(data.get("change", {})),
+        trouble=dict(data["if"]),
+        not_dancing=data["not_dancing"],
+        safety=tuple(data["safety"]),
+        words=dict(data.get("words", {})),
+        notes=document.body,
+    )
+
+
+def _step(data: Data) -> Step:
+    minutes = int(data["minutes"])
+    return Step(
+        phase=data["phase"],
+        does=data["does"],
+        minutes=minutes,
+        # a step that says no least time is not meant to be squeezed
+        least=int(data.get("least", minutes)),
+        grouping=data["grouping"],
+        into=data.get("into"),
+        say=data.get("say"),
+        task=data["task"],
+        ask=_questions(data.get("ask", [])),
+        look_for=data.get("look_for"),
+        easier=data.get("easier"),
+        harder=data.get("harder"),
+        counts=counts(data["counts"]) if "counts" in data else None,
+        intensity=data.get("intensity"),
+        makes=tuple(data.get("makes", [])),
+        develops=tuple(data.get("develops", [])),
+        joins=tuple(data.get("joins", [])),
+        dances=tuple(data.get("dances", [])),
+        shows=tuple(data.get("shows", [])),
+        settles=tuple(data.get("settles", [])),
+        teaches=tuple(data.get("teaches", [])),
+    )
+
+
+def _questions(data: list[Data]) -> tuple[Question, ...]:
+    return tuple(
+        Question(q["question"], tuple(q.get("answers", [])), q.get("looks_back_to")) for q in data
+    )
+
+
+def _look_and_talk(data: Data) -> LookAndTalk:
+    return LookAndTalk(
+        who=data["who"],
+        at=data["at"],
+        looking_for=data["looking_for"],
+        end_points=tuple(data.get("end_points", [])),
+        questions=_questions(data["questions"]),
+        next=Next(**data["next"]) if "next" in data else None,
+    )

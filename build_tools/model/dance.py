@@ -1,0 +1,205 @@
+"""The dance: sections, motifs, developments, transitions, choices."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class Action:
+    """One action of a motif. `counts` are counts of the beat the class claps."""
+
+    kind: str
+    """One of travel, turn, jump, gesture, stillness, transfer."""
+    counts: Fraction
+    word: str | None = None
+    """The pupils' own word for it."""
+    also: tuple[str, ...] = ()
+    """Kinds of action done at the same moment."""
+    level: str | None = None
+    direction: str | None = None
+    side: str | None = None
+    facing: str | None = None
+    pathway: str | None = None
+    size: str | None = None
+    body_part: str | None = None
+    dynamics: tuple[str, ...] = ()
+
+    @property
+    def kinds(self) -> tuple[str, ...]:
+        """Every kind of action in it, the main one first."""
+        return (self.kind, *self.also)
+
+
+@dataclass(frozen=True, slots=True)
+class Motif:
+    """A motif as it is first made."""
+
+    name: str
+    made_by: str
+    """pupils, teacher, or teacher then pupils."""
+    idea: str
+    actions: tuple[Action, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Addition:
+    """An action added after the action numbered `after`; 0 is the very start."""
+
+    after: int
+    action: Action
+
+
+@dataclass(frozen=True, slots=True)
+class Development:
+    """A motif, or another development, changed by one device.
+
+    Numbers of actions count from 1. A field is None, or empty, where its device does not use it
+    or where pupils decide (`choice` then names the choice).
+    """
+
+    name: str
+    of: str
+    device: str
+    only: tuple[int, ...] = ()
+    choice: str | None = None
+    times: int | None = None
+    counts: tuple[Fraction, ...] = ()
+    size: str | None = None
+    level: str | None = None
+    direction: str | None = None
+    facing: str | None = None
+    pathway: str | None = None
+    dynamics: tuple[str, ...] = ()
+    body_part: str | None = None
+    order: tuple[int, ...] = ()
+    replaced: int | None = None
+    replacement: Action | None = None
+    left_out: tuple[int, ...] = ()
+    added: tuple[Addition, ...] = ()
+    kept: tuple[int, int] | None = None
+    joined_to: str | None = None
+    formation: str | None = None
+    dancers: str | None = None
+    relationship: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Passage:
+    """One stretch of a section: what is danced and how its parts fit in time."""
+
+    what: tuple[str, ...]
+    fit: str
+    """unison, canon, canon in turn, canon together, canon to one ending, question and answer,
+    or side by side."""
+    times: int = 1
+    parts: int | None = None
+    after: Fraction | None = None
+    """In a canon: counts from one part's start to the next part's."""
+    who: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Standing:
+    """How the dancers stand at the start or end of a section."""
+
+    formation: str
+    facing: str
+    place: str
+
+
+@dataclass(frozen=True, slots=True)
+class Sound:
+    """One sound. `lasts` is a recording's length in seconds."""
+
+    kind: str
+    what: str
+    follows: str
+    lasts: int | None = None
+    looped: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Seconds:
+    """A length in seconds that may vary: the least and the most."""
+
+    least: Fraction
+    most: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class Section:
+    """One section. It has `counts`, or `seconds` with the cue it `ends_on`."""
+
+    letter: str
+    idea: str
+    counts: Fraction | None
+    seconds: Seconds | None
+    ends_on: str | None
+    improvised_from: str | None
+    """How an improvised section starts; None for counted and timed sections."""
+    improvised_rules: tuple[str, ...]
+    start: Standing
+    end: Standing
+    danced: tuple[Passage, ...]
+    sound: Sound
+
+    @property
+    def kind(self) -> str:
+        """counted, timed or improvised."""
+        if self.counts is not None:
+            return "counted"
+        return "improvised" if self.improvised_from is not None else "timed"
+
+
+@dataclass(frozen=True, slots=True)
+class Transition:
+    """How one section leads into the next. `start` and `end` are letters, or any."""
+
+    start: str
+    end: str
+    kind: str
+    """move, hold, overlap, cut or straight on."""
+    counts: Fraction | None
+    how: str
+    cue: str
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """Something pupils decide."""
+
+    name: str
+    what: str
+    options: tuple[str, ...]
+    by: str
+    if_not: str
+
+
+@dataclass(frozen=True, slots=True)
+class EndingPart:
+    """What some pupils do at the very end."""
+
+    who: str
+    does: str
+
+
+@dataclass(frozen=True, slots=True)
+class Dance:
+    """The whole class dance. `tempo` is in beats a minute, `phrase` in counts."""
+
+    form: tuple[str, ...]
+    order_choice: str | None
+    """The choice in which pupils decide the order of sections, if they do."""
+    tempo: int | None
+    phrase: int
+    front: str
+    sound: Sound
+    sections: Mapping[str, Section]
+    motifs: Mapping[str, Motif]
+    developments: Mapping[str, Development]
+    transitions: tuple[Transition, ...]
+    choices: Mapping[str, Choice]
+    ending: tuple[EndingPart, ...]

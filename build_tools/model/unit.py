@@ -1,0 +1,157 @@
+"""One unit: what is true of all its lessons."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from build_tools.model.dance import Dance
+from build_tools.model.lesson import Lesson
+
+
+@dataclass(frozen=True, slots=True)
+class Parent:
+    """The unit that this one was adapted from."""
+
+    title: str
+    publisher: str
+    edition: str
+    licence: str
+
+
+@dataclass(frozen=True, slots=True)
+class SchoolYears:
+    """School years of one nation, as written there: 3, R, P4."""
+
+    nation: str
+    years: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class StimulusItem:
+    """A picture, sound, poem or object, with its credit. `file` lies in the unit's folder."""
+
+    title: str
+    by: str
+    licence: str
+    source: str
+    changes: str | None
+    file: str | None
+    text_version: str | None
+
+
+@dataclass(frozen=True, slots=True)
+class Stimulus:
+    """What the dance starts from. `minutes` is how long it is shown."""
+
+    kinds: tuple[str, ...]
+    what: str
+    show: str
+    where: str
+    minutes: int
+    look_for: str
+    content_note: str | None
+    items: tuple[StimulusItem, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class EndPoint:
+    """Something every pupil shows by the end."""
+
+    name: str
+    every_pupil: str
+    looks_like: str
+    getting_there: str
+    going_further: str
+
+
+@dataclass(frozen=True, slots=True)
+class Skill:
+    """Something needed first, with two minutes that bring it in."""
+
+    skill: str
+    catch_up: str
+
+
+@dataclass(frozen=True, slots=True)
+class CurriculumLink:
+    """Where the unit meets a published curriculum."""
+
+    nation: str
+    stage: str
+    says: str
+    met_by: str
+
+
+@dataclass(frozen=True, slots=True)
+class Neighbours:
+    """Units before or after, by their folders' names, and the same in words."""
+
+    in_words: str
+    units: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Kit:
+    """What to wear and collect, and how to do without."""
+
+    wear: str
+    collect: tuple[str, ...]
+    without_props: str
+
+
+@dataclass(frozen=True, slots=True)
+class Space:
+    """The room needed, and the same in less."""
+
+    hall: str
+    half_hall: str
+    classroom: str
+
+
+@dataclass(frozen=True, slots=True)
+class Tried:
+    """Honestly, whether it has been taught."""
+
+    taught: bool
+    with_whom: str | None
+    where: str | None
+    changed: str | None
+
+
+@dataclass(frozen=True, slots=True)
+class Unit:
+    """One unit. `slug` is its folder's name; `file` is the document it was written in."""
+
+    slug: str
+    file: str
+    title: str
+    edition: str
+    issued: str
+    publisher: str
+    licence: str
+    language: str
+    credit: str | None
+    adapted_from: Parent | None
+    draft: bool
+    years: tuple[SchoolYears, ...]
+    topics: tuple[str, ...]
+    subjects: tuple[str, ...]
+    summary: str
+    stimulus: Stimulus
+    end_points: Mapping[str, EndPoint]
+    skills: tuple[Skill, ...]
+    dance: Dance
+    curriculum: tuple[CurriculumLink, ...]
+    builds_on: Neighbours
+    leads_to: Neighbours
+    words: Mapping[str, str]
+    kit: Kit
+    space: Space
+    allow: Mapping[str, str]
+    tried: Tried
+    lessons: tuple[Lesson, ...]
+    """In the order of their numbers; numbers may still repeat or be missing."""
+    media: Mapping[str, int]
+    """Media files there are, with their sizes in bytes."""
+    notes: str

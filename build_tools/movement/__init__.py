@@ -1,0 +1,1 @@
+"""The arithmetic of dance, pure: no lessons, no files, no pages."""
