@@ -1,0 +1,1 @@
+"""One lesson: its minutes and its steps."""

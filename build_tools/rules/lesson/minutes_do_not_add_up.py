@@ -1,0 +1,39 @@
+"""The minutes of a lesson's steps add up to the minutes of the lesson.
+
+A teacher plans the morning by the lesson's minutes. If the steps take longer, the last ones are
+lost, and those are the ones where pupils look, talk and cool down.
+
+Bad:
+    minutes: 45
+    steps: 6 + 10 + 12 + 10 + 4 minutes, which is 42
+Good:
+    minutes: 45
+    steps: 6 + 10 + 12 + 10 + 4 + 3 minutes
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from build_tools.model.unit import Unit
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+
+GRADE: Grade = "error"
+SOURCE = "common practice, no source"
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each lesson whose steps do not fill it exactly."""
+    for lesson in unit.lessons:
+        steps = [step.minutes for step in lesson.steps]
+        if sum(steps) == lesson.minutes:
+            continue
+        left = lesson.minutes - sum(steps)
+        yield Finding(
+            lesson.file,
+            ("minutes",),
+            f"the lesson has {lesson.minutes} minutes, but its steps add up to {sum(steps)} "
+            f"({' + '.join(str(m) for m in steps)})",
+            f"add {left} minutes to a step" if left > 0 else f"take {-left} minutes off the steps",
+        )

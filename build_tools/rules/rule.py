@@ -1,0 +1,40 @@
+"""What a rule is, and what it yields."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+
+from build_tools.model.bank import Bank
+from build_tools.model.unit import Unit
+from build_tools.problem import Grade, Path
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """One thing found by a rule: `file` is the document, `path` the place inside it."""
+
+    file: str
+    path: Path
+    message: str
+    help: str
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """One rule, as its module states it.
+
+    `name` states the fault, so that "allow minutes-do-not-add-up" reads well. `grade` is the
+    usual one. `needs` names rules whose findings break the ground under this one. `source` is
+    the published source, or "common practice, no source". `manual` is the module's docstring.
+    Exactly one of `check` (one unit) and `check_bank` (all units) is there.
+    """
+
+    name: str
+    family: str
+    grade: Grade
+    needs: tuple[str, ...]
+    source: str
+    manual: str
+    check: Callable[[Unit], Iterator[Finding]] | None
+    check_bank: Callable[[Bank], Iterator[Finding]] | None
