@@ -1,0 +1,93 @@
+"""The command line: the one place where a fault of the tool itself is caught."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+import traceback
+from pathlib import Path
+
+from build_tools.commands.misuse import Misuse
+
+PROJECT = Path(__file__).resolve().parents[1]
+BUG = 3
+
+
+def main(argv: list[str]) -> int:
+    """Run one command. Returns 0 sound, 1 errors, 2 misuse, 3 a bug in the tool."""
+    try:
+        return _run(_parser().parse_args(argv))
+    except Misuse as misuse:
+        print(misuse, file=sys.stderr)
+        return 2
+    except KeyboardInterrupt:
+        return 130
+    except Exception:  # noqa: BLE001 - the one blanket handler, so that a bug has its own exit code
+        traceback.print_exc()
+        print("This is a fault of the bank's software, not of your units.", file=sys.stderr)
+        return BUG
+
+
+def _run(args: argparse.Namespace) -> int:
+    # Each command is imported when it is wanted, so that `check` does not wait for the publisher.
+    match args.command:
+        case "check":
+            from build_tools.commands import check
+
+            content = check.existing_content(args.content)
+            return check.run(content, args.path, json=args.json, strict=args.strict)
+        case "site":
+            from build_tools.commands import check, site
+
+            return site.run(check.existing_content(args.content), args.out.resolve())
+        case "explain":
+            from build_tools.commands import explain
+
+            return explain.run(args.rule)
+        case "watch":
+            from build_tools.commands import check, watch
+
+            return watch.run(check.existing_content(args.content), args.port)
+        case "test":
+            from build_tools.commands import test
+
+            return test.run(args.thorough, args.rest)
+        case "lock":
+            from build_tools.commands import lock
+
+            return lock.run()
+        case "notices":
+            from build_tools import notices
+
+            return notices.run(args.check, PROJECT)
+        case other:
+            raise AssertionError(other)
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(
+        prog="python3 build_tools", description="Write, check and publish units of class dance."
+    )
+    commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
+
+    check = commands.add_parser("check", help="say what needs mending")
+    check.add_argument("path", nargs="*", help="report only what lies here; all is read")
+    check.add_argument("--json", action="store_true", help="as a list for programs")
+    check.add_argument("--strict", action="store_true", help="let questions fail too")
+    site = commands.add_parser("site", help="publish the pages of a bank without errors")
+    site.add_argument("--out", type=Path, default=PROJECT / "site", help="the folder to publish in")
+    explain = commands.add_parser("explain", help="say what a rule wants and why")
+    explain.add_argument("rule", nargs="?", help="the rule's name; without it, all are listed")
+    watch = commands.add_parser("watch", help="check and preview while you write")
+    watch.add_argument("--port", type=int, default=8765, help="where the preview is served")
+    for command in (check, site, watch):
+        command.add_argument(
+            "--content", type=Path, default=PROJECT / "content", help="the folder of units"
+        )
+    test = commands.add_parser("test", help="run every check of the project itself")
+    test.add_argument("--thorough", action="store_true", help="at the larger sizes")
+    test.add_argument("rest", nargs="*", metavar="-- PYTEST ARGUMENTS", help="handed to pytest")
+    commands.add_parser("lock", help="choose the versions of all parts anew")
+    notices = commands.add_parser("notices", help="write the notices of all parts anew")
+    notices.add_argument("--check", action="store_true", help="only say whether they are fresh")
+    return parser

@@ -1,0 +1,63 @@
+"""`check`: read the bank and say what needs mending."""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Sequence
+from pathlib import Path
+
+from build_tools.commands.misuse import Misuse
+from build_tools.pipeline import check_folder
+from build_tools.problem import Problem
+from build_tools.reports.data import as_json
+from build_tools.reports.text import as_text, counted, skipped_line
+
+
+def run(content: Path, paths: Sequence[str], *, json: bool, strict: bool) -> int:
+    """Check the folder `content` and report what lies below `paths`, or everything.
+
+    Returns 0 when sound, 1 with an error (with a question too when `strict`). Raises Misuse
+    where a path does not exist or lies outside the folder.
+    """
+    wanted = [_below(content, path) for path in paths]
+    report = check_folder(content)
+    shown = [p for p in report.problems if _is_wanted(p, wanted)]
+    prefix = f"{content.name}/"
+    if json:
+        print(as_json(shown, prefix))
+    else:
+        if shown:
+            print(as_text(shown, prefix))
+        print(counted(shown))
+    if note := skipped_line(report.skipped):
+        print(note, file=sys.stderr)
+    return exit_code(shown, strict=strict)
+
+
+def exit_code(problems: Sequence[Problem], *, strict: bool) -> int:
+    """1 if a problem stands in the way, else 0."""
+    grades = {"error", "question"} if strict else {"error"}
+    return int(any(p.severity in grades for p in problems))
+
+
+def existing_content(content: Path) -> Path:
+    """The content folder as a whole path; raises Misuse where there is none."""
+    if not content.is_dir():
+        raise Misuse(f"there is no folder {content}; give the folder that holds bank.yml and units")
+    return content.resolve()
+
+
+def _below(content: Path, path: str) -> str:
+    whole = Path(path).resolve()
+    if not whole.exists():
+        raise Misuse(f"there is no file or folder {path}")
+    try:
+        return whole.relative_to(content).as_posix()
+    except ValueError:
+        raise Misuse(f"{path} lies outside {content}, so nothing in it is checked") from None
+
+
+def _is_wanted(problem: Problem, wanted: Sequence[str]) -> bool:
+    return not wanted or any(
+        w == "." or problem.file == w or problem.file.startswith(f"{w}/") for w in wanted
+    )

@@ -1,0 +1,25 @@
+"""One page to be rendered, whatever renders it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """One page of the site.
+
+    `path` is where it lies in the site, with `/` and ending in .html, such as
+    units/rock-pool/lesson-1.html; `template` is the template in `site_overrides/`; `title` is
+    what the browser's tab shows; `context` is the dataclass that the template sees as `view`.
+    """
+
+    path: str
+    template: str
+    title: str
+    context: object
+
+    @property
+    def to_root(self) -> str:
+        """The way from this page back to the site's top folder: "" or ../../ and so on."""
+        return "../" * self.path.count("/")

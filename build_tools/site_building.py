@@ -1,0 +1,75 @@
+"""A checked bank to a folder of pages: the full site in batches, or the pages of one unit."""
+
+from __future__ import annotations
+
+import json
+import shutil
+from collections.abc import Iterable
+from pathlib import Path
+
+from build_tools.mkdocs_adapter import PROJECT, render
+from build_tools.model.bank import Bank
+from build_tools.model.unit import Unit
+from build_tools.pages.assemble import shared_pages, unit_pages
+from build_tools.pages.entries import Notice, RuleEntry
+from build_tools.rules.catalogue import all_rules
+from build_tools.schema_check.schemas import schema
+
+SCHEMAS_SHOWN = ("unit", "lesson", "shared", "bank", "topics", "words")
+
+
+def published_units(bank: Bank) -> tuple[Unit, ...]:
+    """The units that go into the site: all but drafts."""
+    return tuple(unit for unit in bank.units if not unit.draft)
+
+
+def build_site(bank: Bank, content: Path, out: Path) -> None:
+    """Write the whole site below `out`: shared pages in one batch, each unit in its own."""
+    shown = published_units(bank)
+    copy_assets(out)
+    render(shared_pages(bank, rule_entries(), notices(), _schemas()), out)
+    for unit in shown:
+        build_unit_pages(bank, unit, content, out)
+
+
+def build_unit_pages(bank: Bank, unit: Unit, content: Path, out: Path) -> None:
+    """Write the pages and media of one unit below `out`."""
+    render(unit_pages(bank, unit), out)
+    _copy(
+        ((content / "units" / unit.slug / file) for file in sorted(unit.media)),
+        out / "units" / unit.slug / "media",
+    )
+
+
+def copy_assets(out: Path) -> None:
+    """Copy styles, scripts and the typeface."""
+    shutil.copytree(
+        PROJECT / "site_overrides" / "assets",
+        out / "assets",
+        dirs_exist_ok=True,
+        copy_function=shutil.copyfile,
+    )
+
+
+def rule_entries() -> tuple[RuleEntry, ...]:
+    """Every rule as the rules page shows it."""
+    return tuple(
+        RuleEntry(rule.name, rule.family, rule.grade, rule.manual, rule.source)
+        for rule in sorted(all_rules(), key=lambda r: (r.family, r.name))
+    )
+
+
+def notices() -> tuple[Notice, ...]:
+    """Every part that is bundled or used to build the pages, from NOTICES.json."""
+    listed = json.loads((PROJECT / "NOTICES.json").read_text(encoding="utf-8"))
+    return tuple(Notice(**entry) for entry in (*listed["bundled"], *listed["packages"]))
+
+
+def _schemas() -> dict[str, dict[str, object]]:
+    return {name: schema(name) for name in SCHEMAS_SHOWN}
+
+
+def _copy(files: Iterable[Path], folder: Path) -> None:
+    for file in files:
+        folder.mkdir(parents=True, exist_ok=True)
+        shutil.copyfile(file, folder / file.name)

@@ -1,0 +1,67 @@
+"""Check and rebuild while an author writes: which pages a change touches, and doing them anew."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+from build_tools.model.bank import Bank
+from build_tools.pipeline import Report
+from build_tools.problem import Problem
+from build_tools.site_building import build_site, build_unit_pages
+
+
+@dataclass(frozen=True, slots=True)
+class Touched:
+    """What a change touches: some units by their folders' names, or everything."""
+
+    slugs: frozenset[str]
+    everything: bool
+
+
+def touched(content: Path, changed: Iterable[Path]) -> Touched:
+    """Which units the `changed` files belong to; a file outside the units touches everything."""
+    slugs = set()
+    for path in changed:
+        try:
+            parts = path.relative_to(content).parts
+        except ValueError:
+            continue
+        if len(parts) < 3 or parts[0] != "units":
+            return Touched(frozenset(), True)
+        slugs.add(parts[1])
+    return Touched(frozenset(slugs), False)
+
+
+def standing_in_the_way(report: Report, slug: str) -> tuple[Problem, ...]:
+    """The errors of one unit; while there are any, its last good pages stand."""
+    return tuple(p for p in report.of_grade("error") if p.file.startswith(f"units/{slug}/"))
+
+
+def sound_bank(report: Report) -> Bank | None:
+    """The bank with the units that have no errors, drafts among them as if they were finished."""
+    if report.bank is None:
+        return None
+    units = tuple(
+        replace(unit, draft=False)
+        for unit in report.bank.units
+        if not standing_in_the_way(report, unit.slug)
+    )
+    return replace(report.bank, units=units)
+
+
+def rebuild(content: Path, out: Path, what: Touched, report: Report) -> list[str]:
+    """Write anew below `out` what was touched; returns what was written, in words."""
+    bank = sound_bank(report)
+    if bank is None:
+        return []
+    if what.everything:
+        build_site(bank, content, out)
+        return ["every page"]
+    written = []
+    for unit in bank.units:
+        if unit.slug in what.slugs:
+            build_unit_pages(bank, unit, content, out)
+            written.append(f"the pages of {unit.slug}")
+    return written
