@@ -55,7 +55,7 @@ def _run(args: argparse.Namespace) -> int:
         case "lock":
             from build_tools.commands import lock
 
-            return lock.run()
+            return lock.run(upgrade=args.upgrade)
         case "notices":
             from build_tools import notices
 
@@ -87,7 +87,8 @@ def _parser() -> argparse.ArgumentParser:
     test = commands.add_parser("test", help="run every check of the project itself")
     test.add_argument("--thorough", action="store_true", help="at the larger sizes")
     test.add_argument("rest", nargs="*", metavar="-- PYTEST ARGUMENTS", help="handed to pytest")
-    commands.add_parser("lock", help="choose the versions of all parts anew")
+    lock = commands.add_parser("lock", help="make the locks anew after a change of parts")
+    lock.add_argument("--upgrade", action="store_true", help="choose newer versions too")
     notices = commands.add_parser("notices", help="write the notices of all parts anew")
     notices.add_argument("--check", action="store_true", help="only say whether they are fresh")
     return parser

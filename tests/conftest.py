@@ -1,0 +1,32 @@
+"""What every test shares: the `--thorough` option and the same examples in every run."""
+
+from __future__ import annotations
+
+import os
+
+import pytest
+from hypothesis import settings
+
+from build_tools.commands.tools_for_tests import tools
+
+settings.register_profile("bank", derandomize=True, database=None, deadline=None, max_examples=100)
+settings.register_profile("thorough", settings.get_profile("bank"), max_examples=1000)
+
+
+def pytest_addoption(parser: pytest.Parser) -> None:
+    parser.addoption(
+        "--thorough", action="store_true", help="many more examples, and every page of the site"
+    )
+
+
+def pytest_configure(config: pytest.Config) -> None:
+    settings.load_profile("thorough" if config.getoption("--thorough") else "bank")
+    if not hasattr(config, "workerinput"):
+        # So that plain `pytest` finds the same programs; the workers inherit what is set here.
+        os.environ.update(tools().environment())
+
+
+@pytest.fixture(scope="session")
+def thorough(pytestconfig: pytest.Config) -> bool:
+    """Whether this is the long run, `python3 build_tools test --thorough`."""
+    return bool(pytestconfig.getoption("--thorough"))
