@@ -1,0 +1,1 @@
+"""Names, and what the unit refers to."""

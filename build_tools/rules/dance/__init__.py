@@ -1,0 +1,1 @@
+"""The dance itself: its sections, counts, parts and transitions."""

@@ -1,0 +1,1 @@
+"""Looking at dance and talking about it."""

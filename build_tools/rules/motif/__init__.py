@@ -1,0 +1,1 @@
+"""Motifs and how they are developed."""

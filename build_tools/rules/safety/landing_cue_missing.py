@@ -1,0 +1,72 @@
+"""In each lesson, pupils hear how to land before their first jump.
+
+Jumps hurt in the landing: knees bent, feet quiet. Said once a lesson is enough, in the step with
+the first jump, in an earlier step, or under `safety`.
+
+Bad:
+    say: Rush in and jump.
+Good:
+    say: Rush in and jump. Land softly; bend your knees.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from build_tools.model.dance import Dance
+from build_tools.model.lesson import Lesson, Step
+from build_tools.model.unit import Unit
+from build_tools.problem import Grade, Path
+from build_tools.rules.jumps import jump_in
+from build_tools.rules.rule import Finding
+
+GRADE: Grade = "error"
+SOURCE = "common practice, no source; knees over toes when bending: afPE, Safe Practice, 2016, 8.26"
+NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
+
+_CUE = re.compile(
+    r"""
+      \blandings?\b(?!\s+(stage|place|craft))
+    | \b(you|they|we|to|jumps?|hops?|leaps?|always|please)\s+land\b
+    | \b(land|lands)\s+(\w+\s+){0,3}?
+      (soft|softly|quiet|quietly|silently|gently|lightly|low|feet|foot|toes|knees|bent|safely|still)\b
+    | \b(soft|bent|bendy|springy)\s+knees\b
+    | \bbend(ing)?\s+(\w+\s+){0,2}?knees\b
+    | \bknees\s+(\w+\s+){0,2}?(bend|bent|soft|springy)\b
+    | \b(quiet|soft|silent)\s+(\w+\s+)?feet\b
+    """,
+    re.IGNORECASE | re.VERBOSE,
+)
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for the first jump of each lesson that comes with no landing cue."""
+    for lesson in unit.lessons:
+        finding = _uncued(unit.dance, lesson)
+        if finding:
+            yield finding
+
+
+def _uncued(dance: Dance, lesson: Lesson) -> Finding | None:
+    if any(_CUE.search(line) for line in lesson.safety):
+        return None
+    for index, step in enumerate(lesson.steps):
+        if _says_how_to_land(step):
+            return None
+        jump = jump_in(dance, step)
+        if jump is None:
+            continue
+        path: Path = ("steps", index, jump.field) if jump.field else ("steps", index)
+        return Finding(
+            lesson.file,
+            path,
+            f"step {index + 1} has the first jump of lesson {lesson.number} ({jump.said}), but "
+            "nothing up to there says how to land",
+            "add a landing cue to `say`, such as: land softly, knees bent",
+        )
+    return None
+
+
+def _says_how_to_land(step: Step) -> bool:
+    return any(_CUE.search(text or "") for text in (step.say, step.task, step.look_for))

@@ -1,0 +1,1 @@
+"""How lessons follow one another: found, fixed, joined, rehearsed, shown."""
