@@ -15,7 +15,7 @@ from build_tools.pages.entries import Notice, RuleEntry
 from build_tools.rules.catalogue import all_rules
 from build_tools.schema_check.schemas import schema
 
-SCHEMAS_SHOWN = ("unit", "lesson", "shared", "bank", "topics", "words")
+SCHEMAS_SHOWN = ("unit", "lesson", "shared", "bank", "topics", "words", "safety")
 
 
 def published_units(bank: Bank) -> tuple[Unit, ...]:

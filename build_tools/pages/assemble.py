@@ -1,0 +1,39 @@
+"""All the pages there are: those of the whole bank, and those of one unit."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from build_tools.model.bank import Bank
+from build_tools.model.unit import Unit
+from build_tools.pages.about_page import about_page
+from build_tools.pages.entries import Notice, RuleEntry
+from build_tools.pages.front_page import front_page
+from build_tools.pages.lesson_page import lesson_page
+from build_tools.pages.page import Page
+from build_tools.pages.rules_page import rules_page
+from build_tools.pages.safety_page import safety_page
+from build_tools.pages.schema_guide import Schemas
+from build_tools.pages.unit_page import unit_page
+from build_tools.pages.words_page import words_page
+from build_tools.pages.writing_page import writing_page
+
+
+def shared_pages(
+    bank: Bank, rules: Sequence[RuleEntry], notices: Sequence[Notice], schemas: Schemas
+) -> list[Page]:
+    """The pages of the whole bank. Drafts are not listed; `schemas` by the kind of file."""
+    units = tuple(unit for unit in bank.units if not unit.draft)
+    return [
+        front_page(bank, units),
+        words_page(bank),
+        safety_page(bank),
+        writing_page(bank, units, schemas),
+        rules_page(bank, rules),
+        about_page(bank, units, notices),
+    ]
+
+
+def unit_pages(bank: Bank, unit: Unit) -> list[Page]:
+    """The unit page and its lessons. They depend on the unit and on the bank's settings."""
+    return [unit_page(bank, unit), *(lesson_page(bank, unit, lesson) for lesson in unit.lessons)]

@@ -1,0 +1,75 @@
+"""What every page shares: the bank's name, the way to the top folder, the links at the foot."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from build_tools.model.bank import Bank
+
+LANGUAGE = "en-GB"
+
+
+@dataclass(frozen=True, slots=True)
+class Link:
+    """A link to another page of the site."""
+
+    words: str
+    """What the link says."""
+    href: str
+    """Where it goes, relative to the page it stands on."""
+
+
+@dataclass(frozen=True, slots=True)
+class Frame:
+    """What stands around the content of a page."""
+
+    bank_name: str
+    """The bank's name, at the head of every page."""
+    title: str
+    """What the browser's tab shows."""
+    description: str
+    """One sentence about the page, for search and for sharing."""
+    to_root: str
+    """The way from the page to the site's top folder: empty, or ../../ and so on."""
+    language: str
+    """The language of the words around the content, as a language tag."""
+    home: str
+    """Where the front page is."""
+    finder: str
+    """Where the finder is on the front page."""
+    foot: tuple[Link, ...]
+    """The links at the foot of every page."""
+    scripts: tuple[str, ...]
+    """The page's scripts, each relative to the page; the page is whole without them."""
+
+
+_FOOT = (
+    ("Words of dance", "words.html"),
+    ("Keeping everyone safe", "safety.html"),
+    ("How to write a unit", "writing.html"),
+    ("The rules", "rules.html"),
+    ("About the bank", "about.html"),
+)
+
+
+def frame(
+    bank: Bank, path: str, title: str, description: str, scripts: tuple[str, ...] = ()
+) -> Frame:
+    """The frame of the page at `path`; `scripts` are names in assets/js."""
+    to_root = "../" * path.count("/")
+    return Frame(
+        bank_name=bank.name,
+        title=tab_title(bank, title),
+        description=description,
+        to_root=to_root,
+        language=LANGUAGE,
+        home=f"{to_root}index.html",
+        finder=f"{to_root}index.html#find",
+        foot=tuple(Link(words, to_root + href) for words, href in _FOOT),
+        scripts=tuple(f"{to_root}assets/js/{name}" for name in scripts),
+    )
+
+
+def tab_title(bank: Bank, title: str) -> str:
+    """What the browser's tab shows for a page with `title`."""
+    return title if title == bank.name else f"{title} – {bank.name}"

@@ -1,0 +1,226 @@
+"""The lesson page, in the order in which a teacher needs it on the morning."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from markupsafe import Markup
+
+from build_tools.model.bank import Bank
+from build_tools.model.lesson import Lesson, LookAndTalk
+from build_tools.model.unit import Unit
+from build_tools.pages.frame import Frame, Link, frame
+from build_tools.pages.lesson_steps import QuestionView, StepView, question_view, step_views
+from build_tools.pages.notes import notes_html
+from build_tools.pages.page import Page
+from build_tools.pages.shown import Labelled, Picture, capital, picture, sentence
+from build_tools.pages.unit_dance import strip_of
+from build_tools.pages.unit_page import lesson_href, tried_in_words
+from build_tools.views.additions import lesson_adds
+from build_tools.views.diagrams.minutes import minutes_figure
+from build_tools.views.diagrams.small_line import small_line
+from build_tools.views.parts_named import letters_in
+from build_tools.views.plain_words import minutes_in_words
+from build_tools.views.timings import step_times
+from build_tools.views.words_needed import words_needed
+
+_TROUBLE = {
+    "stuck": "They are stuck",
+    "finished": "Some finish early",
+    "loud": "It gets loud",
+    "silly": "It gets silly",
+    "will_not_join": "One won’t join in",
+    "short_of_time": "You are short of time",
+    "sound_fails": "The sound fails",
+    "lesson_lost": "The lesson is lost",
+}
+_LOOKERS = {
+    "yourself": "Each pupil looks back at their own dance",
+    "partner": "Partners look at each other",
+    "another pair": "Pairs look at another pair",
+    "another group": "Groups look at another group",
+    "half the class": "Half the class looks at the other half",
+    "whole class": "The whole class looks",
+}
+DEFERENCE = (
+    "Your school’s risk assessment and your employer’s policy come first. Where this page and "
+    "they differ, follow them."
+)
+
+
+@dataclass(frozen=True, slots=True)
+class ShortLine:
+    """The lesson in short lines: one step."""
+
+    time: str
+    """From which minute to which."""
+    does: str
+    """What pupils do."""
+
+
+@dataclass(frozen=True, slots=True)
+class TalkView:
+    """Looking and talking."""
+
+    who: str
+    """Who looks at whom."""
+    at: str
+    """At what."""
+    looking_for: str
+    """The one thing looked for."""
+    questions: tuple[QuestionView, ...]
+    """Questions to ask."""
+    next_heading: str
+    """What comes after: where the next lesson starts, or where the class goes from here."""
+    seen: str | None
+    """Where to start if it was seen."""
+    not_yet: str | None
+    """Where to start if it was not seen yet."""
+
+
+@dataclass(frozen=True, slots=True)
+class LessonView:
+    """The lesson page."""
+
+    frame: Frame
+    """What stands around the content."""
+    language: str
+    """The language the unit is written in, as a language tag."""
+    unit: Link
+    """The unit, with the way to its page."""
+    place: str
+    """Which lesson of how many."""
+    title: str
+    """The lesson's title."""
+    pupils_make: str
+    """What pupils will have made by the end."""
+    focus: str
+    """What the lesson is for."""
+    picture: Picture
+    """What is made today, drawn."""
+    minutes: str
+    """How long it lasts in the hall."""
+    collect: tuple[str, ...]
+    """What to get ready, five things at most."""
+    short_lines: tuple[ShortLine, ...]
+    """The lesson in short lines."""
+    minutes_line: Picture
+    """The steps over the minutes."""
+    classroom_first: tuple[str, ...]
+    """What to do before you leave the classroom."""
+    safety: tuple[str, ...]
+    """What to check and say before they move."""
+    story_so_far: str | None
+    """What pupils did before."""
+    never_did_last: str | None
+    """Where to start if the lesson before was never taught."""
+    steps: tuple[StepView, ...]
+    """The steps."""
+    talk: TalkView | None
+    """Looking and talking, and where the next lesson starts."""
+    not_dancing: str
+    """A part for a pupil who cannot dance today."""
+    trouble: tuple[Labelled, ...]
+    """One line for each thing that can go wrong."""
+    change: tuple[Labelled, ...]
+    """Ways to change the lesson to fit the class."""
+    words: tuple[Labelled, ...]
+    """Words for today, each in plain words."""
+    deference: str
+    """Whose word on safety comes first."""
+    safety_page: Link
+    """The way to the bank's safety page."""
+    notes: Markup
+    """The teacher's notes."""
+    tried: str
+    """Honestly, whether it has been taught."""
+    previous: Link | None
+    """The lesson before."""
+    next: Link | None
+    """The lesson after."""
+
+
+def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
+    """The page units/<slug>/lesson-<n>.html."""
+    path = f"units/{unit.slug}/{lesson_href(lesson.number)}"
+    title = f"Lesson {lesson.number}: {lesson.title}"
+    index = unit.lessons.index(lesson)
+    shown, names = _picture(unit, lesson)
+    view = LessonView(
+        frame=frame(bank, path, f"{title}, {unit.title}", lesson.pupils_make, ("print.js",)),
+        language=unit.language,
+        unit=Link(unit.title, "index.html"),
+        place=f"Lesson {lesson.number} of {len(unit.lessons)}",
+        title=lesson.title,
+        pupils_make=lesson.pupils_make,
+        focus=sentence(lesson.focus),
+        picture=shown,
+        minutes=minutes_in_words(lesson.minutes),
+        collect=lesson.collect,
+        short_lines=tuple(
+            ShortLine(f"{time.start} to {time.end}", step.does)
+            for time, step in zip(step_times(lesson), lesson.steps, strict=True)
+        ),
+        minutes_line=picture(minutes_figure(lesson)),
+        classroom_first=lesson.classroom_first,
+        safety=lesson.safety,
+        story_so_far=lesson.story_so_far,
+        never_did_last=lesson.never_did_last,
+        steps=step_views(unit, lesson, names),
+        talk=_talk(unit, lesson, lesson.look_and_talk) if lesson.look_and_talk else None,
+        not_dancing=lesson.not_dancing,
+        trouble=tuple(
+            Labelled(label, lesson.trouble[key])
+            for key, label in _TROUBLE.items()
+            if key in lesson.trouble
+        ),
+        change=tuple(Labelled(capital(key), words) for key, words in lesson.change.items()),
+        words=tuple(Labelled(m.word, m.plain) for m in words_needed(unit, lesson, bank.words)),
+        deference=DEFERENCE,
+        safety_page=Link("More on keeping everyone safe", "../../safety.html"),
+        notes=notes_html(lesson.notes, 3),
+        tried=tried_in_words(unit),
+        previous=_neighbour(unit, index - 1),
+        next=_neighbour(unit, index + 1),
+    )
+    return Page(path, "lesson.html", view.frame.title, view)
+
+
+def _picture(unit: Unit, lesson: Lesson) -> tuple[Picture, tuple[str, ...]]:
+    """What is made today: a motif's strip, else the dance with today's sections.
+
+    The names are the motifs already drawn, so that no step draws them again.
+    """
+    adds = lesson_adds(unit, lesson)
+    for names in (adds.motifs, adds.developments):
+        if names:
+            return strip_of(unit.dance, names[0]), (names[0],)
+    named = [
+        name
+        for step in lesson.steps
+        for name in (*step.makes, *step.joins, *step.dances, *step.shows)
+    ]
+    return picture(small_line(unit.dance, "today", letters_in(unit.dance, named))), ()
+
+
+def _talk(unit: Unit, lesson: Lesson, talk: LookAndTalk) -> TalkView:
+    last = lesson is unit.lessons[-1]
+    following = unit.lessons[unit.lessons.index(lesson) + 1].number if not last else 0
+    return TalkView(
+        who=_LOOKERS[talk.who],
+        at=talk.at,
+        looking_for=sentence(talk.looking_for),
+        questions=tuple(question_view(q) for q in talk.questions),
+        next_heading="Where the class goes from here"
+        if last
+        else f"Where lesson {following} starts",
+        seen=sentence(talk.next.seen) if talk.next else None,
+        not_yet=sentence(talk.next.not_yet) if talk.next else None,
+    )
+
+
+def _neighbour(unit: Unit, index: int) -> Link | None:
+    if not 0 <= index < len(unit.lessons):
+        return None
+    lesson = unit.lessons[index]
+    return Link(f"Lesson {lesson.number}: {lesson.title}", lesson_href(lesson.number))

@@ -1,0 +1,114 @@
+"""The steps of a lesson as its page shows them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from markupsafe import Markup
+
+from build_tools.model.lesson import Lesson, Question, Step
+from build_tools.model.unit import Unit
+from build_tools.pages.shown import Picture, capital
+from build_tools.pages.unit_dance import strip_of
+from build_tools.views.diagrams.ruler import upright
+from build_tools.views.groups import grouping_in_words
+from build_tools.views.plain_words import counts_in_words, minutes_in_words
+from build_tools.views.timings import StepTime, step_times
+
+
+@dataclass(frozen=True, slots=True)
+class QuestionView:
+    """One question."""
+
+    question: str
+    """The question, as you ask it."""
+    answers: str | None
+    """Answers pupils may give."""
+    looks_back: str | None
+    """The lesson it looks back to, in words."""
+
+
+@dataclass(frozen=True, slots=True)
+class StepView:
+    """One step of a lesson."""
+
+    number: int
+    """Its number, from 1."""
+    does: str
+    """What pupils do, in a few words."""
+    time: str
+    """From which minute to which."""
+    minutes: str
+    """How long it lasts, in words."""
+    ruler: Markup
+    """The minutes as a ruler standing in the margin."""
+    phase: str
+    """What kind of step it is."""
+    grouping: str
+    """How pupils are grouped, in words."""
+    into: str | None
+    """What you say to get them into those groups."""
+    say: str | None
+    """What you say aloud."""
+    task: str
+    """What pupils do."""
+    look_for: str | None
+    """The one thing to look for."""
+    questions: tuple[QuestionView, ...]
+    """Questions to ask."""
+    counts: str | None
+    """How many counts you count aloud or drum."""
+    easier: str | None
+    """How to make the task easier."""
+    harder: str | None
+    """How to make the task harder."""
+    strips: tuple[Picture, ...]
+    """Strips of what the step makes or changes, where not drawn above."""
+
+
+def step_views(unit: Unit, lesson: Lesson, drawn: tuple[str, ...]) -> tuple[StepView, ...]:
+    """The steps; motifs and developments in `drawn` are already on the page."""
+    seen, found = set(drawn), []
+    for number, (time, step) in enumerate(
+        zip(step_times(lesson), lesson.steps, strict=True), start=1
+    ):
+        new = [n for n in (*step.makes, *step.develops) if n not in seen and _has_strip(unit, n)]
+        seen.update(new)
+        strips = tuple(strip_of(unit.dance, name) for name in new)
+        found.append(_step(number, time, step, strips))
+    return tuple(found)
+
+
+def _has_strip(unit: Unit, name: str) -> bool:
+    return name in unit.dance.motifs or name in unit.dance.developments
+
+
+def _step(number: int, time: StepTime, step: Step, strips: tuple[Picture, ...]) -> StepView:
+    return StepView(
+        number=number,
+        does=step.does,
+        time=f"{time.start} to {time.end}",
+        minutes=minutes_in_words(step.minutes),
+        ruler=Markup(upright(step.minutes)),
+        phase=step.phase,
+        grouping=capital(grouping_in_words(step.grouping)),
+        into=step.into,
+        say=step.say,
+        task=step.task,
+        look_for=step.look_for,
+        questions=tuple(question_view(q) for q in step.ask),
+        counts=counts_in_words(step.counts) if step.counts else None,
+        easier=step.easier,
+        harder=step.harder,
+        strips=strips,
+    )
+
+
+def question_view(question: Question) -> QuestionView:
+    """A question as the page shows it."""
+    back = question.looks_back_to
+    return QuestionView(
+        question.question,
+        "; ".join(question.answers) or None,
+        f"looks back to lesson {back}" if back else None,
+    )

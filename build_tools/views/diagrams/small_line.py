@@ -1,0 +1,57 @@
+"""The whole dance on one short line: a block a section, its width by its length."""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+
+from build_tools.model.dance import Dance
+from build_tools.views.dance_line import dance_line, width_in_counts
+from build_tools.views.diagrams.blocks import block, letter_tag
+from build_tools.views.diagrams.figure import Figure
+from build_tools.views.diagrams.hatch import hatches, letters_in_order
+from build_tools.views.diagrams.score import score_in_words
+from build_tools.views.diagrams.svg import drawing, el, line
+from build_tools.views.plain_words import listed
+
+WIDTH = 360
+_HEIGHT = 34
+
+
+def small_line(dance: Dance, prefix: str, today: Collection[str] | None = None) -> Figure:
+    """The dance on one line. Where `today` is given, only its letters are hatched."""
+    whole = dance_line(dance)
+    widths = [float(width_in_counts(part, dance.tempo)) for part in whole.parts]
+    per = (WIDTH - 12) / (sum(widths) or 1)
+    pieces, x = [hatches(prefix, dance.form, letters_in_order(dance.form))], 6.0
+    for part, counts in zip(whole.parts, widths, strict=True):
+        width, section = counts * per, part.section
+        if section is None:
+            pieces.append(line(x, 3 + _HEIGHT, x + width, 3 + _HEIGHT, 1.5))
+        else:
+            torn = section.counts is None
+            if today is None or section.letter in today:
+                pieces.append(block(prefix, section.letter, x, 3, width, _HEIGHT, torn))
+            else:
+                pieces.append(_later(x, width))
+            pieces.append(letter_tag(section.letter, x + width / 2, 3 + _HEIGHT / 2, 17))
+        x += width
+    title = f"The dance: {' '.join(dance.form)}"
+    if today is not None:
+        title += f", today {listed(sorted(today))}"
+    svg = drawing(title, WIDTH, _HEIGHT + 8, *pieces, kind="small-line")
+    return Figure(title, svg, score_in_words(whole))
+
+
+def _later(x: float, width: float) -> str:
+    return el(
+        "rect",
+        x=x,
+        y=3,
+        width=width,
+        height=_HEIGHT,
+        fill="none",
+        stroke="currentColor",
+        stroke_width=1,
+        stroke_dasharray="3 3",
+        class_="quiet",
+    )

@@ -1,0 +1,116 @@
+"""The order strip of a motif: a box an action, as wide as its counts, as high as its level."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from fractions import Fraction
+
+from build_tools.model.dance import Action
+from build_tools.views.diagrams.figure import Figure
+from build_tools.views.diagrams.marks import marks
+from build_tools.views.diagrams.ruler import HEIGHT, ruler
+from build_tools.views.diagrams.svg import SMALL, TEXT, drawing, el, num, path, text, text_width
+from build_tools.views.plain_words import action_in_words, action_label
+
+WIDTH = 360
+_LEFT, _RIGHT = 34, 6
+_BOX = 44
+_LIFT = {"low": 0, "middle": 11, "high": 22}
+_TOP = 4
+_FLOOR = _TOP + _LIFT["high"] + _BOX
+_ROW = _FLOOR + 6 + HEIGHT + 6
+_ROW_COUNTS = (8, 12, 16, 4, 2)
+"""Counts to a row, the best first; a row that holds every word is taken."""
+
+Row = list[tuple[Fraction, Action]]
+
+
+def order_strip(title: str, actions: Sequence[Action], phrase: int) -> Figure:
+    """The strip of `actions`, in as many rows as they need."""
+    counts = _counts_to_a_row(actions)
+    rows = _rows(actions, counts)
+    per = (WIDTH - _LEFT - _RIGHT) / counts
+    drawn, before = [], Fraction(0)
+    for n, row in enumerate(rows):
+        drawn.append(_row(row, n * _ROW, per, phrase, before))
+        before += row[-1][0] + row[-1][1].counts
+    svg = drawing(title, WIDTH, len(rows) * _ROW, *drawn, kind="strip")
+    words = (f"{n}. {action_in_words(action)}" for n, action in enumerate(actions, start=1))
+    return Figure(title, svg, tuple(words))
+
+
+def _counts_to_a_row(actions: Sequence[Action]) -> int:
+    longest = max((action.counts for action in actions), default=Fraction(1))
+    for counts in _ROW_COUNTS:
+        per = (WIDTH - _LEFT - _RIGHT) / counts
+        fits = all(
+            text_width(action_label(a), TEXT, bold=True) <= float(a.counts) * per - 4
+            for a in actions
+        )
+        if longest <= counts and fits:
+            return counts
+    return max(8, -int(-longest // 1))
+
+
+def _rows(actions: Sequence[Action], counts: int) -> list[Row]:
+    rows: list[Row] = [[]]
+    used = Fraction(0)
+    for action in actions:
+        if rows[-1] and used + action.counts > counts:
+            rows.append([])
+            used = Fraction(0)
+        rows[-1].append((used, action))
+        used += action.counts
+    return rows
+
+
+def _row(row: Row, y: float, per: float, phrase: int, before: Fraction) -> str:
+    total = row[-1][0] + row[-1][1].counts
+    right = _LEFT + float(total) * per
+    lanes = "".join(
+        f"M{_LEFT} {num(y + _FLOOR - lift - _BOX / 2)}H{num(right)}" for lift in _LIFT.values()
+    )
+    pieces = [
+        path(lanes, 0.75, kind="rule", dash="1 4"),
+        text("high", 0, y + _TOP + _BOX / 2 + 4, SMALL, kind="quiet"),
+        text("low", 0, y + _FLOOR - _BOX / 2 + 4, SMALL, kind="quiet"),
+    ]
+    pieces += [_box(action, _LEFT + float(start) * per, y, per) for start, action in row]
+    whole = -int(-total // 1)
+    pieces.append(ruler(_LEFT, y + _FLOOR + 6, whole, per, phrase, start=int(before)))
+    return el("g", *pieces)
+
+
+def _box(action: Action, x: float, y: float, per: float) -> str:
+    width = float(action.counts) * per
+    start, end = (_lift(part) for part in _levels(action.level))
+    gap = 1.5
+    x1, x2 = x + gap, x + width - gap
+    y1, y2 = y + _FLOOR - start, y + _FLOOR - end
+    corners = f"M{num(x1)} {num(y1)}L{num(x2)} {num(y2)}V{num(y2 - _BOX)}L{num(x1)} "
+    still = action.kind == "stillness"
+    shape = el(
+        "path",
+        d=f"{corners}{num(y1 - _BOX)}Z",
+        class_="open-box" if still else "box",
+        fill="none" if still else "currentColor",
+        fill_opacity=0 if still else 0.1,
+        stroke="currentColor",
+        stroke_width=1.8,
+        stroke_linejoin="round",
+        **({"stroke_dasharray": "5 3"} if still else {}),
+    )
+    middle, centre = (x1 + x2) / 2, (y1 + y2) / 2 - _BOX / 2
+    strokes = marks(action, middle, centre + 10)
+    word_y = centre - 4 if strokes else centre + 5
+    word = text(action_label(action), middle, word_y, TEXT, "middle", True, squeeze=width - 5)
+    return el("g", shape, word, strokes)
+
+
+def _levels(level: str | None) -> tuple[str, str]:
+    first, _, last = (level or "middle").partition(" to ")
+    return first, last or first
+
+
+def _lift(level: str) -> int:
+    return _LIFT[level]

@@ -1,0 +1,279 @@
+"""Page contexts: every field explained, every field used, and nothing else asked for."""
+
+from __future__ import annotations
+
+import ast
+import dataclasses
+import json
+import posixpath
+from collections import defaultdict
+from collections.abc import Iterator
+from dataclasses import fields, is_dataclass, replace
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+import pytest
+from jinja2 import Environment, FileSystemLoader, StrictUndefined
+
+from build_tools.pages.assemble import shared_pages, unit_pages
+from build_tools.pages.entries import Notice, RuleEntry
+from build_tools.pages.page import Page
+from build_tools.rules.catalogue import all_rules
+from build_tools.schema_check.schemas import schema
+from tests.support.banks import ROOT
+from tests.support.drawn import Seen, seen_in
+from tests.support.sound_bank import real_bank, real_unit
+
+OVERRIDES = ROOT / "site_overrides"
+PAGES = ROOT / "build_tools" / "pages"
+POLICY = (
+    "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; "
+    "font-src 'self'; base-uri 'none'; form-action 'none'"
+)
+SHOWN = ("unit", "lesson", "shared", "bank", "topics", "words")
+KILOBYTE = 1000
+
+
+def environment() -> Environment:
+    return Environment(
+        loader=FileSystemLoader(OVERRIDES), autoescape=True, undefined=StrictUndefined
+    )
+
+
+@cache
+def pages() -> tuple[Page, ...]:
+    rules = [RuleEntry(r.name, r.family, r.grade, r.manual, r.source) for r in all_rules()]
+    listed = json.loads((ROOT / "NOTICES.json").read_text(encoding="utf-8"))
+    notices = [Notice(**one) for one in (*listed["bundled"], *listed["packages"])]
+    shared = shared_pages(real_bank(), rules, notices, {name: schema(name) for name in SHOWN})
+    own = [page for unit in real_bank().units for page in unit_pages(real_bank(), unit)]
+    return (*shared, *own)
+
+
+@cache
+def html(path: str) -> str:
+    (page,) = (page for page in pages() if page.path == path)
+    return environment().get_template(page.template).render(view=page.context)
+
+
+def everything() -> Iterator[tuple[Page, Seen]]:
+    for page in pages():
+        yield page, seen_in(html(page.path))
+
+
+class Watched:
+    """A context that lets only its documented fields be read and notes which were."""
+
+    def __init__(self, value: Any, used: dict[type, set[str]]) -> None:
+        self._value, self._used = value, used
+
+    def __getattr__(self, name: str) -> Any:
+        kind = type(self._value)
+        if name not in {field.name for field in fields(kind)}:
+            raise AttributeError(f"{kind.__name__} has no field {name}")
+        self._used[kind].add(name)
+        return watched(getattr(self._value, name), self._used)
+
+
+def watched(value: Any, used: dict[type, set[str]]) -> Any:
+    if is_dataclass(value):
+        return Watched(value, used)
+    if isinstance(value, tuple):
+        return tuple(watched(one, used) for one in value)
+    return value
+
+
+def classes_of(file: Path) -> Iterator[ast.ClassDef]:
+    for node in ast.parse(file.read_text(encoding="utf-8")).body:
+        if isinstance(node, ast.ClassDef):
+            yield node
+
+
+def unexplained(node: ast.ClassDef) -> list[str]:
+    """The fields of a class with no words below them."""
+    found = []
+    for place, statement in enumerate(node.body):
+        if not isinstance(statement, ast.AnnAssign):
+            continue
+        after = node.body[place + 1] if place + 1 < len(node.body) else None
+        explained = (
+            isinstance(after, ast.Expr)
+            and isinstance(after.value, ast.Constant)
+            and isinstance(after.value.value, str)
+        )
+        if not explained:
+            found.append(ast.unparse(statement.target))
+    return found
+
+
+def test_every_field_of_every_context_is_explained() -> None:
+    modules = [file for file in sorted(PAGES.glob("*.py")) if file.name != "page.py"]
+    views = [node for file in modules for node in classes_of(file)]
+    assert "LessonView" in {node.name for node in views}
+    assert {node.name: found for node in views if (found := unexplained(node))} == {}
+
+
+def test_the_check_on_explanations_sees_a_silent_field() -> None:
+    (node,) = ast.parse('class V:\n    said: int\n    """Words."""\n    silent: str\n').body
+    assert isinstance(node, ast.ClassDef)
+    assert unexplained(node) == ["silent"]
+
+
+def test_templates_use_every_field_and_ask_for_no_other() -> None:
+    used: dict[type, set[str]] = defaultdict(set)
+    for page in pages():
+        template = environment().get_template(page.template)
+        assert template.render(view=watched(page.context, used)) == html(page.path)
+    unused = {
+        kind.__name__: sorted(idle)
+        for kind, names in used.items()
+        if (idle := {field.name for field in fields(kind)} - names)
+    }
+    assert unused == {}
+
+
+def test_a_template_that_asks_for_more_fails() -> None:
+    page = pages()[0]
+    asking = environment().from_string("{{ view.frame.colour }}")
+    with pytest.raises(Exception, match="colour"):
+        asking.render(view=page.context)
+
+
+def test_contexts_are_frozen_and_hold_no_models() -> None:
+    def walk(value: Any) -> Iterator[type]:
+        if is_dataclass(value) and not isinstance(value, type):
+            yield type(value)
+            for field in fields(value):
+                yield from walk(getattr(value, field.name))
+        elif isinstance(value, tuple):
+            for one in value:
+                yield from walk(one)
+
+    kinds = {kind for page in pages() for kind in walk(page.context)}
+    assert {kind.__module__.rpartition(".")[0] for kind in kinds} == {"build_tools.pages"}
+    for page in pages():
+        with pytest.raises(dataclasses.FrozenInstanceError):
+            page.context.frame = None  # type: ignore[attr-defined]
+
+
+def test_every_page_carries_the_policy_and_nothing_it_refuses() -> None:
+    for page, seen in everything():
+        policies = [a["content"] for n, a in seen.elements if n == "meta" and "http-equiv" in a]
+        assert policies == [POLICY], page.path
+        for name, attributes in seen.elements:
+            assert name != "style", page.path
+            assert name != "script" or set(attributes) == {"defer", "src"}, page.path
+            refused = [a for a in attributes if a == "style" or a.startswith("on")]
+            assert refused == [], (page.path, name)
+
+
+def test_ids_are_used_once_and_every_label_finds_its_own() -> None:
+    for page, seen in everything():
+        ids = seen.ids()
+        assert len(ids) == len(set(ids)), page.path
+        pointed = [
+            a[key] for _, a in seen.elements for key in ("aria-labelledby", "for") if key in a
+        ]
+        assert set(pointed) <= set(ids), page.path
+
+
+def test_every_link_goes_to_a_page_or_a_place_on_it() -> None:
+    ids = {page.path: set(seen.ids()) for page, seen in everything()}
+    for page, seen in everything():
+        folder = posixpath.dirname(page.path)
+        for href in seen.values("a", "href"):
+            assert "://" not in href, (page.path, href)
+            path, _, place = href.partition("#")
+            goal = posixpath.normpath(posixpath.join(folder, path)) if path else page.path
+            assert goal in ids, (page.path, href)
+            assert not place or place in ids[goal], (page.path, href)
+
+
+def test_styles_scripts_and_pictures_are_where_the_pages_look() -> None:
+    media = {f"units/{u.slug}/{file}" for u in real_bank().units for file in u.media}
+    for page, seen in everything():
+        folder = posixpath.dirname(page.path)
+        wanted = [
+            *seen.values("script", "src"),
+            *seen.values("img", "src"),
+            *(a["href"] for n, a in seen.elements if n == "link" and a["rel"] == "stylesheet"),
+        ]
+        for address in wanted:
+            goal = posixpath.normpath(posixpath.join(folder, address))
+            assert goal in media or (OVERRIDES / goal).is_file(), (page.path, address)
+
+
+def test_every_drawing_on_a_page_has_a_title_or_is_silent() -> None:
+    for page, seen in everything():
+        for (name, attributes), following in zip(seen.elements, seen.elements[1:], strict=False):
+            if name == "svg" and attributes.get("aria-hidden") != "true":
+                assert attributes["role"] == "img", page.path
+                assert following[0] == "title", page.path
+
+
+def test_a_lesson_says_what_a_teacher_needs_in_the_order_of_the_morning() -> None:
+    for unit in real_bank().units:
+        for lesson in unit.lessons:
+            seen = seen_in(html(f"units/{unit.slug}/lesson-{lesson.number}.html"))
+            text = seen.text()
+            order = [
+                f"Lesson {lesson.number} of {len(unit.lessons)}",
+                lesson.pupils_make,
+                "You do not need to demonstrate.",
+                "The lesson in short",
+                "Before they move",
+                "Step by step",
+                "Look and talk",
+                "Can’t dance today",
+                "What if",
+                "Your school’s risk assessment",
+            ]
+            found = [text.rindex(words) for words in order]
+            assert found == sorted(found), (unit.slug, lesson.number)
+            for step in lesson.steps:
+                for words in (
+                    step.say,
+                    step.task,
+                    step.look_for,
+                    step.easier,
+                    step.harder,
+                    step.into,
+                ):
+                    assert words is None or " ".join(words.split()) in text
+
+
+def test_what_authors_write_is_escaped() -> None:
+    unit = replace(real_unit(), title='Less < more & "so on"')
+    page = unit_pages(real_bank(), unit)[0]
+    shown = environment().get_template(page.template).render(view=page.context)
+    assert "Less &lt; more &amp; &#34;so on&#34;" in shown
+    assert "Less < more" not in shown
+
+
+def test_a_units_pages_do_not_change_with_other_units() -> None:
+    alone = replace(real_bank(), units=(real_unit(),))
+    assert unit_pages(real_bank(), real_unit()) == unit_pages(alone, real_unit())
+
+
+def test_drafts_are_not_listed() -> None:
+    draft = replace(real_unit(), draft=True)
+    bank = replace(real_bank(), units=(draft,))
+    listed = shared_pages(bank, [], [], {name: schema(name) for name in SHOWN})
+    front = environment().get_template("front.html").render(view=listed[0].context)
+    assert draft.title not in front
+    assert "No unit has been published yet." in front
+
+
+def test_styles_and_scripts_stay_small() -> None:
+    files = [*OVERRIDES.glob("assets/css/*.css"), *OVERRIDES.glob("assets/js/*.js")]
+    assert sum(file.stat().st_size for file in files) < 60 * KILOBYTE
+
+
+def test_the_guide_names_every_field_of_every_file() -> None:
+    text = seen_in(html("writing.html")).text()
+    for kind in ("unit", "lesson", "bank"):
+        for name, field in schema(kind)["properties"].items():
+            assert name in text
+            if "description" in field:
+                assert " ".join(field["description"].split()) in text

@@ -1,0 +1,101 @@
+"""Order strips: a box an action, its width its counts, the pupils' word inside."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+import pytest
+
+from build_tools.model.dance import Action
+from build_tools.movement.development import actions_of
+from build_tools.views.diagrams.strip import order_strip
+from build_tools.views.diagrams.svg import text_width, wrapped
+from build_tools.views.plain_words import action_in_words, action_label
+from tests.support.drawn import Seen, seen_in
+from tests.support.sound_bank import real_bank
+
+NAMED = [
+    (unit.slug, name, actions_of(unit.dance, name))
+    for unit in real_bank().units
+    for name in (*unit.dance.motifs, *unit.dance.developments)
+]
+
+
+def boxes(seen: Seen) -> list[dict[str, str]]:
+    return [a for n, a in seen.elements if n == "path" and a.get("class") in ("box", "open-box")]
+
+
+def width(box: dict[str, str]) -> float:
+    numbers = box["d"].replace("M", " ").replace("L", " ").replace("V", " ").split()
+    return float(numbers[2]) - float(numbers[0])
+
+
+@pytest.mark.parametrize(("slug", "name", "actions"), NAMED)
+def test_a_strip_carries_every_word_and_says_every_action(
+    slug: str, name: str, actions: tuple[Action, ...]
+) -> None:
+    figure = order_strip(f"{slug} {name}", actions, 8)
+    seen = seen_in(figure.svg)
+    drawn = [w for w in seen.words if w in {action_label(a) for a in actions}]
+    assert drawn == [action_label(a) for a in actions]
+    assert len(boxes(seen)) == len(figure.words) == len(actions)
+    for action, line in zip(actions, figure.words, strict=True):
+        assert line.endswith(action_in_words(action))
+
+
+def test_widths_go_by_counts_and_stillness_is_an_open_box() -> None:
+    actions = (
+        Action("travel", Fraction(4), "scuttle", pathway="curved", level="low to high"),
+        Action("turn", Fraction(2), "whirl"),
+        Action("stillness", Fraction(2), "wait", level="low"),
+    )
+    drawn = boxes(seen_in(order_strip("Gust", actions, 8).svg))
+    assert [box["class"] for box in drawn] == ["box", "box", "open-box"]
+    gap = 3
+    assert (width(drawn[0]) + gap) == pytest.approx(2 * (width(drawn[1]) + gap))
+    assert width(drawn[1]) == pytest.approx(width(drawn[2]))
+
+
+def test_a_rising_action_ends_higher_than_it_starts_and_a_retrograde_the_other_way() -> None:
+    rising = Action("gesture", Fraction(4), "reach", level="low to high")
+    falling = Action("gesture", Fraction(4), "reach", level="high to low")
+
+    def corners(action: Action) -> tuple[float, float]:
+        (box,) = boxes(seen_in(order_strip("One", (action,), 8).svg))
+        first, second = box["d"][1:].split("V")[0].split("L")
+        return float(first.split()[1]), float(second.split()[1])
+
+    start, end = corners(rising)
+    assert end < start  # a smaller y is higher on the page
+    assert corners(falling) == (end, start)
+
+
+def test_left_and_right_point_apart() -> None:
+    def turned(side: str) -> str:
+        action = Action("travel", Fraction(4), "go", direction="sideways", side=side)
+        seen = seen_in(order_strip("One", (action,), 8).svg)
+        (found,) = (v for v in seen.values("g", "transform") if "rotate" in v)
+        return found.split("rotate")[1]
+
+    assert (turned("left"), turned("right")) == ("(270)", "(90)")
+
+
+def test_a_long_motif_goes_on_below_and_counts_on() -> None:
+    actions = tuple(Action("travel", Fraction(4), f"part {n}") for n in range(1, 7))
+    seen = seen_in(order_strip("Long", actions, 8).svg)
+    assert [w for w in seen.words if w.isdigit()] == ["8", "16", "24"]
+
+
+def test_a_word_too_long_for_its_box_is_squeezed_into_it() -> None:
+    action = Action("jump", Fraction(1), "somersaultingly splendid")
+    seen = seen_in(order_strip("One", (action,), 8).svg)
+    (squeezed,) = (a for _, a in seen.elements if "textlength" in a)
+    assert float(squeezed["textlength"]) < text_width("somersaultingly splendid")
+
+
+def test_words_are_broken_between_words_and_cut_only_past_the_last_line() -> None:
+    words = "The tide turns and the sea comes home again"
+    lines = wrapped(words, 100, most=9)
+    assert " ".join(lines) == words
+    assert all(text_width(line) <= 100 for line in lines)
+    assert wrapped(words, 100, most=2)[-1].endswith("…")
