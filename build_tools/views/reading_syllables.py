@@ -14,11 +14,9 @@ them (14.0 per cent); hyphenation patterns for American English on 195, for Brit
 from __future__ import annotations
 
 import re
-from functools import lru_cache
+from functools import cache, lru_cache
+from types import ModuleType
 
-import syllapy  # type: ignore[import-untyped]
-
-LISTED: dict[str, int] = syllapy.WORD_DICT
 TRADE_WORDS = {
     "centres": 2,
     "choreograph": 4,
@@ -63,14 +61,31 @@ def syllables(word: str) -> int:
     return max(1, said + own_nt)
 
 
+@cache
+def _library() -> ModuleType:
+    # loading its list takes longer than checking a unit, and most units need no syllables counted
+    import syllapy  # type: ignore[import-untyped]
+
+    return syllapy  # type: ignore[no-any-return]
+
+
+@cache
+def _listed() -> dict[str, int]:
+    return dict(_library().WORD_DICT)
+
+
+def _counted(word: str) -> int:
+    return int(_library().count(word))
+
+
 def _said(word: str) -> int:
     if word in TRADE_WORDS:
         return TRADE_WORDS[word]
     if OWN_M.search(word):
-        return int(syllapy.count(word)) + 1
+        return _counted(word) + 1
     if word.endswith("ically"):
         return _said(word.removesuffix("ally")) + 1  # basically is said with three
-    listed = LISTED.get(word, 0)
+    listed = _listed().get(word, 0)
     ed = _with_ed(word, listed > 0)
     if ed:
         return ed
@@ -82,14 +97,14 @@ def _said(word: str) -> int:
 
 def _by_letters(word: str) -> int:
     own_re = 1 if word.endswith("tre") else 0  # metre: the library knows only meter
-    return int(syllapy.count(word)) + own_re + len(SAID_APART.findall(word))
+    return _counted(word) + own_re + len(SAID_APART.findall(word))
 
 
 def _base(stem: str) -> str | None:
     """The listed word that lost a letter, or changed its y, before an ending."""
     undoubled = stem[:-1] if stem[-2:-1] == stem[-1:] else ""
     with_y = f"{stem[:-1]}y" if stem.endswith("i") else ""
-    found = (w for w in (stem, f"{stem}e", undoubled, with_y) if w in LISTED or w in TRADE_WORDS)
+    found = (w for w in (stem, f"{stem}e", undoubled, with_y) if w in _listed() or w in TRADE_WORDS)
     return next(found, None)
 
 
@@ -133,7 +148,12 @@ def _with_s(word: str) -> int:
 def _with_silent_e_inside(word: str) -> int:
     for end in range(3, len(word) - 1):
         first, rest = word[:end], word[end:]
-        if first.endswith("e") and first in LISTED and not VOWEL.match(rest) and rest in LISTED:
+        if (
+            first.endswith("e")
+            and first in _listed()
+            and not VOWEL.match(rest)
+            and rest in _listed()
+        ):
             return _said(first) + _said(rest)
     return 0
 

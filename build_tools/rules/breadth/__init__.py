@@ -1,0 +1,1 @@
+"""The four headings of dance: actions, space, dynamics and with whom."""

@@ -1,0 +1,118 @@
+"""A unit gives pupils something under each heading: actions, space, dynamics and with whom.
+
+What, where, how and with whom are the four questions of dance. A unit that never changes level,
+speed or partner leaves a quarter of dance untaught. With whom is not asked of the youngest.
+
+Bad:
+    every motif all at one level and on the spot, nobody ever with a partner
+Good:
+    level: high to low in a motif, dynamics: [sudden] in another, one section in pairs
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from build_tools.model.dance import Action, Dance, Development
+from build_tools.model.school_years import ages
+from build_tools.model.unit import Unit
+from build_tools.problem import Grade, Path
+from build_tools.rules.rule import Finding
+from build_tools.views.unit_text import unit_text
+from build_tools.views.wording_lesson import DYNAMICS, SPACE, WITH_WHOM
+
+GRADE: Grade = "question"
+SOURCE = (
+    "Curriculum for Wales, Expressive Arts: actions, space, dynamics and relationships; six body "
+    "actions as taught in UK dance"
+)
+NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
+
+_YOUNGEST = 5
+_SPEEDS = ("change of speed", "change of rhythm")
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each of the four headings under which the unit has nothing."""
+    dance = unit.dance
+    actions = [a for motif in dance.motifs.values() for a in motif.actions]
+    for d in dance.developments.values():
+        actions += [a.action for a in d.added]
+        actions += [d.replacement] if d.replacement else []
+    place: Path = ("motifs",)
+    made_up = any(section.kind == "improvised" for section in dance.sections.values())
+    if actions and not made_up and len(kinds := {k for a in actions for k in a.kinds}) < 2:
+        yield Finding(
+            unit.file,
+            place,
+            f"under actions there is 1 kind of 6 in all the motifs: {min(kinds)}",
+            "give a motif a second kind, such as a turn, a jump or a shift of weight",
+        )
+    changed: list[Action | Development] = [*actions, *dance.developments.values()]
+    for heading, there, word, such_as in (
+        (
+            "space",
+            any(_in_space(one) for one in changed),
+            SPACE,
+            "`level: high to low` or `pathway: curved` to an action",
+        ),
+        (
+            "dynamics",
+            any(_in_dynamics(one) for one in changed),
+            DYNAMICS,
+            "`dynamics: [sudden]` to an action",
+        ),
+        (
+            "with whom",
+            _with_whom(unit, dance),
+            WITH_WHOM,
+            "a section in pairs, in canon or in a mirror",
+        ),
+    ):
+        if there or word.search(_pupils_text(unit)):
+            continue
+        yield Finding(
+            unit.file,
+            place,
+            f"under {heading} there is nothing in {len(dance.motifs)} motifs, "
+            f"{len(dance.developments)} developments and {len(dance.sections)} sections",
+            f"add {such_as}",
+        )
+
+
+def _in_space(one: Action | Development) -> bool:
+    said = one.level or one.direction or one.pathway or one.size or one.facing
+    return bool(said) or (isinstance(one, Action) and "travel" in one.kinds)
+
+
+def _in_dynamics(one: Action | Development) -> bool:
+    quicker = isinstance(one, Development) and one.device in _SPEEDS
+    return bool(one.dynamics) or quicker
+
+
+def _with_whom(unit: Unit, dance: Dance) -> bool:
+    span = ages(unit.years)
+    if span is None or span[0] <= _YOUNGEST:
+        return True
+    return (
+        any(p.fit != "unison" for s in dance.sections.values() for p in s.danced)
+        or any(d.dancers or d.relationship for d in dance.developments.values())
+        or any(
+            standing.formation != "scattered"
+            for s in dance.sections.values()
+            for standing in (s.start, s.end)
+        )
+        or any(
+            step.grouping not in ("alone", "half class", "whole class")
+            for lesson in unit.lessons
+            for step in lesson.steps
+        )
+    )
+
+
+def _pupils_text(unit: Unit) -> str:
+    """What the steps ask of pupils, and the rules they make things up by."""
+    kinds = ("say", "task", "look_for", "rules", "harder", "easier", "does")
+    return "\n".join(
+        one.text for _, fields in unit_text(unit).documents for one in fields if one.kind in kinds
+    )

@@ -1,0 +1,71 @@
+"""Where a section starts in another formation than the last one ended in, pupils have a way there.
+
+The dance is in a circle and, one count later, in two lines: pupils do not know when to go, or how.
+The transition says how they move. Pairs or small groups may simply stay where they are and dance
+as pairs or as a scattered class.
+
+Bad:
+    A ends in a circle, B starts in a line: {from: A, to: B, as: cut, how: Hold the shape, …}
+Good:
+    A ends in a circle, B starts in a line: {as: move, counts: 8, how: Walk into your line, …}
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise, permutations
+
+from build_tools.model.dance import Transition
+from build_tools.model.unit import Unit
+from build_tools.movement.counts import shown
+from build_tools.movement.whole import transition_between
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+from build_tools.views.plain_words import standing_in_words
+from build_tools.views.wording_lesson import GETS_THERE
+
+GRADE: Grade = "question"
+SOURCE = "common practice, no source"
+NEEDS = ("unknown-name",)
+
+_STAY = {
+    ("pairs", "scattered"),
+    ("small groups", "scattered"),
+    ("small groups", "pairs"),
+    ("circle", "semicircle"),
+}
+"""Formations that pupils can be seen in without going anywhere."""
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each transition by which nobody can reach the next formation."""
+    dance = unit.dance
+    order = permutations(dance.sections, 2) if dance.order_choice else pairwise(dance.form)
+    told: set[int] = set()
+    for first, second in dict.fromkeys(order):
+        end, start = dance.sections[first].end, dance.sections[second].start
+        if end.formation == start.formation or (end.formation, start.formation) in _STAY:
+            continue
+        transition = transition_between(dance, first, second)
+        if transition is None or id(transition) in told:
+            continue
+        told.add(id(transition))
+        if GETS_THERE.search(transition.how):
+            continue
+        yield Finding(
+            unit.file,
+            ("transitions", dance.transitions.index(transition), "how"),
+            f"section {first} ends {standing_in_words(end)} and section {second} starts "
+            f"{standing_in_words(start)}, but {_why(transition)}",
+            "say in `how` which way pupils go, such as: walk into your place, or start where the "
+            "section before ends",
+        )
+
+
+def _why(transition: Transition) -> str:
+    if transition.kind in ("cut", "straight on"):
+        return f"the change is {'a cut' if transition.kind == 'cut' else 'straight on'}, 0 counts"
+    counts = f" of {shown(transition.counts)} counts" if transition.counts else ""
+    if transition.kind == "hold":
+        return f"the change is a hold{counts}, in which nobody moves"
+    return f"`how` says nothing of going there in the {transition.kind}{counts}"

@@ -1,0 +1,1 @@
+"""A part in the dance for every pupil."""

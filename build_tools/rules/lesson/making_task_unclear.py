@@ -1,0 +1,82 @@
+"""A task in which pupils make something says how long it is, or how they will remember it.
+
+"Make a storm dance in your group" starts an argument. A number of counts tells pupils when they
+have finished, and words, cards or a drawing let them find it again next week.
+
+Bad:
+    task: Make up a storm in your group.
+Good:
+    task: Link three storm moves on eight counts. Say the words to remember them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from build_tools.model.dance import Dance
+from build_tools.model.unit import Unit
+from build_tools.movement.development import roots
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+from build_tools.views.plain_words import counts_in_words
+from build_tools.views.wording_lesson import KEPT, LENGTH
+
+GRADE: Grade = "question"
+SOURCE = "common practice, no source"
+NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
+
+_SHORT = 2
+"""Moves that anyone remembers without help."""
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each making step with neither a length nor a way to remember."""
+    for lesson in unit.lessons:
+        for index, step in enumerate(lesson.steps):
+            if step.phase != "make" or step.counts is not None:
+                continue
+            name = next((n for n in step.makes if _needs_words(unit.dance, n)), None)
+            text = f"{step.does} {step.say or ''} {step.task}"
+            if name is None or LENGTH.search(text) or KEPT.search(text):
+                continue
+            if _names_its_moves(unit.dance, name, text.lower()):
+                continue
+            yield Finding(
+                lesson.file,
+                ("steps", index, "task"),
+                f"step {index + 1} makes {_said(unit.dance, name)}, but "
+                "says 0 of 2: how long it is, and how pupils will remember it",
+                "add the counts and a way to keep it, such as: eight counts long; say the words to "
+                "remember it",
+            )
+
+
+def _needs_words(dance: Dance, name: str) -> bool:
+    """Whether a motif is long, or a section counted, so that words are needed to find it again.
+
+    What is timed or made up has a cue to end on, and so has a motif danced only there.
+    """
+    section = dance.sections.get(name)
+    if section is not None:
+        return section.counts is not None
+    return len(dance.motifs[name].actions) > _SHORT and any(
+        one.counts is not None and name in roots(dance, danced)
+        for one in dance.sections.values()
+        for passage in one.danced
+        for danced in passage.what
+    )
+
+
+def _names_its_moves(dance: Dance, name: str, text: str) -> bool:
+    """Whether the task gives at least two of the motif's own words."""
+    motif = dance.motifs.get(name)
+    if motif is None:
+        return False
+    return sum(bool(a.word) and str(a.word).lower() in text for a in motif.actions) > 1
+
+
+def _said(dance: Dance, name: str) -> str:
+    section = dance.sections.get(name)
+    if section is not None and section.counts is not None:
+        return f"section {name} of {counts_in_words(section.counts)}"
+    return f"`{name}` of {len(dance.motifs[name].actions)} moves"

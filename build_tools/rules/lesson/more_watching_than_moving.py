@@ -1,0 +1,61 @@
+"""Across the unit, pupils move for longer than they watch and talk.
+
+Dance is learned by dancing. Watching sharpens it, in small measure: where half watch while half
+dance, half of those minutes are watched.
+
+Bad:
+    lessons of 40 minutes with 22 in which pupils watch or talk
+Good:
+    lessons of 40 minutes with 8 in which pupils watch or talk
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from build_tools.model.lesson import Step
+from build_tools.model.unit import Unit
+from build_tools.movement.counts import shown
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+from build_tools.views.wording_lesson import DANCED_WHILE_TALKING
+
+GRADE: Grade = "question"
+SOURCE = (
+    "Hollis and others 2017, International Journal of Behavioral Nutrition and Physical Activity "
+    "14:52: half of a PE lesson moving is the advice of afPE and CDC"
+)
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding where watching and talking take more of the unit than moving does."""
+    halves = {
+        lesson.number: sum(_watched_halves(step) for step in lesson.steps)
+        for lesson in unit.lessons
+    }
+    watched = Fraction(sum(halves.values()), 2)
+    moved = sum(s.minutes for lesson in unit.lessons for s in lesson.steps) - watched
+    if watched <= moved:
+        return
+    worst = max(unit.lessons, key=lambda lesson: (halves[lesson.number], -lesson.number))
+    most = Fraction(halves[worst.number], 2)
+    yield Finding(
+        worst.file,
+        ("steps",),
+        f"in the whole unit pupils watch and talk for {shown(watched)} minutes and move for "
+        f"{shown(moved)}; in lesson {worst.number} they watch and talk for {shown(most)} of "
+        f"{sum(step.minutes for step in worst.steps)}",
+        f"turn {shown((watched - moved) / 2)} minutes or more of watching into dancing, such as by "
+        "letting groups dance at once",
+    )
+
+
+def _watched_halves(step: Step) -> int:
+    """Half minutes of a step in which a pupil watches or talks."""
+    if step.phase == "show" or step.grouping == "half class":
+        return step.minutes
+    if step.phase != "look and talk":
+        return 0
+    dances = step.shows or step.dances or DANCED_WHILE_TALKING.search(step.task)
+    return step.minutes if dances else 2 * step.minutes

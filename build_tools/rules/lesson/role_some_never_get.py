@@ -1,0 +1,110 @@
+"""Every pupil gets a go at every role, and one who was away can find out which is theirs.
+
+If one pupil leads and the rest always follow, the rest never learn to lead. A line such as "swap"
+or "a new leader each time" is enough. Where a dance has roles, each lesson after the first tells
+someone who was away what has been made so far.
+
+Bad:
+    task: The leader makes a shape and the others copy.
+Good:
+    task: The leader makes a shape and the others copy. A new leader each time.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from build_tools.model.dance import Passage
+from build_tools.model.unit import Unit
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+from build_tools.views.wording_lesson import ROLE, SWAPS, TWO_ROLES
+
+GRADE: Grade = "question"
+SOURCE = "common practice, no source"
+NEEDS = ("unknown-name",)
+
+_DEEDS = ("make", "develop", "join", "rehearse", "show")
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each role that is never passed on, and where an absentee is lost."""
+    yield from _single_roles(unit)
+    roles = [
+        (letter, n, passage)
+        for letter, section in unit.dance.sections.items()
+        for n, passage in enumerate(section.danced)
+        if _two_roles(passage)
+    ]
+    if not roles:
+        return
+    for letter, n, passage in roles:
+        if not _swapped(unit, letter, passage, [other for _, _, other in roles]):
+            yield Finding(
+                unit.file,
+                ("sections", letter, "danced", n),
+                f"in section {letter}, {len(passage.what)} parts dance different things "
+                f"({passage.who}), and they never swap",
+                "dance it again the other way round, or say `swap` in `who` or in a step",
+            )
+    yield from _absentee(unit)
+
+
+def _single_roles(unit: Unit) -> Iterator[Finding]:
+    told: set[str] = set()
+    drummers_play = unit.dance.sound.kind == "pupils live"
+    for lesson in unit.lessons:
+        for index, step in enumerate(lesson.steps):
+            found = ROLE.search(step.task) if step.phase in _DEEDS else None
+            if found is None:
+                continue
+            role = found.group(1).lower()
+            texts = (step.task, step.say, step.into, step.look_for, step.easier, step.harder)
+            passed_on = SWAPS.search(" ".join((*(t for t in texts if t), lesson.notes)))
+            if passed_on or role in told or (drummers_play and role in ("drummer", "conductor")):
+                told.add(role)
+                continue
+            told.add(role)
+            yield Finding(
+                lesson.file,
+                ("steps", index, "task"),
+                f"step {index + 1} has a {role}, and nothing says that the {role} changes",
+                f"add to the task: a new {role} each time",
+            )
+
+
+def _two_roles(passage: Passage) -> bool:
+    """Whether named sides of a passage do different things."""
+    return (
+        passage.fit in ("side by side", "question and answer")
+        and len(set(passage.what)) > 1
+        and bool(TWO_ROLES.search(passage.who or ""))
+    )
+
+
+def _swapped(unit: Unit, letter: str, passage: Passage, all_: list[Passage]) -> bool:
+    """Whether the passage comes again the other way round, or words say that sides swap."""
+    if any(p is not passage and set(p.what) == set(passage.what) for p in all_):
+        return True
+    section = unit.dance.sections[letter]
+    texts = [passage.who or "", section.idea, *section.improvised_rules]
+    texts += [
+        " ".join(text for text in (step.say, step.task, step.into) if text)
+        for lesson in unit.lessons
+        for step in lesson.steps
+        if step.phase in _DEEDS and letter in (*step.makes, *step.dances, *step.joins)
+    ]
+    return any(SWAPS.search(text) for text in texts)
+
+
+def _absentee(unit: Unit) -> Iterator[Finding]:
+    for lesson in unit.lessons[1:]:
+        if lesson.story_so_far is None and lesson.never_did_last is None:
+            yield Finding(
+                lesson.file,
+                ("lesson",),
+                f"the dance has roles, but lesson {lesson.number} has neither `story_so_far` nor "
+                "`never_did_last` for a pupil who was away",
+                "add `story_so_far` with a line on what was made and who does what",
+            )
+            return

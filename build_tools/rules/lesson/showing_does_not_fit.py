@@ -1,0 +1,63 @@
+"""A showing fits into its step: every run, the change over between runs and the talk.
+
+Eight groups one by one, with a change over each time, take many minutes in which most pupils
+watch. Halves, or two groups at once, show the same in two runs. It is worked out for a class of
+30, with 15 seconds for each change over and a minute of talk; half a minute more is let pass.
+
+Bad:
+    minutes: 4, grouping: fours, task: Show one group at a time. Eight runs of 25 seconds
+Good:
+    minutes: 4, grouping: half class, task: Half dance while half watch. Swap
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from build_tools.model.dance import Seconds
+from build_tools.model.unit import Unit
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+from build_tools.views.plain_words import minutes_in_words, seconds_in_words
+from build_tools.views.showing import CHANGE_OVER_SECONDS, USUAL_CLASS, Showing, showing
+
+GRADE: Grade = "question"
+SOURCE = "common practice, no source"
+NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work", "tempo-missing")
+
+_LET_PASS = 30
+"""Seconds: the sum is a rough one."""
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each step whose minutes are fewer than its showing takes."""
+    for lesson in unit.lessons:
+        for index, step in enumerate(lesson.steps):
+            if not step.shows:
+                continue
+            after = lesson.steps[index + 1] if index + 1 < len(lesson.steps) else None
+            found = showing(unit.dance, step, after)
+            if found is None or found.seconds <= step.minutes * 60 + _LET_PASS:
+                continue
+            needed = -(-found.seconds // 60)
+            yield Finding(
+                lesson.file,
+                ("steps", index, "minutes"),
+                f"step {index + 1} has {minutes_in_words(step.minutes)}, but its showing takes "
+                f"about {_said(found)}",
+                f"give it {minutes_in_words(needed)}"
+                + (
+                    ", or let half the groups dance at once"
+                    if found.runs > 2
+                    else ", or show a part only"
+                ),
+            )
+
+
+def _said(found: Showing) -> str:
+    run = seconds_in_words(Seconds(found.run, found.run))
+    runs = f"{found.runs} runs" if found.runs > 1 else "1 run"
+    who = f" ({found.groups} groups in a class of {USUAL_CLASS})" if found.groups > 2 else ""
+    talk = f", and {found.talk} seconds of talk" if found.talk else ""
+    whole = seconds_in_words(Seconds(found.seconds, found.seconds))
+    return f"{whole}: {runs} of {run}{who}, with {CHANGE_OVER_SECONDS} seconds to change over{talk}"

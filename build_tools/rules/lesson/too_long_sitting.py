@@ -1,0 +1,65 @@
+"""Pupils sit and talk for no longer than their age can, and then move again.
+
+Bodies cool and thoughts wander: about four minutes at a time up to age 7, six from then on. In the
+last lesson the talk looks back over the whole unit, and may be half as long again.
+
+Bad:
+    phase: look and talk, minutes: 9, nothing danced in it
+Good:
+    phase: look and talk, minutes: 5
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from build_tools.model.lesson import Lesson, Step
+from build_tools.model.school_years import ages
+from build_tools.model.unit import Unit
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+from build_tools.views.wording_lesson import DANCED_WHILE_TALKING
+
+GRADE: Grade = "question"
+SOURCE = "common practice, no source"
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each stretch of talk, over one step or more, that is too long."""
+    span = ages(unit.years)
+    usual = 4 if span is not None and span[1] <= 7 else 6
+    for lesson in unit.lessons:
+        last = lesson is unit.lessons[-1]
+        yield from _stretches(lesson, usual + usual // 2 if last else usual)
+
+
+def _stretches(lesson: Lesson, most: int) -> Iterator[Finding]:
+    first = 0
+    minutes: list[int] = []
+    for index, step in enumerate((*lesson.steps, None)):
+        if step is not None and _sitting(step):
+            first = first if minutes else index
+            minutes.append(step.minutes)
+            continue
+        if sum(minutes) > most:
+            steps = f"step {first + 1}"
+            if len(minutes) > 1:
+                steps = f"steps {first + 1} to {first + len(minutes)}"
+            added = f"{' + '.join(map(str, minutes))} = " if len(minutes) > 1 else ""
+            yield Finding(
+                lesson.file,
+                ("steps", first, "minutes"),
+                f"pupils sit and talk for {added}{sum(minutes)} minutes in {steps}, and at their "
+                f"age {most} in a row are enough",
+                f"give the talk {most} minutes or less, or let half dance while half watch",
+            )
+        minutes = []
+
+
+def _sitting(step: Step) -> bool:
+    """Whether a step is for looking and talking and nobody dances in it."""
+    if step.phase != "look and talk":
+        return False
+    if step.makes or step.develops or step.joins or step.dances or step.shows:
+        return False
+    return not DANCED_WHILE_TALKING.search(step.task)

@@ -1,0 +1,111 @@
+"""The warm-up moves the body in at least one way in which the lesson goes on to move it.
+
+A warm-up of arm circles does not get legs ready for leaps, and one in which pupils sit and listen
+gets nothing ready. A warm-up whose words are not known here is left to the teacher.
+
+Bad:
+    warm-up: Circle each arm. Later: jumps and fast travelling
+Good:
+    warm-up: Walk, then bounce softly. Later: jumps and fast travelling
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from functools import lru_cache
+
+from build_tools.model.dance import Dance
+from build_tools.model.lesson import Lesson, Step
+from build_tools.model.unit import Unit
+from build_tools.movement.development import actions_of
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+from build_tools.views.plain_words import listed
+from build_tools.views.progress import inside
+from build_tools.views.wording_lesson import KINDS_IN_WORDS, NO_MOVING, WARMS_ANYTHING
+
+GRADE: Grade = "question"
+SOURCE = (
+    "Warming-up in primary schools (county leaflet): pulse raising, then mobility, then the "
+    "movements of the activity"
+)
+NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
+
+_IN_WORDS = {
+    "travel": "travelling",
+    "turn": "turns",
+    "jump": "jumps",
+    "gesture": "arm and hand moves",
+    "transfer": "shifts of weight",
+}
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each lesson whose warm-up shares no kind of move with its hard work."""
+    for lesson in unit.lessons:
+        finding = _unprepared(unit.dance, lesson)
+        if finding:
+            yield finding
+
+
+def _unprepared(dance: Dance, lesson: Lesson) -> Finding | None:
+    warm = [(n, step) for n, step in enumerate(lesson.steps) if step.phase == "warm-up"]
+    if not warm or any(step.dances for _, step in warm):
+        return None
+    index, first = warm[0]
+    text = " ".join(" ".join((s.say or "", s.task, s.does)) for _, s in warm)
+    if WARMS_ANYTHING.search(text):
+        return None
+    ready = _kinds_in(text)
+    if not ready and not NO_MOVING.search(first.task):
+        return None
+    for n, step in enumerate(lesson.steps):
+        if n <= index or step.phase in ("warm-up", "cool-down"):
+            continue
+        wanted = _kinds(dance, step)
+        if not wanted or (step.intensity != "vigorous" and "jump" not in wanted):
+            continue
+        if ready & wanted:
+            return None
+        return Finding(
+            lesson.file,
+            ("steps", index, "task"),
+            f"the warm-up gets {_said(ready) or 'nothing'} ready, but step {n + 1} needs "
+            f"{_said(wanted)}: 0 of {len(wanted)} in common",
+            f"add what the lesson needs, such as: {_such_as(wanted)}",
+        )
+    return None
+
+
+def _said(kinds: frozenset[str]) -> str:
+    return listed([words for kind, words in _IN_WORDS.items() if kind in kinds])
+
+
+def _such_as(wanted: frozenset[str]) -> str:
+    for kind, task in (
+        ("jump", "bounce softly, knees bent"),
+        ("travel", "walk, then side-step into space"),
+        ("turn", "turn slowly, once each way"),
+        ("transfer", "sway, bend and rise"),
+    ):
+        if kind in wanted:
+            return task
+    return "reach and stretch"
+
+
+def _kinds(dance: Dance, step: Step) -> frozenset[str]:
+    """The kinds of action a step needs, by its words and by what it names."""
+    parts = (*step.makes, *step.develops, *step.joins, *step.dances, *step.shows)
+    named = {
+        kind
+        for name in inside(dance, parts)
+        if name not in dance.sections
+        for action in actions_of(dance, name)
+        for kind in action.kinds
+    }
+    return frozenset(named - {"stillness"}) | _kinds_in(f"{step.say or ''} {step.task}")
+
+
+@lru_cache(maxsize=512)
+def _kinds_in(text: str) -> frozenset[str]:
+    return frozenset(kind for kind, words in KINDS_IN_WORDS.items() if words.search(text))

@@ -1,0 +1,1 @@
+"""Lessons that can be read in the morning and taught the same day."""

@@ -1,0 +1,46 @@
+"""A lesson prints no more than 600 words.
+
+It is read once over breakfast and glanced at in the hall. 600 words take about two and a half
+minutes and fit two sheets; what is longer is not read. Lines for easier and harder and the notes
+below are not counted.
+
+Bad:
+    a lesson of 740 words
+Good:
+    the same lesson in 580, the rest in the notes below
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from build_tools.model.unit import Unit
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+from build_tools.views.lengths import words_at_most
+from build_tools.views.reading_lesson import NOT_PRINTED, lesson_words
+from build_tools.views.unit_text import unit_text
+
+GRADE: Grade = "question"
+SOURCE = (
+    "Brysbaert, Journal of Memory and Language 109:104047, 2019: adults read 238 words a minute; "
+    "the limit of 600 is common practice"
+)
+LIMIT = 600
+NOT_COUNTED = NOT_PRINTED | {"notes"}
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each lesson that prints more than 600 words."""
+    for lesson, (file, fields) in zip(unit.lessons, unit_text(unit).documents[1:], strict=True):
+        printed = "\n".join(one.text for one in fields if one.kind not in NOT_COUNTED)
+        if words_at_most(printed) <= LIMIT:
+            continue
+        number = lesson_words(lesson).words
+        if number > LIMIT:
+            yield Finding(
+                file,
+                ("lesson",),
+                f"lesson {lesson.number} prints {number} words, {number - LIMIT} more than {LIMIT}",
+                f"cut {number - LIMIT} words, or move them to the notes below",
+            )

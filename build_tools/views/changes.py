@@ -1,0 +1,29 @@
+"""The lines in which a lesson says how it can be changed to fit the class."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from build_tools.model.lesson import Lesson
+from build_tools.model.unit import Unit
+from build_tools.problem import Path
+
+
+def lines_of_change(unit: Unit) -> Iterator[tuple[Lesson, Path, str]]:
+    """Each line that makes a task easier, harder or otherwise different, and each line of `if`."""
+    for lesson in unit.lessons:
+        for path, text in changes(lesson):
+            yield lesson, path, text
+        for name, text in lesson.trouble.items():
+            yield lesson, ("if", name), text
+
+
+def changes(lesson: Lesson) -> Iterator[tuple[Path, str]]:
+    """The lines that make a task easier or harder, step by step, then those of `change`."""
+    for n, step in enumerate(lesson.steps):
+        if step.easier:
+            yield ("steps", n, "easier"), step.easier
+        if step.harder:
+            yield ("steps", n, "harder"), step.harder
+    for name, text in lesson.change.items():
+        yield ("change", name), text

@@ -1,0 +1,85 @@
+"""Words of the dance trade that a class and a teacher new to dance have to be told.
+
+All stand in the bank's own list of words. Everyday words that dance also uses, such as turn,
+level or freeze, are left out: nobody is stopped by them.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+from collections.abc import Set as AbstractSet
+from functools import cache
+
+HARD_WORDS = frozenset(
+    {
+        "accumulation",
+        "binary",
+        "canon",
+        "cumulative form",
+        "dynamics",
+        "embellishment",
+        "fragmentation",
+        "improvise",
+        "motif",
+        "retrograde",
+        "rondo",
+        "stimulus",
+        "tempo",
+        "ternary",
+        "theme and variations",
+        "transfer of weight",
+        "transition",
+        "unison",
+    }
+)
+"""Words that stop a teacher who has never taught dance."""
+
+PUPILS_WORDS = HARD_WORDS | {"climax", "formation", "gesture", "pathway", "sustained"}
+"""Words that stop pupils who have not been taught them."""
+
+SAME_IDEA = (
+    ("unison", ("synchronised", "synchronized", "in sync")),
+    ("question and answer", ("call and response",)),
+    ("pathway", ("floor pattern", "floor track")),
+    ("motif", ("movement phrase", "movement sentence")),
+    ("transition", ("linking phrase", "linking move", "linking movement")),
+)
+"""A word of the bank and others that say the same: a unit keeps to one."""
+
+_FORMS = {"improvise": "improvis", "stimulus": "stimul"}
+"""What all forms of a word begin with, where it is not the word itself."""
+_WORD = re.compile(r"[a-z]+")
+
+
+def trade_words_in(text: str, words: Iterable[str]) -> list[str]:
+    """Those of `words` that stand in `text` in any case and form."""
+    low = text.lower()
+    return [word for word in words if _stem(word) in low and _pattern(word).search(low)]
+
+
+def in_sight(words: Iterable[str], text_words: AbstractSet[str]) -> tuple[str, ...]:
+    """Those of `words` that may stand in a text with the words `text_words`, in order."""
+    return tuple(sorted(word for word in words if not text_words.isdisjoint(_forms(word))))
+
+
+def covered(word: str, explained: Iterable[str]) -> bool:
+    """Whether one of the entries `explained` is the word or holds it: canon in canon in turn."""
+    return any(trade_words_in(entry, (word,)) for entry in explained)
+
+
+@cache
+def _forms(word: str) -> frozenset[str]:
+    """Forms of the last word of `word`: text has one of them wherever it uses the word."""
+    stem = _stem(_WORD.findall(word)[-1])
+    endings = ("", "s", "e", "es", "ed", "ing", "ation", "ations", "us", "i")
+    return frozenset(stem + ending for ending in endings)
+
+
+def _stem(word: str) -> str:
+    return _FORMS.get(word, word)
+
+
+@cache
+def _pattern(word: str) -> re.Pattern[str]:
+    return re.compile(rf"\b{_stem(word)}(?:[a-z]+|s?)\b" if word in _FORMS else rf"\b{word}s?\b")

@@ -1,0 +1,114 @@
+"""Every page at a wide and a narrow screen, light and dark, held to axe-core and to its contrast.
+
+Source of the tags: axe-core's own names for the Web Content Accessibility Guidelines 2.0, 2.1 and
+2.2, levels A and AA, and its "best practice" rules. Source of 320 px: WCAG 2.2, success criterion
+1.4.10 Reflow.
+"""
+
+from __future__ import annotations
+
+import shutil
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Browser
+
+from tests.support import axe
+from tests.support.browser import address_of, reader
+from tests.support.built_sites import html_pages
+
+WIDE, NARROW = 1280, 320
+# What axe-core cannot decide for itself and why that is no fault here.
+FOR_PEOPLE = {
+    "color-contrast": "measured below from a picture of the page",
+}
+# What is folded away is read too.
+UNFOLD = "() => document.querySelectorAll('details').forEach((part) => { part.open = true; })"
+
+
+def to_look_at(site: Path, width: int, dark: bool, thorough: bool) -> list[str]:
+    """The pages for one look: all when thorough.
+
+    Usually those of one unit and of the whole bank have all four looks, and every further page has
+    two that differ in both width and colours: wide and light, narrow and dark.
+    """
+    pages = html_pages(site)
+    units = sorted({path.split("/")[1] for path in pages if path.startswith("units/")})
+    if thorough or (width == WIDE) != dark:
+        return pages
+    return [
+        path for path in pages if not path.startswith("units/") or path.split("/")[1] == units[0]
+    ]
+
+
+@pytest.mark.parametrize("width", [WIDE, NARROW])
+@pytest.mark.parametrize("dark", [False, True], ids=["light", "dark"])
+def test_no_page_breaks_a_rule(
+    browser: Browser, site: Path, width: int, dark: bool, thorough: bool
+) -> None:
+    faults: list[str] = []
+    # Served, because over file:// a browser keeps the styles' text from axe-core.
+    with reader(
+        browser, site, width=width, dark=dark, served=True, extra_script=axe.source()
+    ) as at:
+        for path in to_look_at(site, width, dark, thorough):
+            at.page.goto(address_of(site, path, served=True))
+            at.page.evaluate(UNFOLD)
+            found = axe.run(at.page)
+            faults += [f"{path}: {fault}" for fault in found.violations]
+            faults += [
+                f"{path}: for people to judge, with no reason noted: {left}"
+                for left in found.incomplete
+                if left.rule not in FOR_PEOPLE
+            ]
+            unsure = [left.target for left in found.incomplete if left.rule == "color-contrast"]
+            faults += [f"{path}: {fault}" for fault in axe.too_faint(at.page, unsure)]
+    assert not faults, "\n".join(faults)
+
+
+def test_no_page_scrolls_sideways_at_320_px(browser: Browser, site: Path) -> None:
+    wide = {}
+    with reader(browser, site, width=NARROW) as at:
+        for path in html_pages(site):
+            at.page.goto(address_of(site, path))
+            at.page.evaluate(UNFOLD)
+            width = at.page.evaluate("document.documentElement.scrollWidth")
+            if width > NARROW:
+                wide[path] = width
+    assert wide == {}
+
+
+@pytest.fixture
+def spoilt(site: Path, tmp_path: Path) -> Path:
+    """The front page with a faint line, a picture without words and a faint line on a pattern."""
+    folder = tmp_path / "spoilt"
+    shutil.copytree(site, folder)
+    front = folder / "index.html"
+    planted = (
+        '<p id="faint">Faint</p><img src="data:," id="wordless">'
+        '<p id="patterned">On a pattern</p>'
+        '<link rel="stylesheet" href="assets/planted.css"></main>'
+    )
+    front.write_text(
+        front.read_text(encoding="utf-8").replace("</main>", planted), encoding="utf-8"
+    )
+    (folder / "assets" / "planted.css").write_text(
+        "#faint, #patterned { color: #777; background: #fff }"
+        "#patterned { background-image: repeating-linear-gradient(#fff 0 4px, #999 4px 6px) }"
+        "#wordless { width: 2000px; max-width: none; height: 9px; display: block }",
+        encoding="utf-8",
+    )
+    return folder
+
+
+def test_these_checks_notice_a_spoilt_page(browser: Browser, spoilt: Path) -> None:
+    with reader(browser, spoilt, width=NARROW, served=True, extra_script=axe.source()) as at:
+        at.page.goto(address_of(spoilt, "index.html", served=True))
+        found = axe.run(at.page)
+        assert {("color-contrast", "#faint"), ("image-alt", "#wordless")} <= {
+            (fault.rule, fault.target) for fault in found.violations
+        }
+        unsure = [left.target for left in found.incomplete]
+        assert "#patterned" in unsure
+        assert any("#patterned: 1." in fault for fault in axe.too_faint(at.page, ["#patterned"]))
+        assert at.page.evaluate("document.documentElement.scrollWidth") > NARROW

@@ -1,0 +1,151 @@
+"""axe-core run on an open page, and by pixels the contrast that it leaves for people to judge."""
+
+from __future__ import annotations
+
+import io
+from collections import Counter
+from dataclasses import dataclass
+from functools import cache
+from typing import Any
+
+from PIL import Image, ImageChops, ImageFilter
+from playwright.sync_api import Page
+
+from tests.support.built_sites import ROOT
+from tests.support.contrast import Colour, contrast
+
+TAGS = ("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice")
+RUN = """
+async (tags) => {
+  const found = await axe.run(document, {
+    runOnly: { type: "tag", values: tags },
+    resultTypes: ["violations", "incomplete"],
+  });
+  const short = (kind) => found[kind].flatMap((rule) => rule.nodes.map((node) => ({
+    rule: rule.id,
+    target: node.target.map(String).join(" "),
+    why: [...node.any, ...node.all, ...node.none].map((check) => check.message).join("; "),
+  })));
+  return { violations: short("violations"), incomplete: short("incomplete") };
+}
+"""
+SHOWN = """
+(targets) => targets.map((target) => {
+  const element = document.querySelector(target);
+  const look = getComputedStyle(element);
+  const box = element.getBoundingClientRect();
+  return {
+    target,
+    ink: element instanceof SVGElement ? look.fill : look.color,
+    size: parseFloat(look.fontSize) * (element.getScreenCTM?.().a ?? 1),
+    bold: Number(look.fontWeight) >= 700,
+    box: [box.left + scrollX, box.top + scrollY, box.right + scrollX, box.bottom + scrollY],
+  };
+})
+"""
+# Set one property at a time, which the policy allows.
+HIDE_TEXT = """
+() => {
+  for (const element of document.querySelectorAll("text, tspan")) {
+    element.style.setProperty("fill", "transparent", "important");
+  }
+  for (const element of document.querySelectorAll("body *:not(svg, svg *)")) {
+    element.style.setProperty("-webkit-text-fill-color", "transparent", "important");
+  }
+}
+"""
+# Of the ground within a pixel of a letter, how much may be a line that the letter crosses.
+CROSSED = 0.1
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """One element that a rule of axe-core names, and why."""
+
+    rule: str
+    target: str
+    why: str
+
+
+@dataclass(frozen=True, slots=True)
+class Report:
+    """What axe-core is sure of, and what it leaves for people to judge."""
+
+    violations: tuple[Finding, ...]
+    incomplete: tuple[Finding, ...]
+
+
+@cache
+def source() -> str:
+    """axe-core's own text, run as a browser's own tools are: outside the page's policy."""
+    return (ROOT / "node_modules" / "axe-core" / "axe.min.js").read_text(encoding="utf-8")
+
+
+def run(page: Page) -> Report:
+    """Run axe-core on a page of a context that had `source()` as its extra script."""
+    found: dict[str, list[dict[str, str]]] = page.evaluate(RUN, list(TAGS))
+    return Report(
+        tuple(Finding(**entry) for entry in found["violations"]),
+        tuple(Finding(**entry) for entry in found["incomplete"]),
+    )
+
+
+def too_faint(page: Page, targets: list[str]) -> list[str]:
+    """Those of the elements whose ink is too near the ground that is drawn behind it.
+
+    The ground is read from two pictures of the page, with its text and without: what lies within
+    a pixel of where they differ. Nine tenths of it has to have the contrast of WCAG 2.2, success
+    criterion 1.4.3: 4.5, or 3 where text is at least 24 px, or 18.66 px and bold. The page is left
+    changed.
+    """
+    if not targets:
+        return []
+    shown: list[dict[str, Any]] = page.evaluate(SHOWN, targets)
+    written = _picture(page)
+    page.evaluate(HIDE_TEXT)
+    blank = _picture(page)
+    return [fault for text in shown if (fault := _fault(text, written, blank))]
+
+
+def _picture(page: Page) -> Image.Image:
+    return Image.open(io.BytesIO(page.screenshot(full_page=True))).convert("RGB")
+
+
+def _fault(text: dict[str, Any], written: Image.Image, blank: Image.Image) -> str:
+    least = 3.0 if text["size"] >= 24 or (text["bold"] and text["size"] >= 18.66) else 4.5
+    left, top, right, bottom = (round(edge) for edge in text["box"])
+    ground = blank.crop((left, top, max(right, left + 1), max(bottom, top + 1)))
+    differs = ImageChops.difference(
+        ground, written.crop((left, top, left + ground.width, top + ground.height))
+    )
+    letters = differs.convert("L").point(lambda part: 255 if part > 16 else 0)
+    if not letters.getbbox():
+        return f"{text['target']} cannot be seen"
+    ink = _colour(text["ink"])
+    near = letters.filter(ImageFilter.MaxFilter(3))
+    counted = Counter(
+        colour for colour, is_near in zip(_pixels(ground), near.tobytes(), strict=True) if is_near
+    )
+    crossed, worst = 0, 21.0
+    for ratio, number in sorted((contrast(ink, colour), n) for colour, n in counted.items()):
+        crossed += number
+        if crossed > CROSSED * counted.total():
+            worst = ratio
+            break
+    if worst >= least:
+        return ""
+    return f"{text['target']}: {worst:.2f} where {least} is the least ({text['ink']})"
+
+
+def _pixels(picture: Image.Image) -> list[Colour]:
+    parts = picture.tobytes()
+    return list(zip(parts[0::3], parts[1::3], parts[2::3], strict=True))
+
+
+def _colour(computed: str) -> Colour:
+    """A computed colour: "rgb(31, 29, 43)"; one that is see-through cannot be measured so."""
+    name, _, parts = computed.rstrip(")").partition("(")
+    if name != "rgb":
+        raise ValueError(f"not an opaque colour: {computed}")
+    red, green, blue = (int(part) for part in parts.split(","))
+    return red, green, blue

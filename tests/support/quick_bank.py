@@ -1,0 +1,59 @@
+"""A bank checked again and again with one file changed: the sound files are read only once."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from build_tools import pipeline
+from build_tools.problem import Problem
+from build_tools.schema_check.check import check_document
+from build_tools.schema_check.schemas import Kind
+from build_tools.source import folder
+from build_tools.source.document import Document, Reader, read_markdown
+
+
+class QuickBank:
+    """`check_folder` runs as it is; what it reads twice without a change is remembered."""
+
+    def __init__(self, bank: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+        self.bank = bank
+        self.originals = {
+            path.relative_to(bank).as_posix(): path.read_bytes()
+            for path in sorted(bank.rglob("*"))
+            if path.suffix in (".md", ".yml")
+        }
+        self._read: dict[str, Document | list[Problem]] = {}
+        self._fits: dict[int, tuple[Document, list[Problem]]] = {}
+        monkeypatch.setattr(folder, "read_markdown", self._remember(read_markdown))
+        for file, reader in list(folder.BANK_FILES.items()):
+            monkeypatch.setitem(folder.BANK_FILES, file, self._remember(reader))
+        monkeypatch.setattr(pipeline, "check_document", self._check_document)
+
+    def problems_with(self, file: str, raw: bytes) -> list[Problem]:
+        """Every problem of the bank with `raw` as the content of `file`, which is put back."""
+        path = self.bank / file
+        try:
+            path.write_bytes(raw)
+            return list(pipeline.check_folder(self.bank).problems)
+        finally:
+            path.write_bytes(self.originals[file])
+            unchanged = {id(document) for document in self._read.values()}
+            self._fits = {key: fit for key, fit in self._fits.items() if key in unchanged}
+
+    def _remember(self, reader: Reader) -> Reader:
+        def read(file: str, raw: bytes) -> Document | list[Problem]:
+            if self.originals.get(file) != raw:
+                return reader(file, raw)
+            if file not in self._read:
+                self._read[file] = reader(file, raw)
+            return self._read[file]
+
+        return read
+
+    def _check_document(self, document: Document, kind: Kind) -> list[Problem]:
+        # the document is kept beside its problems, so that its id is not given to another
+        if id(document) not in self._fits:
+            self._fits[id(document)] = (document, check_document(document, kind))
+        return list(self._fits[id(document)][1])
