@@ -35,11 +35,26 @@ def _run(args: argparse.Namespace) -> int:
             from build_tools.commands import check
 
             content = check.existing_content(args.content)
-            return check.run(content, args.path, json=args.json, strict=args.strict)
+            return check.run(
+                content,
+                args.path,
+                json=args.json,
+                strict=args.strict,
+                kept_in=check.kept_file(PROJECT, content),
+            )
         case "site":
             from build_tools.commands import check, site
 
-            return site.run(check.existing_content(args.content), args.out.resolve())
+            content = check.existing_content(args.content)
+            return site.run(content, args.out.resolve(), review=args.review)
+        case "new":
+            from build_tools.commands import check, new
+
+            given = new.Given(
+                args.title, args.stimulus, args.kinds, args.years, args.lessons, args.minutes,
+                args.pattern,
+            )  # fmt: skip
+            return new.run(args.slug, given, check.existing_content(args.content))
         case "explain":
             from build_tools.commands import explain
 
@@ -76,11 +91,24 @@ def _parser() -> argparse.ArgumentParser:
     check.add_argument("--strict", action="store_true", help="let questions fail too")
     site = commands.add_parser("site", help="publish the pages of a bank without errors")
     site.add_argument("--out", type=Path, default=PROJECT / "site", help="the folder to publish in")
+    site.add_argument("--review", action="store_true", help="add the advisers' page review.html")
+    new = commands.add_parser("new", help="write the draft of a unit, and mark what to write")
+    new.add_argument("slug", help="the folder's name, such as rock-pool")
+    for option, says in (
+        ("title", "the unit's title"),
+        ("stimulus", "what the dance starts from"),
+        ("kinds", "how pupils meet it, such as see,hear"),
+        ("lessons", "how many lessons, 1 to 8"),
+        ("minutes", "how long a lesson is, 20 to 90"),
+        ("pattern", "section-a-lesson, one-theme, pupils-order, existing-dance or within-rules"),
+    ):
+        new.add_argument(f"--{option}", help=says)
+    new.add_argument("--years", action="append", help="a nation's years, such as England:3,4")
     explain = commands.add_parser("explain", help="say what a rule wants and why")
     explain.add_argument("rule", nargs="?", help="the rule's name; without it, all are listed")
     watch = commands.add_parser("watch", help="check and preview while you write")
     watch.add_argument("--port", type=int, default=8765, help="where the preview is served")
-    for command in (check, site, watch):
+    for command in (check, site, watch, new):
         command.add_argument(
             "--content", type=Path, default=PROJECT / "content", help="the folder of units"
         )

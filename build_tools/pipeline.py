@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from pathlib import Path as FilePath
 
-from build_tools.model.bank import Bank
+from build_tools.model.bank import Bank, BankOutline, UnitOutline
 from build_tools.model.build import build_unit
-from build_tools.model.build_bank import build_bank
+from build_tools.model.build_bank import build_bank, outline_bank, outline_unit
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade, Problem
 from build_tools.rules.catalogue import all_rules
@@ -18,7 +18,7 @@ from build_tools.schema_check.check import check_document
 from build_tools.schema_check.schemas import Kind
 from build_tools.schema_check.wording import nearest
 from build_tools.source.document import Document
-from build_tools.source.folder import Content, UnitFolder, read_content
+from build_tools.source.folder import UnitFolder, read_bank_files, read_unit_folder, unit_slugs
 
 BANK_KINDS: dict[str, Kind] = {
     "bank.yml": "bank",
@@ -37,11 +37,39 @@ class Allowance:
 
 
 @dataclass(frozen=True, slots=True)
+class BankFiles:
+    """The bank's own files: its documents, what is wrong with them, and its grades.
+
+    `sound` is false where a file of the bank is missing or out of shape.
+    """
+
+    documents: Mapping[str, Document]
+    problems: tuple[Problem, ...]
+    grades: Mapping[str, Grade]
+    sound: bool
+
+
+@dataclass(frozen=True, slots=True)
+class UnitCheck:
+    """What one unit's own files and rules say.
+
+    `unit` and `outline` are None where a file of it is missing, unread or out of shape; `skipped`
+    counts the rules that were not run because the ground under them was broken.
+    """
+
+    slug: str
+    unit: Unit | None
+    outline: UnitOutline | None
+    problems: tuple[Problem, ...]
+    allowances: tuple[Allowance, ...]
+    skipped: int
+
+
+@dataclass(frozen=True, slots=True)
 class Report:
     """Everything that one check found.
 
     `bank` holds the units whose files are sound, and is None where the bank's own files are not.
-    `skipped` counts rules not run because the ground under them was broken.
     """
 
     bank: Bank | None
@@ -55,53 +83,68 @@ class Report:
 
 
 def check_folder(root: FilePath) -> Report:
-    """Read and check the content folder `root`."""
-    content = read_content(root)
-    documents = documents_by_file(content)
-    problems = list(content.problems)
-    for file, document in content.bank.items():
-        problems += check_document(document, BANK_KINDS[file])
-    bank_is_sound = set(content.bank) == set(BANK_KINDS) and not any(
-        p.file in BANK_KINDS for p in problems
+    """Read and check the content folder `root`, keeping every sound unit."""
+    files = check_bank_files(root)
+    slugs, problems = unit_slugs(root)
+    checks = [check_unit(root, slug, files.grades) for slug in slugs]
+    units = [check.unit for check in checks if check.unit is not None]
+    found = [*files.problems, *problems, *(p for check in checks for p in check.problems)]
+    found += check_together(root, files, [c.outline for c in checks if c.outline is not None])
+    return Report(
+        bank=build_bank(files.documents, units) if files.sound else None,
+        problems=tuple(sorted(set(found))),
+        allowances=tuple(a for check in checks for a in check.allowances),
+        skipped=sum(check.skipped for check in checks),
     )
+
+
+def check_bank_files(root: FilePath) -> BankFiles:
+    """Read and check the bank's own files."""
+    documents, problems = read_bank_files(root)
+    for file, document in documents.items():
+        problems += check_document(document, BANK_KINDS[file])
+    sound = set(documents) == set(BANK_KINDS) and not problems
     grades: dict[str, Grade] = {}
-    if bank_is_sound:
-        grades = dict(content.bank["bank.yml"].data.get("grades", {}))
-        problems += _unknown_grades(content.bank["bank.yml"], grades)
-    sound: list[Unit] = []
-    allowances: list[Allowance] = []
-    skipped = 0
-    for folder in content.units:
-        problems += check_shape(folder)
-        unit = sound_unit(folder)
-        if unit is None:
-            skipped += sum(rule.check is not None for rule in all_rules())
-            continue
-        sound.append(unit)
-        outcome = run_rules(unit, all_rules())
-        problems += [sign(documents, rule, f, grades) for rule, f in outcome.found]
-        problems += [_stale(documents, f) for f in outcome.stale]
-        allowances += [
-            Allowance(sign(documents, rule, f, grades), unit.allow[rule.name])
-            for rule, f in outcome.allowed
-        ]
-        skipped += outcome.skipped
-    bank = build_bank(content.bank, sound) if bank_is_sound else None
-    if bank is not None:
-        for rule in all_rules():
-            if rule.check_bank is not None:
-                problems += [sign(documents, rule, f, grades) for f in rule.check_bank(bank)]
-    return Report(bank, tuple(sorted(set(problems))), tuple(allowances), skipped)
+    if sound:
+        grades = dict(documents["bank.yml"].data.get("grades", {}))
+        problems += _unknown_grades(documents["bank.yml"], grades)
+    return BankFiles(documents, tuple(problems), grades, sound)
 
 
-def documents_by_file(content: Content) -> dict[str, Document]:
-    """Every document that could be read, by its file."""
-    found = dict(content.bank)
-    for folder in content.units:
-        for document in (folder.unit, *folder.lessons):
-            if document is not None:
-                found[document.file] = document
-    return found
+def check_unit(root: FilePath, slug: str, grades: Mapping[str, Grade]) -> UnitCheck:
+    """Read and check the unit in the folder `slug` by everything that needs no other unit."""
+    folder = read_unit_folder(root, slug)
+    problems = [*folder.problems, *check_shape(folder)]
+    if problems or folder.unit is None:
+        skipped = sum(rule.check is not None for rule in all_rules())
+        return UnitCheck(slug, None, None, tuple(problems), (), skipped)
+    unit = build_unit(slug, folder.unit, folder.lessons, folder.media)
+    documents = folder.by_file()
+    outcome = run_rules(unit, all_rules())
+    problems = [sign(documents, rule, f, grades) for rule, f in outcome.found]
+    problems += [_stale(documents, f) for f in outcome.stale]
+    allowances = tuple(
+        Allowance(sign(documents, rule, f, grades), unit.allow[rule.name])
+        for rule, f in outcome.allowed
+    )
+    return UnitCheck(slug, unit, outline_unit(unit), tuple(problems), allowances, outcome.skipped)
+
+
+def check_together(
+    root: FilePath, files: BankFiles, outlines: Iterable[UnitOutline]
+) -> list[Problem]:
+    """What the rules for the whole bank find; nothing where the bank's own files are broken."""
+    if not files.sound:
+        return []
+    outline: BankOutline = outline_bank(files.documents, outlines)
+    found = []
+    for rule in all_rules():
+        if rule.check_bank is not None:
+            found += [(rule, finding) for finding in rule.check_bank(outline)]
+    documents = dict(files.documents)
+    for file in {finding.file for _, finding in found} - set(documents):
+        documents |= read_unit_folder(root, file.split("/")[1]).by_file()
+    return [sign(documents, rule, finding, files.grades) for rule, finding in found]
 
 
 def check_shape(folder: UnitFolder) -> list[Problem]:
@@ -110,13 +153,6 @@ def check_shape(folder: UnitFolder) -> list[Problem]:
     for lesson in folder.lessons:
         problems += check_document(lesson, "lesson")
     return problems
-
-
-def sound_unit(folder: UnitFolder) -> Unit | None:
-    """The unit in `folder`, or None where a file of it is missing, unread or out of shape."""
-    if folder.unit is None or not folder.lessons or not folder.whole or check_shape(folder):
-        return None
-    return build_unit(folder.slug, folder.unit, folder.lessons, folder.media)
 
 
 def sign(

@@ -52,11 +52,15 @@ def sound_bank(report: Report) -> Bank | None:
 
 
 def rebuild(content: Path, out: Path, what: Touched, report: Report) -> list[str]:
-    """Write anew below `out` what was touched; returns what was written, in words."""
+    """Write anew below `out` what was touched; returns what was written, in words.
+
+    A unit that was not shown before brings every page anew, so that the front page leads to it.
+    """
     bank = sound_bank(report)
     if bank is None:
         return []
-    if what.everything:
+    shown = {unit.slug for unit in bank.units if (out / "units" / unit.slug).is_dir()}
+    if what.everything or any(u.slug in what.slugs - shown for u in bank.units):
         build_site(bank, content, out)
         return ["every page"]
     written = []

@@ -2,25 +2,30 @@
 
 from __future__ import annotations
 
+import hashlib
 import sys
 from collections.abc import Sequence
 from pathlib import Path
 
 from build_tools.commands.misuse import Misuse
-from build_tools.pipeline import check_folder
 from build_tools.problem import Problem
+from build_tools.quick_check import quick_check
 from build_tools.reports.data import as_json
 from build_tools.reports.text import as_text, counted, skipped_line
 
 
-def run(content: Path, paths: Sequence[str], *, json: bool, strict: bool) -> int:
+def run(
+    content: Path, paths: Sequence[str], *, json: bool, strict: bool, kept_in: Path | None
+) -> int:
     """Check the folder `content` and report what lies below `paths`, or everything.
+
+    What each unit's files said is kept in the file `kept_in`, if given, for the next time.
 
     Returns 0 when sound, 1 with an error (with a question too when `strict`). Raises Misuse
     where a path does not exist or lies outside the folder.
     """
     wanted = [_below(content, path) for path in paths]
-    report = check_folder(content)
+    report = quick_check(content, kept_in)
     shown = [p for p in report.problems if _is_wanted(p, wanted)]
     prefix = f"{content.name}/"
     if json:
@@ -40,21 +45,36 @@ def exit_code(problems: Sequence[Problem], *, strict: bool) -> int:
     return int(any(p.severity in grades for p in problems))
 
 
+def kept_file(project: Path, content: Path) -> Path:
+    """Where results for the folder `content` are kept from one check to the next."""
+    name = hashlib.sha256(str(content).encode("utf-8", "surrogateescape")).hexdigest()[:16]
+    return project / ".kept" / f"{name}.json"
+
+
 def existing_content(content: Path) -> Path:
     """The content folder as a whole path; raises Misuse where there is none."""
-    if not content.is_dir():
+    whole = _whole(content)
+    if whole is None or not whole.is_dir():
         raise Misuse(f"there is no folder {content}; give the folder that holds bank.yml and units")
-    return content.resolve()
+    return whole
 
 
 def _below(content: Path, path: str) -> str:
-    whole = Path(path).resolve()
-    if not whole.exists():
+    whole = _whole(Path(path))
+    if whole is None:
         raise Misuse(f"there is no file or folder {path}")
     try:
         return whole.relative_to(content).as_posix()
     except ValueError:
         raise Misuse(f"{path} lies outside {content}, so nothing in it is checked") from None
+
+
+def _whole(path: Path) -> Path | None:
+    """The whole path of what exists; None where nothing does, or nothing could."""
+    try:
+        return path.resolve(strict=True)
+    except (OSError, RuntimeError, ValueError):
+        return None
 
 
 def _is_wanted(problem: Problem, wanted: Sequence[str]) -> bool:

@@ -2,20 +2,25 @@
 
 from __future__ import annotations
 
+import os
 import sys
 from pathlib import Path
 
+from build_tools.commands.misuse import Misuse
 from build_tools.pipeline import check_folder
 from build_tools.publishing.swap import staged
 from build_tools.reports.text import as_text, counted, skipped_line
-from build_tools.site_building import build_site, published_units
+from build_tools.schema_check.schemas import SCHEMA_FOLDER
+from build_tools.site_building import build_review, build_site, published_units
 
 
-def run(content: Path, out: Path) -> int:
-    """Build the site of `content` into `out`.
+def run(content: Path, out: Path, *, review: bool = False) -> int:
+    """Build the site of `content` into `out`, with the advisers' page where `review` asks for it.
 
-    Returns 0 when built; 1 when errors stand in the way, and then `out` is left as it was.
+    Returns 0 when built; 1 when errors stand in the way, and then `out` is left as it was. Raises
+    Misuse where `out` holds something other than a site, since a new site takes its place.
     """
+    _refuse_other_folders(content, out)
     report = check_folder(content)
     if report.problems:
         print(as_text(report.problems, f"{content.name}/"))
@@ -26,6 +31,8 @@ def run(content: Path, out: Path) -> int:
         return 1
     with staged(out) as fresh:
         build_site(report.bank, content, fresh)
+        if review:
+            build_review(report.bank, report, fresh)
     units = published_units(report.bank)
     drafts = len(report.bank.units) - len(units)
     left_out = f" ({drafts} draft{'' if drafts == 1 else 's'} left out)" if drafts else ""
@@ -33,4 +40,21 @@ def run(content: Path, out: Path) -> int:
         f"{counted(report.problems)}; {len(units)} unit{'' if len(units) == 1 else 's'}{left_out}"
     )
     print(f"open {(out / 'index.html').as_posix()}")
+    if review:
+        print(f"for advisers: {(out / 'review.html').as_posix()}")
     return 0
+
+
+def _refuse_other_folders(content: Path, out: Path) -> None:
+    if content.is_relative_to(out) or out.is_relative_to(content):
+        raise Misuse(f"{out} and {content} lie in one another; publish into another folder")
+    if SCHEMA_FOLDER.is_relative_to(out):
+        raise Misuse(f"{out} holds this project; publish into another folder")
+    above = next(folder for folder in out.parents if folder.exists())
+    if not above.is_dir() or not os.access(above, os.W_OK):
+        raise Misuse(f"{out} cannot be made, since nothing can be written in {above}")
+    if out.exists() and not out.is_dir():
+        raise Misuse(f"{out} is a file; give the name of a folder")
+    is_site = (out / "index.html").is_file() and (out / "assets").is_dir()
+    if out.is_dir() and any(out.iterdir()) and not is_site:
+        raise Misuse(f"{out} holds something other than a site; publish into another folder")

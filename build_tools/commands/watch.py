@@ -5,6 +5,7 @@ from __future__ import annotations
 import queue
 import tempfile
 import time
+from contextlib import suppress
 from pathlib import Path
 
 from watchdog.events import FileSystemEvent, FileSystemEventHandler
@@ -18,6 +19,10 @@ from build_tools.watching import Touched, rebuild, touched
 
 SETTLE_SECONDS = 0.1
 """Editors save in several small steps; one save is one change."""
+
+
+WAKE_SECONDS = 0.5
+MOST_PORT = 65535
 
 
 class _Saved(FileSystemEventHandler):
@@ -35,6 +40,8 @@ class _Saved(FileSystemEventHandler):
 
 def run(content: Path, port: int) -> int:
     """Watch `content` until interrupted, with a preview on this machine's `port`."""
+    if not 0 <= port <= MOST_PORT:
+        raise Misuse(f"port {port} is not one of 0 to {MOST_PORT}; try --port 0")
     saved, state = _Saved(), State()
     observer = Observer()
     observer.schedule(saved, str(content), recursive=True)
@@ -57,7 +64,11 @@ def run(content: Path, port: int) -> int:
 
 
 def _next_save(saved: _Saved) -> list[Path]:
-    paths = [saved.paths.get()]
+    paths: list[Path] = []
+    while not paths:
+        # on Windows a wait without an end cannot be ended by Ctrl-C
+        with suppress(queue.Empty):
+            paths.append(saved.paths.get(timeout=WAKE_SECONDS))
     time.sleep(SETTLE_SECONDS)
     while not saved.paths.empty():
         paths.append(saved.paths.get())

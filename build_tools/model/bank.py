@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from build_tools.model.unit import Unit
+from build_tools.model.unit import Neighbours, SchoolYears, Unit
 from build_tools.problem import Grade
 
 
@@ -40,3 +40,25 @@ class Bank:
     safety_title: str
     safety_notes: str
     units: tuple[Unit, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class UnitOutline:
+    """As much of a unit as the rules for the whole bank look at."""
+
+    slug: str
+    file: str
+    title: str
+    draft: bool
+    years: tuple[SchoolYears, ...]
+    topics: tuple[str, ...]
+    builds_on: Neighbours
+    leads_to: Neighbours
+
+
+@dataclass(frozen=True, slots=True)
+class BankOutline:
+    """The bank as the rules for the whole bank see it: it stays small for a thousand units."""
+
+    topics: Mapping[str, Topic]
+    units: tuple[UnitOutline, ...]

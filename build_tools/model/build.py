@@ -45,7 +45,7 @@ def build_unit(
         adapted_from=Parent(**data["adapted_from"]) if "adapted_from" in data else None,
         draft=data.get("draft", False),
         years=tuple(
-            SchoolYears(y["nation"], tuple(str(n) for n in y["years"])) for y in data["years"]
+            SchoolYears(y["nation"], tuple(_year(n) for n in y["years"])) for y in data["years"]
         ),
         topics=tuple(data["topics"]),
         subjects=tuple(data["subjects"]),
@@ -66,6 +66,11 @@ def build_unit(
         media=dict(media),
         notes=unit.body,
     )
+
+
+def _year(written: int | float | str) -> str:
+    """A year as it is said; 3.0 is a whole number too, to the schema."""
+    return written if isinstance(written, str) else str(int(written))
 
 
 def _stimulus(data: Data) -> Stimulus:

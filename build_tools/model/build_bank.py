@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
-from build_tools.model.bank import Bank, Topic, Word
+from build_tools.model.bank import Bank, BankOutline, Topic, UnitOutline, Word
 from build_tools.model.unit import Unit
 from build_tools.source.document import Document
 
@@ -12,7 +12,6 @@ from build_tools.source.document import Document
 def build_bank(documents: Mapping[str, Document], units: Sequence[Unit]) -> Bank:
     """The bank, from its sound documents by file name."""
     bank = documents["bank.yml"].data
-    topics = documents["vocabulary/topics.yml"].data
     words = documents["vocabulary/words.yml"].data
     safety = documents["safety.md"]
     return Bank(
@@ -20,9 +19,33 @@ def build_bank(documents: Mapping[str, Document], units: Sequence[Unit]) -> Bank
         as_of=bank["as_of"],
         about=bank["about"],
         grades=dict(bank.get("grades", {})),
-        topics={name: Topic(name, tuple(t["also"])) for name, t in topics.items()},
+        topics=_topics(documents),
         words={w: Word(w, t["plain"], t.get("in_class"), t.get("under")) for w, t in words.items()},
         safety_title=safety.data["title"],
         safety_notes=safety.body,
         units=tuple(units),
     )
+
+
+def outline_unit(unit: Unit) -> UnitOutline:
+    """As much of `unit` as the rules for the whole bank look at."""
+    return UnitOutline(
+        slug=unit.slug,
+        file=unit.file,
+        title=unit.title,
+        draft=unit.draft,
+        years=unit.years,
+        topics=unit.topics,
+        builds_on=unit.builds_on,
+        leads_to=unit.leads_to,
+    )
+
+
+def outline_bank(documents: Mapping[str, Document], units: Iterable[UnitOutline]) -> BankOutline:
+    """The bank as the rules for the whole bank see it."""
+    return BankOutline(_topics(documents), tuple(units))
+
+
+def _topics(documents: Mapping[str, Document]) -> dict[str, Topic]:
+    topics = documents["vocabulary/topics.yml"].data
+    return {name: Topic(name, tuple(t["also"])) for name, t in topics.items()}

@@ -32,6 +32,11 @@ def counts(written: int | float | str) -> Fraction:
     return sum((Fraction(part) for part in str(written).split(" ")), Fraction(0))
 
 
+def whole(written: int | float | None) -> int | None:
+    """A whole number that may be absent; 4.0 is one too, to the schema."""
+    return None if written is None else int(written)
+
+
 def build_dance(data: Data) -> Dance:
     """The dance written in a unit's document."""
     dance: Data = data["dance"]
@@ -39,7 +44,7 @@ def build_dance(data: Data) -> Dance:
     return Dance(
         form=tuple(dance["form"].split(" ")),
         order_choice=dance.get("order"),
-        tempo=int(dance["tempo"]) if "tempo" in dance else None,
+        tempo=whole(dance.get("tempo")),
         phrase=int(dance.get("phrase", _USUAL_PHRASE)),
         front=dance["front"],
         sound=sound,
@@ -97,7 +102,7 @@ def _development(name: str, data: Data) -> Development:
         device=data["device"],
         only=tuple(int(n) for n in data.get("only", [])),
         choice=data.get("choice"),
-        times=data.get("times"),
+        times=whole(data.get("times")),
         counts=tuple(counts(c) for c in data.get("counts", [])),
         size=data.get("size"),
         level=data.get("level"),
@@ -147,7 +152,7 @@ def _passage(data: Data) -> Passage:
         what=tuple(data["what"]),
         fit=data["as"],
         times=int(data.get("times", 1)),
-        parts=data.get("parts"),
+        parts=whole(data.get("parts")),
         after=counts(data["after"]) if "after" in data else None,
         who=data.get("who"),
     )
@@ -158,6 +163,6 @@ def _sound(data: Data) -> Sound:
         kind=data["kind"],
         what=data["what"],
         follows=data["follows"],
-        lasts=data.get("lasts"),
+        lasts=whole(data.get("lasts")),
         looped=data.get("looped", False),
     )

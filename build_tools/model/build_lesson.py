@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from build_tools.model.build_dance import counts
+from build_tools.model.build_dance import counts, whole
 from build_tools.model.lesson import Lesson, LookAndTalk, Next, Question, Step
 from build_tools.source.document import Document
 
@@ -68,7 +68,8 @@ def _step(data: Data) -> Step:
 
 def _questions(data: list[Data]) -> tuple[Question, ...]:
     return tuple(
-        Question(q["question"], tuple(q.get("answers", [])), q.get("looks_back_to")) for q in data
+        Question(q["question"], tuple(q.get("answers", [])), whole(q.get("looks_back_to")))
+        for q in data
     )
 
 

@@ -186,9 +186,12 @@ class EndingPart:
     does: str
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class Dance:
-    """The whole class dance. `tempo` is in beats a minute, `phrase` in counts."""
+    """The whole class dance. `tempo` is in beats a minute, `phrase` in counts.
+
+    A dance equals only itself, so that what is worked out of it once can be kept by it.
+    """
 
     form: tuple[str, ...]
     order_choice: str | None

@@ -119,9 +119,12 @@ class Tried:
     changed: str | None
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class Unit:
-    """One unit. `slug` is its folder's name; `file` is the document it was written in."""
+    """One unit. `slug` is its folder's name; `file` is the document it was written in.
+
+    A unit equals only itself, so that what is worked out of it once can be kept by it.
+    """
 
     slug: str
     file: str

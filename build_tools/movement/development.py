@@ -9,8 +9,10 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import replace
 from fractions import Fraction
+from functools import lru_cache
 
 from build_tools.model.dance import Action, Dance, Development
+from build_tools.movement.effort import qualities
 
 Actions = tuple[Action, ...]
 
@@ -23,6 +25,7 @@ def total(actions: Actions) -> Fraction:
     return sum((a.counts for a in actions), Fraction(0))
 
 
+@lru_cache(maxsize=256)
 def actions_of(dance: Dance, name: str) -> Actions:
     """The actions of the motif or development `name`, developed as far as it says.
 
@@ -73,6 +76,42 @@ def develop(actions: Actions, development: Development, other: Actions = ()) -> 
     if development.device == "combination":
         return actions + other
     return _DEVICES[development.device](actions, development)
+
+
+def what_changes(actions: Actions, development: Development, other: Actions = ()) -> frozenset[str]:
+    """In which of action, space, dynamics, time and relationships a development differs.
+
+    With `kept`, the law of development: it differs from what it is made from in at least one of
+    these, or it is a repetition; and it keeps at least one action, or it is a contrast
+    (Smith-Autard, Dance Composition). Where pupils decide, what the device names will differ.
+    A mirror counts as a change of space though no sides are written.
+    Raises ValueError where `misfit` finds something wrong.
+    """
+    after = develop(actions, development, other)
+    if _left_to_pupils(development) or development.device in _CHANGE_UNWRITTEN:
+        return frozenset({_DIMENSIONS.get(development.device, "action")})
+    if len(actions) != len(after):
+        return frozenset({"action"})
+    pairs = tuple(zip(actions, after, strict=True))
+    return frozenset(
+        dimension
+        for dimension, read in _READ.items()
+        if any(read(before) != read(now) for before, now in pairs)
+    )
+
+
+def kept(before: Actions, after: Actions) -> Actions:
+    """The actions of `before` that are still in `after`, however their manner has changed."""
+    return tuple(a for a in before if any(_same_move(a, b) for b in after))
+
+
+def _same_move(first: Action, second: Action) -> bool:
+    """Whether two actions are one move: of one kind, and called the same where both are named."""
+    if first.kind != second.kind:
+        return False
+    if first.word is None or second.word is None:
+        return True
+    return first.word.casefold() == second.word.casefold()
 
 
 def misfit(actions: Actions, development: Development, other: Actions = ()) -> str | None:
@@ -243,3 +282,23 @@ _WRITTEN = {
 }
 """The fields whose names in the file differ from the model's."""
 DEVICES: tuple[str, ...] = (*_DEVICES, "combination")
+_CHANGE_UNWRITTEN = {"mirror", *_KEEP_ACTIONS}
+"""Devices that change something though the written actions may stay just as they are."""
+_DIMENSIONS: Mapping[str, str] = {
+    "change of speed": "time",
+    "change of rhythm": "time",
+    "change of dynamics": "dynamics",
+    **dict.fromkeys(
+        (f"change of {field}" for field in ("size", "level", "direction", "facing", "pathway")),
+        "space",
+    ),
+    "mirror": "space",
+    **dict.fromkeys(_KEEP_ACTIONS, "relationships"),
+}
+"""What a device names, where that is not the action itself."""
+_READ: Mapping[str, Callable[[Action], object]] = {
+    "action": lambda a: (a.kinds, a.word, a.body_part),
+    "space": lambda a: (a.level, a.direction, a.side, a.facing, a.pathway, a.size),
+    "dynamics": lambda a: qualities(a.dynamics),
+    "time": lambda a: a.counts,
+}

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 
 from build_tools.model.dance import Dance, Seconds, Section, Transition
 from build_tools.movement.counts import seconds
@@ -25,7 +27,8 @@ class Stretch:
     seconds: Seconds | None
 
 
-def lengths(dance: Dance) -> dict[str, Fraction]:
+@lru_cache(maxsize=8)
+def lengths(dance: Dance) -> Mapping[str, Fraction]:
     """The counts of every motif and development, by name."""
     return {n: total(actions_of(dance, n)) for n in (*dance.motifs, *dance.developments)}
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
-from build_tools.model.bank import Bank
+from build_tools.model.bank import BankOutline
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade, Path
 
@@ -37,4 +37,4 @@ class Rule:
     source: str
     manual: str
     check: Callable[[Unit], Iterator[Finding]] | None
-    check_bank: Callable[[Bank], Iterator[Finding]] | None
+    check_bank: Callable[[BankOutline], Iterator[Finding]] | None

@@ -2,31 +2,41 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Set
+from itertools import islice
 from typing import Any
 
 from build_tools.problem import Path, Problem
 from build_tools.schema_check.misfit import Misfit, as_misfit
-from build_tools.schema_check.schemas import Kind, schema, validator
+from build_tools.schema_check.schemas import Kind, quick_validator, schema, validator
 from build_tools.schema_check.wording import (
     Said,
     missing_field,
+    nearest,
+    shown,
     unknown_field,
     wrong_name,
     wrong_value,
 )
 from build_tools.source.document import Document
 
+MOST_MISFITS = 200
+"""Of one file. Where there are more, it is another sort of file, and nobody reads them all."""
+
 
 def check_document(document: Document, kind: Kind) -> list[Problem]:
     """The problems of `document` as a file of `kind`, sorted; one for each fault."""
+    if quick_validator(kind).is_valid(document.data):
+        return []
     problems: set[Problem] = set()
     spoilt: set[Path] = set()
-    misfits = [as_misfit(error) for error in validator(kind).iter_errors(document.data)]
+    errors = validator(kind).iter_errors(document.data)
+    misfits = [as_misfit(error) for error in islice(errors, MOST_MISFITS)]
+    meant = {(m.path, name) for m in misfits for name in _meant(m)}
     for misfit in sorted(misfits, key=_plainest_first):
         if misfit.path in spoilt and misfit.keyword in _FOLLOW_ON:
             continue
-        for rule, path, (message, help_) in _say(misfit):
+        for rule, path, (message, help_) in _say(misfit, meant):
             problems.add(document.problem(rule, "error", path, message, help_))
         if misfit.keyword != "required":
             spoilt.add(misfit.path)
@@ -43,7 +53,16 @@ def _plainest_first(misfit: Misfit) -> tuple[int, str]:
     return _PLAINEST.index(misfit.keyword) if known else len(_PLAINEST), str(misfit.path)
 
 
-def _say(misfit: Misfit) -> Iterator[tuple[str, Path, Said]]:
+def _meant(misfit: Misfit) -> Iterator[str]:
+    """The absent fields that unknown ones were most likely meant to be."""
+    if misfit.keyword == "additionalProperties" and not misfit.is_name:
+        properties = misfit.schema.get("properties", {})
+        for name in misfit.value:
+            if name not in properties and (near := nearest(name, sorted(properties))):
+                yield near
+
+
+def _say(misfit: Misfit, meant: Set[tuple[Path, str]]) -> Iterator[tuple[str, Path, Said]]:
     properties = misfit.schema.get("properties", {})
     if misfit.is_name:
         yield "wrong-value", (*misfit.path, str(misfit.value)), wrong_name(misfit)
@@ -54,7 +73,7 @@ def _say(misfit: Misfit) -> Iterator[tuple[str, Path, Said]]:
     elif misfit.keyword == "required":
         # every absent field is named by each complaint about one of them; the set keeps one
         for name in misfit.bound:
-            if name not in misfit.value:
+            if name not in misfit.value and (misfit.path, name) not in meant:
                 said = missing_field(name, description(properties.get(name, {})))
                 yield "missing-field", misfit.path, said
     else:
@@ -78,5 +97,5 @@ def field_name(path: Path) -> str:
     last = path[-1]
     if isinstance(last, int):
         around = next((p for p in reversed(path) if isinstance(p, str)), "the list")
-        return f"line {last + 1} of `{around}`"
-    return f"`{last}`"
+        return f"line {last + 1} of `{shown(around)}`"
+    return f"`{shown(last)}`"

@@ -114,7 +114,7 @@ def _length(name: str, misfit: Misfit) -> Said:
 
 
 def _unique(name: str, misfit: Misfit) -> Said:
-    twice = next((i for n, i in enumerate(misfit.value) if i in misfit.value[:n]), misfit.value)
+    twice = next(i for n, i in enumerate(misfit.value) if i in misfit.value[:n])
     return f'{name} holds "{shown(twice)}" twice', "keep one of the two"
 
 

@@ -26,52 +26,51 @@ BANK_FILES: dict[str, Reader] = {
 
 @dataclass(slots=True)
 class UnitFolder:
-    """The files of one unit. `whole` is false where a file of it could not be read."""
+    """The files of one unit, and what is wrong with reading them."""
 
     slug: str
     unit: Document | None = None
     lessons: list[Document] = field(default_factory=list)
     media: dict[str, int] = field(default_factory=dict)
     """Each media file, such as media/pool.svg, with its size in bytes."""
-    whole: bool = True
-
-
-@dataclass(slots=True)
-class Content:
-    """Everything read from a content folder, and what could not be read."""
-
-    bank: dict[str, Document] = field(default_factory=dict)
-    units: list[UnitFolder] = field(default_factory=list)
     problems: list[Problem] = field(default_factory=list)
 
+    def by_file(self) -> dict[str, Document]:
+        """Every document that could be read, by its file."""
+        read = (self.unit, *self.lessons)
+        return {document.file: document for document in read if document is not None}
 
-def read_content(root: FilePath) -> Content:
-    """Read the content folder `root`. Nothing is raised for what is wrong inside it."""
-    content = Content()
+
+def read_bank_files(root: FilePath) -> tuple[dict[str, Document], list[Problem]]:
+    """The bank's own files in the content folder `root`, and what is wrong with reading them."""
+    documents: dict[str, Document] = {}
+    problems: list[Problem] = []
     for file, reader in BANK_FILES.items():
-        document = _read(root, file, reader, content.problems)
+        document = _read(root, file, reader, problems)
         if document is not None:
-            content.bank[file] = document
-    units = root / "units"
-    folders = sorted(units.iterdir(), key=lambda p: p.name) if units.is_dir() else []
-    for folder in folders:
-        if folder.name.startswith("."):
-            continue
+            documents[file] = document
+    return documents, problems
+
+
+def unit_slugs(root: FilePath) -> tuple[list[str], list[Problem]]:
+    """The names of the units' folders below `root`, in order, and what else lies among them."""
+    slugs: list[str] = []
+    problems: list[Problem] = []
+    for folder in _entries(root, "units", problems):
+        file = f"units/{folder.name}"
         if not folder.is_dir():
-            content.problems.append(
-                _odd(f"units/{folder.name}", "a file lies among the folders of units")
-            )
+            problems.append(_odd(file, "a file lies among the folders of units"))
         elif not is_slug(folder.name):
-            content.problems.append(
+            problems.append(
                 _odd(
-                    f"units/{folder.name}",
+                    file,
                     f"the folder name `{folder.name}` is not small letters, figures and hyphens, "
                     f"{MOST_SLUG} at most",
                 )
             )
         else:
-            content.units.append(read_unit_folder(root, folder.name, content.problems))
-    return content
+            slugs.append(folder.name)
+    return slugs, problems
 
 
 def is_slug(name: str) -> bool:
@@ -79,15 +78,14 @@ def is_slug(name: str) -> bool:
     return bool(SLUG.match(name)) and len(name) <= MOST_SLUG and name not in _DEVICE_NAMES
 
 
-def read_unit_folder(root: FilePath, slug: str, problems: list[Problem]) -> UnitFolder:
-    """Read the files of one unit and add what is wrong to `problems`."""
+def read_unit_folder(root: FilePath, slug: str) -> UnitFolder:
+    """Read the files of one unit. Nothing is raised for what is wrong with them."""
     unit = UnitFolder(slug)
-    before = len(problems)
+    problems = unit.problems
     folder = root / "units" / slug
-    for entry in sorted(folder.iterdir(), key=lambda p: _number_first(p.name)):
+    entries = _entries(root, f"units/{slug}", problems)
+    for entry in sorted(entries, key=lambda p: _number_first(p.name)):
         file = f"units/{slug}/{entry.name}"
-        if entry.name.startswith("."):
-            continue
         if entry.name == "unit.md":
             unit.unit = _read(root, file, read_markdown, problems)
         elif _LESSON_FILE.match(entry.name):
@@ -95,16 +93,15 @@ def read_unit_folder(root: FilePath, slug: str, problems: list[Problem]) -> Unit
             if lesson is not None:
                 unit.lessons.append(lesson)
         elif entry.name == "media" and entry.is_dir():
-            _list_media(entry, slug, unit, problems)
+            _list_media(root, unit, problems)
         else:
             problems.append(_odd(file, f"`{entry.name}` is not a file of a unit"))
     if not (folder / "unit.md").is_file():
         problems.append(_missing(f"units/{slug}/unit.md", "the unit has no file unit.md"))
-    elif len(problems) == before and not unit.lessons:
+    elif not problems and not unit.lessons:
         problems.append(
             _missing(f"units/{slug}/unit.md", "the unit has no lesson: 0 files lesson-1.md …")
         )
-    unit.whole = len(problems) == before
     return unit
 
 
@@ -113,14 +110,25 @@ def _number_first(name: str) -> tuple[int, str]:
     return (int(found.group(1)) if found else 0, name)
 
 
-def _list_media(folder: FilePath, slug: str, unit: UnitFolder, problems: list[Problem]) -> None:
-    for entry in sorted(folder.iterdir(), key=lambda p: p.name):
-        if entry.name.startswith("."):
-            continue
+def _entries(root: FilePath, folder: str, problems: list[Problem]) -> list[FilePath]:
+    """What lies in `folder`, by name, without hidden files; nothing if it cannot be listed."""
+    try:
+        found = sorted((root / folder).iterdir(), key=lambda p: p.name)
+    except FileNotFoundError:
+        # no units yet, or an author who is moving folders at this moment
+        return []
+    except OSError as error:
+        problems.append(_unreadable(folder, "folder", error))
+        return []
+    return [entry for entry in found if not entry.name.startswith(".")]
+
+
+def _list_media(root: FilePath, unit: UnitFolder, problems: list[Problem]) -> None:
+    folder = f"units/{unit.slug}/media"
+    for entry in _entries(root, folder, problems):
         if not entry.is_file() or not _MEDIA_FILE.match(entry.name):
-            problems.append(
-                _odd(f"units/{slug}/media/{entry.name}", "this is not a picture with a plain name")
-            )
+            message = "this is not a picture with a plain name"
+            problems.append(_odd(f"{folder}/{entry.name}", message))
         else:
             unit.media[f"media/{entry.name}"] = entry.stat().st_size
 
@@ -133,21 +141,19 @@ def _read(root: FilePath, file: str, reader: Reader, problems: list[Problem]) ->
         problems.append(_missing(file, f"the file `{file}` is not there"))
         return None
     except OSError as error:
-        problems.append(
-            Fault(
-                "file-unreadable",
-                1,
-                1,
-                f"the file cannot be opened ({error.strerror})",
-                "close it in other programs, and check that you may read it",
-            ).at(file)
-        )
+        problems.append(_unreadable(file, "file", error))
         return None
     result = reader(file, raw)
     if isinstance(result, list):
         problems.extend(result)
         return None
     return result
+
+
+def _unreadable(file: str, what: str, error: OSError) -> Problem:
+    message = f"the {what} cannot be opened ({error.strerror})"
+    help_ = "close it in other programs, and check that you may read it"
+    return Fault("file-unreadable", 1, 1, message, help_).at(file)
 
 
 def _missing(file: str, message: str) -> Problem:
@@ -160,4 +166,9 @@ def _odd(file: str, message: str) -> Problem:
         "rename it or move it out: units hold unit.md, lesson-1.md and so on, and pictures "
         "(svg, png, jpg, webp) in media"
     )
-    return Fault("file-name-odd", 1, 1, message, help_).at(file)
+    return Fault("file-name-odd", 1, 1, _printable(message), help_).at(_printable(file))
+
+
+def _printable(text: str) -> str:
+    """A name of bytes that are no text, or of controls, with a question mark for each."""
+    return "".join(c if c.isprintable() else "?" for c in text)

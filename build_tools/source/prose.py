@@ -10,7 +10,8 @@ from build_tools.problem import Fault, Path
 
 _TAG = re.compile(r"<(?!(?:https?://|mailto:)[^\s<>]+>)[A-Za-z/!?][^\n]{0,30}")
 _PICTURE = re.compile(r"!\[")
-_LINK = re.compile(r"\]\(\s*<?\s*([^)\s]*)|^\s{0,3}\[[^\]\n]+\]:\s*<?(\S+)", re.MULTILINE)
+_LINK = re.compile(r"\](?:\(\s*<?\s*([^)\s]*)|:\s*<?\s*(\S*))")
+"""A link, or the address of a link by name, which may stand on the next line or in a quotation."""
 _SAFE_LINK = re.compile(r"(https?://|mailto:)[^\s\"'<>]+\Z|#[A-Za-z][\w-]*\Z")
 
 _HTML_HELP = "write it in plain words or Markdown, and put spaces around a lone `<`"
@@ -48,17 +49,18 @@ def faults_in_body(body: str, first_line: int) -> Iterator[Fault]:
                 "a picture stands in the notes, where it has no credit and no licence",
                 "list it under `stimulus`, `items`, with its credit, licence and text version",
             )
-        for link in _LINK.finditer(line):
-            address = link.group(1) or link.group(2) or ""
-            if not _SAFE_LINK.match(address):
-                yield Fault(
-                    "unsafe-link",
-                    number,
-                    link.start() + 1,
-                    f"the link to `{_short(address)}` is not a web address, a mail address or a "
-                    "heading of this page",
-                    "write the whole address, starting with https://, or leave the link out",
-                )
+    for link in _LINK.finditer(body):
+        address = (link.group(1) or link.group(2) or "").removesuffix(">")
+        if not _SAFE_LINK.match(address):
+            before = body[: link.start()]
+            yield Fault(
+                "unsafe-link",
+                first_line + before.count("\n"),
+                link.start() - before.rfind("\n"),
+                f"the link to `{_short(address)}` is not a web address, a mail address or a "
+                "heading of this page",
+                "write the whole address, starting with https://, or leave the link out",
+            )
 
 
 def _short(text: str) -> str:

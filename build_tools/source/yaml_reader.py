@@ -14,15 +14,21 @@ from typing import Any
 import yaml
 
 from build_tools.problem import Fault, Path
+from build_tools.source.text import HIDDEN, hidden_character
 from build_tools.source.yaml_wording import parser_fault
 
 MOST_DEPTH = 24
+MOST_ENTRIES = 500
+"""In one list or map: more than any that is meant, so that no file takes long to check."""
 MOST_DIGITS = 9
+MOST_SHOWN = 40
 
 _WHOLE = re.compile(r"[-+]?(0|[1-9][0-9]*)\Z")
 _DECIMAL = re.compile(r"[-+]?(0|[1-9][0-9]*)\.[0-9]+\Z")
 _NOT_A_NUMBER = re.compile(r"[-+]?\.(nan|inf)\Z", re.IGNORECASE)
 _WORDS: dict[str, bool | None] = {"true": True, "false": False, "null": None, "~": None, "": None}
+
+_BUILT_IN = "tag:yaml.org,2002:"
 
 Places = dict[Path, tuple[int, int]]
 
@@ -85,6 +91,8 @@ def _events(text: str) -> Iterator[yaml.Event]:
 def _take(event: yaml.NodeEvent, stack: list[_Open], places: Places, line: int, col: int) -> None:
     """Put one value, or one field's name, where it belongs."""
     top = stack[-1]
+    if len(top.value) >= MOST_ENTRIES and not (isinstance(top.value, dict) and top.key is not None):
+        raise _Stop(_fault("broken-yaml", line, col, *_TOO_MANY))
     if isinstance(top.value, dict) and top.key is None:
         top.key = _field_name(event, top, line, col)
         places[(*top.path, top.key)] = (line, col)
@@ -117,13 +125,15 @@ def _field_name(event: yaml.NodeEvent, top: _Open, line: int, column: int) -> st
     if not isinstance(event, yaml.ScalarEvent):
         raise _Stop(_fault("broken-yaml", line, column, *_ODD_FIELD_NAME))
     name = str(event.value)
+    shown = _short(name)
+    _refuse_hidden(name, line, column)
     if name in top.lines:
         raise _Stop(
             _fault(
                 "repeated-field",
                 line,
                 column,
-                f"`{name}` stands here a second time; the first is on line {top.lines[name]}",
+                f"`{shown}` stands here a second time; the first is on line {top.lines[name]}",
                 "keep one of the two",
             )
         )
@@ -133,6 +143,7 @@ def _field_name(event: yaml.NodeEvent, top: _Open, line: int, column: int) -> st
 
 def _scalar(event: yaml.ScalarEvent, line: int, column: int) -> str | int | float | bool | None:
     text = str(event.value)
+    _refuse_hidden(text, line, column)
     if event.style:
         return text
     if text in _WORDS:
@@ -162,29 +173,42 @@ def _scalar(event: yaml.ScalarEvent, line: int, column: int) -> str | int | floa
     return int(text) if _WHOLE.match(text) else float(text)
 
 
+def _refuse_hidden(text: str, line: int, column: int) -> None:
+    """Text in double quotation marks can hold characters by their codes."""
+    if hidden := HIDDEN.search(text):
+        raise _Stop(hidden_character(hidden.group(), line, column))
+
+
 def _refuse_marks(event: yaml.NodeEvent, line: int, column: int) -> None:
     if event.anchor is not None:
         what = "*" if isinstance(event, yaml.AliasEvent) else "&"
+        shown = _short(what + event.anchor)
         raise _Stop(
             _fault(
                 "anchor-used",
                 line,
                 column,
-                f"`{what}{event.anchor}` is a link between places in the file, which is not read",
+                f"`{shown}` is a link between places in the file, which is not read",
                 f'write the words out in both places, or put quotation marks around "{what}"',
             )
         )
     tag = getattr(event, "tag", None)
     if tag is not None:
+        shown = _short(tag.replace(_BUILT_IN, "!!"))
         raise _Stop(
             _fault(
                 "broken-yaml",
                 line,
                 column,
-                f"`{tag}` at the start of a value is a sign for programs",
+                f"`{shown}` at the start of a value is a sign for programs",
                 "delete it, or put quotation marks around the whole value",
             )
         )
+
+
+def _short(text: str) -> str:
+    text = " ".join(text.split())
+    return text if len(text) <= MOST_SHOWN else text[: MOST_SHOWN - 1] + "…"
 
 
 def _fault(rule: str, line: int, column: int, message: str, help_: str) -> Fault:
@@ -198,6 +222,10 @@ _SECOND_DOCUMENT = (
 _TOO_DEEP = (
     f"fields stand inside one another more than {MOST_DEPTH} deep here",
     "look for an unclosed bracket or for lines that are indented too far",
+)
+_TOO_MANY = (
+    f"this is more than {MOST_ENTRIES} lines of one list, or fields of one map",
+    "check that this is the right file, and shorten the list",
 )
 _ODD_FIELD_NAME = (
     "a list or a map stands where the name of a field belongs",

@@ -48,11 +48,17 @@ _WORDING: tuple[tuple[str, str, str], ...] = (
         "write it as `name: value`, or indent it under the line it belongs to",
     ),
     (
-        "max depth",
+        "exceeded maximum nesting depth",
         "fields stand inside one another far too deep here",
         "look for an unclosed bracket or for lines that are indented too far",
     ),
 )
+_STARTED = (
+    "while scanning a quoted scalar",
+    "while scanning a simple key",
+    "while parsing a flow",
+)
+"""Here the author looks for where it started, often lines above where the reading stopped."""
 _OTHERWISE = (
     "this line does not fit the lines above it",
     "check that fields of one kind start in the same column, and that each has a colon",
@@ -66,9 +72,9 @@ def parser_fault(error: yaml.YAMLError, text: str, first_line: int) -> Fault:
     """
     said = str(error)
     mark = getattr(error, "problem_mark", None) or getattr(error, "context_mark", None)
-    if "while scanning a quoted scalar" in said and getattr(error, "context_mark", None):
-        mark = error.context_mark  # type: ignore[attr-defined]  # where the quotation opens
-    lines = text.split("\n")
+    if any(part in said for part in _STARTED) and getattr(error, "context_mark", None):
+        mark = error.context_mark  # type: ignore[attr-defined]
+    lines = text.removesuffix("\n").split("\n")
     line = min(mark.line if mark else 0, max(len(lines) - 1, 0))
     column = min(mark.column if mark else 0, len(lines[line]))
     for part, message, help_ in _WORDING:

@@ -7,14 +7,15 @@ import shutil
 from dataclasses import dataclass
 from pathlib import Path
 
+from build_tools.model.build_bank import outline_bank, outline_unit
 from build_tools.model.unit import Unit
-from build_tools.pipeline import check_shape, documents_by_file, sign, sound_unit
+from build_tools.pipeline import check_bank_files, check_unit, sign
 from build_tools.problem import Problem
 from build_tools.rules.catalogue import all_rules, rule_named
 from build_tools.rules.engine import run_rules
 from build_tools.rules.rule import Finding, Rule
 from build_tools.source.document import Document
-from build_tools.source.folder import read_content
+from build_tools.source.folder import read_unit_folder, unit_slugs
 
 HERE = Path(__file__).parent
 BASE = HERE / "base"
@@ -67,15 +68,17 @@ def laid_over_base(case: Case, folder: Path) -> Path:
 
 def sound_units(root: Path) -> tuple[list[Unit], dict[str, Document]]:
     """The units of a folder whose files can all be read and fit their schemas."""
-    content = read_content(root)
-    assert content.problems == []
-    units = []
-    for folder in content.units:
-        assert check_shape(folder) == []
-        unit = sound_unit(folder)
+    files = check_bank_files(root)
+    assert files.problems == ()
+    slugs, problems = unit_slugs(root)
+    assert problems == []
+    units, documents = [], dict(files.documents)
+    for slug in slugs:
+        unit = check_unit(root, slug, {}).unit
         assert unit is not None
         units.append(unit)
-    return units, documents_by_file(content)
+        documents |= read_unit_folder(root, slug).by_file()
+    return units, documents
 
 
 def with_needs(name: str) -> list[Rule]:
@@ -92,8 +95,12 @@ def with_needs(name: str) -> list[Rule]:
 def findings(root: Path, rules: list[Rule]) -> list[tuple[Rule, Finding, Problem]]:
     """What `rules` find in the folder, each as it was found and as it is reported."""
     units, documents = sound_units(root)
-    return [
-        (rule, finding, sign(documents, rule, finding, {}))
-        for unit in units
-        for rule, finding in run_rules(unit, rules).found
+    found = [pair for unit in units for pair in run_rules(unit, rules).found]
+    bank = outline_bank(documents, [outline_unit(unit) for unit in units])
+    found += [
+        (rule, finding)
+        for rule in rules
+        if rule.check_bank is not None
+        for finding in rule.check_bank(bank)
     ]
+    return [(rule, finding, sign(documents, rule, finding, {})) for rule, finding in found]

@@ -1,0 +1,154 @@
+"""Rooms with one-way doors, small modules, and one place where every fault is caught."""
+
+from __future__ import annotations
+
+import ast
+import os
+import shutil
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from tests.support.banks import ROOT
+
+MODULES = sorted((ROOT / "build_tools").rglob("*.py"))
+MOST_LINES = 300
+ROOMS = {p.name for p in (ROOT / "build_tools").iterdir() if (p / "__init__.py").is_file()}
+
+
+def name_of(module: Path) -> str:
+    return module.relative_to(ROOT).as_posix()
+
+
+def contracts(project: Path) -> subprocess.CompletedProcess[str]:
+    """The import contracts of the project in `project`, checked as the test command does."""
+    program = Path(sys.executable).with_name("lint-imports" + (".exe" if os.name == "nt" else ""))
+    return subprocess.run(
+        [str(program), "--no-cache"],
+        cwd=project,
+        env=dict(os.environ) | {"PYTHONPATH": str(project), "PYTHONUTF8": "1"},
+        capture_output=True,
+        encoding="utf-8",
+        check=False,
+    )
+
+
+@pytest.fixture
+def copied(tmp_path: Path) -> Path:
+    """A copy of the code and its contracts, to plant wrong imports in."""
+    ignored = shutil.ignore_patterns("__pycache__")
+    shutil.copytree(ROOT / "build_tools", tmp_path / "build_tools", ignore=ignored)
+    shutil.copy(ROOT / "pyproject.toml", tmp_path)
+    return tmp_path
+
+
+def test_the_contracts_are_kept() -> None:
+    done = contracts(ROOT)
+    assert done.returncode == 0, done.stdout + done.stderr
+    assert ", 0 broken" in done.stdout
+
+
+def test_a_copy_keeps_them_too(copied: Path) -> None:
+    assert contracts(copied).returncode == 0
+
+
+@pytest.mark.parametrize(
+    ("module", "planted", "contract"),
+    [
+        ("source/text.py", "import build_tools.pipeline", "Rooms with one-way doors"),
+        ("movement/counts.py", "import build_tools.views.timings", "Rooms with one-way doors"),
+        ("problem.py", "import build_tools.source.text", "Rooms with one-way doors"),
+        ("reports/text.py", "import mkdocs", "Only the adapter knows MkDocs"),
+        ("movement/counts.py", "import build_tools.model.lesson", "Movement knows no lessons"),
+        ("publishing/swap.py", "import build_tools.model.unit", "Publishing knows no dance"),
+    ],
+)
+def test_a_planted_import_is_reported(
+    copied: Path, module: str, planted: str, contract: str
+) -> None:
+    path = copied / "build_tools" / module
+    path.write_text(path.read_text(encoding="utf-8") + f"\n{planted}\n", encoding="utf-8")
+    done = contracts(copied)
+    assert done.returncode == 1
+    broken = done.stdout.split("Broken contracts", 1)[1]
+    assert contract in broken
+    assert module.removesuffix(".py").replace("/", ".") in broken
+
+
+def test_a_room_that_nobody_placed_is_reported(copied: Path) -> None:
+    (copied / "build_tools" / "helpers").mkdir()
+    (copied / "build_tools" / "helpers" / "__init__.py").write_bytes(b"")
+    done = contracts(copied)
+    assert done.returncode == 1
+    assert "helpers" in done.stdout
+
+
+@pytest.mark.parametrize("module", MODULES, ids=name_of)
+def test_no_module_is_long(module: Path) -> None:
+    # the starter is one file because nothing of the project may be imported before set-up
+    if module.name != "__main__.py":
+        assert len(module.read_text(encoding="utf-8").splitlines()) <= MOST_LINES
+
+
+def handlers(module: Path) -> list[int]:
+    """The lines of handlers that catch everything, faults of our own among them."""
+    tree = ast.parse(module.read_text(encoding="utf-8"))
+    found = []
+    for node in ast.walk(tree):
+        if isinstance(node, ast.ExceptHandler) and caught(node) & {"Exception", "BaseException"}:
+            found.append(node.lineno)
+        if isinstance(node, ast.Call) and getattr(node.func, "id", "") == "suppress":
+            found += [node.lineno for a in node.args if getattr(a, "id", "") == "Exception"]
+    return found
+
+
+def caught(handler: ast.ExceptHandler) -> set[str]:
+    if handler.type is None:
+        return {"BaseException"}
+    return {n.id for n in ast.walk(handler.type) if isinstance(n, ast.Name)}
+
+
+def test_one_place_alone_catches_everything() -> None:
+    found = {name_of(m): handlers(m) for m in MODULES}
+    assert {name for name, lines in found.items() if lines} == {"build_tools/cli.py"}
+    assert len(found["build_tools/cli.py"]) == 1
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["except Exception:", "except:", "except (OSError, Exception) as e:", "except BaseException:"],
+)
+def test_the_search_for_handlers_finds_them(text: str, tmp_path: Path) -> None:
+    module = tmp_path / "module.py"
+    module.write_text(f"try:\n    pass\n{text}\n    pass\n", encoding="utf-8")
+    assert handlers(module) == [3]
+
+
+def test_no_room_is_for_this_and_that() -> None:
+    names = {m.stem for m in MODULES} | ROOMS
+    assert not names & {"utils", "util", "helpers", "common", "misc", "core", "base"}
+
+
+@pytest.mark.parametrize("room", sorted(ROOMS))
+def test_every_room_says_what_it_is_for(room: str) -> None:
+    tree = ast.parse((ROOT / "build_tools" / room / "__init__.py").read_text(encoding="utf-8"))
+    assert ast.get_docstring(tree)
+
+
+def printers(module: Path) -> list[int]:
+    tree = ast.parse(module.read_text(encoding="utf-8"))
+    return [
+        node.lineno
+        for node in ast.walk(tree)
+        if isinstance(node, ast.Call) and getattr(node.func, "id", "") in ("print", "input", "exit")
+    ]
+
+
+def test_only_the_edge_prints() -> None:
+    edge = ("build_tools/cli.py", "build_tools/__main__.py", "build_tools/notices.py")
+    for module in MODULES:
+        name = name_of(module)
+        if name not in edge and not name.startswith("build_tools/commands/"):
+            assert printers(module) == [], name

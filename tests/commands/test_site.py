@@ -1,0 +1,180 @@
+"""`site` publishes a bank without errors, whole or not at all."""
+
+from __future__ import annotations
+
+import shutil
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from build_tools import cli, mkdocs_adapter, site_building
+from build_tools.commands import site
+from tests.support.banks import BASE_UNIT, ROOT, change, copy_base
+
+LESSON = f"units/{BASE_UNIT}/lesson-1.md"
+
+
+@pytest.fixture
+def bank(tmp_path: Path) -> Path:
+    return copy_base(tmp_path)
+
+
+@pytest.fixture
+def run(bank: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> Any:
+    def call(out: Path = tmp_path / "site") -> tuple[int, str, str]:
+        code = cli.main(["site", "--content", str(bank), "--out", str(out)])
+        return code, *capsys.readouterr()
+
+    return call
+
+
+def listing(folder: Path) -> dict[str, bytes]:
+    return {
+        p.relative_to(folder).as_posix(): p.read_bytes()
+        for p in sorted(folder.rglob("*"))
+        if p.is_file()
+    }
+
+
+def old_site(tmp_path: Path) -> dict[str, bytes]:
+    """A site of an earlier day."""
+    (tmp_path / "site" / "assets").mkdir(parents=True)
+    (tmp_path / "site" / "index.html").write_bytes(b"old")
+    (tmp_path / "site" / "assets" / "old.css").write_bytes(b"old")
+    return listing(tmp_path / "site")
+
+
+def names_beside(tmp_path: Path) -> list[str]:
+    return sorted(p.name for p in tmp_path.iterdir())
+
+
+def test_a_sound_bank_is_published_in_the_place_of_the_old(run: Any, tmp_path: Path) -> None:
+    old_site(tmp_path)
+    code, out, err = run()
+    assert (code, err) == (0, "")
+    assert out == f"no problems; 1 unit\nopen {(tmp_path / 'site' / 'index.html').as_posix()}\n"
+    built = listing(tmp_path / "site")
+    assert built["index.html"] != b"old"
+    assert "assets/old.css" not in built
+    assert [n for n in built if n.startswith(f"units/{BASE_UNIT}/")]
+    assert names_beside(tmp_path) == ["content", "site"]
+
+
+def test_errors_leave_the_last_good_site_untouched(run: Any, bank: Path, tmp_path: Path) -> None:
+    before = old_site(tmp_path)
+    line = change(bank / LESSON, "\nminutes: 40\n", "\nminutes: 400\n") + 1
+    code, out, err = run()
+    assert code == 1
+    assert f"content/{LESSON}:{line}:1: error: `minutes` is 400" in out
+    assert out.endswith("1 error; the site was not built, and the last one still stands\n")
+    assert "rules were not run" in err
+    assert listing(tmp_path / "site") == before
+    assert names_beside(tmp_path) == ["content", "site"]
+
+
+def test_errors_in_the_banks_own_files_stop_it_too(run: Any, bank: Path, tmp_path: Path) -> None:
+    before = old_site(tmp_path)
+    (bank / "vocabulary" / "words.yml").unlink()
+    code, out, _ = run()
+    assert code == 1
+    assert "the file `vocabulary/words.yml` is not there" in out
+    assert listing(tmp_path / "site") == before
+
+
+@pytest.mark.parametrize("stop", [RuntimeError("planted"), KeyboardInterrupt()])
+def test_a_crash_in_the_middle_leaves_the_last_good_site_untouched(
+    run: Any, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, stop: BaseException
+) -> None:
+    before = old_site(tmp_path)
+    render = mkdocs_adapter.render
+    calls = []
+
+    def crashing(pages: Any, out: Path) -> None:
+        calls.append(out)
+        if len(calls) > 1:
+            assert (out / "index.html").is_file()
+            raise stop
+        render(pages, out)
+
+    monkeypatch.setattr(site_building, "render", crashing)
+    code, out, err = run()
+    assert code == (3 if isinstance(stop, RuntimeError) else 130)
+    assert ("planted" in err) == isinstance(stop, RuntimeError)
+    assert len(calls) == 2
+    assert out == ""
+    assert listing(tmp_path / "site") == before
+    assert names_beside(tmp_path) == ["content", "site"]
+
+
+def test_a_question_does_not_stop_it(run: Any, bank: Path, tmp_path: Path) -> None:
+    with (bank / "bank.yml").open("a", encoding="utf-8") as file:
+        file.write("\ngrades: {minutes-do-not-add-up: question}\n")
+    change(bank / LESSON, "\nminutes: 40\n", "\nminutes: 41\n")
+    code, out, _ = run()
+    assert code == 0
+    assert "question: " in out
+    assert "1 question; 1 unit\n" in out
+    assert (tmp_path / "site" / "index.html").is_file()
+
+
+def draft(bank: Path) -> None:
+    shutil.copytree(bank / "units" / BASE_UNIT, bank / "units" / "half-done")
+    file = bank / "units" / "half-done" / "unit.md"
+    change(file, "\ntitle:", "\ndraft: true\ntitle:")
+
+
+def test_a_draft_stays_out_without_stopping_it(run: Any, bank: Path, tmp_path: Path) -> None:
+    draft(bank)
+    code, out, _ = run()
+    assert code == 0, out
+    assert "1 unit (1 draft left out)" in out
+    built = listing(tmp_path / "site")
+    assert not [n for n in built if "half-done" in n]
+    assert not [n for n, page in built.items() if b"half-done" in page]
+
+
+def test_a_draft_with_an_error_is_checked_like_any_other(run: Any, bank: Path) -> None:
+    draft(bank)
+    change(bank / "units" / "half-done" / "lesson-1.md", "\nminutes: 40\n", "\nminutes: 400\n")
+    code, out, _ = run()
+    assert code == 1
+    assert "content/units/half-done/lesson-1.md" in out
+
+
+def test_a_folder_of_other_things_is_never_replaced(run: Any, bank: Path, tmp_path: Path) -> None:
+    diary = tmp_path / "documents"
+    diary.mkdir()
+    (diary / "diary.txt").write_bytes(b"mine")
+    a_file = tmp_path / "file"
+    a_file.write_bytes(b"mine")
+    before = listing(tmp_path)
+    for out in (diary, a_file, bank, tmp_path, bank / "units", ROOT, ROOT.parent, Path("/")):
+        code, said, err = run(out)
+        assert (code, said) == (2, ""), out
+        assert "publish into another folder" in err or "is a file" in err
+    assert listing(tmp_path) == before
+
+
+def test_a_place_that_cannot_be_made(run: Any, tmp_path: Path) -> None:
+    (tmp_path / "file").write_bytes(b"mine")
+    code, _, err = run(tmp_path / "file" / "site")
+    assert code == 2
+    assert "cannot" in err
+
+
+def test_the_folder_is_made_with_those_above_it(run: Any, tmp_path: Path) -> None:
+    code, _, _ = run(tmp_path / "new" / "é with space" / "site")
+    assert code == 0
+    assert (tmp_path / "new" / "é with space" / "site" / "index.html").is_file()
+
+
+def test_an_empty_folder_may_be_used(run: Any, tmp_path: Path) -> None:
+    (tmp_path / "site").mkdir()
+    assert run()[0] == 0
+
+
+def test_no_content(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert cli.main(["site", "--content", str(tmp_path / "nowhere")]) == 2
+    assert capsys.readouterr().err.startswith("there is no folder")
+    assert site.run.__doc__

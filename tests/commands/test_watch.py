@@ -1,0 +1,186 @@
+"""`watch`: what is wrong is said within a second of saving, and the preview shows it."""
+
+from __future__ import annotations
+
+import json
+import os
+import queue
+import signal
+import subprocess
+import sys
+import threading
+import time
+import urllib.error
+import urllib.request
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+from pathlib import Path
+
+import pytest
+
+from build_tools import cli
+from build_tools.commands.preview_server import State, serve
+from tests.support.banks import BASE_UNIT, ROOT, change, copy_base
+
+LESSON = f"units/{BASE_UNIT}/lesson-1.md"
+PATIENCE_SECONDS = 60
+PROMISED_SECONDS = 1.0
+
+
+@dataclass
+class Watching:
+    """`watch` in a process of its own, and the lines it prints with their times."""
+
+    process: subprocess.Popen[str]
+    lines: queue.Queue[tuple[float, str]] = field(default_factory=queue.Queue)
+    seen: list[str] = field(default_factory=list)
+
+    def read(self) -> None:
+        assert self.process.stdout is not None
+        for line in self.process.stdout:
+            self.lines.put((time.monotonic(), line.rstrip("\n")))
+
+    def wait_for(self, part: str) -> tuple[float, str]:
+        """The next line with `part` in it, and when it came."""
+        end = time.monotonic() + PATIENCE_SECONDS
+        while True:
+            try:
+                when, line = self.lines.get(timeout=max(0.0, end - time.monotonic()))
+            except queue.Empty:
+                raise AssertionError(f"no line with {part!r} came; {self.seen}") from None
+            self.seen.append(line)
+            if part in line:
+                return when, line
+
+
+@pytest.fixture
+def bank(tmp_path: Path) -> Path:
+    return copy_base(tmp_path)
+
+
+@pytest.fixture
+def watching(bank: Path) -> Iterator[Watching]:
+    command = [sys.executable, "-P", "-m", "build_tools", "watch", "--port", "0"]
+    process = subprocess.Popen(
+        [*command, "--content", str(bank)],
+        cwd=ROOT,
+        env=dict(os.environ) | {"PYTHONUTF8": "1"},
+        stdout=subprocess.PIPE,
+        stderr=subprocess.STDOUT,
+        encoding="utf-8",
+        # a group of its own, which gets Ctrl-C as a whole, as from a terminal
+        start_new_session=True,
+    )
+    found = Watching(process)
+    threading.Thread(target=found.read, daemon=True).start()
+    try:
+        yield found
+    finally:
+        if process.poll() is None:
+            os.killpg(process.pid, signal.SIGKILL)
+            process.wait()
+
+
+def get(url: str) -> tuple[int, str, str]:
+    """Status, kind and text of what the preview serves."""
+    try:
+        with urllib.request.urlopen(url, timeout=PATIENCE_SECONDS) as answer:
+            return answer.status, answer.headers["Content-Type"], answer.read().decode("utf-8")
+    except urllib.error.HTTPError as error:
+        return error.code, "", ""
+
+
+def state(address: str) -> dict[str, object]:
+    _, kind, text = get(f"{address}/preview-state.js?1")
+    assert kind == "text/javascript"
+    call = text.removeprefix("window.bankPreview(").removesuffix(");")
+    found: dict[str, object] = json.loads(call)
+    return found
+
+
+def test_a_whole_morning_of_writing(watching: Watching, bank: Path) -> None:
+    _, line = watching.wait_for("preview on http://127.0.0.1:")
+    address = line.removeprefix("preview on ").removesuffix("/index.html")
+    watching.wait_for("no problems")
+    watching.wait_for("every page written")
+
+    status, kind, page = get(f"{address}/index.html")
+    assert (status, kind) == (200, "text/html; charset=utf-8")
+    assert page.count('<script defer src="/preview.js"></script></head>') == 1
+    assert get(f"{address}/")[2] == page
+    assert get(f"{address}/units/{BASE_UNIT}/lesson-1.html")[0] == 200
+    assert get(f"{address}/preview.js")[:2] == (200, "text/javascript")
+    assert get(f"{address}/nowhere.html")[0] == 404
+    assert get(f"{address}/../../etc/passwd")[0] == 404
+    before = state(address)
+    assert before["problems"] == ""
+
+    # three faults saved one after another: the quickest shows what the tool itself needs,
+    # whatever else this machine is doing
+    took = []
+    for number in (401, 402, 403):
+        change(
+            bank / LESSON,
+            f"\nminutes: {number - 1 if number > 401 else 40}\n",
+            f"\nminutes: {number}\n",
+        )
+        saved = time.monotonic()
+        when, line = watching.wait_for(f"`minutes` is {number}")
+        took.append(when - saved)
+        assert line.startswith(f"content/{LESSON}:")
+        watching.wait_for("1 error")
+    assert min(took) < PROMISED_SECONDS, took
+
+    while state(address)["number"] == before["number"]:
+        time.sleep(0.05)
+    assert "`minutes` is 40" in str(state(address)["problems"])
+    # the last good pages stand
+    assert get(f"{address}/units/{BASE_UNIT}/lesson-1.html")[0] == 200
+
+    change(bank / LESSON, "\ntitle: ", "\ntitle: New ")
+    change(bank / LESSON, "\nminutes: 403\n", "\nminutes: 40\n")
+    watching.wait_for("no problems")
+    watching.wait_for(f"the pages of {BASE_UNIT} written")
+    assert "New " in get(f"{address}/units/{BASE_UNIT}/lesson-1.html")[2]
+
+    os.killpg(watching.process.pid, signal.SIGINT)
+    assert watching.process.wait(PATIENCE_SECONDS) == 130
+    time.sleep(0.2)
+    left = "\n".join(watching.seen + [line for _, line in list(watching.lines.queue)])
+    assert "Traceback" not in left
+    assert "KeyboardInterrupt" not in left
+
+
+def test_a_unit_that_is_deleted_ends_nothing(watching: Watching, bank: Path) -> None:
+    watching.wait_for("every page written")
+    for file in sorted((bank / "units" / BASE_UNIT).rglob("*.md")):
+        file.unlink()
+    watching.wait_for("the unit has no file unit.md")
+    assert watching.process.poll() is None
+
+
+@pytest.mark.parametrize("port", ["-1", "65536", "99999999999"])
+def test_a_port_that_is_none(bank: Path, port: str, capsys: pytest.CaptureFixture[str]) -> None:
+    assert cli.main(["watch", "--content", str(bank), f"--port={port}"]) == 2
+    assert "try --port 0" in capsys.readouterr().err
+
+
+def test_a_port_in_use(bank: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    server = serve(tmp_path, 0, State())
+    try:
+        assert cli.main(["watch", "--content", str(bank), f"--port={server.server_port}"]) == 2
+    finally:
+        server.shutdown()
+        server.server_close()
+    assert "cannot be used" in capsys.readouterr().err
+
+
+def test_the_state_cannot_end_the_script_it_stands_in() -> None:
+    state_of_pages = State()
+    state_of_pages.changed('a "quote" </script> \u2028 é')
+    text = state_of_pages.script().decode("ascii")
+    assert "\u2028" not in text
+    assert json.loads(text.removeprefix("window.bankPreview(").removesuffix(");")) == {
+        "number": 1,
+        "problems": 'a "quote" </script> \u2028 é',
+    }
