@@ -28,6 +28,8 @@ from build_tools.source.folder import unit_slugs
 FEW = 24
 """So few units are checked sooner on one core than others can be started."""
 BATCH = 20
+MOST_KEPT = 8
+"""Of so many banks results are kept; those checked longest ago make room."""
 DOUBT_NANOSECONDS = 2_000_000_000
 """Some file systems keep times in steps of two seconds; younger files may change unseen."""
 
@@ -170,6 +172,12 @@ def _save(kept_file: Path, version: str, kept: Mapping[str, _Kept]) -> None:
         kept_file.parent.mkdir(parents=True, exist_ok=True)
         fresh.write_text(json.dumps({"version": version, "units": units}), encoding="utf-8")
         fresh.replace(kept_file)
+        for oldest in sorted(kept_file.parent.glob("*.json"), key=_age)[MOST_KEPT:]:
+            oldest.unlink()
+
+
+def _age(path: Path) -> float:
+    return -path.stat().st_mtime
 
 
 def _load(kept_file: Path, version: str) -> dict[str, _Kept]:

@@ -7,8 +7,9 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 
 from build_tools.model.bank import Bank
-from build_tools.pipeline import Report
+from build_tools.pipeline import Report, check_folder, check_unit
 from build_tools.problem import Problem
+from build_tools.quick_check import QuickReport
 from build_tools.site_building import build_site, build_unit_pages
 
 
@@ -32,6 +33,22 @@ def touched(content: Path, changed: Iterable[Path]) -> Touched:
             return Touched(frozenset(), True)
         slugs.add(parts[1])
     return Touched(frozenset(slugs), False)
+
+
+def again(content: Path, before: Report, what: Touched, now: QuickReport) -> Report:
+    """The report after a change: what was touched is read anew, everything else is as it was.
+
+    `now` holds the problems of the whole folder as it is.
+    """
+    if before.bank is None or what.everything:
+        return check_folder(content)
+    units = {unit.slug: unit for unit in before.bank.units if unit.slug not in what.slugs}
+    for slug in what.slugs:
+        unit = check_unit(content, slug, before.bank.grades).unit
+        if unit is not None:
+            units[slug] = unit
+    bank = replace(before.bank, units=tuple(units[slug] for slug in sorted(units)))
+    return Report(bank, now.problems, before.allowances, now.skipped)
 
 
 def standing_in_the_way(report: Report, slug: str) -> tuple[Problem, ...]:

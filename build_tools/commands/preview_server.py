@@ -14,18 +14,22 @@ _PREVIEW_JS = Path(__file__).with_name("preview.js")
 
 
 class State:
-    """What the open pages ask for: a number that grows with each change, and the problems."""
+    """What the open pages ask for: a number that grows when pages change, and the problems."""
 
     def __init__(self) -> None:
         self._lock = threading.Lock()
         self._number = 0
         self._problems = ""
 
-    def changed(self, problems: str) -> None:
-        """Say that pages or problems changed."""
+    def say(self, problems: str) -> None:
+        """Show `problems` beside the page."""
+        with self._lock:
+            self._problems = problems
+
+    def rebuilt(self) -> None:
+        """Let every open page load itself anew."""
         with self._lock:
             self._number += 1
-            self._problems = problems
 
     def script(self) -> bytes:
         """The state as a script that calls the page's own `bankPreview`."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 import queue
 import tempfile
 import time
+from collections.abc import Sequence
 from contextlib import suppress
 from pathlib import Path
 
@@ -13,9 +14,11 @@ from watchdog.observers import Observer
 
 from build_tools.commands.misuse import Misuse
 from build_tools.commands.preview_server import State, serve
-from build_tools.pipeline import Report, check_folder
+from build_tools.pipeline import check_folder
+from build_tools.problem import Problem
+from build_tools.quick_check import quick_check
 from build_tools.reports.text import as_text, counted
-from build_tools.watching import Touched, rebuild, touched
+from build_tools.watching import Touched, again, rebuild, touched
 
 SETTLE_SECONDS = 0.1
 """Editors save in several small steps; one save is one change."""
@@ -46,7 +49,8 @@ def run(content: Path, port: int) -> int:
     observer = Observer()
     observer.schedule(saved, str(content), recursive=True)
     with tempfile.TemporaryDirectory(prefix="preview-") as folder:
-        out = Path(folder)
+        out, kept = Path(folder) / "site", Path(folder) / "kept.json"
+        out.mkdir()
         try:
             server = serve(out, port, state)
         except OSError as error:
@@ -55,9 +59,16 @@ def run(content: Path, port: int) -> int:
         try:
             print(f"preview on http://127.0.0.1:{server.server_port}/index.html", flush=True)
             print("save a file to check it; Ctrl-C ends this", flush=True)
-            _once(content, out, Touched(frozenset(), True), state)
+            report = check_folder(content)
+            _tell(content, report.problems, state)
+            _show(rebuild(content, out, Touched(frozenset(), True), report), state)
             while True:
-                _once(content, out, touched(content, _next_save(saved)), state)
+                what = touched(content, _next_save(saved))
+                # the problems first, since they are what the author waits for; then the pages
+                now = quick_check(content, kept)
+                _tell(content, now.problems, state)
+                report = again(content, report, what, now)
+                _show(rebuild(content, out, what, report), state)
         finally:
             observer.stop()
             server.shutdown()
@@ -75,15 +86,14 @@ def _next_save(saved: _Saved) -> list[Path]:
     return paths
 
 
-def _once(content: Path, out: Path, what: Touched, state: State) -> None:
-    """Say the problems first, since they are what the author waits for; then the pages."""
-    report = check_folder(content)
-    text = _problems(content, report)
-    print(f"\n{text}{counted(report.problems)}", flush=True)
-    for written in rebuild(content, out, what, report):
-        print(f"{written} written", flush=True)
-    state.changed(text)
+def _tell(content: Path, problems: Sequence[Problem], state: State) -> None:
+    text = as_text(problems, f"{content.name}/") + "\n" if problems else ""
+    print(f"\n{text}{counted(problems)}", flush=True)
+    state.say(text)
 
 
-def _problems(content: Path, report: Report) -> str:
-    return as_text(report.problems, f"{content.name}/") + "\n" if report.problems else ""
+def _show(written: Sequence[str], state: State) -> None:
+    for pages in written:
+        print(f"{pages} written", flush=True)
+    if written:
+        state.rebuilt()

@@ -177,7 +177,7 @@ def test_a_port_in_use(bank: Path, tmp_path: Path, capsys: pytest.CaptureFixture
 
 def test_the_state_cannot_end_the_script_it_stands_in() -> None:
     state_of_pages = State()
-    state_of_pages.changed('a "quote" </script> \u2028 é')
+    state_of_pages.say('a "quote" </script> \u2028 é')
     text = state_of_pages.script().decode("ascii")
     assert "\u2028" not in text
     assert json.loads(text.removeprefix("window.bankPreview(").removesuffix(");")) == {
