@@ -12,6 +12,8 @@ from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
 from build_tools.pages.assemble import shared_pages, unit_pages
 from build_tools.pages.entries import Notice, RuleEntry
+from build_tools.pages.review_page import review_page
+from build_tools.pipeline import Report
 from build_tools.rules.catalogue import all_rules
 from build_tools.schema_check.schemas import schema
 
@@ -39,6 +41,11 @@ def build_unit_pages(bank: Bank, unit: Unit, content: Path, out: Path) -> None:
         ((content / "units" / unit.slug / file) for file in sorted(unit.media)),
         out / "units" / unit.slug / "media",
     )
+
+
+def build_review(bank: Bank, report: Report, out: Path) -> None:
+    """Write the advisers' page below `out`; no other page changes."""
+    render([review_page(bank, report)], out)
 
 
 def copy_assets(out: Path) -> None:

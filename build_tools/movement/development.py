@@ -17,7 +17,7 @@ from build_tools.movement.effort import qualities
 Actions = tuple[Action, ...]
 
 _SIDES = {"left": "right", "right": "left"}
-_KEEP_ACTIONS = {"change of formation", "change of number of dancers", "change of relationship"}
+_KEEP_ACTIONS = ("change of formation", "change of number of dancers", "change of relationship")
 
 
 def total(actions: Actions) -> Fraction:

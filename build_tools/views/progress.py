@@ -7,8 +7,9 @@ the other.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
+from functools import lru_cache
 
 from build_tools.model.dance import Dance, Section
 from build_tools.model.lesson import Lesson, Step
@@ -50,14 +51,18 @@ class Progress:
     """Where it is shown by itself or within something bigger."""
 
 
-def steps_in_order(unit: Unit) -> Iterator[tuple[Place, Lesson, Step]]:
+@lru_cache(maxsize=4)
+def steps_in_order(unit: Unit) -> tuple[tuple[Place, Lesson, Step], ...]:
     """Every step of the unit with its place, in the order it is taught."""
-    for lesson in unit.lessons:
-        for index, step in enumerate(lesson.steps):
-            yield Place(lesson.number, index), lesson, step
+    return tuple(
+        (Place(lesson.number, index), lesson, step)
+        for lesson in unit.lessons
+        for index, step in enumerate(lesson.steps)
+    )
 
 
-def progress(unit: Unit) -> dict[str, Progress]:
+@lru_cache(maxsize=4)
+def progress(unit: Unit) -> Mapping[str, Progress]:
     """The progress of every motif, development and section, by name or letter."""
     dance = unit.dance
     steps = [(place, step) for place, _, step in steps_in_order(unit)]
@@ -85,7 +90,7 @@ def progress(unit: Unit) -> dict[str, Progress]:
             made = makes.get(name, ())
             if comes_ready(dance, name):
                 made = _with_first(made, (*danced.get(name, ()), *changed))
-        elif name in dance.sections and _made_by_dancing(dance, dance.sections[name]):
+        elif name in dance.sections and made_by_dancing(dance, dance.sections[name]):
             made = _with_first(made, by_letter.get(name, ()))
         found[name] = Progress(
             name=name,
@@ -98,7 +103,8 @@ def progress(unit: Unit) -> dict[str, Progress]:
     return found
 
 
-def settled(unit: Unit) -> dict[str, Places]:
+@lru_cache(maxsize=4)
+def settled(unit: Unit) -> Mapping[str, Places]:
     """Where each choice is settled; an empty tuple where no step settles it."""
     return {
         name: tuple(place for place, _, step in steps_in_order(unit) if name in step.settles)
@@ -121,10 +127,16 @@ def inside(dance: Dance, parts: Iterable[str]) -> frozenset[str]:
 
 def held(dance: Dance, parts: Iterable[str]) -> frozenset[str]:
     """What is `inside` the parts, and everything that comes from."""
+    return _held(dance, tuple(parts))
+
+
+@lru_cache(maxsize=256)
+def _held(dance: Dance, parts: tuple[str, ...]) -> frozenset[str]:
     found = inside(dance, parts)
     return found | {source for name in found for source in sources(dance, name)}
 
 
+@lru_cache(maxsize=256)
 def sources(dance: Dance, name: str) -> frozenset[str]:
     """Everything that the development `name` comes from; nothing for a motif."""
     found: set[str] = set()
@@ -145,7 +157,7 @@ def comes_ready(dance: Dance, motif: str) -> bool:
     return dance.motifs[motif].made_by.startswith("teacher")
 
 
-def _made_by_dancing(dance: Dance, section: Section) -> bool:
+def made_by_dancing(dance: Dance, section: Section) -> bool:
     """Whether dancing a section is all the making it needs: improvised, or learned ready-made."""
     if section.kind == "improvised":
         return True

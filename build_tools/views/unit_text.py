@@ -14,6 +14,10 @@ from build_tools.model.dance import Action, Section, Sound
 from build_tools.model.unit import Unit
 from build_tools.problem import Path
 from build_tools.views.reading_lesson import FieldText, text_by_field
+from build_tools.views.wordings import lowered
+
+DOING = frozenset({"does", "into", "say", "task", "harder"})
+"""The fields of a step that tell pupils what to do."""
 
 _WORD = re.compile(r"[a-z0-9]+")
 
@@ -31,9 +35,29 @@ class UnitText:
         return "\n".join(one.text for _, fields in self.documents for one in fields)
 
     @cached_property
+    def lowers(self) -> tuple[tuple[str, ...], ...]:
+        """Each document's fields as wordings are looked for, in the same order."""
+        return tuple(tuple(lowered(one.text) for one in fields) for _, fields in self.documents)
+
+    @cached_property
+    def doing(self) -> tuple[tuple[int, int, Path, str], ...]:
+        """The fields of steps that tell pupils what to do: lesson and step from 0, place, text."""
+        return tuple(
+            (number, int(one.path[1]), one.path, lower)
+            for number, (_, fields) in enumerate(self.documents[1:])
+            for one, lower in zip(fields, self.lowers[number + 1], strict=True)
+            if one.kind in DOING and one.path[0] == "steps"
+        )
+
+    @cached_property
+    def all_doing(self) -> str:
+        """What `doing` holds, as one text."""
+        return "\n".join(lower for _, _, _, lower in self.doing)
+
+    @cached_property
     def lower(self) -> str:
         """All of it in small letters."""
-        return self.whole.lower()
+        return "\n".join(text for texts in self.lowers for text in texts)
 
     @cached_property
     def words(self) -> frozenset[str]:
@@ -44,19 +68,25 @@ class UnitText:
 class _Latest:
     """The unit read last. Two dozen rules ask for its text one after another."""
 
-    unit: Unit | None = None
-    text = UnitText(())
+    kept: tuple[Unit | None, UnitText] = (None, UnitText(()))
 
 
 def unit_text(unit: Unit) -> UnitText:
     """All that is written in `unit`."""
-    if _Latest.unit is not unit:
+    kept, text = _Latest.kept
+    if kept is not unit:
         documents = [(unit.file, (*fields_of_unit(unit), FieldText((), "notes", unit.notes)))]
         for lesson in unit.lessons:
             notes = FieldText((), "notes", lesson.notes)
             documents.append((lesson.file, (*text_by_field(lesson), notes)))
-        _Latest.unit, _Latest.text = unit, UnitText(tuple(documents))
-    return _Latest.text
+        text = UnitText(tuple(documents))
+        _Latest.kept = (unit, text)
+    return text
+
+
+def named(file: str) -> str:
+    """A document as its author calls it: lesson-2.md."""
+    return file.rpartition("/")[2]
 
 
 def fields_of_unit(unit: Unit) -> Iterator[FieldText]:

@@ -1,0 +1,24 @@
+"""The files of a draft, by name."""
+
+from __future__ import annotations
+
+from build_tools.drafting.asked import Asked, BankFacts
+from build_tools.drafting.lesson_fields import lesson_fields, lesson_notes
+from build_tools.drafting.plan import Fields, plan
+from build_tools.drafting.unit_fields import unit_fields, unit_notes
+from build_tools.drafting.yaml_text import fields
+
+
+def draft(asked: Asked, facts: BankFacts) -> dict[str, str]:
+    """The text of unit.md and of each lesson's file. The same answers give the same text."""
+    made = plan(asked)
+    found = {"unit.md": page(unit_fields(asked, facts, made), unit_notes(asked, made))}
+    for number in range(1, asked.lessons + 1):
+        text = page(lesson_fields(asked, made, number), lesson_notes(asked, made, number))
+        found[f"lesson-{number}.md"] = text
+    return found
+
+
+def page(data: Fields, notes: str) -> str:
+    """One Markdown file: its fields between two lines of three hyphens, then its notes."""
+    return f"---\n{fields(data)}---\n{notes}"

@@ -1,0 +1,68 @@
+"""No unit builds on itself, straight or by way of others.
+
+Each unit in such a circle needs another to be taught first, so none of them can be the first.
+
+Bad:
+    boats builds on rivers, and rivers builds on boats
+Good:
+    boats builds on rivers, and rivers leads to boats
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+
+from build_tools.model.bank import BankOutline
+from build_tools.problem import Grade, Path
+from build_tools.rules.rule import Finding
+
+GRADE: Grade = "error"
+SOURCE = "common practice, no source"
+
+Link = tuple[str, str, Path]
+"""The earlier unit, and the file and place where the two are joined."""
+
+
+def check_bank(bank: BankOutline) -> Iterator[Finding]:
+    """Yield a finding for each circle, at the line that closes it."""
+    earlier = _earlier(bank)
+    done: set[str] = set()
+    for slug in sorted(earlier):
+        way: list[str] = [slug]
+        waiting = [iter(earlier[slug])]
+        while way and slug not in done:
+            link = next(waiting[-1], None)
+            if link is None:
+                done.add(way.pop())
+                waiting.pop()
+                continue
+            name, file, path = link
+            if name in way:
+                yield _circle(way[way.index(name) :], file, path)
+            elif name not in done:
+                way.append(name)
+                waiting.append(iter(earlier[name]))
+
+
+def _earlier(bank: BankOutline) -> Mapping[str, list[Link]]:
+    """For each unit, the units that come before it."""
+    found: dict[str, list[Link]] = {unit.slug: [] for unit in bank.units}
+    for unit in sorted(bank.units, key=lambda one: one.slug):
+        for n, name in enumerate(unit.builds_on.units):
+            if name in found:
+                found[unit.slug].append((name, unit.file, ("builds_on", "units", n)))
+        for n, name in enumerate(unit.leads_to.units):
+            if name in found:
+                found[name].append((unit.slug, unit.file, ("leads_to", "units", n)))
+    return found
+
+
+def _circle(names: list[str], file: str, path: Path) -> Finding:
+    if len(names) == 1:
+        message = f"`{names[0]}` comes before itself"
+    else:
+        steps = ", and ".join(
+            f"`{a}` builds on `{b}`" for a, b in zip(names, (*names[1:], names[0]), strict=True)
+        )
+        message = f"{steps}: none of the {len(names)} can be taught first"
+    return Finding(file, path, message, "take this line out, or the one that is not so")

@@ -1,0 +1,42 @@
+"""A mimed action is changed into dance: bigger, slower, with another part of the body.
+
+Acting out sweeping or sawing is a good start and a poor dance. It becomes dance when it is
+developed by a device.
+
+Bad:
+    task: Pretend to saw wood., with makes: [saw] and nothing made from saw
+Good:
+    task: Pretend to saw wood., with makes: [saw]
+    later: develops: [saw-slow]
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from build_tools.model.unit import Unit
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+from build_tools.views.progress import progress, steps_in_order
+from build_tools.views.wording_structure import says_mime, text_of
+
+GRADE: Grade = "note"
+SOURCE = "common practice, no source"
+NEEDS = ("unknown-name", "lesson-numbers-broken")
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each motif made by acting out and never developed."""
+    dance, ways = unit.dance, progress(unit)
+    for place, lesson, step in steps_in_order(unit):
+        for n, name in enumerate(step.makes):
+            if name not in dance.motifs or ways[name].developed:
+                continue
+            if says_mime(text_of(step)) or says_mime(dance.motifs[name].idea.lower()):
+                yield Finding(
+                    lesson.file,
+                    ("steps", place.step, "makes", n),
+                    f"`{name}` is acted out in {place}, and nothing is developed from it",
+                    f"change `{name}` by a device, such as a change of size or speed, in a later "
+                    "step with `develops`",
+                )

@@ -1,0 +1,43 @@
+"""A motif is as long as pupils of its age keep in mind.
+
+Usual lengths: up to 4 actions over 8 counts at 5 to 7, 6 over 12 at 7 to 9, 8 over 16 at 9 to 11,
+10 over 32 above. The same action danced again counts once. A long motif of few moves, such as a
+figure of two walks, is easy to keep.
+
+Bad:
+    years 1 and 2: a motif of 7 actions
+Good:
+    years 1 and 2: a motif of 4 actions over 8 counts
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from build_tools.model.unit import Unit
+from build_tools.movement.counts import shown
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+from build_tools.views.load import age_of, load_of
+
+GRADE: Grade = "question"
+SOURCE = "common practice, no source"
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each motif beyond the largest for the unit's age."""
+    age = age_of(unit)
+    if age is None:
+        return
+    most = age.largest
+    for name, motif in unit.dance.motifs.items():
+        load = load_of(motif.actions)
+        long = load.counts > most.counts and load.actions * 2 > most.actions
+        if load.actions > most.actions or long:
+            yield Finding(
+                unit.file,
+                ("motifs", name),
+                f"`{name}` has {load.actions} different actions over {shown(load.counts)} counts, "
+                f"and pupils aged {age.said} keep about {most.actions} over {shown(most.counts)}",
+                f"take actions out of `{name}`, or make two motifs of it",
+            )

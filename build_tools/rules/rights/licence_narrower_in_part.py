@@ -1,0 +1,44 @@
+"""What travels with a unit may be shared as freely as the unit itself.
+
+A school that takes the unit trusts the licence on its front. A picture inside that may not be used
+to make money, or that asks for more, breaks that promise, and nobody notices until it is copied.
+
+Bad:
+    licence: CC-BY-4.0, and a picture under CC-BY-NC-4.0
+Good:
+    licence: CC-BY-NC-4.0, and a picture under CC-BY-NC-4.0
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from build_tools.model.unit import Unit
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+from build_tools.views.licences import asks, may_hold, wholes_for
+from build_tools.views.plain_words import listed
+
+GRADE: Grade = "error"
+SOURCE = (
+    "Creative Commons, licence compatibility chart; The National Archives, Open Government Licence "
+    "v3.0: compatible with CC BY 4.0"
+)
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each item that travels with the unit and asks more than the unit does.
+
+    An item with neither file nor words is only named, and its licence binds nobody here.
+    """
+    for n, item in enumerate(unit.stimulus.items):
+        travels = item.file or item.text_version
+        if not travels or may_hold(unit.licence, item.licence):
+            continue
+        yield Finding(
+            unit.file,
+            ("stimulus", "items", n, "licence"),
+            f"the unit is shared under {unit.licence}, but `{item.title}` in it is under "
+            f"{item.licence}, which asks {asks(unit.licence, item.licence)}",
+            f"share the unit under {listed(wholes_for(item.licence), 'or')}, or use another item",
+        )

@@ -1,0 +1,57 @@
+"""A recording is named with who made the music and who made the recording.
+
+They are two works with two owners. A tune may be free to all while the recording of it is not, and
+a school can only ask when it knows both.
+
+Bad:
+    what: Morning, recorded
+Good:
+    what: Morning, composed for this unit; recorded by the unit's author
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from build_tools.model.dance import Sound
+from build_tools.model.unit import Unit
+from build_tools.problem import Grade, Path
+from build_tools.rules.rule import Finding
+from build_tools.views.wording_rights import LEFT_TO_TEACHER, WHO_MADE_IT, WHO_RECORDED_IT
+from build_tools.views.wordings import lowered
+
+GRADE: Grade = "question"
+SOURCE = (
+    "Copyright, Designs and Patents Act 1988, section 1(1): musical works and sound recordings are "
+    "protected each on its own"
+)
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each recorded sound that leaves out one of the two."""
+    yield from _sound(unit, ("dance", "sound", "what"), unit.dance.sound)
+    for letter, section in unit.dance.sections.items():
+        if section.sound is not unit.dance.sound:
+            yield from _sound(unit, ("sections", letter, "sound", "what"), section.sound)
+
+
+def _sound(unit: Unit, path: Path, sound: Sound) -> Iterator[Finding]:
+    if sound.kind != "recorded":
+        return
+    text = lowered(sound.what)
+    if LEFT_TO_TEACHER.in_it(text):
+        return
+    recorded = WHO_RECORDED_IT.in_it(text)
+    made = WHO_MADE_IT.in_it(WHO_RECORDED_IT.pattern.sub(" ", text))
+    if made and recorded:
+        return
+    missing = [
+        *([] if made else ["who made the music"]),
+        *([] if recorded else ["who made the recording"]),
+    ]
+    yield Finding(
+        unit.file,
+        path,
+        f"the sound is recorded, but `what` does not say {' or '.join(missing)}",
+        "write both, such as: composed by …, recorded by …; or: any slow music you may use",
+    )

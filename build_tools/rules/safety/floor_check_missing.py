@@ -1,0 +1,47 @@
+"""Somewhere before the class moves, the unit says to check the floor.
+
+Crumbs, a wet patch or a splinter are only found by looking. One line in a lesson, or in the unit,
+is enough.
+
+Bad:
+    safety: [The school's risk assessment comes first.]
+Good:
+    safety: [The school's risk assessment comes first., Check the floor is dry and clear.]
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from build_tools.model.unit import Unit
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+from build_tools.views.unit_text import unit_text
+from build_tools.views.wording_safety import FLOOR_CHECK
+
+GRADE: Grade = "question"
+SOURCE = (
+    "Cambridgeshire PE service after afPE, Safe Practice, 2020: check the floor before the activity"
+)
+_ELSEWHERE = frozenset({"wear", "idea", "text_version", "question", "option"})
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding where no line anywhere in the unit checks the floor."""
+    text = unit_text(unit)
+    if "floor" in text.words or "floors" in text.words:
+        for (_, fields), lowers in zip(text.documents, text.lowers, strict=True):
+            for one, lower in zip(fields, lowers, strict=True):
+                if one.kind not in _ELSEWHERE and FLOOR_CHECK.in_it(lower):
+                    return
+    first = unit.lessons[0]
+    yield Finding(
+        first.file,
+        ("safety",),
+        f"none of the {len(first.safety)} safety lines here, and nothing elsewhere in the unit, "
+        "checks the floor"
+        if len(first.safety) > 1
+        else "the 1 safety line here does not check the floor, and nothing elsewhere in the unit "
+        "does",
+        "add a line under `safety`: check the floor is dry and clear",
+    )

@@ -1,0 +1,17 @@
+"""What is said of an open place, in a draft and in a unit that is no longer one."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from build_tools.model.unit import Unit
+from build_tools.rules.rule import Finding
+from build_tools.views.open_places import open_places
+
+
+def still_to_write(unit: Unit, help_: str) -> Iterator[Finding]:
+    """A finding for each open place, with its field and its hint."""
+    for place in open_places(unit):
+        field = next((p for p in reversed(place.path) if isinstance(p, str)), None)
+        where = f"`{field}`" if field else "the text below the fields of `unit.md` or a lesson"
+        yield Finding(place.file, place.path, f"{where} is still to write: {place.hint}", help_)

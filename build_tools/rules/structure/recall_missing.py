@@ -1,0 +1,56 @@
+"""Each lesson after the first begins with what pupils made before.
+
+A week lies between two lessons. What is not danced again at the start is lost, and what is new
+then stands on nothing. A warm-up that dances earlier material is a recall too.
+
+Bad:
+    lesson 2: warm-up, then explore something new
+Good:
+    lesson 2: warm-up, then a step with phase: recall and dances: [A]
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+
+from build_tools.model.lesson import Lesson
+from build_tools.model.unit import Unit
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+from build_tools.views.progress import Progress, held, progress
+from build_tools.views.wording_structure import says_earlier, text_of
+
+GRADE: Grade = "question"
+SOURCE = "common practice, no source"
+NEEDS = ("unknown-name", "lesson-numbers-broken")
+
+_FIRST_STEPS = 3
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each lesson from the second on that starts with nothing earlier."""
+    ways = progress(unit)
+    for before, lesson in zip(unit.lessons, unit.lessons[1:], strict=False):
+        if any(step.phase == "recall" for step in lesson.steps[:_FIRST_STEPS]):
+            continue
+        if _goes_back(unit, lesson, ways):
+            continue
+        number = min(_FIRST_STEPS, len(lesson.steps))
+        first = "step does" if number == 1 else f"{number} steps do"
+        yield Finding(
+            lesson.file,
+            ("steps",),
+            f"the first {first} not dance anything from lesson {before.number}, the one before",
+            f"put a step with `phase: recall` after the warm-up, in which pupils dance what "
+            f"lesson {before.number} made",
+        )
+
+
+def _goes_back(unit: Unit, lesson: Lesson, ways: Mapping[str, Progress]) -> bool:
+    for step in lesson.steps[:_FIRST_STEPS]:
+        for name in held(unit.dance, (*step.dances, *step.joins, *step.shows)):
+            if (made := ways[name].made) and made[0].lesson < lesson.number:
+                return True
+        if says_earlier(text_of(step)):
+            return True
+    return False

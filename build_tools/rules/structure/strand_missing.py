@@ -1,0 +1,79 @@
+"""Pupils make, perform and respond: all three in a unit, and at least two in each lesson.
+
+A unit with no making teaches steps, one with no performing leaves a dance undanced, and one with
+no looking and talking teaches nobody to see. In a dance that is learned as it is, learning it
+counts as making.
+
+Bad:
+    lesson 2: only steps that make, and no dancing, showing or look_and_talk
+Good:
+    lesson 2: a step that makes, a step that dances, and look_and_talk
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from build_tools.model.lesson import Lesson, Step
+from build_tools.model.unit import Unit
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+from build_tools.views.plain_words import listed
+from build_tools.views.progress import comes_ready
+
+GRADE: Grade = "question"
+SOURCE = (
+    "Smith-Autard, The Art of Dance in Education: learning dance by composing, performing and "
+    "appreciating"
+)
+
+_STRANDS = ("make", "perform", "respond")
+_MAKING = ("explore", "make", "develop", "join")
+_PERFORMING = ("rehearse", "show", "recall")
+_HOW = {
+    "make": "let pupils make, change or choose something in one step",
+    "perform": "write `dances` or `shows` in a step where pupils dance what they have made",
+    "respond": "ask a question about what was danced, in `ask` or in `look_and_talk`",
+}
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for a strand the unit lacks, and for each lesson with fewer than two."""
+    learned = bool(unit.dance.motifs) and all(comes_ready(unit.dance, m) for m in unit.dance.motifs)
+    by_lesson = [(lesson, _strands(lesson)) for lesson in unit.lessons]
+    present = {strand for _, strands in by_lesson for strand in strands}
+    if learned and "perform" in present:
+        present.add("make")
+    for strand in _STRANDS:
+        if unit.lessons and strand not in present:
+            yield Finding(
+                unit.file,
+                ("title",),
+                f"in none of the {len(unit.lessons)} lessons do pupils {strand}",
+                _HOW[strand],
+            )
+    for lesson, strands in by_lesson:
+        if len(strands) >= 2:
+            continue
+        missing = [strand for strand in _STRANDS if strand not in strands]
+        yield Finding(
+            lesson.file,
+            ("steps",),
+            f"in lesson {lesson.number} pupils do {len(strands)} of 3 things: they do not "
+            f"{listed(missing, 'or')}",
+            _HOW[missing[-1]],
+        )
+
+
+def _strands(lesson: Lesson) -> set[str]:
+    found = {strand for step in lesson.steps for strand in _strands_of(step)}
+    return found | {"respond"} if lesson.look_and_talk else found
+
+
+def _strands_of(step: Step) -> Iterator[str]:
+    if step.phase in _MAKING or step.makes or step.develops or step.joins or step.settles:
+        yield "make"
+    if step.phase in _PERFORMING or step.dances or step.shows:
+        yield "perform"
+    if step.phase == "look and talk" or step.ask:
+        yield "respond"

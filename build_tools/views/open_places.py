@@ -1,0 +1,132 @@
+"""Open places: where an author has still to write, each with a hint of what."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, fields, is_dataclass
+from functools import cache
+
+from build_tools.model.dance import (
+    Action,
+    Addition,
+    Choice,
+    Dance,
+    Development,
+    Motif,
+    Passage,
+    Section,
+    Sound,
+    Transition,
+)
+from build_tools.model.lesson import Lesson
+from build_tools.model.unit import EndPoint, Tried, Unit
+from build_tools.problem import Path
+
+MARK = "✎"
+"""The lower right pencil. It stands before a hint, and no other text of a unit holds it."""
+
+_NOT_WRITTEN: Mapping[type, frozenset[str]] = {
+    Unit: frozenset({"slug", "file", "media", "lessons", "notes"}),
+    Lesson: frozenset({"file", "notes"}),
+    EndPoint: frozenset({"name"}),
+    Motif: frozenset({"name"}),
+    Development: frozenset({"name"}),
+    Choice: frozenset({"name"}),
+    Section: frozenset({"letter"}),
+}
+"""Fields of the model that an author does not write as fields."""
+_WRITTEN: Mapping[tuple[type, str], Path] = {
+    (Unit, "dance"): (),
+    (Dance, "front"): ("dance", "front"),
+    (Dance, "sound"): ("dance", "sound"),
+    (Dance, "order_choice"): ("dance", "order"),
+    (Section, "improvised_from"): ("improvised", "start"),
+    (Section, "improvised_rules"): ("improvised", "rules"),
+    (Transition, "start"): ("from",),
+    (Transition, "end"): ("to",),
+    (Transition, "kind"): ("as",),
+    (Motif, "made_by"): ("from",),
+    (Choice, "options"): ("from",),
+    (Action, "word"): ("as",),
+    (Action, "also"): ("with",),
+    (Passage, "fit"): ("as",),
+    (Development, "replacement"): ("replace", "by"),
+    (Development, "added"): ("add",),
+    (Development, "joined_to"): ("and",),
+    (Addition, "action"): ("action",),
+    (Lesson, "trouble"): ("if",),
+    (Tried, "with_whom"): ("with",),
+}
+"""Fields of the model that an author writes under another name."""
+
+
+@dataclass(frozen=True, slots=True)
+class OpenPlace:
+    """One open place: its document, the place inside it, and the hint without the mark."""
+
+    file: str
+    path: Path
+    hint: str
+
+
+def open_places(unit: Unit) -> tuple[OpenPlace, ...]:
+    """Every open place of the unit and its lessons, in the order they are written in.
+
+    An open place in the notes below the fields stands at the file's start.
+    """
+    found: list[OpenPlace] = []
+    documents: list[tuple[str, object, str]] = [(unit.file, unit, unit.notes)]
+    documents += [(lesson.file, lesson, lesson.notes) for lesson in unit.lessons]
+    for file, written, notes in documents:
+        texts: list[tuple[Path, str]] = []
+        _collect(written, (), texts, unit.dance.sound)
+        texts += [((), line) for line in notes.split("\n") if MARK in line]
+        found += [OpenPlace(file, path, hint_in(text)) for path, text in texts]
+    return tuple(found)
+
+
+def hint_in(text: str) -> str:
+    """What follows the mark in `text`, on one line, with no stop at its end."""
+    hint = " ".join(text.partition(MARK)[2].replace(MARK, " ").split())
+    return hint.rstrip(".") or "something"
+
+
+def _collect(value: object, path: Path, found: list[tuple[Path, str]], shared: Sound) -> None:
+    """Add every text with the mark in `value`, which stands at `path`.
+
+    `shared` is the sound of the whole dance, which a section without its own only repeats.
+    """
+    if isinstance(value, str):
+        if MARK in value:
+            found.append((path, value))
+    elif isinstance(value, tuple):
+        for index, item in enumerate(value):
+            if isinstance(item, str) and MARK not in item:
+                continue
+            _collect(item, (*path, index), found, shared)
+    elif is_dataclass(value):
+        for field, under in _fields(value.__class__):
+            inner = getattr(value, field)
+            # most fields hold no text, or text without the mark: those cost no call
+            if inner is None or inner == () or (isinstance(inner, str) and MARK not in inner):
+                continue
+            if isinstance(value, Section):
+                if inner is shared:
+                    continue
+                if field == "ends_on":
+                    under = (value.kind, field)
+            _collect(inner, (*path, *under), found, shared)
+    elif isinstance(value, Mapping):
+        for name, item in value.items():
+            _collect(item, (*path, name), found, shared)
+
+
+@cache
+def _fields(kind: type) -> tuple[tuple[str, Path], ...]:
+    """The fields of one part of the model, each with where its author writes it."""
+    left_out = _NOT_WRITTEN.get(kind, frozenset())
+    return tuple(
+        (field.name, _WRITTEN.get((kind, field.name), (field.name,)))
+        for field in fields(kind)
+        if field.name not in left_out
+    )

@@ -1,0 +1,113 @@
+"""The pieces a draft is made of: minutes shared out, fields written, answers read."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from build_tools.drafting import answers
+from build_tools.drafting.minutes import Wanted, share_out
+from build_tools.drafting.yaml_text import OneLine, fields
+from build_tools.model.unit import SchoolYears
+from build_tools.source.yaml_reader import read_yaml
+
+steps = st.lists(
+    st.builds(
+        lambda least, share, more: Wanted(least, share, least + more),
+        st.integers(1, 6),
+        st.integers(1, 9),
+        st.integers(0, 20),
+    ),
+    min_size=1,
+    max_size=10,
+)
+
+
+@given(steps, st.integers(0, 60))
+def test_minutes_add_up_and_no_step_is_under_its_least(wanted: list[Wanted], more: int) -> None:
+    minutes = sum(w.least for w in wanted) + more
+    shared = share_out(minutes, wanted)
+    assert sum(shared) == minutes
+    assert all(s >= w.least for s, w in zip(shared, wanted, strict=True))
+    if more <= sum(w.most - w.least for w in wanted):
+        assert all(s <= w.most for s, w in zip(shared, wanted, strict=True))
+
+
+def test_too_few_minutes_are_refused() -> None:
+    with pytest.raises(ValueError, match="need 5 minutes, and there are 4"):
+        share_out(4, [Wanted(2, 1, 9), Wanted(3, 1, 9)])
+
+
+names = st.from_regex(r"[a-z]{1,8}(-[a-z]{1,4})?", fullmatch=True)
+texts = st.one_of(
+    st.text(st.characters(codec="utf-8", categories=("L", "N", "P", "S", "Zs")), min_size=1),
+    st.sampled_from(["no", "3:45", "012", "true", "~", "- a", "a: b", "a #b", "'", '"', "✎ a, b}"]),
+)
+leaves = st.one_of(texts, st.integers(0, 500), st.booleans())
+values = st.recursive(
+    leaves,
+    lambda inner: st.one_of(
+        st.lists(inner, max_size=4),
+        st.dictionaries(names, inner, min_size=1, max_size=4),
+        st.dictionaries(names, leaves, min_size=1, max_size=4).map(OneLine),
+    ),
+    max_leaves=12,
+)
+
+
+@given(st.dictionaries(names, values, min_size=1, max_size=5))
+def test_fields_are_read_back_as_they_were(data: dict[str, Any]) -> None:
+    read = read_yaml(fields(data))
+    assert isinstance(read, tuple), (read, fields(data))
+    assert read[0] == data
+
+
+@pytest.mark.parametrize(
+    ("typed", "read"),
+    [
+        ("England:3,4", (SchoolYears("England", ("3", "4")),)),
+        ("england: r, 1", (SchoolYears("England", ("R", "1")),)),
+        (
+            "Scotland:P4; Wales:3;Scotland:p5,P4",
+            (SchoolYears("Scotland", ("P4", "P5")), SchoolYears("Wales", ("3",))),
+        ),
+    ],
+)
+def test_years_as_they_are_typed(typed: str, read: tuple[SchoolYears, ...]) -> None:
+    assert answers.years(typed) == read
+
+
+@pytest.mark.parametrize(
+    ("read", "typed", "said"),
+    [
+        (answers.years, "3,4", "none of the nations"),
+        (answers.years, "Englnd:3", "did you mean England?"),
+        (answers.years, "England:12", "`12` is no school year in England"),
+        (answers.years, "Scotland:4", "write them as in Scotland:P4,P5"),
+        (answers.years, "England:", "no school year is named"),
+        (answers.lessons, "9", "whole number from 1 to 8"),
+        (answers.lessons, "six", "whole number from 1 to 8"),
+        (answers.minutes, "19", "whole number from 20 to 90"),
+        (answers.pattern, "one-them", "did you mean one-theme?"),
+        (answers.pattern, "6", "is no pattern"),
+        (answers.kinds, "see, smell", "`smell` is no way"),
+        (answers.title, "ab", "2 letters and spaces; write 3 to 60"),
+        (answers.title, "a\u200bbcd", "hidden character"),
+    ],
+)
+def test_a_refusal_says_what_would_do(read: Any, typed: str, said: str) -> None:
+    with pytest.raises(answers.Refused, match=said.replace("?", r"\?")):
+        read(typed)
+
+
+def test_a_pattern_goes_by_its_number_too() -> None:
+    assert answers.pattern("2") == "one-theme"
+
+
+def test_topics_are_found_by_near_words() -> None:
+    known = {"coasts": ("harbour", "tides"), "night": ("dark", "stars"), "bees": ()}
+    assert answers.topics_for("Harbours and tides in the dark", known) == ("coasts", "night")
+    assert answers.topics_for("Harbourmaster", known) == ()
