@@ -15,7 +15,8 @@ from build_tools.pages.notes import notes_html
 from build_tools.pages.page import Page
 from build_tools.pages.shown import Labelled, Picture, capital, picture, sentence
 from build_tools.pages.unit_dance import strip_of
-from build_tools.pages.unit_page import lesson_href, tried_in_words
+from build_tools.pages.unit_lessons import lesson_href
+from build_tools.pages.unit_page import tried_in_words
 from build_tools.views.additions import lesson_adds
 from build_tools.views.diagrams.minutes import minutes_figure
 from build_tools.views.diagrams.small_line import small_line

@@ -36,6 +36,8 @@ class _Headings(Treeprocessor):
         open_levels: list[int] = []
         names: dict[str, int] = {}
         for element in root.iter():
+            # a table's columns would be aligned by a style, which the pages' policy shuts out
+            element.attrib.pop("style", None)
             found = _HEADING.match(element.tag)
             if not found:
                 continue

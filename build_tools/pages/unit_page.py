@@ -33,7 +33,7 @@ from build_tools.pages.unit_dance import (
     sound_in_words,
     whole_dance_in_words,
 )
-from build_tools.views.additions import lesson_adds
+from build_tools.pages.unit_lessons import LessonEntry, lesson_entries, lesson_href
 from build_tools.views.collecting import things_to_collect
 from build_tools.views.diagrams.score import dance_score
 from build_tools.views.plain_words import listed, minutes_in_words, name_in_words
@@ -65,24 +65,6 @@ class EndPointView:
     """What you see on the way."""
     going_further: str
     """What you see beyond it."""
-
-
-@dataclass(frozen=True, slots=True)
-class LessonEntry:
-    """One lesson in the unit's list."""
-
-    number: int
-    """The lesson's number."""
-    title: str
-    """Its title."""
-    href: str
-    """Where its page is."""
-    minutes: str
-    """How long it lasts, in words."""
-    pupils_make: str
-    """What pupils will have made."""
-    adds: tuple[str, ...]
-    """What it adds to the dance, in short phrases."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -215,17 +197,7 @@ def unit_page(bank: Bank, unit: Unit) -> Page:
         front=unit.dance.front,
         sound=sound_in_words(unit.dance.sound),
         ending=tuple(Labelled(capital(part.who), part.does) for part in unit.dance.ending),
-        lessons=tuple(
-            LessonEntry(
-                number=lesson.number,
-                title=lesson.title,
-                href=lesson_href(lesson.number),
-                minutes=minutes_in_words(lesson.minutes),
-                pupils_make=lesson.pupils_make,
-                adds=_adds(unit, index),
-            )
-            for index, lesson in enumerate(unit.lessons)
-        ),
+        lessons=lesson_entries(unit),
         journeys=journey_views(unit),
         collect=tuple(
             Labelled(thing.what, _lessons(thing.lessons)) for thing in things_to_collect(unit)
@@ -254,11 +226,6 @@ def unit_page(bank: Bank, unit: Unit) -> Page:
     return Page(path, "unit.html", view.frame.title, view)
 
 
-def lesson_href(number: int) -> str:
-    """Where a lesson's page lies, seen from any page of its unit."""
-    return f"lesson-{number}.html"
-
-
 def tried_in_words(unit: Unit) -> str:
     """Honestly, whether it has been taught, with whom, where, and what was changed."""
     tried = unit.tried
@@ -276,28 +243,6 @@ def _item(item: StimulusItem) -> ItemView:
     return ItemView(
         item.title, item.file, item.text_version, f"{credit} {licence_in_words(item.licence)}."
     )
-
-
-def _adds(unit: Unit, index: int) -> tuple[str, ...]:
-    adds = lesson_adds(unit, unit.lessons[index])
-    found = [
-        ("Makes", adds.motifs),
-        ("Changes a motif into", adds.developments),
-        ("Makes section", adds.sections),
-    ]
-    lines = [
-        f"{label} {listed([name_in_words(name) for name in names])}"
-        for label, names in found
-        if names
-    ]
-    if adds.joined:
-        lines.append(f"Joins {' '.join(adds.joined)}")
-    if adds.settled:
-        chosen = [unit.dance.choices[n].what for n in adds.settled if n in unit.dance.choices]
-        lines += [f"Pupils choose: {what[:1].lower()}{what[1:]}" for what in chosen]
-    if adds.shows_whole:
-        lines.append("Shows the whole dance")
-    return tuple(lines)
 
 
 def _lessons(numbers: tuple[int, ...]) -> str:

@@ -8,7 +8,8 @@ from dataclasses import dataclass
 from build_tools.model.dance import Action, Dance
 from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
-from build_tools.movement.development import Actions, actions_of
+from build_tools.movement.development import actions_of
+from build_tools.movement.devices import Actions
 from build_tools.problem import Path
 from build_tools.views.progress import inside
 from build_tools.views.unit_text import unit_text

@@ -23,7 +23,7 @@ from build_tools.model.dance import (
     Standing,
     Transition,
 )
-from build_tools.movement.development import DEVICES
+from build_tools.movement.devices import DEVICES
 
 PUBLISHED: dict[str, Any] = json.loads(
     Path(__file__).with_name("published.json").read_text(encoding="utf-8")

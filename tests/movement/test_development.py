@@ -17,18 +17,8 @@ from hypothesis import strategies as st
 
 from build_tools.model.build_dance import ACTION_KINDS
 from build_tools.model.dance import Action, Addition, Development
-from build_tools.movement.development import (
-    DEVICES,
-    Actions,
-    accumulate,
-    actions_of,
-    develop,
-    mirror,
-    misfit,
-    retrograde,
-    roots,
-    total,
-)
+from build_tools.movement.development import actions_of, develop, misfit, roots, total
+from build_tools.movement.devices import DEVICES, Actions, accumulate, mirror, retrograde
 from build_tools.schema_check.schemas import schema
 from tests.movement.strategies import PUBLISHED, actions, counts, dance, developments, motifs
 

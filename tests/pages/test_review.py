@@ -17,7 +17,8 @@ from playwright.sync_api import Browser
 
 from build_tools import cli
 from build_tools.model.unit import Neighbours
-from build_tools.pages.review_page import ReviewView, review_page
+from build_tools.pages.review_page import review_page
+from build_tools.pages.review_views import ReviewView
 from build_tools.pipeline import Allowance, Report, check_folder
 from build_tools.problem import Problem
 from build_tools.rules.catalogue import all_rules

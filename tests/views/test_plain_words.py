@@ -7,7 +7,7 @@ from fractions import Fraction
 import pytest
 
 from build_tools.model.dance import Action, Development, Passage, Seconds, Transition
-from build_tools.movement.development import DEVICES
+from build_tools.movement.devices import DEVICES
 from build_tools.schema_check.schemas import schema
 from build_tools.views.plain_words import (
     action_in_words,

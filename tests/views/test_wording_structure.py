@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from build_tools.movement.development import DEVICES
+from build_tools.movement.devices import DEVICES
 from build_tools.views import wording_structure as wording
 
 

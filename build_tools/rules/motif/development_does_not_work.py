@@ -18,7 +18,8 @@ from collections.abc import Iterator
 from build_tools.model.dance import Dance, Development
 from build_tools.model.unit import Unit
 from build_tools.movement.counts import shown
-from build_tools.movement.development import Actions, actions_of, misfit
+from build_tools.movement.development import actions_of, misfit
+from build_tools.movement.devices import Actions
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.plain_words import action_label, listed

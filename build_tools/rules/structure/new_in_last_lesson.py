@@ -15,7 +15,7 @@ from collections.abc import Iterator
 
 from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
-from build_tools.movement.development import DEVICES
+from build_tools.movement.devices import DEVICES
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.progress import Place, progress, steps_in_order
