@@ -9,7 +9,7 @@ from build_tools.model.school_years import ages, in_words
 from build_tools.model.unit import SchoolYears, Unit
 from build_tools.pages.frame import Frame, frame
 from build_tools.pages.page import Page
-from build_tools.pages.shown import Labelled, Picture, picture
+from build_tools.pages.shown import Labelled, Picture, kept_together, picture, topics_in_words
 from build_tools.views.diagrams.small_line import small_line
 from build_tools.views.plain_words import listed, minutes_in_words, name_in_words
 
@@ -104,7 +104,7 @@ def _entry(bank: Bank, unit: Unit) -> UnitEntry:
         summary=unit.summary,
         years=years_in_words(unit),
         length=lessons_in_words(unit),
-        topics=listed([name_in_words(topic) for topic in unit.topics]),
+        topics=topics_in_words(bank, unit.topics),
         subjects=listed(unit.subjects),
         line=picture(small_line(unit.dance, f"line-{unit.slug}")),
         search=" ".join(_search_words(bank, unit)),
@@ -126,13 +126,15 @@ def years_in_words(unit: Unit) -> str:
 
 
 def lessons_in_words(unit: Unit) -> str:
-    """6 lessons of 45 minutes; 6 lessons of 40 to 50 minutes."""
+    """6 lessons of 45 minutes; 6 lessons of 40 to 50 minutes; numbers stay with their nouns."""
     count = len(unit.lessons)
     lengths = sorted({lesson.minutes for lesson in unit.lessons})
     lessons = f"{count} {'lesson' if count == 1 else 'lessons'}"
     if len(lengths) > 1:
-        return f"{lessons} of {lengths[0]} to {minutes_in_words(lengths[-1])}"
-    return f"{lessons} of {minutes_in_words(lengths[0])}" if lengths else lessons
+        lessons += f" of {lengths[0]} to {minutes_in_words(lengths[-1])}"
+    elif lengths:
+        lessons += f" of {minutes_in_words(lengths[0])}"
+    return kept_together(lessons)
 
 
 def _search_words(bank: Bank, unit: Unit) -> tuple[str, ...]:

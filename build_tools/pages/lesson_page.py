@@ -13,7 +13,14 @@ from build_tools.pages.frame import Frame, Link, frame
 from build_tools.pages.lesson_steps import QuestionView, StepView, question_view, step_views
 from build_tools.pages.notes import notes_html
 from build_tools.pages.page import Page
-from build_tools.pages.shown import Labelled, Picture, capital, picture, sentence
+from build_tools.pages.shown import (
+    Labelled,
+    Picture,
+    capital,
+    kept_together,
+    picture,
+    sentence,
+)
 from build_tools.pages.unit_dance import strip_of
 from build_tools.pages.unit_lessons import lesson_href
 from build_tools.pages.unit_page import tried_in_words
@@ -57,6 +64,8 @@ class ShortLine:
     """From which minute to which."""
     does: str
     """What pupils do."""
+    step: str
+    """Where that step is on the page, as the end of a link."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,7 +157,7 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
     index = unit.lessons.index(lesson)
     shown, names = _picture(unit, lesson)
     view = LessonView(
-        frame=frame(bank, path, f"{title}, {unit.title}", lesson.pupils_make, ("print.js",)),
+        frame=frame(bank, path, f"{title}, {unit.title}", lesson.pupils_make, ("print.js", "unfold.js")),
         language=unit.language,
         unit=Link(unit.title, "index.html"),
         place=f"Lesson {lesson.number} of {len(unit.lessons)}",
@@ -156,11 +165,13 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         pupils_make=lesson.pupils_make,
         focus=sentence(lesson.focus),
         picture=shown,
-        minutes=minutes_in_words(lesson.minutes),
+        minutes=kept_together(minutes_in_words(lesson.minutes)),
         collect=lesson.collect,
         short_lines=tuple(
-            ShortLine(f"{time.start} to {time.end}", step.does)
-            for time, step in zip(step_times(lesson), lesson.steps, strict=True)
+            ShortLine(f"{time.start} to {time.end}", step.does, f"#at-step-{number}")
+            for number, (time, step) in enumerate(
+                zip(step_times(lesson), lesson.steps, strict=True), start=1
+            )
         ),
         minutes_line=picture(minutes_figure(lesson)),
         classroom_first=lesson.classroom_first,

@@ -8,7 +8,7 @@ from markupsafe import Markup
 
 from build_tools.model.lesson import Lesson, Question, Step
 from build_tools.model.unit import Unit
-from build_tools.pages.shown import Picture, capital
+from build_tools.pages.shown import Picture, capital, quoted
 from build_tools.pages.unit_dance import strip_of
 from build_tools.views.diagrams.ruler import upright
 from build_tools.views.groups import grouping_in_words
@@ -23,7 +23,7 @@ class QuestionView:
     question: str
     """The question, as you ask it."""
     answers: str | None
-    """Answers pupils may give."""
+    """Answers pupils may give, with a full stop at their end."""
     looks_back: str | None
     """The lesson it looks back to, in words."""
 
@@ -47,9 +47,9 @@ class StepView:
     grouping: str
     """How pupils are grouped, in words."""
     into: str | None
-    """What you say to get them into those groups."""
+    """What you say to get them into those groups, in quote marks."""
     say: str | None
-    """What you say aloud."""
+    """What you say aloud, in quote marks."""
     task: str
     """What pupils do."""
     look_for: str | None
@@ -92,8 +92,8 @@ def _step(number: int, time: StepTime, step: Step, strips: tuple[Picture, ...]) 
         ruler=Markup(upright(step.minutes)),
         phase=step.phase,
         grouping=capital(grouping_in_words(step.grouping)),
-        into=step.into,
-        say=step.say,
+        into=quoted(step.into) if step.into else None,
+        say=quoted(step.say) if step.say else None,
         task=step.task,
         look_for=step.look_for,
         questions=tuple(question_view(q) for q in step.ask),
@@ -109,6 +109,10 @@ def question_view(question: Question) -> QuestionView:
     back = question.looks_back_to
     return QuestionView(
         question.question,
-        "; ".join(question.answers) or None,
+        _stopped("; ".join(question.answers)) or None,
         f"looks back to lesson {back}" if back else None,
     )
+
+
+def _stopped(words: str) -> str:
+    return words if not words or words.endswith((".", "?", "!")) else f"{words}."

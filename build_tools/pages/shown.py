@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from markupsafe import Markup
 
+from build_tools.model.bank import Bank
 from build_tools.views.diagrams.figure import Figure
+from build_tools.views.plain_words import listed, name_in_words
 
 _MONTHS = (
     "January", "February", "March", "April", "May", "June",
@@ -67,6 +71,38 @@ def licence_in_words(licence: str) -> str:
 def capital(words: str) -> str:
     """The same words with a capital at their start."""
     return words[:1].upper() + words[1:]
+
+
+def quoted(words: str) -> str:
+    """The same words between quote marks; what they quote themselves has single ones."""
+    closed = re.sub(r'(?<=\S)["”]', "’", words.strip())
+    inside = re.sub(r'["“]', "‘", closed)
+    return f"“{inside}”"
+
+
+def kept_together(words: str) -> str:
+    """The same words with no line break between a number and what it counts."""
+    return re.sub(r"(?<=\d) (?=(?:minute|lesson|count|second)s?\b)", "\N{NO-BREAK SPACE}", words)
+
+
+def topics_in_words(bank: Bank, topics: Sequence[str]) -> str:
+    """Topics as a list with a capital at its start: Textiles, industry and Victorians."""
+    return capital(listed([_topic(bank, topic) for topic in topics]))
+
+
+def _topic(bank: Bank, topic: str) -> str:
+    """A topic in words, with a capital where its near words show that it is a proper name."""
+    near = bank.topics[topic].also if topic in bank.topics else ()
+    plain = name_in_words(topic)
+    for words in near:
+        if words.casefold().startswith(plain):
+            return words[: len(plain)]
+    written = [word for words in near for word in re.findall(r"\w+", words)]
+    found = []
+    for word in plain.split():
+        same = [one for one in written if one.casefold().rstrip("s") == word.rstrip("s")]
+        found.append(capital(word) if same and all(one[:1].isupper() for one in same) else word)
+    return " ".join(found)
 
 
 def sentence(words: str) -> str:

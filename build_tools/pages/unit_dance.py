@@ -13,6 +13,7 @@ from build_tools.pages.shown import Labelled, Picture, capital, picture, sentenc
 from build_tools.views.diagrams.floor import floor_plan
 from build_tools.views.diagrams.parts import parts_figure
 from build_tools.views.diagrams.strip import order_strip
+from build_tools.views.diagrams.strip_changes import changes_unseen
 from build_tools.views.journey import journeys
 from build_tools.views.plain_words import (
     counts_in_words,
@@ -205,7 +206,8 @@ def motif_views(dance: Dance) -> tuple[MotifView, ...]:
 def strip_of(dance: Dance, name: str) -> Picture:
     """The order strip of a motif or development."""
     title = f"{capital(name_in_words(name))}, move by move"
-    return picture(order_strip(title, actions_of(dance, name), dance.phrase))
+    changes = changes_unseen(dance, name)
+    return picture(order_strip(title, actions_of(dance, name), dance.phrase, changes))
 
 
 def choice_views(unit: Unit) -> tuple[ChoiceView, ...]:

@@ -17,9 +17,11 @@ from build_tools.pages.shown import (
     Picture,
     capital,
     day_in_words,
+    kept_together,
     licence_in_words,
     picture,
     sentence,
+    topics_in_words,
 )
 from build_tools.pages.unit_dance import (
     ChoiceView,
@@ -172,7 +174,7 @@ def unit_page(bank: Bank, unit: Unit) -> Page:
         facts=(
             Labelled("For", years_in_words(unit)),
             Labelled("Takes", lessons_in_words(unit)),
-            Labelled("Topics", listed([name_in_words(topic) for topic in unit.topics])),
+            Labelled("Topics", topics_in_words(bank, unit.topics)),
             Labelled("Links with", listed(unit.subjects)),
             Labelled("Space", unit.space.hall),
         ),
@@ -183,7 +185,7 @@ def unit_page(bank: Bank, unit: Unit) -> Page:
             Labelled("What it is", s.what),
             Labelled("Show", s.show),
             Labelled("Where", s.where),
-            Labelled("How long", minutes_in_words(s.minutes)),
+            Labelled("How long", kept_together(minutes_in_words(s.minutes))),
             Labelled("Pupils look for", s.look_for),
         ),
         content_note=s.content_note,
@@ -200,7 +202,8 @@ def unit_page(bank: Bank, unit: Unit) -> Page:
         lessons=lesson_entries(unit),
         journeys=journey_views(unit),
         collect=tuple(
-            Labelled(thing.what, _lessons(thing.lessons)) for thing in things_to_collect(unit)
+            Labelled(thing.what, _lessons(thing.lessons, len(unit.lessons)))
+            for thing in things_to_collect(unit)
         ),
         wear=unit.kit.wear,
         without_props=unit.kit.without_props,
@@ -245,9 +248,11 @@ def _item(item: StimulusItem) -> ItemView:
     )
 
 
-def _lessons(numbers: tuple[int, ...]) -> str:
+def _lessons(numbers: tuple[int, ...], of: int) -> str:
     if not numbers:
         return ""
+    if len(numbers) == of > 1:
+        return "every lesson"
     word = "lesson" if len(numbers) == 1 else "lessons"
     return f"{word} {listed([str(n) for n in numbers])}"
 

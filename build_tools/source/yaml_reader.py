@@ -7,7 +7,6 @@ and dates stay text) and so that depth, repeated fields, anchors and aliases are
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -29,6 +28,11 @@ _NOT_A_NUMBER = re.compile(r"[-+]?\.(nan|inf)\Z", re.IGNORECASE)
 _WORDS: dict[str, bool | None] = {"true": True, "false": False, "null": None, "~": None, "": None}
 
 _BUILT_IN = "tag:yaml.org,2002:"
+
+_NODES = frozenset(
+    {yaml.ScalarEvent, yaml.MappingStartEvent, yaml.SequenceStartEvent, yaml.AliasEvent}
+)
+_ENDS = frozenset({yaml.MappingEndEvent, yaml.SequenceEndEvent})
 
 Places = dict[Path, tuple[int, int]]
 
@@ -69,55 +73,57 @@ def _read(text: str, first_line: int) -> tuple[Any, Places]:
     root: list[Any] = []
     stack: list[_Open] = [_Open(root, ())]
     documents = 0
-    for event in _events(text):
-        mark: Any = event.start_mark
-        line, column = mark.line + first_line, mark.column + 1
-        if isinstance(event, yaml.DocumentStartEvent):
+    event: Any
+    # one pass over some hundred events a file, and some million in a large bank: it is kept flat
+    for event in yaml.parse(text, Loader=yaml.CLoader):
+        kind = type(event)
+        if kind in _ENDS:
+            stack.pop()
+        elif kind in _NODES:
+            mark = event.start_mark
+            line, column = mark.line + first_line, mark.column + 1
+            if event.anchor is not None or getattr(event, "tag", None) is not None:
+                _refuse_marks(event, line, column)
+            _take(event, stack, places, line, column)
+        elif kind is yaml.DocumentStartEvent:
             documents += 1
             if documents > 1:
-                raise _Stop(_fault("broken-yaml", line, column, *_SECOND_DOCUMENT))
-        elif isinstance(event, yaml.NodeEvent):
-            _refuse_marks(event, line, column)
-            _take(event, stack, places, line, column)
-        elif isinstance(event, yaml.CollectionEndEvent):
-            stack.pop()
+                mark = event.start_mark
+                place = (mark.line + first_line, mark.column + 1)
+                raise _Stop(_fault("broken-yaml", *place, *_SECOND_DOCUMENT))
     return (root[0] if root else None), places
-
-
-def _events(text: str) -> Iterator[yaml.Event]:
-    yield from yaml.parse(text, Loader=yaml.CLoader)
 
 
 def _take(event: yaml.NodeEvent, stack: list[_Open], places: Places, line: int, col: int) -> None:
     """Put one value, or one field's name, where it belongs."""
     top = stack[-1]
-    if len(top.value) >= MOST_ENTRIES and not (isinstance(top.value, dict) and top.key is not None):
+    held, key = top.value, top.key
+    in_map = type(held) is dict
+    if len(held) >= MOST_ENTRIES and key is None:
         raise _Stop(_fault("broken-yaml", line, col, *_TOO_MANY))
-    if isinstance(top.value, dict) and top.key is None:
+    if in_map and key is None:
         top.key = _field_name(event, top, line, col)
         places[(*top.path, top.key)] = (line, col)
         return
-    path: Path
-    if isinstance(top.value, dict):
-        path = (*top.path, top.key or "")
-    elif len(stack) == 1:
-        path = ()
-    else:
-        path = (*top.path, len(top.value))
-        places[path] = (line, col)
     value: Any
+    scalar = isinstance(event, yaml.ScalarEvent)
     if isinstance(event, yaml.ScalarEvent):
         value = _scalar(event, line, col)
+    elif len(stack) > MOST_DEPTH:
+        raise _Stop(_fault("broken-yaml", line, col, *_TOO_DEEP))
     else:
-        if len(stack) > MOST_DEPTH:
-            raise _Stop(_fault("broken-yaml", line, col, *_TOO_DEEP))
-        value = {} if isinstance(event, yaml.MappingStartEvent) else []
-    if isinstance(top.value, dict):
-        top.value[top.key or ""] = value
+        value = {} if type(event) is yaml.MappingStartEvent else []
+    path: Path
+    if isinstance(held, dict):
+        path = (*top.path, key or "")
+        held[key or ""] = value
         top.key = None
     else:
-        top.value.append(value)
-    if not isinstance(event, yaml.ScalarEvent):
+        path = (*top.path, len(held)) if len(stack) > 1 else ()
+        if path:
+            places[path] = (line, col)
+        held.append(value)
+    if not scalar:
         stack.append(_Open(value, path))
 
 
@@ -125,9 +131,9 @@ def _field_name(event: yaml.NodeEvent, top: _Open, line: int, column: int) -> st
     if not isinstance(event, yaml.ScalarEvent):
         raise _Stop(_fault("broken-yaml", line, column, *_ODD_FIELD_NAME))
     name = str(event.value)
-    shown = _short(name)
-    _refuse_hidden(name, line, column)
+    _refuse_hidden(event, line, column)
     if name in top.lines:
+        shown = _short(name)
         raise _Stop(
             _fault(
                 "repeated-field",
@@ -143,8 +149,8 @@ def _field_name(event: yaml.NodeEvent, top: _Open, line: int, column: int) -> st
 
 def _scalar(event: yaml.ScalarEvent, line: int, column: int) -> str | int | float | bool | None:
     text = str(event.value)
-    _refuse_hidden(text, line, column)
     if event.style:
+        _refuse_hidden(event, line, column)
         return text
     if text in _WORDS:
         return _WORDS[text]
@@ -173,9 +179,9 @@ def _scalar(event: yaml.ScalarEvent, line: int, column: int) -> str | int | floa
     return int(text) if _WHOLE.match(text) else float(text)
 
 
-def _refuse_hidden(text: str, line: int, column: int) -> None:
-    """Text in double quotation marks can hold characters by their codes."""
-    if hidden := HIDDEN.search(text):
+def _refuse_hidden(event: yaml.ScalarEvent, line: int, column: int) -> None:
+    """Text in double quotation marks can hold characters by their codes; no other can."""
+    if event.style == '"' and (hidden := HIDDEN.search(event.value)):
         raise _Stop(hidden_character(hidden.group(), line, column))
 
 

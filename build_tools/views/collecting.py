@@ -2,9 +2,16 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from build_tools.model.unit import Unit
+
+_LITTLE = frozenset(
+    "a all an and any as at both by each every for from half in no of on one or set sets small some "
+    "such the their them to two three four five six seven eight nine ten with".split()
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -16,22 +23,53 @@ class Thing:
 
 
 def things_to_collect(unit: Unit) -> tuple[Thing, ...]:
-    """The unit's own list first, then what a lesson asks for besides; no thing twice."""
-    words: dict[str, str] = {}
-    lessons: dict[str, list[int]] = {}
-    named = [(thing, 0) for thing in unit.kit.collect]
-    named += [(thing, lesson.number) for lesson in unit.lessons for thing in lesson.collect]
-    for thing, number in named:
-        key = _key(thing)
-        words.setdefault(key, thing)
-        found = lessons.setdefault(key, [])
-        if number and number not in found:
-            found.append(number)
-    return tuple(Thing(text, tuple(lessons[key])) for key, text in words.items())
+    """The unit's own list first, then what a lesson asks for besides; no thing twice.
+
+    A line of a lesson is in the unit's list where every word that names something is: in the
+    list, or in the title of something in the stimulus.
+    """
+    own = [_names(thing) for thing in unit.kit.collect]
+    titles = _names(" ".join(item.title for item in unit.stimulus.items))
+    used: list[list[int]] = [[] for _ in own]
+    words: dict[frozenset[str], str] = {}
+    lessons: dict[frozenset[str], list[int]] = {}
+    for lesson in unit.lessons:
+        for thing in lesson.collect:
+            names = _names(thing)
+            places = _places(names, own, titles)
+            for place in places:
+                _add(used[place], lesson.number)
+            if not places:
+                words.setdefault(names, thing)
+                _add(lessons.setdefault(names, []), lesson.number)
+    things = [Thing(thing, tuple(n)) for thing, n in zip(unit.kit.collect, used, strict=True)]
+    return (*things, *(Thing(text, tuple(lessons[names])) for names, text in words.items()))
 
 
-def _key(thing: str) -> str:
-    text = " ".join(thing.split()).casefold().rstrip(".")
-    for article in ("a ", "an ", "the ", "one "):
-        text = text.removeprefix(article)
-    return text
+def _places(
+    names: frozenset[str], own: Sequence[frozenset[str]], titles: frozenset[str]
+) -> list[int]:
+    """Which lines of the unit's list a lesson's line stands for; none where a word is new."""
+    left = names & frozenset[str]().union(*own)
+    if not left or names - left - titles:
+        return []
+    found: list[int] = []
+    while left:
+        most = max(len(left & line) for line in own)
+        best = [place for place, line in enumerate(own) if len(left & line) == most]
+        found += best
+        left = left.difference(*(own[place] for place in best))
+    return found
+
+
+def _add(numbers: list[int], number: int) -> None:
+    if number not in numbers:
+        numbers.append(number)
+
+
+def _names(thing: str) -> frozenset[str]:
+    """The words of a line that name something, each without the s of the plural."""
+    words = re.findall(r"[^\W_]+", thing.casefold())
+    return frozenset(
+        word.removesuffix("s") if len(word) > 3 else word for word in words if word not in _LITTLE
+    )

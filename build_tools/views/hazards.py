@@ -42,7 +42,7 @@ def first_hazard(unit: Unit, what: Wording, danced: Collection[str] = ()) -> Haz
 def worded_hazards(unit: Unit, what: Wording) -> Iterator[Hazard]:
     """Every field of a step whose words ask for it, in the order of the unit."""
     text = unit_text(unit)
-    if not any(stem in text.all_doing for stem in what.stems):
+    if not what.in_it(text.all_doing):
         return
     for lesson, step, path, lower in text.doing:
         if said := what.asked(lower):

@@ -6,10 +6,22 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from build_tools.model.dance import Action
+from build_tools.movement.counts import shown
 from build_tools.views.diagrams.figure import Figure
 from build_tools.views.diagrams.marks import marks
 from build_tools.views.diagrams.ruler import HEIGHT, ruler
-from build_tools.views.diagrams.svg import SMALL, TEXT, drawing, el, num, path, text, text_width
+from build_tools.views.diagrams.svg import (
+    SMALL,
+    TEXT,
+    drawing,
+    el,
+    line,
+    num,
+    path,
+    text,
+    text_width,
+    wrapped,
+)
 from build_tools.views.plain_words import action_in_words, action_label
 
 WIDTH = 360
@@ -19,24 +31,71 @@ _LIFT = {"low": 0, "middle": 11, "high": 22}
 _TOP = 4
 _FLOOR = _TOP + _LIFT["high"] + _BOX
 _ROW = _FLOOR + 6 + HEIGHT + 6
+_HEAD = 18
+"""Room above a row that says which counts it holds, where there is more than one row."""
+_WORD = 16
+_MOST_WORD_LINES = 3
 _ROW_COUNTS = (8, 12, 16, 4, 2)
 """Counts to a row, the best first; a row that holds every word is taken."""
 
 Row = list[tuple[Fraction, Action]]
 
 
-def order_strip(title: str, actions: Sequence[Action], phrase: int) -> Figure:
-    """The strip of `actions`, in as many rows as they need."""
+def order_strip(
+    title: str, actions: Sequence[Action], phrase: int, changes: Sequence[str] = ()
+) -> Figure:
+    """The strip of `actions`, in as many rows as they need.
+
+    `changes` says for each action what is new in it that its box does not show.
+    """
     counts = _counts_to_a_row(actions)
     rows = _rows(actions, counts)
     per = (WIDTH - _LEFT - _RIGHT) / counts
-    drawn, before = [], Fraction(0)
-    for n, row in enumerate(rows):
-        drawn.append(_row(row, n * _ROW, per, phrase, before))
+    drawn, before, y, first = [], Fraction(0), 0.0, 0
+    for row in rows:
+        if len(rows) > 1:
+            drawn.append(_counts_of(row, y, before))
+            y += _HEAD
+        drawn.append(_row(row, y, per, phrase, before))
+        words, height = _changes(row, changes[first : first + len(row)], y + _ROW, per)
+        drawn.append(words)
+        y += _ROW + height
         before += row[-1][0] + row[-1][1].counts
-    svg = drawing(title, WIDTH, len(rows) * _ROW, *drawn, kind="strip")
-    words = (f"{n}. {action_in_words(action)}" for n, action in enumerate(actions, start=1))
-    return Figure(title, svg, tuple(words))
+        first += len(row)
+    kind = "strip" if len(rows) == 1 else "strip long-strip"
+    svg = drawing(title, WIDTH, y, *drawn, kind=kind)
+    told = [*changes, *[""] * (len(actions) - len(changes))]
+    lines = (
+        f"{n}. {action_in_words(action)}" + (f" (new: {change})" if change else "")
+        for n, (action, change) in enumerate(zip(actions, told, strict=True), start=1)
+    )
+    return Figure(title, svg, tuple(lines))
+
+
+def _counts_of(row: Row, y: float, before: Fraction) -> str:
+    last = before + row[-1][0] + row[-1][1].counts
+    return text(f"counts {shown(before + 1)} to {shown(last)}", _LEFT, y + SMALL, SMALL)
+
+
+def _changes(row: Row, changes: Sequence[str], y: float, per: float) -> tuple[str, float]:
+    """What is new, under the actions it is new in; one line for neighbours that share it."""
+    pieces, most, at = [], 0, 0
+    while at < len(changes):
+        end = at + 1
+        while end < len(changes) and changes[end] == changes[at]:
+            end += 1
+        if changes[at]:
+            left = _LEFT + float(row[at][0]) * per
+            right = _LEFT + float(row[end - 1][0] + row[end - 1][1].counts) * per
+            lines = wrapped(changes[at], right - left, SMALL, _MOST_WORD_LINES)
+            pieces.append(line(left + 3, y, right - 3, y, 1, kind="quiet"))
+            pieces += [
+                text(words, (left + right) / 2, y + SMALL + 3 + n * _WORD, SMALL, "middle", True)
+                for n, words in enumerate(lines)
+            ]
+            most = max(most, len(lines))
+        at = end
+    return "".join(pieces), most * _WORD + 6 if most else 0
 
 
 def _counts_to_a_row(actions: Sequence[Action]) -> int:

@@ -1,0 +1,53 @@
+"""What a development changes that no box can show: said under each action, in a word or two."""
+
+from __future__ import annotations
+
+from build_tools.model.dance import Action, Dance, Development
+from build_tools.movement.development import actions_of
+from build_tools.views.plain_words import development_in_words
+
+_UNSEEN = frozenset(
+    {
+        "change of dynamics",
+        "change of body part",
+        "change of size",
+        "change of facing",
+        "change of formation",
+        "change of number of dancers",
+        "change of relationship",
+    }
+)
+
+
+def changes_unseen(dance: Dance, name: str) -> tuple[str, ...]:
+    """For each action of `name`, what is new in it that its box does not show; "" for nothing.
+
+    Empty where `name` is a motif, or a development whose boxes show the change.
+    """
+    development = dance.developments.get(name)
+    if development is None:
+        return ()
+    before, after = actions_of(dance, development.of), actions_of(dance, name)
+    if len(before) != len(after):
+        return ()
+    if before != after and development.device not in _UNSEEN:
+        return ()
+    told = tuple(_told(old, new) for old, new in zip(before, after, strict=True))
+    return told if any(told) else _of_the_whole(development, len(after))
+
+
+def _told(old: Action, new: Action) -> str:
+    dynamics = [one for one in new.dynamics if one not in old.dynamics]
+    changed = [
+        ", ".join(dynamics),
+        new.body_part if new.body_part and new.body_part != old.body_part else "",
+        new.size if new.size and new.size != old.size else "",
+        f"facing {new.facing}" if new.facing and new.facing != old.facing else "",
+    ]
+    return ", ".join(word for word in changed if word)
+
+
+def _of_the_whole(development: Development, count: int) -> tuple[str, ...]:
+    _, _, how = development_in_words(development).partition(", ")
+    numbers = development.only or range(1, count + 1)
+    return tuple(how if n in numbers else "" for n in range(1, count + 1))
