@@ -74,7 +74,12 @@ def run_step(command: list[str], failure: str) -> None:
     """Run one step of the set-up, its output on standard error; stop with `failure` if it fails."""
     try:
         code = subprocess.run(
-            command, cwd=ROOT, stdin=subprocess.DEVNULL, stdout=STANDARD_ERROR, check=False
+            command,
+            cwd=ROOT,
+            env=child_environment(dict(os.environ)),
+            stdin=subprocess.DEVNULL,
+            stdout=STANDARD_ERROR,
+            check=False,
         ).returncode
     except OSError as error:
         raise SetUpError(f"{failure} ({error})") from error
@@ -187,9 +192,15 @@ def command_line(root: Path, arguments: list[str]) -> list[str]:
 
 
 def child_environment(environment: dict[str, str]) -> dict[str, str]:
-    """The caller's environment with UTF-8 on and nothing that points at another Python's code."""
+    """The caller's environment with UTF-8 on and nothing that points at another Python's code.
+
+    Where the caller insists on the plain C locale, a Python whose folder has an accent in its
+    path could not even start: it reads where this checkout lies by the locale's encoding.
+    """
     dropped = {"PYTHONHOME", "PYTHONPATH"}
     kept = {name: value for name, value in environment.items() if name not in dropped}
+    if kept.get("LC_ALL") in ("C", "POSIX"):
+        kept["LC_ALL"] = "C.UTF-8"
     return kept | {"PYTHONUTF8": "1", INSIDE: "1"}
 
 

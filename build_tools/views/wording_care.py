@@ -17,7 +17,8 @@ CONTACT = wording(
     "/pupil/weight/balanc",
     rf"""
       (?:hold|join|tak|shak|clasp|link)(?:e|s|es|ing)?[ ](?:both[ ]|all[ ])?hands
-      (?![ ](?:up|out|high|low|still|wide|above|over|in[ ]front|together|away))
+      (?![ ](?:up|out|loose|high|low|still|wide|above|over|in[ ]front|together|away)
+      |[ ]and[ ](?:feet|arms|legs))
     | link(?:s|ing)?[ ](?:arms|elbows|fingers)
     | (?:hold|tak|clasp)(?:e|s|es|ing)?[ ](?:your|a|their)[ ](?:partner|friend|neighbour)'s[ ]
       (?:hands?|arms?|wrists?|elbows?|shoulders?)

@@ -169,3 +169,10 @@ def test_an_interrupted_set_up_prints_no_traceback(
     monkeypatch.setattr(starter, "is_inside", interrupted)
     assert starter.main(["site"]) == 130
     assert capfd.readouterr().err == ""
+
+
+def test_the_plain_c_locale_does_not_hinder_a_path_with_an_accent() -> None:
+    for plain in ("C", "POSIX"):
+        assert starter.child_environment({"LC_ALL": plain})["LC_ALL"] == "C.UTF-8"
+    assert starter.child_environment({"LC_ALL": "cy_GB.UTF-8"})["LC_ALL"] == "cy_GB.UTF-8"
+    assert "LC_ALL" not in starter.child_environment({"LANG": "C"})

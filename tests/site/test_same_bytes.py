@@ -35,7 +35,7 @@ def two(tmp_path_factory: pytest.TempPathFactory) -> tuple[dict[str, bytes], dic
     build(
         copied(one / "content", 1),
         one / "site",
-        {"PYTHONHASHSEED": "1", "TZ": "Pacific/Kiritimati", "LC_ALL": "C", "LANG": "C"}
+        {"PYTHONHASHSEED": "1", "TZ": "Pacific/Kiritimati", "LC_ALL": "", "LANG": "C"}
         | {"LOGNAME": "quillfeather", "USER": "quillfeather", "SOURCE_DATE_EPOCH": "1000000000"},
     )
     other = tmp_path_factory.mktemp("other") / "a deep" / "château" / "of" / "folders"

@@ -1,0 +1,62 @@
+"""Good units of unusual shape are left in peace: no error, at most two questions, no allowance."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+
+from build_tools.model.unit import Unit
+from build_tools.pipeline import check_unit
+
+HERE = Path(__file__).parent
+ROOT = HERE.parents[1]
+MOST_QUESTIONS = 2
+BANKS = (HERE, ROOT / "content", ROOT / "tests" / "rules" / "base")
+UNITS = [(bank, folder.name) for bank in BANKS for folder in sorted((bank / "units").iterdir())]
+
+
+def unit_in(bank: Path, slug: str) -> Unit:
+    unit = check_unit(bank, slug, {}).unit
+    assert unit is not None
+    return unit
+
+
+@pytest.mark.parametrize(("bank", "slug"), UNITS, ids=[slug for _, slug in UNITS])
+def test_a_good_unit_is_left_in_peace(bank: Path, slug: str) -> None:
+    check = check_unit(bank, slug, {})
+    assert check.unit is not None
+    assert not check.unit.allow
+    assert [p for p in check.problems if p.severity == "error"] == []
+    assert len([p for p in check.problems if p.severity == "question"]) <= MOST_QUESTIONS
+
+
+def sections_made_together(unit: Unit) -> bool:
+    made = ({n for s in lesson.steps for n in s.makes if n.isupper()} for lesson in unit.lessons)
+    return any(len(letters) > 1 for letters in made)
+
+
+def kinds(unit: Unit) -> set[str]:
+    return {section.kind for section in unit.dance.sections.values()}
+
+
+def sounds(unit: Unit) -> set[str]:
+    return {section.sound.kind for section in unit.dance.sections.values()}
+
+
+SHAPES: dict[str, Callable[[Unit], bool]] = {
+    "improvised": lambda u: kinds(u) == {"improvised"},
+    "pupils' order": lambda u: u.dance.order_choice is not None,
+    "one motif and its variations": lambda u: len(u.dance.motifs) == 1 < len(u.dance.developments),
+    "two sections in one lesson": sections_made_together,
+    "three lessons": lambda u: len(u.lessons) == 3,
+    "a learned dance": lambda u: {m.made_by for m in u.dance.motifs.values()} == {"teacher"},
+    "no counts and no music": lambda u: "counted" not in kinds(u) and sounds(u) == {"silence"},
+    "Reception": lambda u: any("R" in years.years for years in u.years),
+}
+
+
+@pytest.mark.parametrize("shape", SHAPES)
+def test_the_shape_is_among_them(shape: str) -> None:
+    assert [slug for bank, slug in UNITS if SHAPES[shape](unit_in(bank, slug))]
