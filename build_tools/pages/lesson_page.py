@@ -157,7 +157,9 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
     index = unit.lessons.index(lesson)
     shown, names = _picture(unit, lesson)
     view = LessonView(
-        frame=frame(bank, path, f"{title}, {unit.title}", lesson.pupils_make, ("print.js", "unfold.js")),
+        frame=frame(
+            bank, path, f"{title}, {unit.title}", lesson.pupils_make, ("print.js", "unfold.js")
+        ),
         language=unit.language,
         unit=Link(unit.title, "index.html"),
         place=f"Lesson {lesson.number} of {len(unit.lessons)}",

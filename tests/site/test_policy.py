@@ -18,8 +18,8 @@ LONGEST_PATH = 120
 PART = re.compile(r"[a-z0-9]+([-.][a-z0-9]+)*")
 # Names that Windows keeps for devices, whatever comes after a full stop.
 DEVICES = re.compile(r"(con|prn|aux|nul|com[0-9]|lpt[0-9])(\..*)?")
-# The typeface's licence goes with it, under the name that its makers gave it.
-LICENCE = "assets/fonts/LICENSE"
+# The typeface's licence goes with it.
+LICENCE = "assets/fonts/licence.txt"
 LOADERS = {"script", "link", "img", "source", "audio", "video", "iframe", "object", "embed", "use"}
 
 
@@ -115,14 +115,14 @@ def test_every_name_can_be_held_by_any_file_system(site: Path) -> None:
     for path in paths:
         assert len(path) <= LONGEST_PATH, path
         for part in path.split("/"):
-            assert PART.fullmatch(part) or (path, part) == (LICENCE, "LICENSE"), path
+            assert PART.fullmatch(part), path
             assert not DEVICES.fullmatch(part), path
 
 
 def test_only_our_own_pages_are_published(site: Path) -> None:
     """No page for addresses that do not exist, and no map: both would hold absolute addresses."""
     assert LICENCE in files(site)
-    names = {path.rpartition("/")[2] for path in files(site) if path != LICENCE}
+    names = {path.rpartition("/")[2] for path in files(site)}
     assert not names & {"404.html", "sitemap.xml", "sitemap.xml.gz", "robots.txt"}
     kinds = {name.rpartition(".")[2] for name in names}
     assert kinds <= {"html", "css", "js", "woff2", "svg", "png", "jpg", "txt", "mp3", "ogg"}

@@ -37,9 +37,8 @@ def changes_unseen(dance: Dance, name: str) -> tuple[str, ...]:
 
 
 def _told(old: Action, new: Action) -> str:
-    dynamics = [one for one in new.dynamics if one not in old.dynamics]
     changed = [
-        ", ".join(dynamics),
+        ", ".join(new.dynamics) if new.dynamics != old.dynamics else "",
         new.body_part if new.body_part and new.body_part != old.body_part else "",
         new.size if new.size and new.size != old.size else "",
         f"facing {new.facing}" if new.facing and new.facing != old.facing else "",
@@ -49,5 +48,6 @@ def _told(old: Action, new: Action) -> str:
 
 def _of_the_whole(development: Development, count: int) -> tuple[str, ...]:
     _, _, how = development_in_words(development).partition(", ")
+    how = how.removesuffix(", as pupils choose").removeprefix("with ")
     numbers = development.only or range(1, count + 1)
     return tuple(how if n in numbers else "" for n in range(1, count + 1))
