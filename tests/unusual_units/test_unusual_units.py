@@ -52,7 +52,10 @@ SHAPES: dict[str, Callable[[Unit], bool]] = {
     "two sections in one lesson": sections_made_together,
     "three lessons": lambda u: len(u.lessons) == 3,
     "a learned dance": lambda u: {m.made_by for m in u.dance.motifs.values()} == {"teacher"},
-    "no counts and no music": lambda u: "counted" not in kinds(u) and sounds(u) == {"silence"},
+    "no counts and no music": lambda u: kinds(u) == {"timed"} and sounds(u) == {"silence"},
+    "in the round with live sound": lambda u: (
+        "pupils live" in sounds(u) and "all sides" in u.dance.front
+    ),
     "Reception": lambda u: any("R" in years.years for years in u.years),
 }
 

@@ -1,0 +1,24 @@
+"""Every planted fault, family by family."""
+
+from __future__ import annotations
+
+from tests.planted import (
+    faults_bank,
+    faults_dance,
+    faults_lesson,
+    faults_looking,
+    faults_motif,
+    faults_structure,
+    faults_wording,
+)
+from tests.planted.faults import Planted
+
+FAULTS: tuple[Planted, ...] = (
+    *faults_structure.fault.faults,
+    *faults_motif.fault.faults,
+    *faults_dance.fault.faults,
+    *faults_lesson.fault.faults,
+    *faults_looking.fault.faults,
+    *faults_wording.fault.faults,
+    *faults_bank.fault.faults,
+)

@@ -1,0 +1,64 @@
+"""Faults planted in sound units by code: the right rule reports each at the line it was put on.
+
+A changed copy of a sound unit is the mutant of mutation testing (DeMillo, Lipton and Sayward 1978,
+"Hints on test data selection"; from memory): the rules are the test, and a copy they pass is one
+that survives.
+"""
+
+from __future__ import annotations
+
+from functools import cache
+
+import pytest
+
+from build_tools.rules.catalogue import all_rules
+from tests.planted.missed import MISSED
+from tests.planted.planting import Outcome, faults_of, outcomes, sound_units
+from tests.planted.registry import FAULTS
+
+FEWEST = 3
+NOT_YET = (
+    "development-shares-nothing",
+    "heading-empty",
+    "no-choice-by-pupils",
+    "odd-one-out-unsaid",
+    "return-never-settled",
+    "role-some-never-get",
+)
+"""Rules with fewer than three planted copies that are found; the list may only shrink."""
+RULES = sorted({fault.rule for fault in FAULTS})
+
+
+@cache
+def tried(rule: str) -> tuple[Outcome, ...]:
+    return tuple(outcome for fault in faults_of(rule) for outcome in outcomes(fault))
+
+
+@pytest.mark.parametrize("rule", RULES)
+def test_the_right_rule_reports_at_the_right_line(rule: str) -> None:
+    for outcome in tried(rule):
+        assert outcome.misshapen == (), outcome.key
+        where = f"{outcome.key}: planted at {outcome.file}:{outcome.line}"
+        assert outcome.found == (outcome.key not in MISSED), (where, sorted(outcome.reported))
+
+
+@pytest.mark.parametrize("rule", sorted(set(RULES) - set(NOT_YET)))
+def test_three_copies_or_more_are_found_for_each_rule(rule: str) -> None:
+    assert sum(outcome.found for outcome in tried(rule)) >= FEWEST
+
+
+def test_every_other_rule_is_listed_as_not_yet_planted() -> None:
+    planted = {rule for rule in RULES if sum(outcome.found for outcome in tried(rule)) >= FEWEST}
+    assert {rule.name for rule in all_rules()} - planted == set(NOT_YET)
+
+
+def test_every_missed_copy_is_one_that_is_still_planted() -> None:
+    planted = {outcome.key for rule in RULES for outcome in tried(rule)}
+    assert planted >= MISSED
+
+
+def test_a_unit_written_out_and_read_back_is_the_same_unit() -> None:
+    for unit in sound_units():
+        own, lessons = unit.written()
+        assert {d.file: d.data for d in (own, *lessons)} == unit.data
+        assert {d.file: d.body for d in (own, *lessons)} == unit.bodies
