@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from build_tools.model.unit import Unit
+from build_tools.pages.shown import kept_together
 from build_tools.views.additions import lesson_adds
 from build_tools.views.plain_words import listed, minutes_in_words, name_in_words
 
@@ -39,7 +40,7 @@ def lesson_entries(unit: Unit) -> tuple[LessonEntry, ...]:
             number=lesson.number,
             title=lesson.title,
             href=lesson_href(lesson.number),
-            minutes=minutes_in_words(lesson.minutes),
+            minutes=kept_together(minutes_in_words(lesson.minutes)),
             pupils_make=lesson.pupils_make,
             adds=_adds(unit, index),
         )

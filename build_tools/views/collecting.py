@@ -8,49 +8,13 @@ from dataclasses import dataclass
 
 from build_tools.model.unit import Unit
 
-_LITTLE = frozenset(
-    {
-        "a",
-        "all",
-        "an",
-        "and",
-        "any",
-        "as",
-        "at",
-        "both",
-        "by",
-        "each",
-        "every",
-        "for",
-        "from",
-        "half",
-        "in",
-        "no",
-        "of",
-        "on",
-        "one",
-        "or",
-        "set",
-        "sets",
-        "small",
-        "some",
-        "such",
-        "the",
-        "their",
-        "them",
-        "to",
-        "two",
-        "three",
-        "four",
-        "five",
-        "six",
-        "seven",
-        "eight",
-        "nine",
-        "ten",
-        "with",
-    }
-)
+_LITTLE = frozenset((
+    "a", "all", "an", "and", "any", "as", "at", "both", "by", "each", "every", "for", "from",
+    "half", "in", "no", "of", "on", "one", "or", "set", "sets", "small", "some", "such", "the",
+    "their", "them", "to", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
+    "with",
+))  # fmt: skip
+"""Words that name nothing to collect."""
 
 
 @dataclass(frozen=True, slots=True)

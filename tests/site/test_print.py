@@ -20,6 +20,7 @@ from tests.support.built_sites import CONTENT, lesson_pages
 from tests.support.paper import Print, printed, squeezed
 
 MOST_SIDES = 2
+MOST_UNIT_SIDES = 6
 LEAST_MARGIN = 12.0
 LEAST_BODY, LEAST_TEXT = 11.0, 9.5
 FACE = "AtkinsonHyperlegibleNext"
@@ -103,6 +104,21 @@ def test_no_step_is_parted_from_its_heading_by_the_end_of_a_side(
             if say_at[0] != heading_at[0]:
                 parted.append((path, heading))
     assert parted == []
+
+
+def test_a_unit_prints_on_six_sides_at_most_with_room_at_its_edges(
+    browser: Browser, site: Path
+) -> None:
+    wrong = {}
+    with reader(browser, site) as at:
+        for folder in sorted({path.rpartition("/")[0] for path in lesson_pages(site)}):
+            at.page.goto(address_of(site, f"{folder}/index.html"))
+            sheet = printed(at.page)
+            least = min(min(margins) for margins in sheet.margins)
+            if len(sheet.margins) > MOST_UNIT_SIDES or least < LEAST_MARGIN - 0.05:
+                wrong[folder] = (len(sheet.margins), least)
+            assert sheet.usual_size() >= LEAST_BODY
+    assert wrong == {}
 
 
 def test_these_checks_notice_a_spoilt_print(browser: Browser, site: Path, tmp_path: Path) -> None:

@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
 
-from build_tools.model.dance import Action
+from build_tools.model.dance import Action, Dance, Development
 from build_tools.movement.development import actions_of
 from build_tools.views.diagrams.strip import order_strip
+from build_tools.views.diagrams.strip_changes import changes_unseen
 from build_tools.views.diagrams.svg import text_width, wrapped
 from build_tools.views.plain_words import action_in_words, action_label
 from tests.support.drawn import Seen, seen_in
-from tests.support.sound_bank import real_bank
+from tests.support.sound_bank import real_bank, real_unit
 
 NAMED = [
     (unit.slug, name, actions_of(unit.dance, name))
@@ -84,6 +86,57 @@ def test_a_long_motif_goes_on_below_and_counts_on() -> None:
     actions = tuple(Action("travel", Fraction(4), f"part {n}") for n in range(1, 7))
     seen = seen_in(order_strip("Long", actions, 8).svg)
     assert [w for w in seen.words if w.isdigit()] == ["8", "16", "24"]
+
+
+def test_each_row_of_a_long_motif_says_which_counts_it_holds() -> None:
+    actions = tuple(Action("travel", Fraction(4), f"part {n}") for n in range(1, 5))
+    words = seen_in(order_strip("Long", actions, 8).svg).words
+    assert [w for w in words if w.startswith("counts")] == ["counts 1 to 8", "counts 9 to 16"]
+    short = seen_in(order_strip("Short", actions[:2], 8).svg).words
+    assert not [w for w in short if w.startswith("counts")]
+
+
+def developed(development: Development) -> Dance:
+    dance = real_unit().dance
+    return replace(dance, developments={development.name: development})
+
+
+@pytest.mark.parametrize(
+    ("development", "told"),
+    [
+        (
+            Development("new", "wave", "change of dynamics", dynamics=("strong", "sudden")),
+            ("strong, sudden",) * 4,
+        ),
+        (Development("new", "wave", "change of body part", body_part="elbows"), ("elbows",) * 4),
+        (
+            Development("new", "wave", "change of size", only=(1, 3), choice="any"),
+            ("bigger or smaller", "", "bigger or smaller", ""),
+        ),
+        (Development("new", "wave", "retrograde"), ()),
+        (Development("new", "wave", "mirror"), ()),
+    ],
+)
+def test_what_no_box_can_show_is_said_under_the_action(
+    development: Development, told: tuple[str, ...]
+) -> None:
+    dance = developed(development)
+    assert changes_unseen(dance, "new") == told
+    assert changes_unseen(dance, "wave") == ()
+    actions = actions_of(dance, "new")
+    figure = order_strip("New", actions, 8, told)
+    drawn = seen_in(figure.svg).text()
+    for change, line in zip(told, figure.words, strict=False):
+        assert (f"(new: {change})" in line) == bool(change)
+        assert change in drawn
+    plain = seen_in(order_strip("New", actions, 8).svg).text()
+    assert (drawn != plain) == bool(told)
+
+
+def test_neighbours_that_share_a_change_share_its_word() -> None:
+    actions = tuple(Action("travel", Fraction(2), word) for word in ("go", "run", "hop", "sit"))
+    drawn = seen_in(order_strip("One", actions, 8, ("light", "light", "", "strong")).svg)
+    assert [w for w in drawn.words if w in ("light", "strong")] == ["light", "strong"]
 
 
 def test_a_word_too_long_for_its_box_is_squeezed_into_it() -> None:

@@ -46,6 +46,31 @@ def test_a_thing_is_collected_once_however_it_is_written() -> None:
     assert things_to_collect(unit) == (Thing("One hand drum", (1, 2)), Thing("Chalk", (1, 2)))
 
 
+def test_the_units_list_is_the_whole_truth_where_it_covers_a_lessons_line() -> None:
+    unit = real_unit()
+    first, second = unit.lessons[:2]
+    lessons = (
+        replace(first, collect=("All word cards", "The low tide drawing")),
+        replace(second, collect=("Word cards: rush, rock", "Word cards and a scarf")),
+    )
+    own = ("Word cards: rock, rush", "Word cards: open, shut", "Both drawings and the poem")
+    unit = replace(unit, lessons=lessons, kit=replace(unit.kit, collect=own))
+    assert things_to_collect(unit) == (
+        Thing(own[0], (1, 2)),
+        Thing(own[1], (1,)),
+        Thing(own[2], (1,)),
+        Thing("Word cards and a scarf", (2,)),
+    )
+
+
+def test_no_thing_of_the_real_units_is_collected_twice() -> None:
+    for unit in real_bank().units:
+        besides = [thing.what for thing in things_to_collect(unit)[len(unit.kit.collect) :]]
+        asked = {thing for lesson in unit.lessons for thing in lesson.collect}
+        assert set(besides) <= asked - set(unit.kit.collect)
+        assert "A drum" not in besides
+
+
 def test_a_word_that_a_step_teaches_is_explained() -> None:
     unit = real_unit()
     lesson = replace(unit.lessons[1], words={})

@@ -34,7 +34,7 @@ _ROW = _FLOOR + 6 + HEIGHT + 6
 _HEAD = 18
 """Room above a row that says which counts it holds, where there is more than one row."""
 _WORD = 16
-_MOST_WORD_LINES = 3
+_MOST_WORD_LINES = 4
 _ROW_COUNTS = (8, 12, 16, 4, 2)
 """Counts to a row, the best first; a row that holds every word is taken."""
 

@@ -1,0 +1,60 @@
+"""Words as pages show them: quote marks, numbers with their nouns, topics."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from build_tools.model.bank import Topic
+from build_tools.pages.shown import kept_together, quoted, topics_in_words
+from tests.support.sound_bank import real_bank
+
+
+@pytest.mark.parametrize(
+    ("words", "shown"),
+    [
+        ("Two taps, stop.", "“Two taps, stop.”"),
+        ('"Loom off" means stop.', "“‘Loom off’ means stop.”"),
+        ('Say "ask", then "answer".', "“Say ‘ask’, then ‘answer’.”"),
+        ("Call “home”.", "“Call ‘home’.”"),
+        ("A hand's width.", "“A hand's width.”"),
+    ],
+)
+def test_what_is_quoted_inside_what_is_said_has_single_marks(words: str, shown: str) -> None:
+    assert quoted(words) == shown
+
+
+def test_a_number_stays_with_what_it_counts() -> None:
+    assert kept_together("6 lessons of 45 minutes") == "6\xa0lessons of 45\xa0minutes"
+    assert kept_together("1 minute and 4 dancers") == "1\xa0minute and 4 dancers"
+
+
+@pytest.mark.parametrize(
+    ("topics", "shown"),
+    [
+        (("rock-pools", "coasts", "storms"), "Rock pools, coasts and storms"),
+        (("machines", "victorians"), "Machines and Victorians"),
+        (("rain", "romans", "vikings", "tudors"), "Rain, Romans, Vikings and Tudors"),
+        (("rain", "stone-age"), "Rain and Stone Age"),
+        (("rain", "great-fire"), "Rain and Great Fire"),
+        (("rain", "ancient-greeks"), "Rain and ancient Greeks"),
+    ],
+)
+def test_topics_are_words_and_proper_names_keep_their_capitals(
+    topics: tuple[str, ...], shown: str
+) -> None:
+    assert topics_in_words(real_bank(), topics) == shown
+
+
+def test_a_topic_that_the_bank_does_not_list_is_shown_too() -> None:
+    bank = replace(real_bank(), topics={})
+    assert topics_in_words(bank, ("victorians",)) == "Victorians"
+    assert topics_in_words(bank, ("rain", "victorians")) == "Rain and victorians"
+
+
+def test_a_word_is_no_proper_name_because_one_near_word_starts_with_a_capital() -> None:
+    topic = replace(next(iter(real_bank().topics.values())), also=("court dance", "Court"))
+    assert isinstance(topic, Topic)
+    bank = replace(real_bank(), topics={"courts": topic})
+    assert topics_in_words(bank, ("rain", "courts")) == "Rain and courts"

@@ -1,0 +1,88 @@
+"""What the screen does for a teacher in a hurry: one tap for all, words that can be read.
+
+Common practice, no source: 12 px is the least that can be read on a phone.
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Browser
+
+from tests.support.browser import address_of, reader
+from tests.support.built_sites import html_pages, lesson_pages
+
+PHONE, PHONE_HEIGHT = 390, 844
+LEAST_PX = 12
+SIZES = """
+() => [...document.querySelectorAll("svg text")].map((text) => {
+  const { a, b } = text.getScreenCTM();
+  return parseFloat(getComputedStyle(text).fontSize) * Math.hypot(a, b);
+})
+"""
+FOLDED = "details.range:not([open])"
+
+
+def test_one_button_opens_easier_and_harder_for_every_step_and_folds_them(
+    browser: Browser, site: Path
+) -> None:
+    with reader(browser, site) as at:
+        at.page.goto(address_of(site, lesson_pages(site)[0]))
+        parts, folded = at.page.locator("details.range"), at.page.locator(FOLDED)
+        count = parts.count()
+        assert count > 3
+        assert folded.count() == count
+        at.page.get_by_role("button", name="Show easier and harder for every step").click()
+        assert folded.count() == 0
+        at.page.get_by_role("button", name="Fold easier and harder for every step").click()
+        assert folded.count() == count
+        parts.nth(1).locator("summary").click()
+        assert folded.count() == count - 1
+        at.page.get_by_role("button", name="Show easier and harder for every step").click()
+        assert folded.count() == 0
+
+
+def test_without_script_each_opens_alone_and_there_is_no_dead_button(
+    browser: Browser, site: Path
+) -> None:
+    with reader(browser, site, script=False) as at:
+        at.page.goto(address_of(site, lesson_pages(site)[0]))
+        assert at.page.locator("main button").count() == 0
+        count = at.page.locator(FOLDED).count()
+        at.page.locator("details.range summary").first.click()
+        assert at.page.locator(FOLDED).count() == count - 1
+
+
+def test_words_in_drawings_can_be_read_on_a_phone(browser: Browser, site: Path) -> None:
+    small = {}
+    with reader(browser, site, width=PHONE) as at:
+        for path in html_pages(site):
+            at.page.goto(address_of(site, path))
+            sizes: list[float] = at.page.evaluate(SIZES)
+            if sizes and min(sizes) < LEAST_PX:
+                small[path] = min(sizes)
+    assert small == {}
+
+
+def test_a_phone_shows_the_first_unit_on_the_first_screen(browser: Browser, site: Path) -> None:
+    with reader(browser, site, width=PHONE) as at:
+        at.page.goto(address_of(site, "index.html"))
+        box = at.page.locator(".entry .summary").first.bounding_box()
+        assert box is not None
+        assert box["y"] + box["height"] < PHONE_HEIGHT
+
+
+@pytest.mark.parametrize("width", [PHONE, 1280])
+def test_a_lesson_says_what_to_get_on_the_first_screen(
+    browser: Browser, site: Path, width: int
+) -> None:
+    late = {}
+    with reader(browser, site, width=width) as at:
+        for path in lesson_pages(site):
+            at.page.goto(address_of(site, path))
+            box = at.page.locator(".get").bounding_box()
+            assert box is not None
+            if box["y"] + box["height"] > PHONE_HEIGHT:
+                late[path] = box["y"] + box["height"]
+    assert late == {}
