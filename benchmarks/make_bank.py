@@ -1,22 +1,74 @@
 """Writes a bank of many units, made from one real unit, for measuring speed.
 
-Every copy has its own name, title and sentences, so that nothing can be read once and reused.
+Each copy has its own title, its own things to dance about (their names go through its motifs and
+developments too), and small words drawn anew at each place, so that what is read in one unit
+says little about the next. How many of its long lines stand in the unit before is printed.
 """
 
 from __future__ import annotations
 
 import argparse
 import random
+import re
 import shutil
+from dataclasses import dataclass
 from pathlib import Path
 
 PROJECT = Path(__file__).resolve().parents[1]
 _PLACES = ("hill", "harbour", "meadow", "market", "orchard", "station", "valley", "quarry")
 _TIMES = ("dawn", "noon", "dusk", "night", "spring", "summer", "autumn", "winter")
+_THINGS: dict[str, tuple[str, ...]] = {
+    "sea": ("lake", "bay", "loch", "sound", "deep", "firth", "strait", "mere"),
+    "crab": ("shrimp", "otter", "heron", "eel", "gull", "vole", "newt", "prawn"),
+    "anemone": ("lily", "fern", "clover", "barley", "poppy", "thistle", "bramble", "daisy"),
+    "pool": ("pond", "marsh", "creek", "hollow", "basin", "puddle", "inlet", "lagoon"),
+    "storm": ("gale", "squall", "shower", "tempest", "surge", "downpour", "blizzard", "breeze"),
+    "beach": ("bank", "dune", "quay", "pier", "cliff", "wharf", "bridge", "jetty"),
+    "wave": ("ripple", "swell", "roller", "current", "eddy", "billow", "spray", "flow"),
+    "poem": ("verse", "rhyme", "ballad", "song", "story", "tale", "letter", "riddle"),
+}
+"""One name for each in each unit, the same in all its files."""
+_SMALL: dict[str, tuple[str, ...]] = {
+    "the": ("the", "this", "that", "our", "your", "one", "my", "their"),
+    "a": ("one", "some", "the", "this", "that"),
+    "an": ("one", "some", "the", "this", "that"),
+    "slowly": ("slowly", "calmly", "evenly", "smoothly"),
+    "quick": ("quick", "swift", "brisk", "short"),
+    "every": ("every", "each"),
+    "before": ("before", "until"),
+    "card": ("card", "sheet", "label", "note"),
+    "cards": ("cards", "sheets", "labels", "notes"),
+    "part": ("part", "piece", "bit"),
+    "shape": ("shape", "outline", "form", "figure"),
+    "first": ("first", "last", "next"),
+    "one": ("one", "the", "this"),
+    "without": ("without", "having"),
+    "keep": ("keep", "hold", "save"),
+    "start": ("start", "begin"),
+    "moves": ("moves", "actions", "bits"),
+    "dance": ("dance", "do", "perform"),
+    "teacher": ("teacher", "helper", "grown-up"),
+}
+"""One of these at each place, drawn anew."""
+_NAMED = re.compile(rf"(?<!/)(?<!low-)(?<!rock-)\b({'|'.join(_THINGS)})(s?)\b", re.IGNORECASE)
+_FREE = re.compile(rf"(?<= )({'|'.join(_SMALL)})(?= [a-z])")
+_FROM_A_LIST = re.compile(
+    r"\s*(- )?({|(who|phase|grouping|stage|kinds|from|form|follows|says|start|end):)"
+)
+"""Lines that hold words of the schema, which have to stay."""
 
 
-def make_bank(out: Path, units: int, pattern: str = "rock-pool", seed: int = 1) -> int:
-    """Write a bank of `units` units into `out`; returns how many unit and lesson files it has."""
+@dataclass(frozen=True, slots=True)
+class Made:
+    """How many unit and lesson files were written, and how alike neighbouring units are."""
+
+    files: int
+    repeated: float
+    """The share of long lines that stand in the unit before too."""
+
+
+def make_bank(out: Path, units: int, pattern: str = "rock-pool", seed: int = 1) -> Made:
+    """Write a bank of `units` units into the folder `out`."""
     content = PROJECT / "content"
     for file in ("bank.yml", "safety.md", "vocabulary/topics.yml", "vocabulary/words.yml"):
         (out / file).parent.mkdir(parents=True, exist_ok=True)
@@ -25,19 +77,42 @@ def make_bank(out: Path, units: int, pattern: str = "rock-pool", seed: int = 1) 
     texts = {p.name: p.read_text(encoding="utf-8") for p in sorted(source.glob("*.md"))}
     media = sorted((source / "media").iterdir())
     choose = random.Random(seed)
+    before: set[str] = set()
+    lines = repeated = 0
     for number in range(units):
         folder = out / "units" / f"{pattern}-{number:05}"
         (folder / "media").mkdir(parents=True, exist_ok=True)
-        name = f"{choose.choice(_PLACES)} at {choose.choice(_TIMES)} {number}"
+        title = f"{choose.choice(_PLACES)} at {choose.choice(_TIMES)} {number}"
+        things = {thing: choose.choice(names) for thing, names in _THINGS.items()}
+        written: set[str] = set()
         for file, text in texts.items():
+            varied = _varied(text, things, choose)
             if file == "unit.md":
-                text = text.replace("\ntitle: ", f"\ntitle: {name}, ", 1)
-            else:
-                text = text.replace("\nfocus: ", f"\nfocus: In the {name}, ", 1)
-            (folder / file).write_text(text, encoding="utf-8")
+                varied = re.sub(r"(?m)^title: .*$", f"title: {title}", varied, count=1)
+            written.update(line for line in varied.split("\n") if len(line.split()) > 6)
+            (folder / file).write_text(varied, encoding="utf-8")
         for picture in media:
             shutil.copyfile(picture, folder / "media" / picture.name)
-    return units * len(texts)
+        lines += len(written)
+        repeated += len(written & before)
+        before = written
+    return Made(units * len(texts), repeated / lines)
+
+
+def _varied(text: str, things: dict[str, str], choose: random.Random) -> str:
+    def named(match: re.Match[str]) -> str:
+        word = things[match[1].lower()] + match[2]
+        return word.capitalize() if match[1][0].isupper() else word
+
+    def line_varied(line: str) -> str:
+        if line.startswith("topics:"):
+            return line
+        line = _NAMED.sub(named, line)
+        if _FROM_A_LIST.match(line):
+            return line
+        return _FREE.sub(lambda m: choose.choice(_SMALL[m[1]]), line)
+
+    return "\n".join(map(line_varied, text.split("\n")))
 
 
 def main() -> None:
@@ -45,7 +120,11 @@ def main() -> None:
     parser.add_argument("out", type=Path)
     parser.add_argument("--units", type=int, default=1500)
     args = parser.parse_args()
-    print(f"{make_bank(args.out, args.units):,} files in {args.out}")
+    made = make_bank(args.out, args.units)
+    print(
+        f"{made.files:,} files in {args.out}; "
+        f"{made.repeated:.0%} of long lines stand in the unit before too"
+    )
 
 
 if __name__ == "__main__":

@@ -7,13 +7,13 @@ away when the bank's software, its schemas or its grades change, and whenever it
 
 from __future__ import annotations
 
+import gc
 import hashlib
 import json
 import os
-from collections.abc import Iterable, Mapping
-from concurrent.futures import ProcessPoolExecutor
-from contextlib import suppress
-from dataclasses import asdict, dataclass
+from collections.abc import Iterable, Iterator, Mapping
+from contextlib import contextmanager, suppress
+from dataclasses import astuple, dataclass
 from functools import partial
 from pathlib import Path
 from typing import Any
@@ -27,14 +27,19 @@ from build_tools.source.folder import unit_slugs
 
 FEW = 24
 """So few units are checked sooner on one core than others can be started."""
-BATCH = 20
+BATCH = 8
 MOST_KEPT = 8
 """Of so many banks results are kept; those checked longest ago make room."""
 DOUBT_NANOSECONDS = 2_000_000_000
 """Some file systems keep times in steps of two seconds; younger files may change unseen."""
 
+BETWEEN_COLLECTIONS = 100_000
+"""New objects between two searches for rubbish: units are many objects, and few go in circles."""
+
 Stamp = dict[str, list[Any]]
 """Each file of a unit: its size in bytes, its time in nanoseconds, its SHA-256."""
+Plain = list[Any]
+"""What one unit's files said as it is kept and handed over: stamp, problems, skipped, outline."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,16 +52,32 @@ class QuickReport:
 
 @dataclass(frozen=True, slots=True)
 class _Kept:
-    """What is kept of one unit."""
+    """What is kept of one unit, and the same as `plain` data."""
 
     files: Stamp
     problems: tuple[Problem, ...]
     skipped: int
     outline: UnitOutline | None
+    plain: Plain
 
 
 def quick_check(root: Path, kept_file: Path | None) -> QuickReport:
     """Check the content folder `root`; `kept_file` is where results are kept, if anywhere."""
+    with _few_collections():
+        return _quick_check(root, kept_file)
+
+
+@contextmanager
+def _few_collections() -> Iterator[None]:
+    before = gc.get_threshold()
+    gc.set_threshold(BETWEEN_COLLECTIONS, *before[1:])
+    try:
+        yield
+    finally:
+        gc.set_threshold(*before)
+
+
+def _quick_check(root: Path, kept_file: Path | None) -> QuickReport:
     files = check_bank_files(root)
     slugs, problems = unit_slugs(root)
     version = _version(files.grades)
@@ -70,28 +91,40 @@ def quick_check(root: Path, kept_file: Path | None) -> QuickReport:
             waiting.append(slug)
         else:
             kept[slug] = old[slug] if stamp == old[slug].files else _restamped(old[slug], stamp)
-    kept |= dict(zip(waiting, _check_units(root, waiting, files.grades), strict=True))
+    checked = _check_units(root, waiting, files.grades)
+    kept |= {slug: _read_kept(plain) for slug, plain in zip(waiting, checked, strict=True)}
     if kept_file and kept != old:
         _save(kept_file, version, kept)
     ordered = [kept[slug] for slug in slugs]
     found = [*files.problems, *problems, *(p for one in ordered for p in one.problems)]
-    found += check_together(root, files, [o.outline for o in ordered if o.outline is not None])
+    outlines = [one.outline for one in ordered if one.outline is not None]
+    found += check_together(root, files, slugs, outlines).problems
     return QuickReport(tuple(sorted(set(found))), sum(one.skipped for one in ordered))
 
 
-def _check_units(root: Path, slugs: list[str], grades: Mapping[str, Grade]) -> Iterable[_Kept]:
+def _check_units(root: Path, slugs: list[str], grades: Mapping[str, Grade]) -> Iterable[Plain]:
     work = partial(_check_one, root, dict(grades))
     cores = os.cpu_count() or 1
     if len(slugs) <= FEW or cores == 1:
         return [work(slug) for slug in slugs]
-    with ProcessPoolExecutor(cores) as pool:
+    # loading this takes longer than checking a unit, and mostly only one has changed
+    from concurrent.futures import ProcessPoolExecutor
+
+    with ProcessPoolExecutor(cores, initializer=_start) as pool:
         return list(pool.map(work, slugs, chunksize=BATCH))
 
 
-def _check_one(root: Path, grades: Mapping[str, Grade], slug: str) -> _Kept:
+def _start() -> None:
+    """What was loaded before a worker started is no rubbish, and is never searched again."""
+    gc.freeze()
+    gc.set_threshold(BETWEEN_COLLECTIONS)
+
+
+def _check_one(root: Path, grades: Mapping[str, Grade], slug: str) -> Plain:
     stamp = _stamp(root / "units" / slug)
     check = check_unit(root, slug, grades)
-    return _Kept(stamp, check.problems, check.skipped, check.outline)
+    outline = astuple(check.outline) if check.outline else None
+    return [stamp, [astuple(problem) for problem in check.problems], check.skipped, outline]
 
 
 def _stamp(folder: Path) -> Stamp:
@@ -136,7 +169,7 @@ def _unchanged(folder: Path, old: _Kept, trusted: int) -> Stamp | None:
 
 
 def _restamped(old: _Kept, stamp: Stamp) -> _Kept:
-    return _Kept(stamp, old.problems, old.skipped, old.outline)
+    return _read_kept([stamp, *old.plain[1:]])
 
 
 def _newest_trusted(kept_file: Path | None) -> int:
@@ -158,15 +191,7 @@ def _version(grades: Mapping[str, Grade]) -> str:
 
 def _save(kept_file: Path, version: str, kept: Mapping[str, _Kept]) -> None:
     """Keep what was found; a folder that cannot be written to only costs time."""
-    units = {
-        slug: [
-            one.files,
-            [list(asdict(p).values()) for p in one.problems],
-            one.skipped,
-            asdict(one.outline) if one.outline else None,
-        ]
-        for slug, one in kept.items()
-    }
+    units = {slug: one.plain for slug, one in kept.items()}
     fresh = kept_file.with_name(f"{kept_file.name}.{os.getpid()}")
     with suppress(OSError):
         kept_file.parent.mkdir(parents=True, exist_ok=True)
@@ -185,32 +210,45 @@ def _load(kept_file: Path, version: str) -> dict[str, _Kept]:
         data = json.loads(kept_file.read_text(encoding="utf-8"))
         if data["version"] != version:
             return {}
-        return {slug: _read_kept(*one) for slug, one in data["units"].items()}
+        return {slug: _read_kept(one) for slug, one in data["units"].items()}
     except (OSError, ValueError, KeyError, TypeError, AttributeError):
         return {}
 
 
-def _read_kept(files: Stamp, problems: list[Any], skipped: int, outline: Any) -> _Kept:
+def _read_kept(plain: Plain) -> _Kept:
+    files, problems, skipped, outline = plain
     return _Kept(
         files,
-        tuple(Problem(*p) for p in problems),
+        tuple(Problem(*problem) for problem in problems),
         skipped,
-        _read_outline(outline) if outline else None,
+        _read_outline(*outline) if outline else None,
+        plain,
     )
 
 
-def _read_outline(data: dict[str, Any]) -> UnitOutline:
+def _read_outline(
+    slug: str,
+    file: str,
+    title: str,
+    draft: bool,
+    years: Iterable[tuple[str, Iterable[str]]],
+    topics: Iterable[str],
+    builds_on: tuple[str, Iterable[str]],
+    leads_to: tuple[str, Iterable[str]],
+    allow: Mapping[str, str],
+) -> UnitOutline:
     return UnitOutline(
-        slug=data["slug"],
-        file=data["file"],
-        title=data["title"],
-        draft=data["draft"],
-        years=tuple(SchoolYears(y["nation"], tuple(y["years"])) for y in data["years"]),
-        topics=tuple(data["topics"]),
-        builds_on=_read_neighbours(data["builds_on"]),
-        leads_to=_read_neighbours(data["leads_to"]),
+        slug=slug,
+        file=file,
+        title=title,
+        draft=draft,
+        years=tuple(SchoolYears(nation, tuple(ages)) for nation, ages in years),
+        topics=tuple(topics),
+        builds_on=_read_neighbours(*builds_on),
+        leads_to=_read_neighbours(*leads_to),
+        allow=allow,
     )
 
 
-def _read_neighbours(data: dict[str, Any]) -> Neighbours:
-    return Neighbours(data["in_words"], tuple(data["units"]))
+def _read_neighbours(in_words: str, units: Iterable[str]) -> Neighbours:
+    return Neighbours(in_words, tuple(units))

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Any
-
-from jsonschema.exceptions import ValidationError
+from typing import TYPE_CHECKING, Any
 
 from build_tools.problem import Path
+
+if TYPE_CHECKING:
+    from jsonschema.exceptions import ValidationError
 
 
 @dataclass(frozen=True, slots=True)

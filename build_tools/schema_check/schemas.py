@@ -5,11 +5,13 @@ from __future__ import annotations
 import json
 from functools import cache
 from pathlib import Path
-from typing import Any, Literal
+from typing import TYPE_CHECKING, Any, Literal
 
 import jsonschema_rs
-from jsonschema import Draft202012Validator
-from referencing import Registry, Resource
+
+if TYPE_CHECKING:
+    from jsonschema import Draft202012Validator
+    from referencing import Registry, Resource
 
 Kind = Literal["unit", "lesson", "bank", "topics", "words", "safety"]
 SCHEMA_FOLDER = Path(__file__).resolve().parents[2] / "schema"
@@ -26,6 +28,10 @@ def schema(name: str) -> dict[str, Any]:
 @cache
 def validator(kind: Kind) -> Draft202012Validator:
     """A validator for one kind of file."""
+    # loading it takes longer than checking a unit, and most files are sound
+    from jsonschema import Draft202012Validator
+    from referencing import Registry, Resource
+
     shared: Resource[Any] = Resource.from_contents(schema("shared"))
     registry: Registry[Any] = Registry().with_resource("bank:shared", shared)
     return Draft202012Validator(schema(kind), registry=registry)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import dataclass
 from functools import lru_cache
@@ -11,6 +12,7 @@ from build_tools.problem import Fault, Grade, Path, Problem
 from build_tools.source.front_matter import split
 from build_tools.source.prose import faults_in_body, faults_in_fields
 from build_tools.source.text import read_text
+from build_tools.source.yaml_quickly import ODD, read_quickly
 from build_tools.source.yaml_reader import Places, read_yaml
 
 
@@ -52,11 +54,11 @@ def read_markdown(file: str, raw: bytes) -> Document | list[Problem]:
     halves = split(text)
     if isinstance(halves, Fault):
         return [halves.at(file)]
-    result = read_yaml(halves.fields, 2)
+    data = _read_fields(halves.fields, 2)
     body_faults = list(faults_in_body(halves.body, halves.body_line))
-    if isinstance(result, Fault):
-        return [fault.at(file) for fault in (result, *body_faults)]
-    document = Document(file, result[0], halves.body, halves.fields, 2)
+    if isinstance(data, Fault):
+        return [fault.at(file) for fault in (data, *body_faults)]
+    document = Document(file, data, halves.body, halves.fields, 2)
     return _without_html(document, [fault.at(file) for fault in body_faults])
 
 
@@ -65,18 +67,29 @@ def read_data(file: str, raw: bytes) -> Document | list[Problem]:
     text = read_text(raw)
     if isinstance(text, Fault):
         return [text.at(file)]
-    result = read_yaml(text)
-    if isinstance(result, Fault):
-        return [result.at(file)]
-    return _without_html(Document(file, result[0], "", text, 1), [])
+    data = _read_fields(text, 1)
+    if isinstance(data, Fault):
+        return [data.at(file)]
+    return _without_html(Document(file, data, "", text, 1), [])
+
+
+def _read_fields(yaml_text: str, first_line: int) -> Any:
+    """The plain data, or the Fault that prevents it."""
+    data = read_quickly(yaml_text)
+    if data is not ODD:
+        return data
+    result = read_yaml(yaml_text, first_line)
+    return result if isinstance(result, Fault) else result[0]
 
 
 def _without_html(document: Document, problems: list[Problem]) -> Document | list[Problem]:
     # a tag needs its bracket: written as itself, or by its code in double quotation marks
-    suspect = "<" in document.yaml_text or "\\" in document.yaml_text
+    suspect = "<" in document.yaml_text or _BY_CODE.search(document.yaml_text)
     for path, rule, message, help_ in faults_in_fields(document.data) if suspect else ():
         problems.append(document.problem(rule, "error", path, message, help_))
     return sorted(problems) or document
 
+
+_BY_CODE = re.compile(r"\\[xuU]")
 
 Reader = Callable[[str, bytes], Document | list[Problem]]

@@ -78,14 +78,15 @@ def is_slug(name: str) -> bool:
     return bool(SLUG.match(name)) and len(name) <= MOST_SLUG and name not in _DEVICE_NAMES
 
 
-def read_unit_folder(root: FilePath, slug: str) -> UnitFolder:
-    """Read the files of one unit. Nothing is raised for what is wrong with them."""
+def read_unit_folder(root: FilePath, slug: str, below: str = "units") -> UnitFolder:
+    """Read the files of the unit in `below`/`slug`. Nothing is raised for what is wrong there."""
     unit = UnitFolder(slug)
     problems = unit.problems
-    folder = root / "units" / slug
-    entries = _entries(root, f"units/{slug}", problems)
+    at = f"{below}/{slug}"
+    folder = root / below / slug
+    entries = _entries(root, at, problems)
     for entry in sorted(entries, key=lambda p: _number_first(p.name)):
-        file = f"units/{slug}/{entry.name}"
+        file = f"{at}/{entry.name}"
         if entry.name == "unit.md":
             unit.unit = _read(root, file, read_markdown, problems)
         elif _LESSON_FILE.match(entry.name):
@@ -93,15 +94,13 @@ def read_unit_folder(root: FilePath, slug: str) -> UnitFolder:
             if lesson is not None:
                 unit.lessons.append(lesson)
         elif entry.name == "media" and entry.is_dir():
-            _list_media(root, unit, problems)
+            _list_media(root, unit, at)
         else:
             problems.append(_odd(file, f"`{entry.name}` is not a file of a unit"))
     if not (folder / "unit.md").is_file():
-        problems.append(_missing(f"units/{slug}/unit.md", "the unit has no file unit.md"))
+        problems.append(_missing(f"{at}/unit.md", "the unit has no file unit.md"))
     elif not problems and not unit.lessons:
-        problems.append(
-            _missing(f"units/{slug}/unit.md", "the unit has no lesson: 0 files lesson-1.md …")
-        )
+        problems.append(_missing(f"{at}/unit.md", "the unit has no lesson: 0 files lesson-1.md …"))
     return unit
 
 
@@ -123,12 +122,12 @@ def _entries(root: FilePath, folder: str, problems: list[Problem]) -> list[FileP
     return [entry for entry in found if not entry.name.startswith(".")]
 
 
-def _list_media(root: FilePath, unit: UnitFolder, problems: list[Problem]) -> None:
-    folder = f"units/{unit.slug}/media"
-    for entry in _entries(root, folder, problems):
+def _list_media(root: FilePath, unit: UnitFolder, at: str) -> None:
+    folder = f"{at}/media"
+    for entry in _entries(root, folder, unit.problems):
         if not entry.is_file() or not _MEDIA_FILE.match(entry.name):
             message = "this is not a picture with a plain name"
-            problems.append(_odd(f"{folder}/{entry.name}", message))
+            unit.problems.append(_odd(f"{folder}/{entry.name}", message))
         else:
             unit.media[f"media/{entry.name}"] = entry.stat().st_size
 

@@ -6,26 +6,24 @@ and dates stay text) and so that depth, repeated fields, anchors and aliases are
 
 from __future__ import annotations
 
-import re
 from dataclasses import dataclass, field
 from typing import Any
 
 import yaml
 
 from build_tools.problem import Fault, Path
+from build_tools.source.scalars import (
+    MOST_DEPTH,
+    MOST_DIGITS,
+    MOST_ENTRIES,
+    NOT_A_NUMBER,
+    WORDS,
+    number,
+)
 from build_tools.source.text import HIDDEN, hidden_character
 from build_tools.source.yaml_wording import parser_fault
 
-MOST_DEPTH = 24
-MOST_ENTRIES = 500
-"""In one list or map: more than any that is meant, so that no file takes long to check."""
-MOST_DIGITS = 9
 MOST_SHOWN = 40
-
-_WHOLE = re.compile(r"[-+]?(0|[1-9][0-9]*)\Z")
-_DECIMAL = re.compile(r"[-+]?(0|[1-9][0-9]*)\.[0-9]+\Z")
-_NOT_A_NUMBER = re.compile(r"[-+]?\.(nan|inf)\Z", re.IGNORECASE)
-_WORDS: dict[str, bool | None] = {"true": True, "false": False, "null": None, "~": None, "": None}
 
 _BUILT_IN = "tag:yaml.org,2002:"
 
@@ -152,9 +150,9 @@ def _scalar(event: yaml.ScalarEvent, line: int, column: int) -> str | int | floa
     if event.style:
         _refuse_hidden(event, line, column)
         return text
-    if text in _WORDS:
-        return _WORDS[text]
-    if _NOT_A_NUMBER.match(text):
+    if text in WORDS:
+        return WORDS[text]
+    if NOT_A_NUMBER.match(text):
         raise _Stop(
             _fault(
                 "odd-number",
@@ -164,9 +162,8 @@ def _scalar(event: yaml.ScalarEvent, line: int, column: int) -> str | int | floa
                 "write a number in figures, or put quotation marks around it if it is a word",
             )
         )
-    if not (_WHOLE.match(text) or _DECIMAL.match(text)):
-        return text
-    if sum(c.isdigit() for c in text) > MOST_DIGITS:
+    value = number(text)
+    if value is None:
         raise _Stop(
             _fault(
                 "odd-number",
@@ -176,7 +173,7 @@ def _scalar(event: yaml.ScalarEvent, line: int, column: int) -> str | int | floa
                 "write the number that was meant, or put quotation marks around it if it is text",
             )
         )
-    return int(text) if _WHOLE.match(text) else float(text)
+    return value
 
 
 def _refuse_hidden(event: yaml.ScalarEvent, line: int, column: int) -> None:

@@ -8,7 +8,8 @@ import time
 import pytest
 
 from build_tools.problem import Fault
-from build_tools.source.yaml_reader import MOST_DEPTH, MOST_ENTRIES, read_yaml
+from build_tools.source.scalars import MOST_DEPTH, MOST_ENTRIES
+from build_tools.source.yaml_reader import read_yaml
 from tests.support.banks import faults_of_data, faults_of_markdown
 
 UNWANTED = re.compile(r"\b(invalid|illegal|must|object|property|array|instance|token|scalar)\b")
