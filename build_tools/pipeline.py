@@ -6,13 +6,13 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from pathlib import Path as FilePath
 
-from build_tools.model.bank import Bank, BankOutline, UnitOutline
+from build_tools.model.bank import Bank, UnitOutline
 from build_tools.model.build import build_unit
 from build_tools.model.build_bank import build_bank, outline_bank, outline_unit
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade, Problem
 from build_tools.rules.catalogue import all_rules
-from build_tools.rules.engine import run_rules
+from build_tools.rules.engine import run_bank_rules, run_rules
 from build_tools.rules.rule import Finding, Rule
 from build_tools.schema_check.check import check_document
 from build_tools.schema_check.schemas import Kind
@@ -66,6 +66,14 @@ class UnitCheck:
 
 
 @dataclass(frozen=True, slots=True)
+class Together:
+    """What the rules for the whole bank say, and what of it units allow."""
+
+    problems: tuple[Problem, ...] = ()
+    allowances: tuple[Allowance, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class Report:
     """Everything that one check found.
 
@@ -89,11 +97,14 @@ def check_folder(root: FilePath) -> Report:
     checks = [check_unit(root, slug, files.grades) for slug in slugs]
     units = [check.unit for check in checks if check.unit is not None]
     found = [*files.problems, *problems, *(p for check in checks for p in check.problems)]
-    found += check_together(root, files, [c.outline for c in checks if c.outline is not None])
+    outlines = [check.outline for check in checks if check.outline is not None]
+    together = check_together(root, files, slugs, outlines)
+    found += together.problems
+    own = [allowance for check in checks for allowance in check.allowances]
     return Report(
         bank=build_bank(files.documents, units) if files.sound else None,
         problems=tuple(sorted(set(found))),
-        allowances=tuple(a for check in checks for a in check.allowances),
+        allowances=(*own, *together.allowances),
         skipped=sum(check.skipped for check in checks),
     )
 
@@ -131,20 +142,28 @@ def check_unit(root: FilePath, slug: str, grades: Mapping[str, Grade]) -> UnitCh
 
 
 def check_together(
-    root: FilePath, files: BankFiles, outlines: Iterable[UnitOutline]
-) -> list[Problem]:
-    """What the rules for the whole bank find; nothing where the bank's own files are broken."""
+    root: FilePath, files: BankFiles, slugs: Iterable[str], outlines: Iterable[UnitOutline]
+) -> Together:
+    """What the rules for the whole bank find; nothing where the bank's own files are broken.
+
+    `slugs` names the folders of all units, `outlines` holds the sound ones.
+    """
     if not files.sound:
-        return []
-    outline: BankOutline = outline_bank(files.documents, outlines)
-    found = []
-    for rule in all_rules():
-        if rule.check_bank is not None:
-            found += [(rule, finding) for finding in rule.check_bank(outline)]
+        return Together()
+    bank = outline_bank(files.documents, outlines, slugs)
+    outcome = run_bank_rules(bank, all_rules())
+    findings = [*outcome.stale, *(f for _, f in (*outcome.found, *outcome.allowed))]
     documents = dict(files.documents)
-    for file in {finding.file for _, finding in found} - set(documents):
+    for file in {finding.file for finding in findings} - set(documents):
         documents |= read_unit_folder(root, file.split("/")[1]).by_file()
-    return [sign(documents, rule, finding, files.grades) for rule, finding in found]
+    problems = [sign(documents, rule, f, files.grades) for rule, f in outcome.found]
+    problems += [_stale(documents, f) for f in outcome.stale]
+    reasons = {unit.file: unit.allow for unit in bank.units}
+    allowances = (
+        Allowance(sign(documents, rule, f, files.grades), reasons[f.file][rule.name])
+        for rule, f in outcome.allowed
+    )
+    return Together(tuple(problems), tuple(allowances))
 
 
 def check_shape(folder: UnitFolder) -> list[Problem]:

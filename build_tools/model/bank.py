@@ -54,11 +54,17 @@ class UnitOutline:
     topics: tuple[str, ...]
     builds_on: Neighbours
     leads_to: Neighbours
+    allow: Mapping[str, str]
+    """Rules the unit breaks on purpose, each with the reason."""
 
 
 @dataclass(frozen=True, slots=True)
 class BankOutline:
-    """The bank as the rules for the whole bank see it: it stays small for a thousand units."""
+    """The bank as the rules for the whole bank see it: it stays small for a thousand units.
+
+    `folders` names the folders of all units, those whose files are not sound among them.
+    """
 
     topics: Mapping[str, Topic]
     units: tuple[UnitOutline, ...]
+    folders: frozenset[str]

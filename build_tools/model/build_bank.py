@@ -38,12 +38,15 @@ def outline_unit(unit: Unit) -> UnitOutline:
         topics=unit.topics,
         builds_on=unit.builds_on,
         leads_to=unit.leads_to,
+        allow=unit.allow,
     )
 
 
-def outline_bank(documents: Mapping[str, Document], units: Iterable[UnitOutline]) -> BankOutline:
-    """The bank as the rules for the whole bank see it."""
-    return BankOutline(_topics(documents), tuple(units))
+def outline_bank(
+    documents: Mapping[str, Document], units: Iterable[UnitOutline], folders: Iterable[str]
+) -> BankOutline:
+    """The bank as the rules for the whole bank see it; `folders` names those of all units."""
+    return BankOutline(_topics(documents), tuple(units), frozenset(folders))
 
 
 def _topics(documents: Mapping[str, Document]) -> dict[str, Topic]:

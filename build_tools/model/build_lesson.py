@@ -63,6 +63,7 @@ def _step(data: Data) -> Step:
         shows=tuple(data.get("shows", [])),
         settles=tuple(data.get("settles", [])),
         teaches=tuple(data.get("teaches", [])),
+        can_wait=data.get("can_wait", False),
     )
 
 

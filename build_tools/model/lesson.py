@@ -41,6 +41,8 @@ class Step:
     shows: tuple[str, ...]
     settles: tuple[str, ...]
     teaches: tuple[str, ...]
+    can_wait: bool
+    """Whether it may be left out when time is short."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -150,7 +150,7 @@ def _counts_misfit(actions: Actions, d: Development, other: Actions) -> str | No
     if d.device == "fragmentation" and d.kept and d.kept[0] > d.kept[1]:
         return f"it keeps actions {d.kept[0]} to {d.kept[1]}, which runs backwards"
     if d.device == "leaving out" and len(d.left_out) >= len(actions):
-        return f"it leaves out all {len(actions)} actions"
+        return f"it leaves out every action of the {len(actions)}"
     if d.device == "combination" and not other:
         return "it combines with nothing"
     return None

@@ -1,18 +1,19 @@
-"""Rules run on one unit: what is found, what the unit allows, what could not be run."""
+"""Rules run on a unit or the bank: what is found, what a unit allows, what could not be run."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 
+from build_tools.model.bank import BankOutline
 from build_tools.model.unit import Unit
-from build_tools.rules.allowances import stale_allowances
+from build_tools.rules.allowances import stale_allowances, stale_in_bank
 from build_tools.rules.rule import Finding, Rule
 
 
 @dataclass(slots=True)
 class Outcome:
-    """What the rules say of one unit. `skipped` counts rules whose ground was broken."""
+    """What the rules say. `skipped` counts rules whose ground was broken."""
 
     found: list[tuple[Rule, Finding]] = field(default_factory=list)
     allowed: list[tuple[Rule, Finding]] = field(default_factory=list)
@@ -42,4 +43,26 @@ def run_rules(unit: Unit, rules: Iterable[Rule]) -> Outcome:
         else:
             outcome.found += findings
     outcome.stale = list(stale_allowances(unit, used, broken))
+    return outcome
+
+
+def run_bank_rules(bank: BankOutline, rules: Iterable[Rule]) -> Outcome:
+    """Run those of `rules` that look at the whole bank; a unit may allow what points at it.
+
+    While a unit of the bank is not sound, what it would bring is not known, and no allowance is
+    called stale.
+    """
+    outcome = Outcome()
+    units = {unit.file: unit for unit in bank.units}
+    used: dict[str, set[str]] = {file: set() for file in units}
+    for rule in rules:
+        for finding in rule.check_bank(bank) if rule.check_bank else ():
+            if finding.file in units and rule.name in units[finding.file].allow:
+                used[finding.file].add(rule.name)
+                outcome.allowed.append((rule, finding))
+            else:
+                outcome.found.append((rule, finding))
+    if bank.folders == {unit.slug for unit in bank.units}:
+        for file, unit in units.items():
+            outcome.stale += stale_in_bank(unit, used[file])
     return outcome

@@ -13,5 +13,9 @@ def still_to_write(unit: Unit, help_: str) -> Iterator[Finding]:
     """A finding for each open place, with its field and its hint."""
     for place in open_places(unit):
         field = next((p for p in reversed(place.path) if isinstance(p, str)), None)
-        where = f"`{field}`" if field else "the text below the fields of `unit.md` or a lesson"
+        where = f"`{field}`" if field else f"the text below the fields of `{_name(place.file)}`"
         yield Finding(place.file, place.path, f"{where} is still to write: {place.hint}", help_)
+
+
+def _name(file: str) -> str:
+    return file.rpartition("/")[2]

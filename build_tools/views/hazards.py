@@ -12,8 +12,11 @@ from build_tools.movement.development import actions_of
 from build_tools.movement.devices import Actions
 from build_tools.problem import Path
 from build_tools.views.progress import inside
+from build_tools.views.reading_lesson import FieldText
 from build_tools.views.unit_text import unit_text
 from build_tools.views.wordings import Wording, lowered
+
+_FOR_SOME = frozenset({"change", "if"})
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,26 +44,30 @@ def first_hazard(unit: Unit, what: Wording, danced: Collection[str] = ()) -> Haz
 
 def worded_hazards(unit: Unit, what: Wording) -> Iterator[Hazard]:
     """Every field of a step whose words ask for it, in the order of the unit."""
-    text = unit_text(unit)
-    if not what.in_it(text.all_doing):
-        return
-    for lesson, step, path, lower in text.doing:
+    for lesson, step, path, lower in unit_text(unit).doing:
         if said := what.asked(lower):
             file = unit.lessons[lesson].file
             yield Hazard(file, path, lesson, step, f'the words "{said}"')
 
 
 def says(what: Wording, unit: Unit, lesson: int, step: int, in_lessons_only: bool = False) -> bool:
-    """Whether something a teacher has read by that step says it: no later step, no later lesson."""
+    """Whether something told to the class by that step says it: no later step, no later lesson."""
     text = unit_text(unit)
     for number in range(lesson + 1, 0 if in_lessons_only else -1, -1):
         _, fields = text.documents[number]
         for one, lower in zip(fields, text.lowers[number], strict=True):
             if number == lesson + 1 and one.path[:1] == ("steps",) and int(one.path[1]) > step:
                 continue
+            if for_some(one):
+                continue
             if what.in_it(lower):
                 return True
     return False
+
+
+def for_some(field: FieldText) -> bool:
+    """Whether a field is for some pupils or some days only, so that not all are told."""
+    return field.path[:1] in {(part,) for part in _FOR_SOME}
 
 
 def beside(unit: Unit, hazard: Hazard) -> tuple[str, ...]:

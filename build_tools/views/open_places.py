@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, fields, is_dataclass
+from fractions import Fraction
 from functools import cache
+from operator import attrgetter
+from typing import Any
 
 from build_tools.model.dance import (
     Action,
@@ -59,6 +62,8 @@ _WRITTEN: Mapping[tuple[type, str], Path] = {
 }
 """Fields of the model that an author writes under another name."""
 
+_NO_TEXT = frozenset({bool, int, Fraction})
+
 
 @dataclass(frozen=True, slots=True)
 class OpenPlace:
@@ -104,29 +109,33 @@ def _collect(value: object, path: Path, found: list[tuple[Path, str]], shared: S
             if isinstance(item, str) and MARK not in item:
                 continue
             _collect(item, (*path, index), found, shared)
+    elif isinstance(value, Mapping):
+        for name, item in value.items():
+            _collect(item, (*path, name), found, shared)
     elif is_dataclass(value):
-        for field, under in _fields(value.__class__):
-            inner = getattr(value, field)
+        get, places = _fields(value.__class__)
+        for inner, under in zip(get(value), places, strict=True):
             # most fields hold no text, or text without the mark: those cost no call
-            if inner is None or inner == () or (isinstance(inner, str) and MARK not in inner):
+            if inner.__class__ is str:
+                if MARK not in inner:
+                    continue
+            elif not inner or inner.__class__ in _NO_TEXT:
                 continue
             if isinstance(value, Section):
                 if inner is shared:
                     continue
-                if field == "ends_on":
-                    under = (value.kind, field)
+                if under == ("ends_on",):
+                    under = (value.kind, *under)
             _collect(inner, (*path, *under), found, shared)
-    elif isinstance(value, Mapping):
-        for name, item in value.items():
-            _collect(item, (*path, name), found, shared)
 
 
 @cache
-def _fields(kind: type) -> tuple[tuple[str, Path], ...]:
-    """The fields of one part of the model, each with where its author writes it."""
+def _fields(kind: type) -> tuple[Callable[[object], tuple[Any, ...]], tuple[Path, ...]]:
+    """The fields of one part of the model, read at once, each with where its author writes it."""
     left_out = _NOT_WRITTEN.get(kind, frozenset())
-    return tuple(
-        (field.name, _WRITTEN.get((kind, field.name), (field.name,)))
-        for field in fields(kind)
-        if field.name not in left_out
-    )
+    names = [field.name for field in fields(kind) if field.name not in left_out]
+    places = tuple(_WRITTEN.get((kind, name), (name,)) for name in names)
+    read = attrgetter(*names)
+    if len(names) > 1:
+        return read, places
+    return lambda value: (read(value),), places

@@ -45,3 +45,8 @@ def parts_over_counts(dance: Dance, section: Section) -> PartsOverCounts:
             spans.append(RowSpan(s.what, start + s.start, start + s.end, first, last))
         start += passage_counts(passage, known)
     return PartsOverCounts(rows, max(start, section.counts or Fraction(0)), tuple(spans))
+
+
+def who_in_words(span: RowSpan, rows: int) -> str:
+    """Who dances `span`: everyone, or one part."""
+    return "Everyone" if span.last - span.first + 1 == rows else f"Part {span.first}"

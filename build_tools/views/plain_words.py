@@ -72,6 +72,11 @@ def minutes_in_words(minutes: int) -> str:
     return f"{minutes} {'minute' if minutes == 1 else 'minutes'}"
 
 
+def how_many(number: int, thing: str) -> str:
+    """3 lessons, 1 lesson."""
+    return f"{number} {thing}" if number == 1 else f"{number} {thing}s"
+
+
 def listed(words: Sequence[str], last: str = "and") -> str:
     """Words in a row: a, b and c."""
     if len(words) < 2:
@@ -102,12 +107,15 @@ def action_label(action: Action) -> str:
     return action.word or _KINDS[action.kind]
 
 
-def action_in_words(action: Action) -> str:
-    """One action as a line: rush: 2 counts, travel sideways to the right, middle level."""
+def action_in_words(action: Action, lasts: str | None = None) -> str:
+    """One action as a line: rush: 2 counts, travel sideways to the right, middle level.
+
+    `lasts` says its length in a dance that nobody counts.
+    """
     what = " and ".join(_KINDS[kind] for kind in action.kinds)
     way = " ".join(w for w in (action.direction, _side(action)) if w)
     parts = [
-        counts_in_words(action.counts),
+        counts_in_words(action.counts) if lasts is None else lasts,
         f"{what} {way}".rstrip(),
         f"along a {action.pathway} line" if action.pathway else "",
         _level(action.level),

@@ -30,6 +30,8 @@ class Place:
 
 
 Places = tuple[Place, ...]
+_GOES_OVER = frozenset({"recall", "rehearse", "show", "look and talk"})
+"""Phases that go over what is there."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,7 +42,8 @@ class Progress:
     made: Places
     """Where a step makes it; for a development, where a step develops it. What comes ready, a
     motif from the teacher, is also made where it is first worked on, and so is a section of
-    nothing else or one improvised within rules where a step first dances it by its letter."""
+    nothing else or one improvised within rules where a step first dances it by its letter. Where
+    a step says that it makes the section, going over it any earlier makes nothing."""
     developed: Places
     """Where it is developed, or for a motif, where anything that comes from it is."""
     joined: Places
@@ -78,6 +81,7 @@ def progress(unit: Unit) -> Mapping[str, Progress]:
     develops = where(lambda s: s.develops)
     joins = where(lambda s: s.joins)
     by_letter = where(lambda s: s.dances)
+    by_letter_taught = where(lambda s: () if s.phase in _GOES_OVER else s.dances)
     danced = where(lambda s: held(dance, (*s.dances, *s.joins)))
     shown = where(lambda s: held(dance, s.shows))
     found: dict[str, Progress] = {}
@@ -91,7 +95,7 @@ def progress(unit: Unit) -> Mapping[str, Progress]:
             if comes_ready(dance, name):
                 made = _with_first(made, (*danced.get(name, ()), *changed))
         elif name in dance.sections and made_by_dancing(dance, dance.sections[name]):
-            made = _with_first(made, by_letter.get(name, ()))
+            made = _with_first(made, (by_letter_taught if made else by_letter).get(name, ()))
         found[name] = Progress(
             name=name,
             made=made,

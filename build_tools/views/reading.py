@@ -130,8 +130,8 @@ def ease_at_a_glance(text: str) -> float:
     word_count = len(text.split())
     if not word_count:
         return flesch_reading_ease(0, 0)
-    syllable_count = sum(1 for _ in _VOWELS.finditer(text))
-    sentence_count = 1 + sum(1 for _ in _STOP.finditer(text))
+    syllable_count = len(_VOWELS.findall(text))
+    sentence_count = 1 + len(_STOP.findall(text))
     return flesch_reading_ease(word_count / sentence_count, syllable_count / word_count)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -51,5 +52,8 @@ def showing(unit: Unit) -> Place | None:
 
 
 def is_whole(dance: Dance, parts: tuple[str, ...]) -> bool:
-    """Whether the parts a step names are the whole dance, by its name or by every letter."""
-    return bool(parts) and ("whole" in parts or set(dance.form) <= set(parts))
+    """Whether the parts a step names are the whole dance, by its name or by every letter.
+
+    A section that comes back is named as often as it comes: A and B once are not all of A B A B.
+    """
+    return bool(parts) and ("whole" in parts or not Counter(dance.form) - Counter(parts))

@@ -115,6 +115,16 @@ DRESS_CHOICE = wording(
     """,
 )
 
+DRESS = wording(
+    "wear/worn/dress/cloth/costume/kit/leotard/sleeve/leggings/trousers/tracksuit/cover/headscar",
+    r"""
+      wear\w* | worn | dress\w* | cloth(?:es|ing) | costumes? | kit | leotards? | sleeves?
+    | leggings | trousers | tracksuits? | covered | cover[ ](?:arms|legs|heads?)
+    | headscar(?:f|ves) | head[ ]coverings?
+    """,
+)
+"""What a line is about that says dress is a choice, where it stands outside `wear`."""
+
 DEFERENCE = wording(
     "risk/employer/authority/school/trust/council",
     r"""

@@ -101,11 +101,13 @@ NEEDS_A_PARTNER = _words(
 """A task that one pupil over has nobody to do it with."""
 
 ONE_OVER = _words(
-    r"one (?:over|left|extra|spare|more)|left over|odd (?:one|pupil|number of)|"
+    r"one (?:over|left|extra|spare)|one more (?:pupil|dancer|child|joins|makes|dances)|"
+    r"left over|odd (?:one|pupil|number of)|"
     r"(?:a|makes?|as|one) three|threes|an extra|extra (?:pupil|dancer)|spare|"
     r"uneven|without a partner|no partner|(?:a|one) pair (?:over|left)|"
     r"join(?:s)? (?:another|a pair|the nearest)|nobody left|"
-    r"share(?:s)? a (?:number|part|partner)|with the teacher|alone if"
+    r"share(?:s)? a (?:number|part|partner)|alone if|"
+    r"(?:dances?|works?|goes|is|pairs?|partners?) (?:up )?with the teacher"
 )
 """What becomes of one pupil over."""
 
@@ -137,10 +139,13 @@ KEPT = _words(
 
 DANCED_WHILE_TALKING = re.compile(
     r"(?:^|[.;:,]\s|\b(?:then|half|one|pair|four|group|row|and|they|you)\s)"
-    r"(?:danc(?:e|es|ing)|performs?|shows?|moves?)\b",
+    r"(?:(?<!\bone )(?:dance|perform|show|move)|dances|dancing|performs|shows|(?<!\bfour )moves)\b",
     re.IGNORECASE,
 )
-"""A step of looking and talking in which some dance, though it names nothing that is shown."""
+"""A step of looking and talking in which some dance, though it names nothing that is shown.
+
+To tell of one move, or of the four moves of a motif, is to talk.
+"""
 
 ROLE = _words(
     r"(?:the|a|one|each) (?:new )?(leader|caller|conductor|captain|"

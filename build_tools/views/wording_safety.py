@@ -22,8 +22,8 @@ TRAVEL = wording(
     r"walk\w* | travel\w* | skip\w* | run(?:s|ning)? | side-?step\w* | stream\w*",
 )
 _SIGNALS = (
-    "taps?|claps?|drum|signal|whistle|bell|shaker|tambourine|beat|music|sound|silence|chime|cymbal"
-    "|roll|call|hand|flag|word|cue"
+    "taps?|claps?|pats?|patted|drum|signal|whistle|bell|shaker|tambourine|beat|music|sound|silence"
+    "|chime|cymbal|roll|call|hand|flag|word|cue"
 )
 STOP_SIGNAL = wording(
     "stop/freez/still/halt",
@@ -32,6 +32,8 @@ STOP_SIGNAL = wording(
     | (?:{_SIGNALS})\b [^.!?\n]{{0,40}}\b (?:stops?|freezes?|still|halt)
     | (?:stop|freeze|still|halt)\b [^.!?;\n]{{0,30}}\b (?:{_SIGNALS})
     | (?:say|shout|call)[ ]["'“‘]?(?:stop|freeze)
+    | when[ ]i\b [^.!?\n]{{1,40}}\b (?:stop|freeze|halt)
+    | (?:stop|freeze|halt)[ ]when[ ]i
     """,
 )
 
@@ -96,14 +98,23 @@ BACKWARDS = wording(
     """,
 )
 LOOK_BACK = wording(
-    "back/behind/look over",
+    "back/behind/shoulder",
     r"""
-      (?:back|backwards?|behind)\b [^.!?\n]{0,60}\b
-      (?:shoulders?|look\w*|slow\w*|small|short|room|empty|space|gaps?|walk\w*
-      |one[ ]at[ ]a[ ]time)
-    | (?:over|shoulders?|look\w*|slow\w*|small|short|room|space|gaps?|one[ ]at[ ]a[ ]time)\b
-      [^.!?\n]{0,60}\b (?:back|backwards?|behind)
-    | look[ ]over[ ]\w+[ ]shoulders?
+      backwards?\b [^.!?\n]{0,60}\b
+      (?:look\w*|slow\w*|small|short|room|empty|space|gaps?|walk\w*|one[ ]at[ ]a[ ]time)
+    | (?:look\w*|slow\w*|small|short|room|space|gaps?|one[ ]at[ ]a[ ]time)\b
+      [^.!?\n]{0,60}\b backwards?
+    | over[ ]\w+[ ]shoulders?
+    | (?:look|glanc|check|peep|peek)\w*\b [^.!?\n]{0,30}\b behind
+    | (?:room|space|clear|empty|nobody|no[ ]one)[ ](?:is[ ])?behind
+    | look\w*[ ]back[ ](?:first|before|as|while)
+    | (?:small|short|slow\w*|few|careful\w*)[ ](?:\w+[ ]){0,2}?(?:steps?|walk\w*)\b
+      [^.!?\n]{0,20}\b back
+    | (?:step|walk|go|mov|travel|creep)\w*[ ](?:\w+[ ]){0,3}?back\b [^.!?\n]{0,40}\b
+      (?:slow\w*|small|short|look\w*|careful\w*)
+    | (?:slow\w*|careful\w*)[ ](?:step|walk|go|mov|travel|creep)\w*[ ](?:\w+[ ])?back
+    | (?:step|walk|go|mov|travel|creep)\w*[ ](?:slow\w*|careful\w*)[ ]back
+    | back[ ](?:\w+[ ]){0,3}?(?:small|short|slow|few|careful)[ ](?:\w+[ ])?steps?
     """,
 )
 CLOSE = wording(

@@ -100,7 +100,8 @@ _CHOICE = re.compile(
     r"made up|which (way|one)|any)\b"
 )
 _LEARNED = re.compile(
-    r"\b(learn\w*|hand(ed|s|ing) (down|on)|pass(ed|es|ing) (down|on)|tradition\w*|folk|country|"
+    r"\b(learn\w*\b(?! (that|to|how|what|why|when|where|more|about|from))|"
+    r"hand(ed|s|ing) (down|on)|pass(ed|es|ing) (down|on)|tradition\w*|folk|country|"
     r"ceilidh|given dance|set dance)\b"
 )
 _MIME = re.compile(r"\b(mim(e|es|ed|ing)|pretend\w*|act(s|ed|ing)? (it |them |this )?out)\b")
@@ -109,7 +110,9 @@ _NO_MIME = re.compile(
     r"(mim(e|es|ed|ing)|pretend\w*|act(s|ed|ing)? (it |them |this )?out)\b"
 )
 _LEFT_OUT = re.compile(
-    r"\b(leav(e|es|ing) (\w+ ){0,4}out|left out|drop(s|ped|ping)?|(set|put|lay) (\w+ ){0,3}aside|"
+    r"\b(leav(e|es|ing) (\w+ ){0,4}out|left out|dropped|(?<!the )(?<!a )(?<!one )(?<!your )"
+    r"drop(s|ping)? (it|them|this|that|these|those|the|your|one|two|what|any)|"
+    r"(set|put|lay) (\w+ ){0,3}aside|"
     r"let (\w+ ){0,3}go|not (in|part of) the dance|not ke(ep|pt)|just to try|only to try|"
     r"for practice|no longer)\b"
 )

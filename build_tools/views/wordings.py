@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 from dataclasses import dataclass
+from functools import cached_property
 
 _NOT = re.compile(
     r"\b(?:no|not|never|nobody|none|without|don't|nor|avoid|rather than"
@@ -16,12 +17,17 @@ _NOT = re.compile(
 _SENTENCE_END = re.compile(r"[.;:!?\n]")
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Wording:
     """A pattern for texts in small letters, and stems of which each match holds at least one."""
 
     stems: tuple[str, ...]
-    pattern: re.Pattern[str]
+    verbose: str
+
+    @cached_property
+    def pattern(self) -> re.Pattern[str]:
+        """The pattern, made ready when a text first holds a stem; whole words only."""
+        return re.compile(rf"\b(?:{self.verbose})\b", re.VERBOSE)
 
     def in_it(self, lower: str) -> bool:
         """Whether the text says it."""
@@ -51,10 +57,7 @@ class Wording:
 
 def wording(stems: str, pattern: str) -> Wording:
     """A wording from its stems, with a slash between, and its pattern: whole words, verbose."""
-    return Wording(
-        tuple(stems.split("/")),
-        re.compile(rf"\b(?:{pattern})\b", re.VERBOSE),
-    )
+    return Wording(tuple(stems.split("/")), pattern)
 
 
 def lowered(text: str) -> str:

@@ -37,6 +37,7 @@ def test_a_number_stays_with_what_it_counts() -> None:
         (("machines", "victorians"), "Machines and Victorians"),
         (("rain", "romans", "vikings", "tudors"), "Rain, Romans, Vikings and Tudors"),
         (("rain", "stone-age"), "Rain and Stone Age"),
+        (("rain", "iron-age"), "Rain and Iron Age"),
         (("rain", "great-fire"), "Rain and Great Fire"),
         (("rain", "ancient-greeks"), "Rain and ancient Greeks"),
     ],

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from tests.planted.faults import Registry
-from tests.planted.unit_edits import EditableUnit, Place
+from tests.planted.unit_edits import EditableUnit, Place, motifs_in
 
 fault = Registry()
 
@@ -32,14 +32,14 @@ def longer_than_a_slot(unit: EditableUnit) -> Place | None:
 
 @fault("making-task-unclear", "set")
 def making_task_unclear(unit: EditableUnit) -> Place | None:
+    danced = {
+        name
+        for letter in unit.top["sections"]
+        for name in motifs_in(unit, letter)
+        if len(unit.top["motifs"][name]["actions"]) > 2
+    }
     found = unit.first_step(
-        lambda s: (
-            s["phase"] == "make"
-            and any(
-                len(unit.top.get("motifs", {}).get(n, {}).get("actions", ())) > 2
-                for n in s.get("makes", ())
-            )
-        )
+        lambda s: s["phase"] == "make" and bool(danced.intersection(s.get("makes", ())))
     )
     if found is None:
         return None
@@ -69,6 +69,12 @@ def more_watching_than_moving(unit: EditableUnit) -> Place | None:
     return None
 
 
+@fault("needed-step-can-wait", "set")
+def needed_step_can_wait(unit: EditableUnit) -> Place | None:
+    found = unit.first_step(lambda s: s["phase"] in ("warm-up", "look and talk", "cool-down"))
+    return found and unit.set(found[0], ("steps", found[1], "can_wait"), True)
+
+
 @fault("showing-does-not-fit", "stretch")
 def showing_does_not_fit(unit: EditableUnit) -> Place | None:
     found = unit.first_step(lambda s: "whole" in s.get("shows", ()))
@@ -93,6 +99,15 @@ def vigorous_work_unprepared(unit: EditableUnit) -> Place | None:
             unit.move(file, ("steps", n), file, ("steps", 0))
             return file, ("steps", 0, "intensity")
     return None
+
+
+@fault("warm-up-or-cool-down-missing", "drop")
+def warm_up_or_cool_down_missing(unit: EditableUnit) -> Place | None:
+    found = unit.first_step(lambda s: s["phase"] == "cool-down")
+    if found is None or found[1] != len(unit.data[found[0]]["steps"]) - 1:
+        return None
+    unit.drop(found[0], ("steps", found[1]))
+    return found[0], ("steps",)
 
 
 @fault("warm-up-does-not-prepare", "set")

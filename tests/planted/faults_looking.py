@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from tests.planted.faults import Registry
-from tests.planted.unit_edits import EditableUnit, Place
+from tests.planted.unit_edits import EditableUnit, Place, unknown_word
 
 fault = Registry()
 
@@ -84,11 +84,16 @@ def nothing_looks_back(unit: EditableUnit) -> Place | None:
 
 @fault("question-word-never-taught", "set")
 def question_word_never_taught(unit: EditableUnit) -> Place | None:
-    return _ask_only(unit, unit.lesson_files[0], "Where did you see the retrograde?")
+    word = unknown_word(unit)
+    if word is None:
+        return None
+    return _ask_only(unit, unit.lesson_files[0], f"Where did you see the {word}?")
 
 
 @fault("same-lookers-all-unit", "set")
 def same_lookers_all_unit(unit: EditableUnit) -> Place | None:
+    if len(unit.lesson_files) < 4 or all(one["years"] == ["R"] for one in unit.top["years"]):
+        return None
     for file in unit.lesson_files:
         unit.set(file, ("look_and_talk", "who"), "partner")
     return unit.lesson_files[1], ("look_and_talk", "who")

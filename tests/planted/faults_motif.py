@@ -82,12 +82,21 @@ def everyday_action_left_as_mime(unit: EditableUnit) -> Place | None:
         for at, name in enumerate(step.get("makes", [])):
             if name in unit.top.get("motifs", {}):
                 unit.top["motifs"][name]["idea"] = "Mime washing the dishes"
-                gone = {d for d, dev in unit.top["developments"].items() if dev["of"] == name}
+                gone = _come_from(unit, name)
                 for _, _, other in unit.steps():
                     if "develops" in other:
                         other["develops"] = [d for d in other["develops"] if d not in gone]
                 return file, ("steps", n, "makes", at)
     return None
+
+
+def _come_from(unit: EditableUnit, motif: str) -> set[str]:
+    """The developments of a motif, and theirs."""
+    found = {motif}
+    developments = unit.top.get("developments", {}).items()
+    for _ in developments:
+        found |= {name for name, d in developments if {d["of"], d.get("and")} & found}
+    return found - {motif}
 
 
 @fault("given-motif-not-spelt-out", "drop")

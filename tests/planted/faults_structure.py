@@ -6,9 +6,11 @@ import copy
 from typing import Any
 
 from tests.planted.faults import Registry
-from tests.planted.unit_edits import EditableUnit, Place
+from tests.planted.unit_edits import EditableUnit, Place, motifs_in
 
 fault = Registry()
+
+_ADVICE = ("say", "look_for", "easier", "harder", "into", "ask")
 
 
 @fault("choice-never-settled", "drop")
@@ -25,15 +27,16 @@ def choice_never_settled(unit: EditableUnit) -> Place | None:
 @fault("choice-settled-too-late", "move")
 def choice_settled_too_late(unit: EditableUnit) -> Place | None:
     found = unit.first_step(lambda s: bool(s.get("settles")))
-    shown = unit.first_step(lambda s: "whole" in s.get("shows", []))
+    last = unit.lesson_files[-1]
+    steps = unit.data[last]["steps"]
+    shown = next((n for n, s in enumerate(steps) if "whole" in s.get("shows", [])), None)
     if found is None or shown is None:
         return None
     name = found[2]["settles"][0]
     for _, _, step in unit.steps():
         if name in step.get("settles", []):
             step["settles"].remove(name)
-    shown[2]["settles"] = [name]
-    return shown[0], ("steps", shown[1], "settles", 0)
+    return last, (*unit.set(last, ("steps", shown, "settles"), [name])[1], 0)
 
 
 def _forget_end_point(unit: EditableUnit, files: list[str], name: str) -> None:
@@ -67,7 +70,8 @@ def end_point_not_in_last_lesson(unit: EditableUnit) -> Place | None:
 @fault("form-named-wrongly", "set")
 def form_named_wrongly(unit: EditableUnit) -> Place | None:
     form = unit.top["dance"]["form"].split()
-    if unit.top["dance"].get("order_choice") or set(form[::2]) == {form[0]}:
+    returns = len(set(form)) < len(form)  # pupils may then choose an order that is a rondo
+    if (unit.top["dance"].get("order") and returns) or set(form[::2]) == {form[0]}:
         return None
     return unit.set(unit.file, ("summary",), "A rondo, danced from start to end.")
 
@@ -192,7 +196,7 @@ def recall_missing(unit: EditableUnit) -> Place | None:
 @fault("return-never-settled", "drop")
 def return_never_settled(unit: EditableUnit) -> Place | None:
     form = unit.top["dance"]["form"].split()
-    back = next((x for x in form if form.count(x) > 1), None)
+    back = next((x for x in form if form.count(x) > 1 and not _is_handed_on(unit, x)), None)
     if back is None:
         return None
     for choice in unit.top.get("choices", {}).values():
@@ -205,10 +209,17 @@ def return_never_settled(unit: EditableUnit) -> Place | None:
         passage.pop("who", None)
     unit.top["ending"] = [{"who": "everyone", "does": "Sink"}]
     for _, _, step in unit.steps():
-        step["task"] = "Dance it."
-        step["does"] = "Dance"
-        step.pop("say", None)
+        step.update(does="Dance", task="Dance it.")
+        for field in _ADVICE:
+            step.pop(field, None)
     return unit.set(unit.file, ("sections", back, "idea"), "Water")
+
+
+def _is_handed_on(unit: EditableUnit, letter: str) -> bool:
+    """Whether a section is improvised or all the teacher's: it comes back as it was taught."""
+    section = unit.top["sections"][letter]
+    brought = {unit.top["motifs"][name]["from"] for name in motifs_in(unit, letter)} == {"teacher"}
+    return "improvised" in section or brought
 
 
 def _section_made(unit: EditableUnit) -> tuple[str, int, str] | None:
@@ -264,14 +275,10 @@ def section_never_made(unit: EditableUnit) -> Place | None:
 
 def _is_made_of_pupils_own(unit: EditableUnit, letter: str) -> bool:
     """Whether a section is of motifs that pupils make: dancing it is not yet making it."""
-    section = unit.top["sections"][letter]
-    if "improvised" in section:
+    if "improvised" in unit.top["sections"][letter]:
         return False
-    names = [name for passage in section.get("danced", []) for name in passage["what"]]
-    while any(name in unit.top.get("developments", {}) for name in names):
-        names = [unit.top["developments"].get(n, {"of": n})["of"] for n in names]
-    motifs = unit.top.get("motifs", {})
-    return any(motifs[name]["from"] == "pupils" for name in names) or not names
+    names = motifs_in(unit, letter)
+    return any(unit.top["motifs"][name]["from"] == "pupils" for name in names) or not names
 
 
 @fault("section-never-danced", "drop")
@@ -339,9 +346,13 @@ def too_much_new_at_once(unit: EditableUnit) -> Place | None:
         for level in ("low", "high")
     ]
     long = {"from": "pupils", "idea": "Rain on a roof", "actions": actions}
+    ready = {n for n, m in unit.top["motifs"].items() if m["from"] != "pupils"}
     unit.top["motifs"]["long-one"] = long
     made[2]["makes"].append("long-one")
-    return made[0], ("steps", made[1])
+    for n, step in enumerate(unit.data[made[0]]["steps"]):  # the lesson's first new motif
+        if n == made[1] or ready.intersection(step.get("dances", [])):
+            return made[0], ("steps", n)
+    return None
 
 
 @fault("no-choice-by-pupils", "drop")
@@ -357,6 +368,16 @@ def no_choice_by_pupils(unit: EditableUnit) -> Place | None:
     for _, _, step in unit.steps():
         step.pop("settles", None)
         step.update(does="Dance", task="Dance it.")
-        for field in ("say", "look_for", "easier", "harder", "into", "ask"):
+        for field in _ADVICE:
             step.pop(field, None)
+    _tell_of_no_handing_on(unit)
     return unit.file, ("motifs",)
+
+
+def _tell_of_no_handing_on(unit: EditableUnit) -> None:
+    """Let nothing say that the dance is learned as it is handed on."""
+    unit.bodies[unit.file] = "Notes.\n"
+    unit.top.update(title="Round and round", summary="A dance in a ring.")
+    unit.top["stimulus"]["what"] = "A drawing"
+    for motif in unit.top["motifs"].values():
+        motif["idea"] = "Steps"

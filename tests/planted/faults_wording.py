@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from build_tools.problem import Path
 from tests.planted.faults import Registry
-from tests.planted.unit_edits import EditableUnit, Place
+from tests.planted.unit_edits import EditableUnit, Place, unknown_word
 
 fault = Registry()
 
@@ -103,7 +103,7 @@ def lesson_too_long_to_read(unit: EditableUnit) -> Place | None:
     file = unit.lesson_files[0]
     for step in unit.data[file]["steps"]:
         for field in ("say", "easier", "harder", "task"):
-            step[field] = "Walk on, turn and stop. " * 8 + field
+            step[field] = "Walk on, turn and stop. " * 12 + field
     return file, ("lesson",)
 
 
@@ -129,7 +129,10 @@ def task_too_long(unit: EditableUnit) -> Place | None:
 
 @fault("trade-word-unexplained", "set")
 def trade_word_unexplained(unit: EditableUnit) -> Place | None:
-    return _in_first_lesson(unit, ("steps", 0, "task"), "Walk and stop. Now use retrograde.")
+    word = unknown_word(unit)
+    if word is None:
+        return None
+    return _in_first_lesson(unit, ("steps", 0, "task"), f"Walk and stop. Now use {word}.")
 
 
 @fault("two-words-for-one-idea", "set")

@@ -25,6 +25,9 @@ UNUSUAL = (
     "improvised-weather",
     "learned-market-dance",
     "reception-toys",
+    "round-live-drums",
+    "silent-statues",
+    "three-lessons-kites",
     "two-sections-bakery",
 )
 SOUND = (
@@ -86,7 +89,8 @@ def _bank_wide(
     """What the rules for the whole bank say of the unit beside the other sound units."""
     outlines = [o for o in _outlines() if o.slug != unit.slug]
     outlines.append(outline_unit(unit.built(own, lessons)))
-    bank = outline_bank(read_bank_files(unit.root)[0], outlines)
+    folders = [outline.slug for outline in outlines]
+    bank = outline_bank(read_bank_files(unit.root)[0], outlines, folders)
     for rule in all_rules():
         for finding in rule.check_bank(bank) if rule.check_bank else ():
             if finding.file == unit.file:

@@ -9,6 +9,7 @@ from tests.planted import (
     faults_looking,
     faults_motif,
     faults_structure,
+    faults_whole,
     faults_wording,
 )
 from tests.planted.faults import Planted
@@ -21,4 +22,5 @@ FAULTS: tuple[Planted, ...] = (
     *faults_looking.fault.faults,
     *faults_wording.fault.faults,
     *faults_bank.fault.faults,
+    *faults_whole.fault.faults,
 )

@@ -144,6 +144,21 @@ def load(root: FilePath, slug: str) -> EditableUnit:
     )
 
 
+def motifs_in(unit: EditableUnit, letter: str) -> list[str]:
+    """The motifs that a section is made of, also by way of their developments."""
+    section = unit.top["sections"][letter]
+    names = [name for passage in section.get("danced", []) for name in passage["what"]]
+    while any(name in unit.top.get("developments", {}) for name in names):
+        names = [unit.top["developments"].get(n, {"of": n})["of"] for n in names]
+    return names
+
+
+def unknown_word(unit: EditableUnit) -> str | None:
+    """A word of the trade that the unit uses nowhere, so that nobody has been taught it."""
+    said = json.dumps([unit.data, unit.bodies]).lower()
+    return next((w for w in ("retrograde", "fragmentation", "rondo") if w not in said), None)
+
+
 def write_yaml(value: Any, indent: int = 0) -> str:
     """Plain data as block-style YAML, every text in double quotation marks."""
     margin = "  " * indent

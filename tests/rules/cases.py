@@ -96,7 +96,8 @@ def findings(root: Path, rules: list[Rule]) -> list[tuple[Rule, Finding, Problem
     """What `rules` find in the folder, each as it was found and as it is reported."""
     units, documents = sound_units(root)
     found = [pair for unit in units for pair in run_rules(unit, rules).found]
-    bank = outline_bank(documents, [outline_unit(unit) for unit in units])
+    outlines = [outline_unit(unit) for unit in units]
+    bank = outline_bank(documents, outlines, [unit.slug for unit in units])
     found += [
         (rule, finding)
         for rule in rules

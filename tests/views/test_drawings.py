@@ -12,7 +12,6 @@ from build_tools.schema_check.schemas import schema
 from build_tools.views.diagrams.figure import Figure
 from build_tools.views.diagrams.floor import floor_plan
 from build_tools.views.diagrams.formations import facing, places
-from build_tools.views.diagrams.minutes import minutes_figure
 from build_tools.views.diagrams.parts import parts_figure
 from build_tools.views.diagrams.ruler import ruler, upright
 from build_tools.views.diagrams.score import dance_score
@@ -34,12 +33,11 @@ def figures() -> Iterator[Figure]:
         yield dance_score(dance, "score")
         yield small_line(dance, "line")
         for section in dance.sections.values():
-            yield floor_plan(section)
+            yield floor_plan(dance, section)
             if section.counts is not None and section.danced:
                 yield parts_figure(dance, section)
         for name in (*dance.motifs, *dance.developments):
             yield order_strip(name, actions_of(dance, name), dance.phrase)
-        yield from (minutes_figure(lesson) for lesson in unit.lessons)
 
 
 def test_every_drawing_has_a_title_and_words_and_keeps_the_policy() -> None:

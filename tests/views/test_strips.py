@@ -2,20 +2,26 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from fractions import Fraction
+from pathlib import Path
 
 import pytest
 
 from build_tools.model.dance import Action, Dance, Development
 from build_tools.movement.development import actions_of
+from build_tools.pages.unit_dance import motif_views
+from build_tools.pipeline import check_unit
 from build_tools.views.diagrams.strip import order_strip
 from build_tools.views.diagrams.strip_changes import changes_unseen
 from build_tools.views.diagrams.svg import text_width, wrapped
 from build_tools.views.plain_words import action_in_words, action_label
+from build_tools.views.without_counts import is_counted
 from tests.support.drawn import Seen, seen_in
 from tests.support.sound_bank import real_bank, real_unit
 
+UNUSUAL = Path(__file__).parents[1] / "unusual_units"
 NAMED = [
     (unit.slug, name, actions_of(unit.dance, name))
     for unit in real_bank().units
@@ -94,6 +100,45 @@ def test_each_row_of_a_long_motif_says_which_counts_it_holds() -> None:
     assert [w for w in words if w.startswith("counts")] == ["counts 1 to 8", "counts 9 to 16"]
     short = seen_in(order_strip("Short", actions[:2], 8).svg).words
     assert not [w for w in short if w.startswith("counts")]
+
+
+STATUE = (
+    Action("stillness", Fraction(2), "curled", level="low"),
+    Action("stillness", Fraction(1), "lean", level="middle"),
+    Action("travel", Fraction(3), "steal", level="middle"),
+)
+
+
+def test_a_strip_that_nobody_counts_speaks_of_moves_and_not_of_counts() -> None:
+    # common practice, no source: an uncounted dance goes by cues, and its moves by one another
+    figure = order_strip("Statue", STATUE, None)
+    assert figure.words == (
+        "1. curled: twice as long as a short one, hold still, low level",
+        "2. lean: short, hold still, middle level",
+        "3. steal: 3 times as long as a short one, travel, middle level",
+    )
+    words = seen_in(figure.svg).words
+    assert "a wider box lasts longer" in words
+    assert not [w for w in words if w.isdigit() or "count" in w]
+
+
+def test_rows_of_a_long_strip_that_nobody_counts_hold_moves() -> None:
+    actions = tuple(Action("travel", Fraction(4), f"part {n}") for n in range(1, 6))
+    figure = order_strip("Long", actions, None)
+    words = seen_in(figure.svg).words
+    assert [w for w in words if w.startswith("move")] == ["moves 1 to 2", "moves 3 to 4", "move 5"]
+    assert "a wider box lasts longer" not in words
+    assert figure.words[0] == "1. part 1: travel"
+
+
+@pytest.mark.parametrize("slug", ["silent-statues", "improvised-weather", "reception-toys"])
+def test_a_dance_is_counted_where_anything_in_it_goes_by_counts(slug: str) -> None:
+    unit = check_unit(UNUSUAL, slug, {}).unit
+    assert unit is not None
+    assert is_counted(unit.dance) == (slug == "reception-toys")
+    strips = [v.strip for v in motif_views(unit.dance)]
+    counts = [line for strip in strips for line in strip.words if re.search(r"\bcounts?\b", line)]
+    assert bool(counts) == (slug == "reception-toys")
 
 
 def developed(development: Development) -> Dance:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from build_tools.views.diagrams.minutes import minutes_figure
 from build_tools.views.timings import StepTime, step_minutes, step_times
 from tests.support.sound_bank import real_bank
 
@@ -24,11 +23,3 @@ def test_the_first_steps_of_a_known_lesson() -> None:
         StepTime(0, first.minutes),
         StepTime(first.minutes, first.minutes + second.minutes),
     )
-
-
-def test_the_minutes_in_words_name_every_step() -> None:
-    for lesson in LESSONS:
-        figure = minutes_figure(lesson)
-        assert len(figure.words) == len(lesson.steps)
-        for step, line in zip(lesson.steps, figure.words, strict=True):
-            assert line.endswith(step.does)

@@ -22,8 +22,16 @@ def test_the_rock_pool_is_run_in_its_last_two_lessons_and_then_shown() -> None:
 
 
 def test_every_letter_in_one_step_is_a_run_that_is_not_named() -> None:
-    places = [str(run.place) for run in whole_runs(real_unit()) if not run.named]
+    unit: Unit = real_unit()
+    chain = replace(unit, dance=replace(unit.dance, form=tuple("ABCD")))
+    places = [str(run.place) for run in whole_runs(chain) if not run.named]
     assert places == ["lesson 5, step 2"]
+
+
+def test_each_letter_once_is_no_run_of_a_dance_in_which_one_comes_back() -> None:
+    unit = real_unit()
+    assert unit.dance.form == tuple("ABCDA")
+    assert all(run.named for run in whole_runs(unit))
 
 
 def test_a_whole_shown_only_earlier_is_not_the_showing() -> None:

@@ -59,10 +59,13 @@ def _earlier(bank: BankOutline) -> Mapping[str, list[Link]]:
 
 def _circle(names: list[str], file: str, path: Path) -> Finding:
     if len(names) == 1:
-        message = f"`{names[0]}` comes before itself"
-    else:
-        steps = ", and ".join(
-            f"`{a}` builds on `{b}`" for a, b in zip(names, (*names[1:], names[0]), strict=True)
+        return Finding(
+            file, path, f"`{names[0]}` comes before itself", "take its own name out of the list"
         )
-        message = f"{steps}: none of the {len(names)} can be taught first"
-    return Finding(file, path, message, "take this line out, or the one that is not so")
+    way = ", which builds on ".join(f"`{name}`" for name in (*names[1:], names[0]))
+    return Finding(
+        file,
+        path,
+        f"`{names[0]}` builds on {way}: none of the {len(names)} can be taught first",
+        f"choose which of the {len(names)} is taught first, and let it build on none of the others",
+    )

@@ -1,6 +1,7 @@
 """Each unit that a unit builds on, or leads to, is in the bank under that name.
 
-The page links to it. A name that no folder has leads a teacher to nothing.
+The page links to it. A name that no folder has leads a teacher to nothing. A unit that is there but
+has faults of its own is not missing.
 
 Bad:
     builds_on: {in_words: Moving to a beat, units: [paper-boat]}
@@ -23,21 +24,19 @@ SOURCE = "common practice, no source"
 
 def check_bank(bank: BankOutline) -> Iterator[Finding]:
     """Yield a finding for each name under `builds_on` or `leads_to` that no unit has."""
-    slugs = {unit.slug for unit in bank.units}
     for unit in bank.units:
         for field, names in (
             ("builds_on", unit.builds_on.units),
             ("leads_to", unit.leads_to.units),
         ):
             for n, name in enumerate(names):
-                if name in slugs:
+                if name in bank.folders:
                     continue
-                near = nearest(name, slugs - {unit.slug})
+                near = nearest(name, bank.folders - {unit.slug})
                 yield Finding(
                     unit.file,
                     (field, "units", n),
-                    f"`{field}` names `{name}`, but the bank has no unit in a folder of that name "
-                    "that can be read",
+                    f"`{field}` names `{name}`, but the bank has no unit in a folder of that name",
                     f"did you mean `{near}`?"
                     if near
                     else "write the name of a unit's folder, or keep only `in_words`",

@@ -70,7 +70,7 @@ def check(unit: Unit) -> Iterator[Finding]:
                     unit.file,
                     ("curriculum", n, "stage"),
                     message,
-                    f"use {listed(tuple(STAGES[link.nation]), 'or')}, as fits the years",
+                    f"write {listed(_fitting(unit, link.nation), 'or')} under `stage`",
                 )
                 break
         if link.nation == "Scotland":
@@ -97,6 +97,14 @@ def _misfit(unit: Unit, nation: str, stage: str) -> str | None:
     return (
         f"{stage} in {nation} is {_years(nation, stage_years)}, but the unit's `years` there are "
         f"{_years(nation, here)}"
+    )
+
+
+def _fitting(unit: Unit, nation: str) -> tuple[str, ...]:
+    """The nation's stages that hold a year of the unit; all of them where none is known to."""
+    here = {y for one in unit.years if one.nation == nation for y in one.years}
+    return tuple(s for s, years in STAGES[nation].items() if here & set(years)) or tuple(
+        STAGES[nation]
     )
 
 

@@ -17,6 +17,7 @@ from build_tools.model.bank import BankOutline
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.schema_check.wording import nearest
+from build_tools.views.plain_words import how_many
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
@@ -33,7 +34,8 @@ def check_bank(bank: BankOutline) -> Iterator[Finding]:
             yield Finding(
                 unit.file,
                 ("topics", n),
-                f"`{topic}` is not among the {len(bank.topics)} topics of `vocabulary/topics.yml`",
+                f"`{topic}` is not in `vocabulary/topics.yml`, which lists "
+                f"{how_many(len(bank.topics), 'topic')}",
                 f"did you mean `{near}`?"
                 if near
                 else "use a topic from that list, or add this one to it with its near words",

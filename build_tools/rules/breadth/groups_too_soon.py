@@ -44,8 +44,8 @@ def check(unit: Unit) -> Iterator[Finding]:
                     yield Finding(
                         lesson.file,
                         ("steps", index, "makes", n),
-                        f"step {index + 1} makes `{name}` in {step.grouping}, but none of the "
-                        f"{index} steps before lets pupils try it alone or in pairs",
+                        f"step {index + 1} makes `{name}` in {step.grouping}, but no step "
+                        f"before it (0 of {index}) lets pupils try it alone or in pairs",
                         "add an explore step with `grouping: alone` before it, or begin the task "
                         "with: first on your own",
                     )

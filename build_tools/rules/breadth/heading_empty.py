@@ -18,6 +18,7 @@ from build_tools.model.school_years import ages
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade, Path
 from build_tools.rules.rule import Finding
+from build_tools.views.plain_words import how_many
 from build_tools.views.unit_text import unit_text
 from build_tools.views.wording_lesson import DYNAMICS, SPACE, WITH_WHOM
 
@@ -45,25 +46,25 @@ def check(unit: Unit) -> Iterator[Finding]:
         yield Finding(
             unit.file,
             place,
-            f"under actions there is 1 kind of 6 in all the motifs: {min(kinds)}",
+            f"the motifs use 1 kind of action of the 6 there are: {min(kinds)}",
             "give a motif a second kind, such as a turn, a jump or a shift of weight",
         )
     changed: list[Action | Development] = [*actions, *dance.developments.values()]
     for heading, there, word, such_as in (
         (
-            "space",
+            "where pupils move (high or low, which way, along what line)",
             any(_in_space(one) for one in changed),
             SPACE,
             "`level: high to low` or `pathway: curved` to an action",
         ),
         (
-            "dynamics",
+            "how pupils move (strong or light, sudden or slow)",
             any(_in_dynamics(one) for one in changed),
             DYNAMICS,
             "`dynamics: [sudden]` to an action",
         ),
         (
-            "with whom",
+            "with whom pupils move",
             _with_whom(unit, dance),
             WITH_WHOM,
             "a section in pairs, in canon or in a mirror",
@@ -74,8 +75,9 @@ def check(unit: Unit) -> Iterator[Finding]:
         yield Finding(
             unit.file,
             place,
-            f"under {heading} there is nothing in {len(dance.motifs)} motifs, "
-            f"{len(dance.developments)} developments and {len(dance.sections)} sections",
+            f"nothing says {heading} in {how_many(len(dance.motifs), 'motif')}, "
+            f"{how_many(len(dance.developments), 'development')} and "
+            f"{how_many(len(dance.sections), 'section')}",
             f"add {such_as}",
         )
 
@@ -111,8 +113,11 @@ def _with_whom(unit: Unit, dance: Dance) -> bool:
 
 
 def _pupils_text(unit: Unit) -> str:
-    """What the steps ask of pupils, and the rules they make things up by."""
+    """What the steps and the ending ask of pupils, and the rules they make things up by."""
     kinds = ("say", "task", "look_for", "rules", "harder", "easier", "does")
     return "\n".join(
-        one.text for _, fields in unit_text(unit).documents for one in fields if one.kind in kinds
+        one.text
+        for _, fields in unit_text(unit).documents
+        for one in fields
+        if one.kind in kinds and one.path[:1] in (("steps",), ("sections",), ("ending",))
     )

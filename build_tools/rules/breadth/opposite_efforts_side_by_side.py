@@ -52,9 +52,9 @@ def check(unit: Unit) -> Iterator[Finding]:
             yield Finding(
                 unit.file,
                 ("motifs", name, "actions", n + 1),
-                f"`{name}` goes from {first} ({action_label(motif.actions[n])}) straight into "
-                f"{second} ({action_label(motif.actions[n + 1])}), which changes 3 of 3: weight, "
-                "time and space",
+                f"in `{name}`, {action_label(motif.actions[n])} (a {first}) goes straight into "
+                f"{action_label(motif.actions[n + 1])} (a {second}): weight, time and space, "
+                "3 of 3, change at once",
                 f"put a stillness or a {between} between them, or say in `idea` that the contrast "
                 "is meant",
             )

@@ -51,9 +51,9 @@ def check(unit: Unit) -> Iterator[Finding]:
     yield Finding(
         unit.file,
         ("dance", "form"),
-        f"the dance lasts {_said(length.least)} or more{made_of}; at {span[0]} to {span[1]} a "
+        f"the dance lasts {_said(length.least)} or more{made_of}; at ages {span[0]} to {span[1]} a "
         f"class dance lasts about {_said(Fraction(usual))}, and {_said(Fraction(most))} at most",
-        f"take a section or a repeat out of `form`: {_said(length.least - most)} are too many",
+        f"take a section or a repeat out of `form`: it is {_said(length.least - most)} over",
     )
 
 

@@ -67,7 +67,7 @@ def _side_by_side(
             unit.file,
             (*path, "parts"),
             f"section {section.letter} has {passage.parts} parts side by side, but `what` names "
-            f"{things} things, which do not go into {passage.parts}",
+            f"{things} things, and {passage.parts} parts cannot be shared out evenly among them",
             "name one thing for each part, or say in `who` which parts dance the same",
         )
     if len({known[name] for name in passage.what}) < 2 or _says_who_waits(section, passage):

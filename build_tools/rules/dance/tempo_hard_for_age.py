@@ -14,10 +14,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from build_tools.model.school_years import ages
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.views.tempo_for_age import tempo_for_age
 
 GRADE: Grade = "question"
 SOURCE = (
@@ -25,16 +25,11 @@ SOURCE = (
     "age, mainly towards slower beats; the figures are common practice"
 )
 
-_YOUNG = 5
-
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding where the tempo is outside what the youngest pupils keep."""
-    dance, span = unit.dance, ages(unit.years)
-    if dance.tempo is None or span is None:
-        return
-    slowest, fastest = (100, 160) if span[0] <= _YOUNG else (60, 180)
-    if slowest <= dance.tempo <= fastest:
+    dance, can = unit.dance, tempo_for_age(unit)
+    if dance.tempo is None or can is None or can.slowest <= dance.tempo <= can.fastest:
         return
     kept = [
         letter
@@ -43,13 +38,13 @@ def check(unit: Unit) -> Iterator[Finding]:
     ]
     if not kept:
         return
-    slow = dance.tempo < slowest
+    slow = dance.tempo < can.slowest
     yield Finding(
         unit.file,
         ("dance", "tempo"),
         f"section {kept[0]} is danced in time at {dance.tempo} beats a minute, which is hard at "
-        f"age {span[0]}: {slowest} to {fastest} can be kept",
-        f"write `tempo: {slowest if slow else fastest}` or "
+        f"age {can.age}: {can.slowest} to {can.fastest} can be kept",
+        f"write `tempo: {can.slowest if slow else can.fastest}` or "
         + ("more" if slow else "less")
         + (", and give slow moves more counts" if slow else ", or count every other beat"),
     )

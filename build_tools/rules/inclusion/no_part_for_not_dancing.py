@@ -18,7 +18,7 @@ from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.wording_inclusion import gives_no_part
 
-GRADE: Grade = "error"
+GRADE: Grade = "question"
 SOURCE = (
     "Black and Stevenson, The Inclusion Spectrum, 2011: everyone can play comes first, and change "
     "to include next"

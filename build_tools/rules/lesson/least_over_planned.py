@@ -16,6 +16,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.views.plain_words import minutes_in_words
 
 GRADE: Grade = "error"
 SOURCE = "common practice, no source"
@@ -29,7 +30,8 @@ def check(unit: Unit) -> Iterator[Finding]:
                 yield Finding(
                     lesson.file,
                     ("steps", index, "least"),
-                    f"step {index + 1} has {step.minutes} minutes, but `least` is {step.least}, "
-                    f"{step.least - step.minutes} more",
-                    f"write `least: {step.minutes}` or less, or give the step {step.least} minutes",
+                    f"step {index + 1} has {minutes_in_words(step.minutes)}, but `least` is "
+                    f"{step.least}, {step.least - step.minutes} more",
+                    f"write `least: {step.minutes}` or less, or give the step "
+                    f"{minutes_in_words(step.least)}",
                 )

@@ -45,7 +45,7 @@ def check(unit: Unit) -> Iterator[Finding]:
                 lesson.file,
                 ("steps", index, "task"),
                 f"step {index + 1} makes {_said(unit.dance, name)}, but "
-                "says 0 of 2: how long it is, and how pupils will remember it",
+                "says neither how long it is nor how pupils will remember it: 0 of 2",
                 "add the counts and a way to keep it, such as: eight counts long; say the words to "
                 "remember it",
             )
@@ -54,13 +54,14 @@ def check(unit: Unit) -> Iterator[Finding]:
 def _needs_words(dance: Dance, name: str) -> bool:
     """Whether a motif is long, or a section counted, so that words are needed to find it again.
 
-    What is timed or made up has a cue to end on, and so has a motif danced only there.
+    A section that is timed or made up has a cue to end on. The moves of a motif are kept in mind
+    in a timed section too, but not where it is only played with.
     """
     section = dance.sections.get(name)
     if section is not None:
         return section.counts is not None
     return len(dance.motifs[name].actions) > _SHORT and any(
-        one.counts is not None and name in roots(dance, danced)
+        one.kind != "improvised" and name in roots(dance, danced)
         for one in dance.sections.values()
         for passage in one.danced
         for danced in passage.what

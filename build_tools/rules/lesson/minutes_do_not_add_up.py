@@ -18,6 +18,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.views.plain_words import minutes_in_words
 
 GRADE: Grade = "error"
 SOURCE = "common practice, no source"
@@ -33,7 +34,9 @@ def check(unit: Unit) -> Iterator[Finding]:
         yield Finding(
             lesson.file,
             ("minutes",),
-            f"the lesson has {lesson.minutes} minutes, but its steps add up to {sum(steps)} "
-            f"({' + '.join(str(m) for m in steps)})",
-            f"add {left} minutes to a step" if left > 0 else f"take {-left} minutes off the steps",
+            f"the lesson has {minutes_in_words(lesson.minutes)}, but its steps add up to "
+            f"{sum(steps)} ({' + '.join(str(m) for m in steps)})",
+            f"add {minutes_in_words(left)} to a step"
+            if left > 0
+            else f"take {minutes_in_words(-left)} off the steps",
         )

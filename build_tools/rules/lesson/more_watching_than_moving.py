@@ -13,12 +13,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
+from math import ceil
 
 from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
 from build_tools.movement.counts import shown
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.views.plain_words import minutes_in_words
 from build_tools.views.wording_lesson import DANCED_WHILE_TALKING
 
 GRADE: Grade = "question"
@@ -46,8 +48,8 @@ def check(unit: Unit) -> Iterator[Finding]:
         f"in the whole unit pupils watch and talk for {shown(watched)} minutes and move for "
         f"{shown(moved)}; in lesson {worst.number} they watch and talk for {shown(most)} of "
         f"{sum(step.minutes for step in worst.steps)}",
-        f"turn {shown((watched - moved) / 2)} minutes or more of watching into dancing, such as by "
-        "letting groups dance at once",
+        f"turn {minutes_in_words(ceil((watched - moved) / 2))} or more of watching into "
+        "dancing, such as by letting groups dance at once",
     )
 
 

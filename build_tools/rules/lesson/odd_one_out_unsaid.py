@@ -17,6 +17,7 @@ from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.views.plain_words import how_many
 from build_tools.views.unit_text import unit_text
 from build_tools.views.wording_lesson import NEEDS_A_PARTNER, ONE_OVER
 
@@ -39,8 +40,8 @@ def check(unit: Unit) -> Iterator[Finding]:
         lesson.file,
         ("steps", index, "grouping"),
         f"step {index + 1} is danced in {grouping}, and a class of {class_} makes {class_ // size} "
-        f"{grouping} with {class_ % size} over, but nothing in {len(unit.lessons)} lessons says "
-        "what that pupil does",
+        f"{grouping} with {class_ % size} over, but nothing in "
+        f"{how_many(len(unit.lessons), 'lesson')} says what that pupil does",
         "add a line to `into`, such as: one over makes a "
         + ("three" if size == 2 else "four and shares a part"),
     )

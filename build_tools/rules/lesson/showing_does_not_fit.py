@@ -13,6 +13,7 @@ Good:
 from __future__ import annotations
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from build_tools.model.dance import Seconds
 from build_tools.model.unit import Unit
@@ -58,6 +59,9 @@ def _said(found: Showing) -> str:
     run = seconds_in_words(Seconds(found.run, found.run))
     runs = f"{found.runs} runs" if found.runs > 1 else "1 run"
     who = f" ({found.groups} groups in a class of {USUAL_CLASS})" if found.groups > 2 else ""
-    talk = f", and {found.talk} seconds of talk" if found.talk else ""
+    talked = Fraction(found.talk)
+    talk = f", and {seconds_in_words(Seconds(talked, talked))} of talk" if found.talk else ""
+    change = f"{CHANGE_OVER_SECONDS} seconds to change over"
+    change += " after each" if found.runs > 1 else ""
     whole = seconds_in_words(Seconds(found.seconds, found.seconds))
-    return f"{whole}: {runs} of {run}{who}, with {CHANGE_OVER_SECONDS} seconds to change over{talk}"
+    return f"{whole}: {runs} of {run}{who}, {change}{talk}"

@@ -1,24 +1,24 @@
-"""Vigorous work comes after the warm-up and before the cool-down, and each lesson has both.
+"""Vigorous work comes after something that gets bodies ready for it.
 
 Cold muscles tear, and a class sent off at full tilt does not settle. A step is vigorous where it
-says so, or where it dances a jump and says nothing of how hard the body works.
+says so, or where it dances a jump or travels fast and says nothing of how hard the body works. A
+warm-up gets bodies ready, and so does walking through what was danced last time.
 
 Bad:
     recall with intensity: vigorous, then warm-up
 Good:
-    warm-up, then recall with intensity: vigorous, … and last a cool-down
+    warm-up, then recall with intensity: vigorous
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 
-from build_tools.model.dance import Dance
-from build_tools.model.lesson import Lesson, Step
+from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade, Path
-from build_tools.rules.jumps import jump_danced
 from build_tools.rules.rule import Finding
+from build_tools.rules.vigorous import unprepared
 
 GRADE: Grade = "error"
 SOURCE = (
@@ -29,56 +29,34 @@ NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
 
 
 def check(unit: Unit) -> Iterator[Finding]:
-    """Yield a finding for each missing end of a lesson and each step on the wrong side of one."""
+    """Yield a finding for each vigorous step before which nothing gets bodies ready."""
     for lesson in unit.lessons:
-        yield from _missing(lesson)
-        phases = [step.phase for step in lesson.steps]
-        warm = phases.index("warm-up") if "warm-up" in phases else -1
-        cool = phases.index("cool-down") if "cool-down" in phases else len(phases)
-        for index, step in enumerate(lesson.steps):
-            if warm < index < cool:
-                continue
-            why = _vigorous(unit.dance, step)
-            if why is None:
-                continue
+        for index, why in unprepared(unit.dance, lesson):
+            step = lesson.steps[index]
             place: Path = ("steps", index, "intensity") if step.intensity else ("steps", index)
-            yield Finding(
-                lesson.file,
-                place,
-                f"step {index + 1} {why}, but "
-                + (
-                    f"the warm-up is step {warm + 1}"
-                    if index < warm
-                    else "it is the warm-up itself"
-                    if index == warm
-                    else f"the cool-down starts with step {cool + 1}"
-                ),
-                _help(index, warm),
-            )
+            yield Finding(lesson.file, place, _message(lesson, index, why), _help(lesson, index))
 
 
-def _help(index: int, warm: int) -> str:
-    if index == warm:
+def _message(lesson: Lesson, index: int, why: str) -> str:
+    number, warm = index + 1, _warm_up(lesson)
+    if warm == index:
+        return f"step {number} {why}, but it is the warm-up itself"
+    if warm is not None and warm > index:
+        return f"step {number} {why}, but the warm-up is step {warm + 1}"
+    if index == 0:
+        return f"step 1 {why}, and the lesson has no warm-up before it"
+    before = "step 1 does not get" if index == 1 else f"none of the {index} steps before gets"
+    return f"step {number} {why}, but {before} bodies ready for it"
+
+
+def _help(lesson: Lesson, index: int) -> str:
+    warm = _warm_up(lesson)
+    if warm == index:
         return "start gently: write `intensity: steady`, and let the work grow"
-    where = "after the warm-up" if index < warm else "before the cool-down"
-    return f"move it {where}, or make it gentle"
+    if warm is None or warm < index:
+        return "put a step with `phase: warm-up` before it, or make it gentle"
+    return "move it after the warm-up, or make it gentle"
 
 
-def _missing(lesson: Lesson) -> Iterator[Finding]:
-    phases = {step.phase for step in lesson.steps}
-    for phase, where in (("warm-up", "at the start"), ("cool-down", "at the end")):
-        if phase not in phases:
-            yield Finding(
-                lesson.file,
-                ("steps",),
-                f"none of the {len(lesson.steps)} steps is a {phase}",
-                f"add a step with `phase: {phase}` {where}",
-            )
-
-
-def _vigorous(dance: Dance, step: Step) -> str | None:
-    """Why the step is vigorous work, to be read after its number; None if it is not."""
-    if step.intensity:
-        return "is vigorous" if step.intensity == "vigorous" else None
-    jump = jump_danced(dance, step)
-    return f"dances a jump ({jump.said})" if jump else None
+def _warm_up(lesson: Lesson) -> int | None:
+    return next((n for n, step in enumerate(lesson.steps) if step.phase == "warm-up"), None)

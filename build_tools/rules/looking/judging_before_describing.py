@@ -44,6 +44,6 @@ def check(unit: Unit) -> Iterator[Finding]:
             f"the first of the {len(talk.questions)} questions asks what was good, before anyone "
             "has said what they saw"
             if len(talk.questions) > 1
-            else "the 1 question asks what was good, and nobody is asked what they saw",
+            else "the only question (1 of 1) asks what was good, and nobody is asked what they saw",
             "ask first what pupils saw, such as: what did you see move, and what stayed still?",
         )

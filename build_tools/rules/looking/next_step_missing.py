@@ -17,7 +17,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 
-GRADE: Grade = "error"
+GRADE: Grade = "question"
 SOURCE = (
     "Hattie and Timperley, The Power of Feedback, 2007: where to next is one of three questions"
 )

@@ -16,8 +16,9 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.views.plain_words import minutes_in_words
 
-GRADE: Grade = "error"
+GRADE: Grade = "question"
 SOURCE = "Smith-Autard, midway model: composing, performing and appreciating belong together"
 
 
@@ -34,7 +35,7 @@ def check(unit: Unit) -> Iterator[Finding]:
             f"none of the {len(lesson.steps)} steps looks and talks, and there is no "
             "`look_and_talk`"
             if step is None
-            else f"{minutes} minutes are kept for looking and talking, but there is no "
-            "`look_and_talk` that says what to look at",
+            else f"the lesson keeps {minutes_in_words(minutes)} for looking and talking, but "
+            "there is no `look_and_talk` that says what to look at",
             "write `look_and_talk`: who looks, at what, for what, and what to ask",
         )

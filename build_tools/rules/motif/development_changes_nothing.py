@@ -26,6 +26,8 @@ SOURCE = (
 )
 NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
 
+_ALL = {1: "the action", 2: "both actions"}
+
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each development that leaves everything as it was."""
@@ -39,7 +41,7 @@ def check(unit: Unit) -> Iterator[Finding]:
                 unit.file,
                 ("developments", name),
                 f"`{name}` ({development.device}) leaves "
-                f"{'the action' if number == 1 else f'all {number} actions'} of "
+                f"{_ALL.get(number, f'all {number} actions')} of "
                 f"`{development.of}` just as {'it was' if number == 1 else 'they were'}",
                 f"change something in `{name}`, or dance `{development.of}` in its place",
             )

@@ -18,7 +18,8 @@ from build_tools.model.unit import Unit
 from build_tools.movement.counts import shown
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.load import age_of, load_of
+from build_tools.views.load import Load, age_of, load_of
+from build_tools.views.plain_words import counts_in_words, how_many
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
@@ -39,5 +40,12 @@ def check(unit: Unit) -> Iterator[Finding]:
                 ("motifs", name),
                 f"`{name}` has {load.actions} different actions over {shown(load.counts)} counts, "
                 f"and pupils aged {age.said} keep about {most.actions} over {shown(most.counts)}",
-                f"take actions out of `{name}`, or make two motifs of it",
+                f"take {_over(load, most)} out of `{name}`, or make two motifs of it",
             )
+
+
+def _over(load: Load, most: Load) -> str:
+    """What is too much: the actions over the most, or else the counts."""
+    if load.actions > most.actions:
+        return how_many(load.actions - most.actions, "different action")
+    return counts_in_words(load.counts - most.counts)

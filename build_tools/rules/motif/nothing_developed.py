@@ -21,6 +21,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.views.plain_words import how_many
 
 GRADE: Grade = "question"
 SOURCE = (
@@ -40,15 +41,11 @@ def check(unit: Unit) -> Iterator[Finding]:
     yield Finding(
         unit.file,
         ("developments",) if first else ("motifs",),
-        f"the unit has {_counted(len(dance.motifs), 'motif')} and "
-        f"{_counted(len(dance.developments), 'development')}, but no step of the "
-        f"{len(unit.lessons)} lessons develops anything",
+        f"the unit has {how_many(len(dance.motifs), 'motif')} and "
+        f"{how_many(len(dance.developments), 'development')}, but no step in "
+        f"{how_many(len(unit.lessons), 'lesson')} develops anything",
         f"write `develops: [{first}]` in the step where pupils change the motif"
         if first
         else "change one motif by one device under `developments`, and name it in a step's "
         "`develops`",
     )
-
-
-def _counted(number: int, thing: str) -> str:
-    return f"{number} {thing}" if number == 1 else f"{number} {thing}s"

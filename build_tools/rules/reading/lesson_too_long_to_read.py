@@ -18,6 +18,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.lengths import words_at_most
+from build_tools.views.plain_words import how_many
 from build_tools.views.reading_lesson import NOT_PRINTED, lesson_words
 from build_tools.views.unit_text import unit_text
 
@@ -42,5 +43,5 @@ def check(unit: Unit) -> Iterator[Finding]:
                 file,
                 ("lesson",),
                 f"lesson {lesson.number} prints {number} words, {number - LIMIT} more than {LIMIT}",
-                f"cut {number - LIMIT} words, or move them to the notes below",
+                f"cut {how_many(number - LIMIT, 'word')}, or move them to the notes below",
             )

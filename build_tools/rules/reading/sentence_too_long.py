@@ -38,12 +38,13 @@ def check(unit: Unit) -> Iterator[Finding]:
                 continue
             if one.kind == "task" and longer_than(TASK_LIMIT, one.text):
                 continue
-            number = len(words(longest_sentence(one.text)))
+            found = words(longest_sentence(one.text))
+            number = len(found)
             if number > LIMIT:
                 yield Finding(
                     file,
                     one.path,
                     f"`{one.kind}` has a sentence of {number} words, {number - LIMIT} more than "
-                    f"{LIMIT}",
-                    "break the sentence in two",
+                    f"{LIMIT}: {' '.join(found[:4])} …",
+                    "break the sentence in two, where it says and, so or while",
                 )

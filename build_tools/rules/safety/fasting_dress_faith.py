@@ -16,7 +16,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.unit_text import UnitText, unit_text
-from build_tools.views.wording_care import COSTUME, COSTUME_WORDS, DRESS_CHOICE
+from build_tools.views.wording_care import COSTUME, COSTUME_WORDS, DRESS, DRESS_CHOICE
 
 GRADE: Grade = "note"
 SOURCE = "common practice, no source"
@@ -45,7 +45,9 @@ def check(unit: Unit) -> Iterator[Finding]:
 
 def _a_choice(text: UnitText) -> bool:
     return any(
-        one.kind in _CHOICE and DRESS_CHOICE.in_it(lower)
+        one.kind in _CHOICE
+        and DRESS_CHOICE.in_it(lower)
+        and (one.kind == "wear" or DRESS.in_it(lower))
         for (_, fields), lowers in zip(text.documents, text.lowers, strict=True)
         for one, lower in zip(fields, lowers, strict=True)
     )

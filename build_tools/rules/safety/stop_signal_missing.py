@@ -1,7 +1,8 @@
 """A stop signal is taught before the class first travels fast, and named again later.
 
 A teacher who cannot stop thirty running pupils at once has no way to keep them safe. A signal
-taught once and never named again is forgotten by the third week.
+taught once and never named again is forgotten by the third week. What stands under `change` or
+`if` is for some pupils or some days, and teaches the class no signal.
 
 Bad:
     say: Rush like water through the gaps.
@@ -17,7 +18,7 @@ from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade, Path
 from build_tools.rules.rule import Finding
-from build_tools.views.hazards import Hazard, actions_by_name, named_in, says
+from build_tools.views.hazards import Hazard, actions_by_name, for_some, named_in, says
 from build_tools.views.progress import inside
 from build_tools.views.unit_text import unit_text
 from build_tools.views.wording_safety import FAST, STOP_SIGNAL, TRAVEL
@@ -54,8 +55,12 @@ def check(unit: Unit) -> Iterator[Finding]:
         )
 
 
-def _lines(unit: Unit, number: int) -> tuple[str, ...]:
-    return unit_text(unit).lowers[number + 1]
+def _lines(unit: Unit, number: int) -> Iterator[str]:
+    text = unit_text(unit)
+    _, fields = text.documents[number + 1]
+    for one, lower in zip(fields, text.lowers[number + 1], strict=True):
+        if not for_some(one):
+            yield lower
 
 
 def _first_fast(unit: Unit, start: int) -> Hazard | None:

@@ -18,6 +18,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.views.plain_words import how_many
 from build_tools.views.progress import settled
 
 GRADE: Grade = "error"
@@ -32,7 +33,7 @@ def check(unit: Unit) -> Iterator[Finding]:
             yield Finding(
                 unit.file,
                 ("choices", name),
-                f"pupils choose `{name}`, but no step of the {len(unit.lessons)} lessons "
+                f"pupils choose `{name}`, but no step in {how_many(len(unit.lessons), 'lesson')} "
                 "settles it",
                 f"write `settles: [{name}]` in the step where they decide",
             )

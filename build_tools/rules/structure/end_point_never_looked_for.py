@@ -16,6 +16,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.views.plain_words import how_many
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
@@ -35,7 +36,8 @@ def check(unit: Unit) -> Iterator[Finding]:
             yield Finding(
                 unit.file,
                 ("end_points", name),
-                f"the end point `{name}` is looked for in none of the {len(unit.lessons)} lessons",
+                f"the end point `{name}` is looked for in 0 of "
+                f"{how_many(len(unit.lessons), 'lesson')}",
                 f"write `{name}` under `end_points` in the `look_and_talk` of a lesson that works "
                 "on it",
             )

@@ -38,5 +38,5 @@ def check(unit: Unit) -> Iterator[Finding]:
         f"lesson {last.number} is the last, and it looks for {there} of the "
         f"{len(unit.end_points)} end points: {listed([f'`{n}`' for n in missing])} "
         f"{'is' if len(missing) == 1 else 'are'} left out",
-        f"add {listed(missing)} to its `end_points`",
+        f"add {listed([f'`{n}`' for n in missing])} to its `end_points`",
     )

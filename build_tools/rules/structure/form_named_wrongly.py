@@ -2,7 +2,8 @@
 
 A rondo comes back to A between any two episodes; A B C D A comes back once and is none. Pupils
 who are taught the name for the wrong thing carry it with them. Where a text names a form that
-fits as well, others may be named beside it.
+fits as well, others may be named beside it. Where pupils decide the order, a name is wrong if no
+order of the sections has that form.
 
 Bad:
     form: A B C D A
@@ -14,6 +15,7 @@ Good:
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Iterator, Mapping
 
 from build_tools.model.dance import Dance
@@ -31,6 +33,7 @@ SOURCE = (
 )
 NEEDS = ("unknown-name",)
 
+_LETTER = re.compile(r"\b[A-Z]\b")
 _READ = ("summary", "idea", "words", "say", "task", "does", "title", "focus", "pupils_make")
 
 
@@ -38,7 +41,11 @@ def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for the first text that names each form which the letters are not."""
     dance, text = unit.dance, unit_text(unit)
     named = [name for name in _FORMS if name in text.lower]
-    if not named or dance.order_choice or any(_FORMS[name](dance) for name in named):
+    if not named or any(_FORMS[name](dance) for name in named):
+        return
+    if dance.order_choice and not _each_comes_once(dance):
+        return
+    if dance.order_choice and "theme and variations" in named:
         return
     letters = " ".join(dance.form)
     for name in named:
@@ -62,6 +69,14 @@ def check(unit: Unit) -> Iterator[Finding]:
                 f"the words name {said}, but `form` is {letters}: {forms.name(dance.form)}",
                 f"leave the name out, or order the sections of {letters} as {said} has them",
             )
+
+
+def _each_comes_once(dance: Dance) -> bool:
+    """Whether every section comes once in every order that pupils may choose."""
+    choice = dance.choices.get(dance.order_choice or "")
+    options = choice.options if choice else ()
+    orders = (dance.form, *(_LETTER.findall(option) for option in options))
+    return all(len(set(order)) == len(order) for order in orders)
 
 
 def _is_variations(dance: Dance) -> bool:

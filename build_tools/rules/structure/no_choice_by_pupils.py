@@ -17,6 +17,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.views.plain_words import how_many
 from build_tools.views.progress import steps_in_order
 from build_tools.views.wording_structure import says_choice, says_learned, text_of
 
@@ -40,8 +41,8 @@ def check(unit: Unit) -> Iterator[Finding]:
     yield Finding(
         unit.file,
         ("motifs",),
-        f"the unit has {len(dance.motifs)} motifs from the teacher and 0 choices, and in no step "
-        "of its lessons do pupils decide anything",
+        f"the unit has {how_many(len(dance.motifs), 'motif')} from the teacher and 0 choices, and "
+        "in no step of its lessons do pupils decide anything",
         "let pupils choose one thing, such as a shape or an order, write it under `choices`, and "
         "settle it in a step",
     )

@@ -2,8 +2,8 @@
 
 Coming back is a moment the watcher waits for. If nobody says how the section is the second time,
 some pupils dance it as before and some as the end. It may be settled as a choice, or said where
-the section, its joins, the ending or a whole run are written. Improvised and learned sections are
-let be.
+the section, its joins, the ending or a whole run are written. Improvised sections, and
+those of the teacher's motifs alone, are let be.
 
 Bad:
     form: A B A, and no word on the second A
@@ -15,11 +15,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from build_tools.model.dance import Dance, Section
 from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
+from build_tools.movement.development import roots
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.progress import made_by_dancing, steps_in_order
+from build_tools.views.progress import steps_in_order
 from build_tools.views.wording_structure import says_returning, step_says_returning
 
 GRADE: Grade = "question"
@@ -32,7 +34,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     dance = unit.dance
     for letter, section in dance.sections.items():
         places = [str(n) for n, one in enumerate(dance.form, start=1) if one == letter]
-        if len(places) < 2 or made_by_dancing(dance, section):
+        if len(places) < 2 or _is_let_be(dance, section):
             continue
         if any(says_returning(text.lower()) for text in _texts(unit, letter)):
             continue
@@ -50,6 +52,14 @@ def check(unit: Unit) -> Iterator[Finding]:
             f"say in the `idea` of section {letter} what is the same and what changes, or let "
             "pupils settle it in a choice",
         )
+
+
+def _is_let_be(dance: Dance, section: Section) -> bool:
+    """Whether a section is improvised, or danced as the teacher hands it on."""
+    if section.kind == "improvised":
+        return True
+    motifs = {m for p in section.danced for name in p.what for m in roots(dance, name)}
+    return bool(motifs) and all(dance.motifs[m].made_by == "teacher" for m in motifs)
 
 
 def _texts(unit: Unit, letter: str) -> Iterator[str]:

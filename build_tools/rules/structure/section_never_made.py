@@ -19,6 +19,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.views.plain_words import how_many
 from build_tools.views.progress import progress
 
 GRADE: Grade = "error"
@@ -35,6 +36,6 @@ def check(unit: Unit) -> Iterator[Finding]:
         yield Finding(
             unit.file,
             ("sections", letter),
-            f"no step of the {len(unit.lessons)} lessons makes section {letter}",
+            f"no step in {how_many(len(unit.lessons), 'lesson')} makes section {letter}",
             f"write `makes: [{letter}]` in the step where pupils make it, or take the section out",
         )

@@ -18,7 +18,7 @@ from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.plain_words import listed
+from build_tools.views.plain_words import how_many, listed
 from build_tools.views.progress import comes_ready
 
 GRADE: Grade = "question"
@@ -49,7 +49,7 @@ def check(unit: Unit) -> Iterator[Finding]:
             yield Finding(
                 unit.file,
                 ("title",),
-                f"in none of the {len(unit.lessons)} lessons do pupils {strand}",
+                f"pupils {strand} in 0 of {how_many(len(unit.lessons), 'lesson')}",
                 _HOW[strand],
             )
     for lesson, strands in by_lesson:
@@ -59,8 +59,8 @@ def check(unit: Unit) -> Iterator[Finding]:
         yield Finding(
             lesson.file,
             ("steps",),
-            f"in lesson {lesson.number} pupils do {len(strands)} of 3 things: they do not "
-            f"{listed(missing, 'or')}",
+            f"in lesson {lesson.number} pupils do not {listed(missing, 'or')}: "
+            f"{len(strands)} of make, perform and respond, where 2 of the 3 are usual",
             _HOW[missing[-1]],
         )
 

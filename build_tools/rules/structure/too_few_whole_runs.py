@@ -2,7 +2,8 @@
 
 The first run finds out what does not hold, the second is the first that can be enjoyed. A run that
 half the class watches counts, and a step that says twice or again counts two. In a dance of one
-section, dancing that section is dancing the whole.
+section, dancing that section is dancing the whole. Where a section comes back, dancing each letter
+once is not.
 
 Bad:
     lesson 6: dances: [whole] once, then shows: [whole]

@@ -20,7 +20,6 @@ def block(
         fill=hatch_fill(prefix, letter),
         stroke="currentColor",
         stroke_width=1.5,
-        stroke_linejoin="round",
     )
 
 

@@ -2,37 +2,51 @@
 
 from __future__ import annotations
 
-from build_tools.model.dance import Section, Standing
+from build_tools.model.dance import Dance, Section, Standing
 from build_tools.views.diagrams.figure import Figure
 from build_tools.views.diagrams.formations import facing, places
 from build_tools.views.diagrams.svg import SMALL, drawing, el, line, num, text
 from build_tools.views.plain_words import standing_in_words
+from build_tools.views.watchers import Watchers, watchers
 
 WIDTH = 360
 _ROOM, _HIGH = 170, 118
 _TOP = 40
+_SIGNS: dict[Watchers, str] = {
+    "at the front": "front: watchers",
+    "all round": "watchers all round",
+    "on two sides": "watchers on two sides",
+    "front in the middle": "front: the middle",
+}
+_SENTENCES: dict[Watchers, str] = {
+    "at the front": "Watchers sit at the front, the top of each plan.",
+    "all round": "Watchers sit all round.",
+    "on two sides": "Watchers sit on two sides, the top and the bottom of each plan.",
+    "front in the middle": "The front is the middle of the floor.",
+}
 
 
-def floor_plan(section: Section) -> Figure:
-    """Two plans side by side, the front at the top where watchers sit."""
+def floor_plan(dance: Dance, section: Section) -> Figure:
+    """Two plans side by side, a thick line along each side where watchers sit."""
+    sit = watchers(dance)
     title = f"Section {section.letter}: where they stand at the start and at the end"
     svg = drawing(
         title,
         WIDTH,
         _TOP + _HIGH + 4,
-        _room("Start", section.start, 4),
-        _room("End", section.end, WIDTH - _ROOM - 4),
+        _room("Start", section.start, 4, sit),
+        _room("End", section.end, WIDTH - _ROOM - 4, sit),
         kind="floor",
     )
     words = (_sentence("At the start", section.start), _sentence("At the end", section.end))
-    return Figure(title, svg, words)
+    return Figure(title, svg, (*words, _SENTENCES[sit]))
 
 
 def _sentence(when: str, standing: Standing) -> str:
     return f"{when}: {standing_in_words(standing)}. {standing.place.rstrip('.')}."
 
 
-def _room(label: str, standing: Standing, x: float) -> str:
+def _room(label: str, standing: Standing, x: float, sit: Watchers) -> str:
     middle_x, middle_y = x + _ROOM / 2, _TOP + _HIGH / 2
     dots = [
         _dot(
@@ -55,11 +69,23 @@ def _room(label: str, standing: Standing, x: float) -> str:
     return el(
         "g",
         text(label, x, 14, bold=True),
-        text("front: watchers", middle_x, 33, SMALL, "middle", kind="quiet"),
-        line(x, _TOP, x + _ROOM, _TOP, 4),
+        text(_SIGNS[sit], middle_x, 33, SMALL, "middle", kind="quiet"),
+        _sides(x, sit),
         walls,
         *dots,
     )
+
+
+def _sides(x: float, sit: Watchers) -> str:
+    right, bottom = x + _ROOM, _TOP + _HIGH
+    top = line(x, _TOP, right, _TOP, 4)
+    opposite = line(x, bottom, right, bottom, 4)
+    if sit == "all round":
+        across = line(x, _TOP, x, bottom, 4) + line(right, _TOP, right, bottom, 4)
+        return el("g", top, opposite, across)
+    if sit == "on two sides":
+        return el("g", top, opposite)
+    return top if sit == "at the front" else ""
 
 
 def _dot(x: float, y: float, angle: float) -> str:

@@ -7,7 +7,12 @@ from build_tools.movement.counts import shown
 from build_tools.views.diagrams.figure import Figure
 from build_tools.views.diagrams.ruler import HEIGHT, ruler
 from build_tools.views.diagrams.svg import SMALL, drawing, el, num, text, text_width, wrapped
-from build_tools.views.parts_over_counts import PartsOverCounts, RowSpan, parts_over_counts
+from build_tools.views.parts_over_counts import (
+    PartsOverCounts,
+    RowSpan,
+    parts_over_counts,
+    who_in_words,
+)
 from build_tools.views.plain_words import name_in_words, passage_in_words
 
 WIDTH = 360
@@ -86,12 +91,8 @@ def _span_words(words: str, x: float, top: float, width: float, height: float) -
 def _words(section: Section, found: PartsOverCounts) -> tuple[str, ...]:
     passages = [passage_in_words(p) + (f" ({p.who})" if p.who else "") for p in section.danced]
     spans = [
-        f"{_who(span, found.rows)}, counts {shown(span.start + 1)} to {shown(span.end)}: "
+        f"{who_in_words(span, found.rows)}, counts {shown(span.start + 1)} to {shown(span.end)}: "
         f"{name_in_words(span.what)}"
         for span in found.spans
     ]
     return (*passages, *spans)
-
-
-def _who(span: RowSpan, rows: int) -> str:
-    return "Everyone" if span.last - span.first + 1 == rows else f"Part {span.first}"

@@ -1,4 +1,4 @@
-"""The order strip of a motif: a box an action, as wide as its counts, as high as its level."""
+"""The order strip of a motif: a box an action, as wide as it is long, as high as its level."""
 
 from __future__ import annotations
 
@@ -23,6 +23,7 @@ from build_tools.views.diagrams.svg import (
     wrapped,
 )
 from build_tools.views.plain_words import action_in_words, action_label
+from build_tools.views.without_counts import lengths_in_words
 
 WIDTH = 360
 _LEFT, _RIGHT = 34, 6
@@ -32,7 +33,7 @@ _TOP = 4
 _FLOOR = _TOP + _LIFT["high"] + _BOX
 _ROW = _FLOOR + 6 + HEIGHT + 6
 _HEAD = 18
-"""Room above a row that says which counts it holds, where there is more than one row."""
+"""Room above a row that says what it holds, where there is more than one row."""
 _WORD = 16
 _MOST_WORD_LINES = 4
 _ROW_COUNTS = (8, 12, 16, 4, 2)
@@ -42,23 +43,31 @@ Row = list[tuple[Fraction, Action]]
 
 
 def order_strip(
-    title: str, actions: Sequence[Action], phrase: int, changes: Sequence[str] = ()
+    title: str,
+    actions: Sequence[Action],
+    phrase: int | None,
+    changes: Sequence[str] = (),
 ) -> Figure:
     """The strip of `actions`, in as many rows as they need.
 
-    `changes` says for each action what is new in it that its box does not show.
+    `phrase` is in counts, and None where nobody counts. `changes` says for each action what is new
+    in it that its box does not show.
     """
     counts = _counts_to_a_row(actions)
+    lasts = lengths_in_words(actions) if phrase is None else (None,) * len(actions)
     rows = _rows(actions, counts)
     per = (WIDTH - _LEFT - _RIGHT) / counts
     drawn, before, y, first = [], Fraction(0), 0.0, 0
     for row in rows:
         if len(rows) > 1:
-            drawn.append(_counts_of(row, y, before))
+            held = _moves_of(row, first) if phrase is None else _counts_of(row, before)
+            drawn.append(text(held, _LEFT, y + SMALL, SMALL))
             y += _HEAD
         drawn.append(_row(row, y, per, phrase, before))
         words, height = _changes(row, changes[first : first + len(row)], y + _ROW, per)
         drawn.append(words)
+        if row is rows[-1] and any(lasts):
+            drawn.append(_key(y + _FLOOR + 6 + SMALL))
         y += _ROW + height
         before += row[-1][0] + row[-1][1].counts
         first += len(row)
@@ -66,15 +75,20 @@ def order_strip(
     svg = drawing(title, WIDTH, y, *drawn, kind=kind)
     told = [*changes, *[""] * (len(actions) - len(changes))]
     lines = (
-        f"{n}. {action_in_words(action)}" + (f" (new: {change})" if change else "")
-        for n, (action, change) in enumerate(zip(actions, told, strict=True), start=1)
+        f"{n}. {action_in_words(action, long)}" + (f" (new: {change})" if change else "")
+        for n, (action, long, change) in enumerate(zip(actions, lasts, told, strict=True), start=1)
     )
     return Figure(title, svg, tuple(lines))
 
 
-def _counts_of(row: Row, y: float, before: Fraction) -> str:
+def _counts_of(row: Row, before: Fraction) -> str:
     last = before + row[-1][0] + row[-1][1].counts
-    return text(f"counts {shown(before + 1)} to {shown(last)}", _LEFT, y + SMALL, SMALL)
+    return f"counts {shown(before + 1)} to {shown(last)}"
+
+
+def _moves_of(row: Row, before: int) -> str:
+    first, last = before + 1, before + len(row)
+    return f"move {first}" if first == last else f"moves {first} to {last}"
 
 
 def _changes(row: Row, changes: Sequence[str], y: float, per: float) -> tuple[str, float]:
@@ -123,7 +137,7 @@ def _rows(actions: Sequence[Action], counts: int) -> list[Row]:
     return rows
 
 
-def _row(row: Row, y: float, per: float, phrase: int, before: Fraction) -> str:
+def _row(row: Row, y: float, per: float, phrase: int | None, before: Fraction) -> str:
     total = row[-1][0] + row[-1][1].counts
     right = _LEFT + float(total) * per
     lanes = "".join(
@@ -135,9 +149,14 @@ def _row(row: Row, y: float, per: float, phrase: int, before: Fraction) -> str:
         text("low", 0, y + _FLOOR - _BOX / 2 + 4, SMALL, kind="quiet"),
     ]
     pieces += [_box(action, _LEFT + float(start) * per, y, per) for start, action in row]
-    whole = -int(-total // 1)
-    pieces.append(ruler(_LEFT, y + _FLOOR + 6, whole, per, phrase, start=int(before)))
+    if phrase is not None:
+        whole = -int(-total // 1)
+        pieces.append(ruler(_LEFT, y + _FLOOR + 6, whole, per, phrase, start=int(before)))
     return el("g", *pieces)
+
+
+def _key(y: float) -> str:
+    return text("a wider box lasts longer", _LEFT, y, SMALL, kind="quiet")
 
 
 def _box(action: Action, x: float, y: float, per: float) -> str:
@@ -152,11 +171,9 @@ def _box(action: Action, x: float, y: float, per: float) -> str:
         "path",
         d=f"{corners}{num(y1 - _BOX)}Z",
         class_="open-box" if still else "box",
-        fill="none" if still else "currentColor",
         fill_opacity=0 if still else 0.1,
         stroke="currentColor",
         stroke_width=1.8,
-        stroke_linejoin="round",
         **({"stroke_dasharray": "5 3"} if still else {}),
     )
     middle, centre = (x1 + x2) / 2, (y1 + y2) / 2 - _BOX / 2

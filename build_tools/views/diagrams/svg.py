@@ -9,6 +9,8 @@ Number = int | float | Fraction
 TEXT = 14
 """The usual size of text; at a phone's width one unit is about one pixel."""
 SMALL = 13
+PLAIN = "ink"
+"""The class of what has the colour of words, which needs no class of its own."""
 _NARROW = set("iljtfrI.,:;'!|()[] -")
 _WIDE = set("mwMW—…")
 _BOLD = 1.07
@@ -36,7 +38,10 @@ def _value(value: str | Number) -> str:
 
 
 def drawing(title: str, width: Number, height: Number, *children: str, kind: str) -> str:
-    """A whole drawing with its title; `kind` is its class for the style sheet."""
+    """A whole drawing with its title; `kind` is its class for the style sheet.
+
+    Ink and round ends are said once, here: every shape and word inside inherits them.
+    """
     return el(
         "svg",
         el("title", escape(title)),
@@ -44,6 +49,9 @@ def drawing(title: str, width: Number, height: Number, *children: str, kind: str
         viewBox=f"0 0 {num(width)} {num(height)}",
         role="img",
         class_=f"drawing {kind}",
+        fill="currentColor",
+        stroke_linecap="round",
+        stroke_linejoin="round",
     )
 
 
@@ -59,13 +67,15 @@ def text(
 ) -> str:
     """A line of text with its baseline at `y`, squeezed into `squeeze` units if it is wider."""
     attributes: dict[str, str | Number] = {"x": x, "y": y, "font_size": size}
+    if kind != PLAIN:
+        attributes["class_"] = kind
     if anchor != "start":
         attributes["text_anchor"] = anchor
     if bold:
         attributes["font_weight"] = 700
     if squeeze is not None and text_width(words, size, bold) > squeeze:
         attributes |= {"textLength": squeeze, "lengthAdjust": "spacingAndGlyphs"}
-    return el("text", escape(words), class_=kind, fill="currentColor", **attributes)
+    return el("text", escape(words), **attributes)
 
 
 def line(
@@ -77,18 +87,10 @@ def line(
 
 def path(d: str, width: Number = 1, kind: str = "ink", dash: str = "") -> str:
     """A stroke along `d`."""
-    extra: dict[str, str | Number] = {"stroke_dasharray": dash} if dash else {}
-    return el(
-        "path",
-        d=d,
-        class_=kind,
-        fill="none",
-        stroke="currentColor",
-        stroke_width=width,
-        stroke_linecap="round",
-        stroke_linejoin="round",
-        **extra,
-    )
+    extra: dict[str, str | Number] = {"class_": kind} if kind != PLAIN else {}
+    if dash:
+        extra["stroke_dasharray"] = dash
+    return el("path", d=d, fill="none", stroke="currentColor", stroke_width=width, **extra)
 
 
 def text_width(words: str, size: Number = TEXT, bold: bool = False) -> float:

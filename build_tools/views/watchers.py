@@ -1,0 +1,35 @@
+"""Where watchers sit, by the words in which a dance says where its front is."""
+
+from __future__ import annotations
+
+import re
+from typing import Literal
+
+from build_tools.model.dance import Dance
+
+Watchers = Literal["at the front", "all round", "on two sides", "front in the middle"]
+
+_ALL_ROUND = re.compile(
+    r"\b(?:all (?:four )?sides|every side|all (?:a)?round|on (?:all )?four sides|in the round|"
+    r"(?:a|the) (?:ring|circle) (?:of (?:chairs|seats|benches|watchers)|around|round)|"
+    r"no (?:single |one )?front)\b",
+    re.IGNORECASE,
+)
+_TWO_SIDES = re.compile(
+    r"\b(?:two (?:opposite |long |facing )?(?:sides|walls)|both (?:long )?(?:sides|walls)|"
+    r"either side|opposite (?:sides|walls))\b",
+    re.IGNORECASE,
+)
+_MIDDLE = re.compile(
+    r"\W*(?:(?:it|the front) is )?(?:in |at )?the (?:middle|centre)\b(?![^.;]*\bwall)",
+    re.IGNORECASE,
+)
+
+
+def watchers(dance: Dance) -> Watchers:
+    """Where watchers sit: all round, on two sides, or at the front, which may be the middle."""
+    if _ALL_ROUND.search(dance.front):
+        return "all round"
+    if _TWO_SIDES.search(dance.front):
+        return "on two sides"
+    return "front in the middle" if _MIDDLE.match(dance.front) else "at the front"
