@@ -1,0 +1,278 @@
+"""Editions in a folder that others read: published, kept, gone back to, and refused."""
+
+from __future__ import annotations
+
+import errno
+import os
+import re
+import shutil
+import subprocess
+import sys
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from build_tools.publishing import editions, sure_files
+from build_tools.publishing.editions import editions_in
+from build_tools.publishing.entry_pages import entries_in
+from build_tools.publishing.pointer import read_pointer
+from build_tools.publishing.publish import KEEP, Published, publish, roll_back, verify
+from build_tools.publishing.trouble import CannotPublishError
+from tests.publishing.folders import Walk, make_site, write
+from tests.publishing.test_under_fire import started
+
+DAY, TITLE = "2026-11-25", "A bank"
+
+
+@pytest.fixture
+def share(tmp_path: Path) -> Path:
+    """A folder with one edition in it."""
+    target = tmp_path / "share"
+    publish(make_site(tmp_path / "first", 2), target, DAY, TITLE)
+    return target
+
+
+def walked(target: Path) -> Walk:
+    walk = Walk()
+    walk.once(target)
+    assert walk.broken == []
+    return walk
+
+
+def test_a_first_edition_can_be_read(share: Path) -> None:
+    assert editions_in(share) == ("2026-11-25-1",)
+    assert verify(share) == []
+    assert walked(share).versions == {2}
+    assert "units/unit-0/lesson-1.html" in entries_in(share)
+
+
+def test_the_same_pages_make_no_new_edition(share: Path, tmp_path: Path) -> None:
+    assert publish(tmp_path / "first", share, DAY, TITLE) == Published("2026-11-25-1", new=False)
+
+
+def test_an_edition_is_a_true_copy_that_other_programs_can_check(
+    share: Path, tmp_path: Path
+) -> None:
+    edition = share / "editions" / "2026-11-25-1"
+    for path in sorted((tmp_path / "first").rglob("*.*")):
+        copy = edition / path.relative_to(tmp_path / "first")
+        assert copy.read_bytes() == path.read_bytes()
+    if shutil.which("sha512sum"):
+        # GNU coreutils reads the same manifest.
+        command = ["sha512sum", "--check", "--strict", "--quiet", "manifest-sha512.txt"]
+        done = subprocess.run(command, cwd=edition, capture_output=True, text=True, check=False)
+        assert (done.returncode, done.stdout) == (0, "")
+
+
+def test_the_newest_editions_are_kept_and_the_rest_taken_out(share: Path, tmp_path: Path) -> None:
+    for version in range(3, 12):
+        done = publish(make_site(tmp_path / f"s{version}", version), share, DAY, TITLE, keep=3)
+    assert editions_in(share) == ("2026-11-25-8", "2026-11-25-9", "2026-11-25-10")
+    assert done.taken_out == ("2026-11-25-7",)
+    assert verify(share) == []
+    assert walked(share).versions == {11}
+
+
+def test_a_page_that_a_new_edition_lacks_keeps_its_address(share: Path, tmp_path: Path) -> None:
+    publish(make_site(tmp_path / "s3", 3), share, DAY, TITLE)
+    publish(make_site(tmp_path / "s4", 4), share, DAY, TITLE)
+    pointer = read_pointer(share)
+    assert pointer is not None
+    assert pointer.missing == ("units/odd-3/index.html",)
+    assert (share / "units" / "odd-3" / "index.html").is_file()
+    assert verify(share) == []
+
+
+def test_going_back_and_forward(share: Path, tmp_path: Path) -> None:
+    publish(make_site(tmp_path / "s3", 3), share, DAY, TITLE)
+    assert roll_back(share) == "2026-11-25-1"
+    assert walked(share).versions == {2}
+    assert verify(share) == []
+    with pytest.raises(CannotPublishError, match="oldest edition"):
+        roll_back(share)
+    assert roll_back(share, "2026-11-25-2") == "2026-11-25-2"
+    assert walked(share).versions == {3}
+    with pytest.raises(CannotPublishError, match="there is no edition 2026-01-01-9"):
+        roll_back(share, "2026-01-01-9")
+
+
+def test_no_way_back_to_a_damaged_edition(share: Path, tmp_path: Path) -> None:
+    publish(make_site(tmp_path / "s3", 3), share, DAY, TITLE)
+    write(share / "editions" / "2026-11-25-1" / "index.html", "spoilt")
+    with pytest.raises(CannotPublishError, match=r"not whole: 2026-11-25-1/index.html was changed"):
+        roll_back(share)
+    assert walked(share).versions == {3}
+
+
+@pytest.mark.parametrize(
+    ("damage", "told"),
+    [
+        (lambda e: (e / "index.html").write_text("x"), "index.html was changed"),
+        (lambda e: (e / "index.html").unlink(), "index.html is missing"),
+        (lambda e: (e / "more.html").write_text("x"), "more.html was added"),
+        (lambda e: (e / "manifest-sha512.txt").unlink(), "manifest-sha512.txt is missing"),
+        (lambda e: (e / "manifest-sha512.txt").write_text("?"), "cannot be read"),
+        (lambda e: (e.parents[1] / "current.js").write_text("?"), "pointer current.js"),
+        (lambda e: e.rename(e.with_name("2026-11-25-9")), "2026-11-25-1 is not there"),
+        (lambda e: (e.parents[1] / "index.html").unlink(), "index.html has no entry page"),
+        (
+            lambda e: shutil.copy(e.parents[1] / "index.html", e.parents[1] / "old.html"),
+            "old.html leads to no page",
+        ),
+    ],
+)
+def test_verify_sees_every_kind_of_damage(share: Path, damage: object, told: str) -> None:
+    assert callable(damage)
+    damage(share / "editions" / "2026-11-25-1")
+    assert any(told in line for line in verify(share))
+
+
+def test_folders_that_hold_other_things_are_left_alone(tmp_path: Path) -> None:
+    target = tmp_path / "stick"
+    write(target / "holiday" / "plan.txt", "mine")
+    with pytest.raises(CannotPublishError, match="holds other things, such as holiday"):
+        publish(make_site(tmp_path / "s", 2), target, DAY, TITLE)
+    assert [path.name for path in target.iterdir() if path.name != ".publishing.lock"] == [
+        "holiday"
+    ]
+
+
+def test_somebody_elses_page_is_never_written_over(share: Path, tmp_path: Path) -> None:
+    write(share / "units" / "odd-3" / "index.html", "mine")
+    with pytest.raises(CannotPublishError, match="somebody else's page"):
+        publish(make_site(tmp_path / "s3", 3), share, DAY, TITLE)
+    assert (share / "units" / "odd-3" / "index.html").read_text() == "mine"
+    assert walked(share).versions == {2}
+
+
+def test_a_file_in_place_of_the_folder_and_a_folder_that_is_not_there(tmp_path: Path) -> None:
+    site = make_site(tmp_path / "s", 2)
+    write(tmp_path / "file", "")
+    with pytest.raises(CannotPublishError, match="is a file"):
+        publish(site, tmp_path / "file", DAY, TITLE)
+    with pytest.raises(CannotPublishError, match="connect the share or the stick again"):
+        publish(site, tmp_path / "gone" / "share", DAY, TITLE)
+
+
+FAULTS = {
+    errno.ENOSPC: "the disk is full",
+    errno.EACCES: "writing is not allowed",
+    errno.EROFS: "writing is not allowed",
+    errno.ENOENT: "a folder or file went away",
+    errno.ENAMETOOLONG: "a name is too long",
+    errno.EIO: "the disk or network said",
+}
+
+
+@pytest.mark.parametrize("fault", FAULTS)
+@pytest.mark.parametrize("step", [0, 1, 7, 15, 16, 17, 18])
+def test_a_fault_at_any_write_leaves_the_old_edition_standing(
+    share: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, fault: int, step: int
+) -> None:
+    site = make_site(tmp_path / "s3", 3)
+    written = 0
+    write_down = sure_files.write_down
+
+    def failing(path: Path, data: bytes) -> None:
+        nonlocal written
+        written += 1
+        if written > step:
+            path.write_bytes(data[: len(data) // 2])
+            raise OSError(fault, os.strerror(fault), str(path))
+        write_down(path, data)
+
+    monkeypatch.setattr(sure_files, "write_down", failing)
+    monkeypatch.setattr(editions, "write_down", failing)
+    with pytest.raises(CannotPublishError, match=FAULTS[fault]) as stopped:
+        publish(site, share, DAY, TITLE)
+    monkeypatch.undo()
+    assert written == step + 1
+    assert "readers still have the edition they had" in str(stopped.value)
+    assert verify(share) == []
+    assert walked(share).versions == {2}
+    assert not list(share.rglob("*.part"))
+    assert publish(site, share, DAY, TITLE).new
+
+
+def test_two_publishers_at_once_take_turns_or_say_so(share: Path, tmp_path: Path) -> None:
+    sites = [make_site(tmp_path / f"s{n}", n) for n in (3, 4, 5, 6)]
+    children = [started(site, share) for site in sites]
+    codes = [child.wait() for child in children]
+    assert 0 in codes
+    assert verify(share) == []
+    assert len(editions_in(share)) == min(3, 1 + codes.count(0))
+
+
+def test_a_publisher_that_waits_in_vain_says_who_is_at_work(
+    share: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    from filelock import FileLock
+
+    from build_tools.publishing import publish as module
+
+    monkeypatch.setattr(module, "LOCK_SECONDS", 0.1)
+    with (
+        FileLock(share / ".publishing.lock"),
+        pytest.raises(CannotPublishError, match="somebody else is publishing"),
+    ):
+        publish(make_site(tmp_path / "s3", 3), share, DAY, TITLE)
+    assert publish(tmp_path / "s3", share, DAY, TITLE).new
+
+
+@pytest.fixture
+def small_disk(tmp_path: Path) -> Iterator[Path]:
+    """A disk of 300 KiB, where this machine lets us make one: Linux, as root."""
+    folder = tmp_path / "disk"
+    folder.mkdir()
+    command = ["mount", "-t", "tmpfs", "-o", "size=300k", "tmpfs", str(folder)]
+    made = sys.platform == "linux" and subprocess.run(command, check=False).returncode == 0
+    yield folder
+    if made:
+        subprocess.run(["umount", str(folder)], check=True)
+
+
+def test_a_disk_that_is_truly_full(small_disk: Path, tmp_path: Path) -> None:
+    """On other machines, and without the right to mount, the injected faults above stand alone."""
+    target = small_disk / "share"
+    publish(make_site(tmp_path / "small", 2), target, DAY, TITLE)
+    large = make_site(tmp_path / "large", 3, units=120)
+    if os.path.ismount(small_disk):
+        with pytest.raises(CannotPublishError, match="the disk is full"):
+            publish(large, target, DAY, TITLE)
+        assert walked(target).versions == {2}
+        assert editions_in(target) == ("2026-11-25-1",)
+    else:
+        publish(large, target, DAY, TITLE)
+        assert walked(target).versions == {3}
+    assert verify(target) == []
+
+
+def test_where_writing_is_not_allowed(share: Path, tmp_path: Path) -> None:
+    """Root may write anywhere, so the folder is made unchangeable where the system can do that."""
+    site = make_site(tmp_path / "s3", 3)
+    locked = share / "editions"
+    root = hasattr(os, "geteuid") and os.geteuid() == 0
+    if root:
+        subprocess.run(["chattr", "+i", str(locked)], check=False, capture_output=True)
+    else:
+        locked.chmod(0o500)
+    stopped = None
+    try:
+        publish(site, share, DAY, TITLE)
+    except CannotPublishError as error:
+        stopped = error
+    finally:
+        if root:
+            subprocess.run(["chattr", "-i", str(locked)], check=False, capture_output=True)
+        else:
+            locked.chmod(0o700)
+    # Where the file system has no such attribute, root was let through.
+    assert (stopped is None) == (walked(share).versions == {3})
+    assert stopped is None or re.search("writing is not allowed", str(stopped))
+    assert stopped is not None or root
+    assert verify(share) == []
+
+
+def test_how_many_are_kept_by_default() -> None:
+    assert KEEP == 5
