@@ -55,6 +55,27 @@ def _run(args: argparse.Namespace) -> int:
                 args.pattern,
             )  # fmt: skip
             return new.run(args.slug, given, check.existing_content(args.content))
+        case "compare":
+            from build_tools.commands import compare
+
+            return compare.run(args.old.resolve(), args.new.resolve())
+        case "publish":
+            from build_tools.commands import check, publish
+
+            content = check.existing_content(args.content)
+            return publish.run(content, args.folder.resolve(), args.keep)
+        case "roll-back":
+            from build_tools.commands import publish
+
+            return publish.go_back(args.folder.resolve(), args.to)
+        case "editions":
+            from build_tools.commands import publish
+
+            return publish.list_editions(args.folder.resolve())
+        case "verify":
+            from build_tools.commands import publish
+
+            return publish.look(args.folder.resolve())
         case "explain":
             from build_tools.commands import explain
 
@@ -108,7 +129,18 @@ def _parser() -> argparse.ArgumentParser:
     explain.add_argument("rule", nargs="?", help="the rule's name; without it, all are listed")
     watch = commands.add_parser("watch", help="check and preview while you write")
     watch.add_argument("--port", type=int, default=8765, help="where the preview is served")
-    for command in (check, site, watch, new):
+    compare = commands.add_parser("compare", help="say what changed between two editions of a unit")
+    compare.add_argument("old", type=Path, help="the folder of the earlier edition")
+    compare.add_argument("new", type=Path, help="the folder of the later edition")
+    publish = commands.add_parser("publish", help="put a new edition into a folder others read")
+    publish.add_argument("--keep", type=int, default=5, help="how many editions stay there")
+    roll_back = commands.add_parser("roll-back", help="give readers an earlier edition again")
+    roll_back.add_argument("--to", help="which edition; without it, the one before")
+    editions = commands.add_parser("editions", help="list the editions kept in a folder")
+    verify = commands.add_parser("verify", help="compare a folder with what was published there")
+    for command in (publish, roll_back, editions, verify):
+        command.add_argument("folder", type=Path, help="the folder that readers open")
+    for command in (check, site, watch, new, publish):
         command.add_argument(
             "--content", type=Path, default=PROJECT / "content", help="the folder of units"
         )

@@ -1,0 +1,1 @@
+"""What changed between two editions of a unit, in a reader's words."""
