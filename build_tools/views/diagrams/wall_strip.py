@@ -39,10 +39,7 @@ def wall_strips(
     counts = _counts_to_a_row(actions)
     rows = _rows(actions, counts)
     screens = [rows[n : n + _ROWS] for n in range(0, len(rows), _ROWS)]
-    told = [
-        action_in_words(action, long)
-        for action, long in zip_longest(actions, lasts or ())
-    ]
+    told = [action_in_words(action, long) for action, long in zip_longest(actions, lasts or ())]
     found, first = [], 0
     for screen in screens:
         end = first + sum(len(row) for row in screen)

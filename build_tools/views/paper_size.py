@@ -1,0 +1,40 @@
+"""How large the words of a lesson can be so that it prints on two sides of A4.
+
+Twelve points where they fit, never under eleven. The sizes were measured on printed lessons; the
+tests print every lesson of the bank and count its sides.
+"""
+
+from __future__ import annotations
+
+from build_tools.model.lesson import Lesson
+from build_tools.model.unit import Unit
+from build_tools.views.reading import words
+from build_tools.views.reading_lesson import text_by_field
+
+NOT_ON_PAPER = frozenset({"focus"})
+WORDS_IN_A_HEADING = 6
+"""How many words would take the room that a step's own heading and edges take."""
+SAID_IS_LARGER = 1.6
+"""How much more room words take that are said aloud: they are printed in 14 points, bold."""
+_SIZES = ((725, "12"), (760, "11.5"))
+_LEAST_SIZE = "11"
+
+
+def paper_size(unit: Unit, lesson: Lesson) -> str:
+    """The size of the lesson's words on paper, in points: 12, 11.5 or 11."""
+    room = words_of_room(unit, lesson)
+    return next((size for most, size in _SIZES if room <= most), _LEAST_SIZE)
+
+
+def words_of_room(unit: Unit, lesson: Lesson) -> float:
+    """How much room the lesson takes on paper, in words of running text."""
+    room = float(WORDS_IN_A_HEADING * len(lesson.steps))
+    for field in text_by_field(lesson):
+        if field.kind not in NOT_ON_PAPER:
+            larger = SAID_IS_LARGER if field.kind == "say" else 1
+            room += larger * len(words(field.text))
+    index = unit.lessons.index(lesson)
+    talk = unit.lessons[index - 1].look_and_talk if index else None
+    if talk and talk.next:
+        room += len(words(f"{talk.next.seen} {talk.next.not_yet}")) + WORDS_IN_A_HEADING
+    return room

@@ -1,0 +1,48 @@
+// As build_tools/views/floor_space.py: the floor for each pupil, and what to change for less.
+(() => {
+  const bank = (window.danceUnitBank ||= {});
+  const sums = (bank.sums ||= {});
+  const HALLS = { full: 140, half: 70, classroom: 54 };
+  const SMALLER = "Keep travelling small, and dance more of it on the spot.";
+
+  const metresInWords = (tenths) => {
+    const [whole, part] = [Math.floor(tenths / 10), tenths % 10];
+    return part ? `${whole}.${part} m²` : `${whole} m²`;
+  };
+
+  sums.squareMetres = (space) => {
+    const measured = /^([1-9][0-9]?)x([1-9][0-9]?)[ms]$/.exec(space);
+    if (measured) return Number(measured[1]) * Number(measured[2]);
+    return Object.hasOwn(HALLS, space) ? HALLS[space] : null;
+  };
+
+  sums.space = (pupils, metres, least) => {
+    const dancing = Math.max(1, pupils);
+    const tenths = Math.floor((10 * metres) / dancing);
+    const enough = metres >= least * dancing;
+    return {
+      tenths,
+      each: metresInWords(tenths),
+      least,
+      enough,
+      holds: Math.floor(metres / least),
+      changes: enough ? [] : changes(dancing, metres, least),
+    };
+  };
+
+  function changes(pupils, metres, least) {
+    const holds = Math.floor(metres / least);
+    if (holds === 0) {
+      return [SMALLER, "Look for a larger floor: a hall, or the playground when it is dry."];
+    }
+    const turns = Math.ceil(pupils / holds);
+    const each = metresInWords(Math.floor((10 * metres) / Math.ceil(pupils / turns)));
+    if (turns === 2) return [`Let half dance while half watch, then swap: ${each} each.`, SMALLER];
+    if (turns <= 4) {
+      const parts = sums.numberInWords(turns);
+      return [`Dance in ${parts} parts of the class, turn about: ${each} each.`, SMALLER];
+    }
+    const travelling = sums.numberInWords(holds);
+    return [SMALLER, `Let ${travelling} at a time travel, while the others dance on the spot.`];
+  }
+})();
