@@ -46,7 +46,7 @@ def _run(args: argparse.Namespace) -> int:
             from build_tools.commands import check, site
 
             content = check.existing_content(args.content)
-            return site.run(content, args.out.resolve(), review=args.review)
+            return site.run(content, args.out.resolve(), review=args.review, pdf=args.pdf)
         case "new":
             from build_tools.commands import check, new
 
@@ -113,6 +113,7 @@ def _parser() -> argparse.ArgumentParser:
     site = commands.add_parser("site", help="publish the pages of a bank without errors")
     site.add_argument("--out", type=Path, default=PROJECT / "site", help="the folder to publish in")
     site.add_argument("--review", action="store_true", help="add the advisers' page review.html")
+    site.add_argument("--pdf", action="store_true", help="print each unit to PDF files as well")
     new = commands.add_parser("new", help="write the draft of a unit, and mark what to write")
     new.add_argument("slug", help="the folder's name, such as rock-pool")
     for option, says in (

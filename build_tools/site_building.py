@@ -14,6 +14,8 @@ from build_tools.pages.assemble import shared_pages, unit_pages
 from build_tools.pages.entries import Notice, RuleEntry
 from build_tools.pages.review_page import review_page
 from build_tools.pipeline import Report
+from build_tools.publishing.bound import bound
+from build_tools.publishing.one_file import one_file
 from build_tools.rules.catalogue import all_rules
 from build_tools.schema_check.schemas import schema
 
@@ -41,6 +43,22 @@ def build_unit_pages(bank: Bank, unit: Unit, content: Path, out: Path) -> None:
         ((content / "units" / unit.slug / file) for file in sorted(unit.media)),
         out / "units" / unit.slug / "media",
     )
+    _bind(out / "units" / unit.slug, [lesson.number for lesson in unit.lessons])
+
+
+def _bind(folder: Path, numbers: Iterable[int]) -> None:
+    """Write what is made of finished pages: the booklet, and each lesson as one file to keep."""
+
+    def page(name: str) -> str:
+        return (folder / name).read_text(encoding="utf-8")
+
+    def write(name: str, html: str) -> None:
+        (folder / name).write_text(html, encoding="utf-8", newline="\n")
+
+    write("booklet.html", bound(page("booklet.html"), page))
+    for number in numbers:
+        kept = one_file(page(f"lesson-{number}.html"), lambda name: (folder / name).read_bytes())
+        write(f"lesson-{number}-to-keep.html", kept)
 
 
 def build_review(bank: Bank, report: Report, out: Path) -> None:

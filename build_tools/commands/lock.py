@@ -8,7 +8,8 @@ from pathlib import Path
 
 import uv
 
-from build_tools.commands.tools_for_tests import ROOT, ToolMissingError, npm_command
+from build_tools.commands.browsers import ToolMissingError
+from build_tools.commands.tools_for_tests import ROOT, npm_command
 
 LOCK = "requirements.lock"
 OLDEST_PYTHON = "3.11"

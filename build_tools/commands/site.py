@@ -7,6 +7,7 @@ import sys
 from pathlib import Path
 
 from build_tools.commands.misuse import Misuse
+from build_tools.commands.pdf_printing import browser_to_print, print_units
 from build_tools.pipeline import check_folder
 from build_tools.publishing.swap import staged
 from build_tools.reports.text import as_text, counted, skipped_line
@@ -14,13 +15,16 @@ from build_tools.schema_check.schemas import SCHEMA_FOLDER
 from build_tools.site_building import build_review, build_site, published_units
 
 
-def run(content: Path, out: Path, *, review: bool = False) -> int:
-    """Build the site of `content` into `out`, with the advisers' page where `review` asks for it.
+def run(content: Path, out: Path, *, review: bool = False, pdf: bool = False) -> int:
+    """Build the site of `content` into `out`, with the advisers' page where `review` asks for it,
+    and PDF files of each unit's lessons, sheet and booklet where `pdf` does.
 
     Returns 0 when built; 1 when errors stand in the way, and then `out` is left as it was. Raises
-    Misuse where `out` holds something other than a site, since a new site takes its place.
+    Misuse where `out` holds something other than a site, since a new site takes its place, and
+    where there is no browser to print PDF files.
     """
     _refuse_other_folders(content, out)
+    browser = browser_to_print() if pdf else None
     report = check_folder(content)
     if report.problems:
         print(as_text(report.problems, f"{content.name}/"))
@@ -33,6 +37,7 @@ def run(content: Path, out: Path, *, review: bool = False) -> int:
         build_site(report.bank, content, fresh)
         if review:
             build_review(report.bank, report, fresh)
+        printed = print_units(fresh, browser) if browser else 0
     units = published_units(report.bank)
     drafts = len(report.bank.units) - len(units)
     left_out = f" ({drafts} draft{'' if drafts == 1 else 's'} left out)" if drafts else ""
@@ -40,6 +45,8 @@ def run(content: Path, out: Path, *, review: bool = False) -> int:
         f"{counted(report.problems)}; {len(units)} unit{'' if len(units) == 1 else 's'}{left_out}"
     )
     print(f"open {(out / 'index.html').as_posix()}")
+    if browser:
+        print(f"{printed} PDF files in {(out / 'units').as_posix()}/<unit>/pdf")
     if review:
         print(f"for advisers: {(out / 'review.html').as_posix()}")
     return 0

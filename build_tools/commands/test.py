@@ -9,7 +9,8 @@ import time
 from dataclasses import dataclass
 from pathlib import Path
 
-from build_tools.commands.tools_for_tests import ROOT, ToolMissingError, tools
+from build_tools.commands.browsers import ToolMissingError
+from build_tools.commands.tools_for_tests import ROOT, tools
 
 WORKERS = 2
 

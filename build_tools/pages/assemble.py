@@ -7,14 +7,20 @@ from collections.abc import Sequence
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
 from build_tools.pages.about_page import about_page
+from build_tools.pages.booklet_page import booklet_page
+from build_tools.pages.card_page import card_page
+from build_tools.pages.counts_page import counts_page
 from build_tools.pages.entries import Notice, RuleEntry
 from build_tools.pages.front_page import front_page
+from build_tools.pages.handouts_page import handouts_page
 from build_tools.pages.lesson_page import lesson_page
 from build_tools.pages.page import Page
 from build_tools.pages.rules_page import rules_page
 from build_tools.pages.safety_page import safety_page
 from build_tools.pages.schema_guide import Schemas
+from build_tools.pages.sheet_page import sheet_page
 from build_tools.pages.unit_page import unit_page
+from build_tools.pages.wall_page import wall_page
 from build_tools.pages.words_page import words_page
 from build_tools.pages.writing_page import writing_page
 
@@ -35,5 +41,14 @@ def shared_pages(
 
 
 def unit_pages(bank: Bank, unit: Unit) -> list[Page]:
-    """The unit page and its lessons. They depend on the unit and on the bank's settings."""
-    return [unit_page(bank, unit), *(lesson_page(bank, unit, lesson) for lesson in unit.lessons)]
+    """The pages of one unit. They depend on the unit and on the bank's settings."""
+    return [
+        unit_page(bank, unit),
+        *(lesson_page(bank, unit, lesson) for lesson in unit.lessons),
+        *(card_page(bank, unit, lesson) for lesson in unit.lessons),
+        *(wall_page(bank, unit, lesson) for lesson in unit.lessons),
+        counts_page(bank, unit),
+        booklet_page(bank, unit),
+        *(handouts_page(bank, unit, lesson) for lesson in unit.lessons),
+        sheet_page(bank, unit),
+    ]

@@ -10,7 +10,10 @@ from build_tools.model.bank import Bank
 from build_tools.model.lesson import Lesson, LookAndTalk
 from build_tools.model.unit import Unit
 from build_tools.pages.frame import Frame, Link, frame
+from build_tools.pages.lesson_covers import CoversView, covers
+from build_tools.pages.lesson_fit import FIT_SCRIPTS, FitView, fit_view
 from build_tools.pages.lesson_steps import QuestionView, StepView, question_view, step_views
+from build_tools.pages.lesson_story import StoryView, story_of
 from build_tools.pages.notes import notes_html
 from build_tools.pages.page import Page
 from build_tools.pages.shown import (
@@ -21,17 +24,18 @@ from build_tools.pages.shown import (
     picture,
     sentence,
 )
+from build_tools.pages.sum_scripts import SUM_SCRIPTS
 from build_tools.pages.unit_dance import strip_of
 from build_tools.pages.unit_lessons import lesson_href
-from build_tools.pages.unit_page import tried_in_words
 from build_tools.views.additions import lesson_adds
-from build_tools.views.diagrams.minutes import minutes_figure
 from build_tools.views.diagrams.small_line import small_line
+from build_tools.views.lesson_in_short import LineInShort, lesson_in_short
+from build_tools.views.paper_size import paper_size
 from build_tools.views.parts_named import letters_in
 from build_tools.views.plain_words import minutes_in_words
-from build_tools.views.timings import step_times
 from build_tools.views.words_needed import words_needed
 
+SHORT = "short_of_time"
 _TROUBLE = {
     "stuck": "They are stuck",
     "finished": "Some finish early",
@@ -50,22 +54,38 @@ _LOOKERS = {
     "half the class": "Half the class looks at the other half",
     "whole class": "The whole class looks",
 }
-DEFERENCE = (
-    "Your school’s risk assessment and your employer’s policy come first. Where this page and "
-    "they differ, follow them."
+DEFERENCE = "Your school’s risk assessment and your employer’s policy come before this page."
+EVERY_TIME = (
+    "Every time: floor clear and dry after lunch, hair tied, jewellery off or covered, inhalers "
+    "near, stop signal tried."
 )
+SCRIPTS = (*SUM_SCRIPTS, "whole.js", "print.js", "unfold.js", "seen.js", *FIT_SCRIPTS)
+
+
+@dataclass(frozen=True, slots=True)
+class ForScripts:
+    """What the page tells its scripts, and every view of the hall with it."""
+
+    unit: str
+    """The unit's name in addresses."""
+    lesson: str
+    """The lesson's number."""
+    lessons: str
+    """How many lessons there are."""
+    minutes: str
+    """How many minutes the lesson lasts."""
 
 
 @dataclass(frozen=True, slots=True)
 class ShortLine:
-    """The lesson in short lines: one step."""
+    """The lesson in seven lines: one of them."""
 
     time: str
     """From which minute to which."""
-    does: str
-    """What pupils do."""
-    step: str
-    """Where that step is on the page, as the end of a link."""
+    numbers: str
+    """The numbers of its steps, with spaces between."""
+    steps: tuple[Link, ...]
+    """What pupils do in each, with the way to it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,6 +118,12 @@ class LessonView:
     """The language the unit is written in, as a language tag."""
     unit: Link
     """The unit, with the way to its page."""
+    for_scripts: ForScripts
+    """What the page tells its scripts."""
+    paper_foot: str
+    """What stands at the foot of every printed side."""
+    paper_size: str
+    """The size of its words on paper, in points."""
     place: str
     """Which lesson of how many."""
     title: str
@@ -112,18 +138,26 @@ class LessonView:
     """How long it lasts in the hall."""
     collect: tuple[str, ...]
     """What to get ready, five things at most."""
+    card: Link
+    """The lesson as a card for the hand."""
+    wall: Link
+    """The lesson on the wall."""
+    counts: Link
+    """The counts for the hall."""
+    handouts: Link
+    """Strips, word cards and a sheet to look with, to print."""
+    keep: Link
+    """The lesson as one file to keep."""
     short_lines: tuple[ShortLine, ...]
-    """The lesson in short lines."""
-    minutes_line: Picture
-    """The steps over the minutes."""
+    """The lesson in seven lines at most."""
+    fit: FitView
+    """The lesson fitted to today, with the help of scripts."""
     classroom_first: tuple[str, ...]
     """What to do before you leave the classroom."""
     safety: tuple[str, ...]
     """What to check and say before they move."""
-    story_so_far: str | None
-    """What pupils did before."""
-    never_did_last: str | None
-    """Where to start if the lesson before was never taught."""
+    story: StoryView | None
+    """Where pupils are coming from."""
     steps: tuple[StepView, ...]
     """The steps."""
     talk: TalkView | None
@@ -142,8 +176,8 @@ class LessonView:
     """The way to the bank's safety page."""
     notes: Markup
     """The teacher's notes."""
-    tried: str
-    """Honestly, whether it has been taught."""
+    covers: CoversView
+    """What the lesson covers, the curriculum, credits, and whether it was tried."""
     previous: Link | None
     """The lesson before."""
     next: Link | None
@@ -157,11 +191,14 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
     index = unit.lessons.index(lesson)
     shown, names = _picture(unit, lesson)
     view = LessonView(
-        frame=frame(
-            bank, path, f"{title}, {unit.title}", lesson.pupils_make, ("print.js", "unfold.js")
-        ),
+        frame=frame(bank, path, f"{title}, {unit.title}", lesson.pupils_make, SCRIPTS),
         language=unit.language,
         unit=Link(unit.title, "index.html"),
+        for_scripts=ForScripts(
+            unit.slug, str(lesson.number), str(len(unit.lessons)), str(lesson.minutes)
+        ),
+        paper_foot=f"{unit.title}, lesson {lesson.number}, edition {unit.edition}",
+        paper_size=paper_size(unit, lesson),
         place=f"Lesson {lesson.number} of {len(unit.lessons)}",
         title=lesson.title,
         pupils_make=lesson.pupils_make,
@@ -169,35 +206,38 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         picture=shown,
         minutes=kept_together(minutes_in_words(lesson.minutes)),
         collect=lesson.collect,
-        short_lines=tuple(
-            ShortLine(f"{time.start} to {time.end}", step.does, f"#at-step-{number}")
-            for number, (time, step) in enumerate(
-                zip(step_times(lesson), lesson.steps, strict=True), start=1
-            )
-        ),
-        minutes_line=picture(minutes_figure(lesson)),
+        card=Link("Teach it", f"lesson-{lesson.number}-card.html"),
+        wall=Link("On the wall", f"lesson-{lesson.number}-wall.html"),
+        counts=Link("Counts for the hall", "counts.html"),
+        handouts=Link("To print for the class", f"lesson-{lesson.number}-handouts.html"),
+        keep=Link("Keep as one file", f"lesson-{lesson.number}-to-keep.html"),
+        short_lines=tuple(_short_line(lesson, line) for line in lesson_in_short(lesson)),
+        fit=fit_view(unit, lesson),
         classroom_first=lesson.classroom_first,
-        safety=lesson.safety,
-        story_so_far=lesson.story_so_far,
-        never_did_last=lesson.never_did_last,
+        safety=(*lesson.safety, EVERY_TIME),
+        story=story_of(unit, lesson),
         steps=step_views(unit, lesson, names),
-        talk=_talk(unit, lesson, lesson.look_and_talk) if lesson.look_and_talk else None,
+        talk=talk_view(unit, lesson, lesson.look_and_talk) if lesson.look_and_talk else None,
         not_dancing=lesson.not_dancing,
-        trouble=tuple(
-            Labelled(label, lesson.trouble[key])
-            for key, label in _TROUBLE.items()
-            if key in lesson.trouble
-        ),
+        trouble=trouble_lines(lesson),
         change=tuple(Labelled(capital(key), words) for key, words in lesson.change.items()),
         words=tuple(Labelled(m.word, m.plain) for m in words_needed(unit, lesson, bank.words)),
         deference=DEFERENCE,
         safety_page=Link("More on keeping everyone safe", "../../safety.html"),
         notes=notes_html(lesson.notes, 3),
-        tried=tried_in_words(unit),
+        covers=covers(unit, lesson),
         previous=_neighbour(unit, index - 1),
         next=_neighbour(unit, index + 1),
     )
     return Page(path, "lesson.html", view.frame.title, view)
+
+
+def _short_line(lesson: Lesson, line: LineInShort) -> ShortLine:
+    return ShortLine(
+        f"{line.start} to {line.end}",
+        " ".join(str(number) for number in line.steps),
+        tuple(Link(lesson.steps[n - 1].does, f"#at-step-{n}") for n in line.steps),
+    )
 
 
 def _picture(unit: Unit, lesson: Lesson) -> tuple[Picture, tuple[str, ...]]:
@@ -217,7 +257,27 @@ def _picture(unit: Unit, lesson: Lesson) -> tuple[Picture, tuple[str, ...]]:
     return picture(small_line(unit.dance, "today", letters_in(unit.dance, named))), ()
 
 
-def _talk(unit: Unit, lesson: Lesson, talk: LookAndTalk) -> TalkView:
+def trouble_lines(lesson: Lesson) -> tuple[Labelled, ...]:
+    """One line for each thing that can go wrong, the same on the page and on the card."""
+    return tuple(
+        Labelled(label, f"{lesson.trouble[key]}{_left_out(lesson) if key == SHORT else ''}")
+        for key, label in _TROUBLE.items()
+        if key in lesson.trouble
+    )
+
+
+def _left_out(lesson: Lesson) -> str:
+    """Which steps the author's line on short time means, and the minutes that they save."""
+    waits = [n for n, step in enumerate(lesson.steps, start=1) if step.can_wait]
+    if not waits:
+        return ""
+    saved = minutes_in_words(sum(lesson.steps[n - 1].minutes for n in waits))
+    numbers = " and ".join(str(number) for number in waits)
+    return f" That is step {numbers}: it saves {saved}."
+
+
+def talk_view(unit: Unit, lesson: Lesson, talk: LookAndTalk) -> TalkView:
+    """Looking and talking, and where the class goes from there."""
     last = lesson is unit.lessons[-1]
     following = unit.lessons[unit.lessons.index(lesson) + 1].number if not last else 0
     return TalkView(

@@ -8,12 +8,23 @@ from markupsafe import Markup
 
 from build_tools.model.lesson import Lesson, Question, Step
 from build_tools.model.unit import Unit
+from build_tools.movement.counts import shown
 from build_tools.pages.shown import Picture, capital, quoted
 from build_tools.pages.unit_dance import strip_of
 from build_tools.views.diagrams.ruler import upright
 from build_tools.views.groups import grouping_in_words
-from build_tools.views.plain_words import counts_in_words, minutes_in_words
+from build_tools.views.plain_words import minutes_in_words
+from build_tools.views.step_facts import StepFacts, step_facts
 from build_tools.views.timings import StepTime, step_times
+
+_PHASES = {
+    "recall": "dance it again",
+    "explore": "try things out",
+    "develop": "change it",
+    "rehearse": "practise",
+    "join": "join it up",
+}
+"""What kind of step it is in plain words, where the schema's word is one of the trade's."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,11 +40,35 @@ class QuestionView:
 
 
 @dataclass(frozen=True, slots=True)
+class StepData:
+    """What a page tells its scripts of a step, each as it stands in an attribute."""
+
+    step: str
+    """Its number, from 1."""
+    minutes: str
+    """How long it lasts, in minutes."""
+    least: str
+    """The fewest minutes it can be done in."""
+    phase: str
+    """What kind of step it is, in the schema's word."""
+    grouping: str
+    """How pupils are grouped, in the schema's word."""
+    moves: bool
+    """Whether pupils are regrouped before it."""
+    shows: str | None
+    """The least seconds of one run of what it shows; None where it shows nothing timed."""
+    can_wait: bool
+    """Whether it may be left out when time is short."""
+
+
+@dataclass(frozen=True, slots=True)
 class StepView:
     """One step of a lesson."""
 
     number: int
     """Its number, from 1."""
+    data: StepData
+    """What the page tells its scripts of it."""
     does: str
     """What pupils do, in a few words."""
     time: str
@@ -43,7 +78,7 @@ class StepView:
     ruler: Markup
     """The minutes as a ruler standing in the margin."""
     phase: str
-    """What kind of step it is."""
+    """What kind of step it is, in plain words."""
     grouping: str
     """How pupils are grouped, in words."""
     into: str | None
@@ -69,35 +104,49 @@ class StepView:
 def step_views(unit: Unit, lesson: Lesson, drawn: tuple[str, ...]) -> tuple[StepView, ...]:
     """The steps; motifs and developments in `drawn` are already on the page."""
     seen, found = set(drawn), []
-    for number, (time, step) in enumerate(
-        zip(step_times(lesson), lesson.steps, strict=True), start=1
-    ):
+    all_facts = step_facts(unit, lesson)
+    for facts, time, step in zip(all_facts, step_times(lesson), lesson.steps, strict=True):
         new = [n for n in (*step.makes, *step.develops) if n not in seen and _has_strip(unit, n)]
         seen.update(new)
         strips = tuple(strip_of(unit.dance, name) for name in new)
-        found.append(_step(number, time, step, strips))
+        found.append(_step(facts, time, step, strips))
     return tuple(found)
+
+
+def step_data(facts: StepFacts) -> StepData:
+    """The facts of a step as attributes."""
+    return StepData(
+        step=str(facts.number),
+        minutes=str(facts.minutes),
+        least=str(facts.least),
+        phase=facts.phase,
+        grouping=facts.grouping,
+        moves=facts.moves,
+        shows=None if facts.shows is None else f"{facts.shows:g}",
+        can_wait=facts.can_wait,
+    )
 
 
 def _has_strip(unit: Unit, name: str) -> bool:
     return name in unit.dance.motifs or name in unit.dance.developments
 
 
-def _step(number: int, time: StepTime, step: Step, strips: tuple[Picture, ...]) -> StepView:
+def _step(facts: StepFacts, time: StepTime, step: Step, strips: tuple[Picture, ...]) -> StepView:
     return StepView(
-        number=number,
+        number=facts.number,
+        data=step_data(facts),
         does=step.does,
         time=f"{time.start} to {time.end}",
         minutes=minutes_in_words(step.minutes),
         ruler=Markup(upright(step.minutes)),
-        phase=step.phase,
+        phase=_PHASES.get(step.phase, step.phase),
         grouping=capital(grouping_in_words(step.grouping)),
         into=quoted(step.into) if step.into else None,
         say=quoted(step.say) if step.say else None,
         task=step.task,
         look_for=step.look_for,
         questions=tuple(question_view(q) for q in step.ask),
-        counts=counts_in_words(step.counts) if step.counts else None,
+        counts=shown(step.counts) if step.counts else None,
         easier=step.easier,
         harder=step.harder,
         strips=strips,

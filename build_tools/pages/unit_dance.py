@@ -25,6 +25,7 @@ from build_tools.views.plain_words import (
     transition_in_words,
 )
 from build_tools.views.progress import settled
+from build_tools.views.without_counts import is_counted
 
 _KINDS = {
     "recorded": "A recording",
@@ -152,7 +153,7 @@ def _section(dance: Dance, letter: str) -> SectionView:
         ),
         rules=(*start, *section.improvised_rules),
         parts=picture(parts_figure(dance, section)) if counted else None,
-        floor=picture(floor_plan(section)),
+        floor=picture(floor_plan(dance, section)),
         sound=sound_in_words(section.sound) if section.sound != dance.sound else None,
         join=_join(dance, letter),
     )
@@ -207,7 +208,8 @@ def strip_of(dance: Dance, name: str) -> Picture:
     """The order strip of a motif or development."""
     title = f"{capital(name_in_words(name))}, move by move"
     changes = changes_unseen(dance, name)
-    return picture(order_strip(title, actions_of(dance, name), dance.phrase, changes))
+    phrase = dance.phrase if is_counted(dance) else None
+    return picture(order_strip(title, actions_of(dance, name), phrase, changes))
 
 
 def choice_views(unit: Unit) -> tuple[ChoiceView, ...]:

@@ -107,6 +107,10 @@ class UnitView:
     """Years and ages, lessons, topics, subjects, space."""
     first_lesson: Link
     """The way to the first lesson."""
+    booklet: Link
+    """The unit as a booklet, to print."""
+    sheet: Link
+    """The unit on one side, to print."""
     stimulus: tuple[Labelled, ...]
     """What to show, where, how long, what to look for."""
     content_note: str | None
@@ -181,6 +185,8 @@ def unit_page(bank: Bank, unit: Unit) -> Page:
         first_lesson=Link(
             f"Start with lesson {first.number}: {first.title}", lesson_href(first.number)
         ),
+        booklet=Link("The unit as a booklet", "booklet.html"),
+        sheet=Link("The unit on one side", "sheet.html"),
         stimulus=(
             Labelled("What it is", s.what),
             Labelled("Show", s.show),
@@ -224,7 +230,7 @@ def unit_page(bank: Bank, unit: Unit) -> Page:
         leads_to=_neighbours(bank, unit.leads_to),
         notes=notes_html(unit.notes, 3),
         tried=tried_in_words(unit),
-        rights=_rights(unit),
+        rights=rights_in_words(unit),
     )
     return Page(path, "unit.html", view.frame.title, view)
 
@@ -241,11 +247,14 @@ def tried_in_words(unit: Unit) -> str:
 
 
 def _item(item: StimulusItem) -> ItemView:
+    return ItemView(item.title, item.file, item.text_version, item_credit(item))
+
+
+def item_credit(item: StimulusItem) -> str:
+    """Who made a thing of the stimulus, where it comes from, and its licence."""
     changes = f" Changed: {sentence(item.changes)}" if item.changes else ""
     credit = f"{item.title}, by {item.by}. {sentence(item.source)}{changes}"
-    return ItemView(
-        item.title, item.file, item.text_version, f"{credit} {licence_in_words(item.licence)}."
-    )
+    return f"{credit} {licence_in_words(item.licence)}."
 
 
 def _lessons(numbers: tuple[int, ...], of: int) -> str:
@@ -267,7 +276,8 @@ def _neighbours(bank: Bank, neighbours: Neighbours) -> NeighboursView:
     return NeighboursView(neighbours.in_words, tuple(links))
 
 
-def _rights(unit: Unit) -> tuple[str, ...]:
+def rights_in_words(unit: Unit) -> tuple[str, ...]:
+    """Who issued it, which edition, its licence, and from what it was adapted."""
     by = f" Written by {unit.credit}." if unit.credit else ""
     lines = [
         f"Edition {unit.edition}, issued by {unit.publisher} on {day_in_words(unit.issued)}.{by}",

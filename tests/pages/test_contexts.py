@@ -182,11 +182,13 @@ def test_every_link_goes_to_a_page_or_a_place_on_it() -> None:
     ids = {page.path: set(seen.ids()) for page, seen in everything()}
     for page, seen in everything():
         folder = posixpath.dirname(page.path)
+        # a lesson as one file is made of its finished page; tests/site/test_one_file.py opens it
+        kept = page.path.replace(".html", "-to-keep.html")
         for href in seen.values("a", "href"):
             assert "://" not in href, (page.path, href)
             path, _, place = href.partition("#")
             goal = posixpath.normpath(posixpath.join(folder, path)) if path else page.path
-            assert goal in ids, (page.path, href)
+            assert goal in ids or (goal == kept and not place), (page.path, href)
             assert not place or place in ids[goal], (page.path, href)
 
 
@@ -266,8 +268,9 @@ def test_drafts_are_not_listed() -> None:
 
 
 def test_styles_and_scripts_stay_small() -> None:
-    files = [*OVERRIDES.glob("assets/css/*.css"), *OVERRIDES.glob("assets/js/*.js")]
-    assert sum(file.stat().st_size for file in files) < 60 * KILOBYTE
+    """All of them together; what one lesson loads is held in tests/site/test_weight.py."""
+    files = [*OVERRIDES.glob("assets/css/*.css"), *OVERRIDES.glob("assets/js/**/*.js")]
+    assert sum(file.stat().st_size for file in files) < 200 * KILOBYTE
 
 
 def test_the_guide_names_every_field_of_every_file() -> None:

@@ -10,7 +10,8 @@ import pytest
 
 from build_tools.commands import test as test_command
 from build_tools.commands import tools_for_tests
-from build_tools.commands.tools_for_tests import ROOT, ToolMissingError, usual_places
+from build_tools.commands.browsers import ToolMissingError, usual_places
+from build_tools.commands.tools_for_tests import ROOT
 
 
 def test_node_and_npm_are_the_locks_own() -> None:

@@ -7,6 +7,7 @@ Source of the tags: axe-core's own names for the Web Content Accessibility Guide
 
 from __future__ import annotations
 
+import re
 import shutil
 from pathlib import Path
 
@@ -22,6 +23,8 @@ WIDE, NARROW = 1280, 320
 FOR_PEOPLE = {
     "color-contrast": "measured below from a picture of the page",
 }
+OFTEN_READ = re.compile(r"units/[^/]+/(index|counts|lesson-[0-9]+)\.html")
+FURTHER_LESSON = re.compile(r"/lesson-([2-9]|[1-9][0-9])[-.]")
 # What is folded away is read too.
 UNFOLD = "() => document.querySelectorAll('details').forEach((part) => { part.open = true; })"
 
@@ -29,16 +32,22 @@ UNFOLD = "() => document.querySelectorAll('details').forEach((part) => { part.op
 def to_look_at(site: Path, width: int, dark: bool, thorough: bool) -> list[str]:
     """The pages for one look: all when thorough.
 
-    Usually those of one unit and of the whole bank have all four looks, and every further page has
-    two that differ in both width and colours: wide and light, narrow and dark.
+    Usually the pages of the whole bank, and one of each kind of one unit, have all four looks; the
+    further lessons and units have one, wide and light or narrow and dark, in turn.
     """
     pages = html_pages(site)
-    units = sorted({path.split("/")[1] for path in pages if path.startswith("units/")})
-    if thorough or (width == WIDE) != dark:
+    if thorough:
         return pages
-    return [
-        path for path in pages if not path.startswith("units/") or path.split("/")[1] == units[0]
+    first = next(path.split("/")[1] for path in pages if path.startswith("units/"))
+    further = [path for path in pages if OFTEN_READ.fullmatch(path)]
+    each = [
+        path
+        for path in pages
+        if not path.startswith("units/")
+        or (path.split("/")[1] == first and not FURTHER_LESSON.search(path))
     ]
+    turn = [path for path in further if path not in each][int(dark) :: 2]
+    return each + (turn if (width == WIDE) != dark else [])
 
 
 @pytest.mark.parametrize("width", [WIDE, NARROW])

@@ -48,7 +48,7 @@ def test_without_script_each_opens_alone_and_there_is_no_dead_button(
 ) -> None:
     with reader(browser, site, script=False) as at:
         at.page.goto(address_of(site, lesson_pages(site)[0]))
-        assert at.page.locator("main button").count() == 0
+        assert not [one for one in at.page.locator("main button").all() if one.is_visible()]
         count = at.page.locator(FOLDED).count()
         at.page.locator("details.range summary").first.click()
         assert at.page.locator(FOLDED).count() == count - 1
@@ -73,16 +73,37 @@ def test_a_phone_shows_the_first_unit_on_the_first_screen(browser: Browser, site
         assert box["y"] + box["height"] < PHONE_HEIGHT
 
 
+FIRST_SCREEN = (".place span", "h1", ".lead", ".first > .figure svg", ".facts", ".get", ".start")
+CHOICES = ["Print", "Teach it", "Fit"]
+
+
 @pytest.mark.parametrize("width", [PHONE, 1280])
-def test_a_lesson_says_what_to_get_on_the_first_screen(
+def test_a_lessons_first_screen_says_what_is_made_and_what_to_get_and_offers_three_ways_on(
     browser: Browser, site: Path, width: int
 ) -> None:
     late = {}
     with reader(browser, site, width=width) as at:
+        at.page.set_viewport_size({"width": width, "height": PHONE_HEIGHT})
         for path in lesson_pages(site):
             at.page.goto(address_of(site, path))
-            box = at.page.locator(".get").bounding_box()
-            assert box is not None
-            if box["y"] + box["height"] > PHONE_HEIGHT:
-                late[path] = box["y"] + box["height"]
+            offered = at.page.locator(".start li").all_inner_texts()
+            assert offered == CHOICES, path
+            for part in FIRST_SCREEN:
+                box = at.page.locator(part).first.bounding_box()
+                assert box is not None, (path, part)
+                if box["y"] + box["height"] > PHONE_HEIGHT:
+                    late[path, part] = box["y"] + box["height"]
+            assert at.page.locator(".get li").count() <= 5, path
+            assert 1 <= at.page.locator(".short-lines li").count() <= 7, path
     assert late == {}
+
+
+def test_without_script_a_lesson_is_whole_and_offers_nothing_that_does_not_work(
+    browser: Browser, site: Path
+) -> None:
+    with reader(browser, site, script=False) as at:
+        for path in lesson_pages(site):
+            at.page.goto(address_of(site, path))
+            shown = [one for one in at.page.locator(".start li").all() if one.is_visible()]
+            assert [one.inner_text() for one in shown] == ["Teach it"], path
+            assert at.page.locator(".step .task").count() == at.page.locator(".step").count()

@@ -1,109 +1,235 @@
 """Each lesson on paper, read from the browser's own PDF: two sides that can be read in the hall.
 
-Common practice, no source: two sides of A4, 12 mm for a printer's edge, 11 points for reading and
-never under 9.5.
+Sizes: RNIB, "Clear print guidelines" (12 point, never far below); ink: WCAG 2.2, 1.4.6 (7:1) and
+1.4.11 (3:1 for what is drawn), of the same print in greys. Two sides, 14 points for what is said
+aloud, eleven at least for the rest and 20 mm for a pencil: common practice, no source.
 """
 
 from __future__ import annotations
 
 import os
+import re
 import shutil
+from collections.abc import Iterator
+from dataclasses import dataclass
 from pathlib import Path
 
 import pytest
 from playwright.sync_api import Browser
 
+from build_tools.model.lesson import Lesson
+from build_tools.model.unit import Unit
 from build_tools.pipeline import check_folder
 from build_tools.site_building import published_units
 from tests.support.browser import address_of, reader
 from tests.support.built_sites import CONTENT, lesson_pages
-from tests.support.paper import Print, printed, squeezed
+from tests.support.paper import Glyph, Print, printed, squeezed
 
-MOST_SIDES = 2
+SIDES = 2
 MOST_UNIT_SIDES = 6
-LEAST_MARGIN = 12.0
-LEAST_BODY, LEAST_TEXT = 11.0, 9.5
+MARGIN, UNIT_MARGIN = 20.0, 12.0
+SAID, BODY, IN_DRAWINGS = 14.0, 11.0, 9.5
+TEXT_CONTRAST = 7.0
 FACE = "AtkinsonHyperlegibleNext"
-# Each step's heading and the line that follows it: what is said aloud, else what pupils do.
-STEPS = """
-() => [...document.querySelectorAll(".step")].map((step) => [
-  step.querySelector("h3").textContent, step.querySelector(".say, .task").textContent,
-])
+FIT, FITTED = "#fit=38-7-25-2-half", "fitted for 27, 38 min"
+# The words of each step as they stand on the page, piece by piece, and what is said aloud.
+PIECES = """
+() => [...document.querySelectorAll(".step, .talk")].map((part) => [
+  ...part.querySelectorAll("h2, h3, .say, .task, .look-for, .ask strong, .range p, dd"),
+].map((piece) => piece.textContent))
+"""
+SAYS = "() => [...document.querySelectorAll('.say')].map((say) => say.textContent)"
+# Letters in the drawings that are printed, which may be smaller.
+DRAWN = """
+() => [...document.querySelectorAll(".first svg text")].map((text) => text.textContent).join("")
 """
 
 
-def faults(sheet: Print) -> list[str]:
-    """What is wrong with a lesson's print, whatever it says."""
-    wrong = []
-    if len(sheet.margins) > MOST_SIDES:
-        wrong.append(f"{len(sheet.margins)} sides")
-    if [round(length) for length in sheet.size_mm] != [210, 297]:
-        wrong.append(f"paper of {sheet.size_mm} mm")
-    for side, margins in enumerate(sheet.margins, start=1):
-        if min(margins) < LEAST_MARGIN - 0.05:
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """One lesson on paper, and what its page says."""
+
+    paper: Print
+    pieces: list[list[str]]
+    says: list[str]
+    drawn: str
+
+
+def lessons() -> Iterator[tuple[str, Unit, Lesson]]:
+    bank = check_folder(CONTENT).bank
+    assert bank is not None
+    for unit in published_units(bank):
+        for lesson in unit.lessons:
+            yield f"units/{unit.slug}/lesson-{lesson.number}.html", unit, lesson
+
+
+def contrast(light: float, other: float) -> float:
+    dark, bright = sorted((light, other))
+    return (bright + 0.05) / (dark + 0.05)
+
+
+def faults(sheet: Sheet, foot: str) -> list[str]:
+    """What is wrong with a lesson's print, whatever it says; `foot` is what each side ends on."""
+    paper, wrong = sheet.paper, []
+    if len(paper.margins) != SIDES:
+        wrong.append(f"{len(paper.margins)} sides")
+    if [round(length) for length in paper.size_mm] != [210, 297]:
+        wrong.append(f"paper of {paper.size_mm} mm")
+    for side, margins in enumerate(paper.margins, start=1):
+        if min(margins) < MARGIN - 0.05:
             wrong.append(f"side {side}: margins {[round(edge, 1) for edge in margins]} mm")
-    if sheet.usual_size() < LEAST_BODY:
-        wrong.append(f"body text of {sheet.usual_size()} points")
-    small = "".join(glyph.text for glyph in sheet.glyphs if glyph.size < LEAST_TEXT - 0.01)
-    if small:
-        wrong.append(f"under {LEAST_TEXT} points: {small[:80]}")
-    faces = {glyph.face.partition("+")[2] or glyph.face for glyph in sheet.glyphs}
+    for side, said in enumerate(paper.feet, start=1):
+        if squeezed(said) != squeezed(f"{foot}Side {side} of {SIDES}"):
+            wrong.append(f"side {side}: at its foot {said!r}")
+    if paper.usual_size() < BODY:
+        wrong.append(f"body text of {paper.usual_size()} points")
+    small = "".join(glyph.text for glyph in paper.glyphs if glyph.size < BODY - 0.01)
+    if len(small) > len(squeezed(sheet.drawn)):
+        wrong.append(f"under {BODY} points: {small[:80]}")
+    if min(glyph.size for glyph in paper.glyphs) < IN_DRAWINGS:
+        wrong.append(f"under {IN_DRAWINGS} points in a drawing")
+    faces = {glyph.face.partition("+")[2] or glyph.face for glyph in paper.glyphs}
     if other := sorted(face for face in faces if not face.startswith(FACE)):
         wrong.append(f"typefaces {other}")
+    wrong += [f"said in {sizes} points: {say}" for say, sizes in quiet_says(sheet)]
+    pale = "".join(glyph.text for glyph in paper.glyphs if is_pale(glyph))
+    if pale:
+        wrong.append(f"pale in greys: {pale[:80]}")
     return wrong
 
 
-@pytest.fixture(scope="module")
-def prints(browser: Browser, site: Path) -> dict[str, tuple[Print, list[list[str]]]]:
-    """Each lesson's print, and each step's heading and say line as the page has them."""
+def is_pale(glyph: Glyph) -> bool:
+    """Whether a letter's ink is pale on paper, or what is seen of it in greys."""
+    by_ink = contrast(glyph.light, 1.0)
+    return by_ink < TEXT_CONTRAST or contrast(*glyph.shown) < TEXT_CONTRAST
+
+
+def quiet_says(sheet: Sheet) -> Iterator[tuple[str, list[float]]]:
+    """What is said aloud and is not in bold of 14 points, with the sizes it has."""
+    for whole in sheet.says:
+        say = whole[whole.index("“") :]
+        found = sheet.paper.side_of(say)
+        assert found, say
+        glyphs = sheet.paper.glyphs[found[1] : found[1] + len(squeezed(say))]
+        if any(abs(g.size - SAID) > 0.05 or "Bold" not in g.face for g in glyphs):
+            yield say, sorted({round(glyph.size, 1) for glyph in glyphs})
+
+
+def parted(sheet: Sheet) -> list[str]:
+    """Steps, and looking and talking, that go on over the end of a side."""
+    found = []
+    place = 0
+    for pieces in sheet.pieces:
+        assert pieces
+        sides = set()
+        for piece in pieces:
+            at = sheet.paper.side_of(piece, place)
+            assert at, f"{piece} is not on the paper after what stands before it"
+            end = at[1] + len(squeezed(piece))
+            sides |= {at[0], sheet.paper.glyphs[end - 1].side}
+            place = end
+        if len(sides) > 1:
+            found.append(pieces[0])
+    return found
+
+
+def print_all(browser: Browser, site: Path, fragment: str, greys: bool) -> dict[str, Sheet]:
+    """Every lesson on paper, by its path."""
     done = {}
     with reader(browser, site) as at:
         for path in lesson_pages(site):
-            at.page.goto(address_of(site, path))
-            steps: list[list[str]] = at.page.evaluate(STEPS)
-            done[path] = (printed(at.page), steps)
+            at.page.goto(address_of(site, path) + fragment)
+            pieces, says, drawn = (at.page.evaluate(script) for script in (PIECES, SAYS, DRAWN))
+            done[path] = Sheet(printed(at.page, MARGIN, greys), pieces, says, drawn)
     return done
 
 
+@pytest.fixture(scope="module")
+def prints(browser: Browser, site: Path) -> dict[str, Sheet]:
+    return print_all(browser, site, "", greys=True)
+
+
+@pytest.fixture(scope="module")
+def fitted(browser: Browser, site: Path) -> dict[str, Sheet]:
+    return print_all(browser, site, FIT, greys=False)
+
+
+def feet(site: Path, more: str = "") -> dict[str, str]:
+    found = {
+        path: f"{unit.title}, lesson {lesson.number}, edition {unit.edition}{more}"
+        for path, unit, lesson in lessons()
+    }
+    assert sorted(found) == lesson_pages(site)
+    return found
+
+
 def test_each_lesson_can_be_read_at_arms_length_from_two_sides(
-    prints: dict[str, tuple[Print, list[list[str]]]],
+    site: Path, prints: dict[str, Sheet]
 ) -> None:
-    wrong = {path: found for path, (sheet, _) in prints.items() if (found := faults(sheet))}
-    assert prints
+    wrong = {
+        path: found for path, foot in feet(site).items() if (found := faults(prints[path], foot))
+    }
     assert wrong == {}
 
 
-def test_everything_that_is_said_is_on_the_paper(
-    prints: dict[str, tuple[Print, list[list[str]]]],
+def test_a_fitted_lesson_prints_as_well_and_says_for_whom_it_is_fitted(
+    site: Path, fitted: dict[str, Sheet]
 ) -> None:
-    bank = check_folder(CONTENT).bank
-    assert bank is not None
+    wrong = {
+        path: found
+        for path, foot in feet(site, f", {FITTED}").items()
+        if (found := faults(fitted[path], foot))
+    }
+    assert wrong == {}
+
+
+def test_no_step_and_no_looking_and_talking_goes_on_over_the_end_of_a_side(
+    prints: dict[str, Sheet], fitted: dict[str, Sheet]
+) -> None:
+    for sheets in (prints, fitted):
+        assert {path: found for path, one in sheets.items() if (found := parted(one))} == {}
+
+
+def test_each_side_holds_what_it_is_for(prints: dict[str, Sheet]) -> None:
+    """Side one the first screen, the short lines and the opening; side two what comes after."""
+    for path, _, lesson in lessons():
+        paper = prints[path].paper
+        assert lesson.look_and_talk is not None
+        first = [lesson.pupils_make, "You do not need to demonstrate.", *lesson.collect]
+        first += [lesson.steps[0].task, lesson.steps[1].task, *lesson.safety]
+        second = [lesson.look_and_talk.questions[-1].question, lesson.not_dancing]
+        second += list(lesson.trouble.values())
+        if lesson.look_and_talk.next:
+            second += [lesson.look_and_talk.next.seen[1:], lesson.look_and_talk.next.not_yet[1:]]
+        for side, words in ((0, first), (1, second)):
+            for line in words:
+                last = [found for found in places(paper, line) if found == side]
+                assert last, f"{path}: side {side + 1} lacks {line}"
+
+
+def places(paper: Print, words: str) -> Iterator[int]:
+    """Each side that some words start on."""
+    at = paper.side_of(words)
+    while at:
+        yield at[0]
+        at = paper.side_of(words, at[1] + 1)
+
+
+def test_everything_that_is_said_is_on_the_paper(prints: dict[str, Sheet]) -> None:
     missing = []
-    for unit in published_units(bank):
-        for lesson in unit.lessons:
-            sheet, _ = prints[f"units/{unit.slug}/lesson-{lesson.number}.html"]
-            said = [step.say for step in lesson.steps if step.say]
-            assert said
-            missing += [(unit.slug, lesson.number, say) for say in said if not sheet.side_of(say)]
+    for path, _, lesson in lessons():
+        said = [step.say for step in lesson.steps if step.say]
+        assert said
+        missing += [(path, say) for say in said if not prints[path].paper.side_of(say)]
     assert missing == []
 
 
-def test_no_step_is_parted_from_its_heading_by_the_end_of_a_side(
-    prints: dict[str, tuple[Print, list[list[str]]]],
-) -> None:
-    parted = []
-    for path, (sheet, steps) in prints.items():
-        assert steps, path
-        place = 0
-        for heading, say in steps:
-            heading_at = sheet.side_of(heading, place)
-            assert heading_at, f"{path}: {heading} is not on the paper"
-            place = heading_at[1] + len(squeezed(heading))
-            say_at = sheet.side_of(say, place)
-            assert say_at, f"{path}: {say} does not follow {heading} on the paper"
-            if say_at[0] != heading_at[0]:
-                parted.append((path, heading))
-    assert parted == []
+def test_no_links_codes_or_rights_are_on_the_paper(prints: dict[str, Sheet]) -> None:
+    for path, unit, _ in lessons():
+        text = "".join(glyph.text for glyph in prints[path].paper.glyphs)
+        assert not re.search(r"https?:|www\.|\.org|\.html|CCBY|CC0|lastedition", text), path
+        assert squeezed(unit.curriculum[0].met_by) not in text, path
+        assert squeezed("has not been taught") not in text, path
 
 
 def test_a_unit_prints_on_six_sides_at_most_with_room_at_its_edges(
@@ -115,10 +241,22 @@ def test_a_unit_prints_on_six_sides_at_most_with_room_at_its_edges(
             at.page.goto(address_of(site, f"{folder}/index.html"))
             sheet = printed(at.page)
             least = min(min(margins) for margins in sheet.margins)
-            if len(sheet.margins) > MOST_UNIT_SIDES or least < LEAST_MARGIN - 0.05:
+            if len(sheet.margins) > MOST_UNIT_SIDES or least < UNIT_MARGIN - 0.05:
                 wrong[folder] = (len(sheet.margins), least)
-            assert sheet.usual_size() >= LEAST_BODY
+            assert sheet.usual_size() >= BODY
     assert wrong == {}
+
+
+SPOILT = """
+@media print {
+  @page lesson { margin: 8mm; @bottom-left { content: "nobody" } }
+  * { font-family: serif !important }
+  main p, main li { font-size: 9pt !important }
+  .task { color: #999 !important }
+  .planted { page-break-before: always }
+  .step { break-inside: auto !important } .step .task { display: block; break-before: page }
+}
+"""
 
 
 def test_these_checks_notice_a_spoilt_print(browser: Browser, site: Path, tmp_path: Path) -> None:
@@ -130,13 +268,15 @@ def test_these_checks_notice_a_spoilt_print(browser: Browser, site: Path, tmp_pa
     html = page.read_text(encoding="utf-8").replace("</head>", planted)
     long = '<p class="planted">Planted.</p>' * 3
     page.write_text(html.replace("</main>", f"{long}</main>"), encoding="utf-8")
-    (folder / "planted.css").write_text(
-        "@media print { @page { margin: 8mm } * { font-family: serif !important }"
-        "main p, main li { font-size: 9pt !important } .planted { page-break-before: always } }",
-        encoding="utf-8",
-    )
+    (folder / "planted.css").write_text(SPOILT, encoding="utf-8")
     with reader(browser, folder) as at:
         at.page.goto(page.resolve().as_uri())
-        wrong = "\n".join(faults(printed(at.page)))
-    for told in (" sides", "margins", "body text of 9.0", "under 9.5 points", "typefaces"):
+        pieces, says, drawn = (at.page.evaluate(script) for script in (PIECES, SAYS, DRAWN))
+        sheet = Sheet(printed(at.page, MARGIN, greys=True), pieces, says, drawn)
+    wrong = "\n".join(faults(sheet, "A unit, lesson 1, edition 1"))
+    for told in (
+        *(" sides", "margins", "at its foot", "body text of 9.0", "under 11.0 points"),
+        *("typefaces", "said in [9.0] points", "pale in greys"),
+    ):
         assert told in wrong
+    assert parted(sheet)

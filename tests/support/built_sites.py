@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import re
 import subprocess
 import sys
 from collections.abc import Mapping
@@ -10,6 +11,7 @@ from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
 CONTENT = ROOT / "content"
+LESSON = re.compile(r"units/[^/]+/lesson-[0-9]+\.html")
 
 
 def build(content: Path, out: Path, environment: Mapping[str, str] | None = None) -> None:
@@ -41,5 +43,5 @@ def html_pages(folder: Path) -> list[str]:
 
 
 def lesson_pages(folder: Path) -> list[str]:
-    """The paths of every lesson's page of a site."""
-    return [path for path in html_pages(folder) if path.rpartition("/")[2].startswith("lesson-")]
+    """The paths of every lesson's own page of a site, without its card and the other views."""
+    return [path for path in html_pages(folder) if LESSON.fullmatch(path)]

@@ -11,18 +11,28 @@ from typing import Any
 import pdfplumber
 from playwright.sync_api import Page
 
+from tests.support.contrast import linear
+
 POINTS_PER_MM = 72 / 25.4
+DOTS_PER_INCH = 200
 WHITE = {(1.0,), (1.0, 1.0, 1.0), (0.0, 0.0, 0.0, 0.0), 1.0}
 
 
 @dataclass(frozen=True, slots=True)
 class Glyph:
-    """One printed character: its size in points, its typeface, and its side, from 0."""
+    """One printed character: its size in points, its typeface, and its side, from 0.
+
+    `light` is how light its ink is, 0 for black and 1 for white, as WCAG's relative luminance;
+    `shown` is the same of the darkest and the lightest spot where it stands on the paper, printed
+    in greys.
+    """
 
     text: str
     size: float
     face: str
     side: int
+    light: float = 0.0
+    shown: tuple[float, float] = (0.0, 1.0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,12 +40,14 @@ class Print:
     """What came out of the printer: for each side its margins in millimetres, and every glyph.
 
     `margins` holds left, top, right and bottom; the glyphs are in the order they are drawn in,
-    which keeps the words of one paragraph together.
+    which keeps the words of one paragraph together. `feet` is what stands at the foot of each
+    side, within the bottom margin that was asked for; it is left out of margins and glyphs.
     """
 
     size_mm: tuple[float, float]
     margins: tuple[tuple[float, float, float, float], ...]
     glyphs: tuple[Glyph, ...]
+    feet: tuple[str, ...] = ()
 
     def usual_size(self) -> float:
         """The size of most characters, in points to a tenth."""
@@ -55,34 +67,73 @@ def squeezed(words: str) -> str:
     return "".join(words.replace("\xad", "").split())
 
 
-def printed(page: Page) -> Print:
-    """Print the page that is open on A4, backgrounds too."""
-    return read(page.pdf(format="A4", prefer_css_page_size=True, print_background=True))
+def printed(page: Page, foot_mm: float = 0.0, greys: bool = False) -> Print:
+    """Print the page that is open on A4, backgrounds too; the rest as in `read`."""
+    pdf = page.pdf(format="A4", prefer_css_page_size=True, print_background=True)
+    return read(pdf, foot_mm, greys)
 
 
-def read(pdf: bytes) -> Print:
-    """Read a PDF back."""
+def read(pdf: bytes, foot_mm: float = 0.0, greys: bool = False) -> Print:
+    """Read a PDF back. The lowest `foot_mm` of each side are its foot.
+
+    With `greys` each glyph also says what is seen where it stands, rendered in greys.
+    """
     with pdfplumber.open(io.BytesIO(pdf)) as document:
         sides = document.pages
+        ends = [side.height - foot_mm * POINTS_PER_MM for side in sides]
         return Print(
             (sides[0].width / POINTS_PER_MM, sides[0].height / POINTS_PER_MM),
-            tuple(_margins(side) for side in sides),
-            tuple(glyph for side in sides for glyph in _glyphs(side)),
+            tuple(_margins(side, end) for side, end in zip(sides, ends, strict=True)),
+            tuple(
+                glyph
+                for side, end in zip(sides, ends, strict=True)
+                for glyph in _glyphs(side, end, greys)
+            ),
+            tuple(_foot(side, end) for side, end in zip(sides, ends, strict=True)),
         )
 
 
-def _glyphs(side: Any) -> Iterator[Glyph]:
+def _foot(side: Any, end: float) -> str:
+    if end >= side.height:
+        return ""
+    found: str = side.crop((0, end, side.width, side.height)).extract_text()
+    return found
+
+
+def _glyphs(side: Any, end: float, greys: bool) -> Iterator[Glyph]:
+    picture = side.to_image(resolution=DOTS_PER_INCH).original.convert("L") if greys else None
     for char in side.chars:
+        if char["top"] >= end:
+            continue
         a, b, _, _, _, _ = char["matrix"]
         upright = abs(b) < abs(a) / 100
         size = char["size"] if upright else char["width"]
+        shown = _seen_at(picture, char) if picture and char["text"].strip() else (0.0, 1.0)
+        light = _light(char["non_stroking_color"])
         for letter in char["text"]:
             if letter.strip():
-                yield Glyph(letter, size, char["fontname"], side.page_number - 1)
+                yield Glyph(letter, size, char["fontname"], side.page_number - 1, light, shown)
 
 
-def _margins(side: Any) -> tuple[float, float, float, float]:
-    marks = [char for char in side.chars if char["text"].strip()]
+def _light(colour: Any) -> float:
+    """How light an ink is, from the one, three or four numbers that a PDF gives."""
+    parts = [float(part) for part in (colour if isinstance(colour, tuple) else (colour,))]
+    if len(parts) == 4:
+        parts = [(1 - part) * (1 - parts[3]) for part in parts[:3]]
+    red, green, blue = (linear(part) for part in (parts if len(parts) == 3 else parts * 3))
+    return 0.2126 * red + 0.7152 * green + 0.0722 * blue
+
+
+def _seen_at(picture: Any, char: dict[str, Any]) -> tuple[float, float]:
+    per_point = DOTS_PER_INCH / 72
+    box = [char[edge] * per_point for edge in ("x0", "top", "x1", "bottom")]
+    spot = picture.crop((int(box[0]) - 1, int(box[1]) - 1, int(box[2]) + 2, int(box[3]) + 2))
+    darkest, lightest = spot.getextrema()
+    return linear(darkest / 255), linear(lightest / 255)
+
+
+def _margins(side: Any, end: float) -> tuple[float, float, float, float]:
+    marks = [char for char in side.chars if char["text"].strip() and char["top"] < end]
     marks += [line for line in (*side.rects, *side.lines, *side.curves) if _is_seen(line)]
     marks += side.images
     left, top = min(mark["x0"] for mark in marks), min(mark["top"] for mark in marks)

@@ -1,14 +1,29 @@
-// Adds a print button where the page has a place for one; without script, the browser's own menu prints.
+// Printing: a button where the page has a place for one, and at the foot for whom the lesson is fitted.
 (() => {
-  for (const root of document.querySelectorAll('[data-part="print"]:not([data-started])')) {
-    try { start(root); root.dataset.started = ""; } catch (error) { console.error("print:", error); }
+  const bank = (window.danceUnitBank ||= {});
+  const root = document.documentElement;
+  const foot = root.dataset.foot;
+
+  for (const place of document.querySelectorAll('[data-part="print"]:not([data-started])')) {
+    try { start(place); place.dataset.started = ""; } catch (error) { console.error("print:", error); }
   }
 
-  function start(root) {
+  function start(place) {
     const button = document.createElement("button");
     button.type = "button";
-    button.textContent = "Print this lesson on two sides";
+    button.textContent = "Print";
     button.addEventListener("click", () => window.print());
-    root.append(button);
+    place.append(button);
+    if (!foot || !bank.settings) return;
+    bank.settings.onChange(sayForWhom);
+    sayForWhom();
+  }
+
+  // the styles print this at the foot of every side
+  function sayForWhom() {
+    const fit = bank.settings.fit();
+    const pupils = fit && fit.dancing + fit.watching;
+    root.toggleAttribute("data-fitted", Boolean(fit));
+    root.dataset.foot = fit ? `${foot}, fitted for ${pupils}, ${fit.available} min` : foot;
   }
 })();

@@ -1,0 +1,268 @@
+// The card for the hand: one step at a time and the time there is. Without script all steps stand below one another.
+(() => {
+  const bank = (window.danceUnitBank ||= {});
+  const LOOK = 1000; // milliseconds between looks at the clock
+  const WIDEST = 10; // minutes behind or ahead that fill the bar
+  const MAY_DIM = "This device may let its screen go dark; touch it now and then.";
+
+  for (const root of document.querySelectorAll('[data-part="card"]:not([data-started])')) {
+    try { start(root); root.dataset.started = ""; } catch (error) { console.error("card:", error); }
+  }
+
+  function start(root) {
+    const { hall, settings, sums } = bank;
+    const { card } = hall;
+    const { unit, lesson, short } = root.dataset;
+    const kept = `card/${unit}/${lesson}`;
+    const facts = bank.stepFacts(root);
+    const part = (name) => root.querySelector(`[data-${name}]`);
+    const sections = new Map([...root.querySelectorAll(".step-card")].map((one) => [Number(one.dataset.step), one]));
+    const factsOf = (step) => facts.find((one) => one.number === step) ?? card.RECAP;
+    const name = (step) => sections.get(step).querySelector("h2").textContent;
+    const quietly = part("said"), told = part("told");
+    let state = restored() ?? begun(0), dims = false;
+
+    function today() { return hall.plan(facts, settings.fit()); }
+
+    function begun(sitting) {
+      const plan = today();
+      const which = sitting < plan.sittings.length ? sitting : 0;
+      return card.fresh(hall.day(Date.now()), which, plan.sittings[which], plan.minutes);
+    }
+
+    function restored() {
+      const found = settings.get(kept);
+      return card.sound(found, hall.day(Date.now()), [0, ...facts.map((one) => one.number)]) ? found : null;
+    }
+
+    function become(next) {
+      const turned = next.at !== state.at;
+      state = next;
+      settings.keep(kept, state.started === null ? null : state);
+      show();
+      if (!turned) return;
+      for (const open of root.querySelectorAll("details[open]")) open.open = false;
+      window.scrollTo(0, 0);
+      tell();
+    }
+
+    function tell() {
+      const { at, plan } = state;
+      if (at < 0) told.textContent = "";
+      else told.textContent = at < plan.length ? `Step ${at + 1} of ${plan.length}: ${name(plan[at].step)}` : "The end of the lesson";
+    }
+
+    function show() {
+      const { at, plan, started } = state;
+      const live = card.running(state);
+      root.dataset.at = at < 0 ? "begin" : at < plan.length ? "step" : "end";
+      for (const [step, section] of sections) section.toggleAttribute("data-now", plan[at]?.step === step);
+      part("begin").toggleAttribute("data-now", at < 0);
+      // Once steps show, the lesson's title is only read out: the screen is for the step.
+      part("title").classList.toggle("aside", at >= 0);
+      part("finished").toggleAttribute("data-now", at >= plan.length);
+      part("start-line").hidden = started !== null;
+      part("clock").hidden = !live;
+      part("tools").hidden = !live;
+      part("undo").hidden = !live || !state.before;
+      part("pause").textContent = state.paused ? "Go on" : "Pause";
+      part("back").disabled = started === null ? at < 0 : at <= 0;
+      part("next").disabled = started === null ? at >= plan.length - 1 : at >= plan.length;
+      part("next").textContent = started !== null && at === plan.length - 1 ? "End" : started === null ? "Look through" : "Next";
+      part("change").textContent = state.said;
+      showBegin();
+      if (plan[at]) showStep(sections.get(plan[at].step));
+      showEnd();
+      showList();
+      showTime();
+    }
+
+    function showBegin() {
+      const { minutes, sittings, sentence } = today();
+      const fit = settings.fit();
+      const dancing = fit ? ` ${sums.numberInWords(fit.dancing)} dancing.` : "";
+      part("plan").replaceChildren(strong(hall.minutes(minutes)), ` to teach${fit ? "," : "."}${dancing} ${sentence}`.trimEnd());
+      const choice = part("sittings");
+      choice.hidden = sittings.length < 2 || state.started !== null;
+      choice.replaceChildren(...(sittings.length < 2 ? [] : ["First sitting", "Second sitting"].map((words, index) => {
+        const button = made(words, () => { become(begun(index)); choice.querySelectorAll("button")[index].focus(); });
+        button.setAttribute("aria-pressed", String(state.sitting === index));
+        return button;
+      })));
+    }
+
+    function showStep(section) {
+      const { at, plan } = state;
+      section.querySelector("[data-place]").textContent = `Step ${at + 1} of ${plan.length}`;
+      const groups = hall.groups(section.dataset.grouping, settings.fit());
+      const place = section.querySelector("[data-groups]");
+      place.dataset.written ??= place.textContent;
+      place.textContent = groups || place.dataset.written;
+      const following = plan.slice(at + 1).find((one) => !one.left);
+      section.querySelector("[data-after]").textContent = following
+        ? `${name(following.step)}, ${hall.minutes(card.whole(following.time))}`
+        : "The end of the lesson";
+    }
+
+    function showEnd() {
+      const { at, plan, ended, done } = state;
+      const untaught = plan.filter((one, index) => !done[index]).map((one) => name(one.step));
+      const over = at >= plan.length;
+      part("ended").hidden = part("untaught").hidden = !over;
+      if (!over) return;
+      part("ended").textContent = `It ended at ${hall.clock(ended)}; ${hall.clock(card.finish(state))} was the time.`;
+      part("untaught").textContent = untaught.length ? `Not taught: ${untaught.join("; ")}.` : "Every step was taught.";
+    }
+
+    function showList() {
+      const how = (one, index) => {
+        if (index === state.at) return "now";
+        if (one.left) return "left out";
+        if (state.done[index]) return "taught";
+        return state.started !== null && index < state.at ? "jumped over" : hall.minutes(card.whole(one.time));
+      };
+      const items = state.plan.map((one, index) => {
+        const item = document.createElement("li");
+        const button = made(name(one.step), () => { become(card.go(state, index, Date.now())); part("next").focus(); });
+        if (index === state.at) button.setAttribute("aria-current", "step");
+        item.append(button, ` ${how(one, index)}`);
+        return item;
+      });
+      part("list").replaceChildren(...items);
+    }
+
+    function showTime() {
+      const now = Date.now(), { at, plan } = state;
+      if (state.started === null) {
+        put(part("would-finish"), `Finish by ${hall.clock(now + state.minutes * card.MINUTE)}`);
+        if (plan[at]) put(lasts(), hall.minutes(card.whole(plan[at].time)));
+        return;
+      }
+      if (!card.running(state)) return;
+      const late = card.behind(state, now), minutes = Math.trunc(late / card.MINUTE);
+      const pace = minutes === 0 ? "On time" : `${hall.minutes(Math.abs(minutes))} ${minutes > 0 ? "behind" : "ahead"}`;
+      put(part("finish"), `Finish by ${hall.clock(card.finish(state))}`);
+      put(part("pace"), state.paused ? `Paused. ${pace}` : pace);
+      const wide = Math.min(WIDEST, Math.abs(minutes)) * (100 / WIDEST);
+      part("bar").setAttribute("x", String(minutes > 0 ? 100 : 100 - wide));
+      part("bar").setAttribute("width", String(wide));
+      part("clock").dataset.stands = minutes === 0 ? "on-time" : minutes > 0 ? "behind" : "ahead";
+      const rest = card.remaining(state, at, now);
+      if (!rest) put(lasts(), "its time is over");
+      else put(lasts(), `${hall.minutes(card.whole(rest))} left${state.paused ? "" : `, till ${hall.clock(now + rest)}`}`);
+    }
+
+    function lasts() { return sections.get(state.plan[state.at].step).querySelector("[data-lasts]"); }
+
+    function begin() {
+      if (state.started !== null) return;
+      become({ ...card.start(begun(state.sitting), Date.now()), said: "" });
+      part("next").focus();
+      keepAwake();
+    }
+
+    async function keepAwake() {
+      dims = !(await hall.awake(true));
+      showSaid();
+    }
+
+    function showSaid() {
+      const words = [settings.trouble, dims && card.running(state) ? MAY_DIM : ""].filter(Boolean).join(" ");
+      put(quietly, words);
+    }
+
+    function turn(way) {
+      const next = card.turn(state, way, Date.now());
+      if (next === state) return;
+      become({ ...next, said: "", before: null });
+      if (!card.running(state)) { hall.awake(false); showSaid(); }
+      else if (state.started !== null && way < 0) keepAwake();
+    }
+
+    function pause() { become(card.pause(state, Date.now())); }
+
+    function catchUp() {
+      const now = Date.now();
+      if (card.behind(state, now) < card.MINUTE) {
+        become({ ...state, said: "You are not behind. Nothing is changed." });
+        return;
+      }
+      const found = card.catchUp(state, factsOf, now);
+      become({ ...found.state, said: changeInWords(state, found, now) });
+    }
+
+    function changeInWords(before, { state: after, left, over }, now) {
+      const { at, plan } = after;
+      const said = [];
+      if (left.length) said.push(`Left out: ${left.map((index) => name(plan[index].step)).join("; ")}.`);
+      if (left.length && short) said.push(short);
+      const here = card.remaining(after, at, now), was = card.remaining(before, at, now);
+      if (here < card.MINUTE && here < was) said.push("Finish this step now.");
+      else if (was - here >= card.MINUTE) said.push(`This step: ${hall.minutes(card.whole(here))} more.`);
+      const cut = plan.filter((one, index) => index > at && !one.left && one.time < before.plan[index].time);
+      if (cut.length) said.push(`Shorter: ${cut.map((one) => `${name(one.step)} ${hall.minutes(card.whole(one.time))}`).join("; ")}.`);
+      if (over) said.push(`It still ends ${hall.minutes(over)} late: looking, talking and the cool-down stay.`);
+      return said.join(" ") || "The rest stays as it is.";
+    }
+
+    function escape() {
+      const open = [...root.querySelectorAll("details[open]")].at(-1);
+      if (!open) return false;
+      open.open = false;
+      open.querySelector("summary").focus();
+      return true;
+    }
+
+    part("start").addEventListener("click", begin);
+    part("next").addEventListener("click", () => turn(1));
+    part("back").addEventListener("click", () => turn(-1));
+    part("if").addEventListener("click", () => {
+      const panel = part("trouble");
+      panel.open = true;
+      panel.scrollIntoView();
+      panel.querySelector("summary").focus({ preventScroll: true });
+    });
+    part("pause").addEventListener("click", pause);
+    part("minute").addEventListener("click", () => become(card.more(state, Date.now())));
+    part("catch-up").addEventListener("click", catchUp);
+    part("undo").addEventListener("click", () => { become(card.undo(state)); part("catch-up").focus(); });
+    part("afresh").addEventListener("click", () => {
+      hall.awake(false);
+      become(begun(state.sitting));
+      part("start").focus();
+    });
+    hall.keys({
+      next: () => turn(1),
+      back: () => turn(-1),
+      space: () => { if (state.started === null) begin(); else if (card.running(state)) pause(); },
+      escape,
+    });
+    settings.onChange(() => { if (state.started === null) become(begun(state.sitting)); else show(); showSaid(); });
+    setInterval(showTime, LOOK);
+    document.addEventListener("visibilitychange", showTime);
+
+    for (const name of ["turn", "steps"]) part(name).hidden = false;
+    root.dataset.live = "";
+    show();
+    showSaid();
+    if (card.running(state)) keepAwake();
+  }
+
+  function put(element, words) {
+    if (element.textContent !== words) element.textContent = words;
+  }
+
+  function strong(words) {
+    const element = document.createElement("strong");
+    element.textContent = words;
+    return element;
+  }
+
+  function made(words, pressed) {
+    const button = document.createElement("button");
+    button.type = "button";
+    button.textContent = words;
+    button.addEventListener("click", pressed);
+    return button;
+  }
+})();

@@ -1,0 +1,194 @@
+// The player on the page of counts: what is chosen, the big number, who dances what lit as it goes.
+(() => {
+  const bank = (window.danceUnitBank ||= {});
+  const counts = (bank.counts ||= {});
+  const STEP = 4; // beats a minute, for slower and faster
+  const OWN_KEYS = "input:not([type=checkbox]), select, textarea, button, summary, a[href], label";
+
+  for (const root of document.querySelectorAll('[data-part="counts"]:not([data-started])')) {
+    try { start(root); root.dataset.started = ""; } catch (error) { console.error("counts:", error); }
+  }
+
+  function start(root) {
+    const part = (name) => root.querySelector(`[data-${name}]`);
+    const [big, now, whoNow, then, go, next] = ["big", "now", "who-now", "then", "go", "next"].map(part);
+    const [said, loop, shownTempo, usual] = ["said", "loop", "tempo-shown", "usual"].map(part);
+    const choice = root.querySelector("select");
+    const written = Number(root.dataset.tempo), phrase = Number(root.dataset.phrase);
+    const player = counts.player();
+    const speak = voice(part("voice-line"), part("voice"));
+    let elements = [], tempo = written;
+
+    // the score of what is chosen, at the speed chosen
+    function score() {
+      const { title, unit } = root.dataset;
+      const named = choice.selectedOptions[0].textContent.trim();
+      const stretches = elements.map(stretch);
+      return { tempo, phrase, loop: loop.checked, stretches, title: `${title}: ${named}`, file: `${unit} ${named}` };
+    }
+
+    function choose() {
+      const chosen = document.getElementById(choice.value);
+      elements = chosen.matches("[data-stretch]") ? [chosen] : [...document.querySelectorAll(".whole > [data-stretch]")];
+      const spans = elements.some((one) => !one.dataset.counts);
+      loop.closest("label").hidden = spans;
+      loop.checked = elements.length === 1;
+      ready();
+    }
+
+    function ready() {
+      player.load(score());
+      still();
+    }
+
+    function still() {
+      big.textContent = "–";
+      now.textContent = "Press start, or the space bar.";
+      whoNow.replaceChildren();
+      then.textContent = elements.length > 1 ? `First: ${nameOf(elements[0])}` : "";
+      light([]);
+    }
+
+    function setTempo(wanted) {
+      tempo = player.tempo(wanted);
+      shownTempo.textContent = `${tempo} beats a minute`;
+      usual.hidden = tempo === written;
+    }
+
+    function toggle() {
+      if (player.state() !== "stopped") { player.stop(); return; }
+      said.textContent = "";
+      player.play();
+    }
+
+    player.onState(({ state, stretch: at, trouble }) => {
+      go.textContent = state === "stopped" ? "Start" : "Stop";
+      next.hidden = state !== "waiting";
+      if (said.textContent !== trouble) said.textContent = trouble;
+      if (state === "stopped") { still(); speak.stop(); return; }
+      if (state !== "waiting") return;
+      const element = elements[at];
+      big.textContent = "…";
+      now.textContent = shortName(element);
+      const { least, most } = element.dataset;
+      whoNow.replaceChildren(
+        line(`Not counted: ${least === most ? least : `${least} to ${most}`} seconds.`),
+        line(`Ends on: ${text(element, "cue")} Then press next.`),
+      );
+      then.textContent = after(at);
+      light([{ element, rows: [] }]);
+      next.focus();
+    });
+
+    player.onCount((at) => {
+      big.textContent = at.shown;
+      speak.say(at.shown);
+      const lit = at.lit.map(({ stretch: n, count }) => ({ element: elements[n], rows: rowsAt(elements[n], count) }));
+      const place = at.kind === "in" ? "counting in" : `count ${at.count} of ${at.of}`;
+        now.textContent = `${shortName(elements[at.stretch])}, ${place}`;
+      const lines = lit.flatMap(({ element, rows }) => ("join" in element.dataset ? [nameOf(element)] : rows.map(rowSaid)));
+      if (lines.join() !== [...whoNow.children].map((one) => one.textContent).join()) whoNow.replaceChildren(...lines.map(line));
+      then.textContent = after(at.stretch);
+      light(lit);
+    });
+
+    function after(index) {
+      if (index + 1 < elements.length) return `Then: ${nameOf(elements[index + 1])}`;
+      return elements.length > 1 ? "Then the end." : "";
+    }
+
+    choice.addEventListener("change", choose);
+    loop.addEventListener("change", () => player.loop(loop.checked));
+    go.addEventListener("click", toggle);
+    next.addEventListener("click", () => { go.focus(); player.next(); });
+    part("test").addEventListener("click", () => player.test());
+    part("slower").addEventListener("click", () => setTempo(tempo - STEP));
+    part("faster").addEventListener("click", () => setTempo(tempo + STEP));
+    usual.addEventListener("click", () => { setTempo(written); part("slower").focus(); });
+    document.addEventListener("keydown", (event) => {
+      if (event.key !== " " || event.repeat || event.ctrlKey || event.altKey || event.metaKey) return;
+      if (event.target.closest(OWN_KEYS) || event.target.matches("input")) return;
+      event.preventDefault();
+      if (player.state() === "waiting") player.next(); else toggle();
+    });
+
+    counts.chosen = { score, tempo: setTempo };
+    root.hidden = false;
+    for (const plain of document.querySelectorAll('[data-part="counts-plain"]')) plain.hidden = true;
+    choose();
+  }
+
+  function stretch(element) {
+    const { counts: long, least, most, join } = element.dataset;
+    const name = nameOf(element), short = shortName(element);
+    return long === undefined
+      ? { name, short, least: Number(least), most: Number(most) }
+      : { name, short, counts: Number(long), join: join !== undefined };
+  }
+
+  function nameOf(element) {
+    const letter = letterOf(element), name = text(element, "name");
+    return letter ? `Section ${letter}: ${name}` : name.charAt(0).toUpperCase() + name.slice(1);
+  }
+
+  function shortName(element) {
+    const letter = letterOf(element);
+    if (letter) return `Section ${letter}`;
+    return "join" in element.dataset ? "On the way" : nameOf(element);
+  }
+
+  function letterOf(element) {
+    const found = element.querySelector(".letter");
+    return found ? found.textContent.trim() : "";
+  }
+
+  function text(element, name) {
+    const found = element.querySelector(`[data-${name}]`);
+    return found ? found.textContent.trim() : "";
+  }
+
+  // a row is danced on a count that any part of it falls in
+  function rowsAt(element, count) {
+    return [...element.querySelectorAll("tr[data-from]")].filter(
+      ({ dataset }) => Number(dataset.from) < count && Number(dataset.to) > count - 1,
+    );
+  }
+
+  function rowSaid(row) {
+    const who = text(row, "who");
+    return who ? `${who}: ${text(row, "what")}` : text(row, "what");
+  }
+
+  function line(words) {
+    const item = document.createElement("li");
+    item.textContent = words;
+    return item;
+  }
+
+  function light(lit) {
+    const wanted = new Set(lit.flatMap(({ element, rows }) => [element, ...rows]));
+    for (const old of document.querySelectorAll("[data-lit]")) if (!wanted.has(old)) delete old.dataset.lit;
+    for (const one of wanted) one.dataset.lit = "";
+  }
+
+  // Spoken numbers, only by a voice that is on the device itself.
+  function voice(place, box) {
+    const speech = window.speechSynthesis;
+    if (!speech) return { say() {}, stop() {} };
+    const own = () => speech.getVoices().find((one) => one.localService && one.lang.startsWith("en"));
+    const offer = () => { place.hidden = !own(); };
+    offer();
+    speech.addEventListener("voiceschanged", offer);
+    return {
+      say(number) {
+        if (place.hidden || !box.checked) return;
+        const words = new SpeechSynthesisUtterance(String(number));
+        words.voice = own();
+        words.rate = 1.4;
+        speech.cancel();
+        speech.speak(words);
+      },
+      stop: () => speech.cancel(),
+    };
+  }
+})();

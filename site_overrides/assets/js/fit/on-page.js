@@ -1,0 +1,96 @@
+// The fit on the page itself: the minutes of the lesson, its short lines, each step, and two sittings.
+(() => {
+  const bank = (window.danceUnitBank ||= {});
+  const form = (bank.fitForm ||= {});
+  const SMALLEST = "11"; // points
+
+  form.onPage = (article) => {
+    const { paper } = document.documentElement.dataset;
+    const whole = article.querySelector(".first .facts strong");
+    const short = article.querySelector(".short-lines");
+    const lines = [...short.children];
+    const facts = bank.stepFacts(article);
+
+    return (plan, fit) => {
+      const taught = form.isTaught(plan, fit);
+      const sittings = plan.sittings.map(form.timed);
+      const two = sittings.length > 1;
+      const minutes = bank.hall.minutes(plan.minutes).replace(" ", "\u00a0");
+      const now = two ? `Two sittings of ${minutes}` : minutes;
+      put(whole, taught ? now : form.asWritten(whole));
+      short.replaceChildren(...(taught ? sittings.flatMap((one, index) => shortLines(one, two ? index : null)) : lines));
+      facts.forEach((one, index) => {
+        const first = !facts.slice(0, index).some((before) => before.grouping === one.grouping);
+        step(one, sittings, taught, first ? fit : null);
+      });
+      for (const old of article.querySelectorAll(".sitting")) old.remove();
+      if (two) turn(sittings);
+      // two sittings say more than the lesson's size on paper was reckoned for
+      document.documentElement.dataset.paper = two ? SMALLEST : paper;
+    };
+
+    // steps that stood on one line stay on one line, as far as they follow one another
+    function shortLines(sitting, index) {
+      const made = [];
+      if (index !== null) made.push(form.make("li.sitting-name", "", form.make("strong", ["First sitting", "Second sitting"][index])));
+      let last = null;
+      for (const { step: number, start, end } of sitting) {
+        const line = lines.find((one) => one.dataset.steps.split(" ").includes(String(number))) ?? null;
+        if (line && last?.line === line) {
+          last.does.append("; ", link(number));
+        } else {
+          const does = form.make("span.do", "", number ? link(number) : form.nameOf(0));
+          last = { line, does, start, time: form.make("span.time") };
+          made.push(form.make("li", "", last.time, " ", does));
+        }
+        last.time.textContent = `${last.start} to ${end}`;
+      }
+      return made;
+    }
+  };
+
+  function link(number) {
+    const made = form.make("a", form.nameOf(number));
+    made.href = `#at-step-${number}`;
+    return made;
+  }
+
+  // with `fit`, pupils are in these groups for the first time, and their number is said
+  function step(one, sittings, taught, fit) {
+    const element = form.step(one.number);
+    const [time, minutes, grouping] = [".time", ".minutes", ".grouping"].map((name) => element.querySelector(name));
+    const at = sittings.flat().filter((part) => part.step === one.number);
+    const times = [...new Set(at.map(({ start, end }) => `${start} to ${end}`))];
+    const lasts = [...new Set(at.map((part) => bank.hall.minutes(part.minutes)))].join(", then ");
+    put(time, taught ? times.join(", then ") : form.asWritten(time));
+    put(minutes, taught ? `${lasts}${at.length > 1 && !lasts.includes("then") ? " each time" : ""}` : form.asWritten(minutes));
+    put(grouping, bank.hall.groups(one.grouping, fit) || form.asWritten(grouping));
+    ruler(element.querySelector(".upright"), taught ? at[0].minutes : one.minutes);
+  }
+
+  // as build_tools/views/diagrams/ruler.py: upright
+  function ruler(svg, minutes) {
+    if (!svg) return;
+    let marks = `M10 0V${minutes}M2 0h8`;
+    for (let n = 1; n < minutes; n += 1) if (n % 5) marks += `M7 ${n}h3`;
+    for (let n = 5; n < minutes; n += 5) marks += `M4 ${n}h6`;
+    svg.setAttribute("viewBox", `0 0 12 ${minutes}`);
+    svg.querySelector("path").setAttribute("d", marks);
+  }
+
+  // where the first sitting ends and the second begins, between its last step and the next
+  function turn([first, second]) {
+    const before = first.map((one) => one.step);
+    const goesOn = second.findIndex(({ step: number }) => number && !before.includes(number));
+    const closing = first.filter(({ step: number }) => number > second[goesOn].step);
+    const line = (parts) => parts.map(({ step: number, start, end }) => `${form.nameOf(number)}, ${start} to ${end}`).join("; ");
+    form.step(second[goesOn].step).before(form.make("li.sitting", "",
+      form.make("p", "", form.make("strong", "The first sitting ends here. "), closing.length ? `${line(closing)}.` : ""),
+      form.make("p", "", form.make("strong", "The second sitting: "), `${line(second.slice(0, goesOn))}. Then:`)));
+  }
+
+  function put(element, words) {
+    form.asWritten(element);
+    if (element.textContent !== words) element.textContent = words;
+  }
+})();

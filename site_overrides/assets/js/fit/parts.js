@@ -1,0 +1,42 @@
+// Small pieces of the page that fitting makes, and what it reads of the steps in the page's own words.
+(() => {
+  const bank = (window.danceUnitBank ||= {});
+  const form = (bank.fitForm ||= {});
+
+  form.make = (name, words, ...inside) => {
+    const [tag, kind] = name.split(".");
+    const element = document.createElement(tag);
+    if (kind) element.className = kind;
+    if (words) element.textContent = words;
+    element.append(...inside);
+    return element;
+  };
+
+  form.sentence = (words) => words && words.charAt(0).toUpperCase() + words.slice(1) + (/[.?!”"’]$/.test(words) ? "" : ".");
+
+  form.step = (number) => document.getElementById(`at-step-${number}`);
+
+  form.nameOf = (number) => {
+    if (number === 0) return "Dance again what you made";
+    return document.querySelector(`.short-lines a[href="#at-step-${number}"]`)?.textContent ?? `Step ${number}`;
+  };
+
+  // what a line of the page says after its label
+  form.said = (line) => {
+    if (!line) return "";
+    const copy = line.cloneNode(true);
+    copy.querySelector(".label")?.remove();
+    return copy.textContent.trim();
+  };
+
+  // the words an element had before it was fitted
+  form.asWritten = (element) => (element.dataset.written ??= element.textContent);
+
+  // [{ step, minutes, start, end }], counted from the start of the sitting
+  form.timed = (sitting) => {
+    let end = 0;
+    return sitting.map(({ step, minutes }) => ({ step, minutes, start: end, end: (end += minutes) }));
+  };
+
+  form.isTaught = (plan, fit) => Boolean(fit) && (plan.sittings.length > 1 || !plan.sentence);
+})();

@@ -1,0 +1,146 @@
+// What a fit gives, in plain sentences: minutes, groups, who shows when, floor. `said` is the part's dataset.
+(() => {
+  const bank = (window.danceUnitBank ||= {});
+  const form = (bank.fitForm ||= {});
+  const SITTINGS = ["First sitting", "Second sitting"];
+  const IN_HALVES = "half class";
+
+  form.results = (facts, plan, fit, said) => [
+    ...minutes(facts, plan, fit),
+    ...groups(facts, fit, said),
+    ...showing(facts, plan, fit, said),
+    ...space(fit, said),
+  ];
+
+  function minutes(facts, plan, fit) {
+    const { make, timed, nameOf } = form;
+    const all = total(facts);
+    const have = fit.available - fit.changing;
+    const parts = [make("h3", "Minutes")];
+    const opening = `You have ${bank.hall.minutes(have)} to teach`;
+    const list = (sitting) => make("ol.fit-minutes", "", ...timed(sitting).map(({ step, minutes: long, start, end }) => {
+      const planned = facts.find((one) => one.number === step)?.minutes ?? long;
+      const how = planned === long ? bank.hall.minutes(long) : `${bank.hall.minutes(long)}, planned ${planned}`;
+      return make("li", "", make("span.time", `${start} to ${end}`), " ",
+        make("span", "", `${nameOf(step)} `, make("span.quiet", how)));
+    }));
+    if (!form.isTaught(plan, fit)) return [...parts, make("p", `${opening}. ${plan.sentence}`)];
+    if (plan.sittings.length > 1) {
+      const needs = facts.reduce((sum, one) => sum + bank.sums.fittingLeast(one), 0);
+      parts.push(make("p", `${opening} and the lesson needs at least ${needs}. ${plan.sentence}${orWithout(facts, have)}`));
+      plan.sittings.forEach((sitting, index) => parts.push(make("h4", SITTINGS[index]), list(sitting)));
+    } else {
+      const how = have === all ? ", as planned." : `; the lesson is planned for ${all}. Each step keeps its share.`;
+      parts.push(make("p", `${opening}${how}`), list(plan.sittings[0]));
+    }
+    if (facts.some((one) => one.moves)) parts.push(make("p.quiet", "Getting into groups is counted in, half a minute each time."));
+    return parts;
+  }
+
+  // where one sitting holds the lesson without what the author lets wait
+  function orWithout(facts, have) {
+    const kept = facts.filter((one) => !one.canWait).map((one, index, rest) => ({
+      ...one, moves: bank.sums.regrouped(index ? rest[index - 1].grouping : null, one.grouping),
+    }));
+    if (kept.length === facts.length || !bank.sums.fit(kept, have)) return "";
+    const left = facts.filter((one) => one.canWait).map((one) => `“${form.nameOf(one.number)}”`);
+    return ` Or leave out ${left.join(" and ")}, which can wait: then one sitting holds it.`;
+  }
+
+  function groups(facts, fit, said) {
+    const { sums } = bank;
+    const list = form.make("dl.rows");
+    const found = new Set();
+    facts.forEach((one, index) => {
+      if (found.has(one.grouping)) return;
+      found.add(one.grouping);
+      const size = sums.groupSize(one.grouping, fit.dancing);
+      const sizes = sums.groups(fit.dancing, size);
+      const step = form.step(one.number);
+      const plain = sizes.length === 1 || size === 1;
+      const say = sums.groupsSentence(sizes, index ? facts[index - 1].grouping : null);
+      const into = step.querySelector(".into") && !plain;
+      const words = [
+        plain ? "" : form.sentence(sums.groupsInWords(sizes)),
+        `${into ? "If they have no groups yet, say" : "Say"} “${say}”`,
+        sums.oddGroup(sizes, size, partnersFor(sizes, size, facts, said.partners ?? "")),
+      ];
+      list.append(form.make("div", "",
+        form.make("dt", form.asWritten(step.querySelector(".grouping"))),
+        form.make("dd", words.filter(Boolean).join(" "))));
+    });
+    return [form.make("h3", "Groups"), list];
+  }
+
+  // the lesson's own line on partners, unless it speaks of groups of another size than these
+  function partnersFor(sizes, size, facts, line) {
+    const odd = sizes.find((one) => one !== size);
+    const named = /\b(three|four|five|six)s?\b/i.exec(line)?.[1].toLowerCase();
+    if (!named) return line;
+    const ofPairs = named === "three" && facts.some((one) => one.grouping === "pairs");
+    const same = odd && named === bank.sums.numberInWords(odd) && (size === 2 || !ofPairs);
+    return same ? line : "";
+  }
+
+  function showing(facts, plan, fit, said) {
+    const { sums } = bank;
+    const parts = [];
+    facts.forEach((one, index) => {
+      if (one.shows === null) return;
+      const long = plan.sittings.flat().findLast(({ step }) => step === one.number).minutes;
+      // pupils who dance alone show in two halves
+      const how = one.grouping === "alone" ? IN_HALVES : one.grouping;
+      const sizes = sums.groups(fit.dancing, sums.groupSize(how, fit.dancing));
+      const shown = sums.showingPlan(sizes, one.shows, long, sums.talkSeconds(one.phase, facts[index + 1]?.phase ?? null));
+      const step = form.step(one.number);
+      const closing = one.phase === "look and talk";
+      const look = form.said(step.querySelector(".look-for")) || (closing ? form.said(document.querySelector(".talk .look-for")) : "");
+      const words = [
+        shown.who,
+        where(shown, closing, said),
+        look && `They look for this: ${look}`,
+        shown.where && fit.watching ? watchToo(fit.watching) : "",
+        shown.fits
+          ? `It takes ${bank.hall.minutes(shown.needs)} of the ${long}.`
+          : `It takes ${bank.hall.minutes(shown.needs)} and the step has ${long}: show one part of it only, or leave more of the talk for the classroom.`,
+      ];
+      parts.push(form.make("p", "", form.make("strong", `${form.nameOf(one.number)}. `), words.filter(Boolean).join(" ")));
+    });
+    return parts.length ? [form.make("h3", "Showing"), ...parts] : [];
+  }
+
+  function where(shown, closing, said) {
+    if (!shown.where) return "";
+    if (closing && said.facing) return said.facing;
+    return said.sits ?? `${shown.where} The front: ${said.front.charAt(0).toLowerCase()}${said.front.slice(1)}`;
+  }
+
+  function watchToo(many) {
+    if (many === 1) return "The one who cannot dance today watches with them.";
+    return `The ${bank.sums.numberInWords(many)} who cannot dance today watch with them.`;
+  }
+
+  function space(fit, said) {
+    const { make } = form;
+    const least = Number(said.least);
+    const recommended = `Recommended by ${said.source}.`;
+    const metres = bank.sums.squareMetres(fit.space);
+    if (metres === null) {
+      const needs = `${least} m² for each of ${fit.dancing} is ${fit.dancing * least} m².`;
+      return [make("h3", "Space"), make("p", `${recommended} ${needs} Pace the floor in big steps, of about 1 metre, and write them above.`)];
+    }
+    const floor = bank.sums.space(fit.dancing, metres, least);
+    const parts = [make("h3", "Space")];
+    const enough = floor.enough ? " That is enough for all to dance at once." : " So change this:";
+    parts.push(make("p", `${floor.each} for each pupil, with ${fit.dancing} on ${metres} m². ${recommended}${enough}`));
+    if (!floor.enough) {
+      const changes = [...floor.changes, ...(said.room ? [`In this lesson: ${said.room}`] : [])];
+      parts.push(make("ul", "", ...changes.map((words) => make("li", words))));
+    }
+    if (fit.space.endsWith("s")) parts.push(make("p.quiet", "A big step is taken as 1 metre."));
+    else if (!fit.space.endsWith("m")) parts.push(make("p.quiet", `${said.halls} Yours may differ: pace it to be sure.`));
+    return parts;
+  }
+
+  function total(facts) { return facts.reduce((sum, one) => sum + one.minutes, 0); }
+})();

@@ -1,0 +1,33 @@
+// The lesson as it will be taught today: fitted to the teacher's settings, in one sitting or two. No DOM.
+(() => {
+  const bank = (window.danceUnitBank ||= {});
+  const hall = (bank.hall ||= {});
+  const AS_WRITTEN = ["alone", "whole class"];
+
+  // `facts` as bank.stepFacts gives them. Gives { minutes, sittings, sentence }; a sitting is a list
+  // of { step, minutes }, step 0 the recap of a second sitting.
+  hall.plan = (facts, fit) => {
+    const planned = facts.map((one) => ({ step: one.number, minutes: one.minutes }));
+    const all = planned.reduce((sum, one) => sum + one.minutes, 0);
+    if (!fit) return { minutes: all, sittings: [planned], sentence: "" };
+    const minutes = fit.available - fit.changing;
+    const shares = bank.sums.fit(facts, minutes);
+    if (shares) {
+      const fitted = planned.map(({ step }, index) => ({ step, minutes: shares[index] }));
+      return { minutes, sittings: [fitted], sentence: "" };
+    }
+    const { parts, sentence } = bank.sums.sittings(facts, minutes);
+    if (parts.length) return { minutes, sittings: parts, sentence };
+    return { minutes: all, sittings: [planned], sentence: `${sentence} The minutes here are the planned ones.` };
+  };
+
+  // "twelve pairs and one three", or "" where the page's own words say it already
+  hall.groups = (grouping, fit) => {
+    if (!fit || AS_WRITTEN.includes(grouping)) return "";
+    const { sums } = bank;
+    const words = sums.groupsInWords(sums.groups(fit.dancing, sums.groupSize(grouping, fit.dancing)));
+    return words.charAt(0).toUpperCase() + words.slice(1);
+  };
+
+  hall.minutes = (many) => `${many} minute${many === 1 ? "" : "s"}`;
+})();

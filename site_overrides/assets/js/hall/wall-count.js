@@ -1,0 +1,74 @@
+// The count on the wall: a big number, started and stopped by a press. Without script the words say how many.
+(() => {
+  const bank = (window.danceUnitBank ||= {});
+  const hall = (bank.hall ||= {});
+  const START = "Start counts", STOP = "Stop counts";
+
+  // One player for the whole wall. `said` takes what the device has to say.
+  hall.wallCount = (said) => {
+    let player = null, now = null;
+
+    function take(place) {
+      const { counts, tempo, phrase } = place.dataset;
+      const button = document.createElement("button");
+      const number = document.createElement("span"), words = document.createElement("span");
+      const shown = { place, button, number, words, written: place.textContent.trim() };
+      button.type = "button";
+      button.className = "count-go";
+      number.className = "number";
+      number.setAttribute("aria-hidden", "true");
+      words.className = "count-words";
+      button.append(number, words);
+      button.addEventListener("click", () => toggle(shown));
+      shown.score = {
+        tempo: Number(tempo), phrase: Number(phrase), loop: true,
+        stretches: [{ name: shown.written, counts: Number(counts) }],
+      };
+      place.replaceChildren(button);
+      still(shown);
+      return shown;
+    }
+
+    function still(shown) {
+      shown.number.textContent = String(Math.ceil(shown.score.stretches[0].counts));
+      shown.words.textContent = START;
+      delete shown.place.dataset.playing;
+    }
+
+    function toggle(shown) {
+      if (now === shown) { stop(); return; }
+      stop();
+      player ||= ready();
+      now = shown;
+      player.load(shown.score);
+      shown.words.textContent = STOP;
+      shown.number.textContent = "…";
+      shown.place.dataset.playing = "";
+      player.play();
+    }
+
+    function ready() {
+      const made = bank.counts.player();
+      made.onCount((at) => {
+        if (!now) return;
+        now.number.textContent = String(at.shown);
+        now.place.dataset.kind = at.kind;
+      });
+      made.onState(({ state, trouble }) => {
+        said(trouble);
+        if (state === "stopped" && now) { const was = now; now = null; still(was); }
+      });
+      return made;
+    }
+
+    function stop() {
+      if (!now) return;
+      const was = now;
+      now = null;
+      player.stop();
+      still(was);
+    }
+
+    return { take, toggle, stop, counting: () => now !== null };
+  };
+})();

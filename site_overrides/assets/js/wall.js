@@ -1,0 +1,109 @@
+// The wall: one line of the task at a time, very large. Without script all steps stand below one another.
+(() => {
+  const bank = (window.danceUnitBank ||= {});
+
+  for (const root of document.querySelectorAll('[data-part="wall"]:not([data-started])')) {
+    try { start(root); root.dataset.started = ""; } catch (error) { console.error("wall:", error); }
+  }
+
+  function start(root) {
+    const { hall, settings } = bank;
+    const { unit, lesson } = root.dataset;
+    const kept = `wall/${unit}/${lesson}`;
+    const facts = bank.stepFacts(root);
+    const bar = document.querySelector(".wall-foot");
+    const said = document.createElement("p"), place = document.createElement("span");
+    const count = hall.wallCount((words) => say(words));
+    const steps = [...root.querySelectorAll(".wall-step")].map((section) => {
+      const lines = [...section.querySelectorAll("[data-line]")];
+      const strips = [...section.querySelectorAll("[data-strip]")];
+      const counted = section.querySelector("[data-count]");
+      return { section, lines, strips, count: counted && count.take(counted) };
+    });
+    // a screen for each line, and more where there are more strips than lines
+    const screens = steps.flatMap((step) =>
+      Array.from({ length: Math.max(step.lines.length, step.strips.length) }, (_, part) => ({ step, part })));
+    let at = restored();
+
+    function restored() {
+      const found = settings.get(kept);
+      const sound = found && found.day === hall.day(Date.now()) && Number.isInteger(found.at);
+      return sound && found.at >= 0 && found.at < screens.length ? found.at : 0;
+    }
+
+    function go(to) {
+      if (to < 0 || to >= screens.length || to === at) return;
+      if (screens[to].step !== screens[at].step) { count.stop(); say(""); }
+      at = to;
+      settings.keep(kept, { day: hall.day(Date.now()), at });
+      show();
+    }
+
+    function show() {
+      const { step, part } = screens[at];
+      for (const one of steps) one.section.toggleAttribute("data-now", one === step);
+      const pick = (all) => all.forEach((one, index) => one.toggleAttribute("data-now", index === Math.min(part, all.length - 1)));
+      pick(step.lines);
+      pick(step.strips);
+      const last = Math.max(step.lines.length, step.strips.length);
+      place.textContent = `Step ${steps.indexOf(step) + 1} of ${steps.length}${last > 1 ? `, ${part + 1} of ${last}` : ""}`;
+      back.disabled = at === 0;
+      next.disabled = at === screens.length - 1;
+      window.scrollTo(0, 0);
+    }
+
+    function fitted() {
+      const fit = settings.fit();
+      const minutes = new Map(hall.plan(facts, fit).sittings.flat().map((one) => [one.step, one.minutes]));
+      for (const { section } of steps) {
+        const [lasts, groups] = ["lasts", "groups"].map((name) => section.querySelector(`[data-${name}]`));
+        groups.dataset.written ??= groups.textContent;
+        lasts.textContent = hall.minutes(minutes.get(Number(section.dataset.step)));
+        groups.textContent = hall.groups(section.dataset.grouping, fit) || groups.dataset.written;
+      }
+      if (!count.counting()) say(settings.trouble);
+    }
+
+    function say(words) {
+      if (said.textContent !== words) said.textContent = words;
+    }
+
+    const back = made("Back", () => go(at - 1)), next = made("Next", () => go(at + 1));
+    said.className = "wall-said";
+    said.setAttribute("role", "status");
+    place.className = "wall-place";
+    place.setAttribute("role", "status");
+    bar.prepend(said);
+    bar.append(back, place, next);
+    if (document.fullscreenEnabled) bar.append(made("Full screen", toggleFull));
+
+    function toggleFull() {
+      const turned = document.fullscreenElement
+        ? document.exitFullscreen()
+        : document.documentElement.requestFullscreen();
+      turned.catch(() => say("This browser keeps its window as it is."));
+    }
+
+    // a press anywhere but on a button or a link goes on
+    root.addEventListener("click", (event) => { if (!event.target.closest("button, a")) go(at + 1); });
+    hall.keys({
+      next: () => go(at + 1),
+      back: () => go(at - 1),
+      space: () => { const { step } = screens[at]; if (!step.count) return false; count.toggle(step.count); },
+      escape: () => { if (!count.counting()) return false; count.stop(); },
+    });
+    settings.onChange(fitted);
+    document.body.dataset.live = "";
+    fitted();
+    show();
+    hall.awake(true);
+  }
+
+  function made(words, pressed) {
+    const button = document.createElement("button");
+    button.type = "button";
+    button.textContent = words;
+    button.addEventListener("click", pressed);
+    return button;
+  }
+})();

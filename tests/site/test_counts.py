@@ -1,0 +1,285 @@
+"""The page of counts as a teacher uses it: chosen, played, lit, refused sound, by keys alone.
+
+Source of three flashes a second: WCAG 2.2, success criterion 2.3.1; the number changes in one
+colour, so nothing flashes.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Browser, Page
+
+from build_tools.model.dance import Dance
+from build_tools.views.parts_over_counts import who_in_words
+from build_tools.views.plain_words import name_in_words
+from build_tools.views.score import score
+from tests.support.browser import address_of, reader
+from tests.support.built_sites import build
+from tests.support.sound_bank import real_unit
+
+PAGE = f"units/{real_unit().slug}/counts.html"
+ODD = Path(__file__).resolve().parents[1] / "unusual_units"
+REFUSED = {
+    "there is none": "delete window.AudioContext;",
+    "it cannot be made": """window.AudioContext = class {
+      constructor() { throw new Error("no"); }
+    };""",
+    "it is turned down": """window.AudioContext = class {
+      state = "suspended";
+      resume() { return Promise.reject(new DOMException("no", "NotAllowedError")); }
+    };""",
+    "it never starts": """window.AudioContext = class {
+      state = "suspended"; resume() { return new Promise(() => {}); }
+    };""",
+}
+SILENT = REFUSED["there is none"]
+SENTENCE = "This device gives no sound here"
+BIG, NOW, SAID = "[data-big]", "p[data-now]", "[data-said]"
+BEAT_MS = 60_000 / 108
+# No speech of the test machine's own, and two made-up voices: one on the device, one far away.
+VOICES = """
+window.spoken = [];
+window.SpeechSynthesisUtterance = class { constructor(words) { this.words = words; } };
+Object.defineProperty(window, "speechSynthesis", { value: {
+  getVoices: () => [LOCAL { localService: false, lang: "en-GB" }],
+  addEventListener() {}, cancel() {}, speak: (one) => window.spoken.push(one.words),
+} });
+"""
+CONTROLS = (
+    "counts-choice",
+    "Start",
+    "Slower",
+    "Faster",
+    "Play the test sound",
+    "Tap here",
+    "Begin again",
+    "counts-track",
+    "Save as a sound file (WAV)",
+    "Save as notes (MIDI)",
+)
+FOCUSED = "document.activeElement.id || document.activeElement.textContent.trim()"
+LIT = """
+() => [...document.querySelectorAll(".whole tr[data-lit]")].map((row) => [
+  row.querySelector("[data-who]").textContent, row.querySelector("[data-what]").textContent,
+])
+"""
+
+
+def run_for(page: Page, milliseconds: float) -> None:
+    """Let the page's made-up clock go on."""
+    page.clock.run_for(round(milliseconds))
+
+
+def expected(dance: Dance, stretch: int, count: int) -> list[list[str]]:
+    """Who dances what on a count of a stretch, from the model."""
+    found = score(dance).stretches[stretch]
+    return [
+        [who_in_words(span, found.rows), name_in_words(span.what)]
+        for span in found.danced
+        if span.start < count <= span.end
+    ]
+
+
+@pytest.fixture
+def silent(browser: Browser, site: Path) -> Iterator[Page]:
+    """The page on a made-up clock, where nothing but that clock moves the counts."""
+    with reader(browser, site, extra_script=SILENT) as at:
+        at.page.clock.install(time=0)
+        at.page.goto(address_of(site, PAGE))
+        at.page.clock.pause_at(1000)
+        yield at.page
+        assert at.said == []
+        assert at.violations() == []
+
+
+def test_without_script_the_whole_score_is_there_to_read(browser: Browser, site: Path) -> None:
+    dance = real_unit().dance
+    with reader(browser, site, script=False) as at:
+        at.page.goto(address_of(site, PAGE))
+        assert at.page.locator("main button:visible, main select:visible").count() == 0
+        text = " ".join(at.page.locator("main").inner_text().split())
+        assert "108 beats a minute" in text
+        for stretch in score(dance).stretches:
+            assert stretch.cue is None or stretch.cue in text
+        rows = at.page.locator(".whole tr[data-from]:visible")
+        assert rows.count() == sum(len(s.danced) for s in score(dance).stretches)
+        for motif in score(dance).motifs:
+            assert name_in_words(motif.name) in text.lower()
+        assert "Not counted, 20 to 30 seconds." in text
+
+
+def test_start_counts_in_and_stop_stops(browser: Browser, site: Path) -> None:
+    with reader(browser, site) as at:
+        at.page.goto(address_of(site, PAGE))
+        assert at.page.locator(BIG).inner_text() == "–"
+        at.page.get_by_role("button", name="Start").click()
+        at.page.locator(NOW).get_by_text("Section A, counting in").wait_for()
+        assert at.page.locator(BIG).inner_text() in "5678"
+        at.page.locator(NOW).get_by_text("of 32").wait_for()
+        assert at.page.locator(BIG).inner_text() in "12345678"
+        at.page.get_by_role("button", name="Stop").click()
+        assert at.page.locator(BIG).inner_text() == "–"
+        assert at.page.locator("[data-lit]").count() == 0
+        assert at.page.locator(SAID).inner_text() == ""
+        assert at.said == []
+        assert at.violations() == []
+
+
+def test_nothing_plays_before_a_click_or_a_key(browser: Browser, site: Path) -> None:
+    watch = """
+    window.made = 0;
+    window.AudioContext = class extends AudioContext {
+      constructor() { super(); window.made += 1; }
+    };
+    """
+    with reader(browser, site, extra_script=watch) as at:
+        at.page.goto(address_of(site, PAGE))
+        at.page.wait_for_timeout(300)
+        assert at.page.evaluate("made") == 0
+        at.page.get_by_role("button", name="Play the test sound").click()
+        assert at.page.evaluate("made") == 1
+
+
+def test_the_whole_dance_plays_with_who_dances_what_lit(silent: Page) -> None:
+    dance = real_unit().dance
+    silent.get_by_role("button", name="Start").click()
+    run_for(silent, 150 + 4.5 * BEAT_MS)
+    marked = silent.locator(".whole tr[data-lit] .at").first
+    assert '"▸ "' in marked.evaluate("e => getComputedStyle(e, '::before').content")
+    stretches = score(dance).stretches
+    for place, stretch in enumerate(stretches):
+        if stretch.counts is None:
+            break
+        for count in range(1, int(stretch.counts) + 1):
+            assert silent.evaluate(LIT) == expected(dance, place, count), (place, count)
+            assert silent.locator(BIG).inner_text() == str((count - 1) % 8 + 1)
+            run_for(silent, BEAT_MS)
+    assert "Section D" in silent.locator(NOW).inner_text()
+    assert "Three slow drum beats" in silent.locator("[data-who-now]").inner_text()
+    run_for(silent, 40_000)
+    assert "Section D" in silent.locator(NOW).inner_text()
+    silent.get_by_role("button", name="Next").click()
+    run_for(silent, 150 + 0.5 * BEAT_MS)
+    assert silent.locator(NOW).inner_text() == "On the way, count 1 of 16"
+    run_for(silent, 48 * BEAT_MS + 500)
+    assert silent.get_by_role("button", name="Start").is_visible()
+
+
+def test_a_motif_goes_round_until_it_is_let_go(silent: Page) -> None:
+    silent.select_option("#counts-choice", label="Crab")
+    assert silent.get_by_label("Round and round").is_checked()
+    silent.get_by_role("button", name="Start").click()
+    run_for(silent, 150 + (4 + 16 + 2.5) * BEAT_MS)
+    assert silent.locator(NOW).inner_text() == "Crab, count 3 of 8"
+    assert silent.locator(".motif tr[data-lit] [data-what]").inner_text() == "dodge"
+    silent.get_by_label("Round and round").uncheck()
+    run_for(silent, 7 * BEAT_MS)
+    assert silent.get_by_role("button", name="Start").is_visible()
+
+
+def test_slower_and_faster_are_told_and_kept_to_a_metronomes_scale(silent: Page) -> None:
+    told = silent.locator("[data-tempo-shown]")
+    silent.get_by_role("button", name="Slower").click()
+    assert told.inner_text() == "104 beats a minute"
+    silent.get_by_role("button", name="Start").click()
+    run_for(silent, 150 + 4.5 * 60_000 / 104)
+    assert silent.locator(NOW).inner_text() == "Section A, count 1 of 32"
+    silent.get_by_role("button", name="Stop").click()
+    for _ in range(20):
+        silent.get_by_role("button", name="Slower").click()
+    assert told.inner_text() == "40 beats a minute"
+    silent.get_by_role("button", name="Back to 108").click()
+    assert told.inner_text() == "108 beats a minute"
+    assert silent.get_by_role("button", name="Back to 108").count() == 0
+
+
+@pytest.mark.parametrize("how", REFUSED)
+def test_where_sound_is_refused_the_numbers_count_and_it_says_so(
+    browser: Browser, site: Path, how: str
+) -> None:
+    with reader(browser, site, extra_script=REFUSED[how]) as at:
+        at.page.goto(address_of(site, PAGE))
+        at.page.get_by_role("button", name="Start").click()
+        at.page.locator(NOW).get_by_text("Section A, counting in").wait_for()
+        assert SENTENCE in at.page.locator(SAID).inner_text()
+        at.page.get_by_role("button", name="Play the test sound").click()
+        at.page.get_by_role("button", name="Stop").click()
+        assert at.said == []
+        assert at.violations() == []
+
+
+def test_everything_is_done_by_keys_alone(browser: Browser, site: Path) -> None:
+    with reader(browser, site, extra_script=SILENT) as at:
+        at.page.clock.install(time=0)
+        at.page.goto(address_of(site, PAGE))
+        at.page.clock.pause_at(1000)
+        stops = []
+        for _ in range(40):
+            at.page.keyboard.press("Tab")
+            stops.append(at.page.evaluate(FOCUSED))
+        assert set(CONTROLS) <= set(stops)
+        assert stops.index("Start") < stops.index("Slower") < stops.index("Tap here")
+        # the space bar starts and stops wherever nothing else wants it
+        at.page.evaluate("document.activeElement.blur()")
+        at.page.evaluate("scrollTo(0, 0)")
+        at.page.keyboard.press("Space")
+        run_for(at.page, 150 + 4.5 * BEAT_MS)
+        assert at.page.locator(NOW).inner_text() == "Section A, count 1 of 32"
+        assert at.page.evaluate("scrollY") == 0
+        run_for(at.page, 130 * BEAT_MS)
+        # the focus waits on Next at a span
+        assert at.page.evaluate("document.activeElement.textContent") == "Next"
+        at.page.keyboard.press("Space")
+        run_for(at.page, 150 + 0.5 * BEAT_MS)
+        assert at.page.locator(NOW).inner_text().startswith("On the way")
+        assert at.page.evaluate("document.activeElement.textContent") == "Stop"
+        at.page.keyboard.press("Space")
+        assert at.page.locator(BIG).inner_text() == "–"
+        at.page.focus("#counts-track")
+        at.page.keyboard.press("Space")
+        assert at.page.locator(BIG).inner_text() == "–"
+        assert at.page.get_by_role("button", name="Start").is_visible()
+
+
+@pytest.mark.parametrize("local", [True, False])
+def test_numbers_are_spoken_only_by_a_voice_on_the_device_and_only_when_asked(
+    browser: Browser, site: Path, local: bool
+) -> None:
+    voices = VOICES.replace("LOCAL", "{ localService: true, lang: 'en-GB' }," if local else "")
+    with reader(browser, site, extra_script=SILENT + voices) as at:
+        at.page.clock.install(time=0)
+        at.page.goto(address_of(site, PAGE))
+        at.page.clock.pause_at(1000)
+        box = at.page.get_by_label("Say the numbers aloud")
+        assert box.is_visible() == local
+        at.page.get_by_role("button", name="Start").click()
+        run_for(at.page, 150 + 2.5 * BEAT_MS)
+        assert at.page.evaluate("spoken") == []
+        if local:
+            box.check()
+            run_for(at.page, 3 * BEAT_MS)
+            assert at.page.evaluate("spoken") == ["8", "1", "2"]
+
+
+def test_a_dance_without_a_beat_says_so_and_shows_its_spans_and_cues(
+    browser: Browser, tmp_path: Path
+) -> None:
+    build(ODD, tmp_path / "site")
+    with reader(browser, tmp_path / "site") as at:
+        for slug in ("silent-statues", "improvised-weather"):
+            at.page.goto(address_of(tmp_path / "site", f"units/{slug}/counts.html"))
+            text = at.page.locator("main").inner_text()
+            assert "This dance has no beat to count: it goes by cues" in text
+            assert "Not counted, 40 seconds to 1 minute" in text
+            assert text.count("Ends on") == 3
+            assert at.page.locator("main button, main select").count() == 0
+        for slug in ("reception-toys", "round-live-drums", "learned-market-dance"):
+            at.page.goto(address_of(tmp_path / "site", f"units/{slug}/counts.html"))
+            at.page.get_by_role("button", name="Start").click()
+            at.page.locator(NOW).get_by_text("Section A, counting in").wait_for()
+            low = 1 if slug == "reception-toys" else 5  # phrases of 4, or of 8
+            assert low <= int(at.page.locator(BIG).inner_text()) < low + 4
+        assert at.said == []

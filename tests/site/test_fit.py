@@ -1,0 +1,537 @@
+"""Fit my lesson on the real pages: by keyboard, in print, carried on, and whatever is written.
+
+What fits is worked out anew by `build_tools/views/fit.py` and `sittings.py`, whose own tests hold
+them to an independent solver. Text spacing: WCAG 2.2, success criterion 1.4.12; narrow screens:
+1.4.10; keyboard: 2.1.1. What a fit must keep, warm-up, cool-down and the closing question: common
+practice, no source.
+"""
+
+from __future__ import annotations
+
+import json
+import re
+import shutil
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import Any
+
+import pytest
+from playwright.sync_api import Browser
+
+from build_tools.model.lesson import Lesson
+from build_tools.model.unit import Unit
+from build_tools.pipeline import check_folder
+from build_tools.views.class_groups import group_size, groups
+from build_tools.views.fit import fit
+from build_tools.views.floor_space import floor_space, recommended_least
+from build_tools.views.groups_in_words import groups_in_words
+from build_tools.views.sittings import sittings
+from build_tools.views.step_facts import step_facts
+from tests.support import axe
+from tests.support.browser import Reader, address_of, reader
+from tests.support.built_sites import CONTENT
+from tests.support.paper import printed, squeezed
+
+LESSON_3 = "units/rock-pool/lesson-3.html"
+CODE = "38-7-25-2-half"
+ROOMY = "45-7-25-2-half"
+REFUSING = """
+Object.defineProperty(window, "localStorage", {
+  get() { throw new DOMException("denied", "SecurityError"); },
+});
+"""
+NO_CLIPBOARD = """
+Object.defineProperty(navigator, "clipboard", {
+  value: { writeText: () => Promise.reject(new DOMException("denied", "NotAllowedError")) },
+});
+"""
+CLIPBOARD = """
+Object.defineProperty(navigator, "clipboard", {
+  value: { writeText: async (text) => { window.copiedText = text; } },
+});
+"""
+# The minutes of each step as the page says them, and the short lines.
+ON_PAGE = """
+() => ({
+  steps: [...document.querySelectorAll(".step")].map((step) => [
+    step.querySelector(".time").textContent, step.querySelector(".minutes").textContent]),
+  short: [...document.querySelectorAll(".short-lines li")].map((line) => line.innerText.trim()),
+  whole: document.querySelector(".first .facts strong").textContent.replace("\\u00a0", " "),
+  ruler: [...document.querySelectorAll(".step .upright")].map((svg) => svg.viewBox.baseVal.height),
+  result: [...document.querySelectorAll(".fit-minutes .time")].map((time) => time.textContent),
+})
+"""
+SPACED = """
+() => {
+  for (const element of document.querySelectorAll("body *")) {
+    element.style.setProperty("line-height", "1.5", "important");
+    element.style.setProperty("letter-spacing", "0.12em", "important");
+    element.style.setProperty("word-spacing", "0.16em", "important");
+    if (element.matches("p")) element.style.setProperty("margin-bottom", "2em", "important");
+  }
+}
+"""
+CLIPPED = """
+() => [...document.querySelectorAll("main :is(p, dd, dt, li, label, button, summary, h2, h3, h4)")]
+  .filter((one) => one.getClientRects().length && !one.closest(".aside"))
+  .filter((one) => one.scrollWidth > one.clientWidth + 1 && one.clientWidth
+    && getComputedStyle(one).overflowX !== "visible")
+  .map((one) => one.outerHTML.slice(0, 80))
+"""
+
+
+@contextmanager
+def lesson(
+    browser: Browser,
+    site: Path,
+    fragment: str = "",
+    path: str = LESSON_3,
+    **how: Any,
+) -> Iterator[Reader]:
+    """A fresh reader on a lesson, where nothing is complained of from beginning to end."""
+    with reader(browser, site, **how) as seen:
+        seen.page.goto(address_of(site, path, served=bool(how.get("served"))) + fragment)
+        yield seen
+        assert [line for line in seen.said if line.startswith(("error", "uncaught"))] == []
+        assert seen.violations() == []
+
+
+def lessons() -> Iterator[tuple[str, Unit, Lesson]]:
+    bank = check_folder(CONTENT).bank
+    assert bank is not None
+    for unit in bank.units:
+        for one in unit.lessons:
+            yield f"units/{unit.slug}/lesson-{one.number}.html", unit, one
+
+
+def the_lesson(path: str) -> tuple[Unit, Lesson]:
+    return next((unit, one) for found, unit, one in lessons() if found == path)
+
+
+def fitted_to(seen: Reader, code: str) -> Any:
+    seen.page.evaluate(
+        f"(({{ settings }}) => settings.keepFit(settings.fromCode('{code}')))(window.danceUnitBank)"
+    )
+    return seen.page.evaluate(ON_PAGE)
+
+
+def times(shares: list[int]) -> list[str]:
+    ends = [sum(shares[: n + 1]) for n in range(len(shares))]
+    return [f"{end - share} to {end}" for share, end in zip(shares, ends, strict=True)]
+
+
+def beside(seen: Reader, field: str) -> str:
+    place = seen.page.locator(f"#at-fit-{field}-said")
+    return place.text_content() or ""
+
+
+def said(seen: Reader) -> str:
+    return seen.page.locator("[data-fit-said]").inner_text()
+
+
+def test_nothing_is_asked_before_it_shows_and_nothing_is_there_without_script(
+    site: Path, browser: Browser
+) -> None:
+    with lesson(browser, site) as seen:
+        assert seen.page.locator("#at-fit").get_attribute("open") is None
+        assert seen.page.locator("#at-fit summary").is_visible()
+        assert said(seen) == ""
+    with reader(browser, site, script=False) as bare:
+        bare.page.goto(address_of(site, LESSON_3))
+        assert not bare.page.locator("#at-fit").is_visible()
+        assert not bare.page.locator('a[href="#at-fit"]').is_visible()
+        assert bare.page.locator(".step .time").first.inner_text().startswith("0 to")
+
+
+def test_the_page_has_the_minutes_that_fitting_gives(site: Path, browser: Browser) -> None:
+    one_sitting = two_sittings = too_short = 0
+    with reader(browser, site) as seen:
+        for path, unit, one in lessons():
+            seen.page.goto(address_of(site, path))
+            planned = seen.page.evaluate(ON_PAGE)
+            facts = step_facts(unit, one)
+            for slot in (8, one.minutes * 2 // 3, one.minutes - 5, one.minutes, one.minutes + 9):
+                found = fitted_to(seen, f"{slot + 6}-6-27-0-full")
+                shares = fit(facts, slot)
+                two = sittings(facts, slot)
+                if shares is not None:
+                    one_sitting += 1
+                    assert [time for time, _ in found["steps"]] == times(list(shares))
+                    assert found["result"] == times(list(shares))
+                    assert [int(re.split(r"\D", said)[0]) for _, said in found["steps"]] == list(
+                        shares
+                    )
+                    assert found["whole"] == f"{slot} minutes"
+                    assert found["ruler"] == list(shares)
+                elif two.parts:
+                    two_sittings += 1
+                    expected = [times([part.minutes for part in parts]) for parts in two.parts]
+                    assert found["result"] == [*expected[0], *expected[1]]
+                    for number, (shown, _) in enumerate(found["steps"], start=1):
+                        own = [
+                            time
+                            for parts, at in zip(two.parts, expected, strict=True)
+                            for part, time in zip(parts, at, strict=True)
+                            if part.step == number
+                        ]
+                        assert shown.split(", then ") == list(dict.fromkeys(own))
+                    assert found["whole"] == f"Two sittings of {slot} minutes"
+                    assert seen.page.locator(".sitting").count() == 1
+                else:
+                    too_short += 1
+                    assert found["steps"] == planned["steps"]
+                    assert found["short"] == planned["short"]
+                    assert two.sentence in said(seen)
+                if slot == one.minutes:
+                    assert found["steps"] == planned["steps"]
+                    assert found["short"] == planned["short"]
+            seen.page.evaluate("danceUnitBank.settings.keepFit(null)")
+            assert seen.page.evaluate(ON_PAGE) == planned
+        assert seen.said == []
+    assert min(one_sitting, two_sittings, too_short) >= 5
+
+
+def test_warm_up_cool_down_and_the_closing_question_keep_their_least(
+    site: Path, browser: Browser
+) -> None:
+    with reader(browser, site) as seen:
+        for path, unit, one in lessons():
+            seen.page.goto(address_of(site, path))
+            facts = step_facts(unit, one)
+            kept = [f for f in facts if f.phase in ("warm-up", "look and talk", "cool-down")]
+            assert len(kept) >= 2
+            for slot in range(12, one.minutes, 4):
+                found = fitted_to(seen, f"{slot}-0-27-0-full")
+                for facts_of in kept:
+                    shown, _ = found["steps"][facts_of.number - 1]
+                    for time in shown.split(", then "):
+                        start, end = (int(part) for part in time.split(" to "))
+                        assert end - start >= facts_of.least, (path, slot, facts_of)
+
+
+def test_two_sittings_each_begin_and_end_with_care_for_bodies(site: Path, browser: Browser) -> None:
+    with lesson(browser, site, f"#fit={CODE}") as seen:
+        short = seen.page.evaluate(ON_PAGE)["short"]
+        second = short.index("Second sitting")
+        assert short[0] == "First sitting"
+        _, one = the_lesson(LESSON_3)
+        warm_up, cool_down = one.steps[0].does, one.steps[-1].does
+        for sitting in (short[1:second], short[second + 1 :]):
+            assert warm_up in sitting[0]
+            assert cool_down in sitting[-1]
+        assert "Dance again what you made" in short[second + 2]
+        turn = seen.page.locator(".sitting").inner_text()
+        assert "The first sitting ends here." in turn
+        assert "Dance again what you made, 5 to 7." in turn
+        whole = seen.page.locator("[data-results]").text_content() or ""
+        assert "Or leave out “Join the tide to the anemones”, which can wait" in whole
+
+
+def test_groups_showing_and_floor_are_said_in_plain_sentences(site: Path, browser: Browser) -> None:
+    unit, one = the_lesson(LESSON_3)
+    with lesson(browser, site, "#fit=45-0-27-1-half") as seen:
+        seen.page.get_by_role("link", name="Fit", exact=True).click()
+        told = seen.page.locator("[data-results]").inner_text()
+        for grouping in {step.grouping for step in one.steps} - {"alone", "whole class"}:
+            words = groups_in_words(groups(27, group_size(grouping, 27)))
+            assert words[0].upper() + words[1:] in told
+            assert words[0].upper() + words[1:] in seen.page.locator(".steps").inner_text()
+        assert "say “Turn to the nearest person. One over makes a three.”" in told
+        # what a three changes: the author's own line, for pairs; in fours it is another three
+        assert told.count(one.change["partners"]) == 1
+        assert "In a three, the last part is left out." in told
+        assert "Every other group dances, seven at once" in told
+        assert one.look_and_talk is not None
+        assert one.look_and_talk.looking_for[1:] in told
+        assert "Watchers sit with their feet in, facing the pair they look at." in told
+        assert "The one who cannot dance today watches with them." in told
+        floor = floor_space(27, 70, recommended_least(unit.years))
+        assert f"{floor.each} for each pupil, with 27 on 70 m²." in told
+        for source in ("One Dance UK", "Oxfordshire County Council, 2007"):
+            assert source in told
+        for change in (*floor.changes, one.change["room"]):
+            assert change in told
+        assert not re.search(r"cannot(?! dance today)|not enough|impossible", told)
+
+
+def test_watchers_sit_where_the_dance_has_its_front(site: Path, browser: Browser) -> None:
+    path = "units/rock-pool/lesson-6.html"
+    unit, _ = the_lesson(path)
+    with lesson(browser, site, "#fit=50-0-27-0-full", path=path) as seen:
+        told = seen.page.locator("[data-results]").text_content() or ""
+        assert "Watchers sit close together along the front" in told
+        assert unit.dance.front[1:].rstrip(".") in told
+
+
+def test_it_is_all_done_from_the_keyboard(site: Path, browser: Browser) -> None:
+    with lesson(browser, site) as seen:
+        keyboard = seen.page.keyboard
+        seen.page.get_by_role("link", name="Fit", exact=True).focus()
+        keyboard.press("Enter")
+        for text in ("38", "7", "25", "2"):
+            keyboard.press("Control+A")
+            keyboard.type(text)
+            keyboard.press("Tab")
+        keyboard.type("I paced")
+        keyboard.press("Tab")
+        for text in ("14", "9"):
+            keyboard.type(text)
+            keyboard.press("Tab")
+        settings = "danceUnitBank.settings.code(danceUnitBank.settings.fit())"
+        assert seen.page.evaluate(settings) == "38-7-25-2-14x9s"
+        assert "two sittings of 31 minutes" in said(seen)
+        focused = "document.activeElement.matches({!r})"
+        assert seen.page.evaluate(focused.format("[data-code]"))
+        for _ in range(5):
+            keyboard.press("Tab")
+        assert seen.page.evaluate(focused.format("[data-as-planned]"))
+        keyboard.press("Enter")
+        assert seen.page.evaluate("danceUnitBank.settings.fit()") is None
+        assert said(seen) == ""
+        values = "[...document.querySelectorAll('#at-fit [data-field]')].map((one) => one.value)"
+        assert seen.page.evaluate(values) == ["45", "0", "30", "0", "unknown", "", ""]
+        seen.page.locator("#at-fit summary").focus()
+        keyboard.press("Enter")
+        assert seen.page.locator("#at-fit").get_attribute("open") is None
+
+
+@pytest.mark.parametrize(
+    ("field", "text", "words"),
+    [
+        ("available", "soon", "Write it in figures, such as 38."),
+        ("available", "0", "Write 1 or more."),
+        ("available", "500", "Write 240 minutes or fewer."),
+        ("available", "37.5", "Write a whole number, such as 38."),
+        ("available", "", "Write a number, 1 or more."),
+        ("changing", "45", "Changing takes all 45 minutes, so none is left to teach in."),
+        ("changing", "-3", "Write 0 or more."),
+        ("dancing", "500", "Write 120 pupils or fewer: one class at a time."),
+        ("dancing", "0", "Write 1 or more."),
+        ("watching", "a few", "Write it in figures, such as 38."),
+        ("watching", "<b>2</b>", "Write it in figures, such as 38."),
+    ],
+)
+def test_nonsense_gets_a_sentence_beside_its_field_and_nothing_else_changes(
+    site: Path, browser: Browser, field: str, text: str, words: str
+) -> None:
+    with lesson(browser, site, f"#fit={ROOMY}") as seen:
+        seen.page.get_by_role("link", name="Fit", exact=True).click()
+        before = seen.page.evaluate(ON_PAGE)
+        at = seen.page.locator(f"#at-fit-{field}")
+        good = at.input_value()
+        at.fill(text)
+        at.blur()
+        assert beside(seen, field) == f"{words} The page stays as it was until this is mended."
+        assert at.get_attribute("aria-invalid") == "true"
+        assert seen.page.locator("[data-field][aria-invalid]").count() == 1
+        assert seen.page.evaluate(ON_PAGE) == before
+        assert seen.page.evaluate("danceUnitBank.settings.fit().dancing") == 25
+        at.fill(good)
+        assert beside(seen, field) == ""
+        assert at.get_attribute("aria-invalid") is None
+
+
+def test_half_written_numbers_are_not_spoken_of_at_once(site: Path, browser: Browser) -> None:
+    with lesson(browser, site, f"#fit={ROOMY}") as seen:
+        seen.page.get_by_role("link", name="Fit", exact=True).click()
+        seen.page.keyboard.type("4")
+        assert beside(seen, "changing") == ""
+        seen.page.keyboard.type("0")
+        seen.page.wait_for_timeout(700)
+        assert beside(seen, "changing") == ""
+        assert seen.page.evaluate("danceUnitBank.settings.fit().available") == 40
+
+
+def test_a_side_of_the_floor_that_is_no_number_is_told_beside_it(
+    site: Path, browser: Browser
+) -> None:
+    with lesson(browser, site, f"#fit={ROOMY}") as seen:
+        seen.page.get_by_role("link", name="Fit", exact=True).click()
+        assert not seen.page.locator("#at-fit-long").is_visible()
+        seen.page.locator("#at-fit-space").select_option("m")
+        seen.page.locator("#at-fit-long").fill("120")
+        seen.page.locator("#at-fit-wide").fill("9")
+        seen.page.locator("#at-fit-wide").blur()
+        assert beside(seen, "long").startswith("Write 99 or less.")
+        seen.page.locator("#at-fit-long").fill("12")
+        assert "4.3 m² for each pupil, with 25 on 108 m²." in (
+            seen.page.locator("[data-results]").inner_text()
+        )
+
+
+def test_storage_refused_leaves_a_working_form_that_says_so(site: Path, browser: Browser) -> None:
+    with lesson(browser, site, extra_script=REFUSING) as seen:
+        seen.page.get_by_role("link", name="Fit", exact=True).click()
+        seen.page.locator("#at-fit-available").fill("50")
+        assert "50 minutes to teach" in said(seen)
+        assert "This browser keeps nothing for this page" in said(seen)
+        assert seen.page.evaluate(ON_PAGE)["whole"] == "50 minutes"
+
+
+@pytest.mark.parametrize(
+    "kept", ["{", '{"version":1,"fit":{"available":"x"}}', "[]", '{"version":9}', "null"]
+)
+def test_corrupt_settings_leave_the_lesson_as_planned_and_say_so(
+    site: Path, browser: Browser, kept: str
+) -> None:
+    with reader(browser, site) as seen:
+        seen.page.goto(address_of(site, "index.html"))
+        seen.page.evaluate("(text) => localStorage.setItem('dance-unit-bank', text)", kept)
+        seen.page.goto(address_of(site, LESSON_3))
+        assert "could not be read" in said(seen)
+        assert seen.page.evaluate(ON_PAGE)["whole"] == "45 minutes"
+        seen.page.get_by_role("link", name="Fit", exact=True).click()
+        seen.page.locator("#at-fit-available").fill("50")
+        assert seen.page.evaluate(ON_PAGE)["whole"] == "50 minutes"
+        assert seen.said == []
+
+
+@pytest.mark.parametrize(
+    "fragment",
+    ["fit=", "fit=38-7-25-2", "fit=38-38-25-2-half", "fit=<script>", "fit=%E0%A4%A", "last=maybe"],
+)
+def test_nonsense_in_the_address_is_told_and_left_out(
+    site: Path, browser: Browser, fragment: str
+) -> None:
+    with lesson(browser, site, f"#{fragment}") as seen:
+        assert "settings in this page’s address could not be read" in said(seen)
+        assert seen.page.evaluate(ON_PAGE)["whole"] == "45 minutes"
+
+
+@pytest.mark.parametrize("served", [False, True], ids=["file", "served"])
+@pytest.mark.parametrize("extra", ["", REFUSING], ids=["kept", "refused"])
+def test_the_fit_goes_to_the_next_lesson_the_card_the_wall_and_back(
+    site: Path, browser: Browser, served: bool, extra: str
+) -> None:
+    with reader(browser, site, served=served, extra_script=extra) as seen:
+        seen.page.goto(address_of(site, LESSON_3, served=served))
+        seen.page.get_by_role("link", name="Fit", exact=True).click()
+        for name, text in (("available", "38"), ("changing", "7"), ("dancing", "25")):
+            seen.page.locator(f"#at-fit-{name}").fill(text)
+        seen.page.locator("#at-fit-watching").fill("2")
+        seen.page.locator("#at-fit-space").select_option("half")
+        here = seen.page.evaluate(ON_PAGE)
+        for page in (
+            *("lesson-4.html", "lesson-4-card.html", "lesson-4-wall.html"),
+            *("lesson-4.html", "lesson-3.html"),
+        ):
+            way = seen.page.locator(f'a[data-carry][href^="{page}#"]').first
+            with seen.page.expect_navigation():
+                way.evaluate("(link) => link.click()")
+            assert f"fit={CODE}" in seen.page.url
+            code = seen.page.evaluate("danceUnitBank.settings.code(danceUnitBank.settings.fit())")
+            assert code == CODE, page
+        assert seen.page.evaluate(ON_PAGE) == here
+        assert "two sittings of 31 minutes" in said(seen)
+        assert [line for line in seen.said if line.startswith(("error", "uncaught"))] == []
+
+
+def test_a_code_or_a_link_from_a_colleague_is_taken_in(site: Path, browser: Browser) -> None:
+    with lesson(browser, site) as seen:
+        seen.page.get_by_role("link", name="Fit", exact=True).click()
+        given = seen.page.locator("#at-fit-given")
+        given.fill(f" {ROOMY} ")
+        assert seen.page.locator("#at-fit-available").input_value() == "45"
+        assert seen.page.locator("#at-fit-dancing").input_value() == "25"
+        assert beside(seen, "given") == "Taken in."
+        given.fill("https://bank.test/units/rock-pool/lesson-2.html#fit=50-0-30-0-12x8m&last=seen")
+        assert seen.page.locator("#at-fit-long").input_value() == "12"
+        given.fill("25 pupils")
+        given.blur()
+        assert beside(seen, "given").startswith("This holds no code.")
+        assert seen.page.evaluate("danceUnitBank.settings.fit().available") == 50
+
+
+def test_the_code_and_the_link_are_copied_or_marked_to_be_copied(
+    site: Path, browser: Browser
+) -> None:
+    with lesson(browser, site, f"#fit={CODE}", extra_script=CLIPBOARD) as seen:
+        seen.page.get_by_role("link", name="Fit", exact=True).click()
+        seen.page.get_by_role("button", name="Copy the code").click()
+        assert seen.page.evaluate("window.copiedText") == CODE
+        seen.page.get_by_role("button", name="Copy a link").click()
+        link = seen.page.evaluate("window.copiedText")
+        assert link == address_of(site, LESSON_3) + f"#fit={CODE}"
+        assert seen.page.locator("[data-copied]").inner_text() == "Copied."
+    with lesson(browser, site, f"#fit={CODE}", extra_script=NO_CLIPBOARD) as seen:
+        seen.page.get_by_role("link", name="Fit", exact=True).click()
+        seen.page.get_by_role("button", name="Copy a link").click()
+        assert "does not let a page copy" in seen.page.locator("[data-copied]").inner_text()
+        assert seen.page.evaluate("window.getSelection().toString()").endswith(f"#fit={CODE}")
+
+
+def test_a_copied_link_goes_through_the_stable_page_and_not_through_an_edition(
+    site: Path, browser: Browser, tmp_path: Path
+) -> None:
+    edition = tmp_path / "share" / "editions" / "2026-11-25-a1"
+    shutil.copytree(site, edition)
+    with reader(browser, tmp_path / "share") as seen:
+        seen.page.goto((edition / LESSON_3).as_uri() + f"#fit={CODE}")
+        link = seen.page.locator("[data-link]").input_value()
+    assert link == (tmp_path / "share" / LESSON_3).as_uri() + f"#fit={CODE}"
+
+
+@pytest.mark.parametrize("code", [CODE, "45-5-25-2-half"], ids=["two", "one"])
+def test_print_follows_the_fitted_lesson(site: Path, browser: Browser, code: str) -> None:
+    path = "units/weaving-shed/lesson-3.html" if code != CODE else LESSON_3
+    with lesson(browser, site, f"#fit={code}", path=path) as seen:
+        found = seen.page.evaluate(ON_PAGE)
+        paper = printed(seen.page, 20.0)
+    text = "".join(glyph.text for glyph in paper.glyphs)
+    for time, _ in found["steps"]:
+        assert squeezed(f"{time} min") in text
+    assert squeezed(found["whole"]) in text
+    words = "fitted for 27, 38 min" if code == CODE else "fitted for 27, 45 min"
+    assert all(squeezed(words) in squeezed(foot) for foot in paper.feet)
+    assert len(paper.margins) == 2
+    assert (squeezed("The first sitting ends here.") in text) == (code == CODE)
+    assert squeezed("Minutes you really have") not in text
+
+
+@pytest.mark.parametrize("width", [1280, 768, 320])
+@pytest.mark.parametrize("dark", [False, True], ids=["light", "dark"])
+def test_the_open_form_breaks_no_rule_at_any_width(
+    site: Path, browser: Browser, width: int, dark: bool
+) -> None:
+    with reader(
+        browser, site, width=width, dark=dark, served=True, extra_script=axe.source()
+    ) as seen:
+        seen.page.goto(address_of(site, LESSON_3, served=True) + "#fit=38-7-25-2-9x7s")
+        seen.page.locator("#at-fit summary").click()
+        seen.page.locator("#at-fit-changing").fill("many")
+        seen.page.locator("#at-fit-changing").blur()
+        assert beside(seen, "changing")
+        found = axe.run(seen.page)
+        assert [str(fault) for fault in found.violations] == []
+        assert seen.page.evaluate("document.documentElement.scrollWidth") <= width
+        small = seen.page.evaluate(
+            "[...document.querySelectorAll('#at-fit :is(input, select, button, summary)')]"
+            ".map((one) => one.getBoundingClientRect().height).filter((high) => high < 24)"
+        )
+        assert small == []
+
+
+@pytest.mark.parametrize("width", [1280, 320])
+def test_wider_text_spacing_loses_nothing(site: Path, browser: Browser, width: int) -> None:
+    with lesson(browser, site, f"#fit={CODE}", width=width) as seen:
+        seen.page.locator("#at-fit summary").click()
+        before = seen.page.locator("#at-fit").inner_text()
+        seen.page.evaluate(SPACED)
+        assert seen.page.evaluate("document.documentElement.scrollWidth") <= width
+        assert seen.page.evaluate(CLIPPED) == []
+        assert seen.page.locator("#at-fit").inner_text().split() == before.split()
+
+
+def test_a_fit_that_another_tab_keeps_is_taken_in_here(site: Path, browser: Browser) -> None:
+    with lesson(browser, site, served=True) as seen:
+        other = seen.page.context.new_page()
+        other.goto(address_of(site, "units/rock-pool/lesson-4.html", served=True))
+        other.evaluate(
+            "(({ settings }) => settings.keepFit(settings.fromCode('50-5-20-0-full')))"
+            "(window.danceUnitBank)"
+        )
+        seen.page.wait_for_function("document.querySelector('#at-fit-dancing').value === '20'")
+        assert seen.page.evaluate(ON_PAGE)["whole"] == "45 minutes"
+        kept = json.loads(seen.page.evaluate("localStorage.getItem('dance-unit-bank')"))
+        assert kept["fit"]["dancing"] == 20

@@ -1,0 +1,176 @@
+"""What is printed for a class, read from the browser's own PDF.
+
+One side for the unit's sheet, 11 points or more (10.5 for credits), words on cards of 48 points or
+more and 15 mm at the edges: common practice, no source. Ink: WCAG 2.2, 1.4.6 is held for every page
+in test_contrast.py.
+"""
+
+from __future__ import annotations
+
+import shutil
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Browser
+
+from build_tools.model.lesson import Lesson
+from build_tools.model.unit import Unit
+from build_tools.pipeline import check_folder
+from build_tools.site_building import published_units
+from build_tools.views.handouts import looked_for, strips_to_hand
+from tests.support.browser import address_of, reader
+from tests.support.built_sites import CONTENT
+from tests.support.paper import Print, printed, squeezed
+
+MARGIN, BODY, CREDITS, CARD, IN_DRAWINGS = 15.0, 11.0, 10.5, 48.0, 9.5
+# Each strip, word card and the sheet as it stands on the page, in order.
+PIECES = """
+() => [...document.querySelectorAll(".strips .cut")].map((strip) => [
+  ...strip.querySelectorAll("p strong, svg text"),
+].map((piece) => piece.textContent))
+"""
+CARDS = "() => [...document.querySelectorAll('.card .word')].map((word) => word.textContent)"
+
+
+@dataclass(frozen=True, slots=True)
+class Handed:
+    """One lesson's handouts on paper, and what the page says."""
+
+    paper: Print
+    strips: list[list[str]]
+    cards: list[str]
+
+
+def units() -> tuple[Unit, ...]:
+    bank = check_folder(CONTENT).bank
+    assert bank is not None
+    return tuple(published_units(bank))
+
+
+def lessons() -> Iterator[tuple[str, Unit, Lesson]]:
+    for unit in units():
+        for lesson in unit.lessons:
+            yield f"units/{unit.slug}/lesson-{lesson.number}-handouts.html", unit, lesson
+
+
+def handed(browser: Browser, site: Path, paths: list[str]) -> dict[str, Handed]:
+    done = {}
+    with reader(browser, site) as at:
+        for path in paths:
+            at.page.goto(address_of(site, path))
+            strips, cards = (at.page.evaluate(script) for script in (PIECES, CARDS))
+            done[path] = Handed(printed(at.page), strips, cards)
+    return done
+
+
+@pytest.fixture(scope="module")
+def prints(browser: Browser, site: Path) -> dict[str, Handed]:
+    """One lesson of each unit that makes a motif, and its last, which dances everything."""
+    chosen: list[str] = []
+    for unit in units():
+        own = [path for path, of, _ in lessons() if of.slug == unit.slug]
+        chosen += [own[1], own[-1]]
+    return handed(browser, site, chosen)
+
+
+def split(one: Handed) -> list[str]:
+    """Strips that go on over the end of a side."""
+    found, place = [], 0
+    for pieces in one.strips:
+        sides = set()
+        for piece in pieces:
+            at = one.paper.side_of(piece, place)
+            assert at, f"{piece} is not on the paper after what stands before it"
+            sides |= {at[0], one.paper.glyphs[at[1] + len(squeezed(piece)) - 1].side}
+            place = at[1] + len(squeezed(piece))
+        if len(sides) > 1:
+            found.append(pieces[0])
+    return found
+
+
+def test_each_unit_is_on_one_side_and_can_be_read(browser: Browser, site: Path) -> None:
+    with reader(browser, site) as at:
+        for unit in units():
+            at.page.goto(address_of(site, f"units/{unit.slug}/sheet.html"))
+            sheet = printed(at.page)
+            assert len(sheet.margins) == 1, unit.slug
+            assert min(sheet.margins[0]) >= MARGIN - 0.05, (unit.slug, sheet.margins)
+            assert sheet.usual_size() >= BODY
+            assert min(glyph.size for glyph in sheet.glyphs) >= CREDITS - 0.01
+            for words in (unit.title, *(lesson.title for lesson in unit.lessons)):
+                assert sheet.side_of(words), (unit.slug, words)
+
+
+def test_every_strip_is_on_the_paper_and_none_is_split(prints: dict[str, Handed]) -> None:
+    for path, unit, lesson in lessons():
+        if path in prints:
+            copies = sum(one.copies for one in strips_to_hand(unit, lesson))
+            assert len(prints[path].strips) == copies
+            assert split(prints[path]) == [], path
+
+
+def test_parts_start_on_new_sides_with_room_at_the_edges(prints: dict[str, Handed]) -> None:
+    for path, one in prints.items():
+        assert one.cards, path
+        last = one.paper.side_of("Observation sheet")
+        assert last == (len(one.paper.margins) - 1, last[1] if last else 0), path
+        first = one.paper.glyphs[last[1] - 1].side if last else -1
+        assert first == len(one.paper.margins) - 2, path
+        large = {g.side for g in one.paper.glyphs if g.size >= CARD - 0.01}
+        strips = {g.side for g in one.paper.glyphs[: starts_of_cards(one)]}
+        assert not large & strips, path
+        for margins in one.paper.margins:
+            assert min(margins) >= MARGIN - 0.05, (path, margins)
+        assert min(glyph.size for glyph in one.paper.glyphs) >= IN_DRAWINGS
+
+
+def starts_of_cards(one: Handed) -> int:
+    return next(n for n, glyph in enumerate(one.paper.glyphs) if glyph.size >= CARD - 0.01)
+
+
+def test_words_on_cards_are_large_several_to_a_side(prints: dict[str, Handed]) -> None:
+    for path, one in prints.items():
+        letters = "".join(g.text for g in one.paper.glyphs if g.size >= CARD - 0.01)
+        assert letters == squeezed("".join(one.cards)), path
+        sides = {g.side for g in one.paper.glyphs if g.size >= CARD - 0.01}
+        assert len(one.cards) > len(sides), path
+
+
+def test_the_sheet_to_look_with_is_one_side_with_end_points_and_blank_rows(
+    prints: dict[str, Handed],
+) -> None:
+    for path, unit, lesson in lessons():
+        if path not in prints:
+            continue
+        paper = prints[path].paper
+        last = len(paper.margins) - 1
+        for end in looked_for(unit, lesson):
+            for words in (end.every_pupil[1:], end.looks_like[1:]):
+                assert any(side == last for side in sides_of(paper, words)), (path, words)
+        said = "".join(glyph.text for glyph in paper.glyphs if glyph.side == last)
+        # nothing but their numbers stands in the rows
+        assert "".join(str(n) for n in range(1, 31)) + "Nopupilisnamedhere" in said, path
+
+
+def sides_of(paper: Print, words: str) -> Iterator[int]:
+    at = paper.side_of(words)
+    while at:
+        yield at[0]
+        at = paper.side_of(words, at[1] + 1)
+
+
+def test_these_checks_notice_strips_that_are_split(
+    browser: Browser, site: Path, tmp_path: Path
+) -> None:
+    folder = tmp_path / "spoilt"
+    shutil.copytree(site, folder)
+    styles = folder / "assets" / "css" / "handouts.css"
+    spoilt = (
+        "@media print { .strips .cut { break-inside: auto } .strips svg { break-before: page } }"
+    )
+    styles.write_text(styles.read_text(encoding="utf-8") + spoilt, encoding="utf-8")
+    path = next(lessons())[0]
+    spoilt_page = handed(browser, folder, [path])[path]
+    assert split(spoilt_page)

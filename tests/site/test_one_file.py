@@ -1,0 +1,145 @@
+"""Each lesson kept as one file, opened alone; and the booklet, which holds every lesson in full.
+
+At most 150 kB, so that it goes by e-mail and message: common practice, no source.
+"""
+
+from __future__ import annotations
+
+import shutil
+from collections import Counter
+from pathlib import Path
+
+from playwright.sync_api import Browser
+
+from tests.support.browser import Reader, address_of, reader
+from tests.support.built_sites import files, lesson_pages
+from tests.support.markup import ids, references, tags
+from tests.support.paper import printed, squeezed
+
+MOST = 150_000
+FOOT_MM = 19.0
+# How many letters come first on a side: the steps' times, which lesson it is, and its title.
+BEGINNING = 120
+# What there is to read, without the ways to other pages and what only a script shows.
+WORDS = """
+([root, less]) => {
+  const copy = document.querySelector(root).cloneNode(true);
+  for (const one of copy.querySelectorAll("[data-beside], [hidden], button" + less)) one.remove();
+  return copy.textContent.split(/\\s+/).filter(Boolean);
+}
+"""
+BOUND = "() => [...document.querySelectorAll('.bound > article')].map((one) => one.textContent)"
+
+
+def kept(path: str) -> str:
+    return path.removesuffix(".html") + "-to-keep.html"
+
+
+def words(at: Reader, root: str = "main", less: str = "") -> list[str]:
+    return list(at.page.evaluate(WORDS, [root, less and f", {less}"]))
+
+
+def test_every_lesson_opens_alone_and_says_the_same(
+    browser: Browser, site: Path, tmp_path: Path
+) -> None:
+    assert len(lesson_pages(site)) > 10
+    with reader(browser, site, script=True) as beside, reader(browser, tmp_path) as alone:
+        for number, path in enumerate(lesson_pages(site)):
+            folder = tmp_path / str(number)
+            folder.mkdir()
+            shutil.copyfile(site / kept(path), folder / "kept.html")
+            assert (folder / "kept.html").stat().st_size <= MOST, path
+            address = address_of(folder, "kept.html")
+            alone.requests.clear()
+            alone.page.goto(address)
+            alone.page.evaluate("document.fonts.ready.then(() => 1)")
+            outside = [one for one in alone.requests if not one.startswith("data:")]
+            assert outside == [address], path
+            assert (alone.violations(), alone.said) == ([], []), path
+            faces = alone.page.evaluate("[...document.fonts].map((face) => face.status)")
+            assert "loaded" in faces, path
+            html = (site / path).read_text(encoding="utf-8")
+            beside.page.set_content(html.partition("<script")[0])
+            assert words(alone) == words(beside), path
+            assert len(words(alone)) > 500, path
+
+
+def test_a_phone_shows_it_in_its_own_width_and_prints_it_on_two_sides(
+    browser: Browser, site: Path, tmp_path: Path
+) -> None:
+    path = lesson_pages(site)[0]
+    shutil.copyfile(site / kept(path), tmp_path / "kept.html")
+    with reader(browser, tmp_path, width=390) as at:
+        at.page.goto(address_of(tmp_path, "kept.html"))
+        assert at.page.evaluate("document.documentElement.scrollWidth") <= 390
+        assert at.page.locator(".step").first.is_visible()
+        more = at.page.locator("details.covers")
+        assert not more.locator("h2").first.is_visible()
+        more.locator("summary").click()
+        assert more.locator("h2").first.is_visible()
+        paper = printed(at.page)
+    assert len(paper.margins) == 2
+
+
+def test_a_kept_lesson_leads_nowhere_else(site: Path) -> None:
+    for path in lesson_pages(site):
+        found = tags((site / kept(path)).read_text(encoding="utf-8"))
+        places = {f"#{name}" for name in ids(found)}
+        for tag, address in references(found):
+            assert address.startswith("data:") or address in places, (path, tag)
+        assert not {"script", "form", "base"} & {tag.name for tag in found}, path
+
+
+def test_the_lesson_offers_itself_to_keep(site: Path) -> None:
+    for path in lesson_pages(site):
+        offers = [
+            tag.attributes["href"]
+            for tag in tags((site / path).read_text(encoding="utf-8"))
+            if tag.name == "a" and "download" in tag.attributes
+        ]
+        assert offers == [kept(path).rpartition("/")[2]]
+
+
+def booklets(site: Path) -> list[str]:
+    return [path for path in files(site) if path.endswith("/booklet.html")]
+
+
+def test_the_booklet_holds_every_lesson_in_full(browser: Browser, site: Path) -> None:
+    assert len(booklets(site)) > 2
+    with reader(browser, site, script=False) as at:
+        for path in booklets(site):
+            folder = path.rpartition("/")[0]
+            lessons = [one for one in lesson_pages(site) if one.startswith(f"{folder}/")]
+            at.page.goto(address_of(site, path))
+            bound = [str(text).split() for text in at.page.evaluate(BOUND)]
+            assert len(bound) == len(lessons) > 2
+            for text, lesson in zip(bound, lessons, strict=True):
+                at.page.goto(address_of(site, lesson))
+                assert text == words(at, "article", "nav"), lesson
+            names = ids(tags((site / path).read_text(encoding="utf-8")))
+            assert [name for name, times in Counter(names).items() if times > 1] == []
+
+
+def test_each_lesson_of_the_booklet_starts_on_a_new_side(browser: Browser, site: Path) -> None:
+    for path in booklets(site):
+        with reader(browser, site) as at:
+            at.page.goto(address_of(site, path))
+            titles = at.page.locator(".bound .title").all_text_contents()
+            paper = printed(at.page, FOOT_MM)
+        sides: list[str] = [""] * len(paper.margins)
+        for glyph in paper.glyphs:
+            sides[glyph.side] += glyph.text
+        starts = [
+            next((n for n, side in enumerate(sides) if n > 1 and begins_with(side, title)), -1)
+            for title in titles
+        ]
+        # the title side, the unit in short, and two for each lesson
+        assert len(titles) > 2
+        assert starts == [2 + 2 * number for number in range(len(titles))], path
+        assert len(sides) == 2 + 2 * len(titles), path
+        assert paper.feet[2].endswith(f"Side 3 of {len(sides)}")
+
+
+def begins_with(side: str, title: str) -> bool:
+    """Whether a title is among the first words of a side, wherever it was painted first."""
+    return squeezed(title) in squeezed(side)[:BEGINNING]

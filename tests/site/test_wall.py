@@ -1,0 +1,297 @@
+"""The wall in a real browser: what the back of a hall can read, and how a teacher turns its pages.
+
+Sources: WCAG 2.2, success criteria 2.5.5 Target Size (Enhanced), 2.3.1 Three Flashes, 1.4.10 Reflow.
+Common practice, no source: a line of a twelfth of the screen's height, and no word under a
+twentieth, is read from the back of a hall.
+"""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Browser, Page, expect
+
+from tests.support import axe
+from tests.support.browser import address_of
+from tests.support.hall import KEY, REFUSED, TEN_PAST_ONE, opened, small_targets
+
+WALL = "units/rock-pool/lesson-3-wall.html"
+TASK, LEAST = 0.08, 0.05
+SIZES = """
+() => {
+  const seen = (one) => one.checkVisibility() && getComputedStyle(one).clipPath === "none";
+  const hidden = (one) => one.closest(".aside");
+  const size = (one) => {
+    const scale = one instanceof SVGElement ? Math.hypot(one.getScreenCTM().a, one.getScreenCTM().b) : 1;
+    return parseFloat(getComputedStyle(one).fontSize) * scale;
+  };
+  const own = (one) => [...one.childNodes].some((part) => part.nodeType === 3 && part.textContent.trim());
+  const all = [...document.querySelectorAll("body *:not(script, title)")]
+    .filter((one) => own(one) && seen(one) && !hidden(one));
+  const line = document.querySelector("[data-line][data-now]");
+  const { scrollWidth, scrollHeight } = document.documentElement;
+  return {
+    task: size([...document.querySelectorAll(".wall-step[data-now] [data-line][data-now]")][0]),
+    words: document.querySelector(".wall-step[data-now] [data-line][data-now]").textContent.trim(),
+    least: Math.min(...all.map(size)), many: all.length, wide: scrollWidth, high: scrollHeight,
+    cut: all.filter((one) => {
+      const box = one.getBoundingClientRect();
+      return box.left < -1 || box.right > innerWidth + 1 || box.bottom > innerHeight + 1;
+    }).map((one) => one.textContent),
+  };
+}
+"""
+SILENT = "window.AudioContext = class { constructor() { throw new Error('no sound here'); } };"
+
+
+def line(page: Page) -> str:
+    return page.locator(".wall-step[data-now] [data-line][data-now]").inner_text()
+
+
+def place(page: Page) -> str:
+    return page.locator(".wall-place").inner_text()
+
+
+def walk(page: Page, most: int = 80) -> list[str]:
+    """Every line from here to the end, by the clicker."""
+    found = [line(page)]
+    for _ in range(most):
+        if page.get_by_role("button", name="Next").is_disabled():
+            break
+        page.keyboard.press("PageDown")
+        found.append(line(page))
+    return found
+
+
+@pytest.mark.parametrize("size", [(1280, 720), (1920, 1080), (1024, 768)])
+def test_the_back_of_the_hall_can_read_every_screen_of_every_lesson(
+    browser: Browser, site: Path, size: tuple[int, int]
+) -> None:
+    """At 1280 x 720 and 1920 x 1080 to the letter; on a squarer screen drawings are narrower."""
+    faults, high, seen = [], size[1], 0
+    least = LEAST if size[0] / size[1] > 1.5 else 0.045
+    with opened(browser, site, WALL, size=size) as at:
+        for path in sorted(site.glob("units/*/*-wall.html")):
+            at.page.goto(address_of(site, path.relative_to(site).as_posix()))
+            while True:
+                found, seen = at.page.evaluate(SIZES), seen + 1
+                where = f"{path.parent.name} {path.name} {found['words']}"
+                if found["task"] < TASK * high:
+                    faults.append(f"{where}: task {found['task']}")
+                if found["least"] < least * high:
+                    faults.append(f"{where}: least {found['least']}")
+                if found["wide"] > size[0] or found["high"] > high or found["cut"]:
+                    faults.append(f"{where}: {found['wide']} x {found['high']} {found['cut']}")
+                if len(found["words"].split()) > 10:
+                    faults.append(f"{where}: too many words")
+                if at.page.get_by_role("button", name="Next").is_disabled():
+                    break
+                at.page.keyboard.press("PageDown")
+    assert seen > 200
+    assert faults == []
+
+
+def test_long_tasks_are_split_and_nothing_is_lost(browser: Browser, site: Path) -> None:
+    with opened(browser, site, "units/seeds-on-the-move/lesson-1-wall.html") as at:
+        told = " ".join(dict.fromkeys(walk(at.page)))
+        assert (
+            "From the four cards, make one seed, eight counts long, in your own tight shape."
+        ) in told
+
+
+def test_keys_a_click_and_a_clicker_turn_the_pages(browser: Browser, site: Path) -> None:
+    with opened(browser, site, WALL, size=(1280, 720)) as at:
+        page, keys = at.page, at.page.keyboard
+        first = line(page)
+        keys.press("ArrowLeft")
+        keys.press("PageUp")
+        assert line(page) == first
+        keys.press("PageDown")
+        second = line(page)
+        assert second != first
+        for key in ("b", ".", "F2", "Shift+PageDown"):
+            keys.press(key)
+        assert line(page) == second
+        keys.press("ArrowUp")
+        assert line(page) == first
+        keys.press("ArrowDown")
+        keys.press("ArrowRight")
+        third = line(page)
+        assert third not in (first, second)
+        page.get_by_role("button", name="Back").click()
+        assert line(page) == second
+        page.locator(".wall-step[data-now] .task").click()
+        assert line(page) == third
+        page.get_by_role("button", name="Next").focus()
+        keys.press("Enter")
+        assert line(page) not in (first, second, third)
+        walk(page)
+        last = line(page)
+        keys.press("PageDown")
+        assert line(page) == last
+        assert at.said == []
+
+
+def to_the_count(page: Page) -> None:
+    while not page.locator(".wall-step[data-now] .count-go").count():
+        page.keyboard.press("PageDown")
+
+
+def test_the_count_starts_and_stops_on_a_click_and_on_the_space_bar(
+    browser: Browser, site: Path
+) -> None:
+    with opened(browser, site, WALL, size=(1280, 720), extra_script=SILENT) as at:
+        page = at.page
+        to_the_count(page)
+        go = page.locator(".wall-step[data-now] .count-go")
+        number = go.locator(".number")
+        assert go.inner_text().endswith("Start counts")
+        go.click()
+        expect(go).to_contain_text("Stop counts")
+        told: list[str] = []
+        for _ in range(40):
+            page.clock.run_for(200)
+            shown = number.inner_text()
+            if shown not in ("…", *told[-1:]):
+                told.append(shown)
+        assert told[:4] == ["5", "6", "7", "8"]
+        assert told[4:8] == ["1", "2", "3", "4"]
+        assert "counts in silence" in page.locator(".wall-said").inner_text() or (
+            "count in silence" in page.locator(".wall-said").inner_text()
+        )
+        page.evaluate("document.activeElement.blur()")
+        page.keyboard.press(" ")
+        expect(go).to_contain_text("Start counts")
+        page.keyboard.press(" ")
+        expect(go).to_contain_text("Stop counts")
+        page.keyboard.press("Escape")
+        expect(go).to_contain_text("Start counts")
+        page.keyboard.press(" ")
+        before = place(page).partition(",")[0]
+        while place(page).partition(",")[0] == before:
+            page.keyboard.press("PageDown")
+        assert page.locator("[data-playing]").count() == 0
+
+
+def test_the_number_is_big_and_never_changes_more_than_three_times_a_second(
+    browser: Browser, site: Path
+) -> None:
+    with opened(browser, site, WALL, size=(1280, 720), extra_script=SILENT) as at:
+        tempos = at.page.locator("[data-count]").evaluate_all(
+            "all => all.map(one => Number(one.dataset.tempo))"
+        )
+        assert tempos
+        assert max(tempos) / 60 <= 3
+        to_the_count(at.page)
+        at.page.keyboard.press(" ")
+        number = at.page.locator("[data-playing] .number")
+        size = number.evaluate("one => parseFloat(getComputedStyle(one).fontSize)")
+        assert size >= 0.16 * 720
+
+
+def test_it_follows_the_fitted_lesson_and_the_links_carry_the_settings(
+    browser: Browser, site: Path
+) -> None:
+    with opened(browser, site, f"{WALL}#fit=45-8-27-2-half", size=(1280, 720)) as at:
+        page = at.page
+        shares: list[int] = page.evaluate(
+            "danceUnitBank.sums.fit(danceUnitBank.stepFacts(document), 37)"
+        )
+        shown = page.locator("[data-lasts]").all_text_contents()
+        assert shown == [f"{share} minute{'' if share == 1 else 's'}" for share in shares]
+        groups = page.locator("[data-groups]").all_text_contents()
+        assert groups[3] == "Twelve pairs and one three"
+        assert groups[0] == "Each pupil alone"
+        hrefs = [
+            link.get_attribute("href") for link in page.locator(".wall-foot a[data-carry]").all()
+        ]
+        assert hrefs == [
+            "lesson-3.html#fit=45-8-27-2-half",
+            "lesson-3-card.html#fit=45-8-27-2-half",
+        ]
+
+
+def test_a_reload_stays_where_it_was_that_day(browser: Browser, site: Path) -> None:
+    with opened(browser, site, WALL, size=(1280, 720)) as at:
+        for _ in range(4):
+            at.page.keyboard.press("PageDown")
+        before = place(at.page)
+        at.page.reload()
+        assert place(at.page) == before
+        at.page.clock.set_system_time(TEN_PAST_ONE.replace(day=26))
+        at.page.reload()
+        assert place(at.page).startswith("Step 1 of")
+
+
+@pytest.mark.parametrize(
+    ("extra_script", "fragment", "said"),
+    [
+        (REFUSED, "", "keeps nothing"),
+        (f"localStorage.setItem({json.dumps(KEY)}, '[');", "", "could not be read"),
+        ("", "#fit=a-b&last=%", "could not be read"),
+    ],
+    ids=["storage refused", "corrupt settings", "nonsense in the address"],
+)
+def test_it_works_whatever_was_kept(
+    browser: Browser, site: Path, extra_script: str, fragment: str, said: str
+) -> None:
+    with opened(browser, site, WALL + fragment, size=(1280, 720), extra_script=extra_script) as at:
+        assert said in at.page.locator(".wall-said").inner_text()
+        assert len(walk(at.page)) > 9
+        assert at.said == []
+
+
+@pytest.mark.parametrize("at_screen", [-1, 4000, "x", None])
+def test_a_kept_place_that_makes_no_sense_starts_at_the_first(
+    browser: Browser, site: Path, at_screen: object
+) -> None:
+    kept = {"wall/rock-pool/3": {"day": "2026-11-25", "at": at_screen}}
+    held = json.dumps({"version": 1, "kept": kept})
+    plant = f"localStorage.setItem({json.dumps(KEY)}, {json.dumps(held)});"
+    with opened(browser, site, WALL, size=(1280, 720), extra_script=plant) as at:
+        assert place(at.page).startswith("Step 1 of")
+
+
+def test_without_script_every_task_and_strip_is_there(browser: Browser, site: Path) -> None:
+    with opened(browser, site, WALL, size=(1280, 720), script=False) as at:
+        page = at.page
+        for found in ("[data-line]", ".wall-step svg", ".wall-step"):
+            assert page.locator(found).count() > 0
+            assert all(one.is_visible() for one in page.locator(found).all())
+        assert page.locator("button").count() == 0
+        assert page.get_by_text("32 counts").first.is_visible()
+
+
+def test_what_is_pressed_is_large(browser: Browser, site: Path) -> None:
+    with opened(browser, site, WALL, size=(1280, 720)) as at:
+        assert small_targets(at.page) == []
+        to_the_count(at.page)
+        assert small_targets(at.page) == []
+
+
+@pytest.mark.parametrize("width", [1280, 768, 320])
+@pytest.mark.parametrize("dark", [False, True], ids=["light", "dark"])
+def test_the_wall_breaks_no_rule_of_access(
+    browser: Browser, site: Path, width: int, dark: bool
+) -> None:
+    with opened(
+        browser, site, WALL, size=(width, 720), dark=dark, served=True, extra_script=axe.source()
+    ) as at:
+        page = at.page
+        faults: list[str] = []
+
+        def look() -> None:
+            found = axe.run(page)
+            faults.extend(str(fault) for fault in found.violations)
+            unsure = [one for one in found.incomplete if one.rule != "color-contrast"]
+            faults.extend(f"for people to judge: {one}" for one in unsure)
+            assert page.evaluate("document.documentElement.scrollWidth") <= width
+
+        look()
+        to_the_count(page)
+        look()
+        page.keyboard.press(" ")
+        look()
+        assert faults == []

@@ -1,0 +1,72 @@
+"""How much a lesson page weighs, beside the same words on the publisher's own plain theme.
+
+Common practice, no source: 120 kB for pages, styles and scripts, the typeface apart, and no
+words waiting for the typeface (CSS Fonts Module Level 4, font-display: swap or optional).
+"""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+from playwright.sync_api import Browser
+
+from tests.support.built_sites import lesson_pages
+from tests.support.markup import references, tags
+from tests.support.plain_theme import build_plain, words_of
+
+MOST = 120_000
+MOST_TIMES = 1.4
+
+
+def loaded(page: Path) -> dict[Path, int]:
+    """The page itself and every style and script that it names, with their sizes in bytes."""
+    found = {page: page.stat().st_size}
+    for tag, address in references(tags(page.read_text(encoding="utf-8"))):
+        style = tag.name == "link" and "stylesheet" in tag.attributes.get("rel", "")
+        if style or tag.name == "script":
+            file = (page.parent / address.partition("?")[0]).resolve()
+            found[file] = file.stat().st_size
+    return found
+
+
+def test_a_lesson_weighs_little_and_not_much_more_than_its_words_on_the_plain_theme(
+    browser: Browser, site: Path, tmp_path: Path
+) -> None:
+    sizes = {path: sum(loaded(site / path).values()) for path in lesson_pages(site)}
+    heaviest = max(sizes, key=lambda path: sizes[path])
+    assert sizes[heaviest] <= MOST, (heaviest, loaded(site / heaviest))
+    words = words_of(browser, site / heaviest)
+    plain = build_plain(words, tmp_path / "plain")
+    assert len(words.split()) > 500
+    beside = loaded(plain)
+    assert {file.suffix for file in beside} == {".html", ".css", ".js"}
+    assert sizes[heaviest] <= MOST_TIMES * sum(beside.values())
+
+
+def test_the_plain_theme_holds_the_same_words(browser: Browser, site: Path, tmp_path: Path) -> None:
+    words = words_of(browser, site / lesson_pages(site)[0])
+    plain = build_plain(words, tmp_path / "plain")
+    shown = words_of(browser, plain).split()
+    assert [word for word in words.split() if word not in set(shown)] == []
+
+
+def test_no_words_wait_for_the_typeface(site: Path) -> None:
+    for file in (site / "assets/css").glob("*.css"):
+        for face in re.findall(r"@font-face\s*{([^}]*)}", file.read_text(encoding="utf-8")):
+            assert re.search(r"font-display:\s*(swap|optional)\s*;", face), (file.name, face)
+
+
+def test_no_script_stands_before_the_words(site: Path) -> None:
+    for path in lesson_pages(site):
+        html = (site / path).read_text(encoding="utf-8")
+        assert html.index("<script") > html.index("</main>"), path
+
+
+def test_the_typeface_is_asked_for_after_the_words(site: Path) -> None:
+    for path in lesson_pages(site):
+        html = (site / path).read_text(encoding="utf-8")
+        assert html.index("assets/css/face.css") > html.index("</main>"), path
+        for style in loaded(site / path):
+            if style.suffix == ".css" and style.name != "face.css":
+                assert "@font-face" not in style.read_text(encoding="utf-8"), style.name

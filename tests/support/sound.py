@@ -1,0 +1,61 @@
+"""Hearing a sound file: where its strokes begin, and the tempo that a beat tracker finds in it."""
+
+from __future__ import annotations
+
+import io
+import wave
+from pathlib import Path
+
+import librosa
+import numpy as np
+from numpy.typing import NDArray
+
+Samples = NDArray[np.float32]
+Times = NDArray[np.float64]
+FRAME = 0.001
+QUIET_BEFORE = 0.02
+LOUD_AFTER = 0.003
+LOUDER = 8.0
+APART = 0.1
+
+
+def heard(file: Path) -> tuple[Samples, int]:
+    """The samples of a WAV file of one channel and 16 bits, from -1 to 1, and its rate."""
+    with wave.open(io.BytesIO(file.read_bytes())) as opened:
+        assert (opened.getnchannels(), opened.getsampwidth()) == (1, 2)
+        raw = np.frombuffer(opened.readframes(opened.getnframes()), "<i2")
+        return (raw / 32768).astype(np.float32), opened.getframerate()
+
+
+def onsets(samples: Samples, rate: int) -> Times:
+    """Where strokes begin, in seconds: where the sound is suddenly far louder than just before."""
+    step = round(rate * FRAME)
+    energy = np.add.reduceat(samples.astype(np.float64) ** 2, np.arange(0, len(samples), step))
+    before, after = round(QUIET_BEFORE / FRAME), round(LOUD_AFTER / FRAME)
+    padded = np.concatenate([np.zeros(before), energy, np.zeros(after)])
+    sums = np.concatenate([[0.0], np.cumsum(padded)])
+    at = np.arange(len(energy)) + before
+    quiet = (sums[at] - sums[at - before]) / before
+    loud = (sums[at + after] - sums[at]) / after
+    found: list[float] = []
+    least = float(energy.max()) / 1000
+    for place in np.flatnonzero((loud > least) & (loud > LOUDER * quiet)):
+        time = float(place) * step / rate
+        if not found or time - found[-1] > APART:
+            found.append(time)
+    return np.array(found)
+
+
+def tracked_tempo(samples: Samples, rate: int) -> float:
+    """Beats a minute, by librosa's beat tracker and a straight line through its beats."""
+    _, beats = librosa.beat.beat_track(y=samples, sr=rate, units="time", hop_length=256, trim=False)
+    numbered = np.round((beats - beats[0]) / np.median(np.diff(beats)))
+    slope: float = np.polyfit(numbered, beats, 1)[0]
+    return 60 / slope
+
+
+def off_schedule(found: Times, due: Times) -> Times:
+    """How far each onset is from its place, in seconds, after removing one constant offset."""
+    assert len(found) == len(due)
+    apart = found - due
+    return np.asarray(apart - np.median(apart))
