@@ -52,7 +52,10 @@ def test_the_last_looking_and_talking_has_the_closing_questions(at: int) -> None
 @pytest.mark.parametrize("at", range(len(LESSONS)), ids=NAMES)
 def test_every_line_for_trouble_is_there(at: int) -> None:
     _, lesson = LESSONS[at]
-    assert sorted(line.words for line in card(at).trouble) == sorted(lesson.trouble.values())
+    told = [line.words for line in card(at).trouble]
+    assert len(told) == len(lesson.trouble)
+    for words in lesson.trouble.values():
+        assert [line for line in told if line.startswith(words)], words
     assert card(at).short_of_time == lesson.trouble.get("short_of_time")
 
 

@@ -18,7 +18,7 @@ FACES = "document.fonts.ready.then((faces) => [...faces].map((face) => face.stat
 TEXT = """
 () => {
   const copy = document.querySelector("main").cloneNode(true);
-  for (const button of copy.querySelectorAll("button")) button.remove();
+  for (const added of copy.querySelectorAll("button, .seen-here")) added.remove();
   return copy.textContent.replace(/\\s+/g, " ");
 }
 """

@@ -9,6 +9,7 @@
     const whole = article.querySelector(".first .facts strong");
     const short = article.querySelector(".short-lines");
     const lines = [...short.children];
+    const written = [...short.childNodes]; // with the white space between them
     const facts = bank.stepFacts(article);
 
     return (plan, fit) => {
@@ -18,7 +19,7 @@
       const minutes = bank.hall.minutes(plan.minutes).replace(" ", "\u00a0");
       const now = two ? `Two sittings of ${minutes}` : minutes;
       put(whole, taught ? now : form.asWritten(whole));
-      short.replaceChildren(...(taught ? sittings.flatMap((one, index) => shortLines(one, two ? index : null)) : lines));
+      short.replaceChildren(...(taught ? sittings.flatMap((one, index) => shortLines(one, two ? index : null)) : written));
       facts.forEach((one, index) => {
         const first = !facts.slice(0, index).some((before) => before.grouping === one.grouping);
         step(one, sittings, taught, first ? fit : null);
