@@ -24,7 +24,8 @@ FOR_PEOPLE = {
     "color-contrast": "measured below from a picture of the page",
 }
 OFTEN_READ = re.compile(r"units/[^/]+/(index|counts|lesson-[0-9]+)\.html")
-FURTHER_LESSON = re.compile(r"/lesson-([2-9]|[1-9][0-9])[-.]")
+# A booklet holds the lessons that are looked at one by one.
+FURTHER_LESSON = re.compile(r"/(lesson-([2-9]|[1-9][0-9])[-.]|booklet)")
 # What is folded away is read too.
 UNFOLD = "() => document.querySelectorAll('details').forEach((part) => { part.open = true; })"
 

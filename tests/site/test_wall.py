@@ -1,8 +1,8 @@
 """The wall in a real browser: what the back of a hall can read, and how its pages are turned.
 
 Sources: WCAG 2.2, success criteria 2.5.5 Target Size (Enhanced), 2.3.1 Three Flashes,
-1.4.10 Reflow. Common practice, no source: a line of a twelfth of the screen's height, and no word under a
-twentieth, is read from the back of a hall.
+1.4.10 Reflow. Common practice, no source: a line of a twelfth of the screen's height, and no word
+under a twentieth, is read from the back of a hall.
 """
 
 from __future__ import annotations
