@@ -2,17 +2,15 @@
 
 from __future__ import annotations
 
-import sys
 import tempfile
 from pathlib import Path
 
+from build_tools.commands.bank_to_build import checked_for_building
 from build_tools.commands.misuse import Misuse
-from build_tools.pipeline import check_folder
 from build_tools.publishing.editions import editions_in
 from build_tools.publishing.pointer import read_pointer
 from build_tools.publishing.publish import KEEP, publish, roll_back, verify
 from build_tools.publishing.trouble import CannotPublishError
-from build_tools.reports.text import as_text, counted, skipped_line
 from build_tools.site_building import build_site
 
 
@@ -23,20 +21,16 @@ def run(content: Path, target: Path, keep: int = KEEP) -> int:
     publisher stand in the way, and then readers still have the edition they had.
     """
     _refuse_folders(content, target, keep)
-    report = check_folder(content)
-    if report.problems:
-        print(as_text(report.problems, f"{content.name}/"))
-    if note := skipped_line(report.skipped):
-        print(note, file=sys.stderr)
-    if report.bank is None or report.of_grade("error"):
-        print(f"{counted(report.problems)}; nothing was published, and the last edition stands")
+    checked = checked_for_building(content, "nothing was published, and the last edition stands")
+    if checked is None:
         return 1
+    bank, _ = checked
     with tempfile.TemporaryDirectory(prefix="bank-edition-") as room:
         site = Path(room) / "site"
         site.mkdir()
-        build_site(report.bank, content, site)
+        build_site(bank, content, site)
         try:
-            done = publish(site, target, report.bank.as_of, report.bank.name, keep)
+            done = publish(site, target, bank.as_of, bank.name, keep)
         except CannotPublishError as stopped:
             print(stopped)
             return 1

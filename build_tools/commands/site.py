@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 import os
-import sys
 from pathlib import Path
 
+from build_tools.commands.bank_to_build import checked_for_building
 from build_tools.commands.misuse import Misuse
 from build_tools.commands.pdf_printing import browser_to_print, print_units
-from build_tools.pipeline import check_folder
 from build_tools.publishing.swap import staged
-from build_tools.reports.text import as_text, counted, skipped_line
+from build_tools.reports.text import counted
 from build_tools.schema_check.schemas import SCHEMA_FOLDER
 from build_tools.site_building import build_review, build_site, published_units
 
@@ -25,21 +24,17 @@ def run(content: Path, out: Path, *, review: bool = False, pdf: bool = False) ->
     """
     _refuse_other_folders(content, out)
     browser = browser_to_print() if pdf else None
-    report = check_folder(content)
-    if report.problems:
-        print(as_text(report.problems, f"{content.name}/"))
-    if note := skipped_line(report.skipped):
-        print(note, file=sys.stderr)
-    if report.bank is None or report.of_grade("error"):
-        print(f"{counted(report.problems)}; the site was not built, and the last one still stands")
+    checked = checked_for_building(content, "the site was not built, and the last one still stands")
+    if checked is None:
         return 1
+    bank, report = checked
     with staged(out) as fresh:
-        build_site(report.bank, content, fresh)
+        build_site(bank, content, fresh)
         if review:
-            build_review(report.bank, report, fresh)
+            build_review(bank, report, fresh)
         printed = print_units(fresh, browser) if browser else 0
-    units = published_units(report.bank)
-    drafts = len(report.bank.units) - len(units)
+    units = published_units(bank)
+    drafts = len(bank.units) - len(units)
     left_out = f" ({drafts} draft{'' if drafts == 1 else 's'} left out)" if drafts else ""
     print(
         f"{counted(report.problems)}; {len(units)} unit{'' if len(units) == 1 else 's'}{left_out}"
