@@ -13,6 +13,7 @@ from build_tools.comparing.phrases import changed, minutes, shown
 
 Fields = Mapping[str, Any]
 _SILENT = {"edition", "issued"}
+_PARTS = {"dance": "the dance", "kit": "the kit", "space": "the space", "tried": "the trial"}
 _NAMED = {
     "end_points": "end point",
     "sections": "section",
@@ -41,12 +42,12 @@ def _unit_fields(old: Fields, new: Fields) -> Iterator[Change]:
             yield from _named(name, before or {}, after or {})
         elif name == "stimulus":
             yield from _stimulus(before or {}, after or {})
-        elif name in ("dance", "kit", "space", "tried"):
-            yield from _mapping(UNIT, name, f"the {_where(name)}", before or {}, after or {})
+        elif name in _PARTS:
+            yield from _mapping(UNIT, name, _PARTS[name], before or {}, after or {})
         elif name == "words":
-            yield from _words("the unit", before or {}, after or {})
+            yield from _each("the unit", "the word “{}”", before or {}, after or {})
         elif name == "allow":
-            yield from _allowances(before or {}, after or {})
+            yield from _each("the unit", "allowing {}", before or {}, after or {})
         elif name in ("skills", "transitions", "ending", "curriculum"):
             yield from listed(UNIT, name, "the unit", before or [], after or [])
         elif name in ("years", "adapted_from", "builds_on", "leads_to"):
@@ -87,7 +88,7 @@ def _lesson_fields(where: str, old: Fields, new: Fields) -> Iterator[Change]:
         elif name in ("change", "if"):
             yield from _mapping(LESSON, name, where, before or {}, after or {})
         elif name == "words":
-            yield from _words(where, before or {}, after or {})
+            yield from _each(where, "the word “{}”", before or {}, after or {})
         else:
             yield from _field(LESSON, name, where, before, after)
 
@@ -172,26 +173,18 @@ def _mapping(
         before, after = old.get(name), new.get(name)
         if before == after:
             continue
-        if name == "actions":
-            yield from listed(labels, f"{path}.actions", where, before or [], after or [])
-        elif name == "danced":
-            yield from listed(labels, f"{path}.danced", where, before or [], after or [])
+        if name in ("actions", "danced"):
+            yield from listed(labels, f"{path}.{name}", where, before or [], after or [])
         else:
             yield from _field(labels, f"{path}.{name}", where, before, after)
 
 
-def _words(where: str, old: Fields, new: Fields) -> Iterator[Change]:
+def _each(where: str, called: str, old: Fields, new: Fields) -> Iterator[Change]:
+    """Lines by name, where only their wording matters; `called` is what one of them is called."""
     for name in _names(old, new):
         if old.get(name) != new.get(name):
-            label = f"the word {shown(name)}"
-            yield Change(changed(where, label, old.get(name), new.get(name)), Weight.WORDING)
-
-
-def _allowances(old: Fields, new: Fields) -> Iterator[Change]:
-    for name in _names(old, new):
-        if old.get(name) != new.get(name):
-            label = f"allowing {name}"
-            yield Change(changed("the unit", label, old.get(name), new.get(name)), Weight.WORDING)
+            said = changed(where, called.format(name), old.get(name), new.get(name))
+            yield Change(said, Weight.WORDING)
 
 
 def _field(
@@ -222,10 +215,6 @@ def _media(old: Mapping[str, str], new: Mapping[str, str]) -> Iterator[Change]:
         if old.get(file) != new.get(file):
             gone = "taken out" if file not in new else "changed" if file in old else "added"
             yield Change(f"the file {file} was {gone}", Weight.TEACHING)
-
-
-def _where(name: str) -> str:
-    return {"dance": "dance", "kit": "kit", "space": "space", "tried": "trial"}[name]
 
 
 def _names(old: Fields, new: Fields) -> list[str]:

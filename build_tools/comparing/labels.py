@@ -12,8 +12,6 @@ W, T, D = Weight.WORDING, Weight.TEACHING, Weight.DANCE
 UNIT: dict[str, tuple[str, Weight]] = {
     "format": ("the format of the files", T),
     "title": ("the title", W),
-    "edition": ("the edition", W),
-    "issued": ("the date of issue", W),
     "publisher": ("the publisher", W),
     "licence": ("the licence", D),
     "language": ("the language", D),
@@ -61,7 +59,6 @@ UNIT: dict[str, tuple[str, Weight]] = {
     "motifs.*.from": ("who makes it", D),
     "motifs.*.idea": ("the idea", W),
     "motifs.*.actions": ("the actions", D),
-    "developments.*": ("how it is developed", D),
     "transitions[].as": ("the kind", D),
     "transitions[].counts": ("the counts", D),
     "transitions[].how": ("how it goes", W),
@@ -74,14 +71,12 @@ UNIT: dict[str, tuple[str, Weight]] = {
     "curriculum[].met_by": ("how it is met", W),
     "builds_on": ("what it builds on", T),
     "leads_to": ("what it leads to", W),
-    "words": ("the words", W),
     "kit.wear": ("what to wear", T),
     "kit.collect": ("what to collect", T),
     "kit.without_props": ("how to do without props", W),
     "space.hall": ("the hall", W),
     "space.half_hall": ("half a hall", W),
     "space.classroom": ("the classroom", W),
-    "allow": ("what the author allows", W),
     "tried.taught": ("whether it has been taught", W),
     "tried.with": ("with whom it was tried", W),
     "tried.where": ("where it was tried", W),
@@ -89,7 +84,6 @@ UNIT: dict[str, tuple[str, Weight]] = {
 }
 
 LESSON: dict[str, tuple[str, Weight]] = {
-    "lesson": ("the number", T),
     "title": ("the title", W),
     "focus": ("the focus", W),
     "pupils_make": ("what pupils make", W),
@@ -142,5 +136,4 @@ LESSON: dict[str, tuple[str, Weight]] = {
     "if.lesson_lost": ("the line for when the lesson is lost", W),
     "not_dancing": ("the part for who cannot dance today", W),
     "safety": ("what to check for safety", T),
-    "words": ("the words", W),
 }
