@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import re
 import shutil
+from collections.abc import Mapping
 from pathlib import Path
 
-from build_tools.publishing.digests import MANIFEST, digests_of, faults, files_in, written
+from build_tools.publishing.digests import MANIFEST, faults, files_in, written
 from build_tools.publishing.entry_pages import EDITIONS
 from build_tools.publishing.sure_files import PART, patiently, settle, write_down
 from build_tools.publishing.trouble import CannotPublishError
@@ -33,12 +34,14 @@ def next_name(target: Path, dated: str) -> str:
     return f"{dated}-{max((order_of(n)[0] for n in editions_in(target)), default=0) + 1}"
 
 
-def copy_in(site: Path, target: Path, name: str) -> None:
-    """Copy a built site in as the edition `name`: whole and read back, or not there at all."""
+def copy_in(site: Path, target: Path, name: str, digests: Mapping[str, str]) -> None:
+    """Copy a built site in as the edition `name`: whole and read back, or not there at all.
+
+    `digests` holds the digest of each of its files.
+    """
     part = target / EDITIONS / f"{name}{PART}"
     try:
         part.mkdir(parents=True)
-        digests = digests_of(site)
         for path, source in files_in(site).items():
             goal = part / path
             goal.parent.mkdir(parents=True, exist_ok=True)

@@ -80,7 +80,8 @@ def plain_page(edition: str, title: str) -> bytes:
 def is_entry_page(path: Path) -> bool:
     """Whether the file at `path` is an entry page of ours, and not somebody else's page."""
     try:
-        return _MARK.encode() in path.read_bytes()[:200]
+        with path.open("rb") as file:
+            return _MARK.encode() in file.read(200)
     except OSError:
         return False
 

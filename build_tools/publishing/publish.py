@@ -60,11 +60,12 @@ def publish(site: Path, target: Path, dated: str, title: str, keep: int = KEEP) 
         pointer = read_pointer(target)
         had = pointer.had if pointer else ()
         sweep(target, had)
-        if pointer and read_manifest(target / EDITIONS / pointer.current) == digests_of(site):
+        digests = digests_of(site)
+        if pointer and read_manifest(target / EDITIONS / pointer.current) == digests:
             write_plain(target, pointer.current, title)
             return Published(pointer.current, new=False)
         name = next_name(target, dated)
-        copy_in(site, target, name)
+        copy_in(site, target, name, digests)
         pages = pages_of(target / EDITIONS / name)
         known = set(entries_in(target))
         if pointer:
@@ -72,7 +73,7 @@ def publish(site: Path, target: Path, dated: str, title: str, keep: int = KEEP) 
             announced = tuple({*pointer.missing, *later})
             replace_pointer(target, replace(pointer, missing=announced))
         write_entries(target, pages, title)
-        _turn(target, name, title, (*had, name))
+        _turn(target, name, title, (*had, name), known | set(pages))
         return Published(name, new=True, taken_out=keep_newest(target, keep, name))
 
 
@@ -97,7 +98,7 @@ def roll_back(target: Path, to: str | None = None) -> str:
             )
         if wrong := faults(target / EDITIONS / to):
             raise CannotPublishError(f"{target}: the edition {to} is not whole: {wrong[0]}")
-        _turn(target, to, pointer.title, pointer.had)
+        _turn(target, to, pointer.title, pointer.had, set(entries_in(target)))
         return to
 
 
@@ -119,8 +120,9 @@ def verify(target: Path) -> list[str]:
         return found
 
 
-def _turn(target: Path, name: str, title: str, had: tuple[str, ...]) -> None:
-    missing = set(entries_in(target)) - set(pages_of(target / EDITIONS / name))
+def _turn(target: Path, name: str, title: str, had: tuple[str, ...], entries: set[str]) -> None:
+    """Point to the edition `name`; `entries` are all the pages that have an entry page."""
+    missing = entries - set(pages_of(target / EDITIONS / name))
     kept = {*had} & {*editions_in(target)}
     replace_pointer(target, Pointer(name, title, tuple(kept), tuple(missing)))
     write_plain(target, name, title)
