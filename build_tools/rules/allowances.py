@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import cache
 
 from build_tools.model.bank import UnitOutline
 from build_tools.model.unit import Unit
@@ -23,7 +24,6 @@ def stale_allowances(unit: Unit, used: set[str], broken: set[str]) -> Iterator[F
     something or could not run. Rules for the whole bank are left to `stale_in_bank`.
     """
     names = {rule.name for rule in all_rules()}
-    bank_wide = {rule.name for rule in all_rules() if rule.check_bank is not None}
     for name in unit.allow:
         if name not in names:
             near = nearest(name, names)
@@ -33,16 +33,21 @@ def stale_allowances(unit: Unit, used: set[str], broken: set[str]) -> Iterator[F
                 f"`{name}` is allowed, but there is no rule of that name",
                 f"did you mean `{near}`?" if near else "delete the line",
             )
-        elif name not in used | broken | bank_wide:
+        elif name not in used | broken | _bank_wide():
             yield _not_needed(unit.file, name)
 
 
 def stale_in_bank(unit: UnitOutline, used: set[str]) -> Iterator[Finding]:
     """Yield a finding for each allowance of a rule for the whole bank that found nothing here."""
-    bank_wide = {rule.name for rule in all_rules() if rule.check_bank is not None}
     for name in unit.allow:
-        if name in bank_wide and name not in used:
+        if name in _bank_wide() and name not in used:
             yield _not_needed(unit.file, name)
+
+
+@cache
+def _bank_wide() -> frozenset[str]:
+    """The names of the rules for the whole bank."""
+    return frozenset(rule.name for rule in all_rules() if rule.check_bank is not None)
 
 
 def _not_needed(file: str, name: str) -> Finding:

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from build_tools.model.dance import Dance
 from build_tools.model.lesson import Lesson, Step
+from build_tools.problem import Path
 from build_tools.rules.jumps import jump_danced
 from build_tools.views.wording_lesson import KINDS_IN_WORDS
 from build_tools.views.wording_safety import FAST
@@ -27,6 +28,12 @@ def vigorous(dance: Dance, step: Step) -> str | None:
             if said := FAST.asked(lowered(text or "")):
                 return f'travels fast (the words "{said}")'
     return None
+
+
+def place_of(lesson: Lesson, index: int) -> Path:
+    """Where a lesson says how hard the step at `index` works the body: the field, or the step."""
+    said = lesson.steps[index].intensity
+    return ("steps", index, "intensity") if said else ("steps", index)
 
 
 def prepares(dance: Dance, step: Step) -> bool:

@@ -16,9 +16,9 @@ from collections.abc import Iterator
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
-from build_tools.problem import Grade, Path
+from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.rules.vigorous import unprepared
+from build_tools.rules.vigorous import place_of, unprepared
 
 GRADE: Grade = "error"
 SOURCE = (
@@ -32,8 +32,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each vigorous step before which nothing gets bodies ready."""
     for lesson in unit.lessons:
         for index, why in unprepared(unit.dance, lesson):
-            step = lesson.steps[index]
-            place: Path = ("steps", index, "intensity") if step.intensity else ("steps", index)
+            place = place_of(lesson, index)
             yield Finding(lesson.file, place, _message(lesson, index, why), _help(lesson, index))
 
 

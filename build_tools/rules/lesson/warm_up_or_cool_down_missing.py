@@ -16,9 +16,9 @@ from collections.abc import Iterator
 from build_tools.model.dance import Dance
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
-from build_tools.problem import Grade, Path
+from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.rules.vigorous import unprepared, vigorous
+from build_tools.rules.vigorous import place_of, unprepared, vigorous
 
 GRADE: Grade = "question"
 SOURCE = (
@@ -47,7 +47,7 @@ def _warm_up(dance: Dance, lesson: Lesson) -> Iterator[Finding]:
         if why := vigorous(dance, lesson.steps[index]):
             yield Finding(
                 lesson.file,
-                _place(lesson, index),
+                place_of(lesson, index),
                 f"step {index + 1} {why}, and the warm-up comes only after it, as step {warm + 1}",
                 "move it after the warm-up, or make it gentle",
             )
@@ -63,7 +63,7 @@ def _cool_down(dance: Dance, lesson: Lesson) -> Iterator[Finding]:
         if why := vigorous(dance, lesson.steps[index]):
             yield Finding(
                 lesson.file,
-                _place(lesson, index),
+                place_of(lesson, index),
                 f"step {index + 1} {why}, but the cool-down is step {last}, and none follows",
                 "move it before the cool-down, or make it gentle",
             )
@@ -76,8 +76,3 @@ def _missing(lesson: Lesson, phase: str, where: str) -> Finding:
         f"none of the {len(lesson.steps)} steps is a {phase}",
         f"write `phase: {phase}` on {where}",
     )
-
-
-def _place(lesson: Lesson, index: int) -> Path:
-    step = lesson.steps[index]
-    return ("steps", index, "intensity") if step.intensity else ("steps", index)
