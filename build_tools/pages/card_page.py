@@ -7,9 +7,10 @@ from dataclasses import dataclass
 from build_tools.model.bank import Bank
 from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
+from build_tools.pages.for_scripts import ForScripts, for_scripts
 from build_tools.pages.frame import Frame, frame
-from build_tools.pages.hall_steps import Ways, for_scripts, groups_words, ways
-from build_tools.pages.lesson_page import ForScripts, TalkView, talk_view, trouble_lines
+from build_tools.pages.hall_steps import Ways, groups_words, ways
+from build_tools.pages.lesson_page import TalkView, talk_view, trouble_lines
 from build_tools.pages.lesson_steps import QuestionView, StepData, question_view, step_data
 from build_tools.pages.page import Page
 from build_tools.pages.shown import Labelled, kept_together, quoted
@@ -20,6 +21,7 @@ from build_tools.views.step_facts import StepFacts, step_facts
 _SCRIPTS = (
     *SUM_SCRIPTS,
     "hall/plan.js",
+    "hall/button.js",
     "hall/keys.js",
     "hall/awake.js",
     "hall/clock.js",

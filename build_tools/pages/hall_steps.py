@@ -5,9 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from build_tools.model.lesson import Lesson
-from build_tools.model.unit import Unit
 from build_tools.pages.frame import Link
-from build_tools.pages.lesson_page import ForScripts
 from build_tools.pages.shown import capital
 from build_tools.views.groups import grouping_in_words
 
@@ -22,11 +20,6 @@ class Ways:
     """The card for the hand."""
     wall: Link
     """The wall for pupils."""
-
-
-def for_scripts(unit: Unit, lesson: Lesson) -> ForScripts:
-    """What a view for the hall tells its scripts of the lesson."""
-    return ForScripts(unit.slug, str(lesson.number), str(len(unit.lessons)), str(lesson.minutes))
 
 
 def ways(lesson: Lesson) -> Ways:

@@ -83,8 +83,6 @@ class HandoutsView:
 
     frame: Frame
     """What stands around the content."""
-    style: str
-    """The page's own styles."""
     language: str
     """The language the unit is written in, as a language tag."""
     unit: Link
@@ -121,7 +119,6 @@ def handouts_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
     talk = lesson.look_and_talk
     view = HandoutsView(
         frame=around,
-        style=f"{around.to_root}assets/css/handouts.css",
         language=unit.language,
         unit=Link(unit.title, "index.html"),
         lesson=Link(f"Lesson {lesson.number}: {lesson.title}", lesson_href(lesson.number)),

@@ -9,6 +9,7 @@ from markupsafe import Markup
 from build_tools.model.bank import Bank
 from build_tools.model.lesson import Lesson, LookAndTalk
 from build_tools.model.unit import Unit
+from build_tools.pages.for_scripts import ForScripts, for_scripts
 from build_tools.pages.frame import Frame, Link, frame
 from build_tools.pages.lesson_covers import CoversView, covers
 from build_tools.pages.lesson_fit import FIT_SCRIPTS, FitView, fit_view
@@ -60,20 +61,6 @@ EVERY_TIME = (
     "near, stop signal tried."
 )
 SCRIPTS = (*SUM_SCRIPTS, "whole.js", "print.js", "unfold.js", "seen.js", *FIT_SCRIPTS)
-
-
-@dataclass(frozen=True, slots=True)
-class ForScripts:
-    """What the page tells its scripts, and every view of the hall with it."""
-
-    unit: str
-    """The unit's name in addresses."""
-    lesson: str
-    """The lesson's number."""
-    lessons: str
-    """How many lessons there are."""
-    minutes: str
-    """How many minutes the lesson lasts."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -194,9 +181,7 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         frame=frame(bank, path, f"{title}, {unit.title}", lesson.pupils_make, SCRIPTS),
         language=unit.language,
         unit=Link(unit.title, "index.html"),
-        for_scripts=ForScripts(
-            unit.slug, str(lesson.number), str(len(unit.lessons)), str(lesson.minutes)
-        ),
+        for_scripts=for_scripts(unit, lesson),
         paper_foot=f"{unit.title}, lesson {lesson.number}, edition {unit.edition}",
         paper_size=paper_size(unit, lesson),
         place=f"Lesson {lesson.number} of {len(unit.lessons)}",

@@ -38,8 +38,6 @@ class SheetView:
 
     frame: Frame
     """What stands around the content."""
-    style: str
-    """The page's own styles."""
     language: str
     """The language the unit is written in, as a language tag."""
     unit: Link
@@ -73,7 +71,6 @@ def sheet_page(bank: Bank, unit: Unit) -> Page:
     sections = unit.dance.sections
     view = SheetView(
         frame=around,
-        style=f"{around.to_root}assets/css/sheet.css",
         language=unit.language,
         unit=Link(unit.title, "index.html"),
         title=unit.title,

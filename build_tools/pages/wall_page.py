@@ -10,9 +10,9 @@ from build_tools.model.dance import Dance
 from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
 from build_tools.movement.development import actions_of
+from build_tools.pages.for_scripts import ForScripts, for_scripts
 from build_tools.pages.frame import Frame, frame
-from build_tools.pages.hall_steps import Ways, for_scripts, groups_words, ways
-from build_tools.pages.lesson_page import ForScripts
+from build_tools.pages.hall_steps import Ways, groups_words, ways
 from build_tools.pages.lesson_steps import StepData, step_data
 from build_tools.pages.page import Page
 from build_tools.pages.shown import Picture, capital, kept_together, picture
@@ -28,6 +28,7 @@ _SCRIPTS = (
     *SUM_SCRIPTS,
     *(f"counts/{name}.js" for name in _COUNTS),
     "hall/plan.js",
+    "hall/button.js",
     "hall/keys.js",
     "hall/awake.js",
     "hall/clock.js",
