@@ -17,7 +17,7 @@
     const facts = bank.stepFacts(root);
     const part = (name) => root.querySelector(`[data-${name}]`);
     const sections = new Map([...root.querySelectorAll(".step-card")].map((one) => [Number(one.dataset.step), one]));
-    const factsOf = (step) => facts.find((one) => one.number === step) ?? card.RECAP;
+    const factsOf = (step) => facts.find((one) => one.number === step) ?? bank.sums.recap("alone");
     const name = (step) => sections.get(step).querySelector("h2").textContent;
     const quietly = part("said"), told = part("told");
     let state = restored() ?? begun(0), dims = false;
@@ -85,7 +85,7 @@
       const choice = part("sittings");
       choice.hidden = sittings.length < 2 || state.started !== null;
       choice.replaceChildren(...(sittings.length < 2 ? [] : ["First sitting", "Second sitting"].map((words, index) => {
-        const button = made(words, () => { become(begun(index)); choice.querySelectorAll("button")[index].focus(); });
+        const button = hall.button(words, () => { become(begun(index)); choice.querySelectorAll("button")[index].focus(); });
         button.setAttribute("aria-pressed", String(state.sitting === index));
         return button;
       })));
@@ -123,7 +123,7 @@
       };
       const items = state.plan.map((one, index) => {
         const item = document.createElement("li");
-        const button = made(name(one.step), () => { become(card.go(state, index, Date.now())); part("next").focus(); });
+        const button = hall.button(name(one.step), () => { become(card.go(state, index, Date.now())); part("next").focus(); });
         if (index === state.at) button.setAttribute("aria-current", "step");
         item.append(button, ` ${how(one, index)}`);
         return item;
@@ -256,13 +256,5 @@
     const element = document.createElement("strong");
     element.textContent = words;
     return element;
-  }
-
-  function made(words, pressed) {
-    const button = document.createElement("button");
-    button.type = "button";
-    button.textContent = words;
-    button.addEventListener("click", pressed);
-    return button;
   }
 })();

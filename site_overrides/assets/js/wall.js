@@ -68,14 +68,14 @@
       if (said.textContent !== words) said.textContent = words;
     }
 
-    const back = made("Back", () => go(at - 1)), next = made("Next", () => go(at + 1));
+    const back = hall.button("Back", () => go(at - 1)), next = hall.button("Next", () => go(at + 1));
     said.className = "wall-said";
     said.setAttribute("role", "status");
     place.className = "wall-place";
     place.setAttribute("role", "status");
     bar.prepend(said);
     bar.append(back, place, next);
-    if (document.fullscreenEnabled) bar.append(made("Full screen", toggleFull));
+    if (document.fullscreenEnabled) bar.append(hall.button("Full screen", toggleFull));
 
     function toggleFull() {
       const turned = document.fullscreenElement
@@ -97,13 +97,5 @@
     fitted();
     show();
     hall.awake(true);
-  }
-
-  function made(words, pressed) {
-    const button = document.createElement("button");
-    button.type = "button";
-    button.textContent = words;
-    button.addEventListener("click", pressed);
-    return button;
   }
 })();

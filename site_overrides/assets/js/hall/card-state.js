@@ -6,7 +6,6 @@
   const MINUTE = 60000;
   // common practice, no source: what was on the card for less was jumped over, not taught
   const TAUGHT = MINUTE / 2;
-  const RECAP = { number: 0, minutes: 2, least: 2, phase: "recall", grouping: "alone", moves: false, shows: null, canWait: false };
 
   const whole = (time) => Math.ceil(time / MINUTE - 1e-6);
   const copied = (plan) => plan.map((one) => ({ ...one }));
@@ -131,5 +130,5 @@
     return { ...fact, minutes, least: Math.min(least, minutes), moves: false };
   }
 
-  hall.card = { MINUTE, RECAP, whole, fresh, sound, start, finish, running, spent, remaining, behind, go, turn, pause, more, undo, catchUp };
+  hall.card = { MINUTE, whole, fresh, sound, start, finish, running, spent, remaining, behind, go, turn, pause, more, undo, catchUp };
 })();

@@ -13,6 +13,12 @@
   sums.regrouped = (before, grouping) =>
     before !== null && grouping !== before && grouping !== "alone" && grouping !== "whole class";
 
+  // the step that opens a second sitting: dance again what was made
+  sums.recap = (grouping) => ({
+    number: 0, minutes: RECAP_MINUTES, least: RECAP_MINUTES, phase: "recall",
+    grouping, moves: false, shows: null, canWait: false,
+  });
+
   sums.sittings = (steps, minutes) => {
     const cuts = places(steps).map((after) => cut(steps, after));
     if (!cuts.length) {
@@ -48,10 +54,7 @@
 
   function cut(steps, after) {
     const [before, rest] = [steps.slice(0, after), steps.slice(after)];
-    const recap = {
-      number: 0, minutes: RECAP_MINUTES, least: RECAP_MINUTES, phase: "recall",
-      grouping: before[after - 1].grouping, moves: false, shows: null, canWait: false,
-    };
+    const recap = sums.recap(before[after - 1].grouping);
     return [
       regroupedAll([...before, ...rest.filter((step) => step.phase === "cool-down")]),
       regroupedAll([...before.filter((step) => step.phase === "warm-up"), recap, ...rest]),
