@@ -8,21 +8,14 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
-from jinja2 import Environment, FileSystemLoader, StrictUndefined
 
 from build_tools.model.unit import Unit
 from build_tools.pages.counts_page import CountsView, counts_page
-from build_tools.pipeline import check_folder
 from build_tools.views.score import score
-from tests.support.banks import ROOT
-from tests.support.drawn import Seen, seen_in
-from tests.support.sound_bank import real_bank, real_unit
+from tests.support.drawn import Seen, page_seen
+from tests.support.sound_bank import every_unit, real_bank, real_unit
 
-ODD = check_folder(ROOT / "tests" / "unusual_units").bank
-UNITS = [*real_bank().units, *(ODD.units if ODD else ())]
-ENVIRONMENT = Environment(
-    loader=FileSystemLoader(ROOT / "site_overrides"), autoescape=True, undefined=StrictUndefined
-)
+UNITS = every_unit()
 
 
 def view_of(unit: Unit) -> CountsView:
@@ -33,7 +26,7 @@ def view_of(unit: Unit) -> CountsView:
 
 def shown(unit: Unit) -> Seen:
     page = counts_page(real_bank(), unit)
-    return seen_in(ENVIRONMENT.get_template(page.template).render(view=page.context))
+    return page_seen(page)
 
 
 @pytest.mark.parametrize("unit", UNITS, ids=[unit.slug for unit in UNITS])

@@ -7,24 +7,18 @@ anything that is printed before the lesson.
 from __future__ import annotations
 
 import pytest
-from jinja2 import Environment, FileSystemLoader, StrictUndefined
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.pages.handouts_page import CARD_POINTS, HandoutsView, handouts_page
-from build_tools.pipeline import check_folder
 from build_tools.views.handouts import PLANNED_FOR, copies_for, strips_to_hand
 from tests.support.banks import ROOT
-from tests.support.drawn import Seen, seen_in
-from tests.support.sound_bank import real_bank, real_unit
+from tests.support.drawn import Seen, page_seen
+from tests.support.sound_bank import every_unit, real_bank, real_unit
 
-ODD = check_folder(ROOT / "tests" / "unusual_units").bank
-UNITS = [*real_bank().units, *(ODD.units if ODD else ())]
+UNITS = every_unit()
 LESSONS = [(unit, lesson) for unit in UNITS for lesson in unit.lessons]
 NAMES = [f"{unit.slug}-{lesson.number}" for unit, lesson in LESSONS]
-ENVIRONMENT = Environment(
-    loader=FileSystemLoader(ROOT / "site_overrides"), autoescape=True, undefined=StrictUndefined
-)
 
 
 def view_of(unit: Unit, lesson: Lesson) -> HandoutsView:
@@ -35,7 +29,7 @@ def view_of(unit: Unit, lesson: Lesson) -> HandoutsView:
 
 def seen(unit: Unit, lesson: Lesson) -> Seen:
     page = handouts_page(real_bank(), unit, lesson)
-    return seen_in(ENVIRONMENT.get_template(page.template).render(view=page.context))
+    return page_seen(page)
 
 
 @pytest.mark.parametrize(

@@ -7,21 +7,14 @@ licence).
 from __future__ import annotations
 
 import pytest
-from jinja2 import Environment, FileSystemLoader, StrictUndefined
 
 from build_tools.model.unit import Unit
 from build_tools.pages.sheet_page import SheetView, sheet_page
 from build_tools.pages.shown import licence_in_words
-from build_tools.pipeline import check_folder
-from tests.support.banks import ROOT
-from tests.support.drawn import seen_in
-from tests.support.sound_bank import real_bank, real_unit
+from tests.support.drawn import page_seen
+from tests.support.sound_bank import every_unit, real_bank, real_unit
 
-ODD = check_folder(ROOT / "tests" / "unusual_units").bank
-UNITS = [*real_bank().units, *(ODD.units if ODD else ())]
-ENVIRONMENT = Environment(
-    loader=FileSystemLoader(ROOT / "site_overrides"), autoescape=True, undefined=StrictUndefined
-)
+UNITS = every_unit()
 
 
 def view_of(unit: Unit) -> SheetView:
@@ -33,7 +26,7 @@ def view_of(unit: Unit) -> SheetView:
 @pytest.mark.parametrize("unit", UNITS, ids=[unit.slug for unit in UNITS])
 def test_the_whole_unit_is_on_the_sheet(unit: Unit) -> None:
     page = sheet_page(real_bank(), unit)
-    text = seen_in(ENVIRONMENT.get_template(page.template).render(view=page.context)).text()
+    text = page_seen(page).text()
     wanted = [unit.title, *(lesson.title for lesson in unit.lessons), *unit.kit.collect]
     wanted += [end.every_pupil[1:] for end in unit.end_points.values()]
     wanted += [section.idea for section in unit.dance.sections.values()]

@@ -5,6 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from html.parser import HTMLParser
 
+from jinja2 import Environment, FileSystemLoader, StrictUndefined
+
+from build_tools.pages.page import Page
+from tests.support.banks import ROOT
+
+ENVIRONMENT = Environment(
+    loader=FileSystemLoader(ROOT / "site_overrides"), autoescape=True, undefined=StrictUndefined
+)
 VOID = {"meta", "link", "img", "input", "br", "hr"}
 
 
@@ -55,3 +63,8 @@ def seen_in(markup: str) -> Seen:
     reader.close()
     assert reader.open == []
     return reader.seen
+
+
+def page_seen(page: Page) -> Seen:
+    """What a page holds once its template is filled."""
+    return seen_in(ENVIRONMENT.get_template(page.template).render(view=page.context))

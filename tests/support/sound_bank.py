@@ -7,7 +7,7 @@ from functools import cache
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
 from build_tools.pipeline import check_folder
-from tests.support.banks import CONTENT, UNIT
+from tests.support.banks import CONTENT, ROOT, UNIT
 
 
 @cache
@@ -24,3 +24,11 @@ def real_unit() -> Unit:
     """The unit that most tests look at."""
     (unit,) = (unit for unit in real_bank().units if unit.slug == UNIT)
     return unit
+
+
+@cache
+def every_unit() -> tuple[Unit, ...]:
+    """The published units and those of unusual shape."""
+    unusual = check_folder(ROOT / "tests" / "unusual_units").bank
+    assert unusual is not None
+    return (*real_bank().units, *unusual.units)
