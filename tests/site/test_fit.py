@@ -122,6 +122,8 @@ def times(shares: list[int]) -> list[str]:
 
 
 def beside(seen: Reader, field: str) -> str:
+    # What is due at once comes by a timer of no length, which goes before this one.
+    seen.page.evaluate("new Promise((done) => setTimeout(done, 0))")
     place = seen.page.locator(f"#at-fit-{field}-said")
     return place.text_content() or ""
 

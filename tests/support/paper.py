@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import unicodedata
 from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -110,7 +111,7 @@ def _glyphs(side: Any, end: float, greys: bool) -> Iterator[Glyph]:
         size = char["size"] if upright else char["width"]
         shown = _seen_at(picture, char) if picture and char["text"].strip() else (0.0, 1.0)
         light = _light(char["non_stroking_color"])
-        for letter in char["text"]:
+        for letter in "".join(_apart(one) for one in char["text"]):
             if letter.strip():
                 yield Glyph(letter, size, char["fontname"], side.page_number - 1, light, shown)
 
@@ -130,6 +131,11 @@ def _seen_at(picture: Any, char: dict[str, Any]) -> tuple[float, float]:
     spot = picture.crop((int(box[0]) - 1, int(box[1]) - 1, int(box[2]) + 2, int(box[3]) + 2))
     darkest, lightest = spot.getextrema()
     return linear(darkest / 255), linear(lightest / 255)
+
+
+def _apart(letter: str) -> str:
+    """Letters that a typeface draws as one, such as fi, as the letters they are."""
+    return unicodedata.normalize("NFKC", letter) if "\ufb00" <= letter <= "\ufb06" else letter
 
 
 def _margins(side: Any, end: float) -> tuple[float, float, float, float]:
