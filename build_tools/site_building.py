@@ -12,9 +12,11 @@ from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
 from build_tools.pages.assemble import shared_pages, unit_pages
 from build_tools.pages.entries import Notice, RuleEntry
+from build_tools.pages.page_scripts import PAGE_SCRIPTS
 from build_tools.pages.review_page import review_page
 from build_tools.pipeline import Report
 from build_tools.publishing.bound import bound
+from build_tools.publishing.joining import joined
 from build_tools.publishing.one_file import one_file
 from build_tools.rules.catalogue import all_rules
 from build_tools.schema_check.schemas import schema
@@ -67,13 +69,20 @@ def build_review(bank: Bank, report: Report, out: Path) -> None:
 
 
 def copy_assets(out: Path) -> None:
-    """Copy styles, scripts and the typeface."""
-    shutil.copytree(
-        PROJECT / "site_overrides" / "assets",
-        out / "assets",
-        dirs_exist_ok=True,
-        copy_function=shutil.copyfile,
-    )
+    """Copy styles and the typeface, and write each page's script from its parts."""
+    assets = PROJECT / "site_overrides" / "assets"
+    for kind in ("css", "fonts"):
+        shutil.copytree(
+            assets / kind,
+            out / "assets" / kind,
+            dirs_exist_ok=True,
+            copy_function=shutil.copyfile,
+        )
+    scripts = out / "assets" / "js"
+    scripts.mkdir(parents=True, exist_ok=True)
+    for name, parts in PAGE_SCRIPTS.items():
+        text = joined((assets / "js" / part).read_text(encoding="utf-8") for part in parts)
+        (scripts / name).write_text(text, encoding="utf-8", newline="\n")
 
 
 def rule_entries() -> tuple[RuleEntry, ...]:

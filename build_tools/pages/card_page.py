@@ -14,21 +14,8 @@ from build_tools.pages.lesson_page import TalkView, talk_view, trouble_lines
 from build_tools.pages.lesson_steps import QuestionView, StepData, question_view, step_data
 from build_tools.pages.page import Page
 from build_tools.pages.shown import Labelled, kept_together, quoted
-from build_tools.pages.sum_scripts import SUM_SCRIPTS
 from build_tools.views.plain_words import minutes_in_words
 from build_tools.views.step_facts import StepFacts, step_facts
-
-_SCRIPTS = (
-    *SUM_SCRIPTS,
-    "hall/plan.js",
-    "hall/button.js",
-    "hall/keys.js",
-    "hall/awake.js",
-    "hall/clock.js",
-    "hall/card-state.js",
-    "seen.js",
-    "card.js",
-)
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,7 +86,7 @@ def card_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
     title = f"Card for lesson {lesson.number}: {lesson.title}, {unit.title}"
     talk = talk_view(unit, lesson, lesson.look_and_talk) if lesson.look_and_talk else None
     view = CardView(
-        frame=frame(bank, path, title, lesson.pupils_make, _SCRIPTS),
+        frame=frame(bank, path, title, lesson.pupils_make, "card.js"),
         language=unit.language,
         for_scripts=for_scripts(unit, lesson),
         ways=ways(lesson),

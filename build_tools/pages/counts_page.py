@@ -28,13 +28,6 @@ from build_tools.views.score import Move, Score, ScoreMotif, ScoreStretch, score
 from build_tools.views.tempo_for_age import tempo_for_age
 
 FILE = "counts.html"
-_SCRIPTS = tuple(
-    f"counts/{name}.js"
-    for name in (
-        "schedule", "sounds", "shown-count", "device", "player", "wav", "midi", "tap",
-        "page", "page-files", "page-tap",
-    )
-)  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -150,7 +143,7 @@ def counts_page(bank: Bank, unit: Unit) -> Page:
     path, dance, found = f"units/{unit.slug}/{FILE}", unit.dance, score(unit.dance)
     title = f"Counts for the hall: {unit.title}"
     about = f"The dance of {unit.title} as counts: to read, to play in the hall, and to save."
-    around = frame(bank, path, title, about, _SCRIPTS if found.can_be_played else ())
+    around = frame(bank, path, title, about, "counts.js" if found.can_be_played else None)
     stretches = tuple(_stretch(s, n) for n, s in enumerate(found.stretches, start=1))
     motifs = tuple(_motif(unit, m, n) for n, m in enumerate(found.motifs, start=1))
     view = CountsView(

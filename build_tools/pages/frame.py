@@ -39,8 +39,8 @@ class Frame:
     """Where the finder is on the front page."""
     foot: tuple[Link, ...]
     """The links at the foot of every page."""
-    scripts: tuple[str, ...]
-    """The page's scripts, each relative to the page; the page is whole without them."""
+    script: str | None
+    """The page's script, relative to the page; the page is whole without it."""
 
 
 _FOOT = (
@@ -52,10 +52,8 @@ _FOOT = (
 )
 
 
-def frame(
-    bank: Bank, path: str, title: str, description: str, scripts: tuple[str, ...] = ()
-) -> Frame:
-    """The frame of the page at `path`; `scripts` are names in assets/js."""
+def frame(bank: Bank, path: str, title: str, description: str, script: str | None = None) -> Frame:
+    """The frame of the page at `path`; `script` is a name of `PAGE_SCRIPTS`."""
     to_root = "../" * path.count("/")
     return Frame(
         bank_name=bank.name,
@@ -66,7 +64,7 @@ def frame(
         home=f"{to_root}index.html",
         finder=f"{to_root}index.html#find",
         foot=tuple(Link(words, to_root + href) for words, href in _FOOT),
-        scripts=tuple(f"{to_root}assets/js/{name}" for name in scripts),
+        script=f"{to_root}assets/js/{script}" if script else None,
     )
 
 

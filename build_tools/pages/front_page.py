@@ -85,7 +85,7 @@ def front_page(bank: Bank, units: tuple[Unit, ...]) -> Page:
     """The page index.html over the published `units`."""
     lead = "Dance your class makes itself, over a few lessons, from something worth dancing about."
     view = FrontView(
-        frame=frame(bank, PATH, bank.name, bank.about, ("finder.js",)),
+        frame=frame(bank, PATH, bank.name, bank.about, "finder.js"),
         heading="Find a dance unit",
         lead=f"{lead} You need no dance training, and you never have to demonstrate.",
         years=_years(units),

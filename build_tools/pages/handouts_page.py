@@ -114,7 +114,7 @@ def handouts_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
     path = f"units/{unit.slug}/{handouts_href(lesson.number)}"
     title = f"To print for lesson {lesson.number}: {lesson.title}, {unit.title}"
     about = f"Strips, word cards and a sheet to look with for {lesson.title}."
-    around = frame(bank, path, title, about, ("print.js",))
+    around = frame(bank, path, title, about, "print.js")
     handed = strips_to_hand(unit, lesson)
     talk = lesson.look_and_talk
     view = HandoutsView(

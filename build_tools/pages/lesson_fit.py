@@ -11,16 +11,6 @@ from build_tools.views.floor_space import HALLS_SOURCE, SOURCE, recommended_leas
 from build_tools.views.showing import USUAL_CLASS
 from build_tools.views.watchers import Watchers, watchers
 
-FIT_SCRIPTS = (
-    "hall/plan.js",
-    "fit/read.js",
-    "fit/parts.js",
-    "fit/results.js",
-    "fit/on-page.js",
-    "fit/share.js",
-    "fit/form.js",
-)
-"""Names in assets/js; they come after the sums and `settings.js`."""
 _SIT: dict[Watchers, str] = {
     "all round": "Watchers sit close together round the edge, with their feet in, and the dancers "
     "have the middle.",

@@ -12,7 +12,7 @@ from build_tools.model.unit import Unit
 from build_tools.pages.for_scripts import ForScripts, for_scripts
 from build_tools.pages.frame import Frame, Link, frame
 from build_tools.pages.lesson_covers import CoversView, covers
-from build_tools.pages.lesson_fit import FIT_SCRIPTS, FitView, fit_view
+from build_tools.pages.lesson_fit import FitView, fit_view
 from build_tools.pages.lesson_steps import QuestionView, StepView, question_view, step_views
 from build_tools.pages.lesson_story import StoryView, story_of
 from build_tools.pages.notes import notes_html
@@ -25,7 +25,6 @@ from build_tools.pages.shown import (
     picture,
     sentence,
 )
-from build_tools.pages.sum_scripts import SUM_SCRIPTS
 from build_tools.pages.unit_dance import strip_of
 from build_tools.pages.unit_lessons import lesson_href
 from build_tools.views.additions import lesson_adds
@@ -60,7 +59,6 @@ EVERY_TIME = (
     "Every time: floor clear and dry after lunch, hair tied, jewellery off or covered, inhalers "
     "near, stop signal tried."
 )
-SCRIPTS = (*SUM_SCRIPTS, "whole.js", "print.js", "unfold.js", "seen.js", *FIT_SCRIPTS)
 
 
 @dataclass(frozen=True, slots=True)
@@ -178,7 +176,7 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
     index = unit.lessons.index(lesson)
     shown, names = _picture(unit, lesson)
     view = LessonView(
-        frame=frame(bank, path, f"{title}, {unit.title}", lesson.pupils_make, SCRIPTS),
+        frame=frame(bank, path, f"{title}, {unit.title}", lesson.pupils_make, "lesson.js"),
         language=unit.language,
         unit=Link(unit.title, "index.html"),
         for_scripts=for_scripts(unit, lesson),

@@ -67,7 +67,7 @@ class SheetView:
 def sheet_page(bank: Bank, unit: Unit) -> Page:
     """The page units/<slug>/sheet.html."""
     path = f"units/{unit.slug}/{FILE}"
-    around = frame(bank, path, f"{unit.title} on one side", unit.summary, ("print.js",))
+    around = frame(bank, path, f"{unit.title} on one side", unit.summary, "print.js")
     sections = unit.dance.sections
     view = SheetView(
         frame=around,

@@ -16,25 +16,12 @@ from build_tools.pages.hall_steps import Ways, groups_words, ways
 from build_tools.pages.lesson_steps import StepData, step_data
 from build_tools.pages.page import Page
 from build_tools.pages.shown import Picture, capital, kept_together, picture
-from build_tools.pages.sum_scripts import SUM_SCRIPTS
 from build_tools.views.diagrams.wall_strip import wall_strips
 from build_tools.views.plain_words import counts_in_words, minutes_in_words, name_in_words
 from build_tools.views.step_facts import StepFacts, step_facts
 from build_tools.views.wall_lines import wall_lines
 from build_tools.views.without_counts import is_counted, lengths_in_words
 
-_COUNTS = ("schedule", "sounds", "shown-count", "device", "player")
-_SCRIPTS = (
-    *SUM_SCRIPTS,
-    *(f"counts/{name}.js" for name in _COUNTS),
-    "hall/plan.js",
-    "hall/button.js",
-    "hall/keys.js",
-    "hall/awake.js",
-    "hall/clock.js",
-    "hall/wall-count.js",
-    "wall.js",
-)
 _MOST_STRIPS = 2
 """Motifs drawn for a step that dances a section; a step that makes or changes draws them all."""
 
@@ -96,7 +83,7 @@ def wall_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
     path = f"units/{unit.slug}/lesson-{lesson.number}-wall.html"
     title = f"Wall for lesson {lesson.number}: {lesson.title}, {unit.title}"
     view = WallView(
-        frame=frame(bank, path, title, lesson.pupils_make, _SCRIPTS),
+        frame=frame(bank, path, title, lesson.pupils_make, "wall.js"),
         language=unit.language,
         for_scripts=for_scripts(unit, lesson),
         ways=ways(lesson),

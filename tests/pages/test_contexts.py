@@ -19,6 +19,7 @@ from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from build_tools.pages.assemble import shared_pages, unit_pages
 from build_tools.pages.entries import Notice, RuleEntry
 from build_tools.pages.page import Page
+from build_tools.pages.page_scripts import PAGE_SCRIPTS
 from build_tools.rules.catalogue import all_rules
 from build_tools.schema_check.schemas import schema
 from tests.support.banks import ROOT
@@ -193,7 +194,8 @@ def test_every_link_goes_to_a_page_or_a_place_on_it() -> None:
 
 
 def test_styles_scripts_and_pictures_are_where_the_pages_look() -> None:
-    media = {f"units/{u.slug}/{file}" for u in real_bank().units for file in u.media}
+    made = {f"units/{u.slug}/{file}" for u in real_bank().units for file in u.media}
+    made |= {f"assets/js/{name}" for name in PAGE_SCRIPTS}
     for page, seen in everything():
         folder = posixpath.dirname(page.path)
         wanted = [
@@ -203,7 +205,7 @@ def test_styles_scripts_and_pictures_are_where_the_pages_look() -> None:
         ]
         for address in wanted:
             goal = posixpath.normpath(posixpath.join(folder, address))
-            assert goal in media or (OVERRIDES / goal).is_file(), (page.path, address)
+            assert goal in made or (OVERRIDES / goal).is_file(), (page.path, address)
 
 
 def test_every_drawing_on_a_page_has_a_title_or_is_silent() -> None:

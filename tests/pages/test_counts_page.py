@@ -54,7 +54,7 @@ def test_there_is_a_player_where_there_is_a_beat_and_only_there(unit: Unit) -> N
     if unit.dance.tempo is None:
         assert view.playing is None
         assert parts == []
-        assert view.frame.scripts == ()
+        assert view.frame.script is None
         assert "no beat to count" in view.beat
     else:
         assert view.playing is not None

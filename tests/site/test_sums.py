@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 from playwright.sync_api import Browser
 
-from build_tools.pages.sum_scripts import SUM_SCRIPTS
+from build_tools.pages.page_scripts import SUMS
 from tests.support.browser import address_of, reader
 from tests.support.built_sites import ROOT
 from tests.vectors.make_vectors import FILES, HERE, written
@@ -61,4 +61,4 @@ def test_the_page_gives_the_same_answers(site: Path, browser: Browser) -> None:
 def test_every_script_of_the_sums_is_on_the_page() -> None:
     folder = ROOT / "site_overrides" / "assets" / "js"
     there = {path.relative_to(folder).as_posix() for path in (folder / "sums").glob("*.js")}
-    assert there == {name for name in SUM_SCRIPTS if name.startswith("sums/")}
+    assert there == {name for name in SUMS if name.startswith("sums/")}
