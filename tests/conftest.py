@@ -1,13 +1,16 @@
-"""What every test shares: the `--thorough` option and the same examples in every run."""
+"""What tests share: the `--thorough` option, the same examples in every run, and a browser."""
 
 from __future__ import annotations
 
 import os
+from collections.abc import Iterator
 
 import pytest
 from hypothesis import settings
+from playwright.sync_api import Browser
 
 from build_tools.commands.tools_for_tests import tools
+from tests.support.browser import launched
 
 settings.register_profile("bank", derandomize=True, database=None, deadline=None, max_examples=100)
 settings.register_profile("thorough", settings.get_profile("bank"), max_examples=1000)
@@ -24,6 +27,13 @@ def pytest_configure(config: pytest.Config) -> None:
     if not hasattr(config, "workerinput"):
         # So that plain `pytest` finds the same programs; the workers inherit what is set here.
         os.environ.update(tools().environment())
+
+
+@pytest.fixture(scope="session")
+def browser() -> Iterator[Browser]:
+    """One browser a worker: a second one beside it would not start."""
+    with launched() as found:
+        yield found
 
 
 @pytest.fixture(scope="session")

@@ -13,6 +13,7 @@ from build_tools.pages.for_scripts import ForScripts, for_scripts
 from build_tools.pages.frame import Frame, Link, frame
 from build_tools.pages.lesson_covers import CoversView, covers
 from build_tools.pages.lesson_fit import FitView, fit_view
+from build_tools.pages.lesson_moves import MovesView, moves_view
 from build_tools.pages.lesson_steps import QuestionView, StepView, question_view, step_views
 from build_tools.pages.lesson_story import StoryView, story_of
 from build_tools.pages.notes import notes_html
@@ -32,7 +33,7 @@ from build_tools.views.diagrams.small_line import small_line
 from build_tools.views.lesson_in_short import LineInShort, lesson_in_short
 from build_tools.views.paper_size import paper_size
 from build_tools.views.parts_named import letters_in
-from build_tools.views.plain_words import minutes_in_words
+from build_tools.views.plain_words import listed, minutes_in_words
 from build_tools.views.words_needed import words_needed
 
 SHORT = "short_of_time"
@@ -155,6 +156,8 @@ class LessonView:
     """Ways to change the lesson to fit the class."""
     words: tuple[Labelled, ...]
     """Words for today, each in plain words."""
+    moves: MovesView
+    """The moves in words, and who dances what, when."""
     deference: str
     """Whose word on safety comes first."""
     safety_page: Link
@@ -205,6 +208,7 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         trouble=trouble_lines(lesson),
         change=tuple(Labelled(capital(key), words) for key, words in lesson.change.items()),
         words=tuple(Labelled(m.word, m.plain) for m in words_needed(unit, lesson, bank.words)),
+        moves=moves_view(unit, lesson),
         deference=DEFERENCE,
         safety_page=Link("More on keeping everyone safe", "../../safety.html"),
         notes=notes_html(lesson.notes, 3),
@@ -219,7 +223,7 @@ def _short_line(lesson: Lesson, line: LineInShort) -> ShortLine:
     return ShortLine(
         f"{line.start} to {line.end}",
         " ".join(str(number) for number in line.steps),
-        tuple(Link(lesson.steps[n - 1].does, f"#at-step-{n}") for n in line.steps),
+        tuple(Link(f"{n}. {lesson.steps[n - 1].does}", f"#at-step-{n}") for n in line.steps),
     )
 
 
@@ -255,8 +259,9 @@ def _left_out(lesson: Lesson) -> str:
     if not waits:
         return ""
     saved = minutes_in_words(sum(lesson.steps[n - 1].minutes for n in waits))
-    numbers = " and ".join(str(number) for number in waits)
-    return f" That is step {numbers}: it saves {saved}."
+    numbers = listed([str(number) for number in waits])
+    what = f"step {numbers}: it saves" if len(waits) == 1 else f"steps {numbers}: they save"
+    return f" That is {what} {saved}."
 
 
 def talk_view(unit: Unit, lesson: Lesson, talk: LookAndTalk) -> TalkView:

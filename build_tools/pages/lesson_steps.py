@@ -9,6 +9,7 @@ from markupsafe import Markup
 from build_tools.model.lesson import Lesson, Question, Step
 from build_tools.model.unit import Unit
 from build_tools.movement.counts import shown
+from build_tools.pages.frame import Link
 from build_tools.pages.shown import Picture, capital, quoted
 from build_tools.pages.unit_dance import strip_of
 from build_tools.views.diagrams.ruler import upright
@@ -17,6 +18,8 @@ from build_tools.views.plain_words import minutes_in_words
 from build_tools.views.step_facts import StepFacts, step_facts
 from build_tools.views.timings import StepTime, step_times
 
+_LOOKING = "look and talk"
+_TALK = Link("What to look for and ask: Look and talk", "#at-talk")
 _PHASES = {
     "recall": "dance it again",
     "explore": "try things out",
@@ -97,6 +100,8 @@ class StepView:
     """How to make the task easier."""
     harder: str | None
     """How to make the task harder."""
+    talk: Link | None
+    """The way to the questions, from the step that looks and talks."""
     strips: tuple[Picture, ...]
     """Strips of what the step makes or changes, where not drawn above."""
 
@@ -109,7 +114,7 @@ def step_views(unit: Unit, lesson: Lesson, drawn: tuple[str, ...]) -> tuple[Step
         new = [n for n in (*step.makes, *step.develops) if n not in seen and _has_strip(unit, n)]
         seen.update(new)
         strips = tuple(strip_of(unit.dance, name) for name in new)
-        found.append(_step(facts, time, step, strips))
+        found.append(_step(facts, time, step, strips, lesson.look_and_talk is not None))
     return tuple(found)
 
 
@@ -131,7 +136,9 @@ def _has_strip(unit: Unit, name: str) -> bool:
     return name in unit.dance.motifs or name in unit.dance.developments
 
 
-def _step(facts: StepFacts, time: StepTime, step: Step, strips: tuple[Picture, ...]) -> StepView:
+def _step(
+    facts: StepFacts, time: StepTime, step: Step, strips: tuple[Picture, ...], has_talk: bool
+) -> StepView:
     return StepView(
         number=facts.number,
         data=step_data(facts),
@@ -149,6 +156,7 @@ def _step(facts: StepFacts, time: StepTime, step: Step, strips: tuple[Picture, .
         counts=shown(step.counts) if step.counts else None,
         easier=step.easier,
         harder=step.harder,
+        talk=_TALK if has_talk and step.phase == _LOOKING else None,
         strips=strips,
     )
 

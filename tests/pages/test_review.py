@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import dataclasses
 from collections import defaultdict
-from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
 
@@ -28,7 +27,7 @@ from tests.pages.test_contexts import POLICY, environment, unexplained, watched
 from tests.site.test_html import complaints
 from tests.support import axe
 from tests.support.banks import BASE, CONTENT, copy_bank
-from tests.support.browser import address_of, launched, reader
+from tests.support.browser import address_of, reader
 from tests.support.built_sites import files
 from tests.support.drawn import Seen, seen_in
 from tests.support.sound_bank import real_bank, real_unit
@@ -264,12 +263,6 @@ def test_every_other_file_is_the_same_with_and_without_it(built: tuple[Path, Pat
     assert {name: review[name] for name in plain} == plain
     assert b"minutes-do-not-add-up" in review["review.html"]
     assert files(CONTENT)
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    with launched() as found:
-        yield found
 
 
 def test_it_holds_to_the_html_standard(built: tuple[Path, Path]) -> None:

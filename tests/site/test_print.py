@@ -264,8 +264,8 @@ def test_these_checks_notice_a_spoilt_print(browser: Browser, site: Path, tmp_pa
     shutil.copytree(site, folder)
     page = folder / lesson_pages(site)[0]
     styles = os.path.relpath(folder / "planted.css", page.parent)
-    planted = f'<link rel="stylesheet" href="{styles}"></head>'
-    html = page.read_text(encoding="utf-8").replace("</head>", planted)
+    planted = f'<link rel="stylesheet" href="{styles}"></body>'
+    html = page.read_text(encoding="utf-8").replace("</body>", planted)
     long = '<p class="planted">Planted.</p>' * 3
     page.write_text(html.replace("</main>", f"{long}</main>"), encoding="utf-8")
     (folder / "planted.css").write_text(SPOILT, encoding="utf-8")

@@ -18,7 +18,8 @@
 
   form.nameOf = (number) => {
     if (number === 0) return "Dance again what you made";
-    return document.querySelector(`.short-lines a[href="#at-step-${number}"]`)?.textContent ?? `Step ${number}`;
+    const link = document.querySelector(`.short-lines a[href="#at-step-${number}"]`);
+    return link?.textContent.replace(`${number}. `, "") ?? `Step ${number}`;
   };
 
   // what a line of the page says after its label
