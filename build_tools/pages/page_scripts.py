@@ -27,11 +27,11 @@ PAGE_SCRIPTS = {
     "lesson.js": (
         *SUMS,
         "whole.js",
-        "print.js",
         "unfold.js",
         "seen.js",
         "hall/plan.js",
         *_FIT,
+        "print.js",
     ),
     "card.js": (*SUMS, *_HALL, "hall/card-state.js", "seen.js", "card.js"),
     "wall.js": (*SUMS, *_COUNT, *_HALL, "hall/wall-count.js", "wall.js"),

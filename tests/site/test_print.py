@@ -280,3 +280,17 @@ def test_these_checks_notice_a_spoilt_print(browser: Browser, site: Path, tmp_pa
     ):
         assert told in wrong
     assert parted(sheet)
+
+
+def test_a_slot_too_short_even_for_two_sittings_is_not_called_fitted(
+    browser: Browser, site: Path
+) -> None:
+    page = lesson_pages(site)[0]
+    with reader(browser, site) as at:
+        feet = {}
+        for minutes in (8, 38):
+            at.page.goto("about:blank")
+            at.page.goto(f"{address_of(site, page)}#fit={minutes}-0-25-2-half")
+            feet[minutes] = at.page.evaluate("document.documentElement.dataset.foot")
+        assert feet[38].endswith(FITTED)
+        assert "fitted" not in feet[8]

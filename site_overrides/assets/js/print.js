@@ -19,11 +19,16 @@
     sayForWhom();
   }
 
+  // a slot too short even for two sittings leaves the lesson as it was planned
+  function isTaught(fit) {
+    return bank.fitForm.isTaught(bank.hall.plan(bank.stepFacts(document.querySelector("article")), fit), fit);
+  }
+
   // the styles print this at the foot of every side
   function sayForWhom() {
     const fit = bank.settings.fit();
     const pupils = fit && fit.dancing + fit.watching;
     root.toggleAttribute("data-fitted", Boolean(fit));
-    root.dataset.foot = fit ? `${foot}, fitted for ${pupils}, ${fit.available} min` : foot;
+    root.dataset.foot = isTaught(fit) ? `${foot}, fitted for ${pupils}, ${fit.available} min` : foot;
   }
 })();

@@ -58,7 +58,7 @@
       for (const { section } of steps) {
         const [lasts, groups] = ["lasts", "groups"].map((name) => section.querySelector(`[data-${name}]`));
         groups.dataset.written ??= groups.textContent;
-        lasts.textContent = hall.minutes(minutes.get(Number(section.dataset.step)));
+        lasts.textContent = bank.sums.minutes(minutes.get(Number(section.dataset.step)));
         groups.textContent = hall.groups(section.dataset.grouping, fit) || groups.dataset.written;
       }
       if (!count.counting()) say(settings.trouble);

@@ -96,9 +96,9 @@
 
     function inShort(plan, fit) {
       const have = `Fitted to ${fit.available} minutes with ${fit.changing} of changing, and ${fit.dancing} dancing`;
-      if (!form.isTaught(plan, fit)) return `${hall.minutes(fit.available - fit.changing)} to teach. ${plan.sentence}`;
-      if (plan.sittings.length > 1) return `${have}: two sittings of ${hall.minutes(plan.minutes)}.`;
-      return `${have}: ${hall.minutes(plan.minutes)} to teach.`;
+      if (!form.isTaught(plan, fit)) return `${bank.sums.minutes(fit.available - fit.changing)} to teach. ${plan.sentence}`;
+      if (plan.sittings.length > 1) return `${have}: two sittings of ${bank.sums.minutes(plan.minutes)}.`;
+      return `${have}: ${bank.sums.minutes(plan.minutes)} to teach.`;
     }
   }
 })();

@@ -16,7 +16,7 @@
       const taught = form.isTaught(plan, fit);
       const sittings = plan.sittings.map(form.timed);
       const two = sittings.length > 1;
-      const minutes = bank.hall.minutes(plan.minutes).replace(" ", "\u00a0");
+      const minutes = bank.sums.minutes(plan.minutes).replace(" ", "\u00a0");
       const now = two ? `Two sittings of ${minutes}` : minutes;
       put(whole, taught ? now : form.asWritten(whole));
       short.replaceChildren(...(taught ? sittings.flatMap((one, index) => shortLines(one, two ? index : null)) : written));
@@ -62,7 +62,7 @@
     const [time, minutes, grouping] = [".time", ".minutes", ".grouping"].map((name) => element.querySelector(name));
     const at = sittings.flat().filter((part) => part.step === one.number);
     const times = [...new Set(at.map(({ start, end }) => `${start} to ${end}`))];
-    const lasts = [...new Set(at.map((part) => bank.hall.minutes(part.minutes)))].join(", then ");
+    const lasts = [...new Set(at.map((part) => bank.sums.minutes(part.minutes)))].join(", then ");
     put(time, taught ? times.join(", then ") : form.asWritten(time));
     put(minutes, taught ? `${lasts}${at.length > 1 && !lasts.includes("then") ? " each time" : ""}` : form.asWritten(minutes));
     put(grouping, bank.hall.groups(one.grouping, fit) || form.asWritten(grouping));

@@ -25,7 +25,7 @@
       space: raw.space,
     };
     if (fit.changing >= fit.available) {
-      beside.changing = `Changing takes all ${bank.hall.minutes(fit.available)}, so none is left to teach in.`;
+      beside.changing = `Changing takes all ${bank.sums.minutes(fit.available)}, so none is left to teach in.`;
     }
     if (raw.space === "m" || raw.space === "s") {
       fit.space = `${number("long", SIDE)}x${number("wide", SIDE)}${raw.space}`;

@@ -17,10 +17,10 @@
     const all = total(facts);
     const have = fit.available - fit.changing;
     const parts = [make("h3", "Minutes")];
-    const opening = `You have ${bank.hall.minutes(have)} to teach`;
+    const opening = `You have ${bank.sums.minutes(have)} to teach`;
     const list = (sitting) => make("ol.fit-minutes", "", ...timed(sitting).map(({ step, minutes: long, start, end }) => {
       const planned = facts.find((one) => one.number === step)?.minutes ?? long;
-      const how = planned === long ? bank.hall.minutes(long) : `${bank.hall.minutes(long)}, planned ${planned}`;
+      const how = planned === long ? bank.sums.minutes(long) : `${bank.sums.minutes(long)}, planned ${planned}`;
       return make("li", "", make("span.time", `${start} to ${end}`), " ",
         make("span", "", `${nameOf(step)} `, make("span.quiet", how)));
     }));
@@ -101,8 +101,8 @@
         look && `They look for this: ${look}`,
         shown.where && fit.watching ? watchToo(fit.watching) : "",
         shown.fits
-          ? `It takes ${bank.hall.minutes(shown.needs)} of the ${long}.`
-          : `It takes ${bank.hall.minutes(shown.needs)} and the step has ${long}: show one part of it only, or leave more of the talk for the classroom.`,
+          ? `It takes ${bank.sums.minutes(shown.needs)} of the ${long}.`
+          : `It takes ${bank.sums.minutes(shown.needs)} and the step has ${long}: show one part of it only, or leave more of the talk for the classroom.`,
       ];
       parts.push(form.make("p", "", form.make("strong", `${form.nameOf(one.number)}. `), words.filter(Boolean).join(" ")));
     });

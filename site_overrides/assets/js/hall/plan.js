@@ -28,6 +28,4 @@
     const words = sums.groupsInWords(sums.groups(fit.dancing, sums.groupSize(grouping, fit.dancing)));
     return words.charAt(0).toUpperCase() + words.slice(1);
   };
-
-  hall.minutes = (many) => `${many} minute${many === 1 ? "" : "s"}`;
 })();

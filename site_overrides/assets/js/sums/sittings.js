@@ -8,7 +8,8 @@
   const total = (sitting, of) => sitting.reduce((sum, step) => sum + of(step), 0);
   const least = (sitting) => total(sitting, sums.fittingLeast);
   const planned = (sitting) => total(sitting, (step) => step.minutes);
-  const words = (minutes) => `${minutes} ${minutes === 1 ? "minute" : "minutes"}`;
+
+  sums.minutes = (many) => `${many} minute${many === 1 ? "" : "s"}`;
 
   sums.regrouped = (before, grouping) =>
     before !== null && grouping !== before && grouping !== "alone" && grouping !== "whole class";
@@ -23,13 +24,13 @@
     const cuts = places(steps).map((after) => cut(steps, after));
     if (!cuts.length) {
       const needed = least(steps);
-      return { parts: [], least: 0, sentence: `This lesson needs at least ${words(needed)} to teach.` };
+      return { parts: [], least: 0, sentence: `This lesson needs at least ${sums.minutes(needed)} to teach.` };
     }
     const needs = (pair) => Math.max(least(pair[0]), least(pair[1]));
     const fewest = Math.min(...cuts.map(needs));
     const holding = cuts.filter((pair) => needs(pair) <= minutes);
     if (!holding.length) {
-      const sentence = `Two sittings need at least ${words(fewest)} to teach each time.`;
+      const sentence = `Two sittings need at least ${sums.minutes(fewest)} to teach each time.`;
       return { parts: [], least: fewest, sentence };
     }
     const uneven = (pair) => Math.abs(planned(pair[0]) - planned(pair[1]));
@@ -37,7 +38,7 @@
     return {
       parts: best.map((sitting) => fitted(sitting, minutes)),
       least: fewest,
-      sentence: `Teach it in two sittings of ${words(minutes)}.`,
+      sentence: `Teach it in two sittings of ${sums.minutes(minutes)}.`,
     };
   };
 
