@@ -84,6 +84,25 @@ def _run(args: argparse.Namespace) -> int:
             from build_tools.commands import check, watch
 
             return watch.run(check.existing_content(args.content), args.port)
+        case "pack":
+            from build_tools.commands import check, pack
+
+            return pack.run(check.existing_content(args.content), args.unit, args.out)
+        case "take-in":
+            from build_tools.commands import check, take_in
+
+            return take_in.run(check.existing_content(args.content), args.file, yes=args.yes)
+        case "adapt":
+            from build_tools.commands import adapt, check
+
+            return adapt.run(
+                check.existing_content(args.content),
+                args.unit,
+                args.slug,
+                title=args.title,
+                licence=args.licence,
+                publisher=args.publisher,
+            )
         case "test":
             from build_tools.commands import test
 
@@ -133,6 +152,23 @@ def _parser() -> argparse.ArgumentParser:
     compare = commands.add_parser("compare", help="say what changed between two editions of a unit")
     compare.add_argument("old", type=Path, help="the folder of the earlier edition")
     compare.add_argument("new", type=Path, help="the folder of the later edition")
+    pack = commands.add_parser("pack", help="make a unit one file for another school")
+    pack.add_argument("unit", nargs="+", help="the unit's folder name, such as rock-pool")
+    pack.add_argument("--out", type=Path, default=Path("packs"), help="the folder for the files")
+    take_in = commands.add_parser("take-in", help="take in a unit that another school packed")
+    take_in.add_argument("file", type=Path, help="the pack, a zip file")
+    take_in.add_argument("--yes", action="store_true", help="answer yes; refusals stay refusals")
+    adapt = commands.add_parser(
+        "adapt", help="make a unit of your own from another, with its credits"
+    )
+    adapt.add_argument("unit", help="the unit's folder name")
+    adapt.add_argument("slug", help="the name of your own folder")
+    for option, says in (
+        ("title", "your unit's title"),
+        ("publisher", "who issues your unit"),
+        ("licence", "your unit's licence, where the other one leaves a choice"),
+    ):
+        adapt.add_argument(f"--{option}", help=says)
     publish = commands.add_parser("publish", help="put a new edition into a folder others read")
     publish.add_argument("--keep", type=int, default=5, help="how many editions stay there")
     roll_back = commands.add_parser("roll-back", help="give readers an earlier edition again")
@@ -141,7 +177,7 @@ def _parser() -> argparse.ArgumentParser:
     verify = commands.add_parser("verify", help="compare a folder with what was published there")
     for command in (publish, roll_back, editions, verify):
         command.add_argument("folder", type=Path, help="the folder that readers open")
-    for command in (check, site, watch, new, publish):
+    for command in (check, site, watch, new, publish, pack, take_in, adapt):
         command.add_argument(
             "--content", type=Path, default=PROJECT / "content", help="the folder of units"
         )

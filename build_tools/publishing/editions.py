@@ -9,8 +9,8 @@ from pathlib import Path
 
 from build_tools.publishing.digests import MANIFEST, faults, files_in, written
 from build_tools.publishing.entry_pages import EDITIONS
-from build_tools.publishing.sure_files import PART, patiently, settle, write_down
 from build_tools.publishing.trouble import CannotPublishError
+from build_tools.sure_files import PART, patiently, settle, write_down
 
 _ID = re.compile(r"(\d{4}-\d{2}-\d{2})-(\d+)")
 OLD = ".old"

@@ -6,7 +6,7 @@ import html
 from pathlib import Path
 
 from build_tools.publishing.pointer import POINTER
-from build_tools.publishing.sure_files import write_whole
+from build_tools.sure_files import write_whole
 
 GO = "go.js"
 PLAIN = "current.html"

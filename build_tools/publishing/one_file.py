@@ -7,7 +7,7 @@ import hashlib
 import mimetypes
 import posixpath
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Collection
 from urllib.parse import unquote
 
 from build_tools.publishing.rewriting import Start, rewritten, with_value
@@ -22,11 +22,12 @@ _FACES = {".woff2": "font/woff2"}
 Read = Callable[[str], bytes]
 
 
-def one_file(html: str, read: Read) -> str:
+def one_file(html: str, read: Read, beside: Collection[str] = ()) -> str:
     """The page `html` as one file; `read` gives a file by its address as the page writes it.
 
     Styles, typefaces and pictures come inside, held by the page's policy. Scripts go, and with
-    them what only a script would show. A link to another file leaves its words.
+    them what only a script would show. A link to another file leaves its words, unless it is among
+    those `beside` this one.
     """
     style = _styles(html, read)
     policy = policy_for(style)
@@ -41,7 +42,7 @@ def one_file(html: str, read: Read) -> str:
             return f"{with_value(tag.text, 'content', policy)}\n<style>{style}</style>"
         if tag.name == "link" and not has.get("href", "").startswith("data:"):
             return None
-        if tag.name == "a" and not has.get("href", "#").startswith("#"):
+        if tag.name == "a" and has.get("href", "#").partition("#")[0] not in ("", *beside):
             return ""
         if tag.name == "img" and not has["src"].startswith("data:"):
             return with_value(tag.text, "src", _as_data(has["src"], read))

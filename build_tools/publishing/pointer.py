@@ -8,7 +8,7 @@ import json
 from dataclasses import asdict, dataclass
 from pathlib import Path
 
-from build_tools.publishing.sure_files import write_whole
+from build_tools.sure_files import write_whole
 
 POINTER = "current.js"
 _START, _END = "window.danceUnitBankEdition = ", ";\n"

@@ -55,6 +55,12 @@ def coded(text: bytes) -> str:
     return base64.b64encode(text).decode()
 
 
+def test_a_link_to_a_page_beside_it_stays() -> None:
+    html = one_file(PAGE, FILES.__getitem__, ("b.html",))
+    assert '<a href="#at">here</a>, <a href="b.html"><em>there</em></a>.' in html
+    assert "index.html" not in html
+
+
 def test_styles_come_into_one_block_that_the_policy_names() -> None:
     (style,) = re.findall(r"<style>(.*?)</style>", made(), re.DOTALL)
     digest = coded(hashlib.sha256(style.encode()).digest())

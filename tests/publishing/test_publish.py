@@ -13,7 +13,8 @@ from pathlib import Path
 
 import pytest
 
-from build_tools.publishing import editions, sure_files
+from build_tools import sure_files
+from build_tools.publishing import editions
 from build_tools.publishing.editions import editions_in
 from build_tools.publishing.entry_pages import entries_in
 from build_tools.publishing.pointer import read_pointer

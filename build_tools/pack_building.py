@@ -1,0 +1,136 @@
+"""A unit of a checked bank as one file for another school, or why it cannot be one yet."""
+
+from __future__ import annotations
+
+import hashlib
+import tempfile
+import tomllib
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from datetime import date
+from pathlib import Path
+
+from build_tools.mkdocs_adapter import PROJECT, render
+from build_tools.model.bank import Bank
+from build_tools.model.unit import Unit
+from build_tools.packs.about import about, metadata
+from build_tools.packs.archive import zipped
+from build_tools.packs.bag import bagged
+from build_tools.packs.credits import credits_text
+from build_tools.packs.hidden_data import PictureError, cleaned
+from build_tools.packs.licences import licence_text
+from build_tools.pages.lesson_page import lesson_page
+from build_tools.pages.unit_page import unit_page
+from build_tools.pipeline import Report
+from build_tools.problem import Problem
+from build_tools.publishing.one_file import one_file
+from build_tools.rules.catalogue import all_rules
+from build_tools.schema_check.schemas import SCHEMA_FOLDER
+from build_tools.site_building import copy_assets
+
+_SCHEMAS = ("unit", "lesson", "shared")
+
+
+@dataclass(frozen=True, slots=True)
+class Pack:
+    """A finished pack: its file's name and its bytes."""
+
+    name: str
+    data: bytes
+
+
+@dataclass(frozen=True, slots=True)
+class NotPacked:
+    """Why a unit cannot go to others: in words, and the problems to mend first."""
+
+    reason: str
+    problems: tuple[Problem, ...] = ()
+
+
+def pack_of(report: Report, slug: str, content: Path) -> Pack | NotPacked:
+    """The pack of the unit `slug` in the checked folder `content`.
+
+    Its bytes depend on the unit's own files, this software, and the bank's lists of topics and
+    words: not on the bank's name, the other units, the machine or the day.
+    """
+    wrong = tuple(p for p in report.problems if p.file.startswith(f"units/{slug}/"))
+    unit = next((u for u in report.bank.units if u.slug == slug), None) if report.bank else None
+    errors = tuple(p for p in wrong if p.severity == "error")
+    if errors:
+        return NotPacked("it has errors", errors)
+    if report.bank is None:
+        return NotPacked("the bank's own files have errors: run `check`")
+    if unit is None:
+        return NotPacked(f"there is no unit in {(content / 'units' / slug).as_posix()}")
+    if unit.draft:
+        return NotPacked("it is a draft: take out `draft: true` when it is finished")
+    rights = {rule.name for rule in all_rules() if rule.family == "rights"}
+    unsettled = tuple(p for p in wrong if p.rule in rights)
+    if unsettled:
+        return NotPacked("its rights are not settled", unsettled)
+    return _made(report.bank, unit, content / "units" / slug)
+
+
+def _made(bank: Bank, unit: Unit, folder: Path) -> Pack | NotPacked:
+    sources = {
+        name: (folder / name).read_bytes()
+        for name in ("unit.md", *(f"lesson-{lesson.number}.md" for lesson in unit.lessons))
+    }
+    for name in sorted(unit.media):
+        try:
+            sources[name] = cleaned(name, (folder / name).read_bytes())
+        except PictureError as error:
+            return NotPacked(f"{(folder / name).as_posix()}: {error}")
+    payload = {
+        **{f"unit/{name}": data for name, data in sources.items()},
+        **{f"pages/{name}": html for name, html in _pages(bank, unit, sources).items()},
+        "licence.txt": licence_text(unit.licence).encode(),
+        "credits.txt": credits_text(unit).encode(),
+        "about.json": about(unit, _written_in(), version()),
+        "metadata.jsonld": metadata(unit),
+    }
+    top = f"{unit.slug}-{unit.edition}"
+    info = (
+        ("Source-Organization", unit.publisher),
+        ("External-Identifier", top),
+        ("External-Description", f"{unit.title}. {unit.summary}"),
+        ("Bagging-Date", unit.issued),
+        ("Bag-Software-Agent", f"dance unit bank {version()}"),
+    )
+    data = zipped(top, bagged(payload, info), date.fromisoformat(unit.issued))
+    return Pack(f"{top}.zip", data)
+
+
+def _pages(bank: Bank, unit: Unit, sources: Mapping[str, bytes]) -> dict[str, bytes]:
+    """The unit's page and its lessons, each whole in itself, with ways to one another."""
+    alone = replace(bank, name=unit.publisher, units=(unit,))
+    pages = [unit_page(alone, unit), *(lesson_page(alone, unit, one) for one in unit.lessons)]
+    names = [page.path.rpartition("/")[2] for page in pages]
+    with tempfile.TemporaryDirectory(prefix="pack-") as scratch:
+        room = Path(scratch)
+        copy_assets(room)
+        render(pages, room)
+        folder = room / "units" / unit.slug
+
+        def read(address: str) -> bytes:
+            return sources[address] if address in sources else (folder / address).read_bytes()
+
+        return {
+            name: one_file((folder / name).read_text(encoding="utf-8"), read, names).encode()
+            for name in names
+        }
+
+
+def _written_in() -> dict[str, object]:
+    """The format that units are written in, and a digest of the schemas that say so."""
+    digest = hashlib.sha512()
+    for name in _SCHEMAS:
+        text = (SCHEMA_FOLDER / f"{name}.schema.json").read_text(encoding="utf-8")
+        digest.update(text.encode())
+    return {"format": 1, "sha512": digest.hexdigest()}
+
+
+def version() -> str:
+    """This software's version."""
+    project = tomllib.loads((PROJECT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
+    return str(project["version"])

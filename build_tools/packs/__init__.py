@@ -1,0 +1,1 @@
+"""The one file in which a unit goes to another school: made, read and taken in."""

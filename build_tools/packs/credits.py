@@ -1,0 +1,48 @@
+"""Whose work is in a pack, and under which licence: title, author, source, licence, changes.
+
+The parts that a credit needs: Creative Commons, "Recommended practices for attribution" (title,
+author, source, licence), and the changes made, CC BY 4.0 section 3(a)(1)(B).
+"""
+
+from __future__ import annotations
+
+from build_tools.model.unit import StimulusItem, Unit
+from build_tools.packs.licences import licence_address
+
+
+def credits_text(unit: Unit) -> str:
+    """The credits of a unit, of what it was adapted from, and of each thing in it."""
+    own = [
+        f"Title: {unit.title}",
+        f"Edition: {unit.edition}, {unit.issued}",
+        f"Publisher: {unit.publisher}",
+        *([f"Author: {unit.credit}"] if unit.credit else []),
+        f"Licence: {unit.licence} ({licence_address(unit.licence)})",
+    ]
+    blocks = [own]
+    parent = unit.adapted_from
+    if parent is not None:
+        blocks.append(
+            [
+                "Adapted from",
+                f"Title: {parent.title}",
+                f"Edition: {parent.edition}",
+                f"Publisher: {parent.publisher}",
+                f"Licence: {parent.licence} ({licence_address(parent.licence)})",
+                "Changes: it was changed; this edition is not the publisher's own",
+            ]
+        )
+    blocks += [_item(item) for item in unit.stimulus.items]
+    return "\n\n".join("\n".join(block) for block in blocks) + "\n"
+
+
+def _item(item: StimulusItem) -> list[str]:
+    return [
+        "In this unit",
+        f"Title: {item.title}",
+        f"Author: {item.by}",
+        f"Source: {item.source}",
+        f"Licence: {item.licence} ({licence_address(item.licence)})",
+        f"Changes: {item.changes or 'none'}",
+        *([f"File: {item.file}"] if item.file else []),
+    ]

@@ -1,0 +1,20 @@
+"""How much a pack may hold: far more than any unit needs, and less than hurts a small computer."""
+
+from __future__ import annotations
+
+MOST_PACK = 40_000_000
+"""Bytes of the file itself: what a mail or a stick still carries."""
+MOST_WHOLE = 60_000_000
+"""Bytes of all its files together, unpacked."""
+MOST_FILE = 20_000_000
+"""Bytes of one file, unpacked."""
+MOST_FILES = 400
+"""Files in it: a unit of eight lessons has about forty."""
+MOST_TIMES = 50
+"""How many times larger a file may get when it is unpacked; text gets about five times."""
+MOST_PATH = 160
+"""Letters of a path, so that it still fits below a folder where paths end at 260."""
+MOST_NAME = 80
+"""Letters of one name in a path."""
+MOST_DEPTH = 6
+"""Folders in folders."""

@@ -1,0 +1,24 @@
+"""A pack's file to its unit, or why not."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from build_tools.packs.limits import MOST_PACK
+from build_tools.packs.reading.bag_check import payload_of
+from build_tools.packs.reading.contents import Pack, contents_of
+from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.reading.unzipping import unzipped
+
+
+def verified(path: Path) -> Pack:
+    """The unit in the pack at `path`, nothing of it written.
+
+    Raises RefusedError in a reader's words.
+    """
+    try:
+        with path.open("rb") as file:
+            data = file.read(MOST_PACK + 1)
+    except OSError as error:
+        raise RefusedError(f"it cannot be opened ({error.strerror})") from None
+    return contents_of(payload_of(unzipped(data)))
