@@ -17,6 +17,9 @@ ROOT = Path(__file__).resolve().parents[1]
 FONT = "@fontsource/atkinson-hyperlegible-next"
 FONT_NAME = "Atkinson Hyperlegible Next"
 FONT_FOLDER = Path("site_overrides/assets/fonts")
+LICENCE_FOLDER = Path("build_tools/packs/licence_texts")
+LICENCE_SOURCE = ("spdx-license-list", "6.12.0", "CC0-1.0")
+"""Where the licences' texts were taken from: the npm package's name, version and licence."""
 THEME = "mkdocs-material"
 PIN = re.compile(r"^(?P<name>[a-z0-9.-]+)==(?P<version>[^\s;]+)(?: *; *(?P<marker>[^\\]+?))? *\\?$")
 HASH = re.compile(r"--hash=(?P<hash>sha256:[0-9a-f]{64})")
@@ -124,16 +127,27 @@ def font_notices(root: Path) -> list[Notice]:
     """A notice for each font file that the site bundles."""
     lock = json.loads((root / "package-lock.json").read_text(encoding="utf-8"))
     font = lock["packages"][f"node_modules/{FONT}"]
-    files = sorted(path for path in (root / FONT_FOLDER).rglob("*") if path.is_file())
+    source = (FONT_NAME, font["version"], font["license"])
+    return bundled(root, FONT_FOLDER, source, "bundled: published with every site")
+
+
+def licence_notices(root: Path) -> list[Notice]:
+    """A notice for each licence's text that a pack may carry."""
+    return bundled(root, LICENCE_FOLDER, LICENCE_SOURCE, "bundled: goes with a pack")
+
+
+def bundled(root: Path, folder: Path, source: tuple[str, str, str], role: str) -> list[Notice]:
+    """A notice for each file of `folder`; `source` is what all are from: name, version, licence."""
+    name, version, licence = source
     return [
         Notice(
-            name=f"{FONT_NAME}: {path.relative_to(root).as_posix()}",
-            version=font["version"],
-            licence=font["license"],
+            name=f"{name}: {path.relative_to(root).as_posix()}",
+            version=version,
+            licence=licence,
             digest=f"sha256:{hashlib.sha256(path.read_bytes()).hexdigest()}",
-            role="bundled: published with every site",
+            role=role,
         )
-        for path in files
+        for path in sorted(path for path in (root / folder).rglob("*") if path.is_file())
     ]
 
 
@@ -142,7 +156,7 @@ def notices_text(root: Path) -> str:
     pins = read_lock((root / "requirements.lock").read_text(encoding="utf-8"))
     names = run_time_names((root / "pyproject.toml").read_text(encoding="utf-8"))
     found = {
-        "bundled": [asdict(notice) for notice in font_notices(root)],
+        "bundled": [asdict(one) for one in (*font_notices(root), *licence_notices(root))],
         "packages": [asdict(package_notice(pin)) for pin in closure(pins, names)],
     }
     return json.dumps(found, indent=2, ensure_ascii=False) + "\n"

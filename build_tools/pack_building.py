@@ -12,6 +12,7 @@ from pathlib import Path
 
 from build_tools.mkdocs_adapter import PROJECT, render
 from build_tools.model.bank import Bank
+from build_tools.model.build_bank import build_bank
 from build_tools.model.unit import Unit
 from build_tools.packs.about import about, metadata
 from build_tools.packs.archive import zipped
@@ -19,14 +20,19 @@ from build_tools.packs.bag import bagged
 from build_tools.packs.credits import credits_text
 from build_tools.packs.hidden_data import PictureError, cleaned
 from build_tools.packs.licences import licence_text
+from build_tools.packs.reading.bag_check import payload_of
+from build_tools.packs.reading.contents import contents_of
+from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.reading.unzipping import unzipped
 from build_tools.pages.lesson_page import lesson_page
 from build_tools.pages.unit_page import unit_page
-from build_tools.pipeline import Report
+from build_tools.pipeline import check_bank_files, check_unit
 from build_tools.problem import Problem
 from build_tools.publishing.one_file import one_file
 from build_tools.rules.catalogue import all_rules
 from build_tools.schema_check.schemas import SCHEMA_FOLDER
 from build_tools.site_building import copy_assets
+from build_tools.source.folder import unit_slugs
 
 _SCHEMAS = ("unit", "lesson", "shared")
 
@@ -47,28 +53,30 @@ class NotPacked:
     problems: tuple[Problem, ...] = ()
 
 
-def pack_of(report: Report, slug: str, content: Path) -> Pack | NotPacked:
-    """The pack of the unit `slug` in the checked folder `content`.
+def pack_of(content: Path, slug: str) -> Pack | NotPacked:
+    """The pack of the unit `slug` in the folder `content`, judged by all that needs no other unit.
 
-    Its bytes depend on the unit's own files, this software, and the bank's lists of topics and
-    words: not on the bank's name, the other units, the machine or the day.
+    Its bytes depend on the unit's own files, this software and the bank's list of words: not on the
+    bank's name and topics, the other units, the machine or the day. Whoever takes it in with this
+    software finds nothing in it to refuse.
     """
-    wrong = tuple(p for p in report.problems if p.file.startswith(f"units/{slug}/"))
-    unit = next((u for u in report.bank.units if u.slug == slug), None) if report.bank else None
-    errors = tuple(p for p in wrong if p.severity == "error")
-    if errors:
-        return NotPacked("it has errors", errors)
-    if report.bank is None:
-        return NotPacked("the bank's own files have errors: run `check`")
-    if unit is None:
+    files = check_bank_files(content)
+    if not files.sound:
+        return NotPacked("the bank's own files have errors", files.problems)
+    if slug not in unit_slugs(content)[0]:
         return NotPacked(f"there is no unit in {(content / 'units' / slug).as_posix()}")
-    if unit.draft:
+    check = check_unit(content, slug, files.grades)
+    errors = tuple(p for p in check.problems if p.severity == "error")
+    if errors or check.unit is None:
+        return NotPacked("it has errors", errors)
+    if check.unit.draft:
         return NotPacked("it is a draft: take out `draft: true` when it is finished")
     rights = {rule.name for rule in all_rules() if rule.family == "rights"}
-    unsettled = tuple(p for p in wrong if p.rule in rights)
+    unsettled = tuple(p for p in check.problems if p.rule in rights and p.severity != "note")
     if unsettled:
         return NotPacked("its rights are not settled", unsettled)
-    return _made(report.bank, unit, content / "units" / slug)
+    bank = build_bank(files.documents, [check.unit])
+    return _made(bank, check.unit, content / "units" / slug)
 
 
 def _made(bank: Bank, unit: Unit, folder: Path) -> Pack | NotPacked:
@@ -98,12 +106,16 @@ def _made(bank: Bank, unit: Unit, folder: Path) -> Pack | NotPacked:
         ("Bag-Software-Agent", f"dance unit bank {version()}"),
     )
     data = zipped(top, bagged(payload, info), date.fromisoformat(unit.issued))
+    try:
+        contents_of(payload_of(unzipped(data)))
+    except RefusedError as refused:
+        return NotPacked(f"whoever takes it in would refuse it: {refused}")
     return Pack(f"{top}.zip", data)
 
 
 def _pages(bank: Bank, unit: Unit, sources: Mapping[str, bytes]) -> dict[str, bytes]:
     """The unit's page and its lessons, each whole in itself, with ways to one another."""
-    alone = replace(bank, name=unit.publisher, units=(unit,))
+    alone = replace(bank, name=unit.publisher, topics={})
     pages = [unit_page(alone, unit), *(lesson_page(alone, unit, one) for one in unit.lessons)]
     names = [page.path.rpartition("/")[2] for page in pages]
     with tempfile.TemporaryDirectory(prefix="pack-") as scratch:

@@ -5,7 +5,6 @@ from __future__ import annotations
 from pathlib import Path
 
 from build_tools.pack_building import NotPacked, pack_of
-from build_tools.pipeline import check_folder
 from build_tools.reports.text import as_text
 from build_tools.sure_files import write_whole
 
@@ -15,13 +14,12 @@ def run(content: Path, units: list[str], out: Path) -> int:
 
     Returns 0 when all are packed; 1 when one cannot be: the others are packed all the same.
     """
-    report = check_folder(content)
     code = 0
     for slug in dict.fromkeys(Path(unit).name for unit in units):
-        made = pack_of(report, slug, content)
+        made = pack_of(content, slug)
         if isinstance(made, NotPacked):
             if made.problems:
-                print(as_text(made.problems, f"{content.name}/"))
+                print(as_text(sorted(made.problems), f"{content.name}/"))
             print(f"{slug} was not packed: {made.reason}")
             code = 1
             continue

@@ -8,6 +8,7 @@ from typing import Any
 from build_tools.model.build_dance import build_dance
 from build_tools.model.build_lesson import build_lesson
 from build_tools.model.unit import (
+    Ancestor,
     CurriculumLink,
     EndPoint,
     Kit,
@@ -42,7 +43,7 @@ def build_unit(
         licence=data["licence"],
         language=data["language"],
         credit=data.get("credit"),
-        adapted_from=Parent(**data["adapted_from"]) if "adapted_from" in data else None,
+        adapted_from=_parent(data["adapted_from"]) if "adapted_from" in data else None,
         draft=data.get("draft", False),
         years=tuple(
             SchoolYears(y["nation"], tuple(_year(n) for n in y["years"])) for y in data["years"]
@@ -66,6 +67,11 @@ def build_unit(
         media=dict(media),
         notes=unit.body,
     )
+
+
+def _parent(data: Any) -> Parent:
+    earlier = tuple(Ancestor(**one) for one in data.get("earlier", ()))
+    return Parent(**{**data, "earlier": earlier})
 
 
 def _year(written: int | float | str) -> str:

@@ -10,13 +10,23 @@ from build_tools.model.lesson import Lesson
 
 
 @dataclass(frozen=True, slots=True)
-class Parent:
-    """The unit that this one was adapted from."""
+class Ancestor:
+    """A unit further back in the line that this one was made from."""
 
     title: str
     publisher: str
     edition: str
     licence: str
+    credit: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Parent(Ancestor):
+    """The unit that this one was adapted from, what was changed, and what it came from itself."""
+
+    changes: str | None = None
+    earlier: tuple[Ancestor, ...] = ()
+    """The nearest first."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,9 +7,10 @@ ISO 8601 duration), and what it has from CreativeWork.
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
+from dataclasses import asdict
 
-from build_tools.model.unit import Parent, Unit
+from build_tools.model.unit import Ancestor, Parent, Unit
 from build_tools.packs.licences import licence_address
 
 FORMAT = 1
@@ -49,7 +50,7 @@ def metadata(unit: Unit) -> bytes:
         "datePublished": unit.issued,
         "inLanguage": unit.language,
         "license": licence_address(unit.licence),
-        "publisher": {"@type": "Organization", "name": unit.publisher},
+        "publisher": _organization(unit.publisher),
         "creditText": f"{unit.title}, {unit.credit or unit.publisher}, {unit.licence}",
         "learningResourceType": "unit of lessons",
         "educationalLevel": [f"{years.nation}: {', '.join(years.years)}" for years in unit.years],
@@ -68,26 +69,46 @@ def metadata(unit: Unit) -> bytes:
         ],
     }
     if unit.credit:
-        found["author"] = {"@type": "Person", "name": unit.credit}
+        found["author"] = _person(unit.credit)
     if unit.adapted_from is not None:
-        parent = unit.adapted_from
-        found["isBasedOn"] = {
-            "@type": "LearningResource",
-            "name": parent.title,
-            "version": parent.edition,
-            "publisher": {"@type": "Organization", "name": parent.publisher},
-            "license": licence_address(parent.licence),
-        }
+        found["isBasedOn"] = _based_on((unit.adapted_from, *unit.adapted_from.earlier))
     return _json(found)
 
 
-def _parent(parent: Parent) -> dict[str, str]:
-    return {
-        "title": parent.title,
-        "publisher": parent.publisher,
-        "edition": parent.edition,
-        "licence": parent.licence,
+def _based_on(line: Sequence[Ancestor]) -> dict[str, object]:
+    """The first of a line of units, each made from the next."""
+    one, *earlier = line
+    found: dict[str, object] = {
+        "@type": "LearningResource",
+        "name": one.title,
+        "version": one.edition,
+        "publisher": _organization(one.publisher),
+        "license": licence_address(one.licence),
     }
+    if one.credit:
+        found["author"] = _person(one.credit)
+    if earlier:
+        found["isBasedOn"] = _based_on(earlier)
+    return found
+
+
+def _person(name: str) -> dict[str, str]:
+    return {"@type": "Person", "name": name}
+
+
+def _organization(name: str) -> dict[str, str]:
+    return {"@type": "Organization", "name": name}
+
+
+def _parent(parent: Parent) -> dict[str, object]:
+    """The parent as the unit's fields write it, without what is not there."""
+    fields = asdict(parent)
+    fields["earlier"] = [_without_none(one) for one in fields["earlier"]]
+    return {name: value for name, value in _without_none(fields).items() if value != []}
+
+
+def _without_none(fields: dict[str, object]) -> dict[str, object]:
+    return {name: value for name, value in fields.items() if value is not None}
 
 
 def _json(value: object) -> bytes:

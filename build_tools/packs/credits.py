@@ -6,7 +6,7 @@ author, source, licence), and the changes made, CC BY 4.0 section 3(a)(1)(B).
 
 from __future__ import annotations
 
-from build_tools.model.unit import StimulusItem, Unit
+from build_tools.model.unit import Ancestor, StimulusItem, Unit
 from build_tools.packs.licences import licence_address
 
 
@@ -22,18 +22,22 @@ def credits_text(unit: Unit) -> str:
     blocks = [own]
     parent = unit.adapted_from
     if parent is not None:
-        blocks.append(
-            [
-                "Adapted from",
-                f"Title: {parent.title}",
-                f"Edition: {parent.edition}",
-                f"Publisher: {parent.publisher}",
-                f"Licence: {parent.licence} ({licence_address(parent.licence)})",
-                "Changes: it was changed; this edition is not the publisher's own",
-            ]
-        )
+        changes = parent.changes or "it was changed; this edition is not the publisher's own"
+        blocks.append([*_ancestor("Adapted from", parent), f"Changes: {changes}"])
+        blocks += [_ancestor("Before that, from", one) for one in parent.earlier]
     blocks += [_item(item) for item in unit.stimulus.items]
     return "\n\n".join("\n".join(block) for block in blocks) + "\n"
+
+
+def _ancestor(heading: str, one: Ancestor) -> list[str]:
+    return [
+        heading,
+        f"Title: {one.title}",
+        f"Edition: {one.edition}",
+        f"Publisher: {one.publisher}",
+        *([f"Author: {one.credit}"] if one.credit else []),
+        f"Licence: {one.licence} ({licence_address(one.licence)})",
+    ]
 
 
 def _item(item: StimulusItem) -> list[str]:

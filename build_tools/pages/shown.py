@@ -22,6 +22,8 @@ _LICENCES = {
     "CC-BY-SA-4.0": ("CC BY-SA 4.0", "creativecommons.org/licenses/by-sa/4.0"),
     "CC-BY-NC-4.0": ("CC BY-NC 4.0", "creativecommons.org/licenses/by-nc/4.0"),
     "CC-BY-NC-SA-4.0": ("CC BY-NC-SA 4.0", "creativecommons.org/licenses/by-nc-sa/4.0"),
+    "CC-BY-ND-4.0": ("CC BY-ND 4.0", "creativecommons.org/licenses/by-nd/4.0"),
+    "CC-BY-NC-ND-4.0": ("CC BY-NC-ND 4.0", "creativecommons.org/licenses/by-nc-nd/4.0"),
     "OGL-UK-3.0": (
         "Open Government Licence 3.0",
         "nationalarchives.gov.uk/doc/open-government-licence/version/3",

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from markupsafe import Markup
 
 from build_tools.model.bank import Bank
-from build_tools.model.unit import Neighbours, StimulusItem, Unit
+from build_tools.model.unit import Ancestor, Neighbours, StimulusItem, Unit
 from build_tools.pages.frame import Frame, Link, frame
 from build_tools.pages.front_page import lessons_in_words, years_in_words
 from build_tools.pages.notes import notes_html
@@ -38,6 +38,7 @@ from build_tools.pages.unit_dance import (
 from build_tools.pages.unit_lessons import LessonEntry, lesson_entries, lesson_href
 from build_tools.views.collecting import things_to_collect
 from build_tools.views.diagrams.score import dance_score
+from build_tools.views.licences import may_be_changed
 from build_tools.views.plain_words import listed, minutes_in_words, name_in_words
 
 
@@ -281,12 +282,18 @@ def rights_in_words(unit: Unit) -> tuple[str, ...]:
     by = f" Written by {unit.credit}." if unit.credit else ""
     lines = [
         f"Edition {unit.edition}, issued by {unit.publisher} on {day_in_words(unit.issued)}.{by}",
-        f"Free to share and change under {licence_in_words(unit.licence)}.",
+        f"Free to share{' and change' if may_be_changed(unit.licence) else ', unchanged,'} under "
+        f"{licence_in_words(unit.licence)}.",
     ]
     if unit.adapted_from:
         p = unit.adapted_from
-        lines.append(
-            f"Adapted from {p.title}, edition {p.edition}, by {p.publisher}, "
-            f"{licence_in_words(p.licence)}."
-        )
+        changed = f" Changed: {sentence(p.changes)}" if p.changes else ""
+        lines.append(f"Adapted from {_ancestor(p)}.{changed}")
+        lines += [f"Before that, from {_ancestor(one)}." for one in p.earlier]
     return tuple(lines)
+
+
+def _ancestor(one: Ancestor) -> str:
+    by = f", written by {one.credit}" if one.credit else ""
+    licence = licence_in_words(one.licence)
+    return f"{one.title}, edition {one.edition}, by {one.publisher}{by}, {licence}"

@@ -47,11 +47,12 @@ def test_the_file_is_fresh() -> None:
     assert text == notices.notices_text(ROOT), "run `python3 build_tools notices`"
 
 
-def test_every_bundled_font_is_named_with_its_digest() -> None:
+def test_every_bundled_file_is_named_with_its_digest() -> None:
     named = json.loads((ROOT / "NOTICES.json").read_text(encoding="utf-8"))["bundled"]
     digests = {notice["name"].split(": ")[1]: notice["digest"] for notice in named}
-    files = [path for path in (ROOT / notices.FONT_FOLDER).rglob("*") if path.is_file()]
-    assert any(path.suffix == ".woff2" for path in files)
+    folders = (notices.FONT_FOLDER, notices.LICENCE_FOLDER)
+    files = [path for folder in folders for path in (ROOT / folder).rglob("*") if path.is_file()]
+    assert {path.suffix for path in files} == {".woff2", ".txt"}
     assert digests == {
         path.relative_to(ROOT).as_posix(): f"sha256:{hashlib.sha256(path.read_bytes()).hexdigest()}"
         for path in files

@@ -2,93 +2,139 @@
 
 from __future__ import annotations
 
+import base64
+import binascii
 import re
+from collections import defaultdict
+from dataclasses import dataclass, field
 from xml.parsers import expat
 
 from build_tools.packs.hidden_data.broken import PictureError
+from build_tools.packs.hidden_data.jpeg import cleaned_jpeg
+from build_tools.packs.hidden_data.png import cleaned_png
+from build_tools.packs.hidden_data.webp import cleaned_webp
 
-SVG = "http://www.w3.org/2000/svg"
-_SEEN = frozenset({"", SVG, "http://www.w3.org/1999/xlink", "http://www.w3.org/XML/1998/namespace"})
-_ATTRIBUTE = re.compile(rb"""\s+(?:xmlns:([\w.-]+)|([\w.-]+):[\w.-]+)\s*=\s*(?:"[^"]*"|'[^']*')""")
-_DECLARED = re.compile(rb"""\s+xmlns:([\w.-]+)\s*=\s*(?:"([^"]*)"|'([^']*)')""")
+_SEEN = frozenset(
+    {
+        "",
+        "http://www.w3.org/2000/svg",
+        "http://www.w3.org/1999/xlink",
+        "http://www.w3.org/XML/1998/namespace",
+        "http://www.w3.org/1999/xhtml",
+        "http://www.w3.org/1998/Math/MathML",
+    }
+)
+"""The namespaces that a browser draws; what may not stand in a drawing is refused elsewhere."""
+_TAG = re.compile(rb"""<(?:[^<>"']|"[^"]*"|'[^']*')*>""")
+_ATTRIBUTE = re.compile(rb"""(\s+)([^\s=/>]+)(\s*=\s*)("[^"]*"|'[^']*')""")
+_PICTURE = re.compile(rb"""["']\s*data:image/(png|jpeg|webp);base64,([^"']*)["']""")
+_BY_KIND = {b"png": cleaned_png, b"jpeg": cleaned_jpeg, b"webp": cleaned_webp}
 
 
 def cleaned_svg(data: bytes) -> bytes:
     """The drawing without what is not drawn; all else stays letter by letter."""
     if not data.lstrip(b"\xef\xbb\xbf").lstrip().startswith((b"<svg", b"<?xml", b"<!--")):
         raise PictureError("it is not an SVG drawing, though its name ends in .svg")
-    cuts, starts = _what_to_cut(data)
+    cleaner = _Cleaner(data)
     kept, at = [], 0
-    for start, end in sorted(cuts):
-        if start >= at:
-            kept.append(data[at:start])
-            at = end
-        at = max(at, end)
-    whole = b"".join([*kept, data[at:]])
-    return _without_foreign_attributes(whole, starts)
+    for start, end, instead in cleaner.changes():
+        kept += [data[at:start], instead]
+        at = end
+    return b"".join([*kept, data[at:]])
 
 
-def _what_to_cut(data: bytes) -> tuple[list[tuple[int, int]], set[bytes]]:
-    """The stretches of bytes to leave out, and the prefixes that are not of the drawing."""
-    parser = expat.ParserCreate(namespace_separator="\n")
-    parser.buffer_text = False
-    cuts: list[tuple[int, int]] = []
-    open_elements: list[bool] = []
-    started: list[int] = []
-    foreign = {
-        found[1]
-        for found in _DECLARED.finditer(data)
-        if (found[2] or found[3] or b"").decode("utf-8", "replace") not in _SEEN
-    }
+@dataclass(slots=True)
+class _Cleaner:
+    """Reads a drawing and notes each stretch of its bytes to leave out or to change."""
 
-    def start(name: str, _attributes: object) -> None:
+    data: bytes
+    _parser: expat.XMLParserType = field(init=False)
+    _spaces: dict[str, list[str]] = field(init=False)
+    _found: list[tuple[int, int, bytes]] = field(init=False)
+    _depth: int = 0
+    _out_from: tuple[int, int] | None = None
+    """Where the element that is being left out starts, and how deep it lies."""
+
+    def __post_init__(self) -> None:
+        self._spaces, self._found = defaultdict(list), []
+        self._parser = expat.ParserCreate(namespace_separator="\n")
+        self._parser.buffer_text = False
+        self._parser.StartNamespaceDeclHandler = self._declare
+        self._parser.EndNamespaceDeclHandler = lambda prefix: self._spaces[prefix or ""].pop()
+        self._parser.StartElementHandler = self._start
+        self._parser.EndElementHandler = self._end
+        self._parser.CommentHandler = lambda _text: self._cut_to(b"-->")
+        self._parser.ProcessingInstructionHandler = lambda _target, _text: self._cut_to(b"?>")
+        self._parser.StartDoctypeDeclHandler = self._doctype
+
+    def changes(self) -> list[tuple[int, int, bytes]]:
+        """From where to where, and what stands there instead; in order, none within another."""
+        try:
+            self._parser.Parse(self.data, True)
+        except expat.ExpatError as error:
+            raise PictureError(
+                f"it is not sound XML (line {error.lineno}): open it and save it again"
+            ) from error
+        return self._found
+
+    def _declare(self, prefix: str | None, space: str | None) -> None:
+        self._spaces[prefix or ""].append(space or "")
+
+    def _start(self, name: str, _attributes: object) -> None:
+        self._depth += 1
+        if self._out_from is not None:
+            return
+        at = self._parser.CurrentByteIndex
         space, _, local = name.rpartition("\n")
-        inside = bool(open_elements) and open_elements[-1]
-        out = inside or space not in _SEEN or local == "metadata"
-        if out and not inside:
-            started.append(parser.CurrentByteIndex)
-        open_elements.append(out)
+        if self._depth == 1 and local != "svg":
+            raise PictureError("it is not an SVG drawing, though its name ends in .svg")
+        if space not in _SEEN or local == "metadata":
+            self._out_from = (at, self._depth)
+            return
+        tag = _TAG.match(self.data, at)
+        if tag is None:
+            raise PictureError("its tags cannot be told apart: open it and save it again")
+        changed = _ATTRIBUTE.sub(self._attribute, tag[0])
+        if changed != tag[0]:
+            self._found.append((at, tag.end(), changed))
 
-    def end(_name: str) -> None:
-        out = open_elements.pop()
-        if out and not (open_elements and open_elements[-1]):
-            at = parser.CurrentByteIndex
-            # an element that closes itself ends where it starts
-            close = data.index(b">", at) + 1
-            cuts.append((started.pop(), close))
+    def _end(self, _name: str) -> None:
+        if self._out_from is not None and self._out_from[1] == self._depth:
+            start, _ = self._out_from
+            tag = _TAG.match(self.data, start)
+            # The parser stands behind an element that closes itself, and before other end tags.
+            if tag is not None and tag[0].endswith(b"/>"):
+                end = tag.end()
+            else:
+                end = self.data.index(b">", self._parser.CurrentByteIndex) + 1
+            self._found.append((start, end, b""))
+            self._out_from = None
+        self._depth -= 1
 
-    def comment(_text: str) -> None:
-        at = parser.CurrentByteIndex
-        cuts.append((at, data.index(b"-->", at) + 3))
+    def _cut_to(self, ending: bytes) -> None:
+        if self._out_from is None:
+            at = self._parser.CurrentByteIndex
+            self._found.append((at, self.data.index(ending, at) + len(ending), b""))
 
-    def instruction(_target: str, _text: str) -> None:
-        at = parser.CurrentByteIndex
-        cuts.append((at, data.index(b"?>", at) + 2))
-
-    def doctype(*_: object) -> None:
+    def _doctype(self, *_: object) -> None:
         raise PictureError("it declares a document type: save it as a plain SVG drawing")
 
-    parser.StartElementHandler = start
-    parser.EndElementHandler = end
-    parser.CommentHandler = comment
-    parser.ProcessingInstructionHandler = instruction
-    parser.StartDoctypeDeclHandler = doctype
+    def _attribute(self, found: re.Match[bytes]) -> bytes:
+        name = found[2].decode("utf-8", "replace")
+        prefix, colon, local = name.rpartition(":")
+        declared = local if prefix == "xmlns" else prefix
+        if colon and self._spaces[declared] and self._spaces[declared][-1] not in _SEEN:
+            return b""
+        if local == "href" and (picture := _PICTURE.fullmatch(found[4])):
+            return found[0].replace(picture[2], _cleaned_inside(picture[1], picture[2]))
+        return found[0]
+
+
+def _cleaned_inside(kind: bytes, coded: bytes) -> bytes:
+    """A picture in the drawing, as it is written there, without what it carries unseen."""
     try:
-        parser.Parse(data, True)
-    except expat.ExpatError as error:
-        raise PictureError(
-            f"it is not sound XML (line {error.lineno}): open it and save it again"
-        ) from error
-    return cuts, foreign
-
-
-def _without_foreign_attributes(data: bytes, foreign: set[bytes]) -> bytes:
-    if not foreign:
-        return data
-
-    def tag(found: re.Match[bytes]) -> bytes:
-        return _ATTRIBUTE.sub(
-            lambda one: b"" if (one[1] or one[2]) in foreign else one[0], found[0]
-        )
-
-    return re.sub(rb"""<[A-Za-z](?:[^<>"']|"[^"]*"|'[^']*')*>""", tag, data)
+        data = base64.b64decode(b"".join(coded.split()), validate=True)
+    except binascii.Error:
+        raise PictureError("a picture in it is damaged: put it in again") from None
+    clean = _BY_KIND[kind](data)
+    return coded if clean == data else base64.b64encode(clean)

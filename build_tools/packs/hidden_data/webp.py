@@ -23,7 +23,7 @@ def cleaned_webp(data: bytes) -> bytes:
         chunk = data[at:after]
         if kind == b"EXIF":
             refuse_turned(chunk[8:].removeprefix(_BEFORE_TIFF))
-        if kind == b"VP8X":
+        if kind == b"VP8X" and size:
             chunk = chunk[:8] + bytes((chunk[8] & ~_EXIF_AND_XMP,)) + chunk[9:]
         if kind in _SEEN:
             kept.append(chunk)

@@ -16,7 +16,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.licences import asks, may_hold, wholes_for
+from build_tools.views.licences import asks, may_adapt, wholes_for
 from build_tools.views.plain_words import listed
 
 GRADE: Grade = "error"
@@ -29,12 +29,18 @@ SOURCE = (
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding where the unit's licence drops what its parent's licence asks."""
     parent = unit.adapted_from
-    if parent is None or may_hold(unit.licence, parent.licence):
+    if parent is None or may_adapt(unit.licence, parent.licence):
         return
+    open_to = wholes_for(parent.licence)
+    help_ = (
+        f"share this unit under {listed(open_to, 'or')}"
+        if open_to
+        else f"ask {parent.publisher} for leave in writing, or make a unit of your own"
+    )
     yield Finding(
         unit.file,
         ("licence",),
         f"`{parent.title}`, from which this unit was made, is under {parent.licence}, which asks "
         f"{asks(unit.licence, parent.licence)}; this unit is under {unit.licence}",
-        f"share this unit under {listed(wholes_for(parent.licence), 'or')}",
+        help_,
     )

@@ -33,12 +33,15 @@ def check(unit: Unit) -> Iterator[Finding]:
     """
     for n, item in enumerate(unit.stimulus.items):
         travels = item.file or item.text_version
-        if not travels or may_hold(unit.licence, item.licence):
+        if not travels or may_hold(unit.licence, item.licence, changed=bool(item.changes)):
             continue
+        open_to = wholes_for(item.licence)
         yield Finding(
             unit.file,
             ("stimulus", "items", n, "licence"),
             f"the unit is shared under {unit.licence}, but `{item.title}` in it is under "
             f"{item.licence}, which asks {asks(unit.licence, item.licence)}",
-            f"share the unit under {listed(wholes_for(item.licence), 'or')}, or use another item",
+            f"share the unit under {listed(open_to, 'or')}, or use another item"
+            if open_to
+            else "use the item as it was, or another one",
         )

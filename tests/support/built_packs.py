@@ -1,0 +1,33 @@
+"""Packs of the published units, made once a worker."""
+
+from __future__ import annotations
+
+import io
+import zipfile
+from functools import cache
+from pathlib import Path
+
+from build_tools.pack_building import Pack, pack_of
+from tests.support.built_sites import CONTENT
+
+SLUGS = ("rock-pool", "seeds-on-the-move", "weaving-shed")
+
+
+def made(content: Path, slug: str) -> Pack:
+    """The pack of a unit that can be packed."""
+    pack = pack_of(content, slug)
+    assert isinstance(pack, Pack), pack
+    return pack
+
+
+@cache
+def packed(slug: str) -> Pack:
+    """The pack of a published unit."""
+    return made(CONTENT, slug)
+
+
+def unpacked(data: bytes, folder: Path) -> Path:
+    """The bag of a pack, unpacked in `folder` by Python's own reader."""
+    with zipfile.ZipFile(io.BytesIO(data)) as archive:
+        archive.extractall(folder)
+        return folder / archive.namelist()[0].partition("/")[0]
