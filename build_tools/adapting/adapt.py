@@ -19,15 +19,12 @@ FIRST = "1.0.0"
 
 @dataclass(frozen=True, slots=True)
 class Wanted:
-    """What the new unit is to be: its title, who issues it, on which day, under which licence.
-
-    `licence` is None where the old one's is kept if that may be.
-    """
+    """What the new unit is to be: its title, who issues it, on which day, under which licence."""
 
     title: str
     publisher: str
     day: str
-    licence: str | None = None
+    licence: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,16 +58,15 @@ def licence_for(unit: Unit, wanted: str | None) -> str | NotAdapted:
     return licence
 
 
-def adapted(text: str, unit: Unit, licence: str, wanted: Wanted) -> str:
-    """The unit.md of the new unit, a draft: `text` is the old one's, `licence` the new one's."""
-    first_taught = {"tried": "\n  taught: false"}
+def adapted(text: str, unit: Unit, wanted: Wanted) -> str:
+    """The unit.md of the new unit, a draft; `text` is that of `unit`."""
     changed = {
         "title": quoted(wanted.title),
         "edition": FIRST,
         "issued": wanted.day,
         "publisher": quoted(wanted.publisher),
-        "licence": licence,
-        **first_taught,
+        "licence": wanted.licence,
+        "tried": "\n  taught: false",
         "credit": None,
     }
     for name, value in changed.items():

@@ -3,16 +3,12 @@
 from __future__ import annotations
 
 import shutil
-import tempfile
 from pathlib import Path
 
 from build_tools.adapting.adapt import NotAdapted, Wanted, adapted, licence_for
-from build_tools.commands.misuse import Misuse
+from build_tools.commands.unit_folder import free_folder, written_whole
 from build_tools.pipeline import check_folder
 from build_tools.reports.text import as_text
-from build_tools.source.folder import MOST_SLUG, is_slug
-
-_READABLE = 0o755
 
 
 def run(
@@ -29,7 +25,7 @@ def run(
     Returns 0 when it is there; 1 when the unit has faults of shape or its licence forbids it.
     Raises Misuse, with nothing written, where the name cannot be used or is taken.
     """
-    goal = _free(content, slug)
+    goal = free_folder(content, slug)
     report = check_folder(content)
     source = Path(unit).name
     found = next((u for u in report.bank.units if u.slug == source), None) if report.bank else None
@@ -44,38 +40,17 @@ def run(
         print(f"{kept.reason}; nothing was written")
         return 1
     wanted = Wanted(
-        title or f"{found.title}, adapted", publisher or report.bank.name, report.bank.as_of
+        title=title or f"{found.title}, adapted",
+        publisher=publisher or report.bank.name,
+        day=report.bank.as_of,
+        licence=kept,
     )
     old = content / "units" / source
     text = (old / "unit.md").read_text(encoding="utf-8")
-    _write(old, goal, adapted(text, found, kept, wanted))
+    with written_whole(goal) as room:
+        shutil.copytree(old, room, ignore=shutil.ignore_patterns(".*"), dirs_exist_ok=True)
+        fresh = adapted(text, found, wanted)
+        (room / "unit.md").write_text(fresh, encoding="utf-8", newline="\n")
     print(f"{goal.as_posix()} is your own draft under {kept}, made from {found.title}.")
     print("Write what you changed in it under `adapted_from`, then run `check`.")
     return 0
-
-
-def _free(content: Path, slug: str) -> Path:
-    if not is_slug(slug):
-        raise Misuse(
-            f"`{slug}` cannot name a folder everywhere; use small letters, figures and single "
-            f"hyphens, {MOST_SLUG} at most, such as rock-pool"
-        )
-    goal = content / "units" / slug
-    if goal.exists() or goal.is_symlink():
-        raise Misuse(f"there is a unit {slug} already; choose another name")
-    return goal
-
-
-def _write(old: Path, goal: Path, text: str) -> None:
-    """Copy the old unit's folder, with the new unit.md, all at once or not at all."""
-    room = Path(tempfile.mkdtemp(prefix=".adapting-", dir=goal.parent))
-    try:
-        folder = room / goal.name
-        shutil.copytree(old, folder, ignore=shutil.ignore_patterns(".*"))
-        (folder / "unit.md").write_text(text, encoding="utf-8", newline="\n")
-        folder.chmod(_READABLE)
-        folder.rename(goal)
-    except OSError as error:
-        raise Misuse(f"{goal} cannot be written ({error.strerror}); nothing is changed") from error
-    finally:
-        shutil.rmtree(room, ignore_errors=True)

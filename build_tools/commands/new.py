@@ -3,15 +3,14 @@
 from __future__ import annotations
 
 import shlex
-import shutil
 import sys
-import tempfile
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any, TypeVar
 
 from build_tools.commands.misuse import Misuse
+from build_tools.commands.unit_folder import free_folder, written_whole
 from build_tools.drafting import answers
 from build_tools.drafting.asked import LESSONS, MINUTES, PATTERNS, Asked, BankFacts
 from build_tools.drafting.draft import draft
@@ -19,12 +18,10 @@ from build_tools.problem import Problem
 from build_tools.schema_check.check import check_document
 from build_tools.schema_check.schemas import SCHEMA_FOLDER, Kind
 from build_tools.source.document import Document, read_data, read_markdown
-from build_tools.source.folder import MOST_SLUG, is_slug
 from build_tools.views.open_places import MARK
 from build_tools.views.plain_words import listed
 
 _T = TypeVar("_T")
-_READABLE = 0o755
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,7 +43,7 @@ def run(slug: str, given: Given, content: Path) -> int:
     Raises Misuse, with nothing written, where the folder is there already or cannot be written,
     or an answer is missing or cannot be used.
     """
-    folder = _free_folder(content, slug)
+    folder = free_folder(content, slug)
     bank = _bank_file(content, "bank.yml", "bank")
     topics = _bank_file(content, "vocabulary/topics.yml", "topics")
     asked = _asked(given)
@@ -55,21 +52,11 @@ def run(slug: str, given: Given, content: Path) -> int:
     facts = BankFacts(bank["name"], bank["as_of"], found or (slug,))
     files = draft(asked, facts)
     _refuse_odd_answers(files)
-    _write(folder, files)
+    with written_whole(folder) as room:
+        for file, text in files.items():
+            (room / file).write_text(text, encoding="utf-8", newline="")
     _say_what_next(content, slug, files, found)
     return 0
-
-
-def _free_folder(content: Path, slug: str) -> Path:
-    if not is_slug(slug):
-        raise Misuse(
-            f"`{slug}` cannot name a folder everywhere; use small letters, figures and single "
-            f"hyphens, {MOST_SLUG} at most, such as rock-pool"
-        )
-    folder = content / "units" / slug
-    if folder.exists() or folder.is_symlink():
-        raise Misuse(f"there is a unit {slug} already; choose another name, or edit {folder}")
-    return folder
 
 
 def _bank_file(content: Path, file: str, kind: Kind) -> dict[str, Any]:
@@ -146,28 +133,6 @@ def _refuse_odd_answers(files: dict[str, str]) -> None:
         if problems:
             first = problems[0]
             raise Misuse(f"the title or stimulus cannot be used: {first.message}; {first.help}")
-
-
-def _write(folder: Path, files: dict[str, str]) -> None:
-    """Write every file beside the folder's place first, so that it is there whole or not at all."""
-    units = folder.parent
-    made_units = not units.exists()
-    scratch: Path | None = None
-    try:
-        units.mkdir(exist_ok=True)
-        # a name with a dot before it is not read as a unit, should this be cut off
-        scratch = Path(tempfile.mkdtemp(prefix=".new-", dir=units))
-        for file, text in files.items():
-            (scratch / file).write_text(text, encoding="utf-8", newline="")
-        scratch.chmod(_READABLE)
-        scratch.rename(folder)
-    except OSError as error:
-        raise Misuse(f"nothing can be written in {units} ({error.strerror})") from None
-    finally:
-        if scratch is not None and scratch.exists():
-            shutil.rmtree(scratch)
-        if made_units and units.exists() and not any(units.iterdir()):
-            units.rmdir()
 
 
 def _say_what_next(
