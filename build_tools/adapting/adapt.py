@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from build_tools.adapting.fields import quoted, with_field
 from build_tools.model.unit import Ancestor, Unit
-from build_tools.views.licences import may_adapt, may_be_changed, may_hold, wholes_for
+from build_tools.views.licences import may_adapt, may_be_changed, narrower_items, wholes_for
 from build_tools.views.open_places import MARK
 from build_tools.views.plain_words import listed
 
@@ -48,13 +48,12 @@ def licence_for(unit: Unit, wanted: str | None) -> str | NotAdapted:
             f"{named}, and what is made from it cannot be under {licence}: choose "
             f"{listed(wholes_for(unit.licence), 'or')}"
         )
-    for item in unit.stimulus.items:
-        travels = item.file or item.text_version
-        if travels and not may_hold(licence, item.licence, changed=bool(item.changes)):
-            return NotAdapted(
-                f"`{item.title}` in it is under {item.licence}, which cannot stand in a unit under "
-                f"{licence}: choose another licence, or ask whoever made it"
-            )
+    _, item = next(narrower_items(unit, licence), (0, None))
+    if item is not None:
+        return NotAdapted(
+            f"`{item.title}` in it is under {item.licence}, which cannot stand in a unit under "
+            f"{licence}: choose another licence, or ask whoever made it"
+        )
     return licence
 
 

@@ -10,25 +10,14 @@ from markupsafe import Markup
 
 from build_tools.model.bank import Bank
 from build_tools.views.diagrams.figure import Figure
+from build_tools.views.licences import licence_address
 from build_tools.views.plain_words import listed, name_in_words
 
 _MONTHS = (
     "January", "February", "March", "April", "May", "June",
     "July", "August", "September", "October", "November", "December",
 )  # fmt: skip
-_LICENCES = {
-    "CC0-1.0": ("CC0 1.0", "creativecommons.org/publicdomain/zero/1.0"),
-    "CC-BY-4.0": ("CC BY 4.0", "creativecommons.org/licenses/by/4.0"),
-    "CC-BY-SA-4.0": ("CC BY-SA 4.0", "creativecommons.org/licenses/by-sa/4.0"),
-    "CC-BY-NC-4.0": ("CC BY-NC 4.0", "creativecommons.org/licenses/by-nc/4.0"),
-    "CC-BY-NC-SA-4.0": ("CC BY-NC-SA 4.0", "creativecommons.org/licenses/by-nc-sa/4.0"),
-    "CC-BY-ND-4.0": ("CC BY-ND 4.0", "creativecommons.org/licenses/by-nd/4.0"),
-    "CC-BY-NC-ND-4.0": ("CC BY-NC-ND 4.0", "creativecommons.org/licenses/by-nc-nd/4.0"),
-    "OGL-UK-3.0": (
-        "Open Government Licence 3.0",
-        "nationalarchives.gov.uk/doc/open-government-licence/version/3",
-    ),
-}
+_OGL = "OGL-UK-3.0"
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,8 +55,10 @@ def day_in_words(day: str) -> str:
 
 def licence_in_words(licence: str) -> str:
     """A licence's name with the address of its words."""
-    name, address = _LICENCES[licence]
-    return f"{name} ({address})"
+    kind, _, version = licence.rpartition("-")
+    name = "Open Government Licence" if licence == _OGL else kind.replace("CC-", "CC ")
+    address = licence_address(licence).removeprefix("https://").removeprefix("www.").rstrip("/")
+    return f"{name} {version} ({address})"
 
 
 def capital(words: str) -> str:

@@ -8,6 +8,10 @@ Creative Commons Attribution License 4.0".
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
+from build_tools.model.unit import StimulusItem, Unit
+
 _CREDIT = ("CC-BY-4.0", "OGL-UK-3.0")
 _NOT_SOLD = ("CC-BY-NC-4.0", "CC-BY-NC-SA-4.0", "CC-BY-NC-ND-4.0")
 _ALL = ("CC0-1.0", *_CREDIT, "CC-BY-SA-4.0", "CC-BY-ND-4.0", *_NOT_SOLD)
@@ -23,6 +27,20 @@ _WHOLES: dict[str, tuple[str, ...]] = {
     "CC-BY-NC-ND-4.0": (),
 }
 """For each licence of a unit adapted, the licences that the new unit may have."""
+
+
+_ADDRESSES = {
+    "CC0-1.0": "https://creativecommons.org/publicdomain/zero/1.0/",
+    "OGL-UK-3.0": "https://www.nationalarchives.gov.uk/doc/open-government-licence/version/3/",
+}
+
+
+def licence_address(licence: str) -> str:
+    """Where a licence is published: what metadata names it by."""
+    if licence in _ADDRESSES:
+        return _ADDRESSES[licence]
+    kind, _, version = licence.removeprefix("CC-").lower().rpartition("-")
+    return f"https://creativecommons.org/licenses/{kind}/{version}/"
 
 
 def wholes_for(part: str) -> tuple[str, ...]:
@@ -49,6 +67,17 @@ def may_hold(whole: str, part: str, changed: bool) -> bool:
     if may_be_changed(part):
         return may_adapt(whole, part)
     return not changed and ("-NC" in whole or "-NC" not in part)
+
+
+def narrower_items(unit: Unit, licence: str) -> Iterator[tuple[int, StimulusItem]]:
+    """The items that travel with `unit` and cannot stand in it under `licence`, with their places.
+
+    An item with neither file nor words is only named, and its licence binds nobody here.
+    """
+    for n, item in enumerate(unit.stimulus.items):
+        travels = item.file or item.text_version
+        if travels and not may_hold(licence, item.licence, changed=bool(item.changes)):
+            yield n, item
 
 
 def asks(whole: str, part: str) -> str:

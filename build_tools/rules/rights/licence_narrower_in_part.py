@@ -16,7 +16,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.licences import asks, may_hold, wholes_for
+from build_tools.views.licences import asks, narrower_items, wholes_for
 from build_tools.views.plain_words import listed
 
 GRADE: Grade = "error"
@@ -27,14 +27,8 @@ SOURCE = (
 
 
 def check(unit: Unit) -> Iterator[Finding]:
-    """Yield a finding for each item that travels with the unit and asks more than the unit does.
-
-    An item with neither file nor words is only named, and its licence binds nobody here.
-    """
-    for n, item in enumerate(unit.stimulus.items):
-        travels = item.file or item.text_version
-        if not travels or may_hold(unit.licence, item.licence, changed=bool(item.changes)):
-            continue
+    """Yield a finding for each item that travels with the unit and asks more than the unit does."""
+    for n, item in narrower_items(unit, unit.licence):
         open_to = wholes_for(item.licence)
         yield Finding(
             unit.file,
