@@ -38,7 +38,7 @@ _SCHEMAS = ("unit", "lesson", "shared")
 
 
 @dataclass(frozen=True, slots=True)
-class Pack:
+class PackFile:
     """A finished pack: its file's name and its bytes."""
 
     name: str
@@ -53,7 +53,7 @@ class NotPacked:
     problems: tuple[Problem, ...] = ()
 
 
-def pack_of(content: Path, slug: str) -> Pack | NotPacked:
+def pack_of(content: Path, slug: str) -> PackFile | NotPacked:
     """The pack of the unit `slug` in the folder `content`, judged by all that needs no other unit.
 
     Its bytes depend on the unit's own files, this software and the bank's list of words: not on the
@@ -79,7 +79,7 @@ def pack_of(content: Path, slug: str) -> Pack | NotPacked:
     return _made(bank, check.unit, content / "units" / slug)
 
 
-def _made(bank: Bank, unit: Unit, folder: Path) -> Pack | NotPacked:
+def _made(bank: Bank, unit: Unit, folder: Path) -> PackFile | NotPacked:
     sources = {
         name: (folder / name).read_bytes()
         for name in ("unit.md", *(f"lesson-{lesson.number}.md" for lesson in unit.lessons))
@@ -89,12 +89,13 @@ def _made(bank: Bank, unit: Unit, folder: Path) -> Pack | NotPacked:
             sources[name] = cleaned(name, (folder / name).read_bytes())
         except PictureError as error:
             return NotPacked(f"{(folder / name).as_posix()}: {error}")
+    made_with = version()
     payload = {
         **{f"unit/{name}": data for name, data in sources.items()},
         **{f"pages/{name}": html for name, html in _pages(bank, unit, sources).items()},
         "licence.txt": licence_text(unit.licence).encode(),
         "credits.txt": credits_text(unit).encode(),
-        "about.json": about(unit, _written_in(), version()),
+        "about.json": about(unit, _written_in(), made_with),
         "metadata.jsonld": metadata(unit),
     }
     top = f"{unit.slug}-{unit.edition}"
@@ -103,14 +104,14 @@ def _made(bank: Bank, unit: Unit, folder: Path) -> Pack | NotPacked:
         ("External-Identifier", top),
         ("External-Description", f"{unit.title}. {unit.summary}"),
         ("Bagging-Date", unit.issued),
-        ("Bag-Software-Agent", f"dance unit bank {version()}"),
+        ("Bag-Software-Agent", f"dance unit bank {made_with}"),
     )
     data = zipped(top, bagged(payload, info), date.fromisoformat(unit.issued))
     try:
         contents_of(payload_of(unzipped(data)))
     except RefusedError as refused:
         return NotPacked(f"whoever takes it in would refuse it: {refused}")
-    return Pack(f"{top}.zip", data)
+    return PackFile(f"{top}.zip", data)
 
 
 def _pages(bank: Bank, unit: Unit, sources: Mapping[str, bytes]) -> dict[str, bytes]:

@@ -18,9 +18,9 @@ from build_tools.views.plain_words import (
     action_in_words,
     action_label,
     counts_in_words,
+    danced_in_words,
     development_in_words,
     name_in_words,
-    passage_in_words,
     seconds_in_words,
     transition_in_words,
 )
@@ -233,9 +233,7 @@ def _stretch(s: ScoreStretch, place: int) -> PlayedView:
 def _section(section: Section) -> tuple[str, str, tuple[str, ...]]:
     lasts = f", {seconds_in_words(section.seconds)}" if section.seconds else ""
     start = (f"Start: {section.improvised_from}",) if section.improvised_from else ()
-    danced = tuple(
-        capital(passage_in_words(p)) + (f" ({p.who})" if p.who else "") for p in section.danced
-    )
+    danced = tuple(capital(danced_in_words(one)) for one in section.danced)
     return section.idea, f"Not counted{lasts}", (*start, *section.improvised_rules, *danced)
 
 

@@ -17,10 +17,10 @@ from build_tools.views.diagrams.strip_changes import changes_unseen
 from build_tools.views.journey import journeys
 from build_tools.views.plain_words import (
     counts_in_words,
+    danced_in_words,
     development_in_words,
     listed,
     name_in_words,
-    passage_in_words,
     seconds_in_words,
     transition_in_words,
 )
@@ -148,9 +148,7 @@ def _section(dance: Dance, letter: str) -> SectionView:
         letter=letter,
         idea=section.idea,
         length=_length(section),
-        danced=tuple(
-            capital(passage_in_words(p)) + (f" ({p.who})" if p.who else "") for p in section.danced
-        ),
+        danced=tuple(capital(danced_in_words(one)) for one in section.danced),
         rules=(*start, *section.improvised_rules),
         parts=picture(parts_figure(dance, section)) if counted else None,
         floor=picture(floor_plan(dance, section)),

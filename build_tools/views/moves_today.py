@@ -15,7 +15,12 @@ from build_tools.movement.effort import EFFORT_ACTIONS
 from build_tools.movement.relationships import passage_counts
 from build_tools.movement.whole import lengths
 from build_tools.views.parts_named import letters_in, motifs_in
-from build_tools.views.plain_words import action_label, passage_in_words
+from build_tools.views.plain_words import (
+    action_label,
+    counts_in_words,
+    danced_in_words,
+    way_in_words,
+)
 from build_tools.views.without_counts import is_counted
 
 _KINDS = {
@@ -98,7 +103,7 @@ def _parts(dance: Dance, names: Sequence[str]) -> tuple[PartToday, ...]:
 def move_in_words(action: Action, counted: bool) -> MoveToday:
     """The move as a body does it: a jump, high, light and sudden."""
     parts = [
-        f"{shown(action.counts)} {'count' if action.counts == 1 else 'counts'}" if counted else "",
+        counts_in_words(action.counts) if counted else "",
         " and ".join(_deed(kind, action) for kind in action.kinds),
         _way(action),
         _between(action.level),
@@ -115,11 +120,8 @@ def _deed(kind: str, action: Action) -> str:
 
 
 def _way(action: Action) -> str:
-    way = " ".join(
-        word for word in (action.direction, f"to the {action.side}" if action.side else "") if word
-    )
     line = f"on a {action.pathway} line" if action.pathway else ""
-    return " ".join(word for word in (way, line) if word)
+    return f"{way_in_words(action)} {line}".strip()
 
 
 def _between(amount: str | None) -> str:
@@ -141,7 +143,6 @@ def _part(dance: Dance, section: Section) -> PartToday:
     for passage in section.danced:
         after = before + passage_counts(passage, known)
         when = f"{shown(before + 1)} to {shown(after)}: " if section.counts is not None else ""
-        who = f" ({passage.who})" if passage.who else ""
-        danced.append(f"{when}{passage_in_words(passage)}{who}")
+        danced.append(f"{when}{danced_in_words(passage)}")
         before = after
     return PartToday(section.letter, tuple(danced))

@@ -113,10 +113,9 @@ def action_in_words(action: Action, lasts: str | None = None) -> str:
     `lasts` says its length in a dance that nobody counts.
     """
     what = " and ".join(_KINDS[kind] for kind in action.kinds)
-    way = " ".join(w for w in (action.direction, _side(action)) if w)
     parts = [
         counts_in_words(action.counts) if lasts is None else lasts,
-        f"{what} {way}".rstrip(),
+        f"{what} {way_in_words(action)}".rstrip(),
         f"along a {action.pathway} line" if action.pathway else "",
         _level(action.level),
         action.size or "",
@@ -128,8 +127,10 @@ def action_in_words(action: Action, lasts: str | None = None) -> str:
     return f"{action.word}: {text}" if action.word else text
 
 
-def _side(action: Action) -> str:
-    return f"to the {action.side}" if action.side else ""
+def way_in_words(action: Action) -> str:
+    """Which way an action goes: sideways to the right; empty where it says neither."""
+    side = f"to the {action.side}" if action.side else ""
+    return " ".join(word for word in (action.direction, side) if word)
 
 
 def _level(level: str | None) -> str:
@@ -154,6 +155,11 @@ def passage_in_words(passage: Passage) -> str:
     what = joint.join(name_in_words(name) for name in passage.what)
     times = f" {passage.times} times" if passage.times > 1 else ""
     return f"{what}{times}, {fit_in_words(passage)}"
+
+
+def danced_in_words(passage: Passage) -> str:
+    """The same, with who dances it where that is said."""
+    return passage_in_words(passage) + (f" ({passage.who})" if passage.who else "")
 
 
 def fit_in_words(passage: Passage) -> str:

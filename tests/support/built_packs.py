@@ -7,21 +7,21 @@ import zipfile
 from functools import cache
 from pathlib import Path
 
-from build_tools.pack_building import Pack, pack_of
+from build_tools.pack_building import PackFile, pack_of
 from tests.support.built_sites import CONTENT
 
 SLUGS = ("rock-pool", "seeds-on-the-move", "weaving-shed")
 
 
-def made(content: Path, slug: str) -> Pack:
+def made(content: Path, slug: str) -> PackFile:
     """The pack of a unit that can be packed."""
     pack = pack_of(content, slug)
-    assert isinstance(pack, Pack), pack
+    assert isinstance(pack, PackFile), pack
     return pack
 
 
 @cache
-def packed(slug: str) -> Pack:
+def packed(slug: str) -> PackFile:
     """The pack of a published unit."""
     return made(CONTENT, slug)
 

@@ -13,7 +13,7 @@ from build_tools.views.parts_over_counts import (
     parts_over_counts,
     who_in_words,
 )
-from build_tools.views.plain_words import name_in_words, passage_in_words
+from build_tools.views.plain_words import danced_in_words, name_in_words
 
 WIDTH = 360
 _RIGHT = 6
@@ -89,7 +89,7 @@ def _span_words(words: str, x: float, top: float, width: float, height: float) -
 
 
 def _words(section: Section, found: PartsOverCounts) -> tuple[str, ...]:
-    passages = [passage_in_words(p) + (f" ({p.who})" if p.who else "") for p in section.danced]
+    passages = [danced_in_words(passage) for passage in section.danced]
     spans = [
         f"{who_in_words(span, found.rows)}, counts {shown(span.start + 1)} to {shown(span.end)}: "
         f"{name_in_words(span.what)}"
