@@ -21,6 +21,14 @@ SIZES = """
   return parseFloat(getComputedStyle(text).fontSize) * Math.hypot(a, b);
 })
 """
+BROKEN = """
+() => [...document.querySelectorAll("dt")].filter((label) => {
+  const words = document.createRange();
+  words.selectNodeContents(label);
+  const lines = new Set([...words.getClientRects()].map(({ top }) => Math.round(top)));
+  return lines.size > label.textContent.trim().split(/\\s+/).length;
+}).map((label) => label.textContent)
+"""
 FOLDED = "details.range:not([open])"
 
 
@@ -107,3 +115,18 @@ def test_without_script_a_lesson_is_whole_and_offers_nothing_that_does_not_work(
             shown = [one for one in at.page.locator(".start li").all() if one.is_visible()]
             assert [one.inner_text() for one in shown] == ["Teach it"], path
             assert at.page.locator(".step .task").count() == at.page.locator(".step").count()
+
+
+@pytest.mark.parametrize("width", [320, PHONE, 1280])
+def test_no_label_is_broken_within_a_word(browser: Browser, site: Path, width: int) -> None:
+    broken = {}
+    with reader(browser, site, width=width) as at:
+        for path in lesson_pages(site):
+            at.page.goto(address_of(site, path))
+            at.page.evaluate("document.documentElement.dataset.whole = ''")
+            if found := at.page.evaluate(BROKEN):
+                broken[path] = found
+        assert broken == {}
+        # the look is at the labels: one squeezed to a letter a line is noticed
+        at.page.evaluate("document.querySelector('.told dt').style.width = '0'")
+        assert len(at.page.evaluate(BROKEN)) == 1
