@@ -101,7 +101,8 @@ def packing(content: Path, out: Path, umask: int, **environment: str) -> dict[st
 def test_nothing_but_the_unit_shows_in_the_bytes(tmp_path: Path) -> None:
     one = packing(
         CONTENT, tmp_path / "one", 0o022,
-        PYTHONHASHSEED="1", TZ="Pacific/Kiritimati", LC_ALL="C", SOURCE_DATE_EPOCH="1000000000",
+        PYTHONHASHSEED="1", TZ="Pacific/Kiritimati", LC_ALL="", LANG="C",
+        SOURCE_DATE_EPOCH="1000000000",
     )  # fmt: skip
     other = packing(
         another_bank(tmp_path / "a deep" / "château"), tmp_path / "other", 0o077,
