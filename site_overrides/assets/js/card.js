@@ -81,7 +81,7 @@
       const { minutes, sittings, sentence } = today();
       const fit = settings.fit();
       const dancing = fit ? ` ${sums.numberInWords(fit.dancing)} dancing.` : "";
-      part("plan").replaceChildren(strong(bank.sums.minutes(minutes)), ` to teach${fit ? "," : "."}${dancing} ${sentence}`.trimEnd());
+      part("plan").replaceChildren(strong(sums.minutes(minutes)), ` to teach${fit ? "," : "."}${dancing} ${sentence}`.trimEnd());
       const choice = part("sittings");
       choice.hidden = sittings.length < 2 || state.started !== null;
       choice.replaceChildren(...(sittings.length < 2 ? [] : ["First sitting", "Second sitting"].map((words, index) => {
@@ -100,7 +100,7 @@
       place.textContent = groups || place.dataset.written;
       const following = plan.slice(at + 1).find((one) => !one.left);
       section.querySelector("[data-after]").textContent = following
-        ? `${name(following.step)}, ${bank.sums.minutes(card.whole(following.time))}`
+        ? `${name(following.step)}, ${sums.minutes(card.whole(following.time))}`
         : "The end of the lesson";
     }
 
@@ -119,7 +119,7 @@
         if (index === state.at) return "now";
         if (one.left) return "left out";
         if (state.done[index]) return "taught";
-        return state.started !== null && index < state.at ? "jumped over" : bank.sums.minutes(card.whole(one.time));
+        return state.started !== null && index < state.at ? "jumped over" : sums.minutes(card.whole(one.time));
       };
       const items = state.plan.map((one, index) => {
         const item = document.createElement("li");
@@ -135,12 +135,12 @@
       const now = Date.now(), { at, plan } = state;
       if (state.started === null) {
         put(part("would-finish"), `Finish by ${hall.clock(now + state.minutes * card.MINUTE)}`);
-        if (plan[at]) put(lasts(), bank.sums.minutes(card.whole(plan[at].time)));
+        if (plan[at]) put(lasts(), sums.minutes(card.whole(plan[at].time)));
         return;
       }
       if (!card.running(state)) return;
       const late = card.behind(state, now), minutes = Math.trunc(late / card.MINUTE);
-      const pace = minutes === 0 ? "On time" : `${bank.sums.minutes(Math.abs(minutes))} ${minutes > 0 ? "behind" : "ahead"}`;
+      const pace = minutes === 0 ? "On time" : `${sums.minutes(Math.abs(minutes))} ${minutes > 0 ? "behind" : "ahead"}`;
       put(part("finish"), `Finish by ${hall.clock(card.finish(state))}`);
       put(part("pace"), state.paused ? `Paused. ${pace}` : pace);
       const wide = Math.min(WIDEST, Math.abs(minutes)) * (100 / WIDEST);
@@ -149,7 +149,7 @@
       part("clock").dataset.stands = minutes === 0 ? "on-time" : minutes > 0 ? "behind" : "ahead";
       const rest = card.remaining(state, at, now);
       if (!rest) put(lasts(), "its time is over");
-      else put(lasts(), `${bank.sums.minutes(card.whole(rest))} left${state.paused ? "" : `, till ${hall.clock(now + rest)}`}`);
+      else put(lasts(), `${sums.minutes(card.whole(rest))} left${state.paused ? "" : `, till ${hall.clock(now + rest)}`}`);
     }
 
     function lasts() { return sections.get(state.plan[state.at].step).querySelector("[data-lasts]"); }
@@ -198,10 +198,10 @@
       if (left.length && short) said.push(short);
       const here = card.remaining(after, at, now), was = card.remaining(before, at, now);
       if (here < card.MINUTE && here < was) said.push("Finish this step now.");
-      else if (was - here >= card.MINUTE) said.push(`This step: ${bank.sums.minutes(card.whole(here))} more.`);
+      else if (was - here >= card.MINUTE) said.push(`This step: ${sums.minutes(card.whole(here))} more.`);
       const cut = plan.filter((one, index) => index > at && !one.left && one.time < before.plan[index].time);
-      if (cut.length) said.push(`Shorter: ${cut.map((one) => `${name(one.step)} ${bank.sums.minutes(card.whole(one.time))}`).join("; ")}.`);
-      if (over) said.push(`It still ends ${bank.sums.minutes(over)} late: looking, talking and the cool-down stay.`);
+      if (cut.length) said.push(`Shorter: ${cut.map((one) => `${name(one.step)} ${sums.minutes(card.whole(one.time))}`).join("; ")}.`);
+      if (over) said.push(`It still ends ${sums.minutes(over)} late: looking, talking and the cool-down stay.`);
       return said.join(" ") || "The rest stays as it is.";
     }
 
