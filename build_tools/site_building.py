@@ -7,6 +7,7 @@ import shutil
 from collections.abc import Iterable
 from pathlib import Path
 
+from build_tools.earlier_editions import since_last_edition
 from build_tools.mkdocs_adapter import PROJECT, render
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
@@ -63,9 +64,13 @@ def _bind(folder: Path, numbers: Iterable[int]) -> None:
         write(f"lesson-{number}-to-keep.html", kept)
 
 
-def build_review(bank: Bank, report: Report, out: Path) -> None:
-    """Write the advisers' page below `out`; no other page changes."""
-    render([review_page(bank, report)], out)
+def build_review(bank: Bank, report: Report, content: Path, out: Path) -> None:
+    """Write the advisers' page below `out`; no other page changes.
+
+    Earlier editions are read from `content`, to say what changed since.
+    """
+    earlier = {unit.slug: since_last_edition(content, unit.slug) for unit in bank.units}
+    render([review_page(bank, report, earlier)], out)
 
 
 def copy_assets(out: Path) -> None:

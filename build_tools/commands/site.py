@@ -31,7 +31,7 @@ def run(content: Path, out: Path, *, review: bool = False, pdf: bool = False) ->
     with staged(out) as fresh:
         build_site(bank, content, fresh)
         if review:
-            build_review(bank, report, fresh)
+            build_review(bank, report, content, fresh)
         printed = print_units(fresh, browser) if browser else 0
     units = published_units(bank)
     drafts = len(bank.units) - len(units)

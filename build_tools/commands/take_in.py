@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import sys
-import tempfile
 from pathlib import Path
 
 from build_tools.model.unit import Unit
 from build_tools.packs.reading.contents import Pack
 from build_tools.packs.reading.read import verified
 from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.reading.scratch import laid_out
 from build_tools.packs.taking_in.journal import BusyError, HalfwayError, alone_in, take
 from build_tools.packs.taking_in.placing import Plan, plan_for
 from build_tools.pipeline import UnitCheck, check_bank_files, check_unit
@@ -54,13 +54,8 @@ def run(content: Path, file: Path, *, yes: bool = False) -> int:
 def _checked(content: Path, pack: Pack) -> UnitCheck:
     """What the bank's rules say of the unit, read from a folder that is removed again."""
     grades = check_bank_files(content).grades
-    with tempfile.TemporaryDirectory(prefix="take-in-") as scratch:
-        folder = Path(scratch) / "units" / pack.slug
-        for name, data in pack.unit_files.items():
-            path = folder / name
-            path.parent.mkdir(parents=True, exist_ok=True)
-            path.write_bytes(data)
-        return check_unit(Path(scratch), pack.slug, grades)
+    with laid_out(pack) as scratch:
+        return check_unit(scratch, pack.slug, grades)
 
 
 def _asked(content: Path, pack: Pack, check: UnitCheck, unit: Unit, yes: bool) -> int:

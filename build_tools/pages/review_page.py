@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
+from build_tools.comparing.comparison import SinceLast
 from build_tools.model.bank import Bank
 from build_tools.model.school_years import in_words
 from build_tools.model.unit import SchoolYears, Unit
@@ -12,8 +13,10 @@ from build_tools.pages.frame import Link, frame
 from build_tools.pages.page import Page
 from build_tools.pages.review_views import (
     AllowanceView,
+    ChangesUnder,
     CoverageRow,
     CoverageTable,
+    LastEdition,
     LeadView,
     PartLicence,
     ProblemView,
@@ -38,9 +41,17 @@ _JUDGED = (
     "The worth of the pupils’ choices: does it matter to the dance which way they decide?",
 )
 
+_NONE_KEPT = (
+    "No other edition of it is kept in this bank. Before you change a unit, put a copy of its "
+    "folder, or its pack, into content/earlier, named by unit and edition (our-unit-1.0.0)."
+)
 
-def review_page(bank: Bank, report: Report) -> Page:
-    """The page review.html over every unit of `bank` and what `report` says of them."""
+
+def review_page(bank: Bank, report: Report, earlier: Mapping[str, SinceLast]) -> Page:
+    """The page review.html over every unit of `bank` and what `report` says of them.
+
+    `earlier` holds, by the unit's slug, what changed since the edition before.
+    """
     units = tuple(sorted(bank.units, key=lambda u: (u.title.lower(), u.slug)))
     published = [unit for unit in units if not unit.draft]
     around = frame(bank, PATH, "Review", "What an adviser looks at before the bank is shared.")
@@ -49,7 +60,7 @@ def review_page(bank: Bank, report: Report) -> Page:
         style=f"{around.to_root}assets/css/review.css",
         as_of=day_in_words(bank.as_of),
         bank_problems=_problems(p for p in report.problems if not p.file.startswith("units/")),
-        units=tuple(_unit(bank, unit, report) for unit in units),
+        units=tuple(_unit(bank, unit, report, earlier[unit.slug]) for unit in units),
         standards=_standards(bank, units),
         tables=_tables(published),
         repeats=_repeats(published),
@@ -59,7 +70,7 @@ def review_page(bank: Bank, report: Report) -> Page:
     return Page(PATH, "review.html", view.frame.title, view)
 
 
-def _unit(bank: Bank, unit: Unit, report: Report) -> UnitReview:
+def _unit(bank: Bank, unit: Unit, report: Report, since: SinceLast) -> UnitReview:
     own = f"units/{unit.slug}/"
     return UnitReview(
         title=f"{unit.title} (draft)" if unit.draft else unit.title,
@@ -75,6 +86,22 @@ def _unit(bank: Bank, unit: Unit, report: Report) -> UnitReview:
         allowances=tuple(
             _allowance(a) for a in report.allowances if a.problem.file.startswith(own)
         ),
+        last=_last(since),
+    )
+
+
+def _last(since: SinceLast) -> LastEdition:
+    comparison = since.comparison
+    if comparison is None:
+        return LastEdition(_NONE_KEPT, "", (), since.unreadable)
+    return LastEdition(
+        since=f"Compared with edition {comparison.before}, kept in {since.place}.",
+        verdict=sentence(comparison.verdict()),
+        parts=tuple(
+            ChangesUnder(heading, tuple(sentence(line) for line in lines))
+            for heading, lines in comparison.under_headings()
+        ),
+        unreadable=since.unreadable,
     )
 
 

@@ -48,6 +48,30 @@ class PartLicence:
 
 
 @dataclass(frozen=True, slots=True)
+class ChangesUnder:
+    """Changes of one weight."""
+
+    heading: str
+    """What they touch."""
+    changes: tuple[str, ...]
+    """Each change, as a sentence."""
+
+
+@dataclass(frozen=True, slots=True)
+class LastEdition:
+    """What changed since the edition before."""
+
+    since: str
+    """Which edition that is, and where it is kept; or that none is."""
+    verdict: str
+    """Whether the unit's number is the one that the changes call for; empty where none is kept."""
+    parts: tuple[ChangesUnder, ...]
+    """The changes, the weightiest first."""
+    unreadable: tuple[str, ...]
+    """What is kept under the unit's name and cannot be read, each with the reason."""
+
+
+@dataclass(frozen=True, slots=True)
 class UnitReview:
     """One unit as an adviser looks at it."""
 
@@ -69,6 +93,8 @@ class UnitReview:
     """What the rules found, errors before questions before notes."""
     allowances: tuple[AllowanceView, ...]
     """What it allows, each with a reason."""
+    last: LastEdition
+    """What changed since the edition before."""
 
 
 @dataclass(frozen=True, slots=True)

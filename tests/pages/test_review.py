@@ -15,6 +15,8 @@ import pytest
 from playwright.sync_api import Browser
 
 from build_tools import cli
+from build_tools.comparing.change import Change, Weight
+from build_tools.comparing.comparison import Comparison, SinceLast
 from build_tools.model.unit import Neighbours
 from build_tools.pages.review_page import review_page
 from build_tools.pages.review_views import ReviewView
@@ -59,15 +61,19 @@ REPORT = Report(
 )
 
 
-def view(report: Report = REPORT) -> ReviewView:
+NONE_KEPT = SinceLast(None, None, ())
+
+
+def view(report: Report = REPORT, since: SinceLast = NONE_KEPT) -> ReviewView:
     assert report.bank is not None
-    context = review_page(report.bank, report).context
+    earlier = {unit.slug: since for unit in report.bank.units}
+    context = review_page(report.bank, report, earlier).context
     assert isinstance(context, ReviewView)
     return context
 
 
-def html(report: Report = REPORT) -> str:
-    return environment().get_template("review.html").render(view=view(report))
+def html(report: Report = REPORT, since: SinceLast = NONE_KEPT) -> str:
+    return environment().get_template("review.html").render(view=view(report, since))
 
 
 def seen() -> Seen:
@@ -86,6 +92,34 @@ def test_each_problem_has_grade_place_message_help_and_the_way_to_its_rule() -> 
     ]
     assert [p.message for p in view().bank_problems] == ["The bank says “little”"]
     assert "Message 12 &amp; more." in html()
+
+
+def test_what_changed_since_the_edition_before_is_said_by_weight() -> None:
+    changes = (
+        Change("step 3 of lesson 2 is 2 minutes shorter (was 7, now 5)", Weight.TEACHING),
+        Change("the licence changed & more", Weight.DANCE),
+        Change("the title was reworded", Weight.WORDING),
+    )
+    comparison = Comparison("1.0.0", "1.1.0", changes, "2.0.0")
+    since = SinceLast("earlier/paper-boats-1.0.0", comparison, ("earlier/odd: it is no zip file",))
+    last = view(since=since).units[0].last
+    assert last.since == "Compared with edition 1.0.0, kept in earlier/paper-boats-1.0.0."
+    assert last.verdict == "These changes call for edition 2.0.0; the unit says 1.1.0."
+    assert [part.changes for part in last.parts] == [
+        ("The licence changed & more.",),
+        ("Step 3 of lesson 2 is 2 minutes shorter (was 7, now 5).",),
+        ("The title was reworded.",),
+    ]  # fmt: skip
+    page = html(since=since)
+    assert "The licence changed &amp; more." in page
+    assert "earlier/odd: it is no zip file" in page
+
+
+def test_a_unit_without_an_edition_before_says_how_to_keep_one() -> None:
+    last = view().units[0].last
+    assert last.verdict == ""
+    assert "content/earlier" in last.since
+    assert "Kept, but" not in html()
 
 
 def test_every_rule_has_its_place_on_the_rules_page() -> None:

@@ -8,7 +8,7 @@ from build_tools.packs.hidden_data.png import cleaned_png
 from build_tools.packs.hidden_data.svg import cleaned_svg
 from build_tools.packs.hidden_data.webp import cleaned_webp
 
-__all__ = ["PictureError", "cleaned"]
+__all__ = ["PictureError", "as_packed", "cleaned"]
 _BY_ENDING = {"png": cleaned_png, "jpg": cleaned_jpeg, "webp": cleaned_webp, "svg": cleaned_svg}
 
 
@@ -18,3 +18,13 @@ def cleaned(name: str, data: bytes) -> bytes:
     Raises `PictureError`, in a reader's words, for what is not the picture that `name` says.
     """
     return _BY_ENDING[name.rpartition(".")[2]](data)
+
+
+def as_packed(path: str, data: bytes) -> bytes:
+    """A unit's file as a pack would hold it; what is no sound picture stays as it is."""
+    if not path.startswith("media/"):
+        return data
+    try:
+        return cleaned(path, data)
+    except (PictureError, KeyError):
+        return data

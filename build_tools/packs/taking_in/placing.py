@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Literal
 
-from build_tools.packs.hidden_data import PictureError, cleaned
+from build_tools.packs.hidden_data import as_packed
 from build_tools.packs.reading.contents import Pack
 from build_tools.source.document import read_markdown
 
@@ -73,17 +73,8 @@ def _files_in(folder: Path) -> dict[str, bytes]:
     for path in sorted(folder.rglob("*")):
         name = path.relative_to(folder).as_posix()
         if path.is_file() and not any(part.startswith(".") for part in name.split("/")):
-            found[name] = _seen(name, path.read_bytes())
+            found[name] = as_packed(name, path.read_bytes())
     return found
-
-
-def _seen(name: str, data: bytes) -> bytes:
-    if not name.startswith("media/"):
-        return data
-    try:
-        return cleaned(name, data)
-    except (PictureError, KeyError):
-        return data
 
 
 def _told(folder: Path) -> Mapping[str, object]:
