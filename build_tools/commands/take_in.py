@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sys
+from dataclasses import replace
 from pathlib import Path
 
 from build_tools.model.unit import Unit
@@ -12,8 +13,9 @@ from build_tools.packs.reading.refusal import RefusedError
 from build_tools.packs.reading.scratch import laid_out
 from build_tools.packs.taking_in.journal import BusyError, HalfwayError, alone_in, take
 from build_tools.packs.taking_in.placing import Plan, plan_for
-from build_tools.pipeline import UnitCheck, check_bank_files, check_unit
+from build_tools.pipeline import UnitCheck, check_bank_files, check_together, check_unit
 from build_tools.reports.text import as_text, counted
+from build_tools.source.folder import unit_slugs
 
 _STAND = "nothing was taken in, and the bank is as it was"
 
@@ -52,10 +54,21 @@ def run(content: Path, file: Path, *, yes: bool = False) -> int:
 
 
 def _checked(content: Path, pack: Pack) -> UnitCheck:
-    """What the bank's rules say of the unit, read from a folder that is removed again."""
-    grades = check_bank_files(content).grades
+    """What the bank's rules say of the unit, read from a folder that is removed again.
+
+    Of the rules for the whole bank those speak that need no other unit's text: whether its topics
+    and the units that it names are here.
+    """
+    files = check_bank_files(content)
     with laid_out(pack) as scratch:
-        return check_unit(scratch, pack.slug, grades)
+        check = check_unit(scratch, pack.slug, files.grades)
+        if check.outline is None:
+            return check
+        here, _ = unit_slugs(content)
+        together = check_together(scratch, files, {*here, pack.slug}, [check.outline])
+    # An allowance may be needed among units that were not read here.
+    found = [p for p in together.problems if p.rule != "allowance-stale"]
+    return replace(check, problems=(*check.problems, *found))
 
 
 def _asked(content: Path, pack: Pack, check: UnitCheck, unit: Unit, yes: bool) -> int:

@@ -18,6 +18,7 @@ from build_tools import cli, sure_files
 from build_tools.packs.reading.contents import Pack
 from build_tools.packs.taking_in import journal
 from build_tools.packs.taking_in.placing import plan_for
+from build_tools.pipeline import check_folder
 from tests.support.built_sites import ROOT
 from tests.support.packs import about, empty_bank, pack, unit_files, with_files, written
 
@@ -148,6 +149,32 @@ def test_it_shows_what_it_is(
         "minutes-do-not-add-up",
     ):
         assert words in said, words
+
+
+def test_a_unit_that_names_others_comes_alone(
+    content: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """It is asked about, and does not stop the bank's own pages."""
+    files = of_edition("1.1.0")
+    text = files["unit.md"].decode()
+    before = text.index("builds_on:")
+    at = text.index("leads_to:")
+    named = "builds_on: {in_words: Moving to a beat, units: [first-beats]}\n"
+    topics = text.index("topics:")
+    after = text.index("\n", topics)
+    assert topics < before
+    files["unit.md"] = (
+        text[:topics] + "topics: [tides-of-elsewhere]" + text[after:before] + named + text[at:]
+    ).encode()
+    assert take_in(content, packed(tmp_path, files, "1.1.0"), "--yes") == 0
+    said = capsys.readouterr().out
+    assert "`builds_on` names `first-beats`" in said
+    assert "`tides-of-elsewhere` is not in `vocabulary/topics.yml`" in said
+    assert "allowance-stale" not in said
+    report = check_folder(content)
+    found = {(p.rule, p.severity) for p in report.problems}
+    assert {("earlier-unit-missing", "question"), ("topic-unknown", "question")} <= found
+    assert not report.of_grade("error")
 
 
 def states(content: Path) -> tuple[dict[str, bytes], dict[str, bytes]]:

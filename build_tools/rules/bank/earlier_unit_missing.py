@@ -1,7 +1,8 @@
 """Each unit that a unit builds on, or leads to, is in the bank under that name.
 
-The page links to it. A name that no folder has leads a teacher to nothing. A unit that is there but
-has faults of its own is not missing.
+The page links to it. A name that no folder has gives a teacher no link, only the words. It may be a
+slip, or a unit that came from another school without the one before it: an adviser decides. A unit
+that is there but has faults of its own is not missing.
 
 Bad:
     builds_on: {in_words: Moving to a beat, units: [paper-boat]}
@@ -18,7 +19,7 @@ from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.schema_check.wording import nearest
 
-GRADE: Grade = "error"
+GRADE: Grade = "question"
 SOURCE = "common practice, no source"
 
 
@@ -39,5 +40,6 @@ def check_bank(bank: BankOutline) -> Iterator[Finding]:
                     f"`{field}` names `{name}`, but the bank has no unit in a folder of that name",
                     f"did you mean `{near}`?"
                     if near
-                    else "write the name of a unit's folder, or keep only `in_words`",
+                    else "write the name of a unit's folder, take that unit in too, or keep only "
+                    "`in_words`",
                 )
