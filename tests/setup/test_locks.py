@@ -115,8 +115,10 @@ def test_the_npm_lock_pins_every_package_by_hash_and_names_no_source() -> None:
     lock = json.loads((ROOT / "package-lock.json").read_text(encoding="utf-8"))
     wanted = json.loads((ROOT / "package.json").read_text(encoding="utf-8"))["devDependencies"]
     packages = {name: held for name, held in lock["packages"].items() if name}
-    assert {name.removeprefix("node_modules/") for name in packages} == set(wanted)
-    for name, held in packages.items():
-        assert held["version"] == wanted[name.removeprefix("node_modules/")]
+    own = {name.removeprefix("node_modules/"): held["version"] for name, held in packages.items()}
+    assert {name: own.get(name) for name in wanted} == wanted
+    needed = {name for held in packages.values() for name in held.get("dependencies", {})}
+    assert {name.rpartition("node_modules/")[2] for name in packages} == set(wanted) | needed
+    for held in packages.values():
         assert held["integrity"].startswith("sha512-")
         assert "resolved" not in held

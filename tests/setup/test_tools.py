@@ -10,7 +10,13 @@ import pytest
 
 from build_tools.commands import test as test_command
 from build_tools.commands import tools_for_tests
-from build_tools.commands.browsers import ToolMissingError, usual_places
+from build_tools.commands.browsers import (
+    CHROMIUM,
+    FIREFOX,
+    Kind,
+    ToolMissingError,
+    usual_places,
+)
 from build_tools.commands.tools_for_tests import ROOT
 
 
@@ -31,27 +37,31 @@ def test_the_locks_java_runs_the_html_checker(tmp_path: Path) -> None:
     assert "Stray end tag" in done.stderr
 
 
-def test_no_browser_at_all_fails_with_the_fix(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(tools_for_tests, "installed_browsers", lambda: iter(()))
+@pytest.mark.parametrize("kind", [CHROMIUM, FIREFOX])
+def test_no_browser_at_all_fails_with_the_fix(kind: Kind, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(tools_for_tests, "installed_browsers", lambda _: iter(()))
     monkeypatch.setattr(tools_for_tests, "is_root_on_debian", lambda: False)
-    with pytest.raises(ToolMissingError, match="apt-get install chromium"):
-        tools_for_tests.chromium()
+    with pytest.raises(ToolMissingError, match=f"apt-get install {kind.package}"):
+        tools_for_tests.browser(kind)
 
 
+@pytest.mark.parametrize("kind", [CHROMIUM, FIREFOX])
 def test_a_browser_named_wrongly_fails_with_the_fix(
-    monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+    kind: Kind, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
 ) -> None:
-    monkeypatch.setenv("BANK_CHROMIUM", str(tmp_path / "none"))
-    with pytest.raises(ToolMissingError, match="where there is no file: correct it"):
-        tools_for_tests.chromium()
+    monkeypatch.setenv(kind.variable, str(tmp_path / "none"))
+    with pytest.raises(ToolMissingError, match=f"{kind.variable} names .* no file: correct it"):
+        tools_for_tests.browser(kind)
 
 
 def test_browsers_are_looked_for_where_each_system_keeps_them() -> None:
-    windows = usual_places("win32", {"PROGRAMFILES": "C:/Program Files"})
+    windows = usual_places(CHROMIUM, "win32", {"PROGRAMFILES": "C:/Program Files"})
     assert Path("C:/Program Files/Microsoft/Edge/Application/msedge.exe") in windows
-    mac = usual_places("darwin", {"HOME": "/Users/a"})
+    mac = usual_places(CHROMIUM, "darwin", {"HOME": "/Users/a"})
     assert Path("/Applications/Google Chrome.app/Contents/MacOS/Google Chrome") in mac
     assert Path("/Users/a/Applications/Chromium.app/Contents/MacOS/Chromium") in mac
+    other = usual_places(FIREFOX, "win32", {"PROGRAMFILES": "C:/Program Files"})
+    assert other == [Path("C:/Program Files/Mozilla Firefox/firefox.exe")]
 
 
 def test_node_modules_of_another_lock_are_installed_anew(

@@ -1,0 +1,199 @@
+"""Links and settings outlive an edition, from a folder and from a server, in two browsers.
+
+How a page is found again, and what of an address a browser hands on, is said by the URL Standard
+(WHATWG): a relative address takes over neither query nor fragment, so the entry page has to.
+"""
+
+from __future__ import annotations
+
+import shutil
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Browser
+
+from build_tools.publishing.publish import publish
+from tests.support.browser import address_of, reader
+from tests.support.firefox import Firefox, firefox
+from tests.support.tabs import ChromiumTab, Tab, served, wait_for
+
+LESSON = "units/rock-pool/lesson-2.html"
+FITTED = "38-7-25-2-half"
+SECOND = "of the second edition"
+CODE = "danceUnitBank.settings.code(danceUnitBank.settings.fit())"
+
+
+@dataclass(frozen=True, slots=True)
+class Share:
+    """A folder that others read, and the address of its top as a browser opens it."""
+
+    folder: Path
+    address: str
+    first: Path
+    second: Path
+
+    def publish(self, site: Path, keep: int = 1) -> Path:
+        name = publish(site, self.folder, "2026-11-01", "The dance unit bank", keep).edition
+        return self.folder / "editions" / name
+
+
+@pytest.fixture(scope="module")
+def second(site: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The site of the next edition: every lesson and hall page says which it is."""
+    folder = tmp_path_factory.mktemp("second") / "site"
+    shutil.copytree(site, folder)
+    for page in (folder / "units" / "rock-pool").glob("lesson-2*.html"):
+        text = page.read_text(encoding="utf-8")
+        text = text.replace("</title>", f" {SECOND}</title>", 1)
+        page.write_text(text, encoding="utf-8", newline="\n")
+    return folder
+
+
+@pytest.fixture(params=["file", "http"])
+def share(
+    request: pytest.FixtureRequest, site: Path, second: Path, tmp_path: Path
+) -> Iterator[Share]:
+    folder = tmp_path / "what schools réad"
+    folder.mkdir()
+    if request.param == "file":
+        yield Share(folder, f"{folder.resolve().as_uri()}/", site, second)
+        return
+    with served(folder) as address:
+        yield Share(folder, address, site, second)
+
+
+@pytest.fixture(scope="module")
+def started() -> Iterator[Firefox]:
+    with firefox() as running:
+        yield running
+
+
+@pytest.fixture(params=["chromium", "firefox"])
+def tab(request: pytest.FixtureRequest, browser: Browser) -> Iterator[Tab]:
+    """A tab in each browser; Firefox starts only where it is asked for."""
+    if request.param == "firefox":
+        yield request.getfixturevalue("started")
+        return
+    own = ChromiumTab(browser)
+    yield own
+    own.close()
+
+
+def arrived(tab: Tab) -> str:
+    """The address of the edition's page that an entry page led to."""
+    wait_for(tab, "location.href.includes('/editions/') && document.readyState === 'complete'")
+    found: str = tab.evaluate("location.href")
+    return found
+
+
+def complaints(tab: Tab) -> list[str]:
+    stopped: list[str] = tab.evaluate("window.violations")
+    return stopped + [line for line in tab.said() if line.startswith(("error", "uncaught"))]
+
+
+def test_a_settings_link_made_in_one_edition_opens_in_the_next(tab: Tab, share: Share) -> None:
+    old = share.publish(share.first)
+    tab.fresh()
+    tab.open(share.address + LESSON)
+    assert f"/editions/{old.name}/{LESSON}" in arrived(tab)
+    tab.click("#at-fit > summary")
+    for name, number in zip(
+        ("available", "changing", "dancing", "watching"), FITTED.split("-"), strict=False
+    ):
+        tab.fill(f"#at-fit-{name}", number)
+    wait_for(tab, "document.querySelector('[data-link]').value.includes('#fit=38-7-25-2-')")
+    link = tab.evaluate("document.querySelector('[data-link]').value")
+    made = tab.evaluate(CODE)
+    minutes = "[...document.querySelectorAll('.step .minutes')].map((one) => one.textContent)"
+    fitted = tab.evaluate(minutes)
+    assert complaints(tab) == []
+
+    new = share.publish(share.second)
+    assert not old.exists()
+    tab.fresh()
+    tab.open(link)
+    assert arrived(tab).endswith(f"/editions/{new.name}/{LESSON}#fit={made}")
+    assert tab.evaluate("document.title").endswith(SECOND)
+    assert tab.evaluate(CODE) == made
+    assert tab.evaluate(minutes) == fitted
+    assert complaints(tab) == []
+
+
+@pytest.mark.parametrize("page", ["lesson-2-card.html", "lesson-2-wall.html"])
+def test_a_link_to_a_hall_page_opens_in_the_next_edition(tab: Tab, share: Share, page: str) -> None:
+    share.publish(share.first)
+    new = share.publish(share.second)
+    path = f"units/rock-pool/{page}"
+    tab.fresh(width=390)
+    tab.open(f"{share.address}{path}?from=letter#fit={FITTED}")
+    assert arrived(tab).endswith(f"/editions/{new.name}/{path}?from=letter#fit={FITTED}")
+    assert tab.evaluate(CODE) == FITTED
+    assert complaints(tab) == []
+
+
+def test_what_is_kept_on_this_device_is_there_in_the_next_edition(tab: Tab, share: Share) -> None:
+    share.publish(share.first, keep=2)
+    tab.fresh()
+    tab.open(share.address + LESSON)
+    arrived(tab)
+    tab.evaluate(f"danceUnitBank.settings.keepFit(danceUnitBank.settings.fromCode('{FITTED}'))")
+    new = share.publish(share.second, keep=2)
+    tab.open(share.address + LESSON)
+    assert f"/{new.name}/" in arrived(tab)
+    assert tab.evaluate(CODE) == FITTED
+
+
+def test_a_page_that_is_open_goes_on_in_its_own_edition(tab: Tab, share: Share) -> None:
+    old = share.publish(share.first, keep=2)
+    tab.fresh()
+    tab.open(f"{share.address}{LESSON}#fit={FITTED}")
+    arrived(tab)
+    share.publish(share.second, keep=2)
+    tab.click("a[href^='lesson-2-card.html']")
+    wait_for(tab, "location.href.includes('card')")
+    assert arrived(tab).endswith(
+        f"/editions/{old.name}/units/rock-pool/lesson-2-card.html#fit={FITTED}"
+    )
+    assert SECOND not in tab.evaluate("document.title")
+
+
+def test_an_address_that_the_current_edition_lacks_says_so(
+    tab: Tab, share: Share, tmp_path: Path
+) -> None:
+    less = tmp_path / "less"
+    shutil.copytree(share.second, less)
+    (less / LESSON).unlink()
+    share.publish(share.first)
+    share.publish(less)
+    tab.fresh()
+    tab.open(f"{share.address}{LESSON}#fit={FITTED}")
+    wait_for(tab, "document.querySelector('[data-say]').textContent.includes('not in the current')")
+    tab.click("main a")
+    wait_for(tab, "document.title.length && location.href.endsWith('current.html')")
+    tab.click("main a")
+    assert arrived(tab).endswith("/index.html")
+
+
+def test_a_pointer_that_cannot_be_read_says_so(tab: Tab, share: Share) -> None:
+    share.publish(share.first)
+    (share.folder / "current.js").unlink()
+    tab.fresh()
+    tab.open(share.address + LESSON)
+    wait_for(tab, "document.querySelector('[data-say]').textContent.includes('in a minute')")
+
+
+@pytest.mark.parametrize("at_server", [False, True])
+def test_without_script_two_plain_links_lead_to_the_units(
+    browser: Browser, site: Path, tmp_path: Path, at_server: bool
+) -> None:
+    folder = tmp_path / "share"
+    folder.mkdir()
+    publish(site, folder, "2026-11-01", "The dance unit bank")
+    with reader(browser, folder, script=False, served=at_server) as seen:
+        seen.page.goto(address_of(folder, LESSON, served=at_server))
+        seen.page.click("main a")
+        seen.page.click("main a")
+        assert "/editions/" in seen.page.url
+        assert seen.page.locator("h1").count() == 1

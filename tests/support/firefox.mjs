@@ -1,0 +1,60 @@
+// Drives the system's Firefox: each line of input is a command as JSON, each line of output its answer.
+import readline from "node:readline";
+import puppeteer from "puppeteer-core";
+
+const NOWHERE = 9; // the discard port: every address but this computer's own leads to nothing
+const browser = await puppeteer.launch({
+  browser: "firefox",
+  executablePath: process.env.BANK_FIREFOX,
+  headless: true,
+  extraPrefsFirefox: {
+    "network.proxy.type": 1,
+    "network.proxy.http": "127.0.0.1",
+    "network.proxy.http_port": NOWHERE,
+    "network.proxy.ssl": "127.0.0.1",
+    "network.proxy.ssl_port": NOWHERE,
+    "network.proxy.no_proxies_on": "127.0.0.1",
+  },
+});
+
+let context = null;
+let page = null;
+let said = [];
+
+function listen() {
+  window.violations = [];
+  document.addEventListener("securitypolicyviolation", (event) => {
+    window.violations.push(`${event.effectiveDirective} ${event.blockedURI} ${event.sourceFile}`);
+  });
+}
+
+const commands = {
+  // a fresh reader: nothing that another one kept is there
+  async reader({ width }) {
+    if (context) await context.close();
+    context = await browser.createBrowserContext();
+    page = await context.newPage();
+    await page.setViewport({ width, height: 900 });
+    await page.evaluateOnNewDocument(listen);
+    said = [];
+    page.on("console", (message) => said.push(`${message.type()}: ${message.text()}`));
+    page.on("pageerror", (fault) => said.push(`uncaught: ${fault}`));
+  },
+  open: ({ address }) => page.goto(address).then(() => null),
+  evaluate: ({ words }) => page.evaluate(words),
+  click: ({ what }) => page.locator(what).click(),
+  type: ({ what, words }) => page.locator(what).fill(words),
+  said: () => said,
+};
+
+for await (const line of readline.createInterface({ input: process.stdin })) {
+  const { command, ...given } = JSON.parse(line);
+  let answer;
+  try {
+    answer = { gives: (await commands[command](given)) ?? null };
+  } catch (error) {
+    answer = { failed: String(error) };
+  }
+  process.stdout.write(`${JSON.stringify(answer)}\n`);
+}
+await browser.close();
