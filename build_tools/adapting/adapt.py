@@ -10,11 +10,16 @@ from dataclasses import dataclass
 
 from build_tools.adapting.fields import quoted, with_field
 from build_tools.model.unit import Ancestor, Unit
+from build_tools.schema_check.schemas import schema
 from build_tools.views.licences import may_adapt, may_be_changed, narrower_items, wholes_for
 from build_tools.views.open_places import MARK
 from build_tools.views.plain_words import listed
 
 FIRST = "1.0.0"
+MOST_EARLIER: int = schema("unit")["properties"]["adapted_from"]["properties"]["earlier"][
+    "maxItems"
+]
+"""How many units before its own parent a unit can name."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,18 +34,25 @@ class Wanted:
 
 @dataclass(frozen=True, slots=True)
 class NotAdapted:
-    """Why the licence forbids it, and what to do."""
+    """Why it may not be done, and what to do."""
 
     reason: str
 
 
 def licence_for(unit: Unit, wanted: str | None) -> str | NotAdapted:
-    """The licence of what is made from `unit`, or why there is none."""
+    """The licence of what is made from `unit`, or why nothing may be made from it."""
     named = f"`{unit.title}` is shared under {unit.licence}"
     if not may_be_changed(unit.licence):
         return NotAdapted(
             f"{named}, which allows no changed copy to be shared: ask {unit.publisher} for leave "
             "in writing, or make a unit of your own with `new`"
+        )
+    line = (unit.adapted_from, *unit.adapted_from.earlier) if unit.adapted_from else ()
+    if len(line) > MOST_EARLIER:
+        return NotAdapted(
+            f"`{unit.title}` comes from {len(line)} units, one made from the other, and every one "
+            f"has to stay named; a unit names {MOST_EARLIER + 1} at most: adapt an earlier one, or "
+            "make a unit of your own with `new`"
         )
     licence = wanted or unit.licence
     if not may_adapt(licence, unit.licence):

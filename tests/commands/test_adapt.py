@@ -11,6 +11,7 @@ from pathlib import Path
 import pytest
 
 from build_tools import cli
+from build_tools.adapting.adapt import MOST_EARLIER
 from build_tools.model.unit import Ancestor
 from build_tools.pipeline import check_folder
 from tests.support.banks import BASE_UNIT, change, copy_base
@@ -74,6 +75,21 @@ def test_the_line_goes_back_through_every_unit(bank: Path) -> None:
         Ancestor(units["second"].title, "Two", "1.0.0", first.licence),
         Ancestor(first.title, first.publisher, first.edition, first.licence),
     )
+
+
+def test_a_line_too_long_to_be_named_is_refused(
+    bank: Path, unit: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    one = "{title: Boats, publisher: Some, edition: 1.0.0, licence: CC-BY-4.0"
+    earlier = ", ".join(f"{one}}}" for _ in range(MOST_EARLIER - 1))
+    line = f"adapted_from: {one}, changes: Words, earlier: [{earlier}]}}"
+    change(unit / "unit.md", "\nlanguage:", f"\n{line}\nlanguage:")
+    assert adapt(bank, BASE_UNIT, "last", "--publisher", "Us") == 0
+    assert not check_folder(bank).of_grade("error")
+    capsys.readouterr()
+    assert adapt(bank, "last", "one-more", "--publisher", "Us") == 1
+    assert f"comes from {MOST_EARLIER + 1} units" in capsys.readouterr().out
+    assert not (bank / "units" / "one-more").exists()
 
 
 @pytest.mark.parametrize(
