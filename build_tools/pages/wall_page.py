@@ -17,6 +17,7 @@ from build_tools.pages.lesson_steps import StepData, step_data
 from build_tools.pages.page import Page
 from build_tools.pages.shown import Picture, capital, kept_together, picture
 from build_tools.views.diagrams.wall_strip import wall_strips
+from build_tools.views.order_danced import order_danced
 from build_tools.views.plain_words import counts_in_words, minutes_in_words, name_in_words
 from build_tools.views.step_facts import StepFacts, step_facts
 from build_tools.views.wall_lines import wall_lines
@@ -41,6 +42,16 @@ class WallCount:
 
 
 @dataclass(frozen=True, slots=True)
+class WallSection:
+    """One section in the order of the dance."""
+
+    letter: str
+    """Its letter."""
+    idea: str
+    """What it is about, in a few words."""
+
+
+@dataclass(frozen=True, slots=True)
 class WallStep:
     """One step of the lesson on the wall."""
 
@@ -56,6 +67,8 @@ class WallStep:
     """The task in lines of ten words at most."""
     strips: tuple[Picture, ...]
     """What is danced, move by move, drawn large."""
+    order: tuple[WallSection, ...]
+    """The sections in their order, where the step dances more than one."""
     count: WallCount | None
     """The count; None where nothing is counted."""
 
@@ -97,13 +110,17 @@ def wall_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
 
 
 def _step(dance: Dance, facts: StepFacts, step: Step) -> WallStep:
+    danced = danced_in(dance, step)
     return WallStep(
         data=step_data(facts),
         does=step.does,
         minutes=kept_together(minutes_in_words(step.minutes)),
         groups=groups_words(step.grouping),
         lines=wall_lines(step.task),
-        strips=tuple(strip for name in danced_in(dance, step) for strip in _strips(dance, name)),
+        strips=tuple(strip for name in danced for strip in _strips(dance, name)),
+        order=()
+        if danced
+        else tuple(WallSection(one.letter, one.idea) for one in order_danced(dance, step)),
         count=_count(dance, step),
     )
 
@@ -112,7 +129,7 @@ def danced_in(dance: Dance, step: Step) -> tuple[str, ...]:
     """The motifs and developments that pupils need to see in a step.
 
     All that the step makes or changes; else those of the one section, or the motifs, that it
-    dances, two at most. Several sections at once are an order of sections, and draw none.
+    dances, two at most. Several sections at once draw none: `order_danced` tells their order.
     """
     made = [name for name in (*step.makes, *step.develops) if _is_moves(dance, name)]
     if made:

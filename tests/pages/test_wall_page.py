@@ -67,6 +67,18 @@ def test_the_whole_dance_draws_no_strip() -> None:
     assert danced_in(unit.dance, whole) == ()
 
 
+def test_a_step_of_several_sections_shows_their_order_and_one_of_a_single_section_none() -> None:
+    steps = {step.does: step for step in wall("rock-pool", 3).steps}
+    joined = steps["Join the tide to the anemones"]
+    assert [(one.letter, one.idea) for one in joined.order] == [
+        ("A", "The tide"),
+        ("B", "Anemones open in the still pool"),
+    ]
+    assert steps["Dance the crabs' meeting"].order == ()
+    whole = [step.order for step in wall("rock-pool", 6).steps if step.order]
+    assert [[one.letter for one in order] for order in whole] == [list("ABCDA")] * 2
+
+
 def test_a_long_motif_goes_over_several_screens_each_with_every_move_once() -> None:
     actions = [Action("travel", Fraction(2), f"word{n}") for n in range(20)]
     screens = wall_strips("Long", actions)

@@ -257,7 +257,7 @@ def test_a_kept_place_that_makes_no_sense_starts_at_the_first(
 def test_without_script_every_task_and_strip_is_there(browser: Browser, site: Path) -> None:
     with opened(browser, site, WALL, size=(1280, 720), script=False) as at:
         page = at.page
-        for found in ("[data-line]", ".wall-step svg", ".wall-step"):
+        for found in ("[data-line]", ".wall-step svg", ".wall-step", ".order li"):
             assert page.locator(found).count() > 0
             assert all(one.is_visible() for one in page.locator(found).all())
         assert page.locator("button").count() == 0
