@@ -28,6 +28,11 @@ _SEEN = frozenset(
 _TAG = re.compile(rb"""<(?:[^<>"']|"[^"]*"|'[^']*')*>""")
 _ATTRIBUTE = re.compile(rb"""(\s+)([^\s=/>]+)(\s*=\s*)("[^"]*"|'[^']*')""")
 _PICTURE = re.compile(rb"""["']\s*data:image/(png|jpeg|webp);base64,([^"']*)["']""")
+_STYLE = re.compile(rb"""("(?:\\.|[^"\\])*"|'(?:\\.|[^'\\])*')|/\*.*?\*/""", re.DOTALL)
+"""Quoted words of a style, which stay, or a comment in it."""
+_STYLE_IN_TAG = re.compile(rb"/\*.*?\*/", re.DOTALL)
+_NOTHING_SAID = b"/**/"
+"""An empty comment: what stood on both sides of a comment stays apart, and nothing else changes."""
 _BY_KIND = {b"png": cleaned_png, b"jpeg": cleaned_jpeg, b"webp": cleaned_webp}
 
 
@@ -54,6 +59,8 @@ class _Cleaner:
     _depth: int = 0
     _out_from: tuple[int, int] | None = None
     """Where the element that is being left out starts, and how deep it lies."""
+    _style_from: int | None = None
+    """Where the text of the style that is being read starts."""
 
     def __post_init__(self) -> None:
         self._spaces, self._found = defaultdict(list), []
@@ -75,6 +82,9 @@ class _Cleaner:
             raise PictureError(
                 f"it is not sound XML (line {error.lineno}): open it and save it again"
             ) from error
+        ends = [0, *(end for _, end, _ in self._found)]
+        if any(start < end for (start, _, _), end in zip(self._found, ends, strict=False)):
+            raise PictureError("its comments cannot be told apart: open it and save it again")
         return self._found
 
     def _declare(self, prefix: str | None, space: str | None) -> None:
@@ -97,8 +107,16 @@ class _Cleaner:
         changed = _ATTRIBUTE.sub(self._attribute, tag[0])
         if changed != tag[0]:
             self._found.append((at, tag.end(), changed))
+        if local == "style" and not tag[0].endswith(b"/>"):
+            self._style_from = tag.end()
 
-    def _end(self, _name: str) -> None:
+    def _end(self, name: str) -> None:
+        if self._style_from is not None and name.rpartition("\n")[2] == "style":
+            start, self._style_from = self._style_from, None
+            text = self.data[start : self._parser.CurrentByteIndex]
+            for found in _STYLE.finditer(text):
+                if found[1] is None and found[0] != _NOTHING_SAID:
+                    self._found.append((start + found.start(), start + found.end(), _NOTHING_SAID))
         if self._out_from is not None and self._out_from[1] == self._depth:
             start, _ = self._out_from
             tag = _TAG.match(self.data, start)
@@ -125,6 +143,8 @@ class _Cleaner:
         declared = local if prefix == "xmlns" else prefix
         if colon and self._spaces[declared] and self._spaces[declared][-1] not in _SEEN:
             return b""
+        if name == "style":
+            return found[0].replace(found[4], _STYLE_IN_TAG.sub(_NOTHING_SAID, found[4]))
         if local == "href" and (picture := _PICTURE.fullmatch(found[4])):
             return found[0].replace(picture[2], _cleaned_inside(picture[1], picture[2]))
         return found[0]

@@ -8,7 +8,7 @@ import zlib
 from collections.abc import Callable
 
 import pytest
-from PIL import Image, ImageChops, ImageCms, PngImagePlugin
+from PIL import Image, ImageChops, ImageCms, ImageSequence, PngImagePlugin
 
 from build_tools.packs.hidden_data import PictureError, cleaned
 
@@ -83,6 +83,41 @@ def test_what_is_hidden_goes_and_what_is_seen_stays(name: str) -> None:
     assert dict(after.getexif()) == {}
     assert not {"exif", "xmp", "comment", "Comment", "XML:com.adobe.xmp"} & after.info.keys()
     assert cleaned(name, clean) == clean
+
+
+def with_words_in_frames(webp: bytes) -> bytes:
+    """A moving WebP picture, each of whose frames holds a chunk that no reader knows."""
+    hidden = b"note" + struct.pack("<I", len(PLACE)) + PLACE + b"\0" * (len(PLACE) % 2)
+    made, at = b"", 12
+    while at < len(webp):
+        size = struct.unpack("<I", webp[at + 4 : at + 8])[0]
+        after = at + 8 + size + size % 2
+        chunk = webp[at:after]
+        if chunk[:4] == b"ANMF":
+            chunk = b"ANMF" + struct.pack("<I", size + size % 2 + len(hidden)) + chunk[8:] + hidden
+        made, at = made + chunk, after
+    return b"RIFF" + struct.pack("<I", len(made) + 4) + b"WEBP" + made
+
+
+def test_a_moving_picture_keeps_its_frames_and_loses_what_is_hidden_in_them() -> None:
+    """The frame's layout is that of RFC 9649, section 2.7.1.1."""
+    frames = [drawn(), drawn().transpose(Image.Transpose.ROTATE_180), drawn()]
+    made = io.BytesIO()
+    frames[0].save(made, "WEBP", save_all=True, append_images=frames[1:], duration=90)
+    plain = made.getvalue()
+    data = with_words_in_frames(plain)
+    assert data.count(PLACE) == len(frames)
+    clean = cleaned("moving.webp", data)
+    assert PLACE not in clean
+    assert cleaned("moving.webp", clean) == clean == cleaned("moving.webp", plain)
+    assert shown(clean) == shown(plain)
+    assert len(shown(clean)) == len(frames)
+
+
+def shown(webp: bytes) -> list[bytes]:
+    """The points of each frame, as another reader shows them."""
+    picture = Image.open(io.BytesIO(webp))
+    return [frame.convert("RGB").tobytes() for frame in ImageSequence.Iterator(picture)]
 
 
 @pytest.mark.parametrize(

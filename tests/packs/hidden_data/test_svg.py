@@ -32,6 +32,14 @@ CASES = {
         "<?xml version='1.0'?><?made by='me'?>{}><g/></svg>",
         "<?xml version='1.0'?>{}><g/></svg>",
     ),
+    "a comment in a style": (
+        "{}><style>/* by me */ .a{fill:red/*me*/}</style><g style='x:/*me*/y'/></svg>",
+        "{}><style>/**/ .a{fill:red/**/}</style><g style='x:/**/y'/></svg>",
+    ),
+    "words of a style that only look like a comment": (
+        "{}><style>.a::before{content:'/* a */'}</style><title>/* b */</title></svg>",
+        "{}><style>.a::before{content:'/* a */'}</style><title>/* b */</title></svg>",
+    ),
     "words that only look like an attribute": (
         "{}" + EDITOR + "><title id=\" ed:a='1' \">ed:a='1'</title></svg>",
         "{}><title id=\" ed:a='1' \">ed:a='1'</title></svg>",
@@ -71,6 +79,7 @@ def test_a_photograph_in_a_drawing_loses_its_hidden_data_too() -> None:
         ("{}><g></svg>", "line 1"),
         ("<?xml version='1.0'?><!DOCTYPE svg>{}/>", "document type"),
         ("<?xml version='1.0'?><html/>", "not an SVG drawing"),
+        ("{}><style>/* <!-- a */ --></style></svg>", "comments cannot be told apart"),
     ],
 )
 def test_a_drawing_that_cannot_be_cleaned_is_refused_in_words(text: str, says: str) -> None:
