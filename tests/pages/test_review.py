@@ -7,6 +7,7 @@ Scotland's EXA 1-08a (travel, turn, jump, gesture, pause, fall), from memory.
 from __future__ import annotations
 
 import dataclasses
+import shutil
 from collections import defaultdict
 from dataclasses import replace
 from pathlib import Path
@@ -285,10 +286,28 @@ def built(tmp_path_factory: pytest.TempPathFactory) -> tuple[Path, Path]:
     lesson.write_text(text.replace("minutes: 45\n", "minutes: 46\n", 1), encoding="utf-8")
     with (bank / "bank.yml").open("a", encoding="utf-8") as file:
         file.write("\ngrades: {minutes-do-not-add-up: question}\n")
+    keep_an_earlier_edition(bank)
     plain, review = folder / "plain", folder / "review"
     for out, extra in ((plain, []), (review, ["--review"])):
         assert cli.main(["site", "--content", str(bank), "--out", str(out), *extra]) == 0
     return plain, review
+
+
+def keep_an_earlier_edition(bank: Path) -> None:
+    """An edition to compare with, and one that cannot be read, so that the page shows both."""
+    slug = real_unit().slug
+    before = bank / "earlier" / f"{slug}-1.0.0"
+    shutil.copytree(bank / "units" / slug, before)
+    lesson = before / "lesson-1.md"
+    title = real_unit().lessons[0].title
+    lesson.write_text(lesson.read_text("utf-8").replace(title, "Another title", 1), "utf-8")
+    (bank / "earlier" / f"{slug}-0.9.0.zip").write_bytes(b"no zip")
+
+
+def test_what_changed_is_on_the_built_page(built: tuple[Path, Path]) -> None:
+    page = (built[1] / "review.html").read_text(encoding="utf-8")
+    assert "These changes call for edition 1.0.1; the unit says 1.0.0." in page
+    assert "Kept, but not to be read:" in page
 
 
 def test_every_other_file_is_the_same_with_and_without_it(built: tuple[Path, Path]) -> None:
