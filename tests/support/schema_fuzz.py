@@ -119,7 +119,7 @@ def changed(data: Any, choose: random.Random) -> Any:
 def _change(data: Any, choose: random.Random) -> Any:
     spots = list(_spots(data))
     if not spots:
-        return choose.choice(ODD)
+        return _odd(choose)
     around, key = choose.choice(spots)
     value = around[key]
     match choose.randrange(9):
@@ -128,7 +128,7 @@ def _change(data: Any, choose: random.Random) -> Any:
         case 1 if isinstance(around, dict):
             around[_slip(key, choose)] = around.pop(key)
         case 2 if isinstance(around, dict):
-            around[_slip(key, choose)] = choose.choice(ODD)
+            around[_slip(key, choose)] = _odd(choose)
         case 3 if isinstance(value, str):
             around[key] = _slip(value, choose)
         case 4 if isinstance(value, list) and value:
@@ -139,10 +139,15 @@ def _change(data: Any, choose: random.Random) -> Any:
             other, name = choose.choice(spots)
             around[key] = copy.deepcopy(other[name])
         case 7 if isinstance(value, dict):
-            value |= {f"more-{n}": choose.choice(ODD) for n in range(choose.choice((1, 13)))}
+            value |= {f"more-{n}": _odd(choose) for n in range(choose.choice((1, 13)))}
         case _:
-            around[key] = choose.choice(ODD)
+            around[key] = _odd(choose)
     return data
+
+
+def _odd(choose: random.Random) -> Any:
+    """One odd value of its own, since what is put in may be changed again."""
+    return copy.deepcopy(choose.choice(ODD))
 
 
 def _slip(text: str, choose: random.Random) -> str:
