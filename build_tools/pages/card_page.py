@@ -10,8 +10,9 @@ from build_tools.model.unit import Unit
 from build_tools.pages.for_scripts import ForScripts, for_scripts
 from build_tools.pages.frame import Frame, frame
 from build_tools.pages.hall_steps import Ways, groups_words, ways
-from build_tools.pages.lesson_page import TalkView, talk_view, trouble_lines
+from build_tools.pages.lesson_page import TalkView, talk_view
 from build_tools.pages.lesson_steps import QuestionView, StepData, question_view, step_data
+from build_tools.pages.lesson_trouble import trouble_lines
 from build_tools.pages.page import Page
 from build_tools.pages.shown import Labelled, kept_together, quoted
 from build_tools.views.plain_words import minutes_in_words

@@ -17,7 +17,7 @@ class MoveRow:
     label: str
     """The move's own word, or the section's letter."""
     lines: tuple[str, ...]
-    """What the body does, or what is danced over which counts."""
+    """What the body does, or what is danced over which counts and to what sound."""
     on_paper: bool
     """Whether there is room for it on the lesson's two printed sides."""
 
@@ -44,7 +44,12 @@ def moves_view(unit: Unit, lesson: Lesson) -> MovesView:
     for index, danced in enumerate(danced_today(unit, lesson)):
         moves += [MoveRow(m.word, (m.does,), 2 * index < fitting) for m in danced.moves]
         parts += [
-            MoveRow(f"Part {p.letter}", p.danced, 2 * index + 1 < fitting) for p in danced.parts
+            MoveRow(
+                f"Part {p.letter}",
+                (*p.danced, f"Sound: {p.sound}"),
+                2 * index + 1 < fitting,
+            )
+            for p in danced.parts
         ]
     return MovesView(
         tuple(moves),

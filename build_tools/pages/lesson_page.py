@@ -16,6 +16,7 @@ from build_tools.pages.lesson_fit import FitView, fit_view
 from build_tools.pages.lesson_moves import MovesView, moves_view
 from build_tools.pages.lesson_steps import QuestionView, StepView, question_view, step_views
 from build_tools.pages.lesson_story import StoryView, story_of
+from build_tools.pages.lesson_trouble import trouble_lines
 from build_tools.pages.notes import notes_html
 from build_tools.pages.page import Page
 from build_tools.pages.shown import (
@@ -33,20 +34,9 @@ from build_tools.views.diagrams.small_line import small_line
 from build_tools.views.lesson_in_short import LineInShort, lesson_in_short
 from build_tools.views.paper_size import paper_size
 from build_tools.views.parts_named import letters_in
-from build_tools.views.plain_words import listed, minutes_in_words
+from build_tools.views.plain_words import minutes_in_words
 from build_tools.views.words_needed import words_needed
 
-SHORT = "short_of_time"
-_TROUBLE = {
-    "stuck": "They are stuck",
-    "finished": "Some finish early",
-    "loud": "It gets loud",
-    "silly": "It gets silly",
-    "will_not_join": "One won’t join in",
-    "short_of_time": "You are short of time",
-    "sound_fails": "The sound fails",
-    "lesson_lost": "The lesson is lost",
-}
 _LOOKERS = {
     "yourself": "Each pupil looks back at their own dance",
     "partner": "Partners look at each other",
@@ -57,8 +47,8 @@ _LOOKERS = {
 }
 DEFERENCE = "Your school’s risk assessment and your employer’s policy come before this page."
 EVERY_TIME = (
-    "Every time: floor clear and dry after lunch, hair tied, jewellery off or covered, inhalers "
-    "near, stop signal tried."
+    "Every time: floor clear and dry after lunch, hair tied, jewellery off or covered, never "
+    "socks alone, inhalers near, stop signal tried."
 )
 
 
@@ -223,7 +213,10 @@ def _short_line(lesson: Lesson, line: LineInShort) -> ShortLine:
     return ShortLine(
         f"{line.start} to {line.end}",
         " ".join(str(number) for number in line.steps),
-        tuple(Link(f"{n}. {lesson.steps[n - 1].does}", f"#at-step-{n}") for n in line.steps),
+        tuple(
+            Link(f"{n}.\N{NO-BREAK SPACE}{lesson.steps[n - 1].does}", f"#at-step-{n}")
+            for n in line.steps
+        ),
     )
 
 
@@ -242,26 +235,6 @@ def _picture(unit: Unit, lesson: Lesson) -> tuple[Picture, tuple[str, ...]]:
         for name in (*step.makes, *step.joins, *step.dances, *step.shows)
     ]
     return picture(small_line(unit.dance, "today", letters_in(unit.dance, named))), ()
-
-
-def trouble_lines(lesson: Lesson) -> tuple[Labelled, ...]:
-    """One line for each thing that can go wrong, the same on the page and on the card."""
-    return tuple(
-        Labelled(label, f"{lesson.trouble[key]}{_left_out(lesson) if key == SHORT else ''}")
-        for key, label in _TROUBLE.items()
-        if key in lesson.trouble
-    )
-
-
-def _left_out(lesson: Lesson) -> str:
-    """Which steps the author's line on short time means, and the minutes that they save."""
-    waits = [n for n, step in enumerate(lesson.steps, start=1) if step.can_wait]
-    if not waits:
-        return ""
-    saved = minutes_in_words(sum(lesson.steps[n - 1].minutes for n in waits))
-    numbers = listed([str(number) for number in waits])
-    what = f"step {numbers}: it saves" if len(waits) == 1 else f"steps {numbers}: they save"
-    return f" That is {what} {saved}."
 
 
 def talk_view(unit: Unit, lesson: Lesson, talk: LookAndTalk) -> TalkView:

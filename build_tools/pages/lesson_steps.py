@@ -19,7 +19,7 @@ from build_tools.views.step_facts import StepFacts, step_facts
 from build_tools.views.timings import StepTime, step_times
 
 _LOOKING = "look and talk"
-_TALK = Link("What to look for and ask: Look and talk", "#at-talk")
+_TALK = Link("What to look for and ask: Look and talk, below", "#at-talk")
 _PHASES = {
     "recall": "dance it again",
     "explore": "try things out",
@@ -95,7 +95,7 @@ class StepView:
     questions: tuple[QuestionView, ...]
     """Questions to ask."""
     counts: str | None
-    """How many counts you count aloud or drum."""
+    """How many counts you count aloud or drum; how fast they are, where they are the first."""
     easier: str | None
     """How to make the task easier."""
     harder: str | None
@@ -110,12 +110,19 @@ def step_views(unit: Unit, lesson: Lesson, drawn: tuple[str, ...]) -> tuple[Step
     """The steps; motifs and developments in `drawn` are already on the page."""
     seen, found = set(drawn), []
     all_facts = step_facts(unit, lesson)
+    first = next((n for n, step in enumerate(lesson.steps, start=1) if step.counts), None)
     for facts, time, step in zip(all_facts, step_times(lesson), lesson.steps, strict=True):
         new = [n for n in (*step.makes, *step.develops) if n not in seen and _has_strip(unit, n)]
         seen.update(new)
         strips = tuple(strip_of(unit.dance, name) for name in new)
-        found.append(_step(facts, time, step, strips, lesson.look_and_talk is not None))
+        pace = pace_in_words(unit.dance.tempo) if facts.number == first else ""
+        found.append(_step(facts, time, step, strips, pace, lesson.look_and_talk is not None))
     return tuple(found)
+
+
+def pace_in_words(tempo: int | None) -> str:
+    """How fast the counts go, by any clock that shows seconds; empty where there is no beat."""
+    return f", {round(tempo / 6)} in ten seconds" if tempo else ""
 
 
 def step_data(facts: StepFacts) -> StepData:
@@ -137,7 +144,12 @@ def _has_strip(unit: Unit, name: str) -> bool:
 
 
 def _step(
-    facts: StepFacts, time: StepTime, step: Step, strips: tuple[Picture, ...], has_talk: bool
+    facts: StepFacts,
+    time: StepTime,
+    step: Step,
+    strips: tuple[Picture, ...],
+    pace: str,
+    has_talk: bool,
 ) -> StepView:
     return StepView(
         number=facts.number,
@@ -153,7 +165,7 @@ def _step(
         task=step.task,
         look_for=step.look_for,
         questions=tuple(question_view(q) for q in step.ask),
-        counts=shown(step.counts) if step.counts else None,
+        counts=f"{shown(step.counts)}{pace}" if step.counts else None,
         easier=step.easier,
         harder=step.harder,
         talk=_TALK if has_talk and step.phase == _LOOKING else None,

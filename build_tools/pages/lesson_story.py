@@ -18,6 +18,8 @@ class LastTime:
 
     lesson: str
     """The number of the lesson before."""
+    looked_for: str
+    """What was looked for then."""
     seen: str
     """Where to start if it was seen."""
     not_yet: str
@@ -65,8 +67,13 @@ def story_of(unit: Unit, lesson: Lesson) -> StoryView | None:
 def _last_time(before: Lesson | None) -> LastTime | None:
     if before is None or before.look_and_talk is None or before.look_and_talk.next is None:
         return None
-    start = before.look_and_talk.next
-    return LastTime(str(before.number), sentence(start.seen), sentence(start.not_yet))
+    talk, start = before.look_and_talk, before.look_and_talk.next
+    return LastTime(
+        lesson=str(before.number),
+        looked_for=f"Last time you looked for {talk.looking_for.rstrip('.')}.",
+        seen=sentence(start.seen),
+        not_yet=sentence(start.not_yet),
+    )
 
 
 def _changed_today(unit: Unit, lesson: Lesson, motif: str) -> bool:

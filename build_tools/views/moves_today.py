@@ -52,10 +52,11 @@ class MoveToday:
 
 @dataclass(frozen=True, slots=True)
 class PartToday:
-    """One section: its letter, and over which counts who dances what, in order."""
+    """One section: its letter, over which counts who dances what, in order, and to what sound."""
 
     letter: str
     danced: tuple[str, ...]
+    sound: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -145,4 +146,4 @@ def _part(dance: Dance, section: Section) -> PartToday:
         when = f"{shown(before + 1)} to {shown(after)}: " if section.counts is not None else ""
         danced.append(f"{when}{danced_in_words(passage)}")
         before = after
-    return PartToday(section.letter, tuple(danced))
+    return PartToday(section.letter, tuple(danced), section.sound.what)

@@ -12,15 +12,17 @@ from build_tools.model.unit import Unit
 from build_tools.views.moves_today import danced_today
 from build_tools.views.reading import words
 from build_tools.views.reading_lesson import text_by_field
+from build_tools.views.shortening import can_be_shortened
 
 NOT_ON_PAPER = frozenset({"focus"})
 WORDS_IN_A_HEADING = 6
 """How many words would take the room that a step's own heading and edges take."""
+WORDS_OF_A_SHORTENED_STEP = 4
 SAID_IS_LARGER = 1.6
 """How much more room words take that are said aloud: they are printed in 14 points, bold."""
-_SIZES = ((715, "12"), (760, "11.5"))
+_SIZES = ((720, "12"), (760, "11.5"))
 _LEAST_SIZE = "11"
-_WITH_MOVES = {"12": 737, "11.5": 870, "11": 925}
+_WITH_MOVES = {"12": 737, "11.5": 870, "11": 945}
 """The most room for each size with what is told beside the lesson; it goes where side 2 ends."""
 
 
@@ -36,7 +38,7 @@ def danced_on_paper(unit: Unit, lesson: Lesson) -> int:
     fitting = 0
     for danced in danced_today(unit, lesson):
         moves = [f"{move.word} {move.does}" for move in danced.moves]
-        parts = [line for part in danced.parts for line in part.danced]
+        parts = [line for part in danced.parts for line in (*part.danced, part.sound)]
         for lines in (moves, parts):
             room += sum(len(line.split()) for line in lines)
             if room > most:
@@ -55,5 +57,7 @@ def words_of_room(unit: Unit, lesson: Lesson) -> float:
     index = unit.lessons.index(lesson)
     talk = unit.lessons[index - 1].look_and_talk if index else None
     if talk and talk.next:
-        room += len(words(f"{talk.next.seen} {talk.next.not_yet}")) + WORDS_IN_A_HEADING
-    return room
+        told = f"{talk.looking_for} {talk.next.seen} {talk.next.not_yet}"
+        room += len(words(told)) + WORDS_IN_A_HEADING
+    # "Later, shorten step 4 by 3, step 5 by 2 …" is told of what the steps say, not written
+    return room + WORDS_OF_A_SHORTENED_STEP * len(can_be_shortened(lesson))

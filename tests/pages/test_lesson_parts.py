@@ -4,9 +4,14 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+import pytest
+
 from build_tools.pages.lesson_covers import covers
+from build_tools.pages.lesson_moves import moves_view
 from build_tools.pages.lesson_page import lesson_page
+from build_tools.pages.lesson_steps import pace_in_words, step_views
 from build_tools.pages.lesson_story import story_of
+from build_tools.pages.lesson_trouble import trouble_lines
 from build_tools.views.coverage import HEADINGS, met
 from build_tools.views.journey import journeys
 from tests.support.sound_bank import real_bank, real_unit
@@ -22,6 +27,7 @@ def test_each_lesson_tells_both_starts_that_the_one_before_left() -> None:
             assert story is not None
             assert story.last_time is not None
             assert story.last_time.lesson == str(before.number)
+            assert before.look_and_talk.looking_for in story.last_time.looked_for
             assert left.seen[1:] in story.last_time.seen
             assert left.not_yet[1:] in story.last_time.not_yet
             assert story.never_did == f"Never did lesson {before.number}? Start here:"
@@ -42,6 +48,41 @@ def test_the_journey_of_what_today_changes_names_every_lesson_of_it() -> None:
         assert line.count("today") == 1
         for stop in journey.stops:
             assert stop.lesson == number or str(stop.lesson) in line
+
+
+def test_short_of_time_names_what_to_leave_out_and_what_to_shorten_later() -> None:
+    unit = next(unit for unit in real_bank().units if unit.slug == "rock-pool")
+    said = {line.label: line.words for line in trouble_lines(unit.lessons[1])}
+    assert said["You are short of time"] == (
+        "Leave out exploring. That is step 3: it saves 5 minutes. Later, shorten step 4 by 3, "
+        "step 5 by 2, step 6 by 2 and step 7 by 1."
+    )
+
+
+@pytest.mark.parametrize(
+    ("tempo", "said"),
+    [(120, ", 20 in ten seconds"), (108, ", 18 in ten seconds"), (100, ", 17 in ten seconds")],
+)
+def test_the_pace_of_the_counts_can_be_timed_by_a_clock(tempo: int, said: str) -> None:
+    """A sixth of a minute is ten seconds, so a sixth of the beats; to the nearest beat."""
+    assert pace_in_words(tempo) == said
+
+
+def test_only_the_first_counted_step_tells_the_pace_and_none_where_there_is_no_beat() -> None:
+    unit = next(unit for unit in real_bank().units if unit.slug == "rock-pool")
+    counts = [step.counts for step in step_views(unit, unit.lessons[1], ()) if step.counts]
+    assert counts == ["32, 18 in ten seconds", "8", "32", "32"]
+    still = replace(unit, dance=replace(unit.dance, tempo=None))
+    assert all("seconds" not in (s.counts or "") for s in step_views(still, unit.lessons[1], ()))
+
+
+def test_each_part_tells_its_sound_after_what_is_danced() -> None:
+    for unit in real_bank().units:
+        for lesson in unit.lessons:
+            for row in moves_view(unit, lesson).parts:
+                section = unit.dance.sections[row.label.removeprefix("Part ")]
+                assert row.lines[-1] == f"Sound: {section.sound.what}"
+                assert len(row.lines) == len(section.danced) + 1
 
 
 def test_a_lesson_covers_what_its_own_steps_do() -> None:

@@ -7,6 +7,7 @@ const browser = await puppeteer.launch({
   browser: "firefox",
   executablePath: process.env.BANK_FIREFOX,
   headless: true,
+  defaultViewport: null,
   extraPrefsFirefox: {
     "network.proxy.type": 1,
     "network.proxy.http": "127.0.0.1",
@@ -28,13 +29,22 @@ function listen() {
   });
 }
 
+async function resize(width) {
+  // an older Firefox takes the size, and does not know that a screen can be turned
+  await page.setViewport({ width, height: 900 }).catch((error) => {
+    if (!String(error).includes("setScreenOrientationOverride")) throw error;
+  });
+  const is = await page.evaluate("innerWidth");
+  if (is !== width) throw new Error(`the window is ${is} px wide, not ${width}`);
+}
+
 const commands = {
   // a fresh reader: nothing that another one kept is there
   async reader({ width }) {
     if (context) await context.close();
     context = await browser.createBrowserContext();
     page = await context.newPage();
-    await page.setViewport({ width, height: 900 });
+    await resize(width);
     await page.evaluateOnNewDocument(listen);
     said = [];
     page.on("console", (message) => said.push(`${message.type()}: ${message.text()}`));

@@ -50,7 +50,7 @@ class Firefox:
 
 
 @contextmanager
-def firefox() -> Iterator[Firefox]:
+def launched() -> Iterator[Firefox]:
     """The system's Firefox, for as long as the block lasts."""
     driver = subprocess.Popen(
         [os.environ["BANK_NODE"], str(DRIVER)],

@@ -95,6 +95,12 @@ def wait_for(tab: Tab, words: str) -> None:
         time.sleep(0.05)
 
 
+def complaints(tab: Tab) -> list[str]:
+    """What the open page's policy stopped, and the errors that were said since `fresh`."""
+    stopped: list[str] = tab.evaluate("window.violations")
+    return stopped + [line for line in tab.said() if line.startswith(("error", "uncaught"))]
+
+
 def only_here(route: Route) -> None:
     """Let pass what is on this computer, and nothing else."""
     if route.request.url.startswith(HERE):
