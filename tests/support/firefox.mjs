@@ -2,6 +2,7 @@
 import readline from "node:readline";
 import puppeteer from "puppeteer-core";
 
+const [TRIES, WAIT_MS] = [200, 50];
 const NOWHERE = 9; // the discard port: every address but this computer's own leads to nothing
 const browser = await puppeteer.launch({
   browser: "firefox",
@@ -34,8 +35,18 @@ async function resize(width) {
   await page.setViewport({ width, height: 900 }).catch((error) => {
     if (!String(error).includes("setScreenOrientationOverride")) throw error;
   });
-  const is = await page.evaluate("innerWidth");
-  if (is !== width) throw new Error(`the window is ${is} px wide, not ${width}`);
+  for (let left = TRIES; left > 0; left -= 1) {
+    if ((await page.evaluate("innerWidth")) === width) return;
+    await new Promise((done) => setTimeout(done, WAIT_MS));
+  }
+  throw new Error(`the window does not get ${width} px wide`);
+}
+
+// a page that leads on to another one at once gives up its own loading
+async function open({ address }) {
+  await page.goto(address).catch((error) => {
+    if (!String(error).includes("NS_BINDING_ABORTED")) throw error;
+  });
 }
 
 const commands = {
@@ -50,7 +61,7 @@ const commands = {
     page.on("console", (message) => said.push(`${message.type()}: ${message.text()}`));
     page.on("pageerror", (fault) => said.push(`uncaught: ${fault}`));
   },
-  open: ({ address }) => page.goto(address).then(() => null),
+  open,
   evaluate: ({ words }) => page.evaluate(words),
   click: ({ what }) => page.locator(what).click(),
   type: ({ what, words }) => page.locator(what).fill(words),

@@ -51,7 +51,7 @@
   };
 
   function link(number) {
-    const made = form.make("a", `${number}. ${form.nameOf(number)}`);
+    const made = form.make("a", form.numbered(number) + form.nameOf(number));
     made.href = `#at-step-${number}`;
     return made;
   }

@@ -16,10 +16,13 @@
 
   form.step = (number) => document.getElementById(`at-step-${number}`);
 
+  // a number stays beside what it numbers, as on the page
+  form.numbered = (number) => `${number}.\u00a0`;
+
   form.nameOf = (number) => {
     if (number === 0) return "Dance again what you made";
     const link = document.querySelector(`.short-lines a[href="#at-step-${number}"]`);
-    return link?.textContent.replace(`${number}. `, "") ?? `Step ${number}`;
+    return link?.textContent.replace(form.numbered(number), "") ?? `Step ${number}`;
   };
 
   // what a line of the page says after its label
