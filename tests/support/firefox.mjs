@@ -49,6 +49,13 @@ async function open({ address }) {
   });
 }
 
+// the library's own waiting runs words as script, which the pages' policy forbids an older Firefox
+async function the(what) {
+  const found = await page.$(what);
+  if (!found) throw new Error(`nothing on the page is ${what}`);
+  return found;
+}
+
 const commands = {
   // a fresh reader: nothing that another one kept is there
   async reader({ width }) {
@@ -63,8 +70,12 @@ const commands = {
   },
   open,
   evaluate: ({ words }) => page.evaluate(words),
-  click: ({ what }) => page.locator(what).click(),
-  type: ({ what, words }) => page.locator(what).fill(words),
+  click: ({ what }) => the(what).then((one) => one.click()),
+  async fill({ what, words }) {
+    const field = await the(what);
+    await field.evaluate((one) => one.select());
+    await field.type(words);
+  },
   said: () => said,
 };
 

@@ -34,7 +34,7 @@ class Firefox:
         self._ask("click", what=what)
 
     def fill(self, what: str, words: str) -> None:
-        self._ask("type", what=what, words=words)
+        self._ask("fill", what=what, words=words)
 
     def said(self) -> list[str]:
         """Every line of the console and every uncaught error since the reader was fresh."""
