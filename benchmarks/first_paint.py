@@ -23,7 +23,7 @@ from playwright.sync_api import Browser
 ROOT = Path(__file__).resolve().parents[1]
 sys.path.insert(0, str(ROOT))
 
-from build_tools.commands.tools_for_tests import tools  # noqa: E402
+from build_tools.project.tools_for_tests import tools  # noqa: E402
 from tests.support.browser import launched  # noqa: E402
 from tests.support.built_sites import CONTENT, build, lesson_pages  # noqa: E402
 from tests.support.plain_theme import build_plain, words_of  # noqa: E402

@@ -7,7 +7,7 @@ import sys
 import traceback
 from pathlib import Path
 
-from build_tools.commands.misuse import Misuse
+from build_tools.misuse import Misuse
 
 PROJECT = Path(__file__).resolve().parents[1]
 BUG = 3
@@ -104,15 +104,15 @@ def _run(args: argparse.Namespace) -> int:
                 publisher=args.publisher,
             )
         case "test":
-            from build_tools.commands import test
+            from build_tools.project import test
 
             return test.run(args.thorough, args.rest)
         case "lock":
-            from build_tools.commands import lock
+            from build_tools.project import lock
 
             return lock.run(upgrade=args.upgrade)
         case "notices":
-            from build_tools import notices
+            from build_tools.project import notices
 
             return notices.run(args.check, PROJECT)
         case other:

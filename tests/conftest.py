@@ -9,7 +9,7 @@ import pytest
 from hypothesis import settings
 from playwright.sync_api import Browser
 
-from build_tools.commands.tools_for_tests import tools
+from build_tools.project.tools_for_tests import tools
 from tests.support.browser import launched
 
 settings.register_profile("bank", derandomize=True, database=None, deadline=None, max_examples=100)

@@ -6,9 +6,9 @@ import shutil
 from pathlib import Path
 
 from build_tools.adapting.adapt import NotAdapted, Wanted, adapted, licence_for
+from build_tools.checking.check_bank import check_folder
+from build_tools.checking.report_text import as_text
 from build_tools.commands.unit_folder import free_folder, written_whole
-from build_tools.pipeline import check_folder
-from build_tools.reports.text import as_text
 
 
 def run(

@@ -5,9 +5,9 @@ from __future__ import annotations
 import sys
 from pathlib import Path
 
+from build_tools.checking.check_bank import Report, check_folder
+from build_tools.checking.report_text import as_text, counted, skipped_line
 from build_tools.model.bank import Bank
-from build_tools.pipeline import Report, check_folder
-from build_tools.reports.text import as_text, counted, skipped_line
 
 
 def checked_for_building(content: Path, otherwise: str) -> tuple[Bank, Report] | None:

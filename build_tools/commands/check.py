@@ -7,11 +7,11 @@ import sys
 from collections.abc import Sequence
 from pathlib import Path
 
-from build_tools.commands.misuse import Misuse
+from build_tools.checking.quick_check import quick_check
+from build_tools.checking.report_data import as_json
+from build_tools.checking.report_text import as_text, counted, skipped_line
+from build_tools.misuse import Misuse
 from build_tools.problem import Problem
-from build_tools.quick_check import quick_check
-from build_tools.reports.data import as_json
-from build_tools.reports.text import as_text, counted, skipped_line
 
 
 def run(

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from build_tools.commands.misuse import Misuse
+from build_tools.checking.report_text import as_text
 from build_tools.comparing.change import UnitText
 from build_tools.comparing.comparison import compared
+from build_tools.editions.unit_texts import text_at
+from build_tools.misuse import Misuse
 from build_tools.packs.reading.refusal import RefusedError
-from build_tools.reports.text import as_text
-from build_tools.unit_texts import text_at
 
 
 def run(old: Path, new: Path) -> int:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from build_tools.commands.misuse import Misuse
+from build_tools.misuse import Misuse
 from build_tools.rules.allowances import ALLOWANCE_STALE
 from build_tools.rules.catalogue import all_rules
 from build_tools.schema_check.faults import SHAPE_FAULTS

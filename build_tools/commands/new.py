@@ -9,17 +9,17 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any, TypeVar
 
-from build_tools.commands.misuse import Misuse
 from build_tools.commands.unit_folder import free_folder, written_whole
 from build_tools.drafting import answers
 from build_tools.drafting.asked import LESSONS, MINUTES, PATTERNS, Asked, BankFacts
 from build_tools.drafting.draft import draft
+from build_tools.misuse import Misuse
 from build_tools.problem import Problem
 from build_tools.schema_check.check import check_document
 from build_tools.schema_check.schemas import SCHEMA_FOLDER, Kind
 from build_tools.source.document import Document, read_data, read_markdown
-from build_tools.views.open_places import MARK
-from build_tools.views.plain_words import listed
+from build_tools.views.words.open_places import MARK
+from build_tools.views.words.plain_words import listed
 
 _T = TypeVar("_T")
 

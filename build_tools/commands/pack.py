@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from build_tools.pack_building import NotPacked, pack_of
-from build_tools.reports.text import as_text
+from build_tools.building.pack import NotPacked, pack_of
+from build_tools.checking.report_text import as_text
 from build_tools.sure_files import write_whole
 
 

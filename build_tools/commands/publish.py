@@ -5,13 +5,13 @@ from __future__ import annotations
 import tempfile
 from pathlib import Path
 
+from build_tools.building.site import build_site
 from build_tools.commands.bank_to_build import checked_for_building
-from build_tools.commands.misuse import Misuse
+from build_tools.misuse import Misuse
 from build_tools.publishing.editions import editions_in
 from build_tools.publishing.pointer import read_pointer
 from build_tools.publishing.publish import KEEP, publish, roll_back, verify
 from build_tools.publishing.trouble import CannotPublishError
-from build_tools.site_building import build_site
 
 
 def run(content: Path, target: Path, keep: int = KEEP) -> int:

@@ -5,13 +5,13 @@ from __future__ import annotations
 import os
 from pathlib import Path
 
+from build_tools.building.finishing.pdf_printing import browser_to_print, print_units
+from build_tools.building.site import build_review, build_site, published_units
+from build_tools.checking.report_text import counted
 from build_tools.commands.bank_to_build import checked_for_building
-from build_tools.commands.misuse import Misuse
-from build_tools.commands.pdf_printing import browser_to_print, print_units
+from build_tools.misuse import Misuse
 from build_tools.publishing.swap import staged
-from build_tools.reports.text import counted
 from build_tools.schema_check.schemas import SCHEMA_FOLDER
-from build_tools.site_building import build_review, build_site, published_units
 
 
 def run(content: Path, out: Path, *, review: bool = False, pdf: bool = False) -> int:

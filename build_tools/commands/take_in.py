@@ -6,6 +6,8 @@ import sys
 from dataclasses import replace
 from pathlib import Path
 
+from build_tools.checking.check_bank import UnitCheck, check_bank_files, check_together, check_unit
+from build_tools.checking.report_text import as_text, counted
 from build_tools.model.unit import Unit
 from build_tools.packs.reading.contents import Pack
 from build_tools.packs.reading.read import verified
@@ -13,8 +15,6 @@ from build_tools.packs.reading.refusal import RefusedError
 from build_tools.packs.reading.scratch import laid_out
 from build_tools.packs.taking_in.journal import BusyError, HalfwayError, alone_in, take
 from build_tools.packs.taking_in.placing import Plan, plan_for
-from build_tools.pipeline import UnitCheck, check_bank_files, check_together, check_unit
-from build_tools.reports.text import as_text, counted
 from build_tools.source.folder import unit_slugs
 
 _STAND = "nothing was taken in, and the bank is as it was"

@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
-from build_tools.commands.misuse import Misuse
+from build_tools.misuse import Misuse
 from build_tools.source.folder import MOST_SLUG, is_slug
 
 _READABLE = 0o755

@@ -12,13 +12,13 @@ from pathlib import Path
 from watchdog.events import FileSystemEvent, FileSystemEventHandler
 from watchdog.observers import Observer
 
-from build_tools.commands.misuse import Misuse
+from build_tools.building.rebuild import Touched, again, rebuild, touched
+from build_tools.checking.check_bank import check_folder
+from build_tools.checking.quick_check import quick_check
+from build_tools.checking.report_text import as_text, counted
 from build_tools.commands.preview_server import State, serve
-from build_tools.pipeline import check_folder
+from build_tools.misuse import Misuse
 from build_tools.problem import Problem
-from build_tools.quick_check import quick_check
-from build_tools.reports.text import as_text, counted
-from build_tools.watching import Touched, again, rebuild, touched
 
 SETTLE_SECONDS = 0.1
 """Editors save in several small steps; one save is one change."""

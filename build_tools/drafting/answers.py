@@ -9,7 +9,7 @@ from build_tools.drafting.asked import KINDS, LESSONS, MINUTES, PATTERNS
 from build_tools.model.school_years import youngest
 from build_tools.model.unit import SchoolYears
 from build_tools.schema_check.wording import nearest
-from build_tools.views.plain_words import listed
+from build_tools.views.words.plain_words import listed
 
 NATIONS = ("England", "Northern Ireland", "Scotland", "Wales")
 USUAL_KINDS = ("think about",)

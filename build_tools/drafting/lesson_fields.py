@@ -11,7 +11,7 @@ from build_tools.drafting.minutes import share_out
 from build_tools.drafting.plan import Fields, Making, Plan, dance_seconds, still
 from build_tools.drafting.steps import Timed
 from build_tools.drafting.unit_fields import lesson_words
-from build_tools.views.plain_words import listed
+from build_tools.views.words.plain_words import listed
 
 _LOOKERS = ("half the class", "partner", "another pair")
 _CHANGE_OVER, _TALK = 15, 60

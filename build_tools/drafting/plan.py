@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from build_tools.drafting.asked import Asked
 from build_tools.drafting.yaml_text import OneLine
-from build_tools.views.open_places import MARK
+from build_tools.views.words.open_places import MARK
 
 Fields = dict[str, object]
 

@@ -11,7 +11,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import asdict
 
 from build_tools.model.unit import Ancestor, Parent, Unit
-from build_tools.views.licences import licence_address
+from build_tools.views.words.licences import licence_address
 
 FORMAT = 1
 

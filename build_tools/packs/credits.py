@@ -7,7 +7,7 @@ author, source, licence), and the changes made, CC BY 4.0 section 3(a)(1)(B).
 from __future__ import annotations
 
 from build_tools.model.unit import Ancestor, StimulusItem, Unit
-from build_tools.views.licences import licence_address
+from build_tools.views.words.licences import licence_address
 
 
 def credits_text(unit: Unit) -> str:

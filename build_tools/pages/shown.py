@@ -10,8 +10,8 @@ from markupsafe import Markup
 
 from build_tools.model.bank import Bank
 from build_tools.views.diagrams.figure import Figure
-from build_tools.views.licences import licence_address
-from build_tools.views.plain_words import listed, name_in_words
+from build_tools.views.words.licences import licence_address
+from build_tools.views.words.plain_words import listed, name_in_words
 
 _MONTHS = (
     "January", "February", "March", "April", "May", "June",

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from build_tools.model.unit import Unit
 from build_tools.rules.rule import Finding
-from build_tools.views.open_places import open_places
+from build_tools.views.words.open_places import open_places
 
 
 def still_to_write(unit: Unit, help_: str) -> Iterator[Finding]:

@@ -12,8 +12,8 @@ import pytest
 
 from build_tools import cli
 from build_tools.adapting.adapt import MOST_EARLIER
+from build_tools.checking.check_bank import check_folder
 from build_tools.model.unit import Ancestor
-from build_tools.pipeline import check_folder
 from tests.support.banks import BASE_UNIT, change, copy_base
 
 

@@ -10,8 +10,8 @@ from typing import Any
 import pytest
 
 from build_tools import cli
+from build_tools.checking.check_bank import check_folder
 from build_tools.commands import new
-from build_tools.pipeline import check_folder
 from tests.support.banks import BASE_UNIT, copy_base
 
 ANSWERS = {

@@ -8,7 +8,9 @@ from typing import Any
 
 import pytest
 
-from build_tools import cli, mkdocs_adapter, site_building
+from build_tools import cli
+from build_tools.building import mkdocs_adapter
+from build_tools.building import site as site_building
 from build_tools.commands import site
 from tests.support.banks import BASE_UNIT, ROOT, change, copy_base
 

@@ -9,7 +9,7 @@ from typing import Any
 from build_tools.drafting.draft import page
 from build_tools.drafting.yaml_text import OneLine
 from build_tools.source.document import Document, read_markdown
-from build_tools.views.open_places import MARK, hint_in
+from build_tools.views.words.open_places import MARK, hint_in
 
 TITLE = "The runaway kite"
 STIMULUS = "A kite on a windy hill, and a short film of kites in the air"

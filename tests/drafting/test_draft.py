@@ -12,11 +12,11 @@ from pathlib import Path
 
 import pytest
 
+from build_tools.checking.check_bank import Report, check_folder
 from build_tools.drafting.asked import LESSONS, MINUTES, PATTERNS, Asked, BankFacts
 from build_tools.drafting.draft import draft
 from build_tools.model.unit import SchoolYears
-from build_tools.pipeline import Report, check_folder
-from build_tools.views.open_places import MARK, open_places
+from build_tools.views.words.open_places import MARK, open_places
 from tests.drafting.filling import STIMULUS, TITLE, fill
 from tests.support.banks import BASE
 

@@ -13,7 +13,7 @@ from build_tools.model.build import build_unit
 from build_tools.problem import Path
 from build_tools.source.document import Document
 from build_tools.source.folder import UnitFolder, read_unit_folder
-from build_tools.views.open_places import MARK, OpenPlace, hint_in, open_places
+from build_tools.views.words.open_places import MARK, OpenPlace, hint_in, open_places
 from tests.support.banks import CONTENT
 
 UNITS = ("rock-pool", "seeds-on-the-move", "weaving-shed")

@@ -13,7 +13,7 @@ from build_tools.packs.about import about, metadata
 from build_tools.packs.credits import credits_text
 from build_tools.packs.licences import licence_text
 from build_tools.schema_check.schemas import schema
-from build_tools.views.licences import licence_address
+from build_tools.views.words.licences import licence_address
 from tests.support.sound_bank import real_unit
 
 LICENCES = schema("shared")["$defs"]["licence"]["enum"]

@@ -15,10 +15,10 @@ from pathlib import Path
 import pytest
 
 from build_tools import cli, sure_files
+from build_tools.checking.check_bank import check_folder
 from build_tools.packs.reading.contents import Pack
 from build_tools.packs.taking_in import journal
 from build_tools.packs.taking_in.placing import plan_for
-from build_tools.pipeline import check_folder
 from tests.support.built_sites import ROOT
 from tests.support.packs import about, empty_bank, pack, unit_files, with_files, written
 

@@ -7,9 +7,9 @@ import shutil
 from dataclasses import dataclass
 from pathlib import Path
 
+from build_tools.checking.check_bank import check_bank_files, check_unit, sign
 from build_tools.model.build_bank import outline_bank, outline_unit
 from build_tools.model.unit import Unit
-from build_tools.pipeline import check_bank_files, check_unit, sign
 from build_tools.problem import Problem
 from build_tools.rules.catalogue import all_rules, rule_named
 from build_tools.rules.engine import run_rules

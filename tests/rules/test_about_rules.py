@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from build_tools.pipeline import check_folder
+from build_tools.checking.check_bank import check_folder
 from build_tools.problem import GRADES
 from build_tools.rules.catalogue import all_rules
 from build_tools.rules.rule import Rule

@@ -7,8 +7,8 @@ from pathlib import Path
 
 import pytest
 
-from build_tools.pipeline import Report, check_folder
-from build_tools.quick_check import quick_check
+from build_tools.checking.check_bank import Report, check_folder
+from build_tools.checking.quick_check import quick_check
 from tests.rules.cases import BASE
 
 UNIT = Path("units/paper-boats/unit.md")

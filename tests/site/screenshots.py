@@ -16,7 +16,7 @@ from pathlib import Path
 import pdfplumber
 from playwright.sync_api import Browser
 
-from build_tools.commands.tools_for_tests import tools
+from build_tools.project.tools_for_tests import tools
 from tests.support.browser import address_of, launched, reader
 from tests.support.built_sites import CONTENT, build, html_pages, lesson_pages
 

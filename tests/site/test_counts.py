@@ -13,9 +13,9 @@ import pytest
 from playwright.sync_api import Browser, Page
 
 from build_tools.model.dance import Dance
-from build_tools.views.parts_over_counts import who_in_words
-from build_tools.views.plain_words import name_in_words
-from build_tools.views.score import score
+from build_tools.views.dance.parts_over_counts import who_in_words
+from build_tools.views.dance.score import score
+from build_tools.views.words.plain_words import name_in_words
 from tests.support.browser import address_of, reader
 from tests.support.built_sites import build
 from tests.support.sound_bank import real_unit

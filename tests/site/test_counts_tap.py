@@ -14,7 +14,7 @@ import pytest
 from playwright.sync_api import Browser, Page
 
 from build_tools.movement.whole import whole_counts, whole_seconds
-from build_tools.views.tempo_for_age import tempo_for_age
+from build_tools.views.dance.tempo_for_age import tempo_for_age
 from tests.support.browser import address_of, reader
 from tests.support.sound_bank import real_unit
 

@@ -10,8 +10,8 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page
 
-from build_tools.pipeline import check_folder
-from build_tools.site_building import published_units
+from build_tools.building.site import published_units
+from build_tools.checking.check_bank import check_folder
 from tests.support.browser import address_of, is_inside, reader
 from tests.support.built_sites import CONTENT, build, html_pages
 

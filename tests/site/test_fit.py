@@ -1,7 +1,7 @@
 """Fit my lesson on the real pages: by keyboard, in print, carried on, and whatever is written.
 
-What fits is worked out anew by `build_tools/views/fit.py` and `sittings.py`, whose own tests hold
-them to an independent solver. Text spacing: WCAG 2.2, success criterion 1.4.12; narrow screens:
+What fits is worked out anew by `build_tools/views/lesson/fit.py` and `sittings.py`, whose own
+tests hold them to an independent solver. Text spacing: WCAG 2.2, success criterion 1.4.12; narrow screens:
 1.4.10; keyboard: 2.1.1. What a fit must keep, warm-up, cool-down and the closing question: common
 practice, no source.
 """
@@ -19,15 +19,15 @@ from typing import Any
 import pytest
 from playwright.sync_api import Browser
 
+from build_tools.checking.check_bank import check_folder
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
-from build_tools.pipeline import check_folder
-from build_tools.views.class_groups import group_size, groups
-from build_tools.views.fit import fit
-from build_tools.views.floor_space import floor_space, recommended_least
-from build_tools.views.groups_in_words import groups_in_words
-from build_tools.views.sittings import sittings
-from build_tools.views.step_facts import step_facts
+from build_tools.views.lesson.class_groups import group_size, groups
+from build_tools.views.lesson.fit import fit
+from build_tools.views.lesson.floor_space import floor_space, recommended_least
+from build_tools.views.lesson.groups_in_words import groups_in_words
+from build_tools.views.lesson.sittings import sittings
+from build_tools.views.lesson.step_facts import step_facts
 from tests.support import axe
 from tests.support.browser import Reader, address_of, reader
 from tests.support.built_sites import CONTENT

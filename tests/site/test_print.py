@@ -17,10 +17,10 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser
 
+from build_tools.building.site import published_units
+from build_tools.checking.check_bank import check_folder
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
-from build_tools.pipeline import check_folder
-from build_tools.site_building import published_units
 from tests.support.browser import address_of, reader
 from tests.support.built_sites import CONTENT, lesson_pages
 from tests.support.paper import Glyph, Print, printed, squeezed

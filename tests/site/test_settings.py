@@ -11,8 +11,8 @@ from typing import Any
 import pytest
 from playwright.sync_api import Browser
 
-from build_tools.pipeline import check_folder
-from build_tools.views.step_facts import step_facts
+from build_tools.checking.check_bank import check_folder
+from build_tools.views.lesson.step_facts import step_facts
 from tests.support.browser import Reader, address_of, reader
 from tests.support.built_sites import CONTENT
 

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from build_tools.pipeline import check_folder
+from build_tools.checking.check_bank import check_folder
 from build_tools.problem import Problem
 from build_tools.source.folder import (
     is_slug,

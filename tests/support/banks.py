@@ -6,7 +6,7 @@ import shutil
 from functools import cache
 from pathlib import Path
 
-from build_tools.pipeline import check_folder
+from build_tools.checking.check_bank import check_folder
 from build_tools.problem import Problem
 from build_tools.source.document import Document, read_data, read_markdown
 

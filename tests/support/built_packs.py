@@ -7,7 +7,7 @@ import zipfile
 from functools import cache
 from pathlib import Path
 
-from build_tools.pack_building import PackFile, pack_of
+from build_tools.building.pack import PackFile, pack_of
 from tests.support.built_sites import CONTENT
 
 SLUGS = ("rock-pool", "seeds-on-the-move", "weaving-shed")

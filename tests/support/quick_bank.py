@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from build_tools import pipeline
+from build_tools.checking import check_bank as pipeline
 from build_tools.problem import Problem
 from build_tools.schema_check.check import check_document
 from build_tools.schema_check.schemas import Kind

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from functools import cache
 
+from build_tools.checking.check_bank import check_folder
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
-from build_tools.pipeline import check_folder
 from tests.support.banks import CONTENT, ROOT, UNIT
 
 

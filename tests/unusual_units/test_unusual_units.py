@@ -7,8 +7,8 @@ from pathlib import Path
 
 import pytest
 
+from build_tools.checking.check_bank import check_unit
 from build_tools.model.unit import Unit
-from build_tools.pipeline import check_unit
 
 HERE = Path(__file__).parent
 ROOT = HERE.parents[1]

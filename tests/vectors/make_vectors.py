@@ -13,20 +13,20 @@ from dataclasses import fields, is_dataclass
 from pathlib import Path
 from typing import Any
 
-from build_tools.views.catch_up import catch_up
-from build_tools.views.class_groups import group_size, groups
-from build_tools.views.fit import fit, fitting_least
-from build_tools.views.floor_space import floor_space, square_metres
-from build_tools.views.groups_in_words import (
+from build_tools.views.lesson.catch_up import catch_up
+from build_tools.views.lesson.class_groups import group_size, groups
+from build_tools.views.lesson.fit import fit, fitting_least
+from build_tools.views.lesson.floor_space import floor_space, square_metres
+from build_tools.views.lesson.groups_in_words import (
     groups_in_words,
     groups_sentence,
     number_in_words,
     odd_group,
 )
-from build_tools.views.settings_code import settings_code, settings_from
-from build_tools.views.showing_plan import showing_plan, talk_seconds
-from build_tools.views.sittings import sittings
-from build_tools.views.step_facts import StepFacts, regrouped
+from build_tools.views.lesson.settings_code import settings_code, settings_from
+from build_tools.views.lesson.showing_plan import showing_plan, talk_seconds
+from build_tools.views.lesson.sittings import sittings
+from build_tools.views.lesson.step_facts import StepFacts, regrouped
 
 HERE = Path(__file__).parent
 GROUPINGS = ("alone", "pairs", "threes", "fours", "fives", "sixes", "half class", "whole class")

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from hypothesis import strategies as st
 
-from build_tools.views.step_facts import StepFacts, regrouped
+from build_tools.views.lesson.step_facts import StepFacts, regrouped
 from tests.vectors.make_vectors import GROUPINGS
 
 PHASES = ("recall", "explore", "make", "develop", "join", "rehearse", "show", "look and talk")

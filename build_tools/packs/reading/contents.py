@@ -13,8 +13,8 @@ from build_tools.packs.hidden_data import PictureError, cleaned
 from build_tools.packs.reading.drawings import refuse_active
 from build_tools.packs.reading.names import shown
 from build_tools.packs.reading.refusal import RefusedError
+from build_tools.sentences.word_lists import word_list
 from build_tools.source.folder import is_slug
-from build_tools.views.word_lists import word_list
 
 _TEXT = re.compile(r"(unit|lesson-[1-9][0-9]?)\.md\Z")
 _MEDIA = re.compile(r"media/[a-z0-9]+(-[a-z0-9]+)*\.(svg|png|jpg|webp)\Z")

@@ -7,7 +7,7 @@ from collections.abc import Callable
 from xml.parsers import expat
 
 from build_tools.packs.reading.refusal import RefusedError
-from build_tools.views.word_lists import word_list
+from build_tools.sentences.word_lists import word_list
 
 _ELEMENTS = word_list(
     "svg g defs symbol use title desc path rect circle ellipse line polyline polygon text tspan "

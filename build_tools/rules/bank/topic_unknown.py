@@ -17,7 +17,7 @@ from build_tools.model.bank import BankOutline
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.schema_check.wording import nearest
-from build_tools.views.plain_words import how_many
+from build_tools.views.words.plain_words import how_many
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

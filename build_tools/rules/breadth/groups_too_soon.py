@@ -17,8 +17,8 @@ from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.progress import Place, held, steps_in_order
-from build_tools.views.wording_lesson import ALONE_FIRST
+from build_tools.sentences.wording_lesson import ALONE_FIRST
+from build_tools.views.dance.progress import Place, held, steps_in_order
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

@@ -18,9 +18,9 @@ from build_tools.model.school_years import ages
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade, Path
 from build_tools.rules.rule import Finding
-from build_tools.views.plain_words import how_many
-from build_tools.views.unit_text import unit_text
-from build_tools.views.wording_lesson import DYNAMICS, SPACE, WITH_WHOM
+from build_tools.sentences.wording_lesson import DYNAMICS, SPACE, WITH_WHOM
+from build_tools.views.words.plain_words import how_many
+from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
 SOURCE = (

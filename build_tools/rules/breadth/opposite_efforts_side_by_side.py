@@ -27,8 +27,8 @@ from build_tools.movement.effort import (
 )
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.plain_words import action_label
-from build_tools.views.wording_lesson import CONTRAST
+from build_tools.sentences.wording_lesson import CONTRAST
+from build_tools.views.words.plain_words import action_label
 
 GRADE: Grade = "note"
 SOURCE = (

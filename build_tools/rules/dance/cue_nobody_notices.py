@@ -18,7 +18,7 @@ from build_tools.model.dance import Dance, Transition
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade, Path
 from build_tools.rules.rule import Finding
-from build_tools.views.wording_lesson import NO_CUE, NOBODY_NOTICES, SEEN_OR_HEARD, TIME_IS_UP
+from build_tools.sentences.wording_lesson import NO_CUE, NOBODY_NOTICES, SEEN_OR_HEARD, TIME_IS_UP
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

@@ -20,7 +20,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.whole import whole_counts, whole_seconds
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.plain_words import counts_in_words, seconds_in_words
+from build_tools.views.words.plain_words import counts_in_words, seconds_in_words
 
 GRADE: Grade = "question"
 SOURCE = (

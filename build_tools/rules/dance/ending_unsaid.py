@@ -17,8 +17,8 @@ from build_tools.model.unit import Unit
 from build_tools.movement.relationships import parts_in
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.plain_words import listed
-from build_tools.views.wording_lesson import EVERYONE, SOME_ONLY
+from build_tools.sentences.wording_lesson import EVERYONE, SOME_ONLY
+from build_tools.views.words.plain_words import listed
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

@@ -21,8 +21,8 @@ from build_tools.movement.relationships import CANONS, parts_in
 from build_tools.movement.whole import lengths
 from build_tools.problem import Grade, Path
 from build_tools.rules.rule import Finding
-from build_tools.views.plain_words import counts_in_words, listed
-from build_tools.views.wording_lesson import WAITS
+from build_tools.sentences.wording_lesson import WAITS
+from build_tools.views.words.plain_words import counts_in_words, listed
 
 GRADE: Grade = "question"
 SOURCE = (

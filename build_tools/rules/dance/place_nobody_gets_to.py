@@ -21,8 +21,8 @@ from build_tools.movement.counts import shown
 from build_tools.movement.whole import transition_between
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.plain_words import standing_in_words
-from build_tools.views.wording_lesson import GETS_THERE
+from build_tools.sentences.wording_lesson import GETS_THERE
+from build_tools.views.words.plain_words import standing_in_words
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

@@ -19,7 +19,7 @@ from build_tools.movement.counts import seconds
 from build_tools.movement.whole import Stretch, stretches
 from build_tools.problem import Grade, Path
 from build_tools.rules.rule import Finding
-from build_tools.views.plain_words import seconds_in_words
+from build_tools.views.words.plain_words import seconds_in_words
 
 GRADE: Grade = "error"
 SOURCE = "common practice, no source"

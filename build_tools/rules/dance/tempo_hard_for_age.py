@@ -17,7 +17,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.tempo_for_age import tempo_for_age
+from build_tools.views.dance.tempo_for_age import tempo_for_age
 
 GRADE: Grade = "question"
 SOURCE = (

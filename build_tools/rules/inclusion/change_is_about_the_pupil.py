@@ -16,9 +16,9 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.changes import lines_of_change
-from build_tools.views.unit_text import unit_text
-from build_tools.views.wording_inclusion import KINDS_OF_PUPILS, KINDS_WORDS
+from build_tools.sentences.wording_inclusion import KINDS_OF_PUPILS, KINDS_WORDS
+from build_tools.views.lesson.changes import lines_of_change
+from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
 SOURCE = (

@@ -22,9 +22,9 @@ from build_tools.model.unit import Unit
 from build_tools.movement.development import roots
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.progress import inside
-from build_tools.views.unit_text import unit_text
-from build_tools.views.wording_inclusion import OTHER_WAY, demonstrations
+from build_tools.sentences.wording_inclusion import OTHER_WAY, demonstrations
+from build_tools.views.dance.progress import inside
+from build_tools.views.written.unit_text import unit_text
 
 _END = re.compile(r"[.!?]")
 

@@ -16,7 +16,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.wording_inclusion import gives_no_part
+from build_tools.sentences.wording_inclusion import gives_no_part
 
 GRADE: Grade = "question"
 SOURCE = (

@@ -18,7 +18,7 @@ from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.wording_lesson import GETS_INTO_GROUPS, NEEDS_A_PARTNER
+from build_tools.sentences.wording_lesson import GETS_INTO_GROUPS, NEEDS_A_PARTNER
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

@@ -18,8 +18,8 @@ from build_tools.model.unit import Unit
 from build_tools.movement.development import roots
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.plain_words import counts_in_words
-from build_tools.views.wording_lesson import KEPT, LENGTH
+from build_tools.sentences.wording_lesson import KEPT, LENGTH
+from build_tools.views.words.plain_words import counts_in_words
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

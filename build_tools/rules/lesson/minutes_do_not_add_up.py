@@ -18,7 +18,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.plain_words import minutes_in_words
+from build_tools.views.words.plain_words import minutes_in_words
 
 GRADE: Grade = "error"
 SOURCE = "common practice, no source"

@@ -20,8 +20,8 @@ from build_tools.model.unit import Unit
 from build_tools.movement.counts import shown
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.plain_words import minutes_in_words
-from build_tools.views.wording_lesson import DANCED_WHILE_TALKING
+from build_tools.sentences.wording_lesson import DANCED_WHILE_TALKING
+from build_tools.views.words.plain_words import minutes_in_words
 
 GRADE: Grade = "question"
 SOURCE = (

@@ -17,9 +17,9 @@ from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.plain_words import how_many
-from build_tools.views.unit_text import unit_text
-from build_tools.views.wording_lesson import NEEDS_A_PARTNER, ONE_OVER
+from build_tools.sentences.wording_lesson import NEEDS_A_PARTNER, ONE_OVER
+from build_tools.views.words.plain_words import how_many
+from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

@@ -19,8 +19,8 @@ from build_tools.model.dance import Seconds
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.plain_words import minutes_in_words, seconds_in_words
-from build_tools.views.showing import CHANGE_OVER_SECONDS, USUAL_CLASS, Showing, showing
+from build_tools.views.lesson.showing import CHANGE_OVER_SECONDS, USUAL_CLASS, Showing, showing
+from build_tools.views.words.plain_words import minutes_in_words, seconds_in_words
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

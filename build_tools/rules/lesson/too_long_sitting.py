@@ -18,7 +18,7 @@ from build_tools.model.school_years import ages
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.wording_lesson import DANCED_WHILE_TALKING
+from build_tools.sentences.wording_lesson import DANCED_WHILE_TALKING
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

@@ -18,7 +18,7 @@ from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.rules.vigorous import place_of, unprepared
+from build_tools.views.written.vigorous import place_of, unprepared
 
 GRADE: Grade = "error"
 SOURCE = (

@@ -20,9 +20,9 @@ from build_tools.model.unit import Unit
 from build_tools.movement.development import actions_of
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.plain_words import listed
-from build_tools.views.progress import inside
-from build_tools.views.wording_lesson import KINDS_IN_WORDS, NO_MOVING, WARMS_ANYTHING
+from build_tools.sentences.wording_lesson import KINDS_IN_WORDS, NO_MOVING, WARMS_ANYTHING
+from build_tools.views.dance.progress import inside
+from build_tools.views.words.plain_words import listed
 
 GRADE: Grade = "question"
 SOURCE = (

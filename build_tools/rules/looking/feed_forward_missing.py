@@ -16,7 +16,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.questions import asked, asks_where_to_next
+from build_tools.views.written.questions import asked, asks_where_to_next
 
 GRADE: Grade = "note"
 SOURCE = (

@@ -19,7 +19,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.questions import asked, judges
+from build_tools.views.written.questions import asked, judges
 
 GRADE: Grade = "question"
 SOURCE = "Lerman and Borstel, 2003: what was seen and what it meant comes first, opinions come last"

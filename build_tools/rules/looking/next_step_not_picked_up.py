@@ -19,8 +19,8 @@ from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.progress import held
-from build_tools.views.wording_looking import telling_words
+from build_tools.sentences.wording_looking import telling_words
+from build_tools.views.dance.progress import held
 
 GRADE: Grade = "question"
 SOURCE = (

@@ -16,7 +16,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.questions import asked, looks_back
+from build_tools.views.written.questions import asked, looks_back
 
 GRADE: Grade = "question"
 SOURCE = (

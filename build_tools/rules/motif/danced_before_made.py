@@ -17,8 +17,8 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.plain_words import listed
-from build_tools.views.progress import progress, steps_in_order
+from build_tools.views.dance.progress import progress, steps_in_order
+from build_tools.views.words.plain_words import listed
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

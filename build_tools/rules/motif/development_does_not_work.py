@@ -22,8 +22,8 @@ from build_tools.movement.development import actions_of, misfit
 from build_tools.movement.devices import Actions
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.plain_words import action_label, listed
-from build_tools.views.progress import sources
+from build_tools.views.dance.progress import sources
+from build_tools.views.words.plain_words import action_label, listed
 
 GRADE: Grade = "error"
 SOURCE = "Blom and Chaplin, The Intimate Act of Choreography, 1982, pp. 102-104"

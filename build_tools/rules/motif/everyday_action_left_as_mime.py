@@ -17,8 +17,8 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.progress import progress, steps_in_order
-from build_tools.views.wording_structure import says_mime, text_of
+from build_tools.sentences.wording_structure import says_mime, text_of
+from build_tools.views.dance.progress import progress, steps_in_order
 
 GRADE: Grade = "note"
 SOURCE = "common practice, no source"

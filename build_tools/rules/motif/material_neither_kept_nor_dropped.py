@@ -17,8 +17,8 @@ from build_tools.model.dance import Section
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.progress import held, progress, sources, steps_in_order
-from build_tools.views.wording_structure import says_left_out, text_of, word_in
+from build_tools.sentences.wording_structure import says_left_out, text_of, word_in
+from build_tools.views.dance.progress import held, progress, sources, steps_in_order
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

@@ -18,8 +18,8 @@ from build_tools.model.unit import Unit
 from build_tools.movement.counts import shown
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.load import Load, age_of, load_of
-from build_tools.views.plain_words import counts_in_words, how_many
+from build_tools.views.dance.load import Load, age_of, load_of
+from build_tools.views.words.plain_words import counts_in_words, how_many
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

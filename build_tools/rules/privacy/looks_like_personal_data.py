@@ -17,8 +17,8 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.unit_text import UnitText, named, unit_text
-from build_tools.views.word_lists import word_list
+from build_tools.sentences.word_lists import word_list
+from build_tools.views.written.unit_text import UnitText, named, unit_text
 
 GRADE: Grade = "question"
 SOURCE = "UK General Data Protection Regulation, article 5(1)(c): data minimisation"

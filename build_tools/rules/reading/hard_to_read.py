@@ -17,7 +17,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.reading import ease_at_a_glance, reading_ease
+from build_tools.views.reading.ease import ease_at_a_glance, reading_ease
 
 GRADE: Grade = "question"
 SOURCE = (

@@ -17,10 +17,10 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.lengths import words_at_most
-from build_tools.views.plain_words import how_many
-from build_tools.views.reading_lesson import NOT_PRINTED, lesson_words
-from build_tools.views.unit_text import unit_text
+from build_tools.views.reading.lengths import words_at_most
+from build_tools.views.reading.lesson_text import NOT_PRINTED, lesson_words
+from build_tools.views.words.plain_words import how_many
+from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
 SOURCE = (

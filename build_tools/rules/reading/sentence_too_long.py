@@ -17,9 +17,9 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.reading.task_too_long import LIMIT as TASK_LIMIT
 from build_tools.rules.rule import Finding
-from build_tools.views.lengths import longer_than
-from build_tools.views.reading import longest_sentence, words
-from build_tools.views.unit_text import unit_text
+from build_tools.views.reading.ease import longest_sentence, words
+from build_tools.views.reading.lengths import longer_than
+from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
 SOURCE = (

@@ -17,8 +17,8 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.trade_words import HARD_WORDS, covered, in_sight, trade_words_in
-from build_tools.views.unit_text import unit_text
+from build_tools.sentences.trade_words import HARD_WORDS, covered, in_sight, trade_words_in
+from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

@@ -16,8 +16,8 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.licences import asks, may_adapt, wholes_for
-from build_tools.views.plain_words import listed
+from build_tools.views.words.licences import asks, may_adapt, wholes_for
+from build_tools.views.words.plain_words import listed
 
 GRADE: Grade = "error"
 SOURCE = (

@@ -17,8 +17,8 @@ from build_tools.model.dance import Sound
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade, Path
 from build_tools.rules.rule import Finding
-from build_tools.views.wording_rights import LEFT_TO_TEACHER, WHO_MADE_IT, WHO_RECORDED_IT
-from build_tools.views.wordings import lowered
+from build_tools.sentences.wording_rights import LEFT_TO_TEACHER, WHO_MADE_IT, WHO_RECORDED_IT
+from build_tools.sentences.wordings import lowered
 
 GRADE: Grade = "question"
 SOURCE = (

@@ -17,20 +17,20 @@ from build_tools.model.dance import Action, Dance
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.hazards import (
+from build_tools.sentences.wording_safety import (
+    BACKWARDS,
+    CLOSE,
+    KEEP_APART,
+    LOOK_BACK,
+    ROOM_BETWEEN,
+)
+from build_tools.views.written.hazards import (
     Hazard,
     beside,
     first_hazard,
     names_with,
     says,
     written_actions,
-)
-from build_tools.views.wording_safety import (
-    BACKWARDS,
-    CLOSE,
-    KEEP_APART,
-    LOOK_BACK,
-    ROOM_BETWEEN,
 )
 
 GRADE: Grade = "question"

@@ -16,9 +16,9 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.reading_lesson import FieldText
-from build_tools.views.unit_text import DOING, unit_text
-from build_tools.views.wording_care import A_CHOICE, CONTACT, NO_CONTACT
+from build_tools.sentences.wording_care import A_CHOICE, CONTACT, NO_CONTACT
+from build_tools.views.reading.lesson_text import FieldText
+from build_tools.views.written.unit_text import DOING, unit_text
 
 GRADE: Grade = "error"
 SOURCE = (

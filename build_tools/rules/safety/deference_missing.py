@@ -16,8 +16,8 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.wording_care import DEFERENCE
-from build_tools.views.wordings import lowered
+from build_tools.sentences.wording_care import DEFERENCE
+from build_tools.sentences.wordings import lowered
 
 GRADE: Grade = "question"
 SOURCE = (

@@ -15,8 +15,8 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.unit_text import UnitText, unit_text
-from build_tools.views.wording_care import COSTUME, COSTUME_WORDS, DRESS, DRESS_CHOICE
+from build_tools.sentences.wording_care import COSTUME, COSTUME_WORDS, DRESS, DRESS_CHOICE
+from build_tools.views.written.unit_text import UnitText, unit_text
 
 GRADE: Grade = "note"
 SOURCE = "common practice, no source"

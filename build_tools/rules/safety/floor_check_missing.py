@@ -16,8 +16,8 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.unit_text import unit_text
-from build_tools.views.wording_safety import FLOOR_CHECK
+from build_tools.sentences.wording_safety import FLOOR_CHECK
+from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
 SOURCE = (

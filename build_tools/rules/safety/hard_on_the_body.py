@@ -17,10 +17,10 @@ from build_tools.model.dance import Passage
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.hazards import actions_by_name, beside, first_hazard, written_actions
-from build_tools.views.unit_text import unit_text
-from build_tools.views.wording_safety import AGAIN, FEWER, ON_KNEES, SOFTER
-from build_tools.views.wordings import Wording
+from build_tools.sentences.wording_safety import AGAIN, FEWER, ON_KNEES, SOFTER
+from build_tools.sentences.wordings import Wording
+from build_tools.views.written.hazards import actions_by_name, beside, first_hazard, written_actions
+from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
 SOURCE = (

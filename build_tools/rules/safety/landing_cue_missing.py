@@ -18,8 +18,8 @@ from build_tools.model.dance import Dance
 from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade, Path
-from build_tools.rules.jumps import jump_in
 from build_tools.rules.rule import Finding
+from build_tools.views.written.jumps import jump_in
 
 GRADE: Grade = "error"
 SOURCE = "common practice, no source; knees over toes when bending: afPE, Safe Practice, 2016, 8.26"

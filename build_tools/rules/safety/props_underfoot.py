@@ -16,8 +16,8 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.hazards import beside, first_hazard
-from build_tools.views.wording_safety import PROPS_AWAY, PROPS_DOWN
+from build_tools.sentences.wording_safety import PROPS_AWAY, PROPS_DOWN
+from build_tools.views.written.hazards import beside, first_hazard
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

@@ -17,9 +17,9 @@ from build_tools.model.dance import Action
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.hazards import first_hazard, names_with, says, written_actions
-from build_tools.views.wording_safety import SPIN, SPIN_KEPT_SAFE
-from build_tools.views.wordings import lowered
+from build_tools.sentences.wording_safety import SPIN, SPIN_KEPT_SAFE
+from build_tools.sentences.wordings import lowered
+from build_tools.views.written.hazards import first_hazard, names_with, says, written_actions
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

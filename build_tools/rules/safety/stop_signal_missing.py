@@ -18,11 +18,11 @@ from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade, Path
 from build_tools.rules.rule import Finding
-from build_tools.views.hazards import Hazard, actions_by_name, for_some, named_in, says
-from build_tools.views.progress import inside
-from build_tools.views.unit_text import unit_text
-from build_tools.views.wording_safety import FAST, STOP_SIGNAL, TRAVEL
-from build_tools.views.wordings import lowered
+from build_tools.sentences.wording_safety import FAST, STOP_SIGNAL, TRAVEL
+from build_tools.sentences.wordings import lowered
+from build_tools.views.dance.progress import inside
+from build_tools.views.written.hazards import Hazard, actions_by_name, for_some, named_in, says
+from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

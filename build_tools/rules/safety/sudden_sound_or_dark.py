@@ -19,8 +19,8 @@ from itertools import islice
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.unit_text import DOING, UnitText, unit_text
-from build_tools.views.wording_care import SUDDEN, SUDDEN_WORDS, WARNED
+from build_tools.sentences.wording_care import SUDDEN, SUDDEN_WORDS, WARNED
+from build_tools.views.written.unit_text import DOING, UnitText, unit_text
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

@@ -16,7 +16,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.plain_words import how_many
+from build_tools.views.words.plain_words import how_many
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

@@ -24,7 +24,7 @@ from build_tools.movement import forms
 from build_tools.movement.development import roots
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.unit_text import unit_text
+from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
 SOURCE = (

@@ -18,9 +18,9 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.progress import progress, steps_in_order
-from build_tools.views.whole_runs import whole_runs
-from build_tools.views.wording_structure import says_ending, text_of
+from build_tools.sentences.wording_structure import says_ending, text_of
+from build_tools.views.dance.progress import progress, steps_in_order
+from build_tools.views.dance.whole_runs import whole_runs
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

@@ -19,8 +19,8 @@ from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.progress import comes_ready, steps_in_order
-from build_tools.views.wording_structure import says_search, text_of
+from build_tools.sentences.wording_structure import says_search, text_of
+from build_tools.views.dance.progress import comes_ready, steps_in_order
 
 GRADE: Grade = "question"
 SOURCE = (

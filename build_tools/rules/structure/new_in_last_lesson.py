@@ -18,7 +18,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.devices import DEVICES
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.progress import Place, progress, steps_in_order
+from build_tools.views.dance.progress import Place, progress, steps_in_order
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

@@ -17,9 +17,9 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.plain_words import how_many
-from build_tools.views.progress import steps_in_order
-from build_tools.views.wording_structure import says_choice, says_learned, text_of
+from build_tools.sentences.wording_structure import says_choice, says_learned, text_of
+from build_tools.views.dance.progress import steps_in_order
+from build_tools.views.words.plain_words import how_many
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

@@ -17,8 +17,8 @@ from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.progress import Progress, held, progress
-from build_tools.views.wording_structure import says_earlier, text_of
+from build_tools.sentences.wording_structure import says_earlier, text_of
+from build_tools.views.dance.progress import Progress, held, progress
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

@@ -21,8 +21,8 @@ from build_tools.model.unit import Unit
 from build_tools.movement.development import roots
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.progress import steps_in_order
-from build_tools.views.wording_structure import says_returning, step_says_returning
+from build_tools.sentences.wording_structure import says_returning, step_says_returning
+from build_tools.views.dance.progress import steps_in_order
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

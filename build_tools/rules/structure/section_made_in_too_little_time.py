@@ -18,8 +18,8 @@ from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.plain_words import minutes_in_words
-from build_tools.views.progress import Place, held, made_by_dancing, progress, steps_in_order
+from build_tools.views.dance.progress import Place, held, made_by_dancing, progress, steps_in_order
+from build_tools.views.words.plain_words import minutes_in_words
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

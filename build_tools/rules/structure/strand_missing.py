@@ -18,8 +18,8 @@ from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.plain_words import how_many, listed
-from build_tools.views.progress import comes_ready
+from build_tools.views.dance.progress import comes_ready
+from build_tools.views.words.plain_words import how_many, listed
 
 GRADE: Grade = "question"
 SOURCE = (

@@ -19,7 +19,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.whole_runs import showing, whole_runs
+from build_tools.views.dance.whole_runs import showing, whole_runs
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

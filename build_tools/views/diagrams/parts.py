@@ -4,16 +4,16 @@ from __future__ import annotations
 
 from build_tools.model.dance import Dance, Section
 from build_tools.movement.counts import shown
-from build_tools.views.diagrams.figure import Figure
-from build_tools.views.diagrams.ruler import HEIGHT, ruler
-from build_tools.views.diagrams.svg import SMALL, drawing, el, num, text, text_width, wrapped
-from build_tools.views.parts_over_counts import (
+from build_tools.views.dance.parts_over_counts import (
     PartsOverCounts,
     RowSpan,
     parts_over_counts,
     who_in_words,
 )
-from build_tools.views.plain_words import danced_in_words, name_in_words
+from build_tools.views.diagrams.figure import Figure
+from build_tools.views.diagrams.ruler import HEIGHT, ruler
+from build_tools.views.diagrams.svg import SMALL, drawing, el, num, text, text_width, wrapped
+from build_tools.views.words.plain_words import danced_in_words, name_in_words
 
 WIDTH = 360
 _RIGHT = 6

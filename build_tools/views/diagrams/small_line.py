@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Collection
 
 from build_tools.model.dance import Dance
-from build_tools.views.dance_line import dance_line, width_in_counts
+from build_tools.views.dance.dance_line import dance_line, width_in_counts
 from build_tools.views.diagrams.blocks import block, letter_tag
 from build_tools.views.diagrams.figure import Figure
 from build_tools.views.diagrams.hatch import hatches, letters_in_order
 from build_tools.views.diagrams.score import score_in_words
 from build_tools.views.diagrams.svg import drawing, el, line
-from build_tools.views.plain_words import listed
+from build_tools.views.words.plain_words import listed
 
 WIDTH = 360
 _HEIGHT = 34

@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from build_tools.model.dance import Action
 from build_tools.movement.counts import shown
+from build_tools.views.dance.without_counts import lengths_in_words
 from build_tools.views.diagrams.figure import Figure
 from build_tools.views.diagrams.marks import marks
 from build_tools.views.diagrams.ruler import HEIGHT, ruler
@@ -22,8 +23,7 @@ from build_tools.views.diagrams.svg import (
     text_width,
     wrapped,
 )
-from build_tools.views.plain_words import action_in_words, action_label
-from build_tools.views.without_counts import lengths_in_words
+from build_tools.views.words.plain_words import action_in_words, action_label
 
 WIDTH = 360
 _LEFT, _RIGHT = 34, 6

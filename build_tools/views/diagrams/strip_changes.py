@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from build_tools.model.dance import Action, Dance, Development
 from build_tools.movement.development import actions_of
-from build_tools.views.plain_words import development_in_words
+from build_tools.views.words.plain_words import development_in_words
 
 _UNSEEN = frozenset(
     {

@@ -11,7 +11,7 @@ from build_tools.movement.counts import shown
 from build_tools.views.diagrams.figure import Figure
 from build_tools.views.diagrams.marks import marks
 from build_tools.views.diagrams.svg import drawing, el, line, num, text, text_width
-from build_tools.views.plain_words import action_in_words, action_label
+from build_tools.views.words.plain_words import action_in_words, action_label
 
 WIDTH = 1160
 _WORD = 46

@@ -1,4 +1,4 @@
-// As build_tools/views/catch_up.py: the rest of a lesson that is running late.
+// As build_tools/views/lesson/catch_up.py: the rest of a lesson that is running late.
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});

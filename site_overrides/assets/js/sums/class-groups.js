@@ -1,4 +1,4 @@
-// As build_tools/views/class_groups.py: a class in groups near the size the author prefers.
+// As build_tools/views/lesson/class_groups.py: a class in groups near the size the author prefers.
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});

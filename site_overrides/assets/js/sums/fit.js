@@ -1,4 +1,4 @@
-// As build_tools/views/fit.py: whole minutes for each step; a tie goes to the earlier one.
+// As build_tools/views/lesson/fit.py: whole minutes for each step; a tie goes to the earlier one.
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});

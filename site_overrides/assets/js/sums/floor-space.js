@@ -1,4 +1,4 @@
-// As build_tools/views/floor_space.py: the floor for each pupil, and what to change for less.
+// As build_tools/views/lesson/floor_space.py: the floor for each pupil, and what to change for less.
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});

@@ -1,4 +1,4 @@
-// As build_tools/views/groups_in_words.py: groups as a teacher says them, and how to make them.
+// As build_tools/views/lesson/groups_in_words.py: groups as a teacher says them, and how to make them.
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});

@@ -1,4 +1,4 @@
-// As build_tools/views/showing_plan.py: who shows when, so that everybody is seen.
+// As build_tools/views/lesson/showing_plan.py: who shows when, so that everybody is seen.
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});

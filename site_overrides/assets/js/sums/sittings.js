@@ -1,4 +1,4 @@
-// As build_tools/views/sittings.py: a lesson too long for its slot, in two sittings.
+// As build_tools/views/lesson/sittings.py: a lesson too long for its slot, in two sittings.
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});

@@ -1,0 +1,1 @@
+"""From a checked bank to finished files: pages, packs and what is made of finished pages."""

@@ -1,0 +1,90 @@
+"""The one module that knows MkDocs: pages in, HTML files out, and not a word of dance.
+
+MkDocs and its theme are in maintenance, so everything else stands apart from them: what is
+needed of them is a template environment over `site_overrides/` and a page written for each
+context. Pages are generated files; the docs folder is empty, so nothing is published by accident.
+"""
+
+from __future__ import annotations
+
+import logging
+import os
+import shutil
+import tempfile
+from collections.abc import Iterable
+from pathlib import Path as FilePath
+from typing import Any
+
+from jinja2 import Environment, StrictUndefined
+from mkdocs.commands.build import build
+from mkdocs.config import load_config
+from mkdocs.config.defaults import MkDocsConfig
+from mkdocs.plugins import BasePlugin
+from mkdocs.structure.files import File, Files, InclusionLevel
+from mkdocs.structure.pages import Page as MkDocsPage
+from mkdocs.utils.templates import TemplateContext
+
+from build_tools.pages.page import Page
+
+PROJECT = FilePath(__file__).resolve().parents[2]
+
+
+def render(pages: Iterable[Page], out: FilePath) -> None:
+    """Write every page of one batch below the folder `out`, which need not exist."""
+    with tempfile.TemporaryDirectory(prefix="pages-") as scratch:
+        docs, site = FilePath(scratch) / "docs", FilePath(scratch) / "site"
+        docs.mkdir()
+        config = _config(docs, site)
+        config.plugins["pages"] = _GeneratedPages(tuple(pages))
+        build(config)
+        shutil.copytree(site, out, dirs_exist_ok=True)
+
+
+def _config(docs: FilePath, site: FilePath) -> MkDocsConfig:
+    # The theme announces its end of life on every build; that is not for the people who use this.
+    os.environ.setdefault("NO_MKDOCS_2_WARNING", "true")
+    logging.getLogger("mkdocs").setLevel(logging.ERROR)
+    config = load_config(
+        str(PROJECT / "mkdocs.yml"), docs_dir=str(docs), site_dir=str(site), strict=False
+    )
+    config.nav = []
+    # no "not found" page and no map of the site: both would hold absolute addresses
+    config.theme.static_templates.clear()
+    return config
+
+
+class _GeneratedPages(BasePlugin):  # type: ignore[no-untyped-call, type-arg, unused-ignore]
+    """Hands MkDocs its pages, takes the theme's own files out, and turns escaping on."""
+
+    def __init__(self, pages: tuple[Page, ...]) -> None:
+        super().__init__()
+        self._pages = {page.path.removesuffix(".html") + ".md": page for page in pages}
+
+    def on_env(self, env: Environment, **_: Any) -> Environment:
+        """MkDocs leaves escaping off; a mistyped name in a template shall not pass either."""
+        env.autoescape = True
+        env.undefined = StrictUndefined
+        return env
+
+    def on_files(self, _files: Files, *, config: MkDocsConfig) -> Files:
+        """Only our pages: no file of the theme and nothing from a docs folder."""
+        return Files(
+            [
+                File.generated(config, source, content="", inclusion=InclusionLevel.NOT_IN_NAV)
+                for source in self._pages
+            ]
+        )
+
+    def on_page_markdown(self, markdown: str, *, page: MkDocsPage, **_: Any) -> str:
+        """Each page names its own template."""
+        ours = self._pages[page.file.src_uri]
+        page.meta["template"] = ours.template
+        page.title = ours.title
+        return markdown
+
+    def on_page_context(
+        self, context: TemplateContext, *, page: MkDocsPage, **_: Any
+    ) -> TemplateContext:
+        """The template sees the page's context as `view`."""
+        context["view"] = self._pages[page.file.src_uri].context  # type: ignore[typeddict-unknown-key]
+        return context

@@ -1,0 +1,149 @@
+"""A unit of a checked bank as one file for another school, or why it cannot be one yet."""
+
+from __future__ import annotations
+
+import hashlib
+import tempfile
+import tomllib
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from datetime import date
+from pathlib import Path
+
+from build_tools.building.finishing.one_file import one_file
+from build_tools.building.mkdocs_adapter import PROJECT, render
+from build_tools.building.site import copy_assets
+from build_tools.checking.check_bank import check_bank_files, check_unit
+from build_tools.model.bank import Bank
+from build_tools.model.build_bank import build_bank
+from build_tools.model.unit import Unit
+from build_tools.packs.about import about, metadata
+from build_tools.packs.archive import zipped
+from build_tools.packs.bag import bagged
+from build_tools.packs.credits import credits_text
+from build_tools.packs.hidden_data import PictureError, cleaned
+from build_tools.packs.licences import licence_text
+from build_tools.packs.reading.bag_check import payload_of
+from build_tools.packs.reading.contents import contents_of
+from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.reading.unzipping import unzipped
+from build_tools.pages.lesson.lesson import lesson_page
+from build_tools.pages.unit.unit import unit_page
+from build_tools.problem import Problem
+from build_tools.rules.catalogue import all_rules
+from build_tools.schema_check.schemas import SCHEMA_FOLDER
+from build_tools.source.folder import unit_slugs
+
+_SCHEMAS = ("unit", "lesson", "shared")
+
+
+@dataclass(frozen=True, slots=True)
+class PackFile:
+    """A finished pack: its file's name and its bytes."""
+
+    name: str
+    data: bytes
+
+
+@dataclass(frozen=True, slots=True)
+class NotPacked:
+    """Why a unit cannot go to others: in words, and the problems to mend first."""
+
+    reason: str
+    problems: tuple[Problem, ...] = ()
+
+
+def pack_of(content: Path, slug: str) -> PackFile | NotPacked:
+    """The pack of the unit `slug` in the folder `content`, judged by all that needs no other unit.
+
+    Its bytes depend on the unit's own files, this software and the bank's list of words: not on the
+    bank's name and topics, the other units, the machine or the day. Whoever takes it in with this
+    software finds nothing in it to refuse.
+    """
+    files = check_bank_files(content)
+    if not files.sound:
+        return NotPacked("the bank's own files have errors", files.problems)
+    if slug not in unit_slugs(content)[0]:
+        return NotPacked(f"there is no unit in {(content / 'units' / slug).as_posix()}")
+    check = check_unit(content, slug, files.grades)
+    errors = tuple(p for p in check.problems if p.severity == "error")
+    if errors or check.unit is None:
+        return NotPacked("it has errors", errors)
+    if check.unit.draft:
+        return NotPacked("it is a draft: take out `draft: true` when it is finished")
+    rights = {rule.name for rule in all_rules() if rule.family == "rights"}
+    unsettled = tuple(p for p in check.problems if p.rule in rights and p.severity != "note")
+    if unsettled:
+        return NotPacked("its rights are not settled", unsettled)
+    bank = build_bank(files.documents, [check.unit])
+    return _made(bank, check.unit, content / "units" / slug)
+
+
+def _made(bank: Bank, unit: Unit, folder: Path) -> PackFile | NotPacked:
+    sources = {
+        name: (folder / name).read_bytes()
+        for name in ("unit.md", *(f"lesson-{lesson.number}.md" for lesson in unit.lessons))
+    }
+    for name in sorted(unit.media):
+        try:
+            sources[name] = cleaned(name, (folder / name).read_bytes())
+        except PictureError as error:
+            return NotPacked(f"{(folder / name).as_posix()}: {error}")
+    made_with = version()
+    payload = {
+        **{f"unit/{name}": data for name, data in sources.items()},
+        **{f"pages/{name}": html for name, html in _pages(bank, unit, sources).items()},
+        "licence.txt": licence_text(unit.licence).encode(),
+        "credits.txt": credits_text(unit).encode(),
+        "about.json": about(unit, _written_in(), made_with),
+        "metadata.jsonld": metadata(unit),
+    }
+    top = f"{unit.slug}-{unit.edition}"
+    info = (
+        ("Source-Organization", unit.publisher),
+        ("External-Identifier", top),
+        ("External-Description", f"{unit.title}. {unit.summary}"),
+        ("Bagging-Date", unit.issued),
+        ("Bag-Software-Agent", f"dance unit bank {made_with}"),
+    )
+    data = zipped(top, bagged(payload, info), date.fromisoformat(unit.issued))
+    try:
+        contents_of(payload_of(unzipped(data)))
+    except RefusedError as refused:
+        return NotPacked(f"whoever takes it in would refuse it: {refused}")
+    return PackFile(f"{top}.zip", data)
+
+
+def _pages(bank: Bank, unit: Unit, sources: Mapping[str, bytes]) -> dict[str, bytes]:
+    """The unit's page and its lessons, each whole in itself, with ways to one another."""
+    alone = replace(bank, name=unit.publisher, topics={})
+    pages = [unit_page(alone, unit), *(lesson_page(alone, unit, one) for one in unit.lessons)]
+    names = [page.path.rpartition("/")[2] for page in pages]
+    with tempfile.TemporaryDirectory(prefix="pack-") as scratch:
+        room = Path(scratch)
+        copy_assets(room)
+        render(pages, room)
+        folder = room / "units" / unit.slug
+
+        def read(address: str) -> bytes:
+            return sources[address] if address in sources else (folder / address).read_bytes()
+
+        return {
+            name: one_file((folder / name).read_text(encoding="utf-8"), read, names).encode()
+            for name in names
+        }
+
+
+def _written_in() -> dict[str, object]:
+    """The format that units are written in, and a digest of the schemas that say so."""
+    digest = hashlib.sha512()
+    for name in _SCHEMAS:
+        text = (SCHEMA_FOLDER / f"{name}.schema.json").read_text(encoding="utf-8")
+        digest.update(text.encode())
+    return {"format": 1, "sha512": digest.hexdigest()}
+
+
+def version() -> str:
+    """This software's version."""
+    project = tomllib.loads((PROJECT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
+    return str(project["version"])

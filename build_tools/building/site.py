@@ -1,0 +1,114 @@
+"""A checked bank to a folder of pages: the full site in batches, or the pages of one unit."""
+
+from __future__ import annotations
+
+import json
+import shutil
+from collections.abc import Iterable
+from pathlib import Path
+
+from build_tools.building.finishing.bound import bound
+from build_tools.building.finishing.joining import joined
+from build_tools.building.finishing.one_file import one_file
+from build_tools.building.mkdocs_adapter import PROJECT, render
+from build_tools.checking.check_bank import Report
+from build_tools.editions.earlier_editions import since_last_edition
+from build_tools.model.bank import Bank
+from build_tools.model.unit import Unit
+from build_tools.pages.adviser.review import review_page
+from build_tools.pages.assemble import shared_pages, unit_pages
+from build_tools.pages.entries import Notice, RuleEntry
+from build_tools.pages.page_scripts import PAGE_SCRIPTS
+from build_tools.rules.catalogue import all_rules
+from build_tools.schema_check.schemas import schema
+
+SCHEMAS_SHOWN = ("unit", "lesson", "shared", "bank", "topics", "words", "safety")
+
+
+def published_units(bank: Bank) -> tuple[Unit, ...]:
+    """The units that go into the site: all but drafts."""
+    return tuple(unit for unit in bank.units if not unit.draft)
+
+
+def build_site(bank: Bank, content: Path, out: Path) -> None:
+    """Write the whole site below `out`: shared pages in one batch, each unit in its own."""
+    shown = published_units(bank)
+    copy_assets(out)
+    render(shared_pages(bank, rule_entries(), notices(), _schemas()), out)
+    for unit in shown:
+        build_unit_pages(bank, unit, content, out)
+
+
+def build_unit_pages(bank: Bank, unit: Unit, content: Path, out: Path) -> None:
+    """Write the pages and media of one unit below `out`."""
+    render(unit_pages(bank, unit), out)
+    _copy(
+        ((content / "units" / unit.slug / file) for file in sorted(unit.media)),
+        out / "units" / unit.slug / "media",
+    )
+    _bind(out / "units" / unit.slug, [lesson.number for lesson in unit.lessons])
+
+
+def _bind(folder: Path, numbers: Iterable[int]) -> None:
+    """Write what is made of finished pages: the booklet, and each lesson as one file to keep."""
+
+    def page(name: str) -> str:
+        return (folder / name).read_text(encoding="utf-8")
+
+    def write(name: str, html: str) -> None:
+        (folder / name).write_text(html, encoding="utf-8", newline="\n")
+
+    write("booklet.html", bound(page("booklet.html"), page))
+    for number in numbers:
+        kept = one_file(page(f"lesson-{number}.html"), lambda name: (folder / name).read_bytes())
+        write(f"lesson-{number}-to-keep.html", kept)
+
+
+def build_review(bank: Bank, report: Report, content: Path, out: Path) -> None:
+    """Write the advisers' page below `out`; no other page changes.
+
+    Earlier editions are read from `content`, to say what changed since.
+    """
+    earlier = {unit.slug: since_last_edition(content, unit.slug) for unit in bank.units}
+    render([review_page(bank, report, earlier)], out)
+
+
+def copy_assets(out: Path) -> None:
+    """Copy styles and the typeface, and write each page's script from its parts."""
+    assets = PROJECT / "site_overrides" / "assets"
+    for kind in ("css", "fonts"):
+        shutil.copytree(
+            assets / kind,
+            out / "assets" / kind,
+            dirs_exist_ok=True,
+            copy_function=shutil.copyfile,
+        )
+    scripts = out / "assets" / "js"
+    scripts.mkdir(parents=True, exist_ok=True)
+    for name, parts in PAGE_SCRIPTS.items():
+        text = joined((assets / "js" / part).read_text(encoding="utf-8") for part in parts)
+        (scripts / name).write_text(text, encoding="utf-8", newline="\n")
+
+
+def rule_entries() -> tuple[RuleEntry, ...]:
+    """Every rule as the rules page shows it."""
+    return tuple(
+        RuleEntry(rule.name, rule.family, rule.grade, rule.manual, rule.source)
+        for rule in sorted(all_rules(), key=lambda r: (r.family, r.name))
+    )
+
+
+def notices() -> tuple[Notice, ...]:
+    """Every part that is bundled or used to build the pages, from NOTICES.json."""
+    listed = json.loads((PROJECT / "NOTICES.json").read_text(encoding="utf-8"))
+    return tuple(Notice(**entry) for entry in (*listed["bundled"], *listed["packages"]))
+
+
+def _schemas() -> dict[str, dict[str, object]]:
+    return {name: schema(name) for name in SCHEMAS_SHOWN}
+
+
+def _copy(files: Iterable[Path], folder: Path) -> None:
+    for file in files:
+        folder.mkdir(parents=True, exist_ok=True)
+        shutil.copyfile(file, folder / file.name)

@@ -1,0 +1,254 @@
+"""The same check for a large bank: on every core, and only what changed since the last time.
+
+What each unit's files said is kept with their sizes and times; a file whose size and time are
+as they were is not read again. Where there is doubt, its digest decides. What is kept is thrown
+away when the bank's software, its schemas or its grades change, and whenever it cannot be read.
+"""
+
+from __future__ import annotations
+
+import gc
+import hashlib
+import json
+import os
+from collections.abc import Iterable, Iterator, Mapping
+from contextlib import contextmanager, suppress
+from dataclasses import astuple, dataclass
+from functools import partial
+from pathlib import Path
+from typing import Any
+
+from build_tools.checking.check_bank import check_bank_files, check_together, check_unit
+from build_tools.model.bank import UnitOutline
+from build_tools.model.unit import Neighbours, SchoolYears
+from build_tools.problem import Grade, Problem
+from build_tools.schema_check.schemas import SCHEMA_FOLDER
+from build_tools.source.folder import unit_slugs
+
+FEW = 24
+"""So few units are checked sooner on one core than others can be started."""
+BATCH = 8
+MOST_KEPT = 8
+"""Of so many banks results are kept; those checked longest ago make room."""
+DOUBT_NANOSECONDS = 2_000_000_000
+"""Some file systems keep times in steps of two seconds; younger files may change unseen."""
+
+BETWEEN_COLLECTIONS = 100_000
+"""New objects between two searches for rubbish: units are many objects, and few go in circles."""
+
+Stamp = dict[str, list[Any]]
+"""Each file of a unit: its size in bytes, its time in nanoseconds, its SHA-256."""
+Plain = list[Any]
+"""What one unit's files said as it is kept and handed over: stamp, problems, skipped, outline."""
+
+
+@dataclass(frozen=True, slots=True)
+class QuickReport:
+    """The problems of a whole bank, and how many rules were not run."""
+
+    problems: tuple[Problem, ...]
+    skipped: int
+
+
+@dataclass(frozen=True, slots=True)
+class _Kept:
+    """What is kept of one unit, and the same as `plain` data."""
+
+    files: Stamp
+    problems: tuple[Problem, ...]
+    skipped: int
+    outline: UnitOutline | None
+    plain: Plain
+
+
+def quick_check(root: Path, kept_file: Path | None) -> QuickReport:
+    """Check the content folder `root`; `kept_file` is where results are kept, if anywhere."""
+    with _few_collections():
+        return _quick_check(root, kept_file)
+
+
+@contextmanager
+def _few_collections() -> Iterator[None]:
+    before = gc.get_threshold()
+    gc.set_threshold(BETWEEN_COLLECTIONS, *before[1:])
+    try:
+        yield
+    finally:
+        gc.set_threshold(*before)
+
+
+def _quick_check(root: Path, kept_file: Path | None) -> QuickReport:
+    files = check_bank_files(root)
+    slugs, problems = unit_slugs(root)
+    version = _version(files.grades)
+    old = _load(kept_file, version) if kept_file else {}
+    now = _newest_trusted(kept_file)
+    kept: dict[str, _Kept] = {}
+    waiting: list[str] = []
+    for slug in slugs:
+        stamp = _unchanged(root / "units" / slug, old[slug], now) if slug in old else None
+        if stamp is None:
+            waiting.append(slug)
+        else:
+            kept[slug] = old[slug] if stamp == old[slug].files else _restamped(old[slug], stamp)
+    checked = _check_units(root, waiting, files.grades)
+    kept |= {slug: _read_kept(plain) for slug, plain in zip(waiting, checked, strict=True)}
+    if kept_file and kept != old:
+        _save(kept_file, version, kept)
+    ordered = [kept[slug] for slug in slugs]
+    found = [*files.problems, *problems, *(p for one in ordered for p in one.problems)]
+    outlines = [one.outline for one in ordered if one.outline is not None]
+    found += check_together(root, files, slugs, outlines).problems
+    return QuickReport(tuple(sorted(set(found))), sum(one.skipped for one in ordered))
+
+
+def _check_units(root: Path, slugs: list[str], grades: Mapping[str, Grade]) -> Iterable[Plain]:
+    work = partial(_check_one, root, dict(grades))
+    cores = os.cpu_count() or 1
+    if len(slugs) <= FEW or cores == 1:
+        return [work(slug) for slug in slugs]
+    # loading this takes longer than checking a unit, and mostly only one has changed
+    from concurrent.futures import ProcessPoolExecutor
+
+    with ProcessPoolExecutor(cores, initializer=_start) as pool:
+        return list(pool.map(work, slugs, chunksize=BATCH))
+
+
+def _start() -> None:
+    """What was loaded before a worker started is no rubbish, and is never searched again."""
+    gc.freeze()
+    gc.set_threshold(BETWEEN_COLLECTIONS)
+
+
+def _check_one(root: Path, grades: Mapping[str, Grade], slug: str) -> Plain:
+    stamp = _stamp(root / "units" / slug)
+    check = check_unit(root, slug, grades)
+    outline = astuple(check.outline) if check.outline else None
+    return [stamp, [astuple(problem) for problem in check.problems], check.skipped, outline]
+
+
+def _stamp(folder: Path) -> Stamp:
+    return {name: [*_size_and_time(path), _digest(path)] for name, path in _files(folder).items()}
+
+
+def _files(folder: Path) -> dict[str, os.DirEntry[str]]:
+    found: dict[str, os.DirEntry[str]] = {}
+    for inner in ("", "media"):
+        with suppress(OSError), os.scandir(folder / inner) as entries:
+            found |= {f"{inner}/{e.name}" if inner else e.name: e for e in entries if e.is_file()}
+    return found
+
+
+def _size_and_time(entry: os.DirEntry[str]) -> tuple[int, int]:
+    stat = entry.stat()
+    return stat.st_size, stat.st_mtime_ns
+
+
+def _digest(entry: os.DirEntry[str]) -> str:
+    try:
+        return hashlib.sha256(Path(entry.path).read_bytes()).hexdigest()
+    except OSError:
+        return ""
+
+
+def _unchanged(folder: Path, old: _Kept, trusted: int) -> Stamp | None:
+    """The stamp of `folder` now if its files hold what they held, else None."""
+    files = _files(folder)
+    if set(files) != set(old.files):
+        return None
+    stamp: Stamp = {}
+    for name, entry in files.items():
+        size, time, digest = old.files[name]
+        now_size, now_time = _size_and_time(entry)
+        if now_size != size:
+            return None
+        if (now_time != time or now_time > trusted) and _digest(entry) != digest:
+            return None
+        stamp[name] = [now_size, now_time, digest]
+    return stamp
+
+
+def _restamped(old: _Kept, stamp: Stamp) -> _Kept:
+    return _read_kept([stamp, *old.plain[1:]])
+
+
+def _newest_trusted(kept_file: Path | None) -> int:
+    """Files younger than this, in nanoseconds, may have changed again within the same tick."""
+    try:
+        return kept_file.stat().st_mtime_ns - DOUBT_NANOSECONDS if kept_file else 0
+    except OSError:
+        return 0
+
+
+def _version(grades: Mapping[str, Grade]) -> str:
+    """A digest of everything but the content that a result depends on."""
+    digest = hashlib.sha256(json.dumps(sorted(grades.items())).encode())
+    package = Path(__file__).parent
+    for path in sorted([*package.rglob("*.py"), *SCHEMA_FOLDER.glob("*.json")]):
+        digest.update(path.name.encode() + b"\0" + path.read_bytes())
+    return digest.hexdigest()
+
+
+def _save(kept_file: Path, version: str, kept: Mapping[str, _Kept]) -> None:
+    """Keep what was found; a folder that cannot be written to only costs time."""
+    units = {slug: one.plain for slug, one in kept.items()}
+    fresh = kept_file.with_name(f"{kept_file.name}.{os.getpid()}")
+    with suppress(OSError):
+        kept_file.parent.mkdir(parents=True, exist_ok=True)
+        fresh.write_text(json.dumps({"version": version, "units": units}), encoding="utf-8")
+        fresh.replace(kept_file)
+        for oldest in sorted(kept_file.parent.glob("*.json"), key=_age)[MOST_KEPT:]:
+            oldest.unlink()
+
+
+def _age(path: Path) -> float:
+    return -path.stat().st_mtime
+
+
+def _load(kept_file: Path, version: str) -> dict[str, _Kept]:
+    try:
+        data = json.loads(kept_file.read_text(encoding="utf-8"))
+        if data["version"] != version:
+            return {}
+        return {slug: _read_kept(one) for slug, one in data["units"].items()}
+    except (OSError, ValueError, KeyError, TypeError, AttributeError):
+        return {}
+
+
+def _read_kept(plain: Plain) -> _Kept:
+    files, problems, skipped, outline = plain
+    return _Kept(
+        files,
+        tuple(Problem(*problem) for problem in problems),
+        skipped,
+        _read_outline(*outline) if outline else None,
+        plain,
+    )
+
+
+def _read_outline(
+    slug: str,
+    file: str,
+    title: str,
+    draft: bool,
+    years: Iterable[tuple[str, Iterable[str]]],
+    topics: Iterable[str],
+    builds_on: tuple[str, Iterable[str]],
+    leads_to: tuple[str, Iterable[str]],
+    allow: Mapping[str, str],
+) -> UnitOutline:
+    return UnitOutline(
+        slug=slug,
+        file=file,
+        title=title,
+        draft=draft,
+        years=tuple(SchoolYears(nation, tuple(ages)) for nation, ages in years),
+        topics=tuple(topics),
+        builds_on=_read_neighbours(*builds_on),
+        leads_to=_read_neighbours(*leads_to),
+        allow=allow,
+    )
+
+
+def _read_neighbours(in_words: str, units: Iterable[str]) -> Neighbours:
+    return Neighbours(in_words, tuple(units))

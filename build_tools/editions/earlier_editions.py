@@ -1,0 +1,66 @@
+"""The edition before a unit's own, kept in the bank as a folder or a pack, and what changed."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from pathlib import Path
+
+from build_tools.comparing.change import UnitText
+from build_tools.comparing.comparison import Comparison, SinceLast, compared
+from build_tools.comparing.edition import newer
+from build_tools.editions.unit_texts import text_at, text_of_folder
+from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.taking_in.placing import EARLIER
+
+_KEPT = re.compile(r"-[0-9]+\.[0-9]+\.[0-9]+(-[0-9]+)?(\.zip)?\Z")
+
+
+def since_last_edition(content: Path, slug: str) -> SinceLast:
+    """What changed in the unit `slug` since the newest edition kept of it, its publisher's own."""
+    now = text_of_folder(content / "units" / slug)
+    if isinstance(now, list):
+        return SinceLast(None, None, ())
+    best: tuple[str, Comparison] | None = None
+    unreadable = []
+    for path in _kept(content, slug):
+        before = _read(path)
+        if isinstance(before, str):
+            unreadable.append(f"{EARLIER}/{path.name}: {before}")
+            continue
+        comparison = _of_same_unit(before, now)
+        if comparison and (best is None or not newer(best[1].before, comparison.before)):
+            best = f"{EARLIER}/{path.name}", comparison
+    place, comparison = best or (None, None)
+    return SinceLast(place, comparison, tuple(unreadable))
+
+
+def _kept(content: Path, slug: str) -> Iterator[Path]:
+    folder = content / EARLIER
+    if folder.is_dir():
+        for path in sorted(folder.iterdir()):
+            if path.name.startswith(slug) and _KEPT.match(path.name, len(slug)):
+                yield path
+
+
+def _read(path: Path) -> UnitText | str:
+    """The unit at `path`, or why there is none, in a few words."""
+    try:
+        found = text_at(path)
+    except RefusedError as refused:
+        return str(refused)
+    if isinstance(found, list):
+        first = found[0]
+        return f"{first.file.rpartition('/')[2]}, line {first.line}: {first.message}"
+    return found
+
+
+def _of_same_unit(before: UnitText, now: UnitText) -> Comparison | None:
+    """The two side by side, where the kept one is of the same publisher, not later, and differs."""
+    comparison = compared(before, now)
+    same = before.fields.get("publisher") == now.fields.get("publisher")
+    later = newer(comparison.before, comparison.after)
+    if not same or later:
+        return None
+    told = bool(comparison.changes) or comparison.before != comparison.after
+    return comparison if told else None

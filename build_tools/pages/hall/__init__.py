@@ -1,0 +1,1 @@
+"""The views for the hall: the card and the wall."""

@@ -1,0 +1,261 @@
+"""The lesson page, in the order in which a teacher needs it on the morning."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from markupsafe import Markup
+
+from build_tools.model.bank import Bank
+from build_tools.model.lesson import Lesson, LookAndTalk
+from build_tools.model.unit import Unit
+from build_tools.pages.for_scripts import ForScripts, for_scripts
+from build_tools.pages.frame import Frame, Link, frame
+from build_tools.pages.lesson.lesson_covers import CoversView, covers
+from build_tools.pages.lesson.lesson_fit import FitView, fit_view
+from build_tools.pages.lesson.lesson_moves import MovesView, moves_view
+from build_tools.pages.lesson.lesson_steps import QuestionView, StepView, question_view, step_views
+from build_tools.pages.lesson.lesson_story import StoryView, story_of
+from build_tools.pages.lesson.lesson_trouble import trouble_lines
+from build_tools.pages.notes import notes_html
+from build_tools.pages.page import Page
+from build_tools.pages.shown import (
+    Labelled,
+    Picture,
+    capital,
+    kept_together,
+    picture,
+    sentence,
+)
+from build_tools.pages.unit.unit_dance import strip_of
+from build_tools.pages.unit.unit_lessons import lesson_href
+from build_tools.views.dance.additions import lesson_adds
+from build_tools.views.dance.parts_named import letters_in
+from build_tools.views.diagrams.small_line import small_line
+from build_tools.views.lesson.lesson_in_short import LineInShort, lesson_in_short
+from build_tools.views.lesson.paper_size import paper_size
+from build_tools.views.words.plain_words import minutes_in_words
+from build_tools.views.words.words_needed import words_needed
+
+_LOOKERS = {
+    "yourself": "Each pupil looks back at their own dance",
+    "partner": "Partners look at each other",
+    "another pair": "Pairs look at another pair",
+    "another group": "Groups look at another group",
+    "half the class": "Half the class looks at the other half",
+    "whole class": "The whole class looks",
+}
+DEFERENCE = "Your school’s risk assessment and your employer’s policy come before this page."
+EVERY_TIME = (
+    "Every time: floor clear and dry after lunch, hair tied, jewellery off or covered, never "
+    "socks alone, inhalers near, stop signal tried."
+)
+
+
+@dataclass(frozen=True, slots=True)
+class ShortLine:
+    """The lesson in seven lines: one of them."""
+
+    time: str
+    """From which minute to which."""
+    numbers: str
+    """The numbers of its steps, with spaces between."""
+    steps: tuple[Link, ...]
+    """What pupils do in each, with the way to it."""
+
+
+@dataclass(frozen=True, slots=True)
+class TalkView:
+    """Looking and talking."""
+
+    who: str
+    """Who looks at whom."""
+    at: str
+    """At what."""
+    looking_for: str
+    """The one thing looked for."""
+    questions: tuple[QuestionView, ...]
+    """Questions to ask."""
+    next_heading: str
+    """What comes after: where the next lesson starts, or where the class goes from here."""
+    seen: str | None
+    """Where to start if it was seen."""
+    not_yet: str | None
+    """Where to start if it was not seen yet."""
+
+
+@dataclass(frozen=True, slots=True)
+class LessonView:
+    """The lesson page."""
+
+    frame: Frame
+    """What stands around the content."""
+    language: str
+    """The language the unit is written in, as a language tag."""
+    unit: Link
+    """The unit, with the way to its page."""
+    for_scripts: ForScripts
+    """What the page tells its scripts."""
+    paper_foot: str
+    """What stands at the foot of every printed side."""
+    paper_size: str
+    """The size of its words on paper, in points."""
+    place: str
+    """Which lesson of how many."""
+    title: str
+    """The lesson's title."""
+    pupils_make: str
+    """What pupils will have made by the end."""
+    focus: str
+    """What the lesson is for."""
+    picture: Picture
+    """What is made today, drawn."""
+    minutes: str
+    """How long it lasts in the hall."""
+    collect: tuple[str, ...]
+    """What to get ready, five things at most."""
+    card: Link
+    """The lesson as a card for the hand."""
+    wall: Link
+    """The lesson on the wall."""
+    counts: Link
+    """The counts for the hall."""
+    handouts: Link
+    """Strips, word cards and a sheet to look with, to print."""
+    keep: Link
+    """The lesson as one file to keep."""
+    short_lines: tuple[ShortLine, ...]
+    """The lesson in seven lines at most."""
+    fit: FitView
+    """The lesson fitted to today, with the help of scripts."""
+    classroom_first: tuple[str, ...]
+    """What to do before you leave the classroom."""
+    safety: tuple[str, ...]
+    """What to check and say before they move."""
+    story: StoryView | None
+    """Where pupils are coming from."""
+    steps: tuple[StepView, ...]
+    """The steps."""
+    talk: TalkView | None
+    """Looking and talking, and where the next lesson starts."""
+    not_dancing: str
+    """A part for a pupil who cannot dance today."""
+    trouble: tuple[Labelled, ...]
+    """One line for each thing that can go wrong."""
+    change: tuple[Labelled, ...]
+    """Ways to change the lesson to fit the class."""
+    words: tuple[Labelled, ...]
+    """Words for today, each in plain words."""
+    moves: MovesView
+    """The moves in words, and who dances what, when."""
+    deference: str
+    """Whose word on safety comes first."""
+    safety_page: Link
+    """The way to the bank's safety page."""
+    notes: Markup
+    """The teacher's notes."""
+    covers: CoversView
+    """What the lesson covers, the curriculum, credits, and whether it was tried."""
+    previous: Link | None
+    """The lesson before."""
+    next: Link | None
+    """The lesson after."""
+
+
+def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
+    """The page units/<slug>/lesson-<n>.html."""
+    path = f"units/{unit.slug}/{lesson_href(lesson.number)}"
+    title = f"Lesson {lesson.number}: {lesson.title}"
+    index = unit.lessons.index(lesson)
+    shown, names = _picture(unit, lesson)
+    view = LessonView(
+        frame=frame(bank, path, f"{title}, {unit.title}", lesson.pupils_make, "lesson.js"),
+        language=unit.language,
+        unit=Link(unit.title, "index.html"),
+        for_scripts=for_scripts(unit, lesson),
+        paper_foot=f"{unit.title}, lesson {lesson.number}, edition {unit.edition}",
+        paper_size=paper_size(unit, lesson),
+        place=f"Lesson {lesson.number} of {len(unit.lessons)}",
+        title=lesson.title,
+        pupils_make=lesson.pupils_make,
+        focus=sentence(lesson.focus),
+        picture=shown,
+        minutes=kept_together(minutes_in_words(lesson.minutes)),
+        collect=lesson.collect,
+        card=Link("Teach it", f"lesson-{lesson.number}-card.html"),
+        wall=Link("On the wall", f"lesson-{lesson.number}-wall.html"),
+        counts=Link("Counts for the hall", "counts.html"),
+        handouts=Link("To print for the class", f"lesson-{lesson.number}-handouts.html"),
+        keep=Link("Keep as one file", f"lesson-{lesson.number}-to-keep.html"),
+        short_lines=tuple(_short_line(lesson, line) for line in lesson_in_short(lesson)),
+        fit=fit_view(unit, lesson),
+        classroom_first=lesson.classroom_first,
+        safety=(*lesson.safety, EVERY_TIME),
+        story=story_of(unit, lesson),
+        steps=step_views(unit, lesson, names),
+        talk=talk_view(unit, lesson, lesson.look_and_talk) if lesson.look_and_talk else None,
+        not_dancing=lesson.not_dancing,
+        trouble=trouble_lines(lesson),
+        change=tuple(Labelled(capital(key), words) for key, words in lesson.change.items()),
+        words=tuple(Labelled(m.word, m.plain) for m in words_needed(unit, lesson, bank.words)),
+        moves=moves_view(unit, lesson),
+        deference=DEFERENCE,
+        safety_page=Link("More on keeping everyone safe", "../../safety.html"),
+        notes=notes_html(lesson.notes, 3),
+        covers=covers(unit, lesson),
+        previous=_neighbour(unit, index - 1),
+        next=_neighbour(unit, index + 1),
+    )
+    return Page(path, "lesson.html", view.frame.title, view)
+
+
+def _short_line(lesson: Lesson, line: LineInShort) -> ShortLine:
+    return ShortLine(
+        f"{line.start} to {line.end}",
+        " ".join(str(number) for number in line.steps),
+        tuple(
+            Link(f"{n}.\N{NO-BREAK SPACE}{lesson.steps[n - 1].does}", f"#at-step-{n}")
+            for n in line.steps
+        ),
+    )
+
+
+def _picture(unit: Unit, lesson: Lesson) -> tuple[Picture, tuple[str, ...]]:
+    """What is made today: a motif's strip, else the dance with today's sections.
+
+    The names are the motifs already drawn, so that no step draws them again.
+    """
+    adds = lesson_adds(unit, lesson)
+    for names in (adds.motifs, adds.developments):
+        if names:
+            return strip_of(unit.dance, names[0]), (names[0],)
+    named = [
+        name
+        for step in lesson.steps
+        for name in (*step.makes, *step.joins, *step.dances, *step.shows)
+    ]
+    return picture(small_line(unit.dance, "today", letters_in(unit.dance, named))), ()
+
+
+def talk_view(unit: Unit, lesson: Lesson, talk: LookAndTalk) -> TalkView:
+    """Looking and talking, and where the class goes from there."""
+    last = lesson is unit.lessons[-1]
+    following = unit.lessons[unit.lessons.index(lesson) + 1].number if not last else 0
+    return TalkView(
+        who=_LOOKERS[talk.who],
+        at=talk.at,
+        looking_for=sentence(talk.looking_for),
+        questions=tuple(question_view(q) for q in talk.questions),
+        next_heading="Where the class goes from here"
+        if last
+        else f"Where lesson {following} starts",
+        seen=sentence(talk.next.seen) if talk.next else None,
+        not_yet=sentence(talk.next.not_yet) if talk.next else None,
+    )
+
+
+def _neighbour(unit: Unit, index: int) -> Link | None:
+    if not 0 <= index < len(unit.lessons):
+        return None
+    lesson = unit.lessons[index]
+    return Link(f"Lesson {lesson.number}: {lesson.title}", lesson_href(lesson.number))

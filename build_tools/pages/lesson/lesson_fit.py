@@ -1,0 +1,79 @@
+"""What the lesson page needs so that a teacher can fit the lesson to today."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from build_tools.model.lesson import Lesson
+from build_tools.model.unit import Unit
+from build_tools.pages.shown import capital, sentence
+from build_tools.views.dance.watchers import Watchers, watchers
+from build_tools.views.lesson.floor_space import HALLS_SOURCE, SOURCE, recommended_least
+from build_tools.views.lesson.showing import USUAL_CLASS
+
+_SIT: dict[Watchers, str] = {
+    "all round": "Watchers sit close together round the edge, with their feet in, and the dancers "
+    "have the middle.",
+    "on two sides": "Watchers sit close together along both sides, with their feet in, and the "
+    "dancers have the floor between them.",
+    "front in the middle": "Watchers sit close together in the middle, facing out, with their feet "
+    "in, and the dancers have the floor round them.",
+}
+_FACING = {"partner": "the partner", "another pair": "the pair", "another group": "the group"}
+
+
+@dataclass(frozen=True, slots=True)
+class FitField:
+    """One number that a teacher writes."""
+
+    name: str
+    """Its name for scripts."""
+    label: str
+    """What it asks."""
+    value: str
+    """What it holds until something is written."""
+
+
+@dataclass(frozen=True, slots=True)
+class FitView:
+    """Fit my lesson."""
+
+    fields: tuple[FitField, ...]
+    """The minutes there are and the pupils, in the order they are asked."""
+    least: str
+    """The square metres recommended for each pupil."""
+    least_source: str
+    """Who recommends them."""
+    halls_source: str
+    """Where the sizes of a hall and a classroom come from."""
+    partners: str | None
+    """The lesson's line on who works with whom."""
+    room: str | None
+    """The lesson's line on using the room in another way."""
+    front: str
+    """Where the front of the dance is."""
+    sits: str | None
+    """Where watchers sit, where it is not along the front."""
+    facing: str | None
+    """Where they sit for looking and talking, where each looks at one partner, pair or group."""
+
+
+def fit_view(unit: Unit, lesson: Lesson) -> FitView:
+    """What the page says of this lesson, to be fitted by its scripts."""
+    looked_at = _FACING.get(lesson.look_and_talk.who) if lesson.look_and_talk else None
+    return FitView(
+        fields=(
+            FitField("available", "Minutes you really have", str(lesson.minutes)),
+            FitField("changing", "Minutes lost to changing", "0"),
+            FitField("dancing", "How many dance", str(USUAL_CLASS)),
+            FitField("watching", "How many can’t dance", "0"),
+        ),
+        least=str(recommended_least(unit.years)),
+        least_source=SOURCE,
+        halls_source=f"{capital(HALLS_SOURCE)}.",
+        partners=lesson.change.get("partners"),
+        room=lesson.change.get("room"),
+        front=sentence(unit.dance.front),
+        sits=_SIT.get(watchers(unit.dance)),
+        facing=looked_at and f"Watchers sit with their feet in, facing {looked_at} they look at.",
+    )

@@ -1,0 +1,102 @@
+"""Where pupils are coming from: the story so far, and where this lesson starts from last time."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from build_tools.model.lesson import Lesson
+from build_tools.model.unit import Unit
+from build_tools.pages.shown import capital, sentence
+from build_tools.views.dance.journey import Journey, journeys
+from build_tools.views.dance.progress import sources
+from build_tools.views.words.plain_words import listed, name_in_words
+
+
+@dataclass(frozen=True, slots=True)
+class LastTime:
+    """Where this lesson starts, from what was seen at the end of the one before."""
+
+    lesson: str
+    """The number of the lesson before."""
+    looked_for: str
+    """What was looked for then."""
+    seen: str
+    """Where to start if it was seen."""
+    not_yet: str
+    """Where to start if it was not seen yet."""
+
+
+@dataclass(frozen=True, slots=True)
+class StoryView:
+    """Where pupils are coming from."""
+
+    so_far: str | None
+    """What pupils did before."""
+    last_time: LastTime | None
+    """Where to start, from what was seen last time."""
+    never_did: str | None
+    """The question whether the lesson before was never taught."""
+    never_did_start: str | None
+    """Where to start then."""
+    journeys: tuple[str, ...]
+    """The way through the unit of each motif that today changes, each in one line."""
+
+
+def story_of(unit: Unit, lesson: Lesson) -> StoryView | None:
+    """The story so far, or None where there is nothing to tell."""
+    index = unit.lessons.index(lesson)
+    before = unit.lessons[index - 1] if index else None
+    lines = tuple(
+        _journey_in_words(journey, lesson.number)
+        for journey in journeys(unit)
+        if _changed_today(unit, lesson, journey.motif)
+    )
+    view = StoryView(
+        so_far=lesson.story_so_far,
+        last_time=_last_time(before),
+        never_did=f"Never did lesson {before.number if before else lesson.number - 1}? Start here:"
+        if lesson.never_did_last
+        else None,
+        never_did_start=sentence(lesson.never_did_last) if lesson.never_did_last else None,
+        journeys=lines,
+    )
+    told = view.so_far or view.last_time or view.never_did or view.journeys
+    return view if told else None
+
+
+def _last_time(before: Lesson | None) -> LastTime | None:
+    if before is None or before.look_and_talk is None or before.look_and_talk.next is None:
+        return None
+    talk, start = before.look_and_talk, before.look_and_talk.next
+    return LastTime(
+        lesson=str(before.number),
+        looked_for=f"Last time you looked for {talk.looking_for.rstrip('.')}.",
+        seen=sentence(start.seen),
+        not_yet=sentence(start.not_yet),
+    )
+
+
+def _changed_today(unit: Unit, lesson: Lesson, motif: str) -> bool:
+    return any(
+        motif in sources(unit.dance, name) for step in lesson.steps for name in step.develops
+    )
+
+
+def _journey_in_words(journey: Journey, today: int) -> str:
+    """The wave: made and danced in lesson 1, changed today, danced in lessons 4 and 5."""
+    runs: list[tuple[tuple[str, ...], list[int]]] = []
+    for stop in journey.stops:
+        # a run of lessons that all do the same is said once, but today always by itself
+        if runs and runs[-1][0] == stop.deeds and today not in (stop.lesson, runs[-1][1][-1]):
+            runs[-1][1].append(stop.lesson)
+        else:
+            runs.append((stop.deeds, [stop.lesson]))
+    said = [f"{listed(deeds)} {_when(lessons, today)}" for deeds, lessons in runs]
+    return f"{capital(name_in_words(journey.motif))}: {'; '.join(said)}."
+
+
+def _when(lessons: list[int], today: int) -> str:
+    if lessons == [today]:
+        return "today"
+    word = "lesson" if len(lessons) == 1 else "lessons"
+    return f"in {word} {listed([str(number) for number in lessons])}"

@@ -1,0 +1,1 @@
+"""What is made for paper: handouts, sheet, booklet."""

@@ -1,0 +1,1 @@
+"""The bank's reference pages: safety, words, about."""

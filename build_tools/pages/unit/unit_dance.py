@@ -1,0 +1,240 @@
+"""The dance on the unit page: sections, motifs, choices, journeys."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from build_tools.model.dance import Dance, Section, Sound
+from build_tools.model.unit import Unit
+from build_tools.movement.development import actions_of, roots
+from build_tools.movement.forms import name as form_name
+from build_tools.movement.whole import transition_between, whole_counts, whole_seconds
+from build_tools.pages.shown import Labelled, Picture, capital, picture, sentence
+from build_tools.views.dance.journey import journeys
+from build_tools.views.dance.progress import settled
+from build_tools.views.dance.without_counts import is_counted
+from build_tools.views.diagrams.floor import floor_plan
+from build_tools.views.diagrams.parts import parts_figure
+from build_tools.views.diagrams.strip import order_strip
+from build_tools.views.diagrams.strip_changes import changes_unseen
+from build_tools.views.words.plain_words import (
+    counts_in_words,
+    danced_in_words,
+    development_in_words,
+    listed,
+    name_in_words,
+    seconds_in_words,
+    transition_in_words,
+)
+
+_KINDS = {
+    "recorded": "A recording",
+    "drum": "A drum",
+    "voice": "A voice",
+    "pupils live": "Pupils play or sing",
+    "silence": "Silence",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class SectionView:
+    """One section of the dance."""
+
+    letter: str
+    """Its letter."""
+    idea: str
+    """What it is about."""
+    length: str
+    """Its counts, or its seconds and the cue it ends on."""
+    danced: tuple[str, ...]
+    """Who dances what, line by line."""
+    rules: tuple[str, ...]
+    """How an improvised section starts, and the rules pupils move within."""
+    parts: Picture | None
+    """Who dances what when, over the counts; None where it is not counted."""
+    floor: Picture
+    """Where they stand at the start and at the end."""
+    sound: str | None
+    """Its sound, where it differs from the dance's."""
+    join: Labelled | None
+    """How it leads into the next section: how long, then how and on what cue."""
+
+
+@dataclass(frozen=True, slots=True)
+class ChangedView:
+    """What is made from a motif."""
+
+    name: str
+    """Its name in words."""
+    how: str
+    """How it is made."""
+    strip: Picture
+    """Its order strip."""
+
+
+@dataclass(frozen=True, slots=True)
+class MotifView:
+    """One motif."""
+
+    name: str
+    """Its name in words."""
+    idea: str
+    """What it stands for."""
+    made_by: str
+    """Who makes it."""
+    strip: Picture
+    """Its order strip."""
+    changed: tuple[ChangedView, ...]
+    """What is made from it."""
+
+
+@dataclass(frozen=True, slots=True)
+class ChoiceView:
+    """Something pupils decide."""
+
+    what: str
+    """What is decided."""
+    options: str
+    """What they choose from."""
+    by: str
+    """Who decides, and in which lesson."""
+    if_not: str
+    """What to do if it is not decided in time."""
+
+
+@dataclass(frozen=True, slots=True)
+class JourneyView:
+    """One motif's way through the unit."""
+
+    name: str
+    """The motif's name in words."""
+    stops: tuple[str, ...]
+    """Lesson by lesson, what is done with it."""
+
+
+def whole_dance_in_words(dance: Dance) -> str:
+    """How long the dance is and how its sections follow one another."""
+    counts, length = whole_counts(dance), whole_seconds(dance)
+    order = f"{' '.join(dance.form)}: {form_name(dance.form)}."
+    if dance.order_choice:
+        order = "Pupils choose the order of the sections."
+    long = []
+    if counts:
+        tempo = f" at {dance.tempo} beats a minute" if dance.tempo else ""
+        long.append(f"{counts_in_words(counts)}{tempo}")
+    if any(section.counts is None for section in dance.sections.values()):
+        long.append("what is not counted")
+    total = f"; about {seconds_in_words(length)} in all" if length else ""
+    return f"{order} {capital(listed(long))}{total}."
+
+
+def sound_in_words(sound: Sound) -> str:
+    """Where the sound comes from, what is heard, and who follows whom."""
+    lasts = f" It lasts {sound.lasts} seconds." if sound.lasts else ""
+    loop = " It is played round and round." if sound.looped else ""
+    return f"{_KINDS[sound.kind]}: {sentence(sound.what)} {sentence(sound.follows)}{lasts}{loop}"
+
+
+def section_views(dance: Dance) -> tuple[SectionView, ...]:
+    """The sections in the order in which they first come."""
+    return tuple(_section(dance, letter) for letter in dict.fromkeys(dance.form))
+
+
+def _section(dance: Dance, letter: str) -> SectionView:
+    section = dance.sections[letter]
+    start = (f"Start: {section.improvised_from}",) if section.improvised_from else ()
+    counted = section.counts is not None and section.danced
+    return SectionView(
+        letter=letter,
+        idea=section.idea,
+        length=_length(section),
+        danced=tuple(capital(danced_in_words(one)) for one in section.danced),
+        rules=(*start, *section.improvised_rules),
+        parts=picture(parts_figure(dance, section)) if counted else None,
+        floor=picture(floor_plan(dance, section)),
+        sound=sound_in_words(section.sound) if section.sound != dance.sound else None,
+        join=_join(dance, letter),
+    )
+
+
+def _length(section: Section) -> str:
+    if section.counts is not None:
+        return capital(counts_in_words(section.counts))
+    length = seconds_in_words(section.seconds) if section.seconds else ""
+    return f"Not counted, {length}. Ends on: {sentence(section.ends_on or '')}"
+
+
+def _join(dance: Dance, letter: str) -> Labelled | None:
+    place = dance.form.index(letter)
+    if place + 1 == len(dance.form):
+        return None
+    after = dance.form[place + 1]
+    t = transition_between(dance, letter, after)
+    if t is None:
+        return None
+    how = f"{transition_in_words(t)}. {sentence(t.how)} Cue: {sentence(t.cue)}"
+    return Labelled(f"Then to {after}", how)
+
+
+def motif_views(dance: Dance) -> tuple[MotifView, ...]:
+    """The motifs, each with what is made from it."""
+    return tuple(
+        MotifView(
+            name=name_in_words(name),
+            idea=motif.idea,
+            made_by={
+                "pupils": "Pupils make it",
+                "teacher": "You give it",
+                "teacher then pupils": "You give it, then pupils alter it",
+            }[motif.made_by],
+            strip=strip_of(dance, name),
+            changed=tuple(
+                ChangedView(
+                    name_in_words(d.name),
+                    sentence(development_in_words(d)),
+                    strip_of(dance, d.name),
+                )
+                for d in dance.developments.values()
+                if min(roots(dance, d.name), default="") == name
+            ),
+        )
+        for name, motif in dance.motifs.items()
+    )
+
+
+def strip_of(dance: Dance, name: str) -> Picture:
+    """The order strip of a motif or development."""
+    title = f"{capital(name_in_words(name))}, move by move"
+    changes = changes_unseen(dance, name)
+    phrase = dance.phrase if is_counted(dance) else None
+    return picture(order_strip(title, actions_of(dance, name), phrase, changes))
+
+
+def choice_views(unit: Unit) -> tuple[ChoiceView, ...]:
+    """What pupils decide, each with the lesson that settles it."""
+    where = settled(unit)
+    found = []
+    for name, choice in unit.dance.choices.items():
+        lesson = f", settled in lesson {where[name][0].lesson}" if where[name] else ""
+        by = "each pupil" if choice.by == "each pupil" else f"the {choice.by}"
+        by = choice.by if choice.by in ("pairs", "groups") else by
+        found.append(
+            ChoiceView(
+                choice.what,
+                sentence(listed(choice.options, "or")),
+                f"Decided by {by}{lesson}.",
+                sentence(choice.if_not),
+            )
+        )
+    return tuple(found)
+
+
+def journey_views(unit: Unit) -> tuple[JourneyView, ...]:
+    """Where each motif is made, changed, danced and shown."""
+    return tuple(
+        JourneyView(
+            name_in_words(journey.motif),
+            tuple(f"lesson {stop.lesson}: {listed(stop.deeds)}" for stop in journey.stops),
+        )
+        for journey in journeys(unit)
+    )

@@ -1,0 +1,70 @@
+"""The lessons of a unit as its page lists them: what each is, and what it adds to the dance."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from build_tools.model.unit import Unit
+from build_tools.pages.shown import kept_together
+from build_tools.views.dance.additions import lesson_adds
+from build_tools.views.words.plain_words import listed, minutes_in_words, name_in_words
+
+
+@dataclass(frozen=True, slots=True)
+class LessonEntry:
+    """One lesson in the unit's list."""
+
+    number: int
+    """The lesson's number."""
+    title: str
+    """Its title."""
+    href: str
+    """Where its page is."""
+    minutes: str
+    """How long it lasts, in words."""
+    pupils_make: str
+    """What pupils will have made."""
+    adds: tuple[str, ...]
+    """What it adds to the dance, in short phrases."""
+
+
+def lesson_href(number: int) -> str:
+    """Where a lesson's page lies, seen from any page of its unit."""
+    return f"lesson-{number}.html"
+
+
+def lesson_entries(unit: Unit) -> tuple[LessonEntry, ...]:
+    """Every lesson of the unit, in order."""
+    return tuple(
+        LessonEntry(
+            number=lesson.number,
+            title=lesson.title,
+            href=lesson_href(lesson.number),
+            minutes=kept_together(minutes_in_words(lesson.minutes)),
+            pupils_make=lesson.pupils_make,
+            adds=_adds(unit, index),
+        )
+        for index, lesson in enumerate(unit.lessons)
+    )
+
+
+def _adds(unit: Unit, index: int) -> tuple[str, ...]:
+    adds = lesson_adds(unit, unit.lessons[index])
+    found = [
+        ("Makes", adds.motifs),
+        ("Changes a motif into", adds.developments),
+        ("Makes section", adds.sections),
+    ]
+    lines = [
+        f"{label} {listed([name_in_words(name) for name in names])}"
+        for label, names in found
+        if names
+    ]
+    if adds.joined:
+        lines.append(f"Joins {' '.join(adds.joined)}")
+    if adds.settled:
+        chosen = [unit.dance.choices[n].what for n in adds.settled if n in unit.dance.choices]
+        lines += [f"Pupils choose: {what[:1].lower()}{what[1:]}" for what in chosen]
+    if adds.shows_whole:
+        lines.append("Shows the whole dance")
+    return tuple(lines)

@@ -1,0 +1,1 @@
+"""What keeps the project itself: its locks, notices, tools and tests."""

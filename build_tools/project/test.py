@@ -1,0 +1,84 @@
+"""`build_tools test`: every check of the project, one after another."""
+
+from __future__ import annotations
+
+import os
+import subprocess
+import sys
+import time
+from dataclasses import dataclass
+from pathlib import Path
+
+from build_tools.building.browsers import ToolMissingError
+from build_tools.project.tools_for_tests import ROOT, tools
+
+WORKERS = 2
+
+
+@dataclass(frozen=True, slots=True)
+class Check:
+    """One checker: its name in the summary, and its command line."""
+
+    name: str
+    command: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Outcome:
+    """What came of one checker: its exit code and how many seconds it took."""
+
+    name: str
+    code: int
+    seconds: float
+
+    def __str__(self) -> str:
+        verdict = "passed" if self.code == 0 else f"FAILED (exit code {self.code})"
+        return f"  {self.name}: {verdict}, {self.seconds:.1f} s"
+
+
+def checks() -> list[Check]:
+    """The checkers that run before the tests, in order."""
+    scripts = Path(sys.executable).parent
+    suffix = ".exe" if os.name == "nt" else ""
+    ruff = str(scripts / f"ruff{suffix}")
+    return [
+        Check("ruff check", (ruff, "check", ".")),
+        Check("ruff format", (ruff, "format", "--check", ".")),
+        Check("mypy", (sys.executable, "-m", "mypy")),
+        Check("import contracts", (str(scripts / f"lint-imports{suffix}"),)),
+    ]
+
+
+def pytest_check(thorough: bool, rest: list[str]) -> Check:
+    """The tests, with the reader's own arguments last so that they win."""
+    command = [sys.executable, "-m", "pytest", "-n", str(WORKERS), "--dist", "worksteal"]
+    if thorough:
+        command.append("--thorough")
+    return Check("pytest", (*command, *rest))
+
+
+def run_check(check: Check, environment: dict[str, str]) -> Outcome:
+    """Run one checker from the project's folder, its output straight to the reader."""
+    print(f"── {check.name}", flush=True)
+    start = time.monotonic()
+    try:
+        code = subprocess.run(check.command, cwd=ROOT, env=environment, check=False).returncode
+    except OSError as error:
+        print(f"{error}: remove .venv, then run this again", flush=True)
+        code = 1
+    return Outcome(check.name, code, time.monotonic() - start)
+
+
+def run(thorough: bool, rest: list[str]) -> int:
+    """Run every check, going on after a failure; gives 1 if any failed, else 0."""
+    try:
+        found = tools(ROOT)
+    except ToolMissingError as missing:
+        print(f"build_tools test: {missing}", file=sys.stderr)
+        return 1
+    # A fixed hash seed makes the order of sets the same in every run and every worker.
+    environment = dict(os.environ) | found.environment() | {"PYTHONHASHSEED": "0"}
+    outcomes = [run_check(check, environment) for check in checks()]
+    print("── summary", *outcomes, sep="\n", flush=True)
+    outcomes.append(run_check(pytest_check(thorough, rest), environment))
+    return int(any(outcome.code for outcome in outcomes))

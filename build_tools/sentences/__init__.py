@@ -1,0 +1,1 @@
+"""What an author's sentences say, for the rules that judge them."""

@@ -1,0 +1,143 @@
+"""What pupils meet of actions, space, dynamics and relationships: what they do, never mentions.
+
+A unit meets a word where a step makes, develops, joins, dances or shows something that has it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+
+from build_tools.model.dance import Action, Dance
+from build_tools.model.unit import Unit
+from build_tools.movement.development import actions_of
+from build_tools.views.dance.progress import inside
+
+HEADINGS: Mapping[str, tuple[str, ...]] = {
+    "actions": ("travel", "turn", "jump", "gesture", "stillness", "transfer"),
+    "space": (
+        "low", "middle", "high", "forwards", "backwards", "sideways", "diagonal", "up", "down",
+        "straight", "curved", "zigzag", "small", "big", "scattered", "line", "two lines", "file",
+        "circle", "semicircle", "V", "cluster",
+    ),
+    "dynamics": (
+        "strong", "light", "sudden", "sustained", "direct", "indirect", "free", "bound", "punch",
+        "press", "slash", "wring", "dab", "glide", "flick", "float",
+    ),
+    "relationships": (
+        "alone", "pairs", "threes", "fours", "fives", "sixes", "half class", "whole class",
+        "unison", "canon", "question and answer", "side by side", "mirror", "match",
+        "lead and follow", "contrast", "complement",
+    ),
+}  # fmt: skip
+"""The words of the schemas, under the headings of the movement framework."""
+
+YearOf = tuple[str, str]
+"""A nation and one of its school years, as written there."""
+
+
+@dataclass(frozen=True, slots=True)
+class Covered:
+    """One word and, for each school year, how many units of that year meet it."""
+
+    word: str
+    units: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Coverage:
+    """The words under each heading, counted for each of the `years` in their order."""
+
+    years: tuple[YearOf, ...]
+    headings: Mapping[str, tuple[Covered, ...]]
+
+
+def coverage(units: Sequence[Unit]) -> Coverage:
+    """What each school year meets in `units`."""
+    met_by = [(set(_years(unit)), met(unit)) for unit in units]
+    years = tuple(sorted({year for of_unit, _ in met_by for year in of_unit}, key=_order))
+    return Coverage(
+        years,
+        {
+            heading: tuple(
+                Covered(
+                    word,
+                    tuple(
+                        sum(year in of_unit and word in words for of_unit, words in met_by)
+                        for year in years
+                    ),
+                )
+                for word in known
+            )
+            for heading, known in HEADINGS.items()
+        },
+    )
+
+
+def met(unit: Unit) -> frozenset[str]:
+    """Every word of `HEADINGS` that pupils of the unit meet by doing."""
+    dance, words = unit.dance, set[str]()
+    done: set[str] = set()
+    for lesson in unit.lessons:
+        for step in lesson.steps:
+            parts = (*step.makes, *step.develops, *step.joins, *step.dances, *step.shows)
+            if parts:
+                words.add(step.grouping)
+                done |= inside(dance, parts)
+    for name in done:
+        if name in dance.sections:
+            words |= _of_section(dance, name)
+        else:
+            words |= {word for action in actions_of(dance, name) for word in _of_action(action)}
+            words |= _of_development(dance, name)
+    return frozenset(words)
+
+
+def devices_done(unit: Unit) -> tuple[str, ...]:
+    """The devices by which pupils develop something in a step, in order."""
+    known = unit.dance.developments
+    return tuple(
+        dict.fromkeys(
+            known[name].device
+            for lesson in unit.lessons
+            for step in lesson.steps
+            for name in step.develops
+            if name in known
+        )
+    )
+
+
+def _of_section(dance: Dance, letter: str) -> set[str]:
+    section = dance.sections[letter]
+    found = {section.start.formation, section.end.formation}
+    for passage in section.danced:
+        # the kinds of canon are one thing to look for across a bank
+        found.add("canon" if passage.fit.startswith("canon") else passage.fit)
+    return found
+
+
+def _of_action(action: Action) -> Iterable[str]:
+    yield from action.kinds
+    for range_ in (action.level, action.size):
+        if range_:
+            yield from range_.split(" to ")
+    yield from filter(None, (action.direction, action.pathway))
+    yield from action.dynamics
+
+
+def _of_development(dance: Dance, name: str) -> set[str]:
+    development = dance.developments.get(name)
+    if development is None:
+        return set()
+    mirror = {"mirror"} if development.device == "mirror" else set()
+    return mirror | {w for w in (development.relationship, development.formation) if w}
+
+
+def _years(unit: Unit) -> Iterable[YearOf]:
+    return ((one.nation, year) for one in unit.years for year in one.years)
+
+
+def _order(year: YearOf) -> tuple[str, int, int]:
+    nation, written = year
+    digits = "".join(c for c in written if c.isdigit())
+    return nation, written.startswith("S"), int(digits or 0)

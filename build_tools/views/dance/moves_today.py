@@ -1,0 +1,149 @@
+"""What a lesson dances, in the plainest words: each move, and who dances what, when."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+from build_tools.model.dance import Action, Dance, Section
+from build_tools.model.lesson import Lesson
+from build_tools.model.unit import Unit
+from build_tools.movement.counts import shown
+from build_tools.movement.development import actions_of, roots
+from build_tools.movement.effort import EFFORT_ACTIONS
+from build_tools.movement.relationships import passage_counts
+from build_tools.movement.whole import lengths
+from build_tools.views.dance.parts_named import letters_in, motifs_in
+from build_tools.views.dance.without_counts import is_counted
+from build_tools.views.words.plain_words import (
+    action_label,
+    counts_in_words,
+    danced_in_words,
+    way_in_words,
+)
+
+_KINDS = {
+    "travel": "travel",
+    "turn": "turn",
+    "jump": "jump",
+    "stillness": "hold still",
+    "transfer": "shift your weight",
+}
+_FEEL = {
+    "strong": "strong",
+    "light": "light",
+    "sudden": "sudden",
+    "sustained": "slow and smooth",
+    "direct": "straight",
+    "indirect": "winding",
+    "free": "free",
+    "bound": "held back",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class MoveToday:
+    """One move by the pupils' own word, and what the body does."""
+
+    word: str
+    does: str
+
+
+@dataclass(frozen=True, slots=True)
+class PartToday:
+    """One section: its letter, over which counts who dances what, in order, and to what sound."""
+
+    letter: str
+    danced: tuple[str, ...]
+    sound: str
+
+
+@dataclass(frozen=True, slots=True)
+class Danced:
+    """Moves, and the sections that have them."""
+
+    moves: tuple[MoveToday, ...]
+    parts: tuple[PartToday, ...]
+
+
+def danced_today(unit: Unit, lesson: Lesson) -> tuple[Danced, Danced]:
+    """What the lesson makes, and what else it dances or shows again, each move and section once.
+
+    A changed motif is told by the motif that it comes from, and by the moves that it adds.
+    """
+    steps = lesson.steps
+    made = [n for step in steps for n in (*step.makes, *step.develops)]
+    again = [n for step in steps for n in (*step.joins, *step.dances, *step.shows)]
+    new_moves, new_parts = _moves(unit.dance, made), _parts(unit.dance, made)
+    return Danced(new_moves, new_parts), Danced(
+        _without(_moves(unit.dance, again), {move.word for move in new_moves}),
+        tuple(part for part in _parts(unit.dance, again) if part not in new_parts),
+    )
+
+
+def _without(moves: tuple[MoveToday, ...], words: set[str]) -> tuple[MoveToday, ...]:
+    return tuple(move for move in moves if move.word not in words)
+
+
+def _moves(dance: Dance, names: Sequence[str]) -> tuple[MoveToday, ...]:
+    found: dict[str, MoveToday] = {}
+    counted = is_counted(dance)
+    for name in motifs_in(dance, names):
+        for source in (*sorted(roots(dance, name)), name):
+            for action in actions_of(dance, source):
+                found.setdefault(action_label(action), move_in_words(action, counted))
+    return tuple(found.values())
+
+
+def _parts(dance: Dance, names: Sequence[str]) -> tuple[PartToday, ...]:
+    sections = [dance.sections[letter] for letter in letters_in(dance, names)]
+    return tuple(_part(dance, section) for section in sections if section.danced)
+
+
+def move_in_words(action: Action, counted: bool) -> MoveToday:
+    """The move as a body does it: a jump, high, light and sudden."""
+    parts = [
+        counts_in_words(action.counts) if counted else "",
+        " and ".join(_deed(kind, action) for kind in action.kinds),
+        _way(action),
+        _between(action.level),
+        _between(action.size),
+        _feel(action.dynamics),
+    ]
+    return MoveToday(action_label(action), ", ".join(part for part in parts if part))
+
+
+def _deed(kind: str, action: Action) -> str:
+    if kind == "gesture":
+        return f"move the {action.body_part}" if action.body_part else "move on the spot"
+    return _KINDS[kind]
+
+
+def _way(action: Action) -> str:
+    line = f"on a {action.pathway} line" if action.pathway else ""
+    return f"{way_in_words(action)} {line}".strip()
+
+
+def _between(amount: str | None) -> str:
+    """One level or size, or from one to another."""
+    return f"from {amount}" if amount and " to " in amount else amount or ""
+
+
+def _feel(dynamics: tuple[str, ...]) -> str:
+    words: list[str] = []
+    for word in dynamics:
+        effort = EFFORT_ACTIONS.get(word)
+        each = (effort.weight, effort.time, effort.space) if effort else (word,)
+        words += [_FEEL[quality] for quality in each]
+    return ", ".join(dict.fromkeys(words))
+
+
+def _part(dance: Dance, section: Section) -> PartToday:
+    known, before, danced = lengths(dance), Fraction(0), []
+    for passage in section.danced:
+        after = before + passage_counts(passage, known)
+        when = f"{shown(before + 1)} to {shown(after)}: " if section.counts is not None else ""
+        danced.append(f"{when}{danced_in_words(passage)}")
+        before = after
+    return PartToday(section.letter, tuple(danced), section.sound.what)

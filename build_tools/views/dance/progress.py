@@ -1,0 +1,173 @@
+"""When each part of the dance is made, developed, joined, danced, shown and settled.
+
+Everything here is read off what the steps say they do. A section holds what is danced in it, the
+whole dance holds its sections, and a development holds what it was made from: showing one shows
+the other.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass
+from functools import lru_cache
+
+from build_tools.model.dance import Dance, Section
+from build_tools.model.lesson import Lesson, Step
+from build_tools.model.unit import Unit
+from build_tools.movement.development import roots
+from build_tools.views.dance.parts_named import letters_in, motifs_in
+
+
+@dataclass(frozen=True, slots=True, order=True)
+class Place:
+    """One step: the lesson's number and the step's index from 0. Earlier is smaller."""
+
+    lesson: int
+    step: int
+
+    def __str__(self) -> str:
+        return f"lesson {self.lesson}, step {self.step + 1}"
+
+
+Places = tuple[Place, ...]
+_GOES_OVER = frozenset({"recall", "rehearse", "show", "look and talk"})
+"""Phases that go over what is there."""
+
+
+@dataclass(frozen=True, slots=True)
+class Progress:
+    """The way of one motif, development or section through the unit, each in order."""
+
+    name: str
+    made: Places
+    """Where a step makes it; for a development, where a step develops it. What comes ready, a
+    motif from the teacher, is also made where it is first worked on, and so is a section of
+    nothing else or one improvised within rules where a step first dances it by its letter. Where
+    a step says that it makes the section, going over it any earlier makes nothing."""
+    developed: Places
+    """Where it is developed, or for a motif, where anything that comes from it is."""
+    joined: Places
+    """Where it is joined to a neighbour; sections only."""
+    danced: Places
+    """Where it is danced by itself or within something bigger, joins included."""
+    shown: Places
+    """Where it is shown by itself or within something bigger."""
+
+
+@lru_cache(maxsize=4)
+def steps_in_order(unit: Unit) -> tuple[tuple[Place, Lesson, Step], ...]:
+    """Every step of the unit with its place, in the order it is taught."""
+    return tuple(
+        (Place(lesson.number, index), lesson, step)
+        for lesson in unit.lessons
+        for index, step in enumerate(lesson.steps)
+    )
+
+
+@lru_cache(maxsize=4)
+def progress(unit: Unit) -> Mapping[str, Progress]:
+    """The progress of every motif, development and section, by name or letter."""
+    dance = unit.dance
+    steps = [(place, step) for place, _, step in steps_in_order(unit)]
+
+    def where(parts: Callable[[Step], Iterable[str]]) -> Mapping[str, Places]:
+        found: dict[str, list[Place]] = {}
+        for place, step in steps:
+            for name in dict.fromkeys(parts(step)):
+                found.setdefault(name, []).append(place)
+        return {name: tuple(places) for name, places in found.items()}
+
+    makes = where(lambda s: s.makes)
+    develops = where(lambda s: s.develops)
+    joins = where(lambda s: s.joins)
+    by_letter = where(lambda s: s.dances)
+    by_letter_taught = where(lambda s: () if s.phase in _GOES_OVER else s.dances)
+    danced = where(lambda s: held(dance, (*s.dances, *s.joins)))
+    shown = where(lambda s: held(dance, s.shows))
+    found: dict[str, Progress] = {}
+    for name in (*dance.motifs, *dance.developments, *dance.sections):
+        changed = develops.get(name, ())
+        made = makes.get(name, ()) or changed
+        if name in dance.motifs:
+            from_it = {d for d in develops if d != name and name in roots(dance, d)}
+            changed = tuple(sorted({p for d in from_it for p in develops[d]}))
+            made = makes.get(name, ())
+            if comes_ready(dance, name):
+                made = _with_first(made, (*danced.get(name, ()), *changed))
+        elif name in dance.sections and made_by_dancing(dance, dance.sections[name]):
+            made = _with_first(made, (by_letter_taught if made else by_letter).get(name, ()))
+        found[name] = Progress(
+            name=name,
+            made=made,
+            developed=changed,
+            joined=joins.get(name, ()),
+            danced=danced.get(name, ()),
+            shown=shown.get(name, ()),
+        )
+    return found
+
+
+@lru_cache(maxsize=4)
+def settled(unit: Unit) -> Mapping[str, Places]:
+    """Where each choice is settled; an empty tuple where no step settles it."""
+    return {
+        name: tuple(place for place, _, step in steps_in_order(unit) if name in step.settles)
+        for name in unit.dance.choices
+    }
+
+
+def inside(dance: Dance, parts: Iterable[str]) -> frozenset[str]:
+    """The sections among `parts` and the motifs and developments danced as they stand there."""
+    parts = tuple(parts)
+    letters = {*letters_in(dance, parts), *(p for p in parts if p in dance.sections)}
+    return frozenset(
+        {
+            *letters,
+            *motifs_in(dance, parts),
+            *(n for letter in letters for p in dance.sections[letter].danced for n in p.what),
+        }
+    )
+
+
+def held(dance: Dance, parts: Iterable[str]) -> frozenset[str]:
+    """What is `inside` the parts, and everything that comes from."""
+    return _held(dance, tuple(parts))
+
+
+@lru_cache(maxsize=256)
+def _held(dance: Dance, parts: tuple[str, ...]) -> frozenset[str]:
+    found = inside(dance, parts)
+    return found | {source for name in found for source in sources(dance, name)}
+
+
+@lru_cache(maxsize=256)
+def sources(dance: Dance, name: str) -> frozenset[str]:
+    """Everything that the development `name` comes from; nothing for a motif."""
+    found: set[str] = set()
+    waiting = [name]
+    while waiting:
+        development = dance.developments.get(waiting.pop())
+        if development is None:
+            continue
+        for source in (development.of, development.joined_to):
+            if source and source not in found:
+                found.add(source)
+                waiting.append(source)
+    return frozenset(found)
+
+
+def comes_ready(dance: Dance, motif: str) -> bool:
+    """Whether the teacher brings the motif, all of it or to be altered."""
+    return dance.motifs[motif].made_by.startswith("teacher")
+
+
+def made_by_dancing(dance: Dance, section: Section) -> bool:
+    """Whether dancing a section is all the making it needs: improvised, or learned ready-made."""
+    if section.kind == "improvised":
+        return True
+    motifs = {m for p in section.danced for name in p.what for m in roots(dance, name)}
+    return bool(motifs) and all(comes_ready(dance, m) for m in motifs)
+
+
+def _with_first(places: Places, others: Iterable[Place]) -> Places:
+    return tuple(sorted({*places, *sorted(others)[:1]}))

@@ -1,0 +1,1 @@
+"""Facts about a lesson: its minutes, groups, space, showing, and what to get."""

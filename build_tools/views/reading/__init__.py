@@ -1,0 +1,1 @@
+"""How long and how hard a text is to read."""

@@ -1,0 +1,95 @@
+"""What is written in a lesson, field by field, and what of it is printed."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
+
+from build_tools.model.lesson import Lesson, LookAndTalk, Question, Step
+from build_tools.problem import Path
+from build_tools.views.reading.ease import words
+
+NOT_PRINTED = frozenset({"easier", "harder"})
+"""Kinds of text that stay on the screen, behind a press."""
+
+
+@dataclass(frozen=True, slots=True)
+class FieldText:
+    """The text of one field. `kind` is the field's own name, whatever its place in a list."""
+
+    path: Path
+    kind: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class LessonWords:
+    """The text printed of a lesson, a line for each field, and how many words it has."""
+
+    text: str
+    words: int
+
+
+def lesson_words(lesson: Lesson) -> LessonWords:
+    """What is printed of `lesson`: all its fields but `easier`, `harder` and the notes below.
+
+    Choices from a list, such as the phase, and names of motifs and sections are not counted.
+    """
+    printed = (one.text for one in text_by_field(lesson) if one.kind not in NOT_PRINTED)
+    text = "\n".join(printed)
+    return LessonWords(text, len(words(text)))
+
+
+def text_by_field(lesson: Lesson) -> Iterator[FieldText]:
+    """Every text an author wrote in the fields of `lesson`, in the order of its file."""
+    for kind in ("title", "focus", "pupils_make"):
+        yield FieldText((kind,), kind, getattr(lesson, kind))
+    yield from _listed(("collect",), lesson.collect)
+    yield from _listed(("classroom_first",), lesson.classroom_first)
+    yield from _written((), lesson, ("story_so_far", "never_did_last"))
+    for number, step in enumerate(lesson.steps):
+        yield from _step(("steps", number), step)
+    if lesson.look_and_talk is not None:
+        yield from _look_and_talk(("look_and_talk",), lesson.look_and_talk)
+    yield from _named("change", lesson.change)
+    yield from _named("if", lesson.trouble)
+    yield FieldText(("not_dancing",), "not_dancing", lesson.not_dancing)
+    yield from _listed(("safety",), lesson.safety)
+    for word, plain in lesson.words.items():
+        yield FieldText(("words", word), "words", f"{word}: {plain}")
+
+
+def _step(path: Path, step: Step) -> Iterator[FieldText]:
+    yield from _written(path, step, ("does", "into", "say", "task"))
+    yield from _questions((*path, "ask"), step.ask)
+    yield from _written(path, step, ("look_for", "easier", "harder"))
+
+
+def _look_and_talk(path: Path, talk: LookAndTalk) -> Iterator[FieldText]:
+    yield from _written(path, talk, ("at", "looking_for"))
+    yield from _questions((*path, "questions"), talk.questions)
+    if talk.next is not None:
+        yield from _written((*path, "next"), talk.next, ("seen", "not_yet"))
+
+
+def _questions(path: Path, questions: Iterable[Question]) -> Iterator[FieldText]:
+    for number, one in enumerate(questions):
+        yield FieldText((*path, number, "question"), "question", one.question)
+        yield from _listed((*path, number, "answers"), one.answers)
+
+
+def _written(path: Path, holder: object, kinds: Iterable[str]) -> Iterator[FieldText]:
+    for kind in kinds:
+        text: str | None = getattr(holder, kind)
+        if text is not None:
+            yield FieldText((*path, kind), kind, text)
+
+
+def _listed(path: Path, texts: Iterable[str]) -> Iterator[FieldText]:
+    for number, text in enumerate(texts):
+        yield FieldText((*path, number), str(path[-1]), text)
+
+
+def _named(field: str, texts: Mapping[str, str]) -> Iterator[FieldText]:
+    for name, text in texts.items():
+        yield FieldText((field, name), name, text)

@@ -1,0 +1,187 @@
+"""Everything that is written in a unit and its lessons, with its place: for rules about wording.
+
+Names of makers and places (`by`, `publisher`, `credit`, `source`) are left out.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from functools import cached_property
+
+from build_tools.model.dance import Action, Section, Sound
+from build_tools.model.unit import Unit
+from build_tools.problem import Path
+from build_tools.sentences.wordings import lowered
+from build_tools.views.reading.lesson_text import FieldText, text_by_field
+
+DOING = frozenset({"does", "into", "say", "task", "harder"})
+"""The fields of a step that tell pupils what to do."""
+
+_LETTERS = frozenset(b"abcdefghijklmnopqrstuvwxyz0123456789")
+_ONLY_LETTERS = bytes(byte if byte in _LETTERS else ord(" ") for byte in range(256))
+
+
+@dataclass(frozen=True)
+class UnitText:
+    """The fields of each document, the notes below last under the kind `notes`."""
+
+    documents: tuple[tuple[str, tuple[FieldText, ...]], ...]
+    """The unit's document, then each lesson's: its file and its fields."""
+
+    @cached_property
+    def whole(self) -> str:
+        """All of it as one text, a line for each field."""
+        return "\n".join(one.text for _, fields in self.documents for one in fields)
+
+    @cached_property
+    def lowers(self) -> tuple[tuple[str, ...], ...]:
+        """Each document's fields as wordings are looked for, in the same order."""
+        return tuple(tuple(lowered(one.text) for one in fields) for _, fields in self.documents)
+
+    @cached_property
+    def doing(self) -> tuple[tuple[int, int, Path, str], ...]:
+        """The fields of steps that tell pupils what to do: lesson and step from 0, place, text."""
+        return tuple(
+            (number, int(one.path[1]), one.path, lower)
+            for number, (_, fields) in enumerate(self.documents[1:])
+            for one, lower in zip(fields, self.lowers[number + 1], strict=True)
+            if one.kind in DOING and one.path[0] == "steps"
+        )
+
+    @cached_property
+    def lower(self) -> str:
+        """All of it in small letters."""
+        return "\n".join(text for texts in self.lowers for text in texts)
+
+    @cached_property
+    def words(self) -> frozenset[str]:
+        """Every word of it in small letters, split at hyphens and apostrophes."""
+        # by bytes, which is several times as fast; a letter with an accent is a gap
+        ascii_only = self.lower.encode("ascii", "replace").translate(_ONLY_LETTERS)
+        return frozenset(ascii_only.decode("ascii").split())
+
+
+class _Latest:
+    """The unit read last. Two dozen rules ask for its text one after another."""
+
+    kept: tuple[Unit | None, UnitText] = (None, UnitText(()))
+
+
+def unit_text(unit: Unit) -> UnitText:
+    """All that is written in `unit`."""
+    kept, text = _Latest.kept
+    if kept is not unit:
+        documents = [(unit.file, (*fields_of_unit(unit), FieldText((), "notes", unit.notes)))]
+        for lesson in unit.lessons:
+            notes = FieldText((), "notes", lesson.notes)
+            documents.append((lesson.file, (*text_by_field(lesson), notes)))
+        text = UnitText(tuple(documents))
+        _Latest.kept = (unit, text)
+    return text
+
+
+def named(file: str) -> str:
+    """A document as its author calls it: lesson-2.md."""
+    return file.rpartition("/")[2]
+
+
+def fields_of_unit(unit: Unit) -> Iterator[FieldText]:
+    """Every text in the fields of the unit's own document but names of makers and places."""
+    yield FieldText(("title",), "title", unit.title)
+    yield FieldText(("summary",), "summary", unit.summary)
+    yield from _written(
+        ("stimulus",), unit.stimulus, ("what", "show", "where", "look_for", "content_note")
+    )
+    for n, item in enumerate(unit.stimulus.items):
+        yield from _written(("stimulus", "items", n), item, ("title", "changes", "text_version"))
+    for name, end in unit.end_points.items():
+        kinds = ("every_pupil", "looks_like", "getting_there", "going_further")
+        yield from _written(("end_points", name), end, kinds)
+    for n, skill in enumerate(unit.skills):
+        yield from _written(("skills", n), skill, ("skill", "catch_up"))
+    yield from _dance(unit)
+    for n, link in enumerate(unit.curriculum):
+        yield from _written(("curriculum", n), link, ("stage", "says", "met_by"))
+    for field, text in (
+        ("builds_on", unit.builds_on.in_words),
+        ("leads_to", unit.leads_to.in_words),
+    ):
+        yield FieldText((field, "in_words"), "in_words", text)
+    for word, plain in unit.words.items():
+        yield FieldText(("words", word), "words", f"{word}: {plain}")
+    yield FieldText(("kit", "wear"), "wear", unit.kit.wear)
+    yield from _listed(("kit", "collect"), unit.kit.collect)
+    yield FieldText(("kit", "without_props"), "without_props", unit.kit.without_props)
+    yield from _written(("space",), unit.space, ("hall", "half_hall", "classroom"))
+    for name, reason in unit.allow.items():
+        yield FieldText(("allow", name), "allow", reason)
+    for field, written in (
+        ("with", unit.tried.with_whom),
+        ("where", unit.tried.where),
+        ("changed", unit.tried.changed),
+    ):
+        if written:
+            yield FieldText(("tried", field), field, written)
+
+
+def _dance(unit: Unit) -> Iterator[FieldText]:
+    dance = unit.dance
+    yield FieldText(("dance", "front"), "front", dance.front)
+    yield FieldText(("dance", "sound", "what"), "sound", dance.sound.what)
+    for letter, section in dance.sections.items():
+        yield from _section(("sections", letter), section, dance.sound)
+    for name, motif in dance.motifs.items():
+        yield FieldText(("motifs", name, "idea"), "idea", motif.idea)
+        for n, action in enumerate(motif.actions):
+            yield from _action(("motifs", name, "actions", n), action)
+    for name, d in dance.developments.items():
+        if d.replacement:
+            yield from _action(("developments", name, "replace", "by"), d.replacement)
+        for n, addition in enumerate(d.added):
+            yield from _action(("developments", name, "add", n, "action"), addition.action)
+    for n, transition in enumerate(dance.transitions):
+        yield from _written(("transitions", n), transition, ("how", "cue"))
+    for name, choice in dance.choices.items():
+        yield from _written(("choices", name), choice, ("what", "if_not"))
+        for n, option in enumerate(choice.options):
+            yield FieldText(("choices", name, "from", n), "option", option)
+    for n, part in enumerate(dance.ending):
+        yield from _written(("ending", n), part, ("who", "does"))
+
+
+def _section(path: Path, section: Section, usual: Sound) -> Iterator[FieldText]:
+    yield FieldText((*path, "idea"), "idea", section.idea)
+    kind = section.kind
+    if section.improvised_from:
+        yield FieldText((*path, kind, "start"), "start", section.improvised_from)
+    for n, rule in enumerate(section.improvised_rules):
+        yield FieldText((*path, kind, "rules", n), "rules", rule)
+    if section.ends_on:
+        yield FieldText((*path, kind, "ends_on"), "ends_on", section.ends_on)
+    for side, standing in (("start", section.start), ("end", section.end)):
+        yield FieldText((*path, side, "place"), "place", standing.place)
+    for n, passage in enumerate(section.danced):
+        if passage.who:
+            yield FieldText((*path, "danced", n, "who"), "who", passage.who)
+    if section.sound is not usual:
+        yield FieldText((*path, "sound", "what"), "sound", section.sound.what)
+
+
+def _action(path: Path, action: Action) -> Iterator[FieldText]:
+    if action.word:
+        yield FieldText((*path, "as"), "as", action.word)
+    if action.body_part:
+        yield FieldText((*path, "body_part"), "body_part", action.body_part)
+
+
+def _written(path: Path, holder: object, kinds: Iterable[str]) -> Iterator[FieldText]:
+    for kind in kinds:
+        text: str | None = getattr(holder, kind)
+        if text:
+            yield FieldText((*path, kind), kind, text)
+
+
+def _listed(path: Path, texts: Iterable[str]) -> Iterator[FieldText]:
+    for n, text in enumerate(texts):
+        yield FieldText((*path, n), str(path[-1]), text)

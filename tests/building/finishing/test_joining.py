@@ -1,0 +1,41 @@
+"""Scripts joined into one file run as they would one after the other."""
+
+from __future__ import annotations
+
+import subprocess
+from pathlib import Path
+
+from build_tools.building.finishing.joining import joined
+from build_tools.pages.page_scripts import PAGE_SCRIPTS
+from build_tools.project.tools_for_tests import node
+
+SCRIPTS = Path(__file__).resolve().parents[3] / "site_overrides" / "assets" / "js"
+
+
+def test_lines_that_are_comments_go_and_all_else_stays() -> None:
+    first = (
+        '// what it is\n(() => {\n  const a = 1; // beside\n  // above\n  log("// in");\n})();\n\n'
+    )
+    assert joined([first, "(() => {})();"]) == (
+        '(() => {\n  const a = 1; // beside\n  log("// in");\n})();\n(() => {})();\n'
+    )
+
+
+def test_every_script_of_the_site_is_on_a_page() -> None:
+    there = {path.relative_to(SCRIPTS).as_posix() for path in SCRIPTS.rglob("*.js")}
+    assert there == {part for parts in PAGE_SCRIPTS.values() for part in parts}
+
+
+def test_no_part_has_a_comment_sign_in_a_text_over_lines() -> None:
+    """A line that begins so inside such a text would go with the comments."""
+    for path in SCRIPTS.rglob("*.js"):
+        text = path.read_text(encoding="utf-8")
+        for piece in text.split("`")[1::2]:
+            assert not any(line.strip().startswith("//") for line in piece.splitlines()), path
+
+
+def test_each_joined_script_is_sound(tmp_path: Path) -> None:
+    for name, parts in PAGE_SCRIPTS.items():
+        file = tmp_path / name
+        file.write_text(joined((SCRIPTS / part).read_text(encoding="utf-8") for part in parts))
+        subprocess.run([str(node()), "--check", str(file)], check=True)

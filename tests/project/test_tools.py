@@ -1,0 +1,136 @@
+"""The checkers' programs come from the locks, and a missing one is named with its fix."""
+
+from __future__ import annotations
+
+import os
+import subprocess
+from pathlib import Path
+
+import pytest
+
+from build_tools.building.browsers import (
+    CHROMIUM,
+    FIREFOX,
+    Kind,
+    ToolMissingError,
+    usual_places,
+)
+from build_tools.project import test as test_command
+from build_tools.project import tools_for_tests
+from build_tools.project.tools_for_tests import ROOT
+
+
+def test_node_and_npm_are_the_locks_own() -> None:
+    done = subprocess.run(
+        [*tools_for_tests.npm_command(), "--version"], capture_output=True, text=True, check=True
+    )
+    assert done.stdout.strip()[0].isdigit()
+    assert Path(tools_for_tests.npm_command()[0]) == Path(os.environ["BANK_NODE"])
+
+
+def test_the_locks_java_runs_the_html_checker(tmp_path: Path) -> None:
+    page = tmp_path / "dänce page.html"
+    page.write_text("<!doctype html><html lang=en><title>x</title><p>a</span>", encoding="utf-8")
+    line = [os.environ["BANK_JAVA"], "-jar", os.environ["BANK_VNU_JAR"], "--format", "gnu"]
+    done = subprocess.run([*line, str(page)], capture_output=True, encoding="utf-8", check=False)
+    assert done.returncode == 1
+    assert "Stray end tag" in done.stderr
+
+
+@pytest.mark.parametrize("kind", [CHROMIUM, FIREFOX])
+def test_no_browser_at_all_fails_with_the_fix(kind: Kind, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(tools_for_tests, "installed_browsers", lambda _: iter(()))
+    monkeypatch.setattr(tools_for_tests, "is_root_on_debian", lambda: False)
+    with pytest.raises(ToolMissingError, match=f"apt-get install {kind.package}"):
+        tools_for_tests.browser(kind)
+
+
+@pytest.mark.parametrize("kind", [CHROMIUM, FIREFOX])
+def test_a_browser_named_wrongly_fails_with_the_fix(
+    kind: Kind, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    monkeypatch.setenv(kind.variable, str(tmp_path / "none"))
+    with pytest.raises(ToolMissingError, match=f"{kind.variable} names .* no file: correct it"):
+        tools_for_tests.browser(kind)
+
+
+def test_browsers_are_looked_for_where_each_system_keeps_them() -> None:
+    windows = usual_places(CHROMIUM, "win32", {"PROGRAMFILES": "C:/Program Files"})
+    assert Path("C:/Program Files/Microsoft/Edge/Application/msedge.exe") in windows
+    mac = usual_places(CHROMIUM, "darwin", {"HOME": "/Users/a"})
+    assert Path("/Applications/Google Chrome.app/Contents/MacOS/Google Chrome") in mac
+    assert Path("/Users/a/Applications/Chromium.app/Contents/MacOS/Chromium") in mac
+    other = usual_places(FIREFOX, "win32", {"PROGRAMFILES": "C:/Program Files"})
+    assert other == [Path("C:/Program Files/Mozilla Firefox/firefox.exe")]
+
+
+def test_node_modules_of_another_lock_are_installed_anew(
+    monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    log = tmp_path / "node_modules"
+    log.mkdir()
+    (tmp_path / "package-lock.json").write_text("{}", encoding="utf-8")
+    runs: list[list[str]] = []
+
+    def npm(command: list[str], **_: object) -> subprocess.CompletedProcess[str]:
+        runs.append(command)
+        return subprocess.CompletedProcess(command, 0)
+
+    monkeypatch.setattr(subprocess, "run", npm)
+    tools_for_tests.make_sure_of_node_modules(tmp_path)
+    tools_for_tests.make_sure_of_node_modules(tmp_path)
+    assert [line[2] for line in runs] == ["ci"]
+    (tmp_path / "package-lock.json").write_text("{ }", encoding="utf-8")
+    tools_for_tests.make_sure_of_node_modules(tmp_path)
+    assert [line[2] for line in runs] == ["ci", "ci"]
+
+
+def test_every_check_runs_after_a_failure_and_the_tests_run_last(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    ran: list[str] = []
+
+    def run_check(check: test_command.Check, environment: dict[str, str]) -> test_command.Outcome:
+        assert environment["BANK_JAVA"]
+        ran.append(check.name)
+        return test_command.Outcome(check.name, 1 if check.name == "mypy" else 0, 0.0)
+
+    monkeypatch.setattr(test_command, "run_check", run_check)
+    assert test_command.run(thorough=False, rest=[]) == 1
+    assert ran == ["ruff check", "ruff format", "mypy", "import contracts", "pytest"]
+
+
+def test_all_checks_passing_is_a_pass(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(
+        test_command, "run_check", lambda check, _: test_command.Outcome(check.name, 0, 0.0)
+    )
+    assert test_command.run(thorough=False, rest=[]) == 0
+
+
+def test_a_missing_program_fails_the_command(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    def missing(_: Path) -> tools_for_tests.Tools:
+        raise ToolMissingError("no browser: install one")
+
+    monkeypatch.setattr(test_command, "tools", missing)
+    assert test_command.run(thorough=False, rest=[]) == 1
+    assert "no browser: install one" in capsys.readouterr().err
+
+
+def test_a_checkers_exit_code_is_its_outcome() -> None:
+    python = os.environ["BANK_NODE"]
+    bad = test_command.run_check(
+        test_command.Check("bad", (python, "-e", "process.exit(3)")), dict(os.environ)
+    )
+    gone = test_command.run_check(
+        test_command.Check("gone", (str(ROOT / "no-such-program"),)), dict(os.environ)
+    )
+    assert (bad.code, gone.code) == (3, 1)
+
+
+def test_thorough_and_the_readers_arguments_reach_pytest() -> None:
+    line = test_command.pytest_check(thorough=True, rest=["-k", "canon"]).command
+    assert "--thorough" in line
+    assert line[-2:] == ("-k", "canon")
+    assert "--thorough" not in test_command.pytest_check(thorough=False, rest=[]).command

@@ -1,0 +1,97 @@
+"""How long a showing takes: the sums by hand, for a class of 30 (common practice, no source)."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+from pathlib import Path
+
+import pytest
+
+from build_tools.model.lesson import Step
+from build_tools.model.unit import Unit
+from build_tools.sentences.wording_lesson import groups_at_a_time
+from build_tools.views.lesson.showing import (
+    CHANGE_OVER_SECONDS,
+    TALK_SECONDS,
+    showing,
+    shown_seconds,
+)
+from tests.rules.cases import BASE, sound_units
+
+
+@pytest.fixture(scope="module")
+def boats() -> Unit:
+    """A dance of 24, 32 and 24 counts with 16 between at 100 a minute, and 20 to 30 seconds."""
+    return sound_units(Path(BASE))[0][0]
+
+
+def step_with(unit: Unit, **fields: object) -> Step:
+    show = next(s for s in unit.lessons[-1].steps if s.phase == "show")
+    return replace(show, **fields)  # type: ignore[arg-type]
+
+
+def test_counts_the_whole_by_its_least(boats: Unit) -> None:
+    assert shown_seconds(boats.dance, ("whole",)) == Fraction(96 * 60, 100) + 20
+
+
+def test_adds_the_parts_that_are_named(boats: Unit) -> None:
+    parts = shown_seconds(boats.dance, ("A", "C", "drift-slow"))
+    assert parts == Fraction((24 + 12) * 60, 100) + 20
+
+
+def test_has_no_length_without_a_tempo(boats: Unit) -> None:
+    dance = replace(boats.dance, tempo=None)
+    assert shown_seconds(dance, ("A",)) is None
+    assert showing(dance, step_with(boats)) is None
+    assert shown_seconds(dance, ("C",)) == 20
+
+
+def test_a_step_that_shows_nothing_is_no_showing(boats: Unit) -> None:
+    assert showing(boats.dance, step_with(boats, shows=())) is None
+
+
+def test_halves_take_two_runs_and_talk_in_the_next_step(boats: Unit) -> None:
+    talk = step_with(boats, phase="look and talk", shows=())
+    found = showing(boats.dance, step_with(boats), talk)
+    assert found is not None
+    assert (found.runs, found.talk) == (2, 0)
+    assert found.seconds == 2 * (Fraction(96 * 60, 100) + 20 + CHANGE_OVER_SECONDS)
+
+
+def test_groups_in_turn_take_a_run_each(boats: Unit) -> None:
+    step = step_with(boats, grouping="fours", task="Show one four at a time.", shows=("A",))
+    found = showing(boats.dance, step)
+    assert found is not None
+    assert (found.groups, found.runs, found.talk) == (8, 8, TALK_SECONDS)
+    assert found.seconds == 8 * (Fraction(24 * 60, 100) + 15) + 60
+
+
+@pytest.mark.parametrize(
+    ("pupils", "task", "runs"),
+    [
+        (27, "Two fours at a time.", 4),
+        (28, "Two fours at a time.", 4),
+        (12, "Each four dances alone.", 3),
+    ],
+)
+def test_fits_the_runs_to_the_class(boats: Unit, pupils: int, task: str, runs: int) -> None:
+    found = showing(boats.dance, step_with(boats, grouping="fours", task=task), None, pupils)
+    assert found is not None
+    assert found.runs == runs
+
+
+@pytest.mark.parametrize(
+    ("text", "at_once"),
+    [
+        ("Show one group at a time.", 1),
+        ("Three pairs at a time, please.", 3),
+        ("Group by group.", 1),
+        ("Each pair shows it to the class.", 1),
+        ("Half dance while half watch. Swap.", None),
+        ("Dance for the next four, then swap.", None),
+        ("One after another, in canon.", None),
+    ],
+)
+def test_reads_how_many_show_at_once(text: str, at_once: int | None) -> None:
+    assert groups_at_a_time(text) == at_once

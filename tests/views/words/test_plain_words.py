@@ -1,0 +1,75 @@
+"""Dance in plain words: every word that authors may write is said, and lengths are exact."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+import pytest
+
+from build_tools.model.dance import Action, Development, Passage, Seconds, Transition
+from build_tools.movement.devices import DEVICES
+from build_tools.schema_check.schemas import schema
+from build_tools.views.words.plain_words import (
+    action_in_words,
+    counts_in_words,
+    development_in_words,
+    fit_in_words,
+    listed,
+    seconds_in_words,
+    transition_in_words,
+)
+
+FITS: list[str] = schema("unit")["$defs"]["passage"]["properties"]["as"]["enum"]
+JOINS: list[str] = schema("unit")["properties"]["transitions"]["items"]["properties"]["as"]["enum"]
+TRADE_WORDS = ("canon", "unison", "retrograde", "fragmentation", "embellishment", "accumulation")
+
+
+def test_an_action_is_said_whole() -> None:
+    action = Action(
+        "jump", Fraction(3, 2), "dodge", also=("turn",), level="low to high", direction="sideways",
+        side="left", pathway="zigzag", size="big", body_part="elbows", facing="centre",
+        dynamics=("light", "sudden"),
+    )  # fmt: skip
+    assert action_in_words(action) == (
+        "dodge: 1 1/2 counts, jump and turn sideways to the left, along a zigzag line, "
+        "from low to high, big, with the elbows, facing the middle, light and sudden"
+    )
+
+
+@pytest.mark.parametrize("device", DEVICES)
+def test_every_device_is_said_without_trade_words(device: str) -> None:
+    said = development_in_words(Development("gust-two", "gust", device, joined_to="calm-sea"))
+    assert said.startswith("gust, ")
+    assert not [word for word in TRADE_WORDS if word in said]
+
+
+@pytest.mark.parametrize("fit", FITS)
+def test_every_way_of_fitting_parts_is_said_without_trade_words(fit: str) -> None:
+    said = fit_in_words(Passage(("gust", "calm"), fit, parts=3, after=Fraction(4)))
+    assert said
+    assert not [word for word in TRADE_WORDS if word in said]
+
+
+def test_a_canon_says_how_many_counts_after() -> None:
+    said = fit_in_words(Passage(("gust",), "canon", parts=3, after=Fraction(4)))
+    assert said == "3 parts, each starts 4 counts after the one before"
+
+
+@pytest.mark.parametrize("kind", JOINS)
+def test_every_join_is_said(kind: str) -> None:
+    counts = Fraction(8) if kind in ("move", "hold", "overlap") else None
+    said = transition_in_words(Transition("A", "B", kind, counts, "walk", "the drum"))
+    assert said
+    assert ("8 counts" in said) == (counts is not None)
+
+
+def test_lengths_are_said_as_a_teacher_says_them() -> None:
+    assert counts_in_words(Fraction(1)) == "1 count"
+    assert counts_in_words(Fraction(3, 2)) == "1 1/2 counts"
+    assert seconds_in_words(Seconds(Fraction(20), Fraction(30))) == "20 to 30 seconds"
+    assert seconds_in_words(Seconds(Fraction(60), Fraction(60))) == "1 minute"
+    long = Seconds(Fraction(100), Fraction(121))
+    assert seconds_in_words(long) == "1 minute 40 seconds to 2 minutes 1 second"
+    assert [listed(words) for words in ((), ("a",), ("a", "b"), ("a", "b", "c"))] == [
+        "", "a", "a and b", "a, b and c",
+    ]  # fmt: skip
