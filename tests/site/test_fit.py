@@ -1,9 +1,9 @@
 """Fit my lesson on the real pages: by keyboard, in print, carried on, and whatever is written.
 
 What fits is worked out anew by `build_tools/views/lesson/fit.py` and `sittings.py`, whose own
-tests hold them to an independent solver. Text spacing: WCAG 2.2, success criterion 1.4.12; narrow screens:
-1.4.10; keyboard: 2.1.1. What a fit must keep, warm-up, cool-down and the closing question: common
-practice, no source.
+tests hold them to an independent solver. Text spacing: WCAG 2.2, success criterion 1.4.12; narrow
+screens: 1.4.10; keyboard: 2.1.1. What a fit must keep, warm-up, cool-down and the closing question:
+common practice, no source.
 """
 
 from __future__ import annotations
