@@ -8,7 +8,7 @@ from typing import Literal, TypeAlias
 Grade = Literal["error", "question", "note"]
 GRADES: tuple[Grade, ...] = ("error", "question", "note")
 
-Path: TypeAlias = tuple[str | int, ...]
+FieldPath: TypeAlias = tuple[str | int, ...]
 """A place inside a document, from the outside in: ("steps", 2, "minutes")."""
 
 

@@ -12,7 +12,7 @@ import os
 import shutil
 import tempfile
 from collections.abc import Iterable
-from pathlib import Path as FilePath
+from pathlib import Path
 from typing import Any
 
 from jinja2 import Environment, StrictUndefined
@@ -26,13 +26,13 @@ from mkdocs.utils.templates import TemplateContext
 
 from build_tools.pages.page import Page
 
-PROJECT = FilePath(__file__).resolve().parents[2]
+PROJECT = Path(__file__).resolve().parents[2]
 
 
-def render(pages: Iterable[Page], out: FilePath) -> None:
+def render(pages: Iterable[Page], out: Path) -> None:
     """Write every page of one batch below the folder `out`, which need not exist."""
     with tempfile.TemporaryDirectory(prefix="pages-") as scratch:
-        docs, site = FilePath(scratch) / "docs", FilePath(scratch) / "site"
+        docs, site = Path(scratch) / "docs", Path(scratch) / "site"
         docs.mkdir()
         config = _config(docs, site)
         config.plugins["pages"] = _GeneratedPages(tuple(pages))
@@ -40,7 +40,7 @@ def render(pages: Iterable[Page], out: FilePath) -> None:
         shutil.copytree(site, out, dirs_exist_ok=True)
 
 
-def _config(docs: FilePath, site: FilePath) -> MkDocsConfig:
+def _config(docs: Path, site: Path) -> MkDocsConfig:
     # The theme announces its end of life on every build; that is not for the people who use this.
     os.environ.setdefault("NO_MKDOCS_2_WARNING", "true")
     logging.getLogger("mkdocs").setLevel(logging.ERROR)

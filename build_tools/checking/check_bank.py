@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
-from pathlib import Path as FilePath
+from pathlib import Path
 
 from build_tools.model.bank import Bank, UnitOutline
 from build_tools.model.build import build_unit
@@ -90,7 +90,7 @@ class Report:
         return tuple(p for p in self.problems if p.severity == grade)
 
 
-def check_folder(root: FilePath) -> Report:
+def check_folder(root: Path) -> Report:
     """Read and check the content folder `root`, keeping every sound unit."""
     files = check_bank_files(root)
     slugs, problems = unit_slugs(root)
@@ -109,7 +109,7 @@ def check_folder(root: FilePath) -> Report:
     )
 
 
-def check_bank_files(root: FilePath) -> BankFiles:
+def check_bank_files(root: Path) -> BankFiles:
     """Read and check the bank's own files."""
     documents, problems = read_bank_files(root)
     for file, document in documents.items():
@@ -122,7 +122,7 @@ def check_bank_files(root: FilePath) -> BankFiles:
     return BankFiles(documents, tuple(problems), grades, sound)
 
 
-def check_unit(root: FilePath, slug: str, grades: Mapping[str, Grade]) -> UnitCheck:
+def check_unit(root: Path, slug: str, grades: Mapping[str, Grade]) -> UnitCheck:
     """Read and check the unit in the folder `slug` by everything that needs no other unit."""
     folder = read_unit_folder(root, slug)
     problems = [*folder.problems, *check_shape(folder)]
@@ -142,7 +142,7 @@ def check_unit(root: FilePath, slug: str, grades: Mapping[str, Grade]) -> UnitCh
 
 
 def check_together(
-    root: FilePath, files: BankFiles, slugs: Iterable[str], outlines: Iterable[UnitOutline]
+    root: Path, files: BankFiles, slugs: Iterable[str], outlines: Iterable[UnitOutline]
 ) -> Together:
     """What the rules for the whole bank find; nothing where the bank's own files are broken.
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from build_tools.model.bank import BankOutline
 from build_tools.model.unit import Unit
-from build_tools.problem import Grade, Path
+from build_tools.problem import FieldPath, Grade
 
 
 @dataclass(frozen=True, slots=True)
@@ -15,7 +15,7 @@ class Finding:
     """One thing found by a rule: `file` is the document, `path` the place inside it."""
 
     file: str
-    path: Path
+    path: FieldPath
     message: str
     help: str
 

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping, Set
 from itertools import islice
 from typing import Any
 
-from build_tools.problem import Path, Problem
+from build_tools.problem import FieldPath, Problem
 from build_tools.schema_check.misfit import Misfit, as_misfit
 from build_tools.schema_check.schemas import Kind, quick_validator, schema, validator
 from build_tools.schema_check.wording import (
@@ -29,7 +29,7 @@ def check_document(document: Document, kind: Kind) -> list[Problem]:
     if quick_validator(kind).is_valid(document.data):
         return []
     problems: set[Problem] = set()
-    spoilt: set[Path] = set()
+    spoilt: set[FieldPath] = set()
     errors = validator(kind).iter_errors(document.data)
     misfits = [as_misfit(error) for error in islice(errors, MOST_MISFITS)]
     meant = {(m.path, name) for m in misfits for name in _meant(m)}
@@ -62,7 +62,9 @@ def _meant(misfit: Misfit) -> Iterator[str]:
                 yield near
 
 
-def _say(misfit: Misfit, meant: Set[tuple[Path, str]]) -> Iterator[tuple[str, Path, Said]]:
+def _say(
+    misfit: Misfit, meant: Set[tuple[FieldPath, str]]
+) -> Iterator[tuple[str, FieldPath, Said]]:
     properties = misfit.schema.get("properties", {})
     if misfit.is_name:
         yield "wrong-value", (*misfit.path, str(misfit.value)), wrong_name(misfit)
@@ -90,7 +92,7 @@ def description(part: Mapping[str, Any]) -> str:
     return str(part.get("description", ""))
 
 
-def field_name(path: Path) -> str:
+def field_name(path: FieldPath) -> str:
     """A field as the author sees it: "`minutes`", or "line 2 of `steps`"."""
     if not path:
         return "the file"

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
-from build_tools.problem import Path
+from build_tools.problem import FieldPath
 
 if TYPE_CHECKING:
     from jsonschema.exceptions import ValidationError
@@ -20,7 +20,7 @@ class Misfit:
     bound: Any
     value: Any
     schema: Mapping[str, Any]
-    path: Path
+    path: FieldPath
     is_name: bool
     """Whether it is the name of a field that does not fit, and not its value."""
 

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any
 
-from build_tools.problem import Fault, Grade, Path, Problem
+from build_tools.problem import Fault, FieldPath, Grade, Problem
 from build_tools.source.front_matter import split
 from build_tools.source.prose import faults_in_body, faults_in_fields
 from build_tools.source.text import read_text
@@ -26,14 +26,16 @@ class Document:
     yaml_text: str
     first_line: int
 
-    def locate(self, path: Path) -> tuple[int, int]:
+    def locate(self, path: FieldPath) -> tuple[int, int]:
         """Line and column, from 1, of the field at `path`, or of the nearest field around it."""
         places = _places(self.yaml_text, self.first_line)
         while path and path not in places:
             path = path[:-1]
         return places[path]
 
-    def problem(self, rule: str, grade: Grade, path: Path, message: str, help_: str) -> Problem:
+    def problem(
+        self, rule: str, grade: Grade, path: FieldPath, message: str, help_: str
+    ) -> Problem:
         """A problem of this file at the field at `path`."""
         line, column = self.locate(path)
         return Problem(self.file, line, column, rule, grade, message, help_)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, field
-from pathlib import Path as FilePath
+from pathlib import Path
 
 from build_tools.problem import Fault, Problem
 from build_tools.source.document import Document, Reader, read_data, read_markdown
@@ -41,7 +41,7 @@ class UnitFolder:
         return {document.file: document for document in read if document is not None}
 
 
-def read_bank_files(root: FilePath) -> tuple[dict[str, Document], list[Problem]]:
+def read_bank_files(root: Path) -> tuple[dict[str, Document], list[Problem]]:
     """The bank's own files in the content folder `root`, and what is wrong with reading them."""
     documents: dict[str, Document] = {}
     problems: list[Problem] = []
@@ -52,7 +52,7 @@ def read_bank_files(root: FilePath) -> tuple[dict[str, Document], list[Problem]]
     return documents, problems
 
 
-def unit_slugs(root: FilePath) -> tuple[list[str], list[Problem]]:
+def unit_slugs(root: Path) -> tuple[list[str], list[Problem]]:
     """The names of the units' folders below `root`, in order, and what else lies among them."""
     slugs: list[str] = []
     problems: list[Problem] = []
@@ -78,7 +78,7 @@ def is_slug(name: str) -> bool:
     return bool(SLUG.match(name)) and len(name) <= MOST_SLUG and name not in _DEVICE_NAMES
 
 
-def read_unit_folder(root: FilePath, slug: str, below: str = "units") -> UnitFolder:
+def read_unit_folder(root: Path, slug: str, below: str = "units") -> UnitFolder:
     """Read the files of the unit in `below`/`slug`. Nothing is raised for what is wrong there."""
     unit = UnitFolder(slug)
     problems = unit.problems
@@ -109,7 +109,7 @@ def _number_first(name: str) -> tuple[int, str]:
     return (int(found.group(1)) if found else 0, name)
 
 
-def _entries(root: FilePath, folder: str, problems: list[Problem]) -> list[FilePath]:
+def _entries(root: Path, folder: str, problems: list[Problem]) -> list[Path]:
     """What lies in `folder`, by name, without hidden files; nothing if it cannot be listed."""
     try:
         found = sorted((root / folder).iterdir(), key=lambda p: p.name)
@@ -122,7 +122,7 @@ def _entries(root: FilePath, folder: str, problems: list[Problem]) -> list[FileP
     return [entry for entry in found if not entry.name.startswith(".")]
 
 
-def _list_media(root: FilePath, unit: UnitFolder, at: str) -> None:
+def _list_media(root: Path, unit: UnitFolder, at: str) -> None:
     folder = f"{at}/media"
     for entry in _entries(root, folder, unit.problems):
         if not entry.is_file() or not _MEDIA_FILE.match(entry.name):
@@ -132,7 +132,7 @@ def _list_media(root: FilePath, unit: UnitFolder, at: str) -> None:
             unit.media[f"media/{entry.name}"] = entry.stat().st_size
 
 
-def _read(root: FilePath, file: str, reader: Reader, problems: list[Problem]) -> Document | None:
+def _read(root: Path, file: str, reader: Reader, problems: list[Problem]) -> Document | None:
     path = root / file
     try:
         raw = path.read_bytes()

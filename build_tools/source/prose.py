@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterator
 from typing import Any
 
-from build_tools.problem import Fault, Path
+from build_tools.problem import Fault, FieldPath
 
 _TAG = re.compile(r"<(?!(?:https?://|mailto:)[^\s<>]+>)[A-Za-z/!?][^\n]{0,30}")
 _PICTURE = re.compile(r"!\[")
@@ -17,7 +17,7 @@ _SAFE_LINK = re.compile(r"(https?://|mailto:)[^\s\"'<>]+\Z|#[A-Za-z][\w-]*\Z")
 _HTML_HELP = "write it in plain words or Markdown, and put spaces around a lone `<`"
 
 
-def faults_in_fields(value: Any, path: Path = ()) -> Iterator[tuple[Path, str, str, str]]:
+def faults_in_fields(value: Any, path: FieldPath = ()) -> Iterator[tuple[FieldPath, str, str, str]]:
     """Yield (path, rule, message, help) for every text in `value` that holds raw HTML."""
     if isinstance(value, str):
         if found := _TAG.search(value):

@@ -11,7 +11,7 @@ from typing import Any
 
 import yaml
 
-from build_tools.problem import Fault, Path
+from build_tools.problem import Fault, FieldPath
 from build_tools.source.scalars import (
     MOST_DEPTH,
     MOST_DIGITS,
@@ -32,7 +32,7 @@ _NODES = frozenset(
 )
 _ENDS = frozenset({yaml.MappingEndEvent, yaml.SequenceEndEvent})
 
-Places = dict[Path, tuple[int, int]]
+Places = dict[FieldPath, tuple[int, int]]
 
 
 class _Stop(Exception):  # noqa: N818 - it stops the reading
@@ -47,7 +47,7 @@ class _Open:
     """A list or a map that is still being read."""
 
     value: dict[str, Any] | list[Any]
-    path: Path
+    path: FieldPath
     key: str | None = None
     lines: dict[str, int] = field(default_factory=dict)
 
@@ -111,7 +111,7 @@ def _take(event: yaml.NodeEvent, stack: list[_Open], places: Places, line: int, 
         raise _Stop(_fault("broken-yaml", line, col, *_TOO_DEEP))
     else:
         value = {} if type(event) is yaml.MappingStartEvent else []
-    path: Path
+    path: FieldPath
     if isinstance(held, dict):
         path = (*top.path, key or "")
         held[key or ""] = value

@@ -10,7 +10,7 @@ from typing import Any
 import pytest
 
 from build_tools.model.build import build_unit
-from build_tools.problem import Path
+from build_tools.problem import FieldPath
 from build_tools.source.document import Document
 from build_tools.source.folder import UnitFolder, read_unit_folder
 from build_tools.views.words.open_places import MARK, OpenPlace, hint_in, open_places
@@ -27,7 +27,7 @@ def folder(slug: str) -> UnitFolder:
     return read
 
 
-def texts(value: Any, path: Path = ()) -> Iterator[Path]:
+def texts(value: Any, path: FieldPath = ()) -> Iterator[FieldPath]:
     if isinstance(value, str):
         if not any(isinstance(p, str) and p in READ_INTO_NUMBERS for p in path):
             yield path

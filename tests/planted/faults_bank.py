@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from pathlib import Path as FilePath
+from pathlib import Path
 
 from tests.planted.faults import Registry
 from tests.planted.unit_edits import EditableUnit, Place, load
@@ -115,7 +115,7 @@ def builds_on_later_unit(unit: EditableUnit) -> Place | None:
 
 @fault("title-used-twice", "repeat")
 def title_used_twice(unit: EditableUnit) -> Place | None:
-    others = FilePath(__file__).resolve().parents[1] / "unusual_units"
+    others = Path(__file__).resolve().parents[1] / "unusual_units"
     first = load(others, "improvised-weather")
     if unit.slug <= first.slug:
         return None

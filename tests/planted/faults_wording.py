@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from build_tools.problem import Path
+from build_tools.problem import FieldPath
 from tests.planted.faults import Registry
 from tests.planted.unit_edits import EditableUnit, Place, unknown_word
 
@@ -22,7 +22,7 @@ def _task(unit: EditableUnit, text: str, lesson: int = 1) -> Place | None:
     return None
 
 
-def _in_first_lesson(unit: EditableUnit, path: Path, value: object) -> Place:
+def _in_first_lesson(unit: EditableUnit, path: FieldPath, value: object) -> Place:
     return unit.set(unit.lesson_files[0], path, value)
 
 

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from copy import deepcopy
 from dataclasses import dataclass
 from functools import cache
-from pathlib import Path as FilePath
+from pathlib import Path
 
 from build_tools.model.bank import UnitOutline
 from build_tools.model.build_bank import outline_bank, outline_unit
@@ -19,7 +19,7 @@ from tests.planted.faults import Planted
 from tests.planted.registry import FAULTS
 from tests.planted.unit_edits import EditableUnit, load
 
-ROOT = FilePath(__file__).resolve().parents[2]
+ROOT = Path(__file__).resolve().parents[2]
 BASE = ROOT / "tests/rules/base"
 UNUSUAL = (
     "improvised-weather",

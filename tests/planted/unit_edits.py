@@ -7,19 +7,19 @@ import json
 import re
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
-from pathlib import Path as FilePath
+from pathlib import Path
 from typing import Any
 
 from build_tools.model.build import build_unit
 from build_tools.model.unit import Unit
-from build_tools.problem import Path
+from build_tools.problem import FieldPath
 from build_tools.source.document import Document, read_markdown
 from build_tools.source.folder import read_unit_folder
 
 _PLAIN_KEY = re.compile(r"[A-Za-z][A-Za-z0-9_-]*\Z")
 _NOT_PLAIN = {"true", "false", "null", "yes", "no", "on", "off"}
 
-Place = tuple[str, Path]
+Place = tuple[str, FieldPath]
 """A file and the path of a field in it."""
 
 
@@ -27,7 +27,7 @@ Place = tuple[str, Path]
 class EditableUnit:
     """The fields and notes of each file of a unit, free to be changed."""
 
-    root: FilePath
+    root: Path
     slug: str
     data: dict[str, Any]
     bodies: dict[str, str]
@@ -63,43 +63,43 @@ class EditableUnit:
         """The first step in the order of teaching for which `fits` says yes."""
         return next((found for found in self.steps() if fits(found[2])), None)
 
-    def get(self, file: str, path: Path) -> Any:
+    def get(self, file: str, path: FieldPath) -> Any:
         """What stands at `path`."""
         value = self.data[file]
         for part in path:
             value = value[part]
         return value
 
-    def set(self, file: str, path: Path, value: Any) -> Place:
+    def set(self, file: str, path: FieldPath, value: Any) -> Place:
         """Write `value` at `path`, new or in place of what is there."""
         self.get(file, path[:-1])[path[-1]] = value
         return file, path
 
-    def drop(self, file: str, path: Path) -> Any:
+    def drop(self, file: str, path: FieldPath) -> Any:
         """Take out what stands at `path`, and give it back."""
         return self.get(file, path[:-1]).pop(path[-1])
 
-    def insert(self, file: str, path: Path, value: Any) -> Place:
+    def insert(self, file: str, path: FieldPath, value: Any) -> Place:
         """Put `value` into a list so that it stands at `path`."""
         self.get(file, path[:-1]).insert(path[-1], value)
         return file, path
 
-    def move(self, file: str, path: Path, to_file: str, to: Path) -> Place:
+    def move(self, file: str, path: FieldPath, to_file: str, to: FieldPath) -> Place:
         """Take the item of a list at `path` and put it into a list at `to`."""
         return self.insert(to_file, to, self.drop(file, path))
 
-    def swap(self, file: str, path: Path, other_file: str, other: Path) -> None:
+    def swap(self, file: str, path: FieldPath, other_file: str, other: FieldPath) -> None:
         """Let what stands at two paths change places."""
         first, second = self.get(file, path), self.get(other_file, other)
         self.set(file, path, second)
         self.set(other_file, other, first)
 
-    def stretch(self, file: str, path: Path, times: float) -> Place:
+    def stretch(self, file: str, path: FieldPath, times: float) -> Place:
         """Multiply the number at `path`; whole numbers stay whole."""
         number = self.get(file, path) * times
         return self.set(file, path, int(number) if number == int(number) else number)
 
-    def repeat(self, file: str, path: Path, times: int) -> Place:
+    def repeat(self, file: str, path: FieldPath, times: int) -> Place:
         """Let the item of a list at `path` stand `times` times, one after another."""
         items, item = self.get(file, path[:-1]), self.get(file, path)
         at = path[-1]
@@ -130,7 +130,7 @@ class EditableUnit:
         return document
 
 
-def load(root: FilePath, slug: str) -> EditableUnit:
+def load(root: Path, slug: str) -> EditableUnit:
     """The unit in the folder `slug` of a content folder, read by the bank's own reader."""
     folder = read_unit_folder(root, slug)
     assert folder.problems == [], folder.problems

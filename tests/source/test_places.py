@@ -9,7 +9,7 @@ from typing import Any
 from hypothesis import given
 from hypothesis import strategies as st
 
-from build_tools.problem import Fault, Path
+from build_tools.problem import Fault, FieldPath
 from build_tools.source.document import Document, read_markdown
 from build_tools.source.yaml_reader import Places, read_yaml
 
@@ -37,7 +37,7 @@ class Emitter:
         self.places: Places = {}
         self._choose = choose
 
-    def write(self, value: Any, path: Path, indent: int) -> None:
+    def write(self, value: Any, path: FieldPath, indent: int) -> None:
         """Write a map or a list with something in it, one line or more for each entry."""
         entries = value.items() if isinstance(value, dict) else enumerate(value)
         for key, item in entries:
@@ -56,7 +56,7 @@ class Emitter:
             else:
                 self._in_line(" " * indent + start + " ", item, here)
 
-    def _item(self, start: str, item: Any, here: Path, indent: int) -> None:
+    def _item(self, start: str, item: Any, here: FieldPath, indent: int) -> None:
         if isinstance(item, dict) and item and self._choose.random() < 0.7:
             # the first field stands beside the hyphen
             before = len(self.lines)
@@ -65,7 +65,7 @@ class Emitter:
             self.places[here] = (len(self.lines) + 1, indent + 3)
             self._in_line(" " * indent + start + " ", item, here)
 
-    def write_beside(self, item: dict[str, Any], here: Path, indent: int, before: int) -> None:
+    def write_beside(self, item: dict[str, Any], here: FieldPath, indent: int, before: int) -> None:
         """Write a map whose first field stands on the line of the hyphen."""
         inner = Emitter(random.Random(0))
         inner._choose.random = lambda: 0.5  # type: ignore[method-assign]  # no remark before it
@@ -77,12 +77,12 @@ class Emitter:
         self.places |= inner.places
         self.places[here] = (before + 1, indent + 3)
 
-    def _in_line(self, start: str, item: Any, here: Path) -> None:
+    def _in_line(self, start: str, item: Any, here: FieldPath) -> None:
         parts: list[str] = [start]
         self._flow(item, here, parts)
         self.lines.append("".join(parts))
 
-    def _flow(self, item: Any, here: Path, parts: list[str]) -> None:
+    def _flow(self, item: Any, here: FieldPath, parts: list[str]) -> None:
         line = len(self.lines) + 1
         if isinstance(item, dict):
             parts.append("{")

@@ -13,13 +13,13 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 
 from build_tools.model.bank import BankOutline
-from build_tools.problem import Grade, Path
+from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
 
 GRADE: Grade = "error"
 SOURCE = "common practice, no source"
 
-Link = tuple[str, str, Path]
+Link = tuple[str, str, FieldPath]
 """The earlier unit, and the file and place where the two are joined."""
 
 
@@ -57,7 +57,7 @@ def _earlier(bank: BankOutline) -> Mapping[str, list[Link]]:
     return found
 
 
-def _circle(names: list[str], file: str, path: Path) -> Finding:
+def _circle(names: list[str], file: str, path: FieldPath) -> Finding:
     if len(names) == 1:
         return Finding(
             file, path, f"`{names[0]}` comes before itself", "take its own name out of the list"

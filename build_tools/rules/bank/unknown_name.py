@@ -17,7 +17,7 @@ from collections.abc import Collection, Iterable, Iterator
 
 from build_tools.model.lesson import Lesson, Question
 from build_tools.model.unit import Unit
-from build_tools.problem import Grade, Path
+from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
 from build_tools.schema_check.wording import nearest
 from build_tools.views.words.plain_words import listed
@@ -41,7 +41,7 @@ def check(unit: Unit) -> Iterator[Finding]:
         yield from _looking_back(lesson, numbers)
 
 
-def _names_in_unit(unit: Unit) -> Iterator[tuple[Path, str, str]]:
+def _names_in_unit(unit: Unit) -> Iterator[tuple[FieldPath, str, str]]:
     dance = unit.dance
     for letter in dict.fromkeys(dance.form):
         yield ("dance", "form"), letter, _SECTION
@@ -63,7 +63,7 @@ def _names_in_unit(unit: Unit) -> Iterator[tuple[Path, str, str]]:
                 yield ("transitions", n, field), letter, _SECTION
 
 
-def _names_in_lesson(lesson: Lesson) -> Iterator[tuple[Path, str, str]]:
+def _names_in_lesson(lesson: Lesson) -> Iterator[tuple[FieldPath, str, str]]:
     for index, step in enumerate(lesson.steps):
         for field, names, wanted in (
             ("makes", step.makes, "a motif or section"),
@@ -81,7 +81,9 @@ def _names_in_lesson(lesson: Lesson) -> Iterator[tuple[Path, str, str]]:
             yield ("look_and_talk", "end_points", n), name, "an end point"
 
 
-def _unless_known(unit: Unit, file: str, path: Path, name: str, wanted: str) -> Iterator[Finding]:
+def _unless_known(
+    unit: Unit, file: str, path: FieldPath, name: str, wanted: str
+) -> Iterator[Finding]:
     by_kind: dict[str, Collection[str]] = {
         "motif": unit.dance.motifs,
         "development": unit.dance.developments,
@@ -140,8 +142,10 @@ def _looking_back(lesson: Lesson, numbers: Collection[int]) -> Iterator[Finding]
         )
 
 
-def _questions(lesson: Lesson) -> Iterator[tuple[Path, Question]]:
-    def numbered(path: Path, questions: Iterable[Question]) -> Iterator[tuple[Path, Question]]:
+def _questions(lesson: Lesson) -> Iterator[tuple[FieldPath, Question]]:
+    def numbered(
+        path: FieldPath, questions: Iterable[Question]
+    ) -> Iterator[tuple[FieldPath, Question]]:
         for n, question in enumerate(questions):
             yield (*path, n), question
 

@@ -16,7 +16,7 @@ from collections.abc import Iterator
 from build_tools.model.dance import Action, Dance, Development
 from build_tools.model.school_years import ages
 from build_tools.model.unit import Unit
-from build_tools.problem import Grade, Path
+from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.wording_lesson import DYNAMICS, SPACE, WITH_WHOM
 from build_tools.views.words.plain_words import how_many
@@ -40,7 +40,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     for d in dance.developments.values():
         actions += [a.action for a in d.added]
         actions += [d.replacement] if d.replacement else []
-    place: Path = ("motifs",)
+    place: FieldPath = ("motifs",)
     made_up = any(section.kind == "improvised" for section in dance.sections.values())
     if actions and not made_up and len(kinds := {k for a in actions for k in a.kinds}) < 2:
         yield Finding(

@@ -16,7 +16,7 @@ from collections.abc import Iterator
 
 from build_tools.model.dance import Dance, Transition
 from build_tools.model.unit import Unit
-from build_tools.problem import Grade, Path
+from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.wording_lesson import NO_CUE, NOBODY_NOTICES, SEEN_OR_HEARD, TIME_IS_UP
 
@@ -28,7 +28,7 @@ NEEDS = ("unknown-name",)
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each cue that pupils can neither see, hear nor count."""
     dance = unit.dance
-    cues: list[tuple[Path, str, str, bool]] = [
+    cues: list[tuple[FieldPath, str, str, bool]] = [
         (
             ("transitions", n, "cue"),
             t.cue,

@@ -19,7 +19,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.counts import shown
 from build_tools.movement.relationships import CANONS, parts_in
 from build_tools.movement.whole import lengths
-from build_tools.problem import Grade, Path
+from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.wording_lesson import WAITS
 from build_tools.views.words.plain_words import counts_in_words, listed
@@ -47,7 +47,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     for section in split:
         before: Passage | None = None
         for n, passage in enumerate(section.danced):
-            path: Path = ("sections", section.letter, "danced", n)
+            path: FieldPath = ("sections", section.letter, "danced", n)
             if passage.fit == "side by side":
                 yield from _side_by_side(unit, path, section, passage, known)
             elif passage.fit in CANONS:
@@ -59,7 +59,7 @@ def check(unit: Unit) -> Iterator[Finding]:
 
 
 def _side_by_side(
-    unit: Unit, path: Path, section: Section, passage: Passage, known: Mapping[str, Fraction]
+    unit: Unit, path: FieldPath, section: Section, passage: Passage, known: Mapping[str, Fraction]
 ) -> Iterator[Finding]:
     things = len(passage.what)
     if passage.parts and passage.parts > things and passage.parts % things and not passage.who:
@@ -89,7 +89,7 @@ def _says_who_waits(section: Section, passage: Passage) -> bool:
 
 
 def _canon(
-    unit: Unit, path: Path, section: Section, passage: Passage, known: Mapping[str, Fraction]
+    unit: Unit, path: FieldPath, section: Section, passage: Passage, known: Mapping[str, Fraction]
 ) -> Iterator[Finding]:
     parts, after = passage.parts or 1, passage.after
     if parts > _MOST_PARTS and not passage.who:
@@ -125,7 +125,7 @@ def _canon(
 
 
 def _split_again(
-    unit: Unit, path: Path, section: Section, before: Passage, passage: Passage
+    unit: Unit, path: FieldPath, section: Section, before: Passage, passage: Passage
 ) -> Iterator[Finding]:
     first, second = sorted((parts_in(before), parts_in(passage)))
     if second % first == 0 or passage.who:

@@ -14,7 +14,7 @@ from collections.abc import Iterator
 
 from build_tools.model.dance import Sound
 from build_tools.model.unit import Unit
-from build_tools.problem import Grade, Path
+from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
 
 GRADE: Grade = "note"
@@ -24,7 +24,7 @@ SOURCE = "common practice, no source"
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each recording with no length that is not played round and round."""
     dance = unit.dance
-    sounds: list[tuple[Path, Sound, str]] = [(("dance", "sound"), dance.sound, "the dance")]
+    sounds: list[tuple[FieldPath, Sound, str]] = [(("dance", "sound"), dance.sound, "the dance")]
     sounds += [
         (("sections", letter, "sound"), section.sound, f"section {letter}")
         for letter, section in dance.sections.items()

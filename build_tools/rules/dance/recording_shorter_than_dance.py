@@ -17,7 +17,7 @@ from build_tools.model.dance import Dance, Seconds, Sound
 from build_tools.model.unit import Unit
 from build_tools.movement.counts import seconds
 from build_tools.movement.whole import Stretch, stretches
-from build_tools.problem import Grade, Path
+from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.words.plain_words import seconds_in_words
 
@@ -71,7 +71,7 @@ def _under(dance: Dance, laid: tuple[Stretch, ...], n: int, stretch: Stretch) ->
 
 
 def _too_short(
-    unit: Unit, path: Path, sound: Sound, what: str, least: Fraction | None
+    unit: Unit, path: FieldPath, sound: Sound, what: str, least: Fraction | None
 ) -> Iterator[Finding]:
     if least is None or sound.lasts is None or least <= sound.lasts:
         return

@@ -19,7 +19,7 @@ from itertools import pairwise, permutations
 
 from build_tools.model.unit import Unit
 from build_tools.movement.whole import transition_between
-from build_tools.problem import Grade, Path
+from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
 
 GRADE: Grade = "error"
@@ -33,7 +33,7 @@ NEEDS = ("unknown-name",)
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each pair of neighbours, in the form or as pupils may order them."""
     dance = unit.dance
-    place: Path = ("transitions",) if dance.transitions else ("dance", "form")
+    place: FieldPath = ("transitions",) if dance.transitions else ("dance", "form")
     missing = [
         pair for pair in dict.fromkeys(pairwise(dance.form)) if not transition_between(dance, *pair)
     ]

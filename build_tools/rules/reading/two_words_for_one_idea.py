@@ -14,7 +14,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from build_tools.model.unit import Unit
-from build_tools.problem import Grade, Path
+from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.trade_words import SAME_IDEA
 from build_tools.views.written.unit_text import unit_text
@@ -43,7 +43,7 @@ def check(unit: Unit) -> Iterator[Finding]:
                 )
 
 
-def _first_use(unit: Unit, word: str) -> tuple[str, Path] | None:
+def _first_use(unit: Unit, word: str) -> tuple[str, FieldPath] | None:
     for file, fields in unit_text(unit).documents[1:]:
         for one in fields:
             if one.path and one.kind != "words" and word in one.text.lower():

@@ -15,7 +15,7 @@ from collections.abc import Iterator
 
 from build_tools.model.dance import Sound
 from build_tools.model.unit import Unit
-from build_tools.problem import Grade, Path
+from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.wording_rights import LEFT_TO_TEACHER, WHO_MADE_IT, WHO_RECORDED_IT
 from build_tools.sentences.wordings import lowered
@@ -35,7 +35,7 @@ def check(unit: Unit) -> Iterator[Finding]:
             yield from _sound(unit, ("sections", letter, "sound", "what"), section.sound)
 
 
-def _sound(unit: Unit, path: Path, sound: Sound) -> Iterator[Finding]:
+def _sound(unit: Unit, path: FieldPath, sound: Sound) -> Iterator[Finding]:
     if sound.kind != "recorded":
         return
     text = lowered(sound.what)

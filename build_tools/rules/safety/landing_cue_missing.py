@@ -17,7 +17,7 @@ from collections.abc import Iterator
 from build_tools.model.dance import Dance
 from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
-from build_tools.problem import Grade, Path
+from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.written.jumps import jump_in
 
@@ -57,7 +57,7 @@ def _uncued(dance: Dance, lesson: Lesson) -> Finding | None:
         jump = jump_in(dance, step)
         if jump is None:
             continue
-        path: Path = ("steps", index, jump.field) if jump.field else ("steps", index)
+        path: FieldPath = ("steps", index, jump.field) if jump.field else ("steps", index)
         return Finding(
             lesson.file,
             path,

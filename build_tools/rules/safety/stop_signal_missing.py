@@ -16,7 +16,7 @@ from collections.abc import Iterator
 
 from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
-from build_tools.problem import Grade, Path
+from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.wording_safety import FAST, STOP_SIGNAL, TRAVEL
 from build_tools.sentences.wordings import lowered
@@ -69,7 +69,7 @@ def _first_fast(unit: Unit, start: int) -> Hazard | None:
         for index, step in enumerate(lesson.steps):
             if found := _fast(unit, step):
                 field, said = found
-                path: Path = ("steps", index, field) if field else ("steps", index)
+                path: FieldPath = ("steps", index, field) if field else ("steps", index)
                 return Hazard(lesson.file, path, number, index, said)
     return None
 

@@ -6,10 +6,10 @@ from collections.abc import Iterator
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
-from build_tools.problem import Path
+from build_tools.problem import FieldPath
 
 
-def lines_of_change(unit: Unit) -> Iterator[tuple[Lesson, Path, str]]:
+def lines_of_change(unit: Unit) -> Iterator[tuple[Lesson, FieldPath, str]]:
     """Each line that makes a task easier, harder or otherwise different, and each line of `if`."""
     for lesson in unit.lessons:
         for path, text in changes(lesson):
@@ -18,7 +18,7 @@ def lines_of_change(unit: Unit) -> Iterator[tuple[Lesson, Path, str]]:
             yield lesson, ("if", name), text
 
 
-def changes(lesson: Lesson) -> Iterator[tuple[Path, str]]:
+def changes(lesson: Lesson) -> Iterator[tuple[FieldPath, str]]:
     """The lines that make a task easier or harder, step by step, then those of `change`."""
     for n, step in enumerate(lesson.steps):
         if step.easier:

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
 from build_tools.model.lesson import Lesson, LookAndTalk, Question, Step
-from build_tools.problem import Path
+from build_tools.problem import FieldPath
 from build_tools.views.reading.ease import words
 
 NOT_PRINTED = frozenset({"easier", "harder"})
@@ -17,7 +17,7 @@ NOT_PRINTED = frozenset({"easier", "harder"})
 class FieldText:
     """The text of one field. `kind` is the field's own name, whatever its place in a list."""
 
-    path: Path
+    path: FieldPath
     kind: str
     text: str
 
@@ -59,33 +59,33 @@ def text_by_field(lesson: Lesson) -> Iterator[FieldText]:
         yield FieldText(("words", word), "words", f"{word}: {plain}")
 
 
-def _step(path: Path, step: Step) -> Iterator[FieldText]:
+def _step(path: FieldPath, step: Step) -> Iterator[FieldText]:
     yield from _written(path, step, ("does", "into", "say", "task"))
     yield from _questions((*path, "ask"), step.ask)
     yield from _written(path, step, ("look_for", "easier", "harder"))
 
 
-def _look_and_talk(path: Path, talk: LookAndTalk) -> Iterator[FieldText]:
+def _look_and_talk(path: FieldPath, talk: LookAndTalk) -> Iterator[FieldText]:
     yield from _written(path, talk, ("at", "looking_for"))
     yield from _questions((*path, "questions"), talk.questions)
     if talk.next is not None:
         yield from _written((*path, "next"), talk.next, ("seen", "not_yet"))
 
 
-def _questions(path: Path, questions: Iterable[Question]) -> Iterator[FieldText]:
+def _questions(path: FieldPath, questions: Iterable[Question]) -> Iterator[FieldText]:
     for number, one in enumerate(questions):
         yield FieldText((*path, number, "question"), "question", one.question)
         yield from _listed((*path, number, "answers"), one.answers)
 
 
-def _written(path: Path, holder: object, kinds: Iterable[str]) -> Iterator[FieldText]:
+def _written(path: FieldPath, holder: object, kinds: Iterable[str]) -> Iterator[FieldText]:
     for kind in kinds:
         text: str | None = getattr(holder, kind)
         if text is not None:
             yield FieldText((*path, kind), kind, text)
 
 
-def _listed(path: Path, texts: Iterable[str]) -> Iterator[FieldText]:
+def _listed(path: FieldPath, texts: Iterable[str]) -> Iterator[FieldText]:
     for number, text in enumerate(texts):
         yield FieldText((*path, number), str(path[-1]), text)
 

@@ -23,7 +23,7 @@ from build_tools.model.dance import (
 )
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import EndPoint, Tried, Unit
-from build_tools.problem import Path
+from build_tools.problem import FieldPath
 
 MARK = "✎"
 """The lower right pencil. It stands before a hint, and no other text of a unit holds it."""
@@ -38,7 +38,7 @@ _NOT_WRITTEN: Mapping[type, frozenset[str]] = {
     Section: frozenset({"letter"}),
 }
 """Fields of the model that an author does not write as fields."""
-_WRITTEN: Mapping[tuple[type, str], Path] = {
+_WRITTEN: Mapping[tuple[type, str], FieldPath] = {
     (Unit, "dance"): (),
     (Dance, "front"): ("dance", "front"),
     (Dance, "sound"): ("dance", "sound"),
@@ -70,7 +70,7 @@ class OpenPlace:
     """One open place: its document, the place inside it, and the hint without the mark."""
 
     file: str
-    path: Path
+    path: FieldPath
     hint: str
 
 
@@ -83,7 +83,7 @@ def open_places(unit: Unit) -> tuple[OpenPlace, ...]:
     documents: list[tuple[str, object, str]] = [(unit.file, unit, unit.notes)]
     documents += [(lesson.file, lesson, lesson.notes) for lesson in unit.lessons]
     for file, written, notes in documents:
-        texts: list[tuple[Path, str]] = []
+        texts: list[tuple[FieldPath, str]] = []
         _collect(written, (), texts, unit.dance.sound)
         texts += [((), line) for line in notes.split("\n") if MARK in line]
         found += [OpenPlace(file, path, hint_in(text)) for path, text in texts]
@@ -96,7 +96,9 @@ def hint_in(text: str) -> str:
     return hint.rstrip(".") or "something"
 
 
-def _collect(value: object, path: Path, found: list[tuple[Path, str]], shared: Sound) -> None:
+def _collect(
+    value: object, path: FieldPath, found: list[tuple[FieldPath, str]], shared: Sound
+) -> None:
     """Add every text with the mark in `value`, which stands at `path`.
 
     `shared` is the sound of the whole dance, which a section without its own only repeats.
@@ -130,7 +132,7 @@ def _collect(value: object, path: Path, found: list[tuple[Path, str]], shared: S
 
 
 @cache
-def _fields(kind: type) -> tuple[Callable[[object], tuple[Any, ...]], tuple[Path, ...]]:
+def _fields(kind: type) -> tuple[Callable[[object], tuple[Any, ...]], tuple[FieldPath, ...]]:
     """The fields of one part of the model, read at once, each with where its author writes it."""
     left_out = _NOT_WRITTEN.get(kind, frozenset())
     names = [field.name for field in fields(kind) if field.name not in left_out]

@@ -10,7 +10,7 @@ from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
 from build_tools.movement.development import actions_of
 from build_tools.movement.devices import Actions
-from build_tools.problem import Path
+from build_tools.problem import FieldPath
 from build_tools.sentences.wordings import Wording, lowered
 from build_tools.views.dance.progress import inside
 from build_tools.views.reading.lesson_text import FieldText
@@ -24,7 +24,7 @@ class Hazard:
     """`lesson` and `step` are indexes from 0; `said` is how a teacher would point to it."""
 
     file: str
-    path: Path
+    path: FieldPath
     lesson: int
     step: int
     said: str

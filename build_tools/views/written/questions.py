@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from build_tools.model.lesson import Lesson, Question
-from build_tools.problem import Path
+from build_tools.problem import FieldPath
 from build_tools.sentences.word_lists import word_list
 
 _WORD = re.compile(r"[a-z']+")
@@ -47,7 +47,7 @@ class Asked:
     `step` is the index of the step in which it is asked, from 0; None in `look_and_talk`.
     """
 
-    path: Path
+    path: FieldPath
     step: int | None
     question: Question
 

@@ -11,7 +11,7 @@ from functools import cached_property
 
 from build_tools.model.dance import Action, Section, Sound
 from build_tools.model.unit import Unit
-from build_tools.problem import Path
+from build_tools.problem import FieldPath
 from build_tools.sentences.wordings import lowered
 from build_tools.views.reading.lesson_text import FieldText, text_by_field
 
@@ -40,7 +40,7 @@ class UnitText:
         return tuple(tuple(lowered(one.text) for one in fields) for _, fields in self.documents)
 
     @cached_property
-    def doing(self) -> tuple[tuple[int, int, Path, str], ...]:
+    def doing(self) -> tuple[tuple[int, int, FieldPath, str], ...]:
         """The fields of steps that tell pupils what to do: lesson and step from 0, place, text."""
         return tuple(
             (number, int(one.path[1]), one.path, lower)
@@ -150,7 +150,7 @@ def _dance(unit: Unit) -> Iterator[FieldText]:
         yield from _written(("ending", n), part, ("who", "does"))
 
 
-def _section(path: Path, section: Section, usual: Sound) -> Iterator[FieldText]:
+def _section(path: FieldPath, section: Section, usual: Sound) -> Iterator[FieldText]:
     yield FieldText((*path, "idea"), "idea", section.idea)
     kind = section.kind
     if section.improvised_from:
@@ -168,20 +168,20 @@ def _section(path: Path, section: Section, usual: Sound) -> Iterator[FieldText]:
         yield FieldText((*path, "sound", "what"), "sound", section.sound.what)
 
 
-def _action(path: Path, action: Action) -> Iterator[FieldText]:
+def _action(path: FieldPath, action: Action) -> Iterator[FieldText]:
     if action.word:
         yield FieldText((*path, "as"), "as", action.word)
     if action.body_part:
         yield FieldText((*path, "body_part"), "body_part", action.body_part)
 
 
-def _written(path: Path, holder: object, kinds: Iterable[str]) -> Iterator[FieldText]:
+def _written(path: FieldPath, holder: object, kinds: Iterable[str]) -> Iterator[FieldText]:
     for kind in kinds:
         text: str | None = getattr(holder, kind)
         if text:
             yield FieldText((*path, kind), kind, text)
 
 
-def _listed(path: Path, texts: Iterable[str]) -> Iterator[FieldText]:
+def _listed(path: FieldPath, texts: Iterable[str]) -> Iterator[FieldText]:
     for n, text in enumerate(texts):
         yield FieldText((*path, n), str(path[-1]), text)

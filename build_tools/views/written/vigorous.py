@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from build_tools.model.dance import Dance
 from build_tools.model.lesson import Lesson, Step
-from build_tools.problem import Path
+from build_tools.problem import FieldPath
 from build_tools.sentences.wording_lesson import KINDS_IN_WORDS
 from build_tools.sentences.wording_safety import FAST
 from build_tools.sentences.wordings import lowered
@@ -30,7 +30,7 @@ def vigorous(dance: Dance, step: Step) -> str | None:
     return None
 
 
-def place_of(lesson: Lesson, index: int) -> Path:
+def place_of(lesson: Lesson, index: int) -> FieldPath:
     """Where a lesson says how hard the step at `index` works the body: the field, or the step."""
     said = lesson.steps[index].intensity
     return ("steps", index, "intensity") if said else ("steps", index)
