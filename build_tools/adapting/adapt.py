@@ -23,7 +23,7 @@ MOST_EARLIER: int = schema("unit")["properties"]["adapted_from"]["properties"]["
 
 
 @dataclass(frozen=True, slots=True)
-class Wanted:
+class Adaptation:
     """What the new unit is to be: its title, who issues it, on which day, under which licence."""
 
     title: str
@@ -69,7 +69,7 @@ def licence_for(unit: Unit, wanted: str | None) -> str | NotAdapted:
     return licence
 
 
-def adapted(text: str, unit: Unit, wanted: Wanted) -> str:
+def adapted(text: str, unit: Unit, wanted: Adaptation) -> str:
     """The unit.md of the new unit, a draft; `text` is that of `unit`."""
     changed = {
         "title": quoted(wanted.title),

@@ -5,7 +5,7 @@ from __future__ import annotations
 import shutil
 from pathlib import Path
 
-from build_tools.adapting.adapt import NotAdapted, Wanted, adapted, licence_for
+from build_tools.adapting.adapt import Adaptation, NotAdapted, adapted, licence_for
 from build_tools.checking.check_bank import check_folder
 from build_tools.checking.report_text import as_text
 from build_tools.commands.unit_folder import free_folder, written_whole
@@ -39,7 +39,7 @@ def run(
     if isinstance(kept, NotAdapted):
         print(f"{kept.reason}; nothing was written")
         return 1
-    wanted = Wanted(
+    wanted = Adaptation(
         title=title or f"{found.title}, adapted",
         publisher=publisher or report.bank.name,
         day=report.bank.as_of,

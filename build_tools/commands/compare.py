@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from build_tools.checking.report_text import as_text
-from build_tools.comparing.change import UnitText
+from build_tools.comparing.change import WrittenUnit
 from build_tools.comparing.comparison import compared
 from build_tools.editions.unit_texts import text_at
 from build_tools.misuse import Misuse
@@ -18,7 +18,7 @@ def run(old: Path, new: Path) -> int:
     Returns 0 when both could be read; 1 when one has errors of shape, or is a pack that is refused.
     Raises Misuse where there is no unit at all.
     """
-    texts: list[UnitText] = []
+    texts: list[WrittenUnit] = []
     for path in (old, new):
         if not (path / "unit.md").is_file() and not path.is_file():
             raise Misuse(f"{path} holds no unit.md; name the folder of a unit, or its pack")

@@ -14,7 +14,7 @@ from build_tools.packs.reading.read import verified
 from build_tools.packs.reading.refusal import RefusedError
 from build_tools.packs.reading.scratch import laid_out
 from build_tools.packs.taking_in.journal import BusyError, HalfwayError, alone_in, take
-from build_tools.packs.taking_in.placing import Plan, plan_for
+from build_tools.packs.taking_in.placing import Placing, placing_of
 from build_tools.source.folder import unit_slugs
 
 _STAND = "nothing was taken in, and the bank is as it was"
@@ -72,7 +72,7 @@ def _checked(content: Path, pack: Pack) -> UnitCheck:
 
 
 def _asked(content: Path, pack: Pack, check: UnitCheck, unit: Unit, yes: bool) -> int:
-    plan = plan_for(content, pack)
+    plan = placing_of(content, pack)
     print("\n".join(_shown(unit, check)))
     if plan.why == "here":
         print(f"it is here already: {(content / plan.goal).as_posix()}; nothing to take in")
@@ -107,7 +107,7 @@ def _shown(unit: Unit, check: UnitCheck) -> list[str]:
     return [*lines, f"the bank's rules find {counted(check.problems)}"]
 
 
-def _would(content: Path, plan: Plan, pack: Pack) -> str:
+def _would(content: Path, plan: Placing, pack: Pack) -> str:
     goal = (content / plan.goal).as_posix()
     if plan.why == "new":
         return f"it would be new here: {goal}"

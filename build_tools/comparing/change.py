@@ -28,7 +28,7 @@ class Change:
 
 
 @dataclass(frozen=True, slots=True)
-class UnitText:
+class WrittenUnit:
     """A unit as it is written: the fields of unit.md and of each lesson, and the notes below them.
 
     `lessons` holds each lesson's fields and notes by its number; `media` the digest of each

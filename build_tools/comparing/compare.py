@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
-from build_tools.comparing.change import Change, UnitText, Weight
+from build_tools.comparing.change import Change, Weight, WrittenUnit
 from build_tools.comparing.labels import LESSON, UNIT
 from build_tools.comparing.lists import listed, texts_listed
 from build_tools.comparing.pairing import likeness_of_fields, likeness_of_texts, moved, paired
-from build_tools.comparing.phrases import changed, minutes, shown
+from build_tools.comparing.phrases import as_words, changed, minutes
 
 Fields = Mapping[str, Any]
 _SILENT = {"edition", "issued"}
@@ -23,7 +23,7 @@ _NAMED = {
 }
 
 
-def compare(old: UnitText, new: UnitText) -> tuple[Change, ...]:
+def compare(old: WrittenUnit, new: WrittenUnit) -> tuple[Change, ...]:
     """Everything that differs between two editions; the edition and its date go without saying."""
     return (
         *_unit_fields(old.fields, new.fields),
@@ -64,10 +64,10 @@ def _lessons(
     for o, n in pairs:
         if o is None and n is not None:
             title = afters[n][0].get("title")
-            yield Change(f"lesson {n + 1} was added: {shown(title)}", Weight.DANCE)
+            yield Change(f"lesson {n + 1} was added: {as_words(title)}", Weight.DANCE)
         elif n is None and o is not None:
             title = befores[o][0].get("title")
-            yield Change(f"lesson {o + 1} was taken out: {shown(title)}", Weight.DANCE)
+            yield Change(f"lesson {o + 1} was taken out: {as_words(title)}", Weight.DANCE)
         elif o is not None and n is not None:
             where = f"lesson {n + 1}"
             if n in moved(pairs):
@@ -98,10 +98,12 @@ def _steps(lesson: str, old: Sequence[Fields], new: Sequence[Fields]) -> Iterato
     for o, n in pairs:
         if o is None and n is not None:
             does = new[n].get("does")
-            yield Change(f"step {n + 1} of {lesson} was added: {shown(does)}", Weight.TEACHING)
+            yield Change(f"step {n + 1} of {lesson} was added: {as_words(does)}", Weight.TEACHING)
         elif n is None and o is not None:
             does = old[o].get("does")
-            yield Change(f"step {o + 1} of {lesson} was taken out: {shown(does)}", Weight.TEACHING)
+            yield Change(
+                f"step {o + 1} of {lesson} was taken out: {as_words(does)}", Weight.TEACHING
+            )
         elif o is not None and n is not None:
             where = f"step {n + 1} of {lesson}"
             if n in moved(pairs):

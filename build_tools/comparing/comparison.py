@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from build_tools.comparing.change import Change, UnitText, Weight
+from build_tools.comparing.change import Change, Weight, WrittenUnit
 from build_tools.comparing.compare import compare
 from build_tools.comparing.edition import called_for, newer
 
@@ -58,7 +58,7 @@ class SinceLast:
     """What is kept under the unit's name and cannot be read, each with the reason."""
 
 
-def compared(old: UnitText, new: UnitText) -> Comparison:
+def compared(old: WrittenUnit, new: WrittenUnit) -> Comparison:
     """The editions `old` and `new` side by side."""
     changes = compare(old, new)
     before, after = str(old.fields["edition"]), str(new.fields["edition"])

@@ -12,7 +12,7 @@ from build_tools.comparing.pairing import (
     moved,
     paired,
 )
-from build_tools.comparing.phrases import changed, shown
+from build_tools.comparing.phrases import as_words, changed
 
 Fields = Mapping[str, Any]
 Labels = Mapping[str, tuple[str, Weight]]
@@ -39,11 +39,14 @@ def texts_listed(
     pairs = paired(old, new, lambda one: str(one), lambda a, b: likeness_of_texts(str(a), str(b)))
     for o, n in pairs:
         if o is None and n is not None:
-            yield Change(f"{where}: {shown(new[n])} was added to {label}", weight)
+            yield Change(f"{where}: {as_words(new[n])} was added to {label}", weight)
         elif n is None and o is not None:
-            yield Change(f"{where}: {shown(old[o])} was taken out of {label}", weight)
+            yield Change(f"{where}: {as_words(old[o])} was taken out of {label}", weight)
         elif o is not None and n is not None and old[o] != new[n]:
-            yield Change(f"{where}: in {label}, {shown(old[o])} now reads {shown(new[n])}", weight)
+            yield Change(
+                f"{where}: in {label}, {as_words(old[o])} now reads {as_words(new[n])}",
+                weight,
+            )
     if moved(pairs):
         yield Change(f"{where}: the order of {label} changed", weight)
 
@@ -119,6 +122,6 @@ def _called(names: tuple[str, ...], thing: Fields, place: int) -> str:
     if names == ("from", "to"):
         return f"from {thing.get('from')} to {thing.get('to')}"
     if names:
-        return shown(str(thing.get(names[-1])))
+        return as_words(str(thing.get(names[-1])))
     word = thing.get("as") if "what" not in thing else None
     return f"{place + 1} ({word})" if word else str(place + 1)

@@ -13,7 +13,7 @@ _MANY = re.compile(
 )
 
 
-def shown(value: Any) -> str:
+def as_words(value: Any) -> str:
     """A value in a sentence: texts in quote marks and cut short, lists joined by commas."""
     if isinstance(value, bool):
         return "yes" if value else "no"
@@ -30,11 +30,11 @@ def plain(value: Any) -> str:
         joint = "; " if any(isinstance(one, Mapping) for one in value) else ", "
         return joint.join(plain(one).strip("()") for one in value) or "nothing"
     if isinstance(value, Mapping):
-        return f"({shown(value)})"
+        return f"({as_words(value)})"
     return (
         cut(value)
         if isinstance(value, str)
-        else shown(value)
+        else as_words(value)
         if isinstance(value, bool)
         else str(value)
     )
@@ -50,16 +50,16 @@ def changed(where: str, label: str, old: Any, new: Any) -> str:
     """What happened to a field: it came, it went, it grew, it was reworded or is another now."""
     are, were = ("are", "were") if _MANY.match(label) else ("is", "was")
     if old is None:
-        return f"{where}: {label} {were} added: {shown(new)}"
+        return f"{where}: {label} {were} added: {as_words(new)}"
     if new is None:
         return f"{where}: {label} {were} taken out"
     if isinstance(old, str) and isinstance(new, str):
         if " " in old.strip() and " " in new.strip():
-            return f"{where}: {label} {were} reworded: {shown(new)}"
-        return f"{where}: {label} {are} now {shown(new)}, not {shown(old)}"
+            return f"{where}: {label} {were} reworded: {as_words(new)}"
+        return f"{where}: {label} {are} now {as_words(new)}, not {as_words(old)}"
     if is_number(old) and is_number(new):
         return f"{where}: {label} went from {old} to {new}"
-    return f"{where}: {label} {are} now {shown(new)}"
+    return f"{where}: {label} {are} now {as_words(new)}"
 
 
 def minutes(where: str, old: int, new: int) -> str:

@@ -9,7 +9,7 @@ from build_tools.drafting import steps_of_whole as whole
 from build_tools.drafting.asked import Asked
 from build_tools.drafting.minutes import share_out
 from build_tools.drafting.plan import Fields, Making, Plan, dance_seconds, still
-from build_tools.drafting.steps import Timed
+from build_tools.drafting.steps import TimedStep
 from build_tools.drafting.unit_fields import lesson_words
 from build_tools.views.words.plain_words import listed
 
@@ -87,7 +87,7 @@ def _focus(making: Making, *, alone: bool) -> str:
     return f"{what}, and show it" if alone else what
 
 
-def _making(asked: Asked, made: Plan, number: int) -> list[Timed]:
+def _making(asked: Asked, made: Plan, number: int) -> list[TimedStep]:
     making = made.makings[number - 1]
     alone = asked.lessons == 1
     found = [steps.warm_up(number, 2 if asked.minutes < _ROOM_TO_REHEARSE else 3)]
@@ -124,7 +124,7 @@ def _making(asked: Asked, made: Plan, number: int) -> list[Timed]:
     return [*found, steps.cool_down()]
 
 
-def _joining(asked: Asked, made: Plan, number: int) -> list[Timed]:
+def _joining(asked: Asked, made: Plan, number: int) -> list[TimedStep]:
     length = _run_minutes(asked, made)
     return [
         steps.warm_up(number, 2),
@@ -141,7 +141,7 @@ def _joining(asked: Asked, made: Plan, number: int) -> list[Timed]:
     ]
 
 
-def _showing(asked: Asked, made: Plan, number: int) -> list[Timed]:
+def _showing(asked: Asked, made: Plan, number: int) -> list[TimedStep]:
     length = _run_minutes(asked, made)
     found = [steps.warm_up(number, 2), steps.recall(number, made.letters[-1])]
     if asked.lessons in (3, 4):
@@ -172,7 +172,7 @@ def _show_minutes(asked: Asked, made: Plan) -> int:
     return -(-(2 * (dance_seconds(asked, made) + _CHANGE_OVER) + _TALK) // 60)
 
 
-def _with_minutes(minutes: int, timed: Sequence[Timed]) -> list[Fields]:
+def _with_minutes(minutes: int, timed: Sequence[TimedStep]) -> list[Fields]:
     shares = share_out(minutes, [step.wanted for step in timed])
     found = []
     for step, share in zip(timed, shares, strict=True):

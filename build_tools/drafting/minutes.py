@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 
 @dataclass(frozen=True, slots=True)
-class Wanted:
+class MinutesWanted:
     """What one step needs, in minutes: the least, its share of what is left, and the most."""
 
     least: int
@@ -15,7 +15,7 @@ class Wanted:
     most: int
 
 
-def share_out(minutes: int, steps: Sequence[Wanted]) -> tuple[int, ...]:
+def share_out(minutes: int, steps: Sequence[MinutesWanted]) -> tuple[int, ...]:
     """The minutes of each step. What is left goes to the step furthest behind its share.
 
     Where every step has its most, the step with the greatest share takes the rest. Raises

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from build_tools.drafting.asked import Asked
-from build_tools.drafting.minutes import Wanted
+from build_tools.drafting.minutes import MinutesWanted
 from build_tools.drafting.plan import MOTIF_COUNTS, Fields, Making, section_counts, still
 
 _WARM_UPS = (
@@ -17,16 +17,16 @@ _WARM_UPS = (
 
 
 @dataclass(frozen=True, slots=True)
-class Timed:
+class TimedStep:
     """One step without its minutes, and the minutes it needs."""
 
     fields: Fields
-    wanted: Wanted
+    wanted: MinutesWanted
 
 
-def timed(least: int, share: int, most: int, phase: str, does: str, **fields: object) -> Timed:
+def timed(least: int, share: int, most: int, phase: str, does: str, **fields: object) -> TimedStep:
     """A step from its minutes and its fields in the order they are written."""
-    return Timed({"phase": phase, "does": does, **fields}, Wanted(least, share, most))
+    return TimedStep({"phase": phase, "does": does, **fields}, MinutesWanted(least, share, most))
 
 
 def most_talk(asked: Asked) -> int:
@@ -34,7 +34,7 @@ def most_talk(asked: Asked) -> int:
     return 4 if asked.young else 6
 
 
-def warm_up(number: int, least: int) -> Timed:
+def warm_up(number: int, least: int) -> TimedStep:
     """The warm-up of lesson `number`."""
     return timed(
         least, 5, 10, "warm-up", "Walk, reach, turn and stop",
@@ -47,7 +47,7 @@ def warm_up(number: int, least: int) -> Timed:
     )  # fmt: skip
 
 
-def cool_down(least: int = 2) -> Timed:
+def cool_down(least: int = 2) -> TimedStep:
     """The cool-down of any lesson."""
     return timed(
         least, 3, 8, "cool-down", "Slow down and breathe",
@@ -56,7 +56,7 @@ def cool_down(least: int = 2) -> Timed:
     )  # fmt: skip
 
 
-def recall(number: int, letter: str) -> Timed:
+def recall(number: int, letter: str) -> TimedStep:
     """The recall of what lesson `number` - 1 last made."""
     return timed(
         2, 3, 8, "recall", f"Dance part {letter} again",
@@ -76,7 +76,7 @@ def recall(number: int, letter: str) -> Timed:
     )  # fmt: skip
 
 
-def explore(making: Making) -> Timed:
+def explore(making: Making) -> TimedStep:
     """Finding movement for the part that the lesson makes."""
     part = making.part
     task = (
@@ -101,7 +101,7 @@ def explore(making: Making) -> Timed:
     )  # fmt: skip
 
 
-def make(making: Making, *, whole_section: bool) -> Timed:
+def make(making: Making, *, whole_section: bool) -> TimedStep:
     """Fixing the motif, or the rules of an improvised part."""
     part = making.part
     settles: Fields = {"settles": [making.settles]} if making.settles == "end-shape" else {}
@@ -139,7 +139,7 @@ def make(making: Making, *, whole_section: bool) -> Timed:
     )  # fmt: skip
 
 
-def second_make(asked: Asked, making: Making) -> Timed:
+def second_make(asked: Asked, making: Making) -> TimedStep:
     """Putting a motif that is not changed in its lesson into its section, or playing on."""
     part = making.part
     if making.motif is None:
@@ -168,7 +168,7 @@ def second_make(asked: Asked, making: Making) -> Timed:
     )  # fmt: skip
 
 
-def develop(asked: Asked, making: Making) -> Timed:
+def develop(asked: Asked, making: Making) -> TimedStep:
     """Changing the motif by one device and making the section of it."""
     part, device = making.part, making.device
     assert device is not None
@@ -210,7 +210,7 @@ def develop(asked: Asked, making: Making) -> Timed:
     )  # fmt: skip
 
 
-def second_develop(asked: Asked, making: Making) -> Timed:
+def second_develop(asked: Asked, making: Making) -> TimedStep:
     """Making the section of a change, where the lesson makes no motif of its own."""
     part = making.part
     return timed(
@@ -227,7 +227,7 @@ def second_develop(asked: Asked, making: Making) -> Timed:
     )  # fmt: skip
 
 
-def rehearse(making: Making) -> Timed:
+def rehearse(making: Making) -> TimedStep:
     """Dancing the new section twice."""
     return timed(
         2, 4, 12, "rehearse", f"Dance {making.part} twice",
@@ -240,7 +240,7 @@ def rehearse(making: Making) -> Timed:
     )  # fmt: skip
 
 
-def show_part(asked: Asked, making: Making, who: str) -> Timed:
+def show_part(asked: Asked, making: Making, who: str) -> TimedStep:
     """Showing the new section and talking about it. `who` is who looks."""
     most = most_talk(asked)
     halves = who == "half the class"

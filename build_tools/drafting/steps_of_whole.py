@@ -6,10 +6,10 @@ from collections.abc import Sequence
 
 from build_tools.drafting.asked import Asked
 from build_tools.drafting.plan import Fields
-from build_tools.drafting.steps import Timed, most_talk, timed
+from build_tools.drafting.steps import TimedStep, most_talk, timed
 
 
-def join(letters: Sequence[str], *, settles: bool, least: int = 3) -> Timed:
+def join(letters: Sequence[str], *, settles: bool, least: int = 3) -> TimedStep:
     """Joining sections: each place and each join is walked before it is danced."""
     order: Fields = {"settles": ["running-order"]} if settles else {}
     choose = "Choose the order of the parts. " if settles else ""
@@ -27,7 +27,7 @@ def join(letters: Sequence[str], *, settles: bool, least: int = 3) -> Timed:
     )  # fmt: skip
 
 
-def run(minutes: int, *, again: bool) -> Timed:
+def run(minutes: int, *, again: bool) -> TimedStep:
     """One whole run of the dance; the second comes after mending one thing."""
     if again:
         return timed(
@@ -52,7 +52,7 @@ def run(minutes: int, *, again: bool) -> Timed:
     )  # fmt: skip
 
 
-def show_whole(minutes: int) -> Timed:
+def show_whole(minutes: int) -> TimedStep:
     """Each half of the class shows the whole dance to the other."""
     return timed(
         minutes, 5, 15, "show", "Each half shows the whole dance",
@@ -66,7 +66,7 @@ def show_whole(minutes: int) -> Timed:
     )  # fmt: skip
 
 
-def talk(asked: Asked, does: str, task: str, grouping: str = "pairs") -> Timed:
+def talk(asked: Asked, does: str, task: str, grouping: str = "pairs") -> TimedStep:
     """Talking, with nothing danced."""
     most = most_talk(asked)
     return timed(

@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterator
 from pathlib import Path
 
-from build_tools.comparing.change import UnitText
+from build_tools.comparing.change import WrittenUnit
 from build_tools.comparing.comparison import Comparison, SinceLast, compared
 from build_tools.comparing.edition import newer
 from build_tools.editions.unit_texts import text_at, text_of_folder
@@ -43,7 +43,7 @@ def _kept(content: Path, slug: str) -> Iterator[Path]:
                 yield path
 
 
-def _read(path: Path) -> UnitText | str:
+def _read(path: Path) -> WrittenUnit | str:
     """The unit at `path`, or why there is none, in a few words."""
     try:
         found = text_at(path)
@@ -55,7 +55,7 @@ def _read(path: Path) -> UnitText | str:
     return found
 
 
-def _of_same_unit(before: UnitText, now: UnitText) -> Comparison | None:
+def _of_same_unit(before: WrittenUnit, now: WrittenUnit) -> Comparison | None:
     """The two side by side, where the kept one is of the same publisher, not later, and differs."""
     comparison = compared(before, now)
     same = before.fields.get("publisher") == now.fields.get("publisher")

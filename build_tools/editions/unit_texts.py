@@ -6,7 +6,7 @@ import hashlib
 from pathlib import Path
 
 from build_tools.checking.check_bank import check_shape
-from build_tools.comparing.change import UnitText
+from build_tools.comparing.change import WrittenUnit
 from build_tools.packs.hidden_data import as_packed
 from build_tools.packs.reading.read import verified
 from build_tools.packs.reading.scratch import laid_out
@@ -14,7 +14,7 @@ from build_tools.problem import Problem
 from build_tools.source.folder import read_unit_folder
 
 
-def text_at(path: Path) -> UnitText | list[Problem]:
+def text_at(path: Path) -> WrittenUnit | list[Problem]:
     """The unit in the folder or the pack at `path`; or what is wrong with the shape of its files.
 
     Raises RefusedError in a reader's words for a pack that is not sound.
@@ -22,21 +22,21 @@ def text_at(path: Path) -> UnitText | list[Problem]:
     return text_of_folder(path) if path.is_dir() else text_of_pack(path)
 
 
-def text_of_pack(file: Path) -> UnitText | list[Problem]:
+def text_of_pack(file: Path) -> WrittenUnit | list[Problem]:
     """The unit in the pack `file`, verified first; RefusedError says what is not sound."""
     pack = verified(file)
     with laid_out(pack) as content:
         return text_of_folder(content / "units" / pack.slug)
 
 
-def text_of_folder(folder: Path) -> UnitText | list[Problem]:
+def text_of_folder(folder: Path) -> WrittenUnit | list[Problem]:
     """The unit in `folder`, wherever it lies; or what is wrong with the shape of its files."""
     folder = folder.resolve()
     read = read_unit_folder(folder.parent.parent, folder.name, folder.parent.name)
     problems = [*read.problems, *check_shape(read)]
     if problems or read.unit is None:
         return problems
-    return UnitText(
+    return WrittenUnit(
         fields=read.unit.data,
         notes=read.unit.body,
         lessons={one.data["lesson"]: (one.data, one.body) for one in read.lessons},

@@ -27,7 +27,7 @@ def phrases(counts: Fraction | int, phrase: int) -> tuple[int, Fraction]:
     return int(whole), left
 
 
-def shown(counts: Fraction) -> str:
+def figures(counts: Fraction) -> str:
     """Counts as a teacher writes them: 8, 1/2, 1 1/2."""
     whole, part = divmod(counts, 1)
     if not part:

@@ -39,7 +39,7 @@ class Pin:
 
 
 @dataclass(frozen=True, slots=True)
-class Notice:
+class UsedPart:
     """One part that is bundled, or that builds the site."""
 
     name: str
@@ -110,7 +110,7 @@ def licence_of(about: PackageMetadata) -> str:
     raise ValueError(f"{about['Name']} states no licence: look it up and leave the package out")
 
 
-def package_notice(pin: Pin) -> Notice:
+def package_notice(pin: Pin) -> UsedPart:
     """The notice of one package that builds the site."""
     role = "builds the site; nothing of it is published"
     if pin.name == THEME:
@@ -120,10 +120,10 @@ def package_notice(pin: Pin) -> Notice:
         licence = f"see the package, which is installed where {pin.marker}"
     else:
         licence = licence_of(metadata(pin.name))
-    return Notice(pin.name, pin.version, licence, pin.digest, role)
+    return UsedPart(pin.name, pin.version, licence, pin.digest, role)
 
 
-def font_notices(root: Path) -> list[Notice]:
+def font_notices(root: Path) -> list[UsedPart]:
     """A notice for each font file that the site bundles."""
     lock = json.loads((root / "package-lock.json").read_text(encoding="utf-8"))
     font = lock["packages"][f"node_modules/{FONT}"]
@@ -131,16 +131,16 @@ def font_notices(root: Path) -> list[Notice]:
     return bundled(root, FONT_FOLDER, source, "bundled: published with every site")
 
 
-def licence_notices(root: Path) -> list[Notice]:
+def licence_notices(root: Path) -> list[UsedPart]:
     """A notice for each licence's text that a pack may carry."""
     return bundled(root, LICENCE_FOLDER, LICENCE_SOURCE, "bundled: goes with a pack")
 
 
-def bundled(root: Path, folder: Path, source: tuple[str, str, str], role: str) -> list[Notice]:
+def bundled(root: Path, folder: Path, source: tuple[str, str, str], role: str) -> list[UsedPart]:
     """A notice for each file of `folder`; `source` is what all are from: name, version, licence."""
     name, version, licence = source
     return [
-        Notice(
+        UsedPart(
             name=f"{name}: {path.relative_to(root).as_posix()}",
             version=version,
             licence=licence,

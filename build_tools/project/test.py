@@ -24,7 +24,7 @@ class Check:
 
 
 @dataclass(frozen=True, slots=True)
-class Outcome:
+class CheckerResult:
     """What came of one checker: its exit code and how many seconds it took."""
 
     name: str
@@ -57,7 +57,7 @@ def pytest_check(thorough: bool, rest: list[str]) -> Check:
     return Check("pytest", (*command, *rest))
 
 
-def run_check(check: Check, environment: dict[str, str]) -> Outcome:
+def run_check(check: Check, environment: dict[str, str]) -> CheckerResult:
     """Run one checker from the project's folder, its output straight to the reader."""
     print(f"── {check.name}", flush=True)
     start = time.monotonic()
@@ -66,7 +66,7 @@ def run_check(check: Check, environment: dict[str, str]) -> Outcome:
     except OSError as error:
         print(f"{error}: remove .venv, then run this again", flush=True)
         code = 1
-    return Outcome(check.name, code, time.monotonic() - start)
+    return CheckerResult(check.name, code, time.monotonic() - start)
 
 
 def run(thorough: bool, rest: list[str]) -> int:

@@ -11,9 +11,9 @@ from build_tools.schema_check.misfit import Misfit, as_misfit
 from build_tools.schema_check.schemas import Kind, quick_validator, schema, validator
 from build_tools.schema_check.wording import (
     Said,
+    cut_short,
     missing_field,
     nearest,
-    shown,
     unknown_field,
     wrong_name,
     wrong_value,
@@ -99,5 +99,5 @@ def field_name(path: FieldPath) -> str:
     last = path[-1]
     if isinstance(last, int):
         around = next((p for p in reversed(path) if isinstance(p, str)), "the list")
-        return f"line {last + 1} of `{shown(around)}`"
-    return f"`{shown(last)}`"
+        return f"line {last + 1} of `{cut_short(around)}`"
+    return f"`{cut_short(last)}`"

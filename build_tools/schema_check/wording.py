@@ -23,7 +23,7 @@ Said = tuple[str, str]
 def unknown_field(name: str, known: Iterable[str]) -> Said:
     """For a field that the schema does not know."""
     known = sorted(known)
-    message = f"`{shown(name)}` is not a field that is read here"
+    message = f"`{cut_short(name)}` is not a field that is read here"
     if near := nearest(name, known):
         return message, f"did you mean `{near}`?"
     return message, f"delete it, or use one of: {', '.join(known)}"
@@ -40,11 +40,11 @@ def wrong_name(misfit: Misfit) -> Said:
     if misfit.keyword == "maxLength":
         length = len(misfit.value)
         return (
-            f"the name `{shown(misfit.value)}` has {length} letters, and "
+            f"the name `{cut_short(misfit.value)}` has {length} letters, and "
             f"{misfit.bound} is the most",
             "shorten it",
         )
-    return f"the name `{shown(misfit.value)}` is not {comment}", f"use {comment}"
+    return f"the name `{cut_short(misfit.value)}` is not {comment}", f"use {comment}"
 
 
 def wrong_value(name: str, misfit: Misfit) -> Said:
@@ -88,7 +88,7 @@ def _pattern(name: str, misfit: Misfit) -> Said:
     comment = _comment(misfit)
     if not str(misfit.value).strip():
         return f"{name} is empty", f"write {comment}"
-    return f'{name} is "{shown(misfit.value)}", but it takes {comment}', f"write {comment}"
+    return f'{name} is "{cut_short(misfit.value)}", but it takes {comment}', f"write {comment}"
 
 
 def _least_or_most(name: str, misfit: Misfit) -> Said:
@@ -115,7 +115,7 @@ def _length(name: str, misfit: Misfit) -> Said:
 
 def _unique(name: str, misfit: Misfit) -> Said:
     twice = next(i for n, i in enumerate(misfit.value) if i in misfit.value[:n])
-    return f'{name} holds "{shown(twice)}" twice', "keep one of the two"
+    return f'{name} holds "{cut_short(twice)}" twice', "keep one of the two"
 
 
 def _one_of(name: str, misfit: Misfit) -> Said:
@@ -162,7 +162,7 @@ def nearest(word: str, known: Iterable[str]) -> str | None:
     return by_small[found[0]] if found else None
 
 
-def shown(value: object) -> str:
+def cut_short(value: object) -> str:
     """A value cut to a length that a line can hold."""
     text = " ".join(str(value).split())
     return text if len(text) <= 40 else text[:39] + "…"
@@ -187,4 +187,4 @@ def _kind_of(value: Any) -> str:
         return "a list"
     if isinstance(value, dict):
         return "a set of fields"
-    return f'"{shown(value)}"'
+    return f'"{cut_short(value)}"'

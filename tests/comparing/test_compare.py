@@ -9,7 +9,7 @@ from typing import Any
 
 import pytest
 
-from build_tools.comparing.change import Change, UnitText, Weight
+from build_tools.comparing.change import Change, Weight, WrittenUnit
 from build_tools.comparing.compare import compare
 from build_tools.comparing.edition import called_for, newer
 from build_tools.editions.unit_texts import text_of_folder
@@ -19,40 +19,40 @@ SLUGS = ("rock-pool", "seeds-on-the-move", "weaving-shed")
 
 
 @cache
-def written(slug: str) -> UnitText:
+def written(slug: str) -> WrittenUnit:
     found = text_of_folder(CONTENT / "units" / slug)
-    assert isinstance(found, UnitText)
+    assert isinstance(found, WrittenUnit)
     return found
 
 
-def unit(slug: str = "rock-pool") -> UnitText:
+def unit(slug: str = "rock-pool") -> WrittenUnit:
     """A published unit, free to be changed."""
     return copy.deepcopy(written(slug))
 
 
-def top(text: UnitText) -> dict[str, Any]:
+def top(text: WrittenUnit) -> dict[str, Any]:
     assert isinstance(text.fields, dict)
     return text.fields
 
 
-def lesson(text: UnitText, number: int) -> dict[str, Any]:
+def lesson(text: WrittenUnit, number: int) -> dict[str, Any]:
     fields = text.lessons[number][0]
     assert isinstance(fields, dict)
     return fields
 
 
-def step(text: UnitText, number: int, place: int) -> dict[str, Any]:
+def step(text: WrittenUnit, number: int, place: int) -> dict[str, Any]:
     found: dict[str, Any] = lesson(text, number)["steps"][place - 1]
     return found
 
 
-def sentences(edit: Callable[[UnitText], object], slug: str = "rock-pool") -> list[Change]:
+def sentences(edit: Callable[[WrittenUnit], object], slug: str = "rock-pool") -> list[Change]:
     old, new = unit(slug), unit(slug)
     edit(new)
     return list(compare(old, new))
 
 
-EDITS: dict[str, tuple[Callable[[UnitText], object], str, Weight]] = {
+EDITS: dict[str, tuple[Callable[[WrittenUnit], object], str, Weight]] = {
     "shorter step": (
         lambda u: step(u, 2, 3).update(minutes=step(u, 2, 3)["minutes"] - 2),
         "step 3 of lesson 2 is 2 minutes shorter (",
@@ -263,7 +263,7 @@ def altered(fields: Any, path: tuple[Any, ...]) -> None:
     fields[last] = other(fields[last])
 
 
-def altered_in(number: int, path: tuple[Any, ...], text: UnitText) -> None:
+def altered_in(number: int, path: tuple[Any, ...], text: WrittenUnit) -> None:
     """Alter one field of lesson `number`, or of the unit's own file where that is 0."""
     altered(lesson(text, number) if number else top(text), path)
 

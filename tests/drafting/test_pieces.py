@@ -9,14 +9,14 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from build_tools.drafting import answers
-from build_tools.drafting.minutes import Wanted, share_out
+from build_tools.drafting.minutes import MinutesWanted, share_out
 from build_tools.drafting.yaml_text import OneLine, fields
 from build_tools.model.unit import SchoolYears
 from build_tools.source.yaml_reader import read_yaml
 
 steps = st.lists(
     st.builds(
-        lambda least, share, more: Wanted(least, share, least + more),
+        lambda least, share, more: MinutesWanted(least, share, least + more),
         st.integers(1, 6),
         st.integers(1, 9),
         st.integers(0, 20),
@@ -27,7 +27,9 @@ steps = st.lists(
 
 
 @given(steps, st.integers(0, 60))
-def test_minutes_add_up_and_no_step_is_under_its_least(wanted: list[Wanted], more: int) -> None:
+def test_minutes_add_up_and_no_step_is_under_its_least(
+    wanted: list[MinutesWanted], more: int
+) -> None:
     minutes = sum(w.least for w in wanted) + more
     shared = share_out(minutes, wanted)
     assert sum(shared) == minutes
@@ -38,7 +40,7 @@ def test_minutes_add_up_and_no_step_is_under_its_least(wanted: list[Wanted], mor
 
 def test_too_few_minutes_are_refused() -> None:
     with pytest.raises(ValueError, match="need 5 minutes, and there are 4"):
-        share_out(4, [Wanted(2, 1, 9), Wanted(3, 1, 9)])
+        share_out(4, [MinutesWanted(2, 1, 9), MinutesWanted(3, 1, 9)])
 
 
 names = st.from_regex(r"[a-z]{1,8}(-[a-z]{1,4})?", fullmatch=True)

@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given
 
 from build_tools.model.build_dance import counts as read_counts
-from build_tools.movement.counts import counts_in, phrases, seconds, shown
+from build_tools.movement.counts import counts_in, figures, phrases, seconds
 from tests.movement.strategies import PUBLISHED, counts, tempi
 
 
@@ -75,4 +75,4 @@ def test_a_phrase_has_counts() -> None:
 
 @given(counts)
 def test_counts_are_shown_as_they_are_written(some: Fraction) -> None:
-    assert read_counts(shown(some)) == some
+    assert read_counts(figures(some)) == some

@@ -18,7 +18,7 @@ from build_tools import cli, sure_files
 from build_tools.checking.check_bank import check_folder
 from build_tools.packs.reading.contents import Pack
 from build_tools.packs.taking_in import journal
-from build_tools.packs.taking_in.placing import plan_for
+from build_tools.packs.taking_in.placing import placing_of
 from tests.support.built_sites import ROOT
 from tests.support.packs import about, empty_bank, pack, unit_files, with_files, written
 
@@ -51,7 +51,7 @@ def files_in(folder: Path) -> dict[str, bytes]:
 @pytest.fixture
 def content(tmp_path: Path) -> Path:
     folder = empty_bank(tmp_path / "content")
-    journal.take(folder, unit_files(), plan_for(folder, Pack(SLUG, "1.0.0", unit_files())))
+    journal.take(folder, unit_files(), placing_of(folder, Pack(SLUG, "1.0.0", unit_files())))
     return folder
 
 
@@ -214,7 +214,7 @@ def test_a_run_stopped_at_any_step_leaves_the_old_or_the_new(
     for at in range(1, 60):
         trial = content.with_name(f"trial-{at}")
         shutil.copytree(content, trial)
-        plan = plan_for(trial, Pack(SLUG, "1.1.0", newer))
+        plan = placing_of(trial, Pack(SLUG, "1.1.0", newer))
         with monkeypatch.context() as patch:
             patch.setattr(sure_files, name, stopping(at, getattr(sure_files, name)))
             try:

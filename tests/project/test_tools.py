@@ -90,10 +90,12 @@ def test_every_check_runs_after_a_failure_and_the_tests_run_last(
 ) -> None:
     ran: list[str] = []
 
-    def run_check(check: test_command.Check, environment: dict[str, str]) -> test_command.Outcome:
+    def run_check(
+        check: test_command.Check, environment: dict[str, str]
+    ) -> test_command.CheckerResult:
         assert environment["BANK_JAVA"]
         ran.append(check.name)
-        return test_command.Outcome(check.name, 1 if check.name == "mypy" else 0, 0.0)
+        return test_command.CheckerResult(check.name, 1 if check.name == "mypy" else 0, 0.0)
 
     monkeypatch.setattr(test_command, "run_check", run_check)
     assert test_command.run(thorough=False, rest=[]) == 1
@@ -102,7 +104,7 @@ def test_every_check_runs_after_a_failure_and_the_tests_run_last(
 
 def test_all_checks_passing_is_a_pass(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(
-        test_command, "run_check", lambda check, _: test_command.Outcome(check.name, 0, 0.0)
+        test_command, "run_check", lambda check, _: test_command.CheckerResult(check.name, 0, 0.0)
     )
     assert test_command.run(thorough=False, rest=[]) == 0
 

@@ -11,7 +11,7 @@ import pytest
 from build_tools.problem import Problem
 from build_tools.schema_check.check import MOST_MISFITS, check_document, field_name
 from build_tools.schema_check.schemas import Kind
-from build_tools.schema_check.wording import lower_first, nearest, shown
+from build_tools.schema_check.wording import cut_short, lower_first, nearest
 from build_tools.source.document import Document, read_data, read_markdown
 from tests.support.banks import CONTENT, UNIT
 from tests.support.schema_fuzz import changed, documents
@@ -293,9 +293,9 @@ def test_near_words(word: str, known: list[str], near: str | None) -> None:
 
 
 def test_values_are_cut_to_a_line() -> None:
-    assert shown("a\n  b") == "a b"
-    assert shown("x" * 40) == "x" * 40
-    assert shown("x" * 41) == "x" * 39 + "…"
+    assert cut_short("a\n  b") == "a b"
+    assert cut_short("x" * 40) == "x" * 40
+    assert cut_short("x" * 41) == "x" * 39 + "…"
 
 
 def test_a_field_is_named_as_the_author_sees_it() -> None:

@@ -198,6 +198,6 @@ def test_the_page_says_of_its_steps_what_the_bank_knows(site: Path, browser: Bro
                         "least": facts.least,
                         "phase": facts.phase,
                         "grouping": facts.grouping,
-                        "moves": facts.moves,
+                        "regroups": facts.regroups,
                         "canWait": facts.can_wait,
                     }

@@ -39,7 +39,7 @@ Steps = tuple[StepFacts, ...]
 def step(
     number: int, phase: str, minutes: int, least: int, grouping: str = "alone", **more: Any
 ) -> StepFacts:
-    facts = {"moves": False, "shows": None, "can_wait": False, **more}
+    facts = {"regroups": False, "shows": None, "can_wait": False, **more}
     return StepFacts(number, minutes, least, phase, grouping, **facts)
 
 
@@ -47,8 +47,8 @@ FORTY_FIVE: Steps = (
     step(1, "warm-up", 5, 4),
     step(2, "recall", 5, 3, "whole class"),
     step(3, "explore", 5, 3, can_wait=True),
-    step(4, "make", 7, 4, "pairs", moves=True),
-    step(5, "develop", 6, 4, "fours", moves=True),
+    step(4, "make", 7, 4, "pairs", regroups=True),
+    step(5, "develop", 6, 4, "fours", regroups=True),
     step(6, "make", 7, 5, "fours"),
     step(7, "rehearse", 3, 2, "fours"),
     step(8, "look and talk", 4, 3, "fours", shows=17.8),
@@ -60,15 +60,15 @@ THIRTY: Steps = (
     step(3, "make", 8, 6),
     step(4, "rehearse", 3, 2, "whole class"),
     step(5, "explore", 5, 4),
-    step(6, "look and talk", 3, 2, "half class", moves=True),
+    step(6, "look and talk", 3, 2, "half class", regroups=True),
     step(7, "cool-down", 3, 2),
 )
 TALK_IN_THE_MIDDLE: Steps = (
     step(1, "warm-up", 5, 4),
-    step(2, "join", 6, 4, "fours", moves=True),
+    step(2, "join", 6, 4, "fours", regroups=True),
     step(3, "look and talk", 5, 3, "fours"),
     step(4, "rehearse", 8, 5, "whole class"),
-    step(5, "look and talk", 5, 4, "pairs", moves=True),
+    step(5, "look and talk", 5, 4, "pairs", regroups=True),
     step(6, "cool-down", 4, 2),
 )
 NO_TALK: Steps = (step(1, "warm-up", 4, 4), step(2, "make", 9, 9), step(3, "join", 7, 1))
@@ -89,10 +89,12 @@ def some_lesson(chance: random.Random) -> Steps:
     for number, phase in enumerate(phases, start=1):
         minutes = chance.randint(1, 14)
         grouping = chance.choice(GROUPINGS)
-        moves = regrouped(steps[-1].grouping if steps else None, grouping)
+        regroups = regrouped(steps[-1].grouping if steps else None, grouping)
         least = chance.randint(1, minutes)
         waits = chance.random() < 0.25
-        steps.append(step(number, phase, minutes, least, grouping, moves=moves, can_wait=waits))
+        steps.append(
+            step(number, phase, minutes, least, grouping, regroups=regroups, can_wait=waits)
+        )
     return tuple(steps)
 
 

@@ -21,7 +21,7 @@ def steps(draw: st.DrawFn, phase: st.SearchStrategy[str]) -> StepFacts:
         least=draw(st.integers(1, minutes)),
         phase=draw(phase),
         grouping=draw(st.sampled_from(GROUPINGS)),
-        moves=False,
+        regroups=False,
         shows=None,
         can_wait=draw(st.booleans()),
     )
@@ -37,7 +37,7 @@ def lessons(draw: st.DrawFn) -> tuple[StepFacts, ...]:
     ]
     befores = (None, *(step.grouping for step in found[:-1]))
     return tuple(
-        replace(step, number=number, moves=regrouped(before, step.grouping))
+        replace(step, number=number, regroups=regrouped(before, step.grouping))
         for number, (before, step) in enumerate(zip(befores, found, strict=True), start=1)
     )
 

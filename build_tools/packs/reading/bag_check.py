@@ -7,7 +7,7 @@ import re
 from collections.abc import Iterator, Mapping
 
 from build_tools.packs.bag import decoded
-from build_tools.packs.reading.names import refuse_path, shown
+from build_tools.packs.reading.names import printable, refuse_path
 from build_tools.packs.reading.refusal import RefusedError
 
 _VERSIONS = ("1.0", "0.97")
@@ -53,7 +53,7 @@ def payload_of(files: Mapping[str, bytes]) -> dict[str, bytes]:
         told = dict(_digests(name, bag[name], version))
         for path in told:
             if path.startswith("tagmanifest-"):
-                raise RefusedError(f"{name} names a manifest of its own kind, `{shown(path)}`")
+                raise RefusedError(f"{name} names a manifest of its own kind, `{printable(path)}`")
         _compare(name, told, tags, "tag file")
     _check_info(bag.get("bag-info.txt"), payload)
     return {name.removeprefix("data/"): data for name, data in payload.items()}
@@ -112,10 +112,10 @@ def _digests(name: str, raw: bytes, version: str) -> Iterator[tuple[str, str]]:
         if payload == name.startswith("tag"):
             where = "outside" if not payload else "in"
             raise RefusedError(
-                f"{name}, line {number}: `{shown(path)}` lies {where} the folder data"
+                f"{name}, line {number}: `{printable(path)}` lies {where} the folder data"
             )
         if path in seen:
-            raise RefusedError(f"{name}, line {number}: `{shown(path)}` is named twice")
+            raise RefusedError(f"{name}, line {number}: `{printable(path)}` is named twice")
         seen.add(path)
         yield path, found[1].lower()
 
@@ -124,15 +124,15 @@ def _compare(name: str, told: Mapping[str, str], files: Mapping[str, bytes], wha
     algorithm = _ALGORITHMS[_algorithm(name)]
     for path, digest in told.items():
         if path not in files:
-            raise RefusedError(f"the {what} `{shown(path)}` is missing, though {name} names it")
+            raise RefusedError(f"the {what} `{printable(path)}` is missing, though {name} names it")
         if hashlib.new(algorithm, files[path], usedforsecurity=False).hexdigest() != digest:
-            raise RefusedError(f"the {what} `{shown(path)}` was changed after it was packed")
+            raise RefusedError(f"the {what} `{printable(path)}` was changed after it was packed")
 
 
 def _all_named(name: str, told: Mapping[str, str], payload: Mapping[str, bytes]) -> None:
     for path in payload:
         if path not in told:
-            raise RefusedError(f"`{shown(path)}` was added: {name} does not name it")
+            raise RefusedError(f"`{printable(path)}` was added: {name} does not name it")
 
 
 def _check_info(raw: bytes | None, payload: Mapping[str, bytes]) -> None:

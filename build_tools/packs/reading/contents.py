@@ -11,7 +11,7 @@ from html.parser import HTMLParser
 from build_tools.packs.about import FORMAT
 from build_tools.packs.hidden_data import PictureError, cleaned
 from build_tools.packs.reading.drawings import refuse_active
-from build_tools.packs.reading.names import shown
+from build_tools.packs.reading.names import printable
 from build_tools.packs.reading.refusal import RefusedError
 from build_tools.sentences.word_lists import word_list
 from build_tools.source.folder import is_slug
@@ -50,7 +50,7 @@ def contents_of(payload: Mapping[str, bytes]) -> Pack:
         elif path in _REST:
             _text(path, data)
         else:
-            raise RefusedError(f"`{shown(path)}` has no place in a unit's pack")
+            raise RefusedError(f"`{printable(path)}` has no place in a unit's pack")
     slug, edition = _named(payload)
     return Pack(slug, edition, unit)
 
@@ -66,7 +66,7 @@ def _refuse_odd(path: str, data: bytes) -> None:
         if path.endswith(".svg"):
             refuse_active(f"unit/{path}", data)
     else:
-        raise RefusedError(f"`unit/{shown(path)}` is not a file of a unit")
+        raise RefusedError(f"`unit/{printable(path)}` is not a file of a unit")
 
 
 def _text(path: str, data: bytes) -> str:
@@ -123,4 +123,4 @@ class _Page(HTMLParser):
                 raise RefusedError(f"{self._path}:{line}: the page runs something by `{key[:30]}`")
             leads = key in ("href", "src", "action", "formaction", "xlink:href", "data", "srcset")
             if leads and value and not _SAFE.match(value):
-                raise RefusedError(f"{self._path}:{line}: the page leads to `{shown(value)}`")
+                raise RefusedError(f"{self._path}:{line}: the page leads to `{printable(value)}`")

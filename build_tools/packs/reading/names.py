@@ -21,7 +21,7 @@ def refuse_path(path: str) -> None:
     """Raise for a path that leads out of the pack or that some computer cannot hold."""
     why = _wrong_whole(path) or next(filter(None, map(_wrong_part, _parts(path))), None)
     if why:
-        raise RefusedError(f"the path `{shown(path)}` {why}")
+        raise RefusedError(f"the path `{printable(path)}` {why}")
 
 
 def refuse_clashes(paths: Iterable[str]) -> None:
@@ -31,9 +31,9 @@ def refuse_clashes(paths: Iterable[str]) -> None:
     for path in paths:
         key = _same(path)
         if key in seen:
-            both = "twice" if seen[key] == path else f"beside `{shown(seen[key])}`"
+            both = "twice" if seen[key] == path else f"beside `{printable(seen[key])}`"
             raise RefusedError(
-                f"the path `{shown(path)}` is there {both}: on some computers they are one file"
+                f"the path `{printable(path)}` is there {both}: on some computers they are one file"
             )
         seen[key] = path
         parts = key.split("/")
@@ -41,11 +41,11 @@ def refuse_clashes(paths: Iterable[str]) -> None:
     for key, path in seen.items():
         if key in folders:
             raise RefusedError(
-                f"`{shown(path)}` is a file and, for `{shown(folders[key])}`, a folder too"
+                f"`{printable(path)}` is a file and, for `{printable(folders[key])}`, a folder too"
             )
 
 
-def shown(path: str) -> str:
+def printable(path: str) -> str:
     """A path that can be printed: no controls, and not too long."""
     plain = "".join(letter if letter.isprintable() else "?" for letter in path)
     return plain if len(plain) <= 60 else f"{plain[:59]}…"

@@ -12,7 +12,7 @@ import zlib
 from dataclasses import dataclass
 
 from build_tools.packs.limits import MOST_FILE, MOST_FILES, MOST_PACK, MOST_TIMES, MOST_WHOLE
-from build_tools.packs.reading.names import refuse_clashes, refuse_path, shown
+from build_tools.packs.reading.names import printable, refuse_clashes, refuse_path
 from build_tools.packs.reading.refusal import RefusedError
 
 _END = struct.Struct("<4s4H2IH")
@@ -55,7 +55,7 @@ def unzipped(data: bytes) -> dict[str, bytes]:
     for entry in sorted(entries, key=lambda one: one.offset):
         if entry.offset != at:
             what = "share bytes" if entry.offset < at else "have bytes between them"
-            raise RefusedError(f"its files {what}, before `{shown(entry.name)}`")
+            raise RefusedError(f"its files {what}, before `{printable(entry.name)}`")
         body, at = _body(data, entry, start)
         if not entry.name.endswith("/"):
             found[entry.name] = body
@@ -121,7 +121,7 @@ def _central(data: bytes, at: int, end: int) -> tuple[_Entry, int]:
     _refuse_flags(name, flags, method)
     if _ZIP64 in (packed, size, offset):
         raise RefusedError(
-            f"`{shown(name)}` says that it is larger than four thousand million bytes"
+            f"`{printable(name)}` says that it is larger than four thousand million bytes"
         )
     _refuse_extra(name, fields)
     return _Entry(name, flags, method, crc, packed, size, offset), after
@@ -132,21 +132,25 @@ def _name(raw: bytes, flags: int) -> str:
         return raw.decode("utf-8" if flags & _UTF8 else "ascii")
     except UnicodeDecodeError:
         raise RefusedError(
-            f"the name `{shown(raw.decode('ascii', 'replace'))}` is not written in UTF-8"
+            f"the name `{printable(raw.decode('ascii', 'replace'))}` is not written in UTF-8"
         ) from None
 
 
 def _refuse_kind(name: str, system: int, mode: int) -> None:
     kind = _KINDS.get(mode >> 12) if system == _UNIX or mode >> 12 else None
     if kind:
-        raise RefusedError(f"`{shown(name)}` is {kind}, not a file")
+        raise RefusedError(f"`{printable(name)}` is {kind}, not a file")
 
 
 def _refuse_flags(name: str, flags: int, method: int) -> None:
     if flags & (_ENCRYPTED | _STRONG | _HIDDEN):
-        raise RefusedError(f"`{shown(name)}` is locked with a password: ask for a pack without one")
+        raise RefusedError(
+            f"`{printable(name)}` is locked with a password: ask for a pack without one"
+        )
     if flags & _PATCH or method not in (_STORED, _DEFLATED):
-        raise RefusedError(f"`{shown(name)}` is packed in a way that is not read (method {method})")
+        raise RefusedError(
+            f"`{printable(name)}` is packed in a way that is not read (method {method})"
+        )
 
 
 def _refuse_extra(name: str, fields: bytes) -> None:
@@ -154,22 +158,22 @@ def _refuse_extra(name: str, fields: bytes) -> None:
     while at + 4 <= len(fields):
         kind, size = struct.unpack_from("<2H", fields, at)
         if kind == _OTHER_NAME:
-            raise RefusedError(f"`{shown(name)}` has a second name")
+            raise RefusedError(f"`{printable(name)}` has a second name")
         at += 4 + size
     if at != len(fields):
-        raise RefusedError(f"what is noted of `{shown(name)}` is damaged")
+        raise RefusedError(f"what is noted of `{printable(name)}` is damaged")
 
 
 def _refuse_too_much(files: list[_Entry]) -> None:
     for entry in files:
         if entry.size > MOST_FILE:
             raise RefusedError(
-                f"`{shown(entry.name)}` has {entry.size:,} bytes, more than {MOST_FILE:,}"
+                f"`{printable(entry.name)}` has {entry.size:,} bytes, more than {MOST_FILE:,}"
             )
         if entry.size > max(_SMALL, MOST_TIMES * entry.packed):
             raise RefusedError(
-                f"`{shown(entry.name)}` gets {entry.size:,} bytes out of {entry.packed:,}, more "
-                f"than {MOST_TIMES} times as many"
+                f"`{printable(entry.name)}` gets {entry.size:,} bytes out of {entry.packed:,}, "
+                f"more than {MOST_TIMES} times as many"
             )
     whole = sum(entry.size for entry in files)
     if whole > MOST_WHOLE:
@@ -179,7 +183,7 @@ def _refuse_too_much(files: list[_Entry]) -> None:
 def _body(data: bytes, entry: _Entry, end: int) -> tuple[bytes, int]:
     """What is in one file, and where its last byte is behind."""
     at = entry.offset
-    damaged = RefusedError(f"`{shown(entry.name)}` is not where the list of files says")
+    damaged = RefusedError(f"`{printable(entry.name)}` is not where the list of files says")
     if at + _LOCAL.size > end or data[at : at + 4] != b"PK\x03\x04":
         raise damaged
     _, _, flags, method, _, _, crc, packed, size, long, extra = _LOCAL.unpack_from(data, at)
@@ -192,12 +196,12 @@ def _body(data: bytes, entry: _Entry, end: int) -> tuple[bytes, int]:
     later = flags & _SIZES_AFTER and told in ((0, 0, 0), (entry.crc, 0, 0))
     same = told == (entry.crc, entry.packed, entry.size)
     if _name(raw, flags) != entry.name or method != entry.method or not (same or later):
-        raise RefusedError(f"`{shown(entry.name)}` is described in two ways that differ")
+        raise RefusedError(f"`{printable(entry.name)}` is described in two ways that differ")
     _refuse_flags(entry.name, flags, method)
     _refuse_extra(entry.name, data[at + _LOCAL.size + long : start])
     body = _unpacked(data[start:after], entry)
     if len(body) != entry.size or zlib.crc32(body) != entry.crc:
-        raise RefusedError(f"`{shown(entry.name)}` is damaged: ask for the pack again")
+        raise RefusedError(f"`{printable(entry.name)}` is damaged: ask for the pack again")
     if flags & _SIZES_AFTER:
         after = _behind_descriptor(data, after, entry)
     return body, after
@@ -211,9 +215,11 @@ def _unpacked(packed: bytes, entry: _Entry) -> bytes:
         # one byte more than it says: enough to see that it lies, whatever it would grow to
         body = reader.decompress(packed, entry.size + 1)
     except zlib.error:
-        raise RefusedError(f"`{shown(entry.name)}` is damaged: ask for the pack again") from None
+        raise RefusedError(
+            f"`{printable(entry.name)}` is damaged: ask for the pack again"
+        ) from None
     if reader.unconsumed_tail or reader.unused_data or not reader.eof:
-        raise RefusedError(f"`{shown(entry.name)}` holds more than it says")
+        raise RefusedError(f"`{printable(entry.name)}` holds more than it says")
     return body
 
 
@@ -223,4 +229,4 @@ def _behind_descriptor(data: bytes, at: int, entry: _Entry) -> int:
     for told in (_DESCRIPTOR + body, body):
         if data[at : at + len(told)] == told:
             return at + len(told)
-    raise RefusedError(f"`{shown(entry.name)}` is described in two ways that differ")
+    raise RefusedError(f"`{printable(entry.name)}` is described in two ways that differ")

@@ -16,7 +16,7 @@ from pathlib import Path
 from filelock import FileLock, Timeout
 
 from build_tools import sure_files
-from build_tools.packs.taking_in.placing import Plan
+from build_tools.packs.taking_in.placing import Placing
 
 ROOM = ".taking-in"
 LOCK = ".taking-in.lock"
@@ -44,7 +44,7 @@ def alone_in(content: Path) -> Iterator[None]:
         raise BusyError from None
 
 
-def take(content: Path, files: Mapping[str, bytes], plan: Plan) -> None:
+def take(content: Path, files: Mapping[str, bytes], plan: Placing) -> None:
     """Put `files` where `plan` says.
 
     Raises OSError, and then everything is as it was, or HalfwayError.

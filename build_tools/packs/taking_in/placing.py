@@ -16,7 +16,7 @@ Why = Literal["new", "here", "newer", "older", "other"]
 
 
 @dataclass(frozen=True, slots=True)
-class Plan:
+class Placing:
     """Where the unit goes, below the content folder, and where what is there now goes first.
 
     `why` is new: no such unit is here; here: these very files are; newer: a later edition of the
@@ -30,24 +30,24 @@ class Plan:
     """Where the unit that is here now goes; None where it stays or there is none."""
 
 
-def plan_for(content: Path, pack: Pack) -> Plan:
+def placing_of(content: Path, pack: Pack) -> Placing:
     """What taking in `pack` would do in the bank at `content`. Nothing is written."""
     here = content / UNITS / pack.slug
     if not here.exists():
-        return Plan("new", f"{UNITS}/{pack.slug}")
+        return Placing("new", f"{UNITS}/{pack.slug}")
     same = _folder_with(content, pack)
     told = _told(here)
     edition = str(told.get("edition", "")) or None
     if same is not None:
-        return Plan("here", same, edition)
+        return Placing("here", same, edition)
     theirs = _fields(pack.unit_files["unit.md"])
     kept = _free(content, f"{pack.slug}-{pack.edition}")
     if theirs.get("publisher") != told.get("publisher") or edition is None:
-        return Plan("other", kept, edition)
+        return Placing("other", kept, edition)
     if _number(pack.edition) > _number(edition):
         moved = _free(content, f"{pack.slug}-{edition}")
-        return Plan("newer", f"{UNITS}/{pack.slug}", edition, moved)
-    return Plan("older" if _number(pack.edition) < _number(edition) else "other", kept, edition)
+        return Placing("newer", f"{UNITS}/{pack.slug}", edition, moved)
+    return Placing("older" if _number(pack.edition) < _number(edition) else "other", kept, edition)
 
 
 def _free(content: Path, name: str) -> str:

@@ -110,8 +110,8 @@ def _problems(problems: Iterable[Problem]) -> tuple[ProblemView, ...]:
         ProblemView(
             grade=p.severity,
             place=_place(p),
-            message=_said(p.message),
-            help=_said(p.help),
+            message=_as_sentence(p.message),
+            help=_as_sentence(p.help),
             rule=_rule(p.rule),
         )
         for p in sorted(problems, key=lambda p: (GRADES.index(p.severity), p))
@@ -123,12 +123,12 @@ def _allowance(allowance: Allowance) -> AllowanceView:
     return AllowanceView(
         rule=_rule(problem.rule),
         place=_place(problem),
-        message=_said(problem.message),
+        message=_as_sentence(problem.message),
         reason=sentence(allowance.reason),
     )
 
 
-def _said(text: str) -> str:
+def _as_sentence(text: str) -> str:
     """What a rule says, as a sentence; names in backticks stand in quotation marks."""
     return sentence(_NAME.sub(r"“\1”", text))
 

@@ -8,7 +8,7 @@ from markupsafe import Markup
 
 from build_tools.model.lesson import Lesson, Question, Step
 from build_tools.model.unit import Unit
-from build_tools.movement.counts import shown
+from build_tools.movement.counts import figures
 from build_tools.pages.frame import Link
 from build_tools.pages.shown import Picture, capital, quoted
 from build_tools.pages.unit.unit_dance import strip_of
@@ -56,7 +56,7 @@ class StepData:
     """What kind of step it is, in the schema's word."""
     grouping: str
     """How pupils are grouped, in the schema's word."""
-    moves: bool
+    regroups: bool
     """Whether pupils are regrouped before it."""
     shows: str | None
     """The least seconds of one run of what it shows; None where it shows nothing timed."""
@@ -133,7 +133,7 @@ def step_data(facts: StepFacts) -> StepData:
         least=str(facts.least),
         phase=facts.phase,
         grouping=facts.grouping,
-        moves=facts.moves,
+        regroups=facts.regroups,
         shows=None if facts.shows is None else f"{facts.shows:g}",
         can_wait=facts.can_wait,
     )
@@ -165,7 +165,7 @@ def _step(
         task=step.task,
         look_for=step.look_for,
         questions=tuple(question_view(q) for q in step.ask),
-        counts=f"{shown(step.counts)}{pace}" if step.counts else None,
+        counts=f"{figures(step.counts)}{pace}" if step.counts else None,
         easier=step.easier,
         harder=step.harder,
         talk=_TALK if has_talk and step.phase == _LOOKING else None,

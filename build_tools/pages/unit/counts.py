@@ -8,7 +8,7 @@ from fractions import Fraction
 from build_tools.model.bank import Bank
 from build_tools.model.dance import Section, Transition
 from build_tools.model.unit import Unit
-from build_tools.movement.counts import shown
+from build_tools.movement.counts import figures
 from build_tools.pages.frame import Frame, Link, frame
 from build_tools.pages.page import Page
 from build_tools.pages.shown import capital, sentence
@@ -274,7 +274,7 @@ def _move(move: Move) -> RowView:
 def _range(start: Fraction, end: Fraction) -> str:
     """Which counts something takes: 3, 1 to 8. A part of a count takes the count it falls in."""
     first, last = start // 1 + 1, -(-end // 1)
-    return shown(Fraction(first)) if first >= last else f"{first} to {last}"
+    return figures(Fraction(first)) if first >= last else f"{first} to {last}"
 
 
 def _number(value: Fraction) -> str:

@@ -18,7 +18,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.wording_lesson import ALONE_FIRST
-from build_tools.views.dance.progress import Place, held, steps_in_order
+from build_tools.views.dance.progress import StepPlace, held, steps_in_order
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
@@ -38,7 +38,7 @@ def check(unit: Unit) -> Iterator[Finding]:
                 continue
             if _tried_before(lesson, index):
                 continue
-            met = _met_before(unit, Place(lesson.number, index))
+            met = _met_before(unit, StepPlace(lesson.number, index))
             for n, name in enumerate(step.makes):
                 if name in own and name not in met:
                     yield Finding(
@@ -51,7 +51,7 @@ def check(unit: Unit) -> Iterator[Finding]:
                     )
 
 
-def _met_before(unit: Unit, here: Place) -> set[str]:
+def _met_before(unit: Unit, here: StepPlace) -> set[str]:
     """Every part of the dance that a step before `here` names, or that is within one."""
     found: set[str] = set()
     for place, _, step in steps_in_order(unit):

@@ -17,7 +17,7 @@ from collections.abc import Iterator
 
 from build_tools.model.dance import Passage, Section
 from build_tools.model.unit import Unit
-from build_tools.movement.counts import shown
+from build_tools.movement.counts import figures
 from build_tools.movement.relationships import passage_counts
 from build_tools.movement.whole import danced_counts, lengths
 from build_tools.problem import Grade
@@ -46,23 +46,23 @@ def check(unit: Unit) -> Iterator[Finding]:
         if danced == section.counts:
             continue
         each = " + ".join(
-            f"{shown(passage_counts(p, known))} ({_label(p)})" for p in section.danced
+            f"{figures(passage_counts(p, known))} ({_label(p)})" for p in section.danced
         )
-        apart = shown(abs(danced - section.counts))
+        apart = figures(abs(danced - section.counts))
         mend = (
             f"take {apart} off what is danced" if danced > section.counts else f"dance {apart} more"
         )
         yield Finding(
             unit.file,
             ("sections", letter, "counts"),
-            f"section {letter} has {shown(section.counts)} counts, but what is danced in it takes "
-            f"{shown(danced)}: {each}",
-            f"write `counts: {shown(danced)}`, or {mend}",
+            f"section {letter} has {figures(section.counts)} counts, but what is danced in it "
+            f"takes {figures(danced)}: {each}",
+            f"write `counts: {figures(danced)}`, or {mend}",
         )
 
 
 def _nothing_said(unit: Unit, section: Section) -> Finding:
-    counts = shown(section.counts) if section.counts else "0"
+    counts = figures(section.counts) if section.counts else "0"
     return Finding(
         unit.file,
         ("sections", section.letter, "counts"),
@@ -76,6 +76,6 @@ def _label(passage: Passage) -> str:
     names = " and ".join(passage.what)
     times = f", {passage.times} times" if passage.times > 1 else ""
     parts = f" of {passage.parts} parts" if passage.parts else ""
-    after = f" {shown(passage.after)} apart" if passage.after is not None else ""
+    after = f" {figures(passage.after)} apart" if passage.after is not None else ""
     fit = "" if passage.fit == "unison" else f", {passage.fit}{parts}{after}"
     return f"{names}{times}{fit}"

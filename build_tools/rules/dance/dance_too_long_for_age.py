@@ -12,15 +12,13 @@ Good:
 from __future__ import annotations
 
 from collections.abc import Iterator
-from fractions import Fraction
 
-from build_tools.model.dance import Seconds
 from build_tools.model.school_years import ages
 from build_tools.model.unit import Unit
 from build_tools.movement.whole import whole_counts, whole_seconds
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.words.plain_words import counts_in_words, seconds_in_words
+from build_tools.views.words.plain_words import counts_in_words, length_in_words
 
 GRADE: Grade = "question"
 SOURCE = (
@@ -51,11 +49,9 @@ def check(unit: Unit) -> Iterator[Finding]:
     yield Finding(
         unit.file,
         ("dance", "form"),
-        f"the dance lasts {_said(length.least)} or more{made_of}; at ages {span[0]} to {span[1]} a "
-        f"class dance lasts about {_said(Fraction(usual))}, and {_said(Fraction(most))} at most",
-        f"take a section or a repeat out of `form`: it is {_said(length.least - most)} over",
+        f"the dance lasts {length_in_words(length.least)} or more{made_of}; at ages {span[0]} to "
+        f"{span[1]} a class dance lasts about {length_in_words(usual)}, and "
+        f"{length_in_words(most)} at most",
+        "take a section or a repeat out of `form`: it is "
+        f"{length_in_words(length.least - most)} over",
     )
-
-
-def _said(seconds: Fraction) -> str:
-    return seconds_in_words(Seconds(seconds, seconds))

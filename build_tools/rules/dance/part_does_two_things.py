@@ -17,7 +17,7 @@ from itertools import pairwise
 
 from build_tools.model.dance import Dance, Section, Transition
 from build_tools.model.unit import Unit
-from build_tools.movement.counts import shown
+from build_tools.movement.counts import figures
 from build_tools.movement.development import actions_of
 from build_tools.movement.relationships import PartSpan, part_spans, parts_in, passage_counts
 from build_tools.movement.whole import lengths, transition_between
@@ -67,7 +67,7 @@ def _too_early(unit: Unit, n: int, overlap: Transition, early: Fraction) -> Iter
         yield Finding(
             unit.file,
             ("transitions", n, "counts"),
-            f"section {second} starts {shown(early)} counts before section {first} ends, and in "
+            f"section {second} starts {figures(early)} counts before section {first} ends, and in "
             f"those counts {clash} moves in both",
             f"let those who start section {second} be still at the end of section {first}, or "
             "write `as: straight on` with no counts",

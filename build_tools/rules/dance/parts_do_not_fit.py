@@ -16,7 +16,7 @@ from fractions import Fraction
 
 from build_tools.model.dance import Passage, Section
 from build_tools.model.unit import Unit
-from build_tools.movement.counts import shown
+from build_tools.movement.counts import figures
 from build_tools.movement.relationships import CANONS, parts_in
 from build_tools.movement.whole import lengths
 from build_tools.problem import FieldPath, Grade
@@ -106,9 +106,9 @@ def _canon(
             yield Finding(
                 unit.file,
                 (*path, "after"),
-                f"in section {section.letter} all finish together after {shown(phrase)} counts, "
-                f"but part {parts} joins in only at {shown(after * (parts - 1))}: {parts - 1} "
-                f"times {shown(after)}",
+                f"in section {section.letter} all finish together after {figures(phrase)} counts, "
+                f"but part {parts} joins in only at {figures(after * (parts - 1))}: {parts - 1} "
+                f"times {figures(after)}",
                 "start the parts closer together, or have fewer of them",
             )
         return
@@ -117,10 +117,10 @@ def _canon(
     yield Finding(
         unit.file,
         (*path, "after"),
-        f"in section {section.letter} each part starts {shown(after)} counts after the one before, "
-        f"but what it dances lasts {shown(phrase)}: for {counts_in_words(after - phrase)} nobody "
-        "moves",
-        f"write `after: {shown(phrase)}` or less, or say in `who` that all hold still between",
+        f"in section {section.letter} each part starts {figures(after)} counts after the one "
+        f"before, but what it dances lasts {figures(phrase)}: for "
+        f"{counts_in_words(after - phrase)} nobody moves",
+        f"write `after: {figures(phrase)}` or less, or say in `who` that all hold still between",
     )
 
 

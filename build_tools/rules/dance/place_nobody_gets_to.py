@@ -17,7 +17,7 @@ from itertools import pairwise, permutations
 
 from build_tools.model.dance import Transition
 from build_tools.model.unit import Unit
-from build_tools.movement.counts import shown
+from build_tools.movement.counts import figures
 from build_tools.movement.whole import transition_between
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
@@ -65,7 +65,7 @@ def check(unit: Unit) -> Iterator[Finding]:
 def _why(transition: Transition) -> str:
     if transition.kind in ("cut", "straight on"):
         return f"the change is {'a cut' if transition.kind == 'cut' else 'straight on'}, 0 counts"
-    counts = f" of {shown(transition.counts)} counts" if transition.counts else ""
+    counts = f" of {figures(transition.counts)} counts" if transition.counts else ""
     if transition.kind == "hold":
         return f"the change is a hold{counts}, in which nobody moves"
     return f"`how` says nothing of going there in the {transition.kind}{counts}"

@@ -13,13 +13,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from build_tools.model.dance import Dance, Seconds, Sound
+from build_tools.model.dance import Dance, Sound
 from build_tools.model.unit import Unit
 from build_tools.movement.counts import seconds
 from build_tools.movement.whole import Stretch, stretches
 from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.words.plain_words import seconds_in_words
+from build_tools.views.words.plain_words import length_in_words
 
 GRADE: Grade = "error"
 SOURCE = "common practice, no source"
@@ -78,11 +78,7 @@ def _too_short(
     yield Finding(
         unit.file,
         path,
-        f"the recording lasts {_said(Fraction(sound.lasts))}, but {what} takes {_said(least)}: the "
-        f"sound stops {_said(least - sound.lasts)} early",
+        f"the recording lasts {length_in_words(sound.lasts)}, but {what} takes "
+        f"{length_in_words(least)}: the sound stops {length_in_words(least - sound.lasts)} early",
         "write `looped: true` if it is played round and round, or choose a longer recording",
     )
-
-
-def _said(length: Fraction) -> str:
-    return seconds_in_words(Seconds(length, length))

@@ -15,7 +15,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from build_tools.model.unit import Unit
-from build_tools.movement.counts import shown
+from build_tools.movement.counts import figures
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 
@@ -31,13 +31,13 @@ def check(unit: Unit) -> Iterator[Finding]:
     if dance.tempo is not None:
         return
     counted = [
-        f"section {letter} has {shown(section.counts)}"
+        f"section {letter} has {figures(section.counts)}"
         for letter, section in dance.sections.items()
         if section.counts is not None and section.sound.follows == _KEPT
     ]
     if dance.sound.follows == _KEPT:
         counted += [
-            f"the transition from {t.start} to {t.end} has {shown(t.counts)}"
+            f"the transition from {t.start} to {t.end} has {figures(t.counts)}"
             for t in dance.transitions
             if t.counts is not None
         ]

@@ -44,7 +44,7 @@ def check(unit: Unit) -> Iterator[Finding]:
             yield Finding(
                 lesson.file,
                 ("steps", index, "task"),
-                f"step {index + 1} makes {_said(unit.dance, name)}, but "
+                f"step {index + 1} makes {_what_is_made(unit.dance, name)}, but "
                 "says neither how long it is nor how pupils will remember it: 0 of 2",
                 "add the counts and a way to keep it, such as: eight counts long; say the words to "
                 "remember it",
@@ -76,7 +76,7 @@ def _names_its_moves(dance: Dance, name: str, text: str) -> bool:
     return sum(bool(a.word) and str(a.word).lower() in text for a in motif.actions) > 1
 
 
-def _said(dance: Dance, name: str) -> str:
+def _what_is_made(dance: Dance, name: str) -> str:
     section = dance.sections.get(name)
     if section is not None and section.counts is not None:
         return f"section {name} of {counts_in_words(section.counts)}"

@@ -17,7 +17,7 @@ from math import ceil
 
 from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
-from build_tools.movement.counts import shown
+from build_tools.movement.counts import figures
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.wording_lesson import DANCED_WHILE_TALKING
@@ -45,8 +45,8 @@ def check(unit: Unit) -> Iterator[Finding]:
     yield Finding(
         worst.file,
         ("steps",),
-        f"in the whole unit pupils watch and talk for {shown(watched)} minutes and move for "
-        f"{shown(moved)}; in lesson {worst.number} they watch and talk for {shown(most)} of "
+        f"in the whole unit pupils watch and talk for {figures(watched)} minutes and move for "
+        f"{figures(moved)}; in lesson {worst.number} they watch and talk for {figures(most)} of "
         f"{sum(step.minutes for step in worst.steps)}",
         f"turn {minutes_in_words(ceil((watched - moved) / 2))} or more of watching into "
         "dancing, such as by letting groups dance at once",

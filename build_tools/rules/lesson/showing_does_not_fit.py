@@ -13,14 +13,12 @@ Good:
 from __future__ import annotations
 
 from collections.abc import Iterator
-from fractions import Fraction
 
-from build_tools.model.dance import Seconds
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.lesson.showing import CHANGE_OVER_SECONDS, USUAL_CLASS, Showing, showing
-from build_tools.views.words.plain_words import minutes_in_words, seconds_in_words
+from build_tools.views.words.plain_words import length_in_words, minutes_in_words
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
@@ -45,7 +43,7 @@ def check(unit: Unit) -> Iterator[Finding]:
                 lesson.file,
                 ("steps", index, "minutes"),
                 f"step {index + 1} has {minutes_in_words(step.minutes)}, but its showing takes "
-                f"about {_said(found)}",
+                f"about {_sum_in_words(found)}",
                 f"give it {minutes_in_words(needed)}"
                 + (
                     ", or let half the groups dance at once"
@@ -55,13 +53,12 @@ def check(unit: Unit) -> Iterator[Finding]:
             )
 
 
-def _said(found: Showing) -> str:
-    run = seconds_in_words(Seconds(found.run, found.run))
+def _sum_in_words(found: Showing) -> str:
+    run = length_in_words(found.run)
     runs = f"{found.runs} runs" if found.runs > 1 else "1 run"
     who = f" ({found.groups} groups in a class of {USUAL_CLASS})" if found.groups > 2 else ""
-    talked = Fraction(found.talk)
-    talk = f", and {seconds_in_words(Seconds(talked, talked))} of talk" if found.talk else ""
+    talk = f", and {length_in_words(found.talk)} of talk" if found.talk else ""
     change = f"{CHANGE_OVER_SECONDS} seconds to change over"
     change += " after each" if found.runs > 1 else ""
-    whole = seconds_in_words(Seconds(found.seconds, found.seconds))
+    whole = length_in_words(found.seconds)
     return f"{whole}: {runs} of {run}{who}, {change}{talk}"

@@ -70,14 +70,14 @@ def _unprepared(dance: Dance, lesson: Lesson) -> Finding | None:
         return Finding(
             lesson.file,
             ("steps", index, "task"),
-            f"the warm-up gets {_said(ready) or 'nothing'} ready, but step {n + 1} needs "
-            f"{_said(wanted)}: 0 of {len(wanted)} in common",
+            f"the warm-up gets {_kinds_in_words(ready) or 'nothing'} ready, but step {n + 1} needs "
+            f"{_kinds_in_words(wanted)}: 0 of {len(wanted)} in common",
             f"add what the lesson needs, such as: {_such_as(wanted)}",
         )
     return None
 
 
-def _said(kinds: frozenset[str]) -> str:
+def _kinds_in_words(kinds: frozenset[str]) -> str:
     return listed([words for kind, words in _IN_WORDS.items() if kind in kinds])
 
 

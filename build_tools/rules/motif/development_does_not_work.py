@@ -17,7 +17,7 @@ from collections.abc import Iterator
 
 from build_tools.model.dance import Dance, Development
 from build_tools.model.unit import Unit
-from build_tools.movement.counts import shown
+from build_tools.movement.counts import figures
 from build_tools.movement.development import actions_of, misfit
 from build_tools.movement.devices import Actions
 from build_tools.problem import Grade
@@ -68,6 +68,6 @@ def _circle(unit: Unit, name: str, circle: list[str]) -> Finding:
 
 
 def _help(dance: Dance, development: Development, source: Actions) -> str:
-    moves = ", ".join(f"{n} {action_label(a)} {shown(a.counts)}" for n, a in enumerate(source, 1))
+    moves = ", ".join(f"{n} {action_label(a)} {figures(a.counts)}" for n, a in enumerate(source, 1))
     kind = "motif" if development.of in dance.motifs else "development"
     return f"fit it to the {kind} `{development.of}` (each action with its counts: {moves})"

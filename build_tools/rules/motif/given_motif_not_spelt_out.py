@@ -14,7 +14,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from build_tools.model.unit import Unit
-from build_tools.movement.counts import shown
+from build_tools.movement.counts import figures
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.dance.progress import comes_ready
@@ -34,7 +34,7 @@ def check(unit: Unit) -> Iterator[Finding]:
                     unit.file,
                     ("motifs", name, "actions", n),
                     f"`{name}` comes from the teacher, and action {n + 1} of "
-                    f"{len(motif.actions)} ({action.kind}, {shown(action.counts)}) has no word to "
-                    "call",
+                    f"{len(motif.actions)} ({action.kind}, {figures(action.counts)}) has no word "
+                    "to call",
                     "write a short word for it in `as`, such as one pupils would say",
                 )

@@ -15,7 +15,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from build_tools.model.unit import Unit
-from build_tools.movement.counts import shown
+from build_tools.movement.counts import figures
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.dance.load import Load, age_of, load_of
@@ -38,8 +38,9 @@ def check(unit: Unit) -> Iterator[Finding]:
             yield Finding(
                 unit.file,
                 ("motifs", name),
-                f"`{name}` has {load.actions} different actions over {shown(load.counts)} counts, "
-                f"and pupils aged {age.said} keep about {most.actions} over {shown(most.counts)}",
+                f"`{name}` has {load.actions} different actions over {figures(load.counts)} "
+                f"counts, and pupils aged {age.said} keep about {most.actions} over "
+                f"{figures(most.counts)}",
                 f"take {_over(load, most)} out of `{name}`, or make two motifs of it",
             )
 

@@ -16,8 +16,8 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.dance.progress import Place, settled
-from build_tools.views.dance.whole_runs import Run, showing, whole_runs
+from build_tools.views.dance.progress import StepPlace, settled
+from build_tools.views.dance.whole_runs import Run, step_of_showing, whole_runs
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
@@ -28,7 +28,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each choice first settled when it can no longer be rehearsed."""
     if not unit.dance.choices:
         return
-    shown = showing(unit)
+    shown = step_of_showing(unit)
     if shown is None:
         return
     runs = [run for run in whole_runs(unit) if run.named and run.place < shown]
@@ -46,7 +46,7 @@ def check(unit: Unit) -> Iterator[Finding]:
         )
 
 
-def _late(place: Place, runs: list[Run], shown: Place) -> str | None:
+def _late(place: StepPlace, runs: list[Run], shown: StepPlace) -> str | None:
     """Why `place` is late, in the reader's words; None if it is not."""
     if place >= shown:
         return f"and the whole dance is shown in {shown}"

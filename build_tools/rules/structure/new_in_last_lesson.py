@@ -18,7 +18,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.devices import DEVICES
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.dance.progress import Place, progress, steps_in_order
+from build_tools.views.dance.progress import StepPlace, progress, steps_in_order
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
@@ -36,7 +36,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     new = {
         name
         for name, p in progress(unit).items()
-        if (places := (*p.made, *p.danced, *p.shown)) and min(places) >= Place(last.number, 0)
+        if (places := (*p.made, *p.danced, *p.shown)) and min(places) >= StepPlace(last.number, 0)
     }
     taught = {
         word.casefold()

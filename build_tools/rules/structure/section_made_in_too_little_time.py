@@ -18,7 +18,13 @@ from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.dance.progress import Place, held, made_by_dancing, progress, steps_in_order
+from build_tools.views.dance.progress import (
+    StepPlace,
+    held,
+    made_by_dancing,
+    progress,
+    steps_in_order,
+)
 from build_tools.views.words.plain_words import minutes_in_words
 
 GRADE: Grade = "question"
@@ -58,6 +64,6 @@ def check(unit: Unit) -> Iterator[Finding]:
         )
 
 
-def _explores_for(place: Place, step: Step, first: Place) -> bool:
+def _explores_for(place: StepPlace, step: Step, first: StepPlace) -> bool:
     """Whether pupils explore in the section's own lesson before they make it."""
     return step.phase == "explore" and place.lesson == first.lesson and place < first

@@ -19,7 +19,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.dance.whole_runs import showing, whole_runs
+from build_tools.views.dance.whole_runs import step_of_showing, whole_runs
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
@@ -30,7 +30,7 @@ _ENOUGH = 2
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding where the last lesson shows a whole that was danced less than twice."""
-    place = showing(unit)
+    place = step_of_showing(unit)
     if place is None:
         return
     runs = [run for run in whole_runs(unit) if run.place < place]

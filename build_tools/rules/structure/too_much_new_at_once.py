@@ -18,7 +18,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from build_tools.model.unit import Unit
-from build_tools.movement.counts import shown
+from build_tools.movement.counts import figures
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.dance.load import age_of, new_by_lesson
@@ -49,8 +49,8 @@ def check(unit: Unit) -> Iterator[Finding]:
             lesson.file,
             ("steps", first.step),
             f"lesson {new.lesson} brings {new.load.actions} new actions over "
-            f"{shown(new.load.counts)} counts ({listed([f'`{n}`' for n in new.names])}), and "
-            f"pupils aged {age.said} keep about {shown(most)} over {shown(most_counts)} in a "
+            f"{figures(new.load.counts)} counts ({listed([f'`{n}`' for n in new.names])}), and "
+            f"pupils aged {age.said} keep about {figures(most)} over {figures(most_counts)} in a "
             "lesson",
             f"move `{new.names[-1]}` to another lesson, or make it from moves they know",
         )

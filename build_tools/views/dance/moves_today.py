@@ -9,7 +9,7 @@ from fractions import Fraction
 from build_tools.model.dance import Action, Dance, Section
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
-from build_tools.movement.counts import shown
+from build_tools.movement.counts import figures
 from build_tools.movement.development import actions_of, roots
 from build_tools.movement.effort import EFFORT_ACTIONS
 from build_tools.movement.relationships import passage_counts
@@ -143,7 +143,7 @@ def _part(dance: Dance, section: Section) -> PartToday:
     known, before, danced = lengths(dance), Fraction(0), []
     for passage in section.danced:
         after = before + passage_counts(passage, known)
-        when = f"{shown(before + 1)} to {shown(after)}: " if section.counts is not None else ""
+        when = f"{figures(before + 1)} to {figures(after)}: " if section.counts is not None else ""
         danced.append(f"{when}{danced_in_words(passage)}")
         before = after
     return PartToday(section.letter, tuple(danced), section.sound.what)

@@ -19,7 +19,7 @@ from build_tools.views.dance.parts_named import letters_in, motifs_in
 
 
 @dataclass(frozen=True, slots=True, order=True)
-class Place:
+class StepPlace:
     """One step: the lesson's number and the step's index from 0. Earlier is smaller."""
 
     lesson: int
@@ -29,7 +29,7 @@ class Place:
         return f"lesson {self.lesson}, step {self.step + 1}"
 
 
-Places = tuple[Place, ...]
+StepPlaces = tuple[StepPlace, ...]
 _GOES_OVER = frozenset({"recall", "rehearse", "show", "look and talk"})
 """Phases that go over what is there."""
 
@@ -39,26 +39,26 @@ class Progress:
     """The way of one motif, development or section through the unit, each in order."""
 
     name: str
-    made: Places
+    made: StepPlaces
     """Where a step makes it; for a development, where a step develops it. What comes ready, a
     motif from the teacher, is also made where it is first worked on, and so is a section of
     nothing else or one improvised within rules where a step first dances it by its letter. Where
     a step says that it makes the section, going over it any earlier makes nothing."""
-    developed: Places
+    developed: StepPlaces
     """Where it is developed, or for a motif, where anything that comes from it is."""
-    joined: Places
+    joined: StepPlaces
     """Where it is joined to a neighbour; sections only."""
-    danced: Places
+    danced: StepPlaces
     """Where it is danced by itself or within something bigger, joins included."""
-    shown: Places
+    shown: StepPlaces
     """Where it is shown by itself or within something bigger."""
 
 
 @lru_cache(maxsize=4)
-def steps_in_order(unit: Unit) -> tuple[tuple[Place, Lesson, Step], ...]:
+def steps_in_order(unit: Unit) -> tuple[tuple[StepPlace, Lesson, Step], ...]:
     """Every step of the unit with its place, in the order it is taught."""
     return tuple(
-        (Place(lesson.number, index), lesson, step)
+        (StepPlace(lesson.number, index), lesson, step)
         for lesson in unit.lessons
         for index, step in enumerate(lesson.steps)
     )
@@ -70,8 +70,8 @@ def progress(unit: Unit) -> Mapping[str, Progress]:
     dance = unit.dance
     steps = [(place, step) for place, _, step in steps_in_order(unit)]
 
-    def where(parts: Callable[[Step], Iterable[str]]) -> Mapping[str, Places]:
-        found: dict[str, list[Place]] = {}
+    def where(parts: Callable[[Step], Iterable[str]]) -> Mapping[str, StepPlaces]:
+        found: dict[str, list[StepPlace]] = {}
         for place, step in steps:
             for name in dict.fromkeys(parts(step)):
                 found.setdefault(name, []).append(place)
@@ -108,7 +108,7 @@ def progress(unit: Unit) -> Mapping[str, Progress]:
 
 
 @lru_cache(maxsize=4)
-def settled(unit: Unit) -> Mapping[str, Places]:
+def settled(unit: Unit) -> Mapping[str, StepPlaces]:
     """Where each choice is settled; an empty tuple where no step settles it."""
     return {
         name: tuple(place for place, _, step in steps_in_order(unit) if name in step.settles)
@@ -169,5 +169,5 @@ def made_by_dancing(dance: Dance, section: Section) -> bool:
     return bool(motifs) and all(comes_ready(dance, m) for m in motifs)
 
 
-def _with_first(places: Places, others: Iterable[Place]) -> Places:
+def _with_first(places: StepPlaces, others: Iterable[StepPlace]) -> StepPlaces:
     return tuple(sorted({*places, *sorted(others)[:1]}))

@@ -9,14 +9,14 @@ from functools import lru_cache
 from build_tools.model.dance import Dance
 from build_tools.model.unit import Unit
 from build_tools.sentences.wording_structure import says_twice, text_of
-from build_tools.views.dance.progress import Place, steps_in_order
+from build_tools.views.dance.progress import StepPlace, steps_in_order
 
 
 @dataclass(frozen=True, slots=True)
 class Run:
     """One step in which the whole dance is danced, and how many times: 1, or 2 where it says so."""
 
-    place: Place
+    place: StepPlace
     times: int
     named: bool
     """Whether the step says whole, not only the letters of every section."""
@@ -36,14 +36,14 @@ def whole_runs(unit: Unit) -> tuple[Run, ...]:
 
 
 @lru_cache(maxsize=4)
-def showing(unit: Unit) -> Place | None:
+def step_of_showing(unit: Unit) -> StepPlace | None:
     """The step of the last lesson that first shows the whole; None if none does."""
     if not unit.lessons:
         return None
     last = unit.lessons[-1]
     return next(
         (
-            Place(last.number, n)
+            StepPlace(last.number, n)
             for n, step in enumerate(last.steps)
             if is_whole(unit.dance, step.shows)
         ),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from build_tools.model.dance import Action, Dance
-from build_tools.movement.counts import shown
+from build_tools.movement.counts import figures
 
 
 def is_counted(dance: Dance) -> bool:
@@ -25,6 +25,6 @@ def lengths_in_words(actions: Sequence[Action]) -> tuple[str, ...]:
     found = []
     for action in actions:
         times = action.counts / shortest
-        longer = "twice" if times == 2 else f"{shown(times)} times"
+        longer = "twice" if times == 2 else f"{figures(times)} times"
         found.append("short" if times == 1 else f"{longer} as long as a short one")
     return tuple(found)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from build_tools.model.dance import Dance, Section
-from build_tools.movement.counts import shown
+from build_tools.movement.counts import figures
 from build_tools.views.dance.parts_over_counts import (
     PartsOverCounts,
     RowSpan,
@@ -91,8 +91,8 @@ def _span_words(words: str, x: float, top: float, width: float, height: float) -
 def _words(section: Section, found: PartsOverCounts) -> tuple[str, ...]:
     passages = [danced_in_words(passage) for passage in section.danced]
     spans = [
-        f"{who_in_words(span, found.rows)}, counts {shown(span.start + 1)} to {shown(span.end)}: "
-        f"{name_in_words(span.what)}"
+        f"{who_in_words(span, found.rows)}, counts {figures(span.start + 1)} to "
+        f"{figures(span.end)}: {name_in_words(span.what)}"
         for span in found.spans
     ]
     return (*passages, *spans)

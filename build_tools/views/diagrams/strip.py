@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from build_tools.model.dance import Action
-from build_tools.movement.counts import shown
+from build_tools.movement.counts import figures
 from build_tools.views.dance.without_counts import lengths_in_words
 from build_tools.views.diagrams.figure import Figure
 from build_tools.views.diagrams.marks import marks
@@ -83,7 +83,7 @@ def order_strip(
 
 def _counts_of(row: Row, before: Fraction) -> str:
     last = before + row[-1][0] + row[-1][1].counts
-    return f"counts {shown(before + 1)} to {shown(last)}"
+    return f"counts {figures(before + 1)} to {figures(last)}"
 
 
 def _moves_of(row: Row, before: int) -> str:

@@ -7,7 +7,7 @@ from fractions import Fraction
 from itertools import zip_longest
 
 from build_tools.model.dance import Action
-from build_tools.movement.counts import shown
+from build_tools.movement.counts import figures
 from build_tools.views.diagrams.figure import Figure
 from build_tools.views.diagrams.marks import marks
 from build_tools.views.diagrams.svg import drawing, el, line, num, text, text_width
@@ -77,7 +77,7 @@ def _rows(actions: Sequence[Action], counts: int) -> list[list[Placed]]:
 
 def _named(title: str, rows: Sequence[Sequence[Placed]]) -> str:
     start, (at, action) = rows[0][0][0], rows[-1][-1]
-    return f"{title}, counts {shown(start + 1)} to {shown(at + action.counts)}"
+    return f"{title}, counts {figures(start + 1)} to {figures(at + action.counts)}"
 
 
 def _drawn(title: str, rows: Sequence[Sequence[Placed]], counts: int, counted: bool) -> str:
@@ -94,14 +94,16 @@ def _row(row: Sequence[Placed], y: float, per: float, counted: bool) -> str:
         x = float(at - first) * per
         pieces.append(_box(action, x, y, per))
         if counted:
-            numbers = shown(at + 1) if action.counts <= 1 else f"{shown(at + 1)}–{_end(at, action)}"
+            numbers = (
+                figures(at + 1) if action.counts <= 1 else f"{figures(at + 1)}–{_end(at, action)}"
+            )
             middle = x + float(action.counts) * per / 2
             pieces.append(text(numbers, middle, y + _ROW - 14, _NUMBER, "middle", kind="quiet"))
     return el("g", *pieces)
 
 
 def _end(at: Fraction, action: Action) -> str:
-    return shown(Fraction(-int(-(at + action.counts) // 1)))
+    return figures(Fraction(-int(-(at + action.counts) // 1)))
 
 
 def _box(action: Action, x: float, y: float, per: float) -> str:

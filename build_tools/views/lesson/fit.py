@@ -18,7 +18,7 @@ class Timed(Protocol):
         """The fewest minutes it can be done in."""
 
     @property
-    def moves(self) -> bool:
+    def regroups(self) -> bool:
         """Whether pupils get into groups in it first."""
 
 
@@ -48,4 +48,4 @@ def fitting_least(step: Timed) -> int:
 
     Never more than it is planned, so that the lesson as planned always fits.
     """
-    return min(step.minutes, step.least + (1 if step.moves else 0))
+    return min(step.minutes, step.least + (1 if step.regroups else 0))

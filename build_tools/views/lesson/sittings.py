@@ -86,7 +86,7 @@ def _cut(
 def _regrouped(steps: Sequence[StepFacts]) -> tuple[StepFacts, ...]:
     befores = (None, *(step.grouping for step in steps[:-1]))
     return tuple(
-        replace(step, moves=regrouped(before, step.grouping))
+        replace(step, regroups=regrouped(before, step.grouping))
         for before, step in zip(befores, steps, strict=True)
     )
 

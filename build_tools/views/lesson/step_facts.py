@@ -22,7 +22,7 @@ class StepFacts:
     """The fewest minutes the author says it can be done in, without getting into groups."""
     phase: str
     grouping: str
-    moves: bool
+    regroups: bool
     """Whether pupils are regrouped before it, which takes half a minute of it."""
     shows: float | None
     """The least seconds of one run of what it shows; None where it shows nothing that is timed."""
@@ -43,7 +43,7 @@ def step_facts(unit: Unit, lesson: Lesson) -> tuple[StepFacts, ...]:
                 least=step.least,
                 phase=step.phase,
                 grouping=step.grouping,
-                moves=regrouped(before, step.grouping),
+                regroups=regrouped(before, step.grouping),
                 shows=None if run is None else float(run),
                 can_wait=step.can_wait,
             )

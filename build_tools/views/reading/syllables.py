@@ -57,7 +57,7 @@ def syllables(word: str) -> int:
     own_nt = 1 if OWN_NT.search(plain) else 0
     plain = AFTER_HISS.sub(r"\1es", plain.removesuffix("n't")).replace("'", "")
     parts = re.findall("[a-z]+|[0-9]+", plain)
-    said = sum(_figures(part) if part.isdigit() else _said(part) for part in parts)
+    said = sum(_figures(part) if part.isdigit() else _syllables(part) for part in parts)
     return max(1, said + own_nt)
 
 
@@ -78,13 +78,13 @@ def _counted(word: str) -> int:
     return int(_library().count(word))
 
 
-def _said(word: str) -> int:
+def _syllables(word: str) -> int:
     if word in TRADE_WORDS:
         return TRADE_WORDS[word]
     if OWN_M.search(word):
         return _counted(word) + 1
     if word.endswith("ically"):
-        return _said(word.removesuffix("ally")) + 1  # basically is said with three
+        return _syllables(word.removesuffix("ally")) + 1  # basically is said with three
     listed = _listed().get(word, 0)
     ed = _with_ed(word, listed > 0)
     if ed:
@@ -118,7 +118,7 @@ def _with_said_ending(word: str, endings: tuple[str, ...]) -> int:
         return 0
     # the l of gentle joins the ending: gent-ler
     joins = LE.search(base) is not None and not stem.endswith("e") and ending[0] in "aei"
-    return _said(base) + (0 if joins else 1)
+    return _syllables(base) + (0 if joins else 1)
 
 
 def _with_ed(word: str, listed: bool) -> int:
@@ -130,19 +130,19 @@ def _with_ed(word: str, listed: bool) -> int:
         return 0
     if base is None:
         base = f"{stem}e" if LE.search(f"{stem}e") else stem
-    return _said(base) + (1 if stem[-1] in "td" else 0)
+    return _syllables(base) + (1 if stem[-1] in "td" else 0)
 
 
 def _with_s(word: str) -> int:
     if not word.endswith("s") or word.endswith(("ss", "us", "is")) or len(word) < 4:
         return 0
     if word.endswith("ies"):
-        return _said(f"{word[:-3]}y")
+        return _syllables(f"{word[:-3]}y")
     if word.endswith("oes"):
-        return _said(word[:-2])
+        return _syllables(word[:-2])
     if HISS.search(word):
-        return _said(_base(word[:-2]) or word[:-2]) + 1
-    return _said(word[:-1])
+        return _syllables(_base(word[:-2]) or word[:-2]) + 1
+    return _syllables(word[:-1])
 
 
 def _with_silent_e_inside(word: str) -> int:
@@ -154,7 +154,7 @@ def _with_silent_e_inside(word: str) -> int:
             and not VOWEL.match(rest)
             and rest in _listed()
         ):
-            return _said(first) + _said(rest)
+            return _syllables(first) + _syllables(rest)
     return 0
 
 

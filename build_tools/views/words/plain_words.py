@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from build_tools.model.dance import Action, Development, Passage, Seconds, Standing, Transition
-from build_tools.movement.counts import shown
+from build_tools.movement.counts import figures
 
 _KINDS = {
     "travel": "travel",
@@ -64,7 +64,7 @@ def name_in_words(name: str) -> str:
 
 def counts_in_words(counts: Fraction) -> str:
     """8 counts, 1 count, 1/2 count."""
-    return f"{shown(counts)} {'count' if counts <= 1 else 'counts'}"
+    return f"{figures(counts)} {'count' if counts <= 1 else 'counts'}"
 
 
 def minutes_in_words(minutes: int) -> str:
@@ -92,6 +92,11 @@ def seconds_in_words(length: Seconds) -> str:
     if most < 60:
         return f"{least} to {_clock(most)}"
     return f"{_clock(least)} to {_clock(most)}"
+
+
+def length_in_words(seconds: Fraction | int) -> str:
+    """A length in seconds: 45 seconds, 1 minute 40 seconds."""
+    return _clock(round(seconds))
 
 
 def _clock(seconds: int) -> str:

@@ -41,7 +41,7 @@ _LOOKS_BACK = re.compile(
 
 
 @dataclass(frozen=True, slots=True)
-class Asked:
+class AskedQuestion:
     """One question with its place in the lesson's file.
 
     `step` is the index of the step in which it is asked, from 0; None in `look_and_talk`.
@@ -57,14 +57,14 @@ class Asked:
         return self.question.question.lower()
 
 
-def asked(lesson: Lesson) -> Iterator[Asked]:
+def asked(lesson: Lesson) -> Iterator[AskedQuestion]:
     """Every question of the lesson: those of its steps in order, then those of its talk."""
     for n, step in enumerate(lesson.steps):
         for k, question in enumerate(step.ask):
-            yield Asked(("steps", n, "ask", k, "question"), n, question)
+            yield AskedQuestion(("steps", n, "ask", k, "question"), n, question)
     if lesson.look_and_talk:
         for k, question in enumerate(lesson.look_and_talk.questions):
-            yield Asked(("look_and_talk", "questions", k, "question"), None, question)
+            yield AskedQuestion(("look_and_talk", "questions", k, "question"), None, question)
 
 
 def is_closed(question: str) -> bool:

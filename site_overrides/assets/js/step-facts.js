@@ -10,7 +10,7 @@
       least: Number(said.least),
       phase: said.phase,
       grouping: said.grouping,
-      moves: "moves" in said,
+      regroups: "regroups" in said,
       shows: "shows" in said ? Number(said.shows) : null,
       canWait: "canWait" in said,
     };

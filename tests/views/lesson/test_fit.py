@@ -115,7 +115,7 @@ def test_a_tie_goes_to_the_earlier_step() -> None:
 
 def test_moving_into_groups_takes_a_minute_more_at_the_least() -> None:
     fours = FORTY_FIVE[4]
-    assert (fours.least, fours.moves, fitting_least(fours)) == (4, True, 5)
+    assert (fours.least, fours.regroups, fitting_least(fours)) == (4, True, 5)
     half_a_minute = Fraction(1, 2)
     assert fitting_least(fours) == math.ceil(fours.least + half_a_minute)
 

@@ -20,7 +20,7 @@ def bank() -> Bank:
 
 
 @pytest.mark.parametrize(
-    ("before", "grouping", "moves"),
+    ("before", "grouping", "regroups"),
     [
         (None, "pairs", False),
         ("pairs", "pairs", False),
@@ -31,8 +31,8 @@ def bank() -> Bank:
         ("fours", "whole class", False),
     ],
 )
-def test_who_has_others_to_find(before: str | None, grouping: str, moves: bool) -> None:
-    assert regrouped(before, grouping) is moves
+def test_who_has_others_to_find(before: str | None, grouping: str, regroups: bool) -> None:
+    assert regrouped(before, grouping) is regroups
 
 
 def test_every_lesson_as_planned_is_its_own_fit(bank: Bank) -> None:

@@ -33,14 +33,14 @@
       const how = have === all ? ", as planned." : `; the lesson is planned for ${all}. Each step keeps its share.`;
       parts.push(make("p", `${opening}${how}`), list(plan.sittings[0]));
     }
-    if (facts.some((one) => one.moves)) parts.push(make("p.quiet", "Getting into groups is counted in, half a minute each time."));
+    if (facts.some((one) => one.regroups)) parts.push(make("p.quiet", "Getting into groups is counted in, half a minute each time."));
     return parts;
   }
 
   // where one sitting holds the lesson without what the author lets wait
   function orWithout(facts, have) {
     const kept = facts.filter((one) => !one.canWait).map((one, index, rest) => ({
-      ...one, moves: bank.sums.regrouped(index ? rest[index - 1].grouping : null, one.grouping),
+      ...one, regroups: bank.sums.regrouped(index ? rest[index - 1].grouping : null, one.grouping),
     }));
     if (kept.length === facts.length || !bank.sums.fit(kept, have)) return "";
     const left = facts.filter((one) => one.canWait).map((one) => `“${form.nameOf(one.number)}”`);

@@ -127,7 +127,7 @@
     const had = spent(state, index, now);
     const least = Math.max(0, bank.sums.fittingLeast(fact) - Math.floor(had / MINUTE));
     const minutes = Math.max(whole(remaining(state, index, now)), had ? 0 : least);
-    return { ...fact, minutes, least: Math.min(least, minutes), moves: false };
+    return { ...fact, minutes, least: Math.min(least, minutes), regroups: false };
   }
 
   hall.card = { MINUTE, whole, fresh, sound, start, finish, running, spent, remaining, behind, go, turn, pause, more, undo, catchUp };

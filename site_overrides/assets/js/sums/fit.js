@@ -3,7 +3,7 @@
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});
 
-  sums.fittingLeast = (step) => Math.min(step.minutes, step.least + (step.moves ? 1 : 0));
+  sums.fittingLeast = (step) => Math.min(step.minutes, step.least + (step.regroups ? 1 : 0));
 
   sums.fit = (steps, minutes) => {
     const shares = steps.map(sums.fittingLeast);

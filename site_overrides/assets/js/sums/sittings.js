@@ -17,7 +17,7 @@
   // the step that opens a second sitting: dance again what was made
   sums.recap = (grouping) => ({
     number: 0, minutes: RECAP_MINUTES, least: RECAP_MINUTES, phase: "recall",
-    grouping, moves: false, shows: null, canWait: false,
+    grouping, regroups: false, shows: null, canWait: false,
   });
 
   sums.sittings = (steps, minutes) => {
@@ -65,7 +65,7 @@
   function regroupedAll(steps) {
     return steps.map((step, index) => {
       const before = index ? steps[index - 1].grouping : null;
-      return { ...step, moves: sums.regrouped(before, step.grouping) };
+      return { ...step, regroups: sums.regrouped(before, step.grouping) };
     });
   }
 
