@@ -6,6 +6,43 @@ from dataclasses import dataclass
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
+from build_tools.views.lesson.step_facts import StepFacts
+
+
+@dataclass(frozen=True, slots=True)
+class StepData:
+    """What a page tells its scripts of a step, each as it stands in an attribute."""
+
+    step: str
+    """Its number, from 1."""
+    minutes: str
+    """How long it lasts, in minutes."""
+    least: str
+    """The fewest minutes it can be done in."""
+    phase: str
+    """What kind of step it is, in the schema's word."""
+    grouping: str
+    """How pupils are grouped, in the schema's word."""
+    regroups: bool
+    """Whether pupils are regrouped before it."""
+    shows: str | None
+    """The least seconds of one run of what it shows; None where it shows nothing timed."""
+    can_wait: bool
+    """Whether it may be left out when time is short."""
+
+
+def step_data(facts: StepFacts) -> StepData:
+    """The facts of a step as attributes."""
+    return StepData(
+        step=str(facts.number),
+        minutes=str(facts.minutes),
+        least=str(facts.least),
+        phase=facts.phase,
+        grouping=facts.grouping,
+        regroups=facts.regroups,
+        shows=None if facts.shows is None else f"{facts.shows:g}",
+        can_wait=facts.can_wait,
+    )
 
 
 @dataclass(frozen=True, slots=True)

@@ -26,11 +26,13 @@ from build_tools.pages.adviser.review_views import (
 )
 from build_tools.pages.frame import Link, frame
 from build_tools.pages.page import Page
-from build_tools.pages.shown import capital, day_in_words, licence_in_words, sentence
 from build_tools.problem import GRADES, Problem
 from build_tools.rules.catalogue import all_rules
 from build_tools.views.dance.coverage import coverage, devices_done
+from build_tools.views.words.days import day_in_words
+from build_tools.views.words.licences import licence_in_words
 from build_tools.views.words.plain_words import name_in_words
+from build_tools.views.words.punctuation import capital, sentence
 from build_tools.views.words.time_since import time_since, years_since
 
 PATH = "review.html"

@@ -12,9 +12,10 @@ from markupsafe import Markup
 from build_tools.model.bank import Bank
 from build_tools.pages.entries import RuleEntry
 from build_tools.pages.frame import Frame, frame
+from build_tools.pages.labelled import Labelled
 from build_tools.pages.notes import notes_html
 from build_tools.pages.page import Page
-from build_tools.pages.shown import Labelled, capital, sentence
+from build_tools.views.words.punctuation import capital, sentence
 
 PATH = "rules.html"
 _GRADES = (

@@ -5,13 +5,16 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from build_tools.model.bank import Bank
-from build_tools.model.school_years import ages, in_words
+from build_tools.model.school_years import in_words
 from build_tools.model.unit import SchoolYears, Unit
 from build_tools.pages.frame import Frame, frame
+from build_tools.pages.labelled import Labelled
 from build_tools.pages.page import Page
-from build_tools.pages.shown import Labelled, Picture, kept_together, picture, topics_in_words
+from build_tools.pages.picture import Picture, picture
 from build_tools.views.diagrams.small_line import small_line
-from build_tools.views.words.plain_words import listed, minutes_in_words, name_in_words
+from build_tools.views.words.plain_words import listed, name_in_words
+from build_tools.views.words.topics import topics_in_words
+from build_tools.views.words.unit_in_words import lessons_in_words, years_in_words
 
 PATH = "index.html"
 
@@ -116,25 +119,6 @@ def _entry(bank: Bank, unit: Unit) -> UnitEntry:
             Labelled("classroom", unit.space.classroom),
         ),
     )
-
-
-def years_in_words(unit: Unit) -> str:
-    """Years 3 and 4 (England), ages 7 to 9."""
-    years = "; ".join(in_words(one) for one in unit.years)
-    span = ages(unit.years)
-    return f"{years}, ages {span[0]} to {span[1]}" if span else years
-
-
-def lessons_in_words(unit: Unit) -> str:
-    """6 lessons of 45 minutes; 6 lessons of 40 to 50 minutes; numbers stay with their nouns."""
-    count = len(unit.lessons)
-    lengths = sorted({lesson.minutes for lesson in unit.lessons})
-    lessons = f"{count} {'lesson' if count == 1 else 'lessons'}"
-    if len(lengths) > 1:
-        lessons += f" of {lengths[0]} to {minutes_in_words(lengths[-1])}"
-    elif lengths:
-        lessons += f" of {minutes_in_words(lengths[0])}"
-    return kept_together(lessons)
 
 
 def _search_words(bank: Bank, unit: Unit) -> tuple[str, ...]:

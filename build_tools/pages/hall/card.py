@@ -7,16 +7,17 @@ from dataclasses import dataclass
 from build_tools.model.bank import Bank
 from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
-from build_tools.pages.for_scripts import ForScripts, for_scripts
+from build_tools.pages.for_scripts import ForScripts, StepData, for_scripts, step_data
 from build_tools.pages.frame import Frame, frame
 from build_tools.pages.hall.hall_steps import Ways, groups_words, ways
+from build_tools.pages.labelled import Labelled
 from build_tools.pages.lesson.lesson import TalkView, talk_view
-from build_tools.pages.lesson.lesson_steps import QuestionView, StepData, question_view, step_data
+from build_tools.pages.lesson.lesson_steps import QuestionView, question_view
 from build_tools.pages.lesson.lesson_trouble import trouble_lines
 from build_tools.pages.page import Page
-from build_tools.pages.shown import Labelled, kept_together, quoted
 from build_tools.views.lesson.step_facts import StepFacts, step_facts
 from build_tools.views.words.plain_words import minutes_in_words
+from build_tools.views.words.punctuation import kept_together, quoted
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,17 +10,17 @@ from build_tools.model.dance import Dance
 from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
 from build_tools.movement.development import actions_of
-from build_tools.pages.for_scripts import ForScripts, for_scripts
+from build_tools.pages.for_scripts import ForScripts, StepData, for_scripts, step_data
 from build_tools.pages.frame import Frame, frame
 from build_tools.pages.hall.hall_steps import Ways, groups_words, ways
-from build_tools.pages.lesson.lesson_steps import StepData, step_data
 from build_tools.pages.page import Page
-from build_tools.pages.shown import Picture, capital, kept_together, picture
+from build_tools.pages.picture import Picture, picture
 from build_tools.views.dance.order_danced import order_danced
 from build_tools.views.dance.without_counts import is_counted, lengths_in_words
 from build_tools.views.diagrams.wall_strip import wall_strips
 from build_tools.views.lesson.step_facts import StepFacts, step_facts
 from build_tools.views.words.plain_words import counts_in_words, minutes_in_words, name_in_words
+from build_tools.views.words.punctuation import capital, kept_together
 from build_tools.views.words.wall_lines import wall_lines
 
 _MOST_STRIPS = 2

@@ -11,6 +11,7 @@ from build_tools.model.lesson import Lesson, LookAndTalk
 from build_tools.model.unit import Unit
 from build_tools.pages.for_scripts import ForScripts, for_scripts
 from build_tools.pages.frame import Frame, Link, frame
+from build_tools.pages.labelled import Labelled
 from build_tools.pages.lesson.lesson_covers import CoversView, covers
 from build_tools.pages.lesson.lesson_fit import FitView, fit_view
 from build_tools.pages.lesson.lesson_moves import MovesView, moves_view
@@ -19,14 +20,7 @@ from build_tools.pages.lesson.lesson_story import StoryView, story_of
 from build_tools.pages.lesson.lesson_trouble import trouble_lines
 from build_tools.pages.notes import notes_html
 from build_tools.pages.page import Page
-from build_tools.pages.shown import (
-    Labelled,
-    Picture,
-    capital,
-    kept_together,
-    picture,
-    sentence,
-)
+from build_tools.pages.picture import Picture, picture
 from build_tools.pages.unit.unit_dance import strip_of
 from build_tools.pages.unit.unit_lessons import lesson_href
 from build_tools.views.dance.additions import lesson_adds
@@ -35,6 +29,7 @@ from build_tools.views.diagrams.small_line import small_line
 from build_tools.views.lesson.lesson_in_short import LineInShort, lesson_in_short
 from build_tools.views.lesson.paper_size import paper_size
 from build_tools.views.words.plain_words import minutes_in_words
+from build_tools.views.words.punctuation import capital, kept_together, sentence
 from build_tools.views.words.words_needed import words_needed
 
 _LOOKERS = {

@@ -6,10 +6,11 @@ from dataclasses import dataclass, replace
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
-from build_tools.pages.shown import Labelled, capital, sentence
-from build_tools.pages.unit.unit import item_credit, rights_in_words, tried_in_words
+from build_tools.pages.labelled import Labelled
 from build_tools.views.dance.coverage import HEADINGS, met
 from build_tools.views.words.plain_words import listed
+from build_tools.views.words.punctuation import capital, sentence
+from build_tools.views.words.unit_in_words import item_credit, rights_in_words, tried_in_words
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,10 +6,10 @@ from dataclasses import dataclass
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
-from build_tools.pages.shown import capital, sentence
 from build_tools.views.dance.watchers import Watchers, watchers
 from build_tools.views.lesson.floor_space import HALLS_SOURCE, SOURCE, recommended_least
 from build_tools.views.lesson.showing import USUAL_CLASS
+from build_tools.views.words.punctuation import capital, sentence
 
 _SIT: dict[Watchers, str] = {
     "all round": "Watchers sit close together round the edge, with their feet in, and the dancers "

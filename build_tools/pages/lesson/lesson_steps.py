@@ -9,14 +9,16 @@ from markupsafe import Markup
 from build_tools.model.lesson import Lesson, Question, Step
 from build_tools.model.unit import Unit
 from build_tools.movement.counts import figures
+from build_tools.pages.for_scripts import StepData, step_data
 from build_tools.pages.frame import Link
-from build_tools.pages.shown import Picture, capital, quoted
+from build_tools.pages.picture import Picture
 from build_tools.pages.unit.unit_dance import strip_of
 from build_tools.views.diagrams.ruler import upright
 from build_tools.views.lesson.groups import grouping_in_words
 from build_tools.views.lesson.step_facts import StepFacts, step_facts
 from build_tools.views.lesson.timings import StepTime, step_times
 from build_tools.views.words.plain_words import minutes_in_words
+from build_tools.views.words.punctuation import capital, quoted
 
 _LOOKING = "look and talk"
 _TALK = Link("What to look for and ask: Look and talk, below", "#at-talk")
@@ -40,28 +42,6 @@ class QuestionView:
     """Answers pupils may give, with a full stop at their end."""
     looks_back: str | None
     """The lesson it looks back to, in words."""
-
-
-@dataclass(frozen=True, slots=True)
-class StepData:
-    """What a page tells its scripts of a step, each as it stands in an attribute."""
-
-    step: str
-    """Its number, from 1."""
-    minutes: str
-    """How long it lasts, in minutes."""
-    least: str
-    """The fewest minutes it can be done in."""
-    phase: str
-    """What kind of step it is, in the schema's word."""
-    grouping: str
-    """How pupils are grouped, in the schema's word."""
-    regroups: bool
-    """Whether pupils are regrouped before it."""
-    shows: str | None
-    """The least seconds of one run of what it shows; None where it shows nothing timed."""
-    can_wait: bool
-    """Whether it may be left out when time is short."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,20 +103,6 @@ def step_views(unit: Unit, lesson: Lesson, drawn: tuple[str, ...]) -> tuple[Step
 def pace_in_words(tempo: int | None) -> str:
     """How fast the counts go, by any clock that shows seconds; empty where there is no beat."""
     return f", {round(tempo / 6)} in ten seconds" if tempo else ""
-
-
-def step_data(facts: StepFacts) -> StepData:
-    """The facts of a step as attributes."""
-    return StepData(
-        step=str(facts.number),
-        minutes=str(facts.minutes),
-        least=str(facts.least),
-        phase=facts.phase,
-        grouping=facts.grouping,
-        regroups=facts.regroups,
-        shows=None if facts.shows is None else f"{facts.shows:g}",
-        can_wait=facts.can_wait,
-    )
 
 
 def _has_strip(unit: Unit, name: str) -> bool:

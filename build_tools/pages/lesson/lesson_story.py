@@ -6,10 +6,10 @@ from dataclasses import dataclass
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
-from build_tools.pages.shown import capital, sentence
 from build_tools.views.dance.journey import Journey, journeys
 from build_tools.views.dance.progress import sources
 from build_tools.views.words.plain_words import listed, name_in_words
+from build_tools.views.words.punctuation import capital, sentence
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from build_tools.model.lesson import Lesson
-from build_tools.pages.shown import Labelled
+from build_tools.pages.labelled import Labelled
 from build_tools.views.lesson.shortening import can_be_shortened
 from build_tools.views.words.plain_words import listed, minutes_in_words
 

@@ -7,15 +7,21 @@ from dataclasses import dataclass
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
 from build_tools.pages.frame import Frame, Link, frame
-from build_tools.pages.front.front import lessons_in_words, years_in_words
+from build_tools.pages.labelled import Labelled
 from build_tools.pages.page import Page
-from build_tools.pages.shown import Labelled, Picture, picture, topics_in_words
-from build_tools.pages.unit.unit import rights_in_words, tried_in_words
-from build_tools.pages.unit.unit_dance import whole_dance_in_words
+from build_tools.pages.picture import Picture, picture
 from build_tools.pages.unit.unit_lessons import LessonEntry, lesson_entries
+from build_tools.views.dance.dance_in_words import whole_dance_in_words
 from build_tools.views.diagrams.small_line import small_line
 from build_tools.views.lesson.collecting import things_to_collect
 from build_tools.views.lesson.paper_size import paper_size
+from build_tools.views.words.topics import topics_in_words
+from build_tools.views.words.unit_in_words import (
+    lessons_in_words,
+    rights_in_words,
+    tried_in_words,
+    years_in_words,
+)
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,8 +9,9 @@ from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.movement.development import actions_of
 from build_tools.pages.frame import Frame, Link, frame
+from build_tools.pages.labelled import Labelled
 from build_tools.pages.page import Page
-from build_tools.pages.shown import Labelled, Picture, capital, picture, sentence
+from build_tools.pages.picture import Picture, picture
 from build_tools.pages.unit.unit_lessons import lesson_href
 from build_tools.views.dance.without_counts import is_counted, lengths_in_words
 from build_tools.views.diagrams.svg import text_width
@@ -23,6 +24,7 @@ from build_tools.views.lesson.handouts import (
     strips_to_hand,
 )
 from build_tools.views.words.plain_words import development_in_words, name_in_words
+from build_tools.views.words.punctuation import capital, sentence
 from build_tools.views.words.words_needed import words_needed
 
 CARD_POINTS = 54

@@ -10,7 +10,8 @@ from build_tools.model.unit import Unit
 from build_tools.pages.entries import Notice
 from build_tools.pages.frame import Frame, Link, frame
 from build_tools.pages.page import Page
-from build_tools.pages.shown import day_in_words, licence_in_words
+from build_tools.views.words.days import day_in_words
+from build_tools.views.words.licences import licence_in_words
 
 PATH = "about.html"
 

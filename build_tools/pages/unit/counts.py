@@ -11,8 +11,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.counts import figures
 from build_tools.pages.frame import Frame, Link, frame
 from build_tools.pages.page import Page
-from build_tools.pages.shown import capital, sentence
-from build_tools.pages.unit.unit_dance import whole_dance_in_words
+from build_tools.views.dance.dance_in_words import whole_dance_in_words
 from build_tools.views.dance.parts_over_counts import who_in_words
 from build_tools.views.dance.score import Move, Score, ScoreMotif, ScoreStretch, score
 from build_tools.views.dance.tempo_for_age import tempo_for_age
@@ -26,6 +25,7 @@ from build_tools.views.words.plain_words import (
     seconds_in_words,
     transition_in_words,
 )
+from build_tools.views.words.punctuation import capital, sentence
 
 FILE = "counts.html"
 

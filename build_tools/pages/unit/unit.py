@@ -7,22 +7,12 @@ from dataclasses import dataclass
 from markupsafe import Markup
 
 from build_tools.model.bank import Bank
-from build_tools.model.unit import Ancestor, Neighbours, StimulusItem, Unit
+from build_tools.model.unit import Neighbours, StimulusItem, Unit
 from build_tools.pages.frame import Frame, Link, frame
-from build_tools.pages.front.front import lessons_in_words, years_in_words
+from build_tools.pages.labelled import Labelled
 from build_tools.pages.notes import notes_html
 from build_tools.pages.page import Page
-from build_tools.pages.shown import (
-    Labelled,
-    Picture,
-    capital,
-    day_in_words,
-    kept_together,
-    licence_in_words,
-    picture,
-    sentence,
-    topics_in_words,
-)
+from build_tools.pages.picture import Picture, picture
 from build_tools.pages.unit.unit_dance import (
     ChoiceView,
     JourneyView,
@@ -33,13 +23,21 @@ from build_tools.pages.unit.unit_dance import (
     motif_views,
     section_views,
     sound_in_words,
-    whole_dance_in_words,
 )
 from build_tools.pages.unit.unit_lessons import LessonEntry, lesson_entries, lesson_href
+from build_tools.views.dance.dance_in_words import whole_dance_in_words
 from build_tools.views.diagrams.score import dance_score
 from build_tools.views.lesson.collecting import things_to_collect
-from build_tools.views.words.licences import may_be_changed
 from build_tools.views.words.plain_words import listed, minutes_in_words, name_in_words
+from build_tools.views.words.punctuation import capital, kept_together
+from build_tools.views.words.topics import topics_in_words
+from build_tools.views.words.unit_in_words import (
+    item_credit,
+    lessons_in_words,
+    rights_in_words,
+    tried_in_words,
+    years_in_words,
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -236,26 +234,8 @@ def unit_page(bank: Bank, unit: Unit) -> Page:
     return Page(path, "unit.html", view.frame.title, view)
 
 
-def tried_in_words(unit: Unit) -> str:
-    """Honestly, whether it has been taught, with whom, where, and what was changed."""
-    tried = unit.tried
-    if not tried.taught:
-        return "This unit has not been taught yet. Expect to adjust it as you go."
-    with_whom = f" with {tried.with_whom}" if tried.with_whom else ""
-    where = f", {tried.where}" if tried.where else ""
-    changed = f" Changed afterwards: {sentence(tried.changed)}" if tried.changed else ""
-    return f"This unit has been taught{with_whom}{where}.{changed}"
-
-
 def _item(item: StimulusItem) -> ItemView:
     return ItemView(item.title, item.file, item.text_version, item_credit(item))
-
-
-def item_credit(item: StimulusItem) -> str:
-    """Who made a thing of the stimulus, where it comes from, and its licence."""
-    changes = f" Changed: {sentence(item.changes)}" if item.changes else ""
-    credit = f"{item.title}, by {item.by}. {sentence(item.source)}{changes}"
-    return f"{credit} {licence_in_words(item.licence)}."
 
 
 def _lessons(numbers: tuple[int, ...], of: int) -> str:
@@ -275,25 +255,3 @@ def _neighbours(bank: Bank, neighbours: Neighbours) -> NeighboursView:
         if slug in published
     )
     return NeighboursView(neighbours.in_words, tuple(links))
-
-
-def rights_in_words(unit: Unit) -> tuple[str, ...]:
-    """Who issued it, which edition, its licence, and from what it was adapted."""
-    by = f" Written by {unit.credit}." if unit.credit else ""
-    lines = [
-        f"Edition {unit.edition}, issued by {unit.publisher} on {day_in_words(unit.issued)}.{by}",
-        f"Free to share{' and change' if may_be_changed(unit.licence) else ', unchanged,'} under "
-        f"{licence_in_words(unit.licence)}.",
-    ]
-    if unit.adapted_from:
-        p = unit.adapted_from
-        changed = f" Changed: {sentence(p.changes)}" if p.changes else ""
-        lines.append(f"Adapted from {_ancestor(p)}.{changed}")
-        lines += [f"Before that, from {_ancestor(one)}." for one in p.earlier]
-    return tuple(lines)
-
-
-def _ancestor(one: Ancestor) -> str:
-    by = f", written by {one.credit}" if one.credit else ""
-    licence = licence_in_words(one.licence)
-    return f"{one.title}, edition {one.edition}, by {one.publisher}{by}, {licence}"

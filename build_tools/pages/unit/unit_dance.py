@@ -7,9 +7,9 @@ from dataclasses import dataclass
 from build_tools.model.dance import Dance, Section, Sound
 from build_tools.model.unit import Unit
 from build_tools.movement.development import actions_of, roots
-from build_tools.movement.forms import name as form_name
-from build_tools.movement.whole import transition_between, whole_counts, whole_seconds
-from build_tools.pages.shown import Labelled, Picture, capital, picture, sentence
+from build_tools.movement.whole import transition_between
+from build_tools.pages.labelled import Labelled
+from build_tools.pages.picture import Picture, picture
 from build_tools.views.dance.journey import journeys
 from build_tools.views.dance.progress import settled
 from build_tools.views.dance.without_counts import is_counted
@@ -26,6 +26,7 @@ from build_tools.views.words.plain_words import (
     seconds_in_words,
     transition_in_words,
 )
+from build_tools.views.words.punctuation import capital, sentence
 
 _KINDS = {
     "recorded": "A recording",
@@ -110,22 +111,6 @@ class JourneyView:
     """The motif's name in words."""
     stops: tuple[str, ...]
     """Lesson by lesson, what is done with it."""
-
-
-def whole_dance_in_words(dance: Dance) -> str:
-    """How long the dance is and how its sections follow one another."""
-    counts, length = whole_counts(dance), whole_seconds(dance)
-    order = f"{' '.join(dance.form)}: {form_name(dance.form)}."
-    if dance.order_choice:
-        order = "Pupils choose the order of the sections."
-    long = []
-    if counts:
-        tempo = f" at {dance.tempo} beats a minute" if dance.tempo else ""
-        long.append(f"{counts_in_words(counts)}{tempo}")
-    if any(section.counts is None for section in dance.sections.values()):
-        long.append("what is not counted")
-    total = f"; about {seconds_in_words(length)} in all" if length else ""
-    return f"{order} {capital(listed(long))}{total}."
 
 
 def sound_in_words(sound: Sound) -> str:

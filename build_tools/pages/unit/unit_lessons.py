@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from build_tools.model.unit import Unit
-from build_tools.pages.shown import kept_together
 from build_tools.views.dance.additions import lesson_adds
 from build_tools.views.words.plain_words import listed, minutes_in_words, name_in_words
+from build_tools.views.words.punctuation import kept_together
 
 
 @dataclass(frozen=True, slots=True)

@@ -43,6 +43,14 @@ def licence_address(licence: str) -> str:
     return f"https://creativecommons.org/licenses/{kind}/{version}/"
 
 
+def licence_in_words(licence: str) -> str:
+    """A licence's name with the address of its words."""
+    kind, _, version = licence.rpartition("-")
+    name = "Open Government Licence" if licence == "OGL-UK-3.0" else kind.replace("CC-", "CC ")
+    address = licence_address(licence).removeprefix("https://").removeprefix("www.").rstrip("/")
+    return f"{name} {version} ({address})"
+
+
 def wholes_for(part: str) -> tuple[str, ...]:
     """The licences that something made from a work under `part` may be shared under."""
     return _WHOLES[part]

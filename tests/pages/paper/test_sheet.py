@@ -10,7 +10,7 @@ import pytest
 
 from build_tools.model.unit import Unit
 from build_tools.pages.paper.sheet import SheetView, sheet_page
-from build_tools.pages.shown import licence_in_words
+from build_tools.views.words.licences import licence_in_words
 from tests.support.drawn import page_seen
 from tests.support.sound_bank import every_unit, real_bank, real_unit
 

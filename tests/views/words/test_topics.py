@@ -1,4 +1,4 @@
-"""Words as pages show them: quote marks, numbers with their nouns, topics."""
+"""Topics in words, with capitals where a topic is a proper name."""
 
 from __future__ import annotations
 
@@ -7,27 +7,8 @@ from dataclasses import replace
 import pytest
 
 from build_tools.model.bank import Topic
-from build_tools.pages.shown import kept_together, quoted, topics_in_words
+from build_tools.views.words.topics import topics_in_words
 from tests.support.sound_bank import real_bank
-
-
-@pytest.mark.parametrize(
-    ("words", "shown"),
-    [
-        ("Two taps, stop.", "“Two taps, stop.”"),
-        ('"Loom off" means stop.', "“‘Loom off’ means stop.”"),
-        ('Say "ask", then "answer".', "“Say ‘ask’, then ‘answer’.”"),
-        ("Call “home”.", "“Call ‘home’.”"),
-        ("A hand's width.", "“A hand's width.”"),
-    ],
-)
-def test_what_is_quoted_inside_what_is_said_has_single_marks(words: str, shown: str) -> None:
-    assert quoted(words) == shown
-
-
-def test_a_number_stays_with_what_it_counts() -> None:
-    assert kept_together("6 lessons of 45 minutes") == "6\xa0lessons of 45\xa0minutes"
-    assert kept_together("1 minute and 4 dancers") == "1\xa0minute and 4 dancers"
 
 
 @pytest.mark.parametrize(

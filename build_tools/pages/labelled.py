@@ -1,0 +1,15 @@
+"""A line with a label before it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Labelled:
+    """A line with a label before it."""
+
+    label: str
+    """The label."""
+    words: str
+    """The line."""

@@ -1,0 +1,25 @@
+"""The dance in one line: its length and how its sections follow one another."""
+
+from __future__ import annotations
+
+from build_tools.model.dance import Dance
+from build_tools.movement.forms import name as form_name
+from build_tools.movement.whole import whole_counts, whole_seconds
+from build_tools.views.words.plain_words import counts_in_words, listed, seconds_in_words
+from build_tools.views.words.punctuation import capital
+
+
+def whole_dance_in_words(dance: Dance) -> str:
+    """How long the dance is and how its sections follow one another."""
+    counts, length = whole_counts(dance), whole_seconds(dance)
+    order = f"{' '.join(dance.form)}: {form_name(dance.form)}."
+    if dance.order_choice:
+        order = "Pupils choose the order of the sections."
+    long = []
+    if counts:
+        tempo = f" at {dance.tempo} beats a minute" if dance.tempo else ""
+        long.append(f"{counts_in_words(counts)}{tempo}")
+    if any(section.counts is None for section in dance.sections.values()):
+        long.append("what is not counted")
+    total = f"; about {seconds_in_words(length)} in all" if length else ""
+    return f"{order} {capital(listed(long))}{total}."

@@ -1,0 +1,28 @@
+"""Words as they are set: a capital, a stop, quotation marks, figures kept with their nouns."""
+
+from __future__ import annotations
+
+import re
+
+
+def capital(words: str) -> str:
+    """The same words with a capital at their start."""
+    return words[:1].upper() + words[1:]
+
+
+def sentence(words: str) -> str:
+    """The same words as a sentence: a capital at the start, a stop at the end."""
+    text = capital(words.strip())
+    return text if text.endswith((".", "?", "!", "”", '"', "’")) else f"{text}."
+
+
+def quoted(words: str) -> str:
+    """The same words between quote marks; what they quote themselves has single ones."""
+    closed = re.sub(r'(?<=\S)["”]', "’", words.strip())
+    inside = re.sub(r'["“]', "‘", closed)
+    return f"“{inside}”"
+
+
+def kept_together(words: str) -> str:
+    """The same words with no line break between a number and what it counts."""
+    return re.sub(r"(?<=\d) (?=(?:minute|lesson|count|second)s?\b)", "\N{NO-BREAK SPACE}", words)
