@@ -183,7 +183,7 @@ def _newest_trusted(kept_file: Path | None) -> int:
 def _version(grades: Mapping[str, Grade]) -> str:
     """A digest of everything but the content that a result depends on."""
     digest = hashlib.sha256(json.dumps(sorted(grades.items())).encode())
-    package = Path(__file__).parent
+    package = Path(__file__).resolve().parents[1]
     for path in sorted([*package.rglob("*.py"), *SCHEMA_FOLDER.glob("*.json")]):
         digest.update(path.name.encode() + b"\0" + path.read_bytes())
     return digest.hexdigest()

@@ -4,6 +4,9 @@ from __future__ import annotations
 
 import json
 import os
+import shutil
+import subprocess
+import sys
 import time
 from pathlib import Path
 
@@ -13,7 +16,7 @@ from build_tools.checking import check_bank as pipeline
 from build_tools.checking import quick_check as module
 from build_tools.checking.check_bank import check_folder
 from build_tools.checking.quick_check import quick_check
-from tests.support.banks import copy_base
+from tests.support.banks import ROOT, change, copy_base
 
 UNIT = "units/paper-boats"
 HOUR = 3_600_000_000_000
@@ -109,6 +112,45 @@ def test_a_file_written_anew_with_the_same_words_is_not_read_again(
     os.utime(bank / UNIT / "lesson-1.md")
     quick_check(bank, kept)
     assert seen == []
+
+
+CHECK = """
+import sys
+from pathlib import Path
+from build_tools.checking.quick_check import quick_check
+for problem in quick_check(Path(sys.argv[1]), Path(sys.argv[2])).problems:
+    print(problem.message)
+"""
+
+
+def test_what_is_kept_is_thrown_away_when_a_rule_changes(
+    bank: Path, kept: Path, tmp_path: Path
+) -> None:
+    software = tmp_path / "software"
+    for folder in ("build_tools", "schema"):
+        shutil.copytree(
+            ROOT / folder, software / folder, ignore=shutil.ignore_patterns("__pycache__")
+        )
+    change(bank / UNIT / "lesson-1.md", "\nminutes: 40\n", "\nminutes: 41\n")
+    grow_old(bank)
+
+    def messages() -> str:
+        done = subprocess.run(
+            [sys.executable, "-c", CHECK, str(bank), str(kept)],
+            env=dict(os.environ) | {"PYTHONPATH": str(software), "PYTHONUTF8": "1"},
+            cwd=software,
+            capture_output=True,
+            encoding="utf-8",
+            check=True,
+        )
+        return done.stdout
+
+    assert "its steps add up to" in messages()
+    rule = software / "build_tools" / "rules" / "lesson" / "minutes_do_not_add_up.py"
+    words = rule.read_text("utf-8")
+    assert "add up to" in words
+    rule.write_text(words.replace("add up to", "come to"), "utf-8")
+    assert "its steps come to" in messages()
 
 
 @pytest.mark.parametrize(
