@@ -1,7 +1,9 @@
 """Wherever pupils may touch, there is a way to dance it without touching.
 
 Some pupils do not want to be touched, some are not to be, and nobody has to say why. A version
-without contact, said where the contact is, lets everyone stay in the dance.
+without contact, said where the contact is, lets everyone stay in the dance. It is looked for in
+the step or the part of the dance that has the contact, and in the lesson's `safety` and under
+`partners` of its `change`, where these speak of touching.
 
 Bad:
     task: Hold hands with your partner and lean back.
@@ -16,9 +18,9 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_care import A_CHOICE, CONTACT, NO_CONTACT
+from build_tools.sentences.touch import ABOUT_TOUCHING, TOUCH, touching, way_without
 from build_tools.views.reading.lesson_text import FieldText
-from build_tools.views.written.unit_text import DOING, unit_text
+from build_tools.views.written.unit_text import DOING, Found, UnitText, unit_text
 
 GRADE: Grade = "error"
 SOURCE = (
@@ -31,38 +33,40 @@ _IN_UNIT = frozenset({"idea", "rules", "start", "how", "does", "if_not", "as", "
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for the first contact in each document that has no way without."""
     text = unit_text(unit)
-    for number, (file, fields) in enumerate(text.documents):
-        lines = tuple(zip(fields, text.lowers[number], strict=True))
-        found = _first(lines, in_unit=number == 0)
-        if found is None:
+    done: set[int] = set()
+    for found in text.saying(TOUCH):
+        if found.document in done or not _asks(found):
             continue
-        one, said = found
-        if NO_CONTACT.in_any(text.lowers[number]) or A_CHOICE.in_any(_beside(one, lines)):
+        said = touching(found.field.text)
+        if said is None or any(way_without(near) for near in _near(text, found)):
             continue
+        done.add(found.document)
+        one = found.field
         where = f"step {int(one.path[1]) + 1}" if one.path[0] == "steps" else f"`{one.kind}`"
         yield Finding(
-            file,
+            found.file,
             one.path,
-            f'{where} asks for contact ("{said}"), and nothing here says how to dance it without '
-            "touching",
+            f'{where} asks for contact ("{said.text}"), and nothing with it says how to dance it '
+            "without touching",
             "add a way without, such as: or a hand's width apart, not touching",
         )
 
 
-Lines = tuple[tuple[FieldText, str], ...]
+def _asks(found: Found) -> bool:
+    one = found.field
+    if found.document:
+        return one.kind in DOING and one.path[0] == "steps"
+    return one.kind in _IN_UNIT and one.path[0] != "stimulus"
 
 
-def _first(lines: Lines, in_unit: bool) -> tuple[FieldText, str] | None:
-    for one, lower in lines:
-        of_dance = in_unit and one.kind in _IN_UNIT and one.path[0] != "stimulus"
-        in_step = one.kind in DOING and one.path[0] == "steps"
-        if (of_dance or in_step) and (said := CONTACT.asked(lower)):
-            return one, said
-    return None
+def _near(text: UnitText, found: Found) -> Iterator[str]:
+    """The fields of the same step or part, and what the lesson says of touching as a whole."""
+    for other in text.documents[found.document][1]:
+        if other.path[:2] == found.field.path[:2]:
+            yield other.text
+        elif _of_lesson(other) and ABOUT_TOUCHING.mentioned(other.text):
+            yield other.text
 
 
-def _beside(one: FieldText, lines: Lines) -> Iterator[str]:
-    """The fields of the same step or part, and how partners may be changed."""
-    for other, lower in lines:
-        if other.path[:2] == one.path[:2] or other.path == ("change", "partners"):
-            yield lower
+def _of_lesson(one: FieldText) -> bool:
+    return one.kind == "safety" or one.path == ("change", "partners")

@@ -5,13 +5,15 @@ Names of makers and places (`by`, `publisher`, `credit`, `source`) are left out.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Collection, Iterable, Iterator
 from dataclasses import dataclass
 from functools import cached_property
 
 from build_tools.model.dance import Action, Section, Sound
 from build_tools.model.unit import Unit
 from build_tools.problem import FieldPath
+from build_tools.sentences.reading import plain_letters
+from build_tools.sentences.sayings import Said, Saying
 from build_tools.sentences.wordings import lowered
 from build_tools.views.reading.lesson_text import FieldText, text_by_field
 
@@ -49,6 +51,36 @@ class UnitText:
             if one.kind in DOING and one.path[0] == "steps"
         )
 
+    def saying(self, what: Saying, kinds: Collection[str] = ()) -> Iterator[Found]:
+        """Every field, of `kinds` if any are named, that says `what` and means it, in order."""
+        for document, number in self._may_say(what):
+            one = self.documents[document][1][number]
+            if kinds and one.kind not in kinds:
+                continue
+            if said := what.said(one.text):
+                yield Found(document, self.documents[document][0], one, said)
+
+    def _may_say(self, what: Saying) -> Iterable[tuple[int, int]]:
+        """The fields, by document and number, with a word that each text saying it has."""
+        if what.anchors is None:
+            return [
+                (d, n) for d, (_, fields) in enumerate(self.documents) for n in range(len(fields))
+            ]
+        holding = self._holding
+        present = what.written.intersection(holding)
+        return sorted({place for word in present for place in holding[word]})
+
+    @cached_property
+    def _holding(self) -> dict[str, list[tuple[int, int]]]:
+        """Where each word stands: documents and the numbers of fields in them."""
+        found: dict[str, list[tuple[int, int]]] = {}
+        for document, (_, fields) in enumerate(self.documents):
+            for number, one in enumerate(fields):
+                place = (document, number)
+                for word in frozenset(_plain_words(one.text)):
+                    found.setdefault(word, []).append(place)
+        return found
+
     @cached_property
     def lower(self) -> str:
         """All of it in small letters."""
@@ -57,9 +89,17 @@ class UnitText:
     @cached_property
     def words(self) -> frozenset[str]:
         """Every word of it in small letters, split at hyphens and apostrophes."""
-        # by bytes, which is several times as fast; a letter with an accent is a gap
-        ascii_only = self.lower.encode("ascii", "replace").translate(_ONLY_LETTERS)
-        return frozenset(ascii_only.decode("ascii").split())
+        return frozenset(_plain_words(self.lower))
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """A field that says something: `document` is 0 for the unit's own and n for its nth lesson."""
+
+    document: int
+    file: str
+    field: FieldText
+    said: Said
 
 
 class _Latest:
@@ -79,6 +119,13 @@ def unit_text(unit: Unit) -> UnitText:
         text = UnitText(tuple(documents))
         _Latest.kept = (unit, text)
     return text
+
+
+def _plain_words(text: str) -> list[str]:
+    """The words in small letters without accents, split at hyphens and apostrophes."""
+    # by bytes, which is several times as fast
+    plain = plain_letters(text).encode("ascii", "replace").translate(_ONLY_LETTERS)
+    return plain.decode("ascii").split()
 
 
 def named(file: str) -> str:

@@ -1,0 +1,30 @@
+"""The numbers that words and figures say."""
+
+from __future__ import annotations
+
+from build_tools.sentences.word_lists import word_row
+
+_ONES = word_row(
+    "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen "
+    "fifteen sixteen seventeen eighteen nineteen"
+)
+_TENS = word_row("twenty thirty forty fifty sixty seventy eighty ninety")
+_NUMBERS = {word: value for value, word in enumerate(_ONES)}
+_NUMBERS |= {word: 10 * value for value, word in enumerate(_TENS, 2)}
+_NUMBERS |= {"once": 1, "twice": 2, "thrice": 3, "dozen": 12, "hundred": 100, "single": 1}
+_UNITS = frozenset(_ONES[1:10])
+
+
+def number_of(form: str) -> int | None:
+    """What a number word or a figure says; None if it is neither. Figures are whole numbers."""
+    if form.isdecimal():
+        return int(form)
+    tens, _, ones = form.partition("-")
+    if ones and tens in _TENS:
+        return _NUMBERS[tens] + _NUMBERS[ones]
+    return _NUMBERS.get(form)
+
+
+def is_number_together(first: str, second: str) -> bool:
+    """Whether two words say one number: thirty two."""
+    return first in _TENS and second in _UNITS

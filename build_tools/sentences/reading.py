@@ -1,0 +1,236 @@
+"""A text read into sentences and words, each word with what the words before it make of it.
+
+In "Never hold hands", the holding is ruled out; in "as if you held hands" it is not meant; in "a
+hold" it is a thing and no deed. Rules ask such questions through `sayings.Saying`.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import cache, cached_property, lru_cache
+from typing import NamedTuple
+from unicodedata import normalize
+
+from build_tools.sentences.numbers import is_number_together, number_of
+from build_tools.sentences.word_lists import word_list
+
+_TOKEN = re.compile(r"[^\W\d_]+(?:'[^\W\d_]+)*'?|\d+(?:[.,]\d+)*|[.!?…;:,()\n–—/]")
+_SENTENCE_END = frozenset(".!?…\n")
+_CLAUSE_END = _SENTENCE_END | frozenset(";:()–—")
+_TAILS = ("'s", "'ll", "'re", "'ve", "'d", "'m", "'")
+_JOINED = {
+    ("each", "other"): "each-other",
+    ("each", "other's"): "each-other",
+    ("one", "another"): "each-other",
+    ("no", "one"): "nobody",
+    ("as", "if"): "as-if",
+    ("as", "though"): "as-if",
+    ("all", "fours"): "all-fours",
+    ("at", "least"): "at-least",
+    ("at", "most"): "at-most",
+}
+"""Words that mean one thing together, and the one word that stands for them."""
+
+NEGATORS = word_list(
+    "no not never cannot nobody none nothing neither nor without avoid avoids avoiding forbidden "
+    "nowhere hardly refuse"
+)
+_NOT_AFTER = word_list(
+    "more longer fewer less later just only matter too quite doubt higher wonder"
+)
+"""After no or not, these set a limit or say nothing: "no more than four", "not only"."""
+_ENDS_NO = word_list("but until unless except although though because so then")
+"""Words with which what is ruled out ends."""
+_GOES_ON = word_list("stop stops stopping stopped pause pausing cease rest resting slow")
+"""Never stop spinning: the spinning is meant all the same."""
+_UNREAL = word_list(
+    "imagine imagines imagining imagined picture pretend pretends pretending suppose mime miming "
+    "as-if imaginary invisible pretended make-believe unseen pantomime magic"
+)
+_OF_ONE_THING = word_list("imaginary invisible pretended imagined pretend unseen magic")
+"""These take the reality of the next things only."""
+_WHO_LIKES = word_list("you they we i would who d pupils dancers partners anyone everyone may")
+_DETERMINERS = word_list(
+    "a an the this that these those your my our their his her its each every another any some no "
+    "one first second third last next same own of whose such big little small"
+)
+
+
+class Word(NamedTuple):
+    """One word: `form` in small letters, without the 's of an owner; `start` and `end` in the text.
+
+    `sentence` and `clause` are numbered from 0 through the text. `denied`: it stands after a not
+    or a never. `unreal`: it is only likened or imagined. `as_thing`: an article or owner stands
+    before it. `number`: what a figure or a number word says.
+    """
+
+    form: str
+    start: int
+    end: int
+    sentence: int
+    clause: int
+    denied: bool
+    unreal: bool
+    as_thing: bool
+    owner: bool
+    number: int | None
+
+
+@dataclass(frozen=True)
+class Reading:
+    """A text that has been read."""
+
+    text: str
+    words: tuple[Word, ...]
+
+    @cached_property
+    def places(self) -> dict[str, tuple[int, ...]]:
+        """Where each form stands among the words."""
+        found: dict[str, list[int]] = {}
+        for at, word in enumerate(self.words):
+            found.setdefault(word.form, []).append(at)
+        return {form: tuple(places) for form, places in found.items()}
+
+    def sentence(self, number: int) -> tuple[Word, ...]:
+        """The words of one sentence."""
+        return tuple(word for word in self.words if word.sentence == number)
+
+    def between(self, first: int, last: int) -> str:
+        """The text from the word `first` to the word `last`, as it is written."""
+        return self.text[self.words[first].start : self.words[last].end]
+
+
+def plain_letters(text: str) -> str:
+    """The text in small letters without accents, each character where it was: fete for fête."""
+    if text.isascii():
+        return text.lower()
+    return "".join(_plain(letter) for letter in text)
+
+
+@cache
+def _plain(letter: str) -> str:
+    if letter in "’‘":
+        return "'"
+    return normalize("NFKD", letter)[0].lower()[:1] or letter
+
+
+@lru_cache(maxsize=1024)
+def read(text: str) -> Reading:
+    """Read a text. Asked for again soon, it is not read again."""
+    tokens = _tokens(text)
+    return Reading(text, tuple(_words(tokens)))
+
+
+class _Token(NamedTuple):
+    form: str
+    start: int
+    end: int
+    owner: bool = False
+
+
+def _tokens(text: str) -> list[_Token]:
+    found: list[_Token] = []
+    previous = ""
+    for match in _TOKEN.finditer(plain_letters(text)):
+        form = match.group()
+        owner = False
+        if "'" in form:
+            tail = next((tail for tail in _TAILS if form.endswith(tail)), "")
+            form, owner = form[: len(form) - len(tail)], tail in ("'s", "'")
+        together = _JOINED.get((previous, form)) or _number_together(previous, form)
+        if together:
+            found[-1] = _Token(together, found[-1].start, match.end(), owner)
+        else:
+            found.append(_Token(form, match.start(), match.end(), owner))
+        previous = found[-1].form
+    return found
+
+
+def _number_together(first: str, second: str) -> str:
+    return f"{first}-{second}" if is_number_together(first, second) else ""
+
+
+def _words(tokens: Sequence[_Token]) -> list[Word]:
+    words: list[Word] = []
+    sentence = clause = 0
+    denied = unreal = ended = False
+    real_in = -1
+    for at, token in enumerate(tokens):
+        form = token.form
+        if form in _SENTENCE_END or form in _CLAUSE_END or form in ",/":
+            if form in _SENTENCE_END:
+                ended = True
+                denied = unreal = False
+            elif form in _CLAUSE_END:
+                denied = unreal = False
+            elif form == ",":
+                denied = denied and _list_goes_on(tokens, at)
+                unreal = unreal and real_in < 0 and _list_goes_on(tokens, at)
+            clause += 1
+            real_in = -1 if not unreal else real_in
+            continue
+        if ended:
+            sentence += 1
+            ended = False
+        previous = tokens[at - 1].form if at else ""
+        if form in _ENDS_NO:
+            denied = False
+            if form in ("but", "then", "until", "unless"):
+                unreal = False
+        number = number_of(form)
+        words.append(
+            Word(
+                form,
+                token.start,
+                token.end,
+                sentence,
+                clause,
+                denied,
+                unreal,
+                previous in _DETERMINERS or (at > 0 and tokens[at - 1].owner),
+                token.owner,
+                number,
+            )
+        )
+        if unreal and real_in > 0:
+            real_in -= 1
+            unreal = real_in > 0
+        after = tokens[at + 1].form if at + 1 < len(tokens) else ""
+        if _denies(form, previous, after):
+            denied = True
+        elif form in ("rather", "instead", "place") and after in ("than", "of"):
+            denied = form != "place" or previous == "in"
+        if form in _UNREAL and not (form == "picture" and words[-1].as_thing):
+            unreal, real_in = True, 4 if form in _OF_ONE_THING else -1
+        elif form == "like" and previous not in _WHO_LIKES and not words[-1].as_thing:
+            unreal, real_in = True, -1
+    return words
+
+
+def _denies(form: str, previous: str, after: str) -> bool:
+    if form.endswith("n't"):
+        return after not in _NOT_AFTER and after not in _GOES_ON
+    if form not in NEGATORS:
+        return False
+    if after in _NOT_AFTER and form in ("no", "not", "never"):
+        return False
+    return after not in _GOES_ON and previous not in ("or", "why", "if")
+
+
+def _list_goes_on(tokens: Sequence[_Token], comma: int) -> bool:
+    """Whether a comma stands in a list that ends with "or": no kneeling, crawling or rolling."""
+    run = 0
+    for token in tokens[comma + 1 : comma + 9]:
+        if token.form in ("or", "nor"):
+            return True
+        if token.form == ",":
+            run = 0
+        elif token.form in _CLAUSE_END:
+            return False
+        else:
+            run += 1
+        if run > 3:
+            return False
+    return False

@@ -1,0 +1,92 @@
+from __future__ import annotations
+
+import pytest
+
+from build_tools.sentences.sayings import Saying
+
+HOLD = Saying(
+    """
+    v:hold|take ~2 @limb !up|out
+    hold on $
+    """
+)
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ("You held her hand.", "held her hand"),
+        ("Holding hands, turn.", "Holding hands"),
+        ("Take a big breath, hand up.", None),
+        ("Hold, then give a hand.", None),
+        ("Hold your hand up.", None),
+        ("Keep a hold of the hand.", None),
+        ("Never hold hands.", None),
+        ("As if you held hands.", None),
+        ("Jump and hold on. Now turn.", "hold on"),
+        ("Hold on to the beat.", None),
+        (None, None),
+        ("", None),
+    ],
+)
+def test_says(text: str | None, said: str | None) -> None:
+    found = HOLD.said(text)
+    assert (found.text if found else None) == said
+
+
+def test_denied_and_mentioned() -> None:
+    assert HOLD.denied("Never hold hands.")
+    assert not HOLD.denied("Hold hands.")
+    assert HOLD.mentioned("Never hold hands.")
+    assert HOLD.mentioned("As if you held hands.")
+
+
+def test_all_places_in_the_order_of_the_text() -> None:
+    found = HOLD.all_in("Hold hands. Do not hold hands! Take my arm.")
+    assert [one.text for one in found] == ["Hold hands", "Take my arm"]
+
+
+def test_the_first_of_several_is_found() -> None:
+    found = HOLD.said("Hold on. Hold hands.")
+    assert found is not None
+    assert found.text == "Hold on"
+
+
+@pytest.mark.parametrize(
+    ("phrase", "text", "said"),
+    [
+        ("#20.. jump", "Twenty-four jumps", True),
+        ("#20.. jump", "Four jumps", False),
+        ("#2..4 jump", "3 jumps", True),
+        ("#8 jump", "eight jumps", True),
+        ("#8 jump", "nine jumps", False),
+        ("# jump", "a hundred jumps", True),
+        ("^ run", "Walk. Run!", True),
+        ("^ run", "You run", False),
+        ("n:drop", "A drop falls", True),
+        ("n:drop", "Drop now", False),
+        ("hand ~~4 shoulder", "a hand, please, on a shoulder", True),
+        ("hand ~4 shoulder", "a hand, please, on a shoulder", False),
+        ("fall ?right down", "fall down", True),
+        ("fall ?right down", "fell right down", True),
+        ("fall ?right down", "fall slowly down", False),
+        ("soft+ land", "softly landing", True),
+        ("step * back", "step one back", True),
+        ("go @small", "go tiny", True),
+    ],
+)
+def test_phrases(phrase: str, text: str, said: bool) -> None:
+    assert (Saying(phrase, {"small": "tiny little"}).said(text) is not None) is said
+
+
+def test_anchors_are_words_that_a_text_saying_it_has() -> None:
+    anchors = Saying("hold|take hand").anchors
+    assert anchors is not None
+    assert "hands" in anchors
+    assert "hold" not in anchors, "the rarer of two needed words is enough"
+    assert Saying("# $").anchors is None
+
+
+def test_an_unknown_list_is_a_mistake_of_ours() -> None:
+    with pytest.raises(KeyError):
+        Saying("hold @nothing").said("hold")

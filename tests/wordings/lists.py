@@ -1,0 +1,125 @@
+"""Wordings that a rule has to find or to let stand, each laid into the base unit at its place.
+
+A file for each rule (and a second one, `rule.field.json`, where it reads two fields) holds:
+`at`, the place where the text stands; `setting`, what else is changed in the base so that the text
+is judged; `faulty` and `sound`, the texts, by people who had not read the rule. Other lists of the
+same form, with texts alone, can be tried in the same settings.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterator, Mapping
+from copy import deepcopy
+from dataclasses import dataclass, replace
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+from build_tools.model.build import build_unit
+from build_tools.model.unit import Unit
+from build_tools.rules.catalogue import rule_named
+from build_tools.rules.rule import Rule
+from build_tools.schema_check.check import check_document
+from build_tools.source.document import Document
+from build_tools.source.folder import UnitFolder, read_unit_folder
+
+HERE = Path(__file__).parent
+BASE = HERE.parent / "rules" / "base"
+SLUG = "paper-boats"
+
+
+@dataclass(frozen=True, slots=True)
+class Wordings:
+    """One file: texts for one rule and one field. Edits are file, place and the value put there."""
+
+    name: str
+    rule: Rule
+    at: tuple[str, str]
+    setting: tuple[tuple[str, str, Any], ...]
+    faulty: tuple[str, ...]
+    sound: tuple[str, ...]
+
+
+def all_wordings(lists: Path = HERE) -> tuple[Wordings, ...]:
+    """Every list in the folder, by name; the settings are those kept here."""
+    return tuple(_wordings(file.stem, lists) for file in sorted(lists.glob("*.json")))
+
+
+def _wordings(name: str, lists: Path) -> Wordings:
+    kept = json.loads((HERE / f"{name}.json").read_text(encoding="utf-8"))
+    texts = json.loads((lists / f"{name}.json").read_text(encoding="utf-8"))
+    rule = rule_named(name.partition(".")[0])
+    assert rule is not None, name
+    return Wordings(
+        name=name,
+        rule=rule,
+        at=(kept["at"]["in"], kept["at"]["at"]),
+        setting=tuple((e["in"], e["at"], e.get("after")) for e in kept.get("setting", ())),
+        faulty=tuple(texts["faulty"]),
+        sound=tuple(texts["sound"]),
+    )
+
+
+def fires(wordings: Wordings, text: str) -> bool:
+    """Whether the rule finds something in the document where the text stands."""
+    file, place = wordings.at
+    unit = unit_with((*wordings.setting, (file, place, text)))
+    assert wordings.rule.check is not None
+    return any(f.file.endswith(f"/{file}") for f in wordings.rule.check(unit))
+
+
+def faults_of_shape(wordings: Wordings, text: str) -> Iterator[str]:
+    """What the schemas say of the unit with the text in it: nothing, or a list is made wrongly."""
+    folder = _edited((*wordings.setting, (*wordings.at, text)))
+    assert folder.unit is not None
+    yield from (p.message for p in check_document(folder.unit, "unit"))
+    for lesson in folder.lessons:
+        yield from (p.message for p in check_document(lesson, "lesson"))
+
+
+def unit_with(edits: tuple[tuple[str, str, Any], ...]) -> Unit:
+    """The base unit with the edits made; a value of None takes the field out."""
+    folder = _edited(edits)
+    assert folder.unit is not None
+    return build_unit(SLUG, folder.unit, folder.lessons, folder.media)
+
+
+@cache
+def _base() -> UnitFolder:
+    return read_unit_folder(BASE, SLUG)
+
+
+def _edited(edits: tuple[tuple[str, str, Any], ...]) -> UnitFolder:
+    folder = _base()
+    assert folder.unit is not None
+    changed: dict[str, list[tuple[str, Any]]] = {}
+    for file, place, value in edits:
+        changed.setdefault(file, []).append((place, value))
+    return replace(
+        folder,
+        unit=_changed(folder.unit, changed),
+        lessons=[_changed(lesson, changed) for lesson in folder.lessons],
+    )
+
+
+def _changed(document: Document, edits: Mapping[str, list[tuple[str, Any]]]) -> Document:
+    own = edits.get(document.file.rpartition("/")[2], [])
+    if not own:
+        return document
+    data, body = deepcopy(document.data), document.body
+    for place, value in own:
+        if place == "notes":
+            body = value
+            continue
+        *holders, last = (int(p) if p.isdecimal() else p for p in place.split("/"))
+        holder = data
+        for part in holders:
+            holder = holder[part]
+        if value is None:
+            del holder[last]
+        elif isinstance(holder, list) and last == len(holder):
+            holder.append(value)
+        else:
+            holder[last] = value
+    return replace(document, data=data, body=body)

@@ -1,0 +1,1 @@
+"""The wordings fit the schemas in their settings."""
