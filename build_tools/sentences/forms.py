@@ -1,12 +1,14 @@
 """The forms an English word takes in text: `hold` is held, holds and holding.
 
-Word lists name a word once; this spells it out. A form too many does no harm, since nobody writes
-it; a form too few would leave a sentence unread. The tests hold it to simplemma's dictionary.
+Word lists name a word once; this spells it out. A form that nobody writes does no
+harm; a form too few would leave a sentence unread. The tests hold it to simplemma's dictionary.
 """
 
 from __future__ import annotations
 
 from functools import cache
+
+from build_tools.sentences.word_lists import word_list
 
 _IRREGULAR = """
 arise arose arisen; awake awoke awoken; be am is are was were been being; bear bore borne;
@@ -31,11 +33,24 @@ worn; weave wove woven; weep wept; win won; wind wound; wring wrung; write wrote
 child children; foot feet; half halves; hoof hooves; knife knives; leaf leaves; life lives; loaf
 loaves; man men; person people persons; scarf scarves; self selves; shelf shelves; tooth teeth;
 wolf wolves; woman women; thief thieves; mouse mice; goose geese; calf calves;
+eye eyed eyeing eying; stomach stomachs;
 far farther further; good better best; bad worse worst; little less least; many more most
 """
 _TABLE: dict[str, frozenset[str]] = {
     words[0]: frozenset(words[1:]) for row in _IRREGULAR.split(";") if (words := row.split())
 }
+_UNCHANGING = word_list(
+    "a about above across after against all almost alone along always an and any anybody anyone "
+    "apart around as as-if at-least at-most away before behind beside between both but by can "
+    "could down during each each-other either else enough ever every everybody everyone for "
+    "from has her him his how i if in inside instead into it its just least many may me might "
+    "more most much must my near never no nobody none nor not nothing of off often on once only "
+    "onto or other our out outside over own quite rather shall she should so some somebody "
+    "someone than that the their them then there these they this those through till to together "
+    "too towards twice under until up upon us very we what when where which while who whoever "
+    "whom whose why will with within without would yes yet you your"
+)
+"""Words with no other forms: toes are no form of to."""
 _VOWELS = "aeiou"
 _HISS = ("s", "x", "z", "ch", "sh")
 
@@ -51,6 +66,8 @@ def forms(lemma: str) -> frozenset[str]:
     if lemma.endswith("+"):
         plain = lemma[:-1]
         return forms(plain).union(_of_quality(plain))
+    if lemma in _UNCHANGING:
+        return frozenset((lemma,))
     regular = frozenset((lemma, _with_s(lemma), *_past_and_ing(lemma)))
     return regular | _TABLE.get(lemma, frozenset())
 

@@ -15,8 +15,8 @@ _LISTS = {
     ),
     "of_mind": (
         "eye gaze idea move movement rhythm shape shadow attention picture line turn dance "
-        "pathway path name word story beat energy motif wave reflection spirits interest place space pose "
-        "sound voice example speed time spot side way face hat card"
+        "pathway path name word story beat energy motif wave reflection spirits interest place "
+        "space pose sound voice example speed time spot side way face hat card"
     ),
     "grip": (
         "hold grab clasp grip clutch seize grasp link lock interlock interlace lace hook entwine "
@@ -25,8 +25,8 @@ _LISTS = {
     "join": "join link lock interlock interlace hook clasp entwine connect",
     "handle": (
         "push pull drag lift carry hug cuddle embrace tow tug shove nudge poke tickle wrestle "
-        "hoist haul heave barge bump grab grip clutch seize grasp clasp catch touch stroke pat pinch "
-        "squeeze steer rock drape hoist raise support"
+        "hoist haul heave barge bump grab grip clutch seize grasp clasp catch touch stroke pat "
+        "pinch squeeze steer rock drape hoist raise support"
     ),
     "rests": (
         "lean sit lie perch rest balance climb stand press push pull hang cling fall roll drape"

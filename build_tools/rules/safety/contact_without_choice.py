@@ -62,11 +62,10 @@ def _asks(found: Found) -> bool:
 def _near(text: UnitText, found: Found) -> Iterator[str]:
     """The fields of the same step or part, and what the lesson says of touching as a whole."""
     for other in text.documents[found.document][1]:
-        if other.path[:2] == found.field.path[:2]:
-            yield other.text
-        elif _of_lesson(other) and ABOUT_TOUCHING.mentioned(other.text):
+        if other.path[:2] == found.field.path[:2] or _of_touching(other):
             yield other.text
 
 
-def _of_lesson(one: FieldText) -> bool:
-    return one.kind == "safety" or one.path == ("change", "partners")
+def _of_touching(one: FieldText) -> bool:
+    for_all = one.kind == "safety" or one.path == ("change", "partners")
+    return for_all and ABOUT_TOUCHING.mentioned(one.text) is not None
