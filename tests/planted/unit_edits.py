@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import copy
 import json
-import re
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
@@ -15,9 +14,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import FieldPath
 from build_tools.source.document import Document, read_markdown
 from build_tools.source.folder import read_unit_folder
-
-_PLAIN_KEY = re.compile(r"[A-Za-z][A-Za-z0-9_-]*\Z")
-_NOT_PLAIN = {"true", "false", "null", "yes", "no", "on", "off"}
+from tests.support.writing_yaml import write_yaml
 
 Place = tuple[str, FieldPath]
 """A file and the path of a field in it."""
@@ -157,29 +154,6 @@ def unknown_word(unit: EditableUnit) -> str | None:
     """A word of the trade that the unit uses nowhere, so that nobody has been taught it."""
     said = json.dumps([unit.data, unit.bodies]).lower()
     return next((w for w in ("retrograde", "fragmentation", "rondo") if w not in said), None)
-
-
-def write_yaml(value: Any, indent: int = 0) -> str:
-    """Plain data as block-style YAML, every text in double quotation marks."""
-    margin = "  " * indent
-    lines = []
-    pairs = value.items() if isinstance(value, dict) else (("-", item) for item in value)
-    for key, item in pairs:
-        lead = "-" if isinstance(value, list) else f"{_key(key)}:"
-        if isinstance(item, (dict, list)) and item:
-            lines.append(f"{margin}{lead}\n{write_yaml(item, indent + 1)}")
-        else:
-            lines.append(f"{margin}{lead} {_scalar(item)}\n")
-    return "".join(lines)
-
-
-def _key(key: str) -> str:
-    plain = _PLAIN_KEY.match(key) and key.lower() not in _NOT_PLAIN
-    return key if plain else json.dumps(key, ensure_ascii=False)
-
-
-def _scalar(value: Any) -> str:
-    return json.dumps(value, ensure_ascii=False)
 
 
 def _lesson_number(file: str) -> int:

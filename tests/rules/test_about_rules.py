@@ -12,7 +12,8 @@ from build_tools.problem import GRADES
 from build_tools.rules.catalogue import all_rules
 from build_tools.rules.rule import Rule
 from build_tools.source.yaml_reader import read_yaml
-from tests.rules.cases import (
+from tests.rules import cases
+from tests.rules.old_cases import (
     BASE,
     HERE,
     Case,
@@ -65,9 +66,11 @@ def test_states_its_grade_and_its_source(rule: Rule) -> None:
 
 @the_rules(list(all_rules()))
 def test_has_a_bad_and_a_good_case_in_its_family(rule: Rule) -> None:
-    own = [case for case in all_cases() if case.rule == rule.name]
-    assert {case.bad for case in own} == {True, False}
-    assert {case.folder.parent.parent.name for case in own} == {rule.family}
+    old = [case for case in all_cases() if case.rule == rule.name]
+    new = [case for case in cases.all_cases() if case.rule == rule.name]
+    assert {case.bad for case in (*old, *new)} == {True, False}
+    families = [*(case.folder.parent.parent.name for case in old), *(case.family for case in new)]
+    assert set(families) == {rule.family}
 
 
 def test_every_case_belongs_to_a_rule() -> None:

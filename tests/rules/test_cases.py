@@ -1,21 +1,76 @@
-"""Each rule finds exactly what the marks in its cases say, at those lines, and nothing else.
+"""Each rule finds exactly what its cases expect, at those fields, and nothing else.
 
-A case lies in `<family>/<rule>/bad…` or `good…` and holds only the files that differ from `base`.
-`# expect: <rule>` stands at the end of a guilty line.
+A case is an edit of `base`; see `cases.py` for how it is written.
 """
 
 from __future__ import annotations
 
-from pathlib import Path
+import re
+from functools import cache
 
 import pytest
 
-from tests.rules.cases import Case, all_cases, expected, findings, laid_over_base, with_needs
+from build_tools.problem import FieldPath
+from build_tools.rules.rule import Finding, Rule
+from tests.rules.cases import Case, all_cases
+from tests.rules.contents import Contents, findings, laid_over_base, signed, with_needs
+from tests.rules.edits import CaseMistake, is_there, path_in
+
+CASES = all_cases()
+BAD_CASES = [case for case in CASES if case.bad]
+BANNED = re.compile(
+    r"\b(invalid|illegal|must|object|property|properties|array|instance|oneOf|you forgot|"
+    r"forgot|wrong|fail(s|ed)?|None|null|True|False)\b"
+)
 
 
-@pytest.mark.parametrize("case", all_cases(), ids=str)
-def test_finds_what_the_marks_say(case: Case, tmp_path: Path) -> None:
-    marks = expected(case)
-    assert bool(marks) == case.bad, "a bad case has a mark, a good case has none"
-    found = findings(laid_over_base(case, tmp_path), with_needs(case.rule))
-    assert {(p.file, p.line, p.rule) for _, _, p in found} == marks
+@cache
+def tried(case: Case) -> tuple[Contents, list[tuple[Rule, Finding]]]:
+    """The edited base, and what the rule and those it needs find there."""
+    contents = laid_over_base(case)
+    return contents, findings(contents, with_needs(case.rule))
+
+
+def place(contents: Contents, file: str, at: str) -> tuple[str, FieldPath]:
+    """A place that a case expects: a field that is there after the edits, or the whole file."""
+    if file not in contents.documents:
+        raise CaseMistake(f"expect: there is no file {file}")
+    data = contents.documents[file].data
+    path = path_in(data, at)
+    if not is_there(data, path):
+        raise CaseMistake(f"expect: {file} has no field at {at}; name the field around it")
+    return file, path
+
+
+@pytest.mark.parametrize("case", CASES, ids=str)
+def test_finds_what_the_case_expects(case: Case) -> None:
+    assert bool(case.expect) == case.bad, "a bad case expects a finding, a good case none"
+    contents, found = tried(case)
+    broken = {rule.name for rule, _ in found} - {case.rule}
+    assert not broken, f"rules that {case.rule} needs say something: it was not run"
+    places = [(finding.file, finding.path) for _, finding in found]
+    expected = [place(contents, file, at) for file, at in case.expect]
+    assert sorted(places, key=repr) == sorted(expected, key=repr)
+
+
+@pytest.mark.parametrize("case", BAD_CASES, ids=str)
+def test_says_it_in_the_house_style(case: Case) -> None:
+    for _, finding in tried(case)[1]:
+        for text in (finding.message, finding.help):
+            assert re.match(r"[a-z0-9`]", text), text
+            assert not text.endswith("."), text
+            assert not BANNED.search(text), text
+            assert "  " not in text, text
+        assert re.search(r"`[^`]+`|[0-9]|section [A-Z]", finding.message), finding.message
+
+
+@pytest.mark.parametrize("case", BAD_CASES, ids=str)
+def test_is_reported_on_the_line_of_its_field(case: Case) -> None:
+    contents, found = tried(case)
+    for (_, finding), problem in zip(found, signed(contents, found), strict=True):
+        document = contents.documents[finding.file]
+        lines = document.yaml_text.split("\n")
+        line = lines[problem.line - document.first_line][problem.column - 1 :]
+        name = finding.path[-1] if finding.path else ""
+        # an item of a list starts where its own text or first field does
+        assert isinstance(name, int) or line.lstrip('"').startswith(name), (finding.path, line)

@@ -17,7 +17,7 @@ from build_tools.views.lesson.showing import (
     showing,
     shown_seconds,
 )
-from tests.rules.cases import BASE, sound_units
+from tests.rules.old_cases import BASE, sound_units
 
 
 @pytest.fixture(scope="module")
