@@ -23,24 +23,31 @@ class StepData:
     """What kind of step it is, in the schema's word."""
     grouping: str
     """How pupils are grouped, in the schema's word."""
-    regroups: bool
-    """Whether pupils are regrouped before it."""
+    sits: str | None
+    """The most minutes pupils can sit in a row, where they sit in it; None where they move."""
     shows: str | None
-    """The least seconds of one run of what it shows; None where it shows nothing timed."""
+    """The most seconds a run of what it shows takes, with its change over; None without one."""
+    talk: str | None
+    """The seconds of talk after a showing; None where it shows nothing timed."""
+    at_once: str | None
+    """How many groups dance at the same time, where the words say that groups show in turn."""
     can_wait: bool
     """Whether it may be left out when time is short."""
 
 
 def step_data(facts: StepFacts) -> StepData:
     """The facts of a step as attributes."""
+    showing = facts.showing
     return StepData(
         step=str(facts.number),
         minutes=str(facts.minutes),
         least=str(facts.least),
         phase=facts.phase,
         grouping=facts.grouping,
-        regroups=facts.regroups,
-        shows=None if facts.shows is None else f"{facts.shows:g}",
+        sits=None if facts.sits is None else str(facts.sits),
+        shows=str(showing.each) if showing else None,
+        talk=str(showing.talk) if showing else None,
+        at_once=str(showing.at_once) if showing and showing.at_once else None,
         can_wait=facts.can_wait,
     )
 

@@ -11,12 +11,12 @@ SUMS = (
     "sums/catch-up.js",
     "sums/class-groups.js",
     "sums/groups-in-words.js",
-    "sums/showing-plan.js",
+    "sums/showing.js",
     "sums/floor-space.js",
     "step-facts.js",
     "settings.js",
 )
-"""By these a page does in the browser the sums that `views` does here; they come first."""
+"""The sums that a page does in the browser, and what it does them with; they come first."""
 _FIT = tuple(f"fit/{name}.js" for name in ("read", "parts", "results", "on-page", "share", "form"))
 _HALL = tuple(f"hall/{name}.js" for name in ("plan", "button", "keys", "awake", "clock"))
 _COUNT = tuple(

@@ -195,7 +195,7 @@ def test_catch_up_says_in_one_line_what_it_changed_and_can_be_undone(
 
 CATCH_UP = """
 () => {
-  const { hall, sums } = window.danceUnitBank, { card } = hall;
+  const { card } = window.danceUnitBank.hall;
   const facts = window.danceUnitBank.stepFacts(document.querySelector("[data-part=card]"));
   const of = (step) => facts.find((one) => one.number === step);
   const planned = facts.map((one) => ({ step: one.number, minutes: one.minutes }));
@@ -216,7 +216,7 @@ CATCH_UP = """
           left: left.map((index) => ({ ...facts[index], index })),
           rest: after.plan.slice(at + 1).map((one) => ({
             phase: of(one.step).phase, minutes: one.time / 60000,
-            least: sums.fittingLeast(of(one.step)),
+            least: of(one.step).least,
             planned: of(one.step).minutes, left: one.left, canWait: of(one.step).canWait,
           })),
         });

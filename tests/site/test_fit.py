@@ -1,7 +1,7 @@
 """Fit my lesson on the real pages: by keyboard, in print, carried on, and whatever is written.
 
-What fits is worked out anew by `build_tools/views/lesson/fit.py` and `sittings.py`, whose own
-tests hold them to an independent solver. Text spacing: WCAG 2.2, success criterion 1.4.12; narrow
+What fits is asked of the sums apart from the page, which tests/sums holds to their laws and to an
+independent solver. Text spacing: WCAG 2.2, success criterion 1.4.12; narrow
 screens: 1.4.10; keyboard: 2.1.1. What a fit must keep, warm-up, cool-down and the closing question:
 common practice, no source.
 """
@@ -22,15 +22,14 @@ from playwright.sync_api import Browser
 from build_tools.checking.check_bank import check_folder
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
-from build_tools.views.lesson.class_groups import group_size, groups
-from build_tools.views.lesson.fit import fit
-from build_tools.views.lesson.floor_space import floor_space, recommended_least
-from build_tools.views.lesson.groups_in_words import groups_in_words
-from build_tools.views.lesson.sittings import sittings
+from build_tools.views.lesson.class_groups import class_groups
+from build_tools.views.lesson.floor_space import recommended_least
 from build_tools.views.lesson.step_facts import step_facts
+from tests.sums.page_facts import page_facts
 from tests.support import axe
 from tests.support.browser import Reader, address_of, reader
 from tests.support.built_sites import CONTENT
+from tests.support.page_script import ask
 from tests.support.paper import printed, squeezed
 
 LESSON_3 = "units/rock-pool/lesson-3.html"
@@ -152,30 +151,30 @@ def test_the_page_has_the_minutes_that_fitting_gives(site: Path, browser: Browse
         for path, unit, one in lessons():
             seen.page.goto(address_of(site, path))
             planned = seen.page.evaluate(ON_PAGE)
-            facts = step_facts(unit, one)
+            facts = page_facts(unit, one)
             for slot in (8, one.minutes * 2 // 3, one.minutes - 5, one.minutes, one.minutes + 9):
                 found = fitted_to(seen, f"{slot + 6}-6-27-0-full")
-                shares = fit(facts, slot)
-                two = sittings(facts, slot)
+                shares = ask("sums.fit", facts, slot)
+                two = ask("sums.sittings", facts, slot)
                 if shares is not None:
                     one_sitting += 1
-                    assert [time for time, _ in found["steps"]] == times(list(shares))
-                    assert found["result"] == times(list(shares))
-                    assert [int(re.split(r"\D", said)[0]) for _, said in found["steps"]] == list(
-                        shares
-                    )
+                    assert [time for time, _ in found["steps"]] == times(shares)
+                    assert found["result"] == times(shares)
+                    assert [int(re.split(r"\D", said)[0]) for _, said in found["steps"]] == shares
                     assert found["whole"] == f"{slot} minutes"
-                    assert found["ruler"] == list(shares)
-                elif two.parts:
+                    assert found["ruler"] == shares
+                elif two["parts"]:
                     two_sittings += 1
-                    expected = [times([part.minutes for part in parts]) for parts in two.parts]
+                    expected = [
+                        times([part["minutes"] for part in parts]) for parts in two["parts"]
+                    ]
                     assert found["result"] == [*expected[0], *expected[1]]
                     for number, (shown, _) in enumerate(found["steps"], start=1):
                         own = [
                             time
-                            for parts, at in zip(two.parts, expected, strict=True)
+                            for parts, at in zip(two["parts"], expected, strict=True)
                             for part, time in zip(parts, at, strict=True)
-                            if part.step == number
+                            if part["step"] == number
                         ]
                         assert shown.split(", then ") == list(dict.fromkeys(own))
                     assert found["whole"] == f"Two sittings of {slot} minutes"
@@ -184,7 +183,7 @@ def test_the_page_has_the_minutes_that_fitting_gives(site: Path, browser: Browse
                     too_short += 1
                     assert found["steps"] == planned["steps"]
                     assert found["short"] == planned["short"]
-                    assert two.sentence in said(seen)
+                    assert two["sentence"] in said(seen)
                 if slot == one.minutes:
                     assert found["steps"] == planned["steps"]
                     assert found["short"] == planned["short"]
@@ -235,8 +234,9 @@ def test_groups_showing_and_floor_are_said_in_plain_sentences(site: Path, browse
     with lesson(browser, site, "#fit=45-0-27-1-half") as seen:
         seen.page.get_by_role("link", name="Fit", exact=True).click()
         told = seen.page.locator("[data-results]").inner_text()
-        for grouping in {step.grouping for step in one.steps} - {"alone", "whole class"}:
-            words = groups_in_words(groups(27, group_size(grouping, 27)))
+        groupings = [step.grouping for step in one.steps]
+        for grouping in {*groupings} - {"alone", "whole class"}:
+            words = ask("sums.groupsInWords", class_groups(groupings, grouping, 27))
             assert words[0].upper() + words[1:] in told
             assert words[0].upper() + words[1:] in seen.page.locator(".steps").inner_text()
         assert "say “Turn to the nearest person. One over makes a three.”" in told
@@ -248,11 +248,11 @@ def test_groups_showing_and_floor_are_said_in_plain_sentences(site: Path, browse
         assert one.look_and_talk.looking_for[1:] in told
         assert "Watchers sit with their feet in, facing the pair they look at." in told
         assert "The one who cannot dance today watches with them." in told
-        floor = floor_space(27, 70, recommended_least(unit.years))
-        assert f"{floor.each} for each pupil, with 27 on 70 m²." in told
+        floor = ask("sums.floorSpace", 27, 70, recommended_least(unit.years))
+        assert f"{floor['each']} for each pupil, with 27 on 70 m²." in told
         for source in ("One Dance UK", "Oxfordshire County Council, 2007"):
             assert source in told
-        for change in (*floor.changes, one.change["room"]):
+        for change in (*floor["changes"], one.change["room"]):
             assert change in told
         assert not re.search(r"cannot(?! dance today)|not enough|impossible", told)
 

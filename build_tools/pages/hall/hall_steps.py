@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from build_tools.model.lesson import Lesson
 from build_tools.pages.frame import Link
-from build_tools.views.lesson.groups import grouping_in_words
+from build_tools.views.lesson.grouping_in_words import grouping_in_words
 from build_tools.views.words.punctuation import capital
 
 

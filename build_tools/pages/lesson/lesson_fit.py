@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import json
 from dataclasses import dataclass
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.views.dance.watchers import Watchers, watchers
-from build_tools.views.lesson.floor_space import HALLS_SOURCE, SOURCE, recommended_least
-from build_tools.views.lesson.showing import USUAL_CLASS
+from build_tools.views.lesson.class_groups import USUAL_CLASS
+from build_tools.views.lesson.floor_space import HALLS, HALLS_SOURCE, SOURCE, recommended_least
 from build_tools.views.words.punctuation import capital, sentence
 
 _SIT: dict[Watchers, str] = {
@@ -44,6 +45,8 @@ class FitView:
     """The square metres recommended for each pupil."""
     least_source: str
     """Who recommends them."""
+    metres: str
+    """The square metres of a hall, half a hall and a classroom, for scripts."""
     halls_source: str
     """Where the sizes of a hall and a classroom come from."""
     partners: str | None
@@ -70,6 +73,7 @@ def fit_view(unit: Unit, lesson: Lesson) -> FitView:
         ),
         least=str(recommended_least(unit.years)),
         least_source=SOURCE,
+        metres=json.dumps(HALLS),
         halls_source=f"{capital(HALLS_SOURCE)}.",
         partners=lesson.change.get("partners"),
         room=lesson.change.get("room"),

@@ -14,7 +14,7 @@ from build_tools.pages.frame import Link
 from build_tools.pages.picture import Picture
 from build_tools.pages.unit.unit_dance import strip_of
 from build_tools.views.diagrams.ruler import upright
-from build_tools.views.lesson.groups import grouping_in_words
+from build_tools.views.lesson.grouping_in_words import grouping_in_words
 from build_tools.views.lesson.step_facts import StepFacts, step_facts
 from build_tools.views.lesson.timings import StepTime, step_times
 from build_tools.views.words.plain_words import minutes_in_words

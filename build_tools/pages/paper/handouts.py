@@ -16,8 +16,8 @@ from build_tools.pages.unit.unit_lessons import lesson_href
 from build_tools.views.dance.without_counts import is_counted, lengths_in_words
 from build_tools.views.diagrams.svg import text_width
 from build_tools.views.diagrams.wall_strip import wall_strips
+from build_tools.views.lesson.class_groups import USUAL_CLASS
 from build_tools.views.lesson.handouts import (
-    PLANNED_FOR,
     StripToHand,
     action_words,
     looked_for,
@@ -125,7 +125,7 @@ def handouts_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         unit=Link(unit.title, "index.html"),
         lesson=Link(f"Lesson {lesson.number}: {lesson.title}", lesson_href(lesson.number)),
         number=lesson.number,
-        planned=f"Counted for {PLANNED_FOR} pupils. Print only the sides you need.",
+        planned=f"Counted for {USUAL_CLASS} pupils. Print only the sides you need.",
         strips=tuple(_strip(unit, one) for one in handed),
         words=tuple(
             Labelled(meaning.word, sentence(meaning.plain))
@@ -137,7 +137,7 @@ def handouts_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
             for end in looked_for(unit, lesson)
         ),
         looking_at=sentence(talk.looking_for) if talk else None,
-        rows=tuple(range(1, PLANNED_FOR + 1)),
+        rows=tuple(range(1, USUAL_CLASS + 1)),
         tells_nobody=_TELLS_NOBODY,
     )
     return Page(path, "handouts.html", view.frame.title, view)

@@ -13,12 +13,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from build_tools.model.lesson import Lesson, Step
-from build_tools.model.school_years import ages
+from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_lesson import DANCED_WHILE_TALKING
+from build_tools.views.lesson.longest_talk import is_sat_through, longest_talk
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
@@ -26,18 +25,15 @@ SOURCE = "common practice, no source"
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each stretch of talk, over one step or more, that is too long."""
-    span = ages(unit.years)
-    usual = 4 if span is not None and span[1] <= 7 else 6
     for lesson in unit.lessons:
-        last = lesson is unit.lessons[-1]
-        yield from _stretches(lesson, usual + usual // 2 if last else usual)
+        yield from _stretches(lesson, longest_talk(unit, lesson))
 
 
 def _stretches(lesson: Lesson, most: int) -> Iterator[Finding]:
     first = 0
     minutes: list[int] = []
     for index, step in enumerate((*lesson.steps, None)):
-        if step is not None and _sitting(step):
+        if step is not None and is_sat_through(step):
             first = first if minutes else index
             minutes.append(step.minutes)
             continue
@@ -54,12 +50,3 @@ def _stretches(lesson: Lesson, most: int) -> Iterator[Finding]:
                 f"give the talk {most} minutes or less, or let half dance while half watch",
             )
         minutes = []
-
-
-def _sitting(step: Step) -> bool:
-    """Whether a step is for looking and talking and nobody dances in it."""
-    if step.phase != "look and talk":
-        return False
-    if step.makes or step.develops or step.joins or step.dances or step.shows:
-        return False
-    return not DANCED_WHILE_TALKING.search(step.task)

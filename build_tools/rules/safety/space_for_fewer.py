@@ -14,10 +14,12 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
-from build_tools.model.school_years import ages
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.views.lesson.class_groups import USUAL_CLASS
+from build_tools.views.lesson.floor_space import has_room_for, recommended_least
+from build_tools.views.words.plain_words import how_many
 
 GRADE: Grade = "note"
 SOURCE = (
@@ -25,46 +27,49 @@ SOURCE = (
     "for each primary pupil and 5 for each secondary pupil in dance"
 )
 NEEDS = ("year-unknown-in-nation",)
-PRIMARY, SECONDARY = 3, 5
-SECONDARY_AGE = 11
-A_CLASS = 30
-"""Pupils in a class where nothing else is said; common practice, no source."""
 
+_NUMBER = r"(\d+(?:\.\d+)?)"
 _FIGURE = re.compile(
-    r"(\d+)(?:\.\d+)?\s*(?:square\s+metres|sq\.?\s*m|m2|m²)"
+    rf"{_NUMBER}\s*(?:square\s+metres?|sq\.?\s*m|m2|m²)"
     r"(\W+(?:for\s+)?(?:each|a|per|every)\s+(?:pupil|child|dancer))?",
     re.IGNORECASE,
 )
-_SIDES = re.compile(r"(\d+)\s*(?:m|metres?)?\s*(?:by|x|×)\s*(\d+)", re.IGNORECASE)
+_SIDES = re.compile(rf"{_NUMBER}\s*(?:m|metres?)?\s*(?:by|x|×)\s*{_NUMBER}", re.IGNORECASE)
 
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding where `space` gives no figure for the hall, or too small a one."""
-    known = ages(unit.years)
-    least = SECONDARY if known and known[0] >= SECONDARY_AGE else PRIMARY
-    hall = unit.space.hall
-    help_ = f"write how much each needs: about {least} square metres for each pupil"
-    if figure := _FIGURE.search(hall):
-        metres, each = int(figure.group(1)), bool(figure.group(2))
-    elif sides := _SIDES.search(hall):
-        metres, each = int(sides.group(1)) * int(sides.group(2)), False
-    else:
-        yield Finding(
-            unit.file, ("space", "hall"), "`hall` does not say how many square metres", help_
-        )
-        return
-    if each and metres < least:
-        yield Finding(
-            unit.file,
-            ("space", "hall"),
-            f"`hall` gives each pupil {metres} square metres, and {least} is the least at this age",
-            help_,
-        )
-    elif not each and metres < least * A_CLASS:
-        yield Finding(
-            unit.file,
-            ("space", "hall"),
-            f"{metres} square metres is room for {metres // least} pupils at {least} each, and a "
-            f"class may be {A_CLASS}",
-            f"write about {least * A_CLASS} square metres, or let half the class dance at a time",
-        )
+    least = recommended_least(unit.years)
+    found = _fault(unit.space.hall, least)
+    if found is not None:
+        yield Finding(unit.file, ("space", "hall"), *found)
+
+
+def _fault(hall: str, least: int) -> tuple[str, str] | None:
+    """What is wrong with the words for the hall, and how to mend it."""
+    each = f"write how much each needs: about {least} square metres for each pupil"
+    figure, sides = _FIGURE.search(hall), _SIDES.search(hall)
+    if figure and figure.group(2):
+        metres = float(figure.group(1))
+        said = f"`hall` gives each pupil {_said(metres)}, and {least} is the least at this age"
+        return (said, each) if metres < least else None
+    if figure:
+        return _too_small(float(figure.group(1)), least)
+    if sides:
+        return _too_small(float(sides.group(1)) * float(sides.group(2)), least)
+    return "`hall` does not say how many square metres", each
+
+
+def _too_small(metres: float, least: int) -> tuple[str, str] | None:
+    room = has_room_for(metres, least)
+    if room >= USUAL_CLASS:
+        return None
+    return (
+        f"{_said(metres)} is room for {how_many(room, 'pupil')} at {least} each, and a class may "
+        f"be {USUAL_CLASS}",
+        f"write about {least * USUAL_CLASS} square metres, or let half the class dance at a time",
+    )
+
+
+def _said(metres: float) -> str:
+    return f"{metres:g} square {'metre' if metres == 1 else 'metres'}"

@@ -10,11 +10,8 @@ from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import EndPoint, Unit
 from build_tools.movement.development import actions_of
 from build_tools.views.dance.parts_named import motifs_in
-from build_tools.views.lesson.class_groups import group_size, groups
+from build_tools.views.lesson.class_groups import USUAL_CLASS, class_groups, groups
 from build_tools.views.words.plain_words import action_label
-
-PLANNED_FOR = 30
-"""Pupils that handouts are counted for: common practice, no source."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,7 +25,7 @@ class StripToHand:
 
 
 def strips_to_hand(
-    unit: Unit, lesson: Lesson, pupils: int = PLANNED_FOR
+    unit: Unit, lesson: Lesson, pupils: int = USUAL_CLASS
 ) -> tuple[StripToHand, ...]:
     """What the lesson makes and changes, then what else it dances, each once.
 
@@ -43,15 +40,16 @@ def strips_to_hand(
         for name in motifs_in(unit.dance, parts):
             found.setdefault(name, step.grouping)
     return tuple(
-        StripToHand(name, grouping, copies_for(grouping, pupils))
+        StripToHand(name, grouping, copies_for(lesson, grouping, pupils))
         for name, grouping in found.items()
     )
 
 
-def copies_for(grouping: str, pupils: int) -> int:
+def copies_for(lesson: Lesson, grouping: str, pupils: int) -> int:
     """One strip for each group; pupils who dance alone share one between two."""
-    size = 2 if grouping == "alone" else group_size(grouping, pupils)
-    return len(groups(pupils, size))
+    if grouping == "alone":
+        return len(groups(pupils, 2))
+    return len(class_groups([step.grouping for step in lesson.steps], grouping, pupils))
 
 
 def action_words(dance: Dance, names: tuple[str, ...]) -> tuple[str, ...]:

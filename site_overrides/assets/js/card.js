@@ -17,10 +17,17 @@
     const facts = bank.stepFacts(root);
     const part = (name) => root.querySelector(`[data-${name}]`);
     const sections = new Map([...root.querySelectorAll(".step-card")].map((one) => [Number(one.dataset.step), one]));
-    const factsOf = (step) => facts.find((one) => one.number === step) ?? bank.sums.recap("alone");
+    const factsOf = (step) => (step ? facts.find((one) => one.number === step) : recap());
     const name = (step) => sections.get(step).querySelector("h2").textContent;
     const quietly = part("said"), told = part("told");
     let state = restored() ?? begun(0), dims = false;
+
+    // danced in the groups of the last step before the second sitting, which goes on with the next
+    function recap() {
+      const goesOn = state.plan.find((one, index) => state.plan[index - 1]?.step === 0);
+      const made = facts.find((one) => one.number === goesOn?.step - 1);
+      return bank.sums.recap(made?.grouping ?? "alone");
+    }
 
     function today() { return hall.plan(facts, settings.fit()); }
 
@@ -94,7 +101,7 @@
     function showStep(section) {
       const { at, plan } = state;
       section.querySelector("[data-place]").textContent = `Step ${at + 1} of ${plan.length}`;
-      const groups = hall.groups(section.dataset.grouping, settings.fit());
+      const groups = hall.groups(facts, section.dataset.grouping, settings.fit());
       const place = section.querySelector("[data-groups]");
       place.dataset.written ??= place.textContent;
       place.textContent = groups || place.dataset.written;

@@ -10,9 +10,15 @@
       least: Number(said.least),
       phase: said.phase,
       grouping: said.grouping,
-      regroups: "regroups" in said,
-      shows: "shows" in said ? Number(said.shows) : null,
+      sits: "sits" in said ? Number(said.sits) : null,
+      shows: shows(said),
       canWait: "canWait" in said,
     };
   });
+
+  // in whole seconds: what each run takes with its change over, and the talk
+  function shows(said) {
+    if (!("shows" in said)) return null;
+    return { each: Number(said.shows), talk: Number(said.talk), atOnce: "atOnce" in said ? Number(said.atOnce) : null };
+  }
 })();

@@ -59,7 +59,7 @@
         const [lasts, groups] = ["lasts", "groups"].map((name) => section.querySelector(`[data-${name}]`));
         groups.dataset.written ??= groups.textContent;
         lasts.textContent = bank.sums.minutes(minutes.get(Number(section.dataset.step)));
-        groups.textContent = hall.groups(section.dataset.grouping, fit) || groups.dataset.written;
+        groups.textContent = hall.groups(facts, section.dataset.grouping, fit) || groups.dataset.written;
       }
       if (!count.counting()) say(settings.trouble);
     }

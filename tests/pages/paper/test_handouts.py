@@ -6,12 +6,15 @@ anything that is printed before the lesson.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.pages.paper.handouts import CARD_POINTS, HandoutsView, handouts_page
-from build_tools.views.lesson.handouts import PLANNED_FOR, copies_for, strips_to_hand
+from build_tools.views.lesson.class_groups import USUAL_CLASS
+from build_tools.views.lesson.handouts import copies_for, strips_to_hand
 from tests.support.banks import ROOT
 from tests.support.drawn import Seen, page_seen
 from tests.support.sound_bank import every_unit, real_bank, real_unit
@@ -36,13 +39,28 @@ def seen(unit: Unit, lesson: Lesson) -> Seen:
     ("grouping", "copies"),
     # thirty pupils: 15 pairs, 10 threes, 8 groups near to four (6 of four and 2 of three)
     [
-        *(("alone", 15), ("pairs", 15), ("threes", 10), ("fours", 8), ("fives", 6), ("sixes", 5)),
-        *(("half class", 2), ("whole class", 1)),
+        ("alone", 15),
+        ("pairs", 15),
+        ("threes", 10),
+        ("fours", 8),
+        ("fives", 6),
+        ("sixes", 5),
+        ("half class", 2),
+        ("whole class", 1),
     ],
 )
 def test_there_is_a_strip_for_each_group_of_thirty(grouping: str, copies: int) -> None:
-    assert PLANNED_FOR == 30
-    assert copies_for(grouping, 30) == copies
+    assert USUAL_CLASS == 30
+    lesson = real_unit().lessons[0]
+    newly_made = replace(lesson, steps=(replace(lesson.steps[0], grouping=grouping),))
+    assert copies_for(newly_made, grouping, 30) == copies
+
+
+def test_fours_that_pairs_make_are_seven_in_a_class_of_thirty() -> None:
+    """Fifteen pairs make six fours and, with the pair over, one six."""
+    lesson = real_unit().lessons[0]
+    steps = (replace(lesson.steps[0], grouping=one) for one in ("pairs", "fours"))
+    assert copies_for(replace(lesson, steps=tuple(steps)), "fours", 30) == 7
 
 
 @pytest.mark.parametrize(("unit", "lesson"), LESSONS, ids=NAMES)

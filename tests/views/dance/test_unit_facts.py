@@ -8,7 +8,7 @@ from build_tools.schema_check.schemas import schema
 from build_tools.views.dance.additions import lesson_adds
 from build_tools.views.dance.journey import DEEDS, journeys
 from build_tools.views.lesson.collecting import Thing, things_to_collect
-from build_tools.views.lesson.groups import grouping_in_words
+from build_tools.views.lesson.grouping_in_words import grouping_in_words
 from build_tools.views.words.words_needed import words_needed
 from tests.support.sound_bank import real_bank, real_unit
 

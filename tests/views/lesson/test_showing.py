@@ -8,14 +8,15 @@ from pathlib import Path
 
 import pytest
 
-from build_tools.model.lesson import Step
+from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
 from build_tools.sentences.wording_lesson import groups_at_a_time
 from build_tools.views.lesson.showing import (
     CHANGE_OVER_SECONDS,
     TALK_SECONDS,
+    Showing,
+    longest_seconds,
     showing,
-    shown_seconds,
 )
 from tests.rules.old_cases import BASE, sound_units
 
@@ -31,40 +32,56 @@ def step_with(unit: Unit, **fields: object) -> Step:
     return replace(show, **fields)  # type: ignore[arg-type]
 
 
-def test_counts_the_whole_by_its_least(boats: Unit) -> None:
-    assert shown_seconds(boats.dance, ("whole",)) == Fraction(96 * 60, 100) + 20
+def shown(unit: Unit, step: Step, after: Step | None = None, pupils: int = 30) -> Showing | None:
+    """How `step` is shown by itself, with `after` following it where there is one."""
+    lesson: Lesson = replace(unit.lessons[-1], steps=(step, after) if after else (step,))
+    return showing(unit.dance, lesson, 0, pupils)
+
+
+def test_counts_the_whole_by_its_most(boats: Unit) -> None:
+    assert longest_seconds(boats.dance, ("whole",)) == Fraction(96 * 60, 100) + 30
 
 
 def test_adds_the_parts_that_are_named(boats: Unit) -> None:
-    parts = shown_seconds(boats.dance, ("A", "C", "drift-slow"))
-    assert parts == Fraction((24 + 12) * 60, 100) + 20
+    parts = longest_seconds(boats.dance, ("A", "C", "drift-slow"))
+    assert parts == Fraction((24 + 12) * 60, 100) + 30
 
 
 def test_has_no_length_without_a_tempo(boats: Unit) -> None:
     dance = replace(boats.dance, tempo=None)
-    assert shown_seconds(dance, ("A",)) is None
-    assert showing(dance, step_with(boats)) is None
-    assert shown_seconds(dance, ("C",)) == 20
+    assert longest_seconds(dance, ("A",)) is None
+    assert shown(replace(boats, dance=dance), step_with(boats)) is None
+    assert longest_seconds(dance, ("C",)) == 30
 
 
 def test_a_step_that_shows_nothing_is_no_showing(boats: Unit) -> None:
-    assert showing(boats.dance, step_with(boats, shows=())) is None
+    assert shown(boats, step_with(boats, shows=())) is None
 
 
 def test_halves_take_two_runs_and_talk_in_the_next_step(boats: Unit) -> None:
     talk = step_with(boats, phase="look and talk", shows=())
-    found = showing(boats.dance, step_with(boats), talk)
+    found = shown(boats, step_with(boats), talk)
     assert found is not None
     assert (found.runs, found.talk) == (2, 0)
-    assert found.seconds == 2 * (Fraction(96 * 60, 100) + 20 + CHANGE_OVER_SECONDS)
+    # 57.6 seconds and 30, rounded up
+    assert found.seconds == 2 * (88 + CHANGE_OVER_SECONDS)
 
 
 def test_groups_in_turn_take_a_run_each(boats: Unit) -> None:
     step = step_with(boats, grouping="fours", task="Show one four at a time.", shows=("A",))
-    found = showing(boats.dance, step)
+    found = shown(boats, step)
     assert found is not None
     assert (found.groups, found.runs, found.talk) == (8, 8, TALK_SECONDS)
-    assert found.seconds == 8 * (Fraction(24 * 60, 100) + 15) + 60
+    # 14.4 seconds, rounded up
+    assert found.seconds == 8 * (15 + 15) + 60
+    assert found.in_halves().seconds == 2 * (15 + 15) + 60
+
+
+def test_half_a_minute_is_let_pass(boats: Unit) -> None:
+    found = shown(boats, step_with(boats, shows=("A",)))
+    assert found is not None
+    assert [replace(found, talk=talk).needs for talk in (29, 30, 31)] == [1, 1, 2]
+    assert replace(found, run=0, talk=0, runs=1).needs == 1
 
 
 @pytest.mark.parametrize(
@@ -76,7 +93,7 @@ def test_groups_in_turn_take_a_run_each(boats: Unit) -> None:
     ],
 )
 def test_fits_the_runs_to_the_class(boats: Unit, pupils: int, task: str, runs: int) -> None:
-    found = showing(boats.dance, step_with(boats, grouping="fours", task=task), None, pupils)
+    found = shown(boats, step_with(boats, grouping="fours", task=task), None, pupils)
     assert found is not None
     assert found.runs == runs
 

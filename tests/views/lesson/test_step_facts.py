@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from build_tools.checking.check_bank import check_folder
 from build_tools.model.bank import Bank
-from build_tools.views.lesson.fit import fit
+from build_tools.model.unit import SchoolYears
+from build_tools.views.lesson.longest_talk import is_sat_through, longest_talk
 from build_tools.views.lesson.showing import showing
-from build_tools.views.lesson.step_facts import regrouped, step_facts
+from build_tools.views.lesson.step_facts import step_facts
 from tests.support.built_sites import CONTENT
 
 
@@ -19,39 +22,43 @@ def bank() -> Bank:
     return found
 
 
-@pytest.mark.parametrize(
-    ("before", "grouping", "regroups"),
-    [
-        (None, "pairs", False),
-        ("pairs", "pairs", False),
-        ("pairs", "fours", True),
-        ("alone", "fours", True),
-        ("whole class", "half class", True),
-        ("pairs", "alone", False),
-        ("fours", "whole class", False),
-    ],
-)
-def test_who_has_others_to_find(before: str | None, grouping: str, regroups: bool) -> None:
-    assert regrouped(before, grouping) is regroups
-
-
-def test_every_lesson_as_planned_is_its_own_fit(bank: Bank) -> None:
+def test_every_step_is_told_by_its_number_and_its_minutes(bank: Bank) -> None:
     for unit in bank.units:
         for lesson in unit.lessons:
             facts = step_facts(unit, lesson)
             assert [one.number for one in facts] == list(range(1, len(lesson.steps) + 1))
-            assert fit(facts, lesson.minutes) == tuple(step.minutes for step in lesson.steps)
+            told = [(one.minutes, one.least, one.grouping) for one in facts]
+            assert told == [(step.minutes, step.least, step.grouping) for step in lesson.steps]
 
 
 def test_what_is_shown_lasts_what_the_rules_count(bank: Bank) -> None:
     shown = 0
     for unit in bank.units:
         for lesson in unit.lessons:
-            for step, facts in zip(lesson.steps, step_facts(unit, lesson), strict=True):
-                counted = showing(unit.dance, step)
-                assert facts.shows == (None if counted is None else float(counted.run))
-                shown += counted is not None
+            for index, facts in enumerate(step_facts(unit, lesson)):
+                assert facts.showing == showing(unit.dance, lesson, index)
+                shown += facts.showing is not None
     assert shown >= 3
+
+
+def test_what_is_sat_through_has_the_limit_of_the_rule(bank: Bank) -> None:
+    sat = 0
+    for unit in bank.units:
+        for lesson in unit.lessons:
+            for step, facts in zip(lesson.steps, step_facts(unit, lesson), strict=True):
+                most = longest_talk(unit, lesson)
+                assert facts.sits == (most if is_sat_through(step) else None)
+                sat += facts.sits is not None
+    assert sat >= 3
+
+
+@pytest.mark.parametrize(
+    ("year", "place", "most"), [("2", 0, 4), ("2", -1, 6), ("3", 0, 6), ("3", -1, 9)]
+)
+def test_how_long_an_age_can_sit(bank: Bank, year: str, place: int, most: int) -> None:
+    """About four minutes up to age 7, six from then on, half as many more in the last lesson."""
+    unit = replace(bank.units[0], years=(SchoolYears("England", (year,)),))
+    assert longest_talk(unit, unit.lessons[place]) == most
 
 
 def test_what_can_wait_is_what_the_author_says_to_leave(bank: Bank) -> None:

@@ -22,7 +22,7 @@
       short.replaceChildren(...(taught ? sittings.flatMap((one, index) => shortLines(one, two ? index : null)) : written));
       facts.forEach((one, index) => {
         const first = !facts.slice(0, index).some((before) => before.grouping === one.grouping);
-        step(one, sittings, taught, first ? fit : null);
+        step(facts, one, sittings, taught, first ? fit : null);
       });
       for (const old of article.querySelectorAll(".sitting")) old.remove();
       if (two) turn(sittings);
@@ -57,7 +57,7 @@
   }
 
   // with `fit`, pupils are in these groups for the first time, and their number is said
-  function step(one, sittings, taught, fit) {
+  function step(facts, one, sittings, taught, fit) {
     const element = form.step(one.number);
     const [time, minutes, grouping] = [".time", ".minutes", ".grouping"].map((name) => element.querySelector(name));
     const at = sittings.flat().filter((part) => part.step === one.number);
@@ -65,7 +65,7 @@
     const lasts = [...new Set(at.map((part) => bank.sums.minutes(part.minutes)))].join(", then ");
     put(time, taught ? times.join(", then ") : form.asWritten(time));
     put(minutes, taught ? `${lasts}${at.length > 1 && !lasts.includes("then") ? " each time" : ""}` : form.asWritten(minutes));
-    put(grouping, bank.hall.groups(one.grouping, fit) || form.asWritten(grouping));
+    put(grouping, bank.hall.groups(facts, one.grouping, fit) || form.asWritten(grouping));
     ruler(element.querySelector(".upright"), taught ? at[0].minutes : one.minutes);
   }
 

@@ -3,7 +3,6 @@
   const bank = (window.danceUnitBank ||= {});
   const form = (bank.fitForm ||= {});
   const SITTINGS = ["First sitting", "Second sitting"];
-  const IN_HALVES = "half class";
 
   form.results = (facts, plan, fit, said) => [
     ...minutes(facts, plan, fit),
@@ -26,22 +25,20 @@
     }));
     if (!form.isTaught(plan, fit)) return [...parts, make("p", `${opening}. ${plan.sentence}`)];
     if (plan.sittings.length > 1) {
-      const needs = facts.reduce((sum, one) => sum + bank.sums.fittingLeast(one), 0);
+      const needs = bank.sums.leasts(facts).reduce((sum, least) => sum + least, 0);
       parts.push(make("p", `${opening} and the lesson needs at least ${needs}. ${plan.sentence}${orWithout(facts, have)}`));
       plan.sittings.forEach((sitting, index) => parts.push(make("h4", SITTINGS[index]), list(sitting)));
     } else {
       const how = have === all ? ", as planned." : `; the lesson is planned for ${all}. Each step keeps its share.`;
       parts.push(make("p", `${opening}${how}`), list(plan.sittings[0]));
     }
-    if (facts.some((one) => one.regroups)) parts.push(make("p.quiet", "Getting into groups is counted in, half a minute each time."));
+    if (facts.some(regroups)) parts.push(make("p.quiet", "Getting into groups is counted in, half a minute each time."));
     return parts;
   }
 
   // where one sitting holds the lesson without what the author lets wait
   function orWithout(facts, have) {
-    const kept = facts.filter((one) => !one.canWait).map((one, index, rest) => ({
-      ...one, regroups: bank.sums.regrouped(index ? rest[index - 1].grouping : null, one.grouping),
-    }));
+    const kept = facts.filter((one) => !one.canWait);
     if (kept.length === facts.length || !bank.sums.fit(kept, have)) return "";
     const left = facts.filter((one) => one.canWait).map((one) => `“${form.nameOf(one.number)}”`);
     return ` Or leave out ${left.join(" and ")}, which can wait: then one sitting holds it.`;
@@ -51,14 +48,15 @@
     const { sums } = bank;
     const list = form.make("dl.rows");
     const found = new Set();
-    facts.forEach((one, index) => {
+    const groupings = facts.map((one) => one.grouping);
+    facts.forEach((one) => {
       if (found.has(one.grouping)) return;
       found.add(one.grouping);
       const size = sums.groupSize(one.grouping, fit.dancing);
-      const sizes = sums.groups(fit.dancing, size);
+      const sizes = sums.classGroups(groupings, one.grouping, fit.dancing);
       const step = form.step(one.number);
       const plain = sizes.length === 1 || size === 1;
-      const say = sums.groupsSentence(sizes, index ? facts[index - 1].grouping : null);
+      const say = sums.groupsSentence(groupings, one.grouping, fit.dancing);
       const into = step.querySelector(".into") && !plain;
       const words = [
         plain ? "" : form.sentence(sums.groupsInWords(sizes)),
@@ -83,15 +81,11 @@
   }
 
   function showing(facts, plan, fit, said) {
-    const { sums } = bank;
     const parts = [];
     facts.forEach((one, index) => {
-      if (one.shows === null) return;
       const long = plan.sittings.flat().findLast(({ step }) => step === one.number).minutes;
-      // pupils who dance alone show in two halves
-      const how = one.grouping === "alone" ? IN_HALVES : one.grouping;
-      const sizes = sums.groups(fit.dancing, sums.groupSize(how, fit.dancing));
-      const shown = sums.showingPlan(sizes, one.shows, long, sums.talkSeconds(one.phase, facts[index + 1]?.phase ?? null));
+      const shown = bank.sums.showing(facts, index, long, fit.dancing);
+      if (!shown) return;
       const step = form.step(one.number);
       const closing = one.phase === "look and talk";
       const look = form.said(step.querySelector(".look-for")) || (closing ? form.said(document.querySelector(".talk .look-for")) : "");
@@ -100,13 +94,17 @@
         where(shown, closing, said),
         look && `They look for this: ${look}`,
         shown.where && fit.watching ? watchToo(fit.watching) : "",
-        shown.fits
-          ? `It takes ${bank.sums.minutes(shown.needs)} of the ${long}.`
-          : `It takes ${bank.sums.minutes(shown.needs)} and the step has ${long}: show one part of it only, or leave more of the talk for the classroom.`,
+        takes(shown, one, long),
       ];
       parts.push(form.make("p", "", form.make("strong", `${form.nameOf(one.number)}. `), words.filter(Boolean).join(" ")));
     });
     return parts.length ? [form.make("h3", "Showing"), ...parts] : [];
+  }
+
+  function takes(shown, { shows }, long) {
+    if (shown.fits) return `It takes about ${bank.sums.minutes(shown.needs)} of the ${long}.`;
+    const ways = [shown.instead, "show one part of it only", shows.talk && "leave more of the talk for the classroom"];
+    return `It takes about ${bank.sums.minutes(shown.needs)} and the step has ${long}: ${ways.filter(Boolean).join(", or ")}.`;
   }
 
   function where(shown, closing, said) {
@@ -124,12 +122,12 @@
     const { make } = form;
     const least = Number(said.least);
     const recommended = `Recommended by ${said.source}.`;
-    const metres = bank.sums.squareMetres(fit.space);
+    const metres = bank.sums.squareMetres(fit.space, JSON.parse(said.metres));
     if (metres === null) {
       const needs = `${least} m² for each of ${fit.dancing} is ${fit.dancing * least} m².`;
       return [make("h3", "Space"), make("p", `${recommended} ${needs} Pace the floor in big steps, of about 1 metre, and write them above.`)];
     }
-    const floor = bank.sums.space(fit.dancing, metres, least);
+    const floor = bank.sums.floorSpace(fit.dancing, metres, least);
     const parts = [make("h3", "Space")];
     const enough = floor.enough ? " That is enough for all to dance at once." : " So change this:";
     parts.push(make("p", `${floor.each} for each pupil, with ${fit.dancing} on ${metres} m². ${recommended}${enough}`));
@@ -140,6 +138,10 @@
     if (fit.space.endsWith("s")) parts.push(make("p.quiet", "A big step is taken as 1 metre."));
     else if (!fit.space.endsWith("m")) parts.push(make("p.quiet", `${said.halls} Yours may differ: pace it to be sure.`));
     return parts;
+  }
+
+  function regroups(one, index, facts) {
+    return bank.sums.regrouped(index ? facts[index - 1].grouping : null, one.grouping);
   }
 
   function total(facts) { return facts.reduce((sum, one) => sum + one.minutes, 0); }

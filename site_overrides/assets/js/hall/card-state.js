@@ -108,7 +108,7 @@
     const steps = coming.map((index) => toFit(state, index, facts(state.plan[index].step), now));
     const time = Math.max(0, finish(state) - now);
     const minutes = Math.floor(time / MINUTE);
-    const { minutes: shares, over: tooMany } = bank.sums.catchUp(steps, minutes);
+    const { minutes: shares, over: tooMany } = bank.sums.catchUp(steps, minutes, groupingNow(state, facts, now));
     const plan = copied(state.plan), left = [];
     coming.forEach((index, place) => {
       const here = index === state.at;
@@ -124,10 +124,17 @@
 
   // What the sums take: the part of a step that is still to come.
   function toFit(state, index, fact, now) {
-    const had = spent(state, index, now);
-    const least = Math.max(0, bank.sums.fittingLeast(fact) - Math.floor(had / MINUTE));
-    const minutes = Math.max(whole(remaining(state, index, now)), had ? 0 : least);
-    return { ...fact, minutes, least: Math.min(least, minutes), regroups: false };
+    const least = Math.max(0, fact.least - Math.floor(spent(state, index, now) / MINUTE));
+    const minutes = Math.max(whole(remaining(state, index, now)), spent(state, index, now) ? 0 : least);
+    return { ...fact, minutes, least: Math.min(least, minutes) };
+  }
+
+  // How pupils are grouped now: as this step wants them once it is under way, else as the one before did.
+  function groupingNow(state, facts, now) {
+    let at = state.at;
+    if (!spent(state, at, now)) at -= 1;
+    while (state.plan[at]?.left) at -= 1;
+    return at < 0 ? null : facts(state.plan[at].step).grouping;
   }
 
   hall.card = { MINUTE, whole, fresh, sound, start, finish, running, spent, remaining, behind, go, turn, pause, more, undo, catchUp };

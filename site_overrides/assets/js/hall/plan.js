@@ -22,10 +22,10 @@
   };
 
   // "twelve pairs and one three", or "" where the page's own words say it already
-  hall.groups = (grouping, fit) => {
+  hall.groups = (facts, grouping, fit) => {
     if (!fit || AS_WRITTEN.includes(grouping)) return "";
-    const { sums } = bank;
-    const words = sums.groupsInWords(sums.groups(fit.dancing, sums.groupSize(grouping, fit.dancing)));
+    const sizes = bank.sums.classGroups(facts.map((one) => one.grouping), grouping, fit.dancing);
+    const words = bank.sums.groupsInWords(sizes);
     return words.charAt(0).toUpperCase() + words.slice(1);
   };
 })();

@@ -1,8 +1,12 @@
-// As build_tools/views/lesson/class_groups.py: a class in groups near the size the author prefers.
+// A class in groups near the size the author prefers. As build_tools/views/lesson/class_groups.py, from
+// which the rules and the printed pages have theirs; generated cases hold the two to the same groups.
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});
   const SIZES = { alone: 1, pairs: 2, threes: 3, fours: 4, fives: 5, sixes: 6 };
+
+  const added = (sizes) => sizes.reduce((sum, one) => sum + one, 0);
+  const off = (sizes, size) => sizes.map((one) => Math.abs(one - size));
 
   sums.groupSize = (grouping, pupils) => {
     if (grouping === "whole class") return Math.max(1, pupils);
@@ -10,20 +14,58 @@
     return SIZES[grouping];
   };
 
+  // the sizes of the groups, the larger first
   sums.groups = (pupils, size) => {
     if (pupils < 1) return [];
     const most = size === 1 ? pupils : Math.max(1, Math.floor(pupils / 2));
-    const off = (sizes) => sizes.reduce((sum, one) => sum + Math.abs(one - size), 0);
     let best = even(pupils, most);
     for (let count = most - 1; count > 0; count -= 1) {
       const tried = even(pupils, count);
-      if (off(tried) < off(best)) best = tried;
+      if (added(off(tried, size)) < added(off(best, size))) best = tried;
     }
     return best;
+  };
+
+  // of what `grouping` is made in a lesson whose steps are grouped so: pairs, if they join; null if of nothing
+  sums.joinedFrom = (groupings, grouping) => {
+    let last = null;
+    for (const one of groupings) {
+      if (one === grouping && last && last !== one && SIZES[one] % SIZES[last] === 0) return last;
+      if (one !== "alone" && one in SIZES) last = one;
+    }
+    return null;
+  };
+
+  // the groups of a lesson whose steps are grouped so: whole pairs where pairs join, whole threes likewise
+  sums.classGroups = (groupings, grouping, pupils) => {
+    const size = sums.groupSize(grouping, pupils);
+    const from = sums.joinedFrom(groupings, grouping);
+    return from ? joined(sums.groups(pupils, SIZES[from]), SIZES[from], size) : sums.groups(pupils, size);
   };
 
   function even(pupils, count) {
     const [least, larger] = [Math.floor(pupils / count), pupils % count];
     return Array.from({ length: count }, (_, index) => (index < larger ? least + 1 : least));
+  }
+
+  // groups of `size` made of whole `parts`, of which one at most is of another size than `usual`
+  function joined(parts, usual, size) {
+    const odd = added(parts.filter((one) => one !== usual));
+    const rest = parts.filter((one) => one === usual).length;
+    const together = (many) => sums.groups(many, size / usual).map((count) => count * usual);
+    if (!odd) return together(rest);
+    let best = null;
+    for (let beside = 0; beside <= rest; beside += 1) {
+      const tried = [odd + beside * usual, ...together(rest - beside)].sort((a, b) => b - a);
+      if (!best || nearer(tried, best, size)) best = tried;
+    }
+    return best;
+  }
+
+  function nearer(one, other, size) {
+    const [a, b] = [off(one, size), off(other, size)];
+    if (added(a) !== added(b)) return added(a) < added(b);
+    if (Math.max(...a) !== Math.max(...b)) return Math.max(...a) < Math.max(...b);
+    return one.length > other.length;
   }
 })();

@@ -1,8 +1,7 @@
-// As build_tools/views/lesson/floor_space.py: the floor for each pupil, and what to change for less.
+// The floor for each pupil beside what is recommended, and what to change for less.
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});
-  const HALLS = { full: 140, half: 70, classroom: 54 };
   const SMALLER = "Keep travelling small, and dance more of it on the spot.";
 
   const metresInWords = (tenths) => {
@@ -10,13 +9,17 @@
     return part ? `${whole}.${part} m²` : `${whole} m²`;
   };
 
-  sums.squareMetres = (space) => {
+  // The floor named full, half or classroom, whose sizes `halls` tells, or 12x8m in metres, or 14x9s in big
+  // steps of about 1 metre (common practice, no source); null where it is not known.
+  sums.squareMetres = (space, halls) => {
     const measured = /^([1-9][0-9]?)x([1-9][0-9]?)[ms]$/.exec(space);
     if (measured) return Number(measured[1]) * Number(measured[2]);
-    return Object.hasOwn(HALLS, space) ? HALLS[space] : null;
+    return Object.hasOwn(halls, space) ? halls[space] : null;
   };
 
-  sums.space = (pupils, metres, least) => {
+  // What pupils dancing at once have on a floor of `metres`; `least` is what is recommended for each.
+  // `tenths` are of a square metre, rounded down; `changes` is empty where there is enough.
+  sums.floorSpace = (pupils, metres, least) => {
     const dancing = Math.max(1, pupils);
     const tenths = Math.floor((10 * metres) / dancing);
     const enough = metres >= least * dancing;

@@ -1,4 +1,4 @@
-// As build_tools/views/lesson/groups_in_words.py: groups as a teacher says them, and how to make them.
+// Groups as a teacher says them, and what to say so that pupils are in them in half a minute.
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});
@@ -8,10 +8,15 @@
   const TENS = ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"];
   const NAMES = { 2: ["pair", "pairs"], 3: ["three", "threes"], 4: ["four", "fours"],
     5: ["five", "fives"], 6: ["six", "sixes"] };
-  const PAIRS_MAKE = {
-    0: "Join the nearest pair to make a four.",
-    1: "Join the nearest pair to make a four. The three joins a pair to make a five.",
-    3: "Join the nearest pair to make a four. The three stays a three.",
+  const JOIN = {
+    "pairs fours": "join the nearest pair to make a four.",
+    "pairs sixes": "join two other pairs to make a six.",
+    "threes sixes": "join the nearest three to make a six.",
+  };
+  const OF_FOURS = {
+    3: "The three stays a three.",
+    5: "The three joins a pair to make a five.",
+    6: "One pair over joins a four to make a six.",
   };
   const ODD_GROUP =
     /\b(?:threes?|fours?|fives?|sixes|shares?|sharing|one over|(?:pair|three) over|extra)\b/i;
@@ -19,7 +24,9 @@
   const count = (sizes, size) => sizes.filter((one) => one === size).length;
   const listed = (words) =>
     words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+  const capital = (words) => words.charAt(0).toUpperCase() + words.slice(1);
 
+  // a whole number up to 99 in words; figures from 100
   sums.numberInWords = (number) => {
     if (number < ONES.length) return ONES[number];
     if (number > 99) return String(number);
@@ -27,6 +34,7 @@
     return TENS[Math.floor(number / 10) - 2] + (ones ? `-${ONES[ones]}` : "");
   };
 
+  // groups by size, as many of one size together: six fours and one three
   sums.groupsInWords = (sizes) => {
     if (!sizes.length) return "nobody";
     const counted = [...new Set(sizes)].sort((a, b) => b - a).map((size) => [size, count(sizes, size)]);
@@ -34,16 +42,17 @@
     return listed(counted.map(([size, many]) => named(size, many)));
   };
 
-  sums.groupsSentence = (sizes, before) => {
+  // What to say to get pupils into the groups of a lesson whose steps are grouped so, at the first step
+  // with this grouping. Numbering off from one to the number of groups gives these very sizes, in any room.
+  sums.groupsSentence = (groupings, grouping, pupils) => {
+    const sizes = sums.classGroups(groupings, grouping, pupils);
     if (!sizes.length || sizes[0] === 1) return "Find a space of your own.";
     if (sizes.length === 1) return "All together.";
     if (count(sizes, 2) >= sizes.length - 1 && sizes[0] < 4) {
       return `Turn to the nearest person.${sizes[0] === 3 ? " One over makes a three." : ""}`;
     }
-    const over = sizes.reduce((sum, size) => sum + size, 0) % 4;
-    if (before === "pairs" && over in PAIRS_MAKE && count(sizes, 4) >= sizes.length - 1) {
-      return PAIRS_MAKE[over];
-    }
+    const from = sums.joinedFrom(groupings, grouping);
+    if (from) return joining(sizes, from, grouping, groupings[groupings.indexOf(grouping) - 1] !== from);
     if (sizes.length === 2) {
       const [here, there] = sizes.map(sums.numberInWords);
       return `Make two groups, one on each side of the hall: ${here} here and ${there} there.`;
@@ -52,14 +61,26 @@
       "Stand with everyone who has your number.";
   };
 
+  // what a group of another size than `size` changes; the line on partners where it speaks of this
   sums.oddGroup = (sizes, size, partners) => {
     const odd = sizes.filter((one) => one !== size);
     if (!odd.length || size === 1 || !(odd[0] in NAMES) || Math.max(size, ...sizes) > 6) return "";
     if (partners && ODD_GROUP.test(partners)) return partners;
     const name = NAMES[odd[0]][0];
-    if (odd[0] > size) return `In a ${name}, two pupils dance the same part together.`;
-    return `In a ${name}, the last part is left out.`;
+    if (odd[0] === size + 1) return `In a ${name}, two pupils dance the same part together.`;
+    if (odd[0] > size) return `In a ${name}, two of the parts are danced by two pupils each.`;
+    return size - odd[0] === 1 ? `In a ${name}, the last part is left out.` : `In a ${name}, the last parts are left out.`;
   };
+
+  function joining(sizes, from, grouping, apart) {
+    const usual = grouping === "fours" ? 4 : 6;
+    const odd = sizes.filter((one) => one !== usual);
+    const join = JOIN[`${from} ${grouping}`];
+    const first = apart ? `Find your ${from === "pairs" ? "partner" : "three"}, then ${join}` : capital(join);
+    if (!odd.length) return first;
+    const known = usual === 4 && odd.length === 1 && OF_FOURS[odd[0]];
+    return `${first} ${known || `That makes ${sums.groupsInWords(sizes)}.`}`;
+  }
 
   function named(size, many) {
     const [number, which] = [sums.numberInWords(many), many === 1 ? 0 : 1];

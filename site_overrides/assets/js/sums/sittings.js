@@ -1,25 +1,27 @@
-// As build_tools/views/lesson/sittings.py: a lesson too long for its slot, in two sittings.
+// A lesson too long for its slot, taught in two sittings of the same length.
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});
   const FRAME = ["warm-up", "recall", "cool-down"];
+  const RECAP = 0; // the number of the recap, which is no step of the lesson
   const RECAP_MINUTES = 2;
 
-  const total = (sitting, of) => sitting.reduce((sum, step) => sum + of(step), 0);
-  const least = (sitting) => total(sitting, sums.fittingLeast);
-  const planned = (sitting) => total(sitting, (step) => step.minutes);
+  const added = (minutes) => minutes.reduce((sum, one) => sum + one, 0);
+  const least = (sitting) => added(sums.leasts(sitting));
+  const planned = (sitting) => added(sitting.map((step) => step.minutes));
 
   sums.minutes = (many) => `${many} minute${many === 1 ? "" : "s"}`;
 
-  sums.regrouped = (before, grouping) =>
-    before !== null && grouping !== before && grouping !== "alone" && grouping !== "whole class";
-
-  // the step that opens a second sitting: dance again what was made
+  // the step that opens a second sitting: dance again what was made, in the groups it was made in
   sums.recap = (grouping) => ({
-    number: 0, minutes: RECAP_MINUTES, least: RECAP_MINUTES, phase: "recall",
-    grouping, regroups: false, shows: null, canWait: false,
+    number: RECAP, minutes: RECAP_MINUTES, least: RECAP_MINUTES, phase: "recall",
+    grouping, sits: null, shows: null, canWait: false,
   });
 
+  // It is cut where the planned minutes of the two are most even, earlier in a tie, among the places where
+  // both hold the least of every step. Each has the lesson's warm-up and cool-down; the first its recall,
+  // the second a recap. The last looking and talking is in the second. `parts` is empty where two sittings
+  // of `minutes` cannot hold the lesson; `least` is what they need each time, 0 where nothing can be cut.
   sums.sittings = (steps, minutes) => {
     const cuts = places(steps).map((after) => cut(steps, after));
     if (!cuts.length) {
@@ -42,6 +44,7 @@
     };
   };
 
+  // after how many steps the lesson can be cut
   function places(steps) {
     const talk = steps.map((step) => step.phase).lastIndexOf("look and talk");
     const last = talk < 0 ? steps.length - 1 : talk;
@@ -55,18 +58,10 @@
 
   function cut(steps, after) {
     const [before, rest] = [steps.slice(0, after), steps.slice(after)];
-    const recap = sums.recap(before[after - 1].grouping);
     return [
-      regroupedAll([...before, ...rest.filter((step) => step.phase === "cool-down")]),
-      regroupedAll([...before.filter((step) => step.phase === "warm-up"), recap, ...rest]),
+      [...before, ...rest.filter((step) => step.phase === "cool-down")],
+      [...before.filter((step) => step.phase === "warm-up"), sums.recap(before[after - 1].grouping), ...rest],
     ];
-  }
-
-  function regroupedAll(steps) {
-    return steps.map((step, index) => {
-      const before = index ? steps[index - 1].grouping : null;
-      return { ...step, regroups: sums.regrouped(before, step.grouping) };
-    });
   }
 
   function fitted(sitting, minutes) {

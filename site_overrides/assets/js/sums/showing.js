@@ -1,0 +1,66 @@
+// Who shows when, so that everybody is seen in the minutes there are. The rule showing-does-not-fit adds
+// up the same in build_tools/views/lesson/showing.py; generated cases hold the two to the same minutes.
+(() => {
+  const bank = (window.danceUnitBank ||= {});
+  const sums = (bank.sums ||= {});
+  const LET_PASS = 30; // seconds: the sum is a rough one
+  const WHERE = "Watchers sit close together along the front, with their feet in, so that the " +
+    "dancers face them and have the rest of the floor.";
+
+  // How step `index` shows in `minutes`, with this many dancing; null where it shows nothing that is timed.
+  // Every other group dances and the rest watch, then they swap, unless the step's words say that groups
+  // show in turn. `runs` holds, for each run, the places of the groups that dance; `instead` is what would
+  // fit where this does not.
+  sums.showing = (facts, index, minutes, pupils) => {
+    const { shows, grouping } = facts[index];
+    if (!shows) return null;
+    // pupils who dance alone show in two halves
+    const how = grouping === "alone" && !shows.atOnce ? "half class" : grouping;
+    const places = [...sums.classGroups(facts.map((one) => one.grouping), how, pupils).keys()];
+    const ways = [halves(places), [places]].map((runs) => timed(runs, shows));
+    const plan = shows.atOnce ? timed(inTurn(places, shows.atOnce), shows) : ways[0];
+    const fits = (way) => way.needs <= minutes;
+    return {
+      ...plan,
+      fits: fits(plan),
+      instead: fits(plan) ? null : instead(ways.map((way) => fits(way) && way.runs.length < plan.runs.length)),
+      who: shows.atOnce && plan.runs.length > 1 ? turnAbout(places, shows.atOnce, grouping) : who(plan.runs),
+      where: plan.runs.length > 1 ? WHERE : "",
+    };
+  };
+
+  const halves = (places) => [0, 1].map((half) => places.filter((place) => place % 2 === half)).filter((run) => run.length);
+
+  function inTurn(places, atOnce) {
+    const runs = [];
+    for (let at = 0; at < places.length; at += atOnce) runs.push(places.slice(at, at + atOnce));
+    return runs;
+  }
+
+  function timed(runs, { each, talk }) {
+    const seconds = runs.length * each + talk;
+    return { runs, seconds, needs: Math.max(1, Math.ceil((seconds - LET_PASS) / 60)) };
+  }
+
+  function instead([half, all]) {
+    if (half) return "let half the groups dance at once";
+    return all ? "let all dance at once, and watch with those who are not dancing" : null;
+  }
+
+  function turnAbout(places, atOnce, grouping) {
+    const [all, some] = [places.length, atOnce].map(sums.numberInWords);
+    const what = grouping === "alone" ? "pupils" : "groups";
+    return `The ${all} ${what} dance ${some} at a time, and the rest watch.`;
+  }
+
+  function who(runs) {
+    if (!runs.length) return "Nobody dances.";
+    if (runs.length === 1) return "All dance at once, and you watch with those who are not dancing.";
+    const [first, second] = runs.map((run) => sums.numberInWords(run.length));
+    if (first === "one" && second === "one") {
+      return "One group dances and the other watches, then they swap.";
+    }
+    return `Every other group dances, ${first} at once, and the rest watch. Then they swap, and ` +
+      `${second} ${second === "one" ? "dances" : "dance"}.`;
+  }
+})();
