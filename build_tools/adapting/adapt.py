@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 from build_tools.adapting.fields import quoted, with_field
 from build_tools.model.unit import Ancestor, Unit
+from build_tools.problem import Problem
 from build_tools.schema_check.schemas import schema
 from build_tools.views.words.licences import may_adapt, may_be_changed, narrower_items, wholes_for
 from build_tools.views.words.open_places import MARK
@@ -34,9 +35,10 @@ class Adaptation:
 
 @dataclass(frozen=True, slots=True)
 class NotAdapted:
-    """Why it may not be done, and what to do."""
+    """Why it may not be done, and what to do; the problems of a unit that is not sound."""
 
     reason: str
+    problems: tuple[Problem, ...] = ()
 
 
 def licence_for(unit: Unit, wanted: str | None) -> str | NotAdapted:

@@ -25,8 +25,7 @@ from mkdocs.structure.pages import Page as MkDocsPage
 from mkdocs.utils.templates import TemplateContext
 
 from build_tools.pages.page import Page
-
-PROJECT = Path(__file__).resolve().parents[2]
+from build_tools.places import PROJECT
 
 
 def render(pages: Iterable[Page], out: Path) -> None:

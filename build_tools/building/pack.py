@@ -1,4 +1,4 @@
-"""A unit of a checked bank as one file for another school, or why it cannot be one yet."""
+"""A sound unit as one file for another school, with its pages, its credits and its licence."""
 
 from __future__ import annotations
 
@@ -11,11 +11,9 @@ from datetime import date
 from pathlib import Path
 
 from build_tools.building.finishing.one_file import one_file
-from build_tools.building.mkdocs_adapter import PROJECT, render
+from build_tools.building.mkdocs_adapter import render
 from build_tools.building.site import copy_assets
-from build_tools.checking.check_bank import check_bank_files, check_unit
 from build_tools.model.bank import Bank
-from build_tools.model.build_bank import build_bank
 from build_tools.model.unit import Unit
 from build_tools.packs.about import about, metadata
 from build_tools.packs.archive import zipped
@@ -23,16 +21,11 @@ from build_tools.packs.bag import bagged
 from build_tools.packs.credits import credits_text
 from build_tools.packs.hidden_data import PictureError, cleaned
 from build_tools.packs.licences import licence_text
-from build_tools.packs.reading.bag_check import payload_of
-from build_tools.packs.reading.contents import contents_of
-from build_tools.packs.reading.refusal import RefusedError
-from build_tools.packs.reading.unzipping import unzipped
 from build_tools.pages.lesson.lesson import lesson_page
 from build_tools.pages.unit.unit import unit_page
+from build_tools.places import PROJECT
 from build_tools.problem import Problem
-from build_tools.rules.catalogue import all_rules
 from build_tools.schema_check.schemas import SCHEMA_FOLDER
-from build_tools.source.folder import unit_slugs
 
 _SCHEMAS = ("unit", "lesson", "shared")
 
@@ -53,33 +46,8 @@ class NotPacked:
     problems: tuple[Problem, ...] = ()
 
 
-def pack_of(content: Path, slug: str) -> PackFile | NotPacked:
-    """The pack of the unit `slug` in the folder `content`, judged by all that needs no other unit.
-
-    Its bytes depend on the unit's own files, this software and the bank's list of words: not on the
-    bank's name and topics, the other units, the machine or the day. Whoever takes it in with this
-    software finds nothing in it to refuse.
-    """
-    files = check_bank_files(content)
-    if not files.sound:
-        return NotPacked("the bank's own files have errors", files.problems)
-    if slug not in unit_slugs(content)[0]:
-        return NotPacked(f"there is no unit in {(content / 'units' / slug).as_posix()}")
-    check = check_unit(content, slug, files.grades)
-    errors = tuple(p for p in check.problems if p.severity == "error")
-    if errors or check.unit is None:
-        return NotPacked("it has errors", errors)
-    if check.unit.draft:
-        return NotPacked("it is a draft: take out `draft: true` when it is finished")
-    rights = {rule.name for rule in all_rules() if rule.family == "rights"}
-    unsettled = tuple(p for p in check.problems if p.rule in rights and p.severity != "note")
-    if unsettled:
-        return NotPacked("its rights are not settled", unsettled)
-    bank = build_bank(files.documents, [check.unit])
-    return _made(bank, check.unit, content / "units" / slug)
-
-
-def _made(bank: Bank, unit: Unit, folder: Path) -> PackFile | NotPacked:
+def made_pack(bank: Bank, unit: Unit, folder: Path) -> PackFile | NotPacked:
+    """The pack of a sound `unit` whose files lie in `folder`; `bank` gives the list of words."""
     sources = {
         name: (folder / name).read_bytes()
         for name in ("unit.md", *(f"lesson-{lesson.number}.md" for lesson in unit.lessons))
@@ -107,10 +75,6 @@ def _made(bank: Bank, unit: Unit, folder: Path) -> PackFile | NotPacked:
         ("Bag-Software-Agent", f"dance unit bank {made_with}"),
     )
     data = zipped(top, bagged(payload, info), date.fromisoformat(unit.issued))
-    try:
-        contents_of(payload_of(unzipped(data)))
-    except RefusedError as refused:
-        return NotPacked(f"whoever takes it in would refuse it: {refused}")
     return PackFile(f"{top}.zip", data)
 
 

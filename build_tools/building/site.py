@@ -10,7 +10,7 @@ from pathlib import Path
 from build_tools.building.finishing.bound import bound
 from build_tools.building.finishing.joining import joined
 from build_tools.building.finishing.one_file import one_file
-from build_tools.building.mkdocs_adapter import PROJECT, render
+from build_tools.building.mkdocs_adapter import render
 from build_tools.checking.check_bank import Report
 from build_tools.editions.earlier_editions import since_last_edition
 from build_tools.model.bank import Bank
@@ -19,6 +19,7 @@ from build_tools.pages.adviser.review import review_page
 from build_tools.pages.assemble import shared_pages, unit_pages
 from build_tools.pages.entries import Notice, RuleEntry
 from build_tools.pages.page_scripts import PAGE_SCRIPTS
+from build_tools.places import PROJECT
 from build_tools.rules.catalogue import all_rules
 from build_tools.schema_check.schemas import schema
 

@@ -21,6 +21,7 @@ from typing import Any
 from build_tools.checking.check_bank import check_bank_files, check_together, check_unit
 from build_tools.model.bank import UnitOutline
 from build_tools.model.unit import Neighbours, SchoolYears
+from build_tools.places import PACKAGE
 from build_tools.problem import Grade, Problem
 from build_tools.schema_check.schemas import SCHEMA_FOLDER
 from build_tools.source.folder import unit_slugs
@@ -183,8 +184,7 @@ def _newest_trusted(kept_file: Path | None) -> int:
 def _version(grades: Mapping[str, Grade]) -> str:
     """A digest of everything but the content that a result depends on."""
     digest = hashlib.sha256(json.dumps(sorted(grades.items())).encode())
-    package = Path(__file__).resolve().parents[1]
-    for path in sorted([*package.rglob("*.py"), *SCHEMA_FOLDER.glob("*.json")]):
+    for path in sorted([*PACKAGE.rglob("*.py"), *SCHEMA_FOLDER.glob("*.json")]):
         digest.update(path.name.encode() + b"\0" + path.read_bytes())
     return digest.hexdigest()
 

@@ -1,1 +1,1 @@
-"""The commands that check and keep the project itself; each module is one command."""
+"""The commands, each a file named after it: it reads arguments, asks, prints, and gives a code."""

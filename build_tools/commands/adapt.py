@@ -1,56 +1,39 @@
-"""`adapt`: a unit of one's own from one that is here, with its line and its licence kept."""
+"""adapt: make a unit of your own from another, with its credits."""
 
 from __future__ import annotations
 
-import shutil
+from argparse import ArgumentParser, Namespace
 from pathlib import Path
 
-from build_tools.adapting.adapt import Adaptation, NotAdapted, adapted, licence_for
-from build_tools.checking.check_bank import check_folder
+from build_tools.adapting.adapt import NotAdapted
 from build_tools.checking.report_text import as_text
-from build_tools.commands.unit_folder import free_folder, written_whole
+from build_tools.commands.shared.folders import existing_content, take_content
+from build_tools.use_cases.adapt import Wishes, adapt
 
 
-def run(
-    content: Path,
-    unit: str,
-    slug: str,
-    *,
-    title: str | None = None,
-    licence: str | None = None,
-    publisher: str | None = None,
-) -> int:
-    """Write `content`/units/`slug`, made from `unit`, as a draft.
-
-    Returns 0 when it is there; 1 when the unit has faults of shape or its licence forbids it.
-    Raises Misuse, with nothing written, where the name cannot be used or is taken.
-    """
-    goal = free_folder(content, slug)
-    report = check_folder(content)
-    source = Path(unit).name
-    found = next((u for u in report.bank.units if u.slug == source), None) if report.bank else None
-    if report.bank is None or found is None:
-        wrong = [p for p in report.problems if p.file.startswith(f"units/{source}/")]
-        if wrong:
-            print(as_text(wrong, f"{content.name}/"))
-        print(f"there is no sound unit {source} in {content.as_posix()}; nothing was written")
-        return 1
-    kept = licence_for(found, licence)
-    if isinstance(kept, NotAdapted):
-        print(f"{kept.reason}; nothing was written")
-        return 1
-    wanted = Adaptation(
-        title=title or f"{found.title}, adapted",
-        publisher=publisher or report.bank.name,
-        day=report.bank.as_of,
-        licence=kept,
+def arguments(parser: ArgumentParser) -> None:
+    """What it takes."""
+    parser.add_argument("unit", help="the unit's folder name")
+    parser.add_argument("slug", help="the name of your own folder")
+    parser.add_argument("--title", help="your unit's title")
+    parser.add_argument("--publisher", help="who issues your unit")
+    parser.add_argument(
+        "--licence", help="your unit's licence, where the other one leaves a choice"
     )
-    old = content / "units" / source
-    text = (old / "unit.md").read_text(encoding="utf-8")
-    with written_whole(goal) as room:
-        shutil.copytree(old, room, ignore=shutil.ignore_patterns(".*"), dirs_exist_ok=True)
-        fresh = adapted(text, found, wanted)
-        (room / "unit.md").write_text(fresh, encoding="utf-8", newline="\n")
-    print(f"{goal.as_posix()} is your own draft under {kept}, made from {found.title}.")
+    take_content(parser)
+
+
+def run(args: Namespace) -> int:
+    """Give 0 when it is there; 1 when the unit has faults of shape or its licence forbids it."""
+    content = existing_content(args.content)
+    wishes = Wishes(args.title, args.publisher, args.licence)
+    made = adapt(content, Path(args.unit).name, args.slug, wishes)
+    if isinstance(made, NotAdapted):
+        if made.problems:
+            print(as_text(made.problems, f"{content.name}/"))
+        print(f"{made.reason}; nothing was written")
+        return 1
+    print(f"{made.folder.as_posix()} is your own draft under {made.licence}, ", end="")
+    print(f"made from {made.made_from}.")
     print("Write what you changed in it under `adapted_from`, then run `check`.")
     return 0

@@ -1,37 +1,30 @@
-"""`compare`: what changed between two editions of a unit, in a reader's words."""
+"""compare: say what changed between two editions of a unit."""
 
 from __future__ import annotations
 
+from argparse import ArgumentParser, Namespace
 from pathlib import Path
 
 from build_tools.checking.report_text import as_text
-from build_tools.comparing.change import WrittenUnit
-from build_tools.comparing.comparison import compared
-from build_tools.editions.unit_texts import text_at
-from build_tools.misuse import Misuse
-from build_tools.packs.reading.refusal import RefusedError
+from build_tools.use_cases.compare import NotCompared, compare
 
 
-def run(old: Path, new: Path) -> int:
-    """Print what changed between the units `old` and `new`, each a unit's folder or its pack.
+def arguments(parser: ArgumentParser) -> None:
+    """What it takes."""
+    parser.add_argument("old", type=Path, help="the earlier edition: its folder or its pack")
+    parser.add_argument("new", type=Path, help="the later edition: its folder or its pack")
 
-    Returns 0 when both could be read; 1 when one has errors of shape, or is a pack that is refused.
-    Raises Misuse where there is no unit at all.
-    """
-    texts: list[WrittenUnit] = []
-    for path in (old, new):
-        if not (path / "unit.md").is_file() and not path.is_file():
-            raise Misuse(f"{path} holds no unit.md; name the folder of a unit, or its pack")
-        try:
-            found = text_at(path)
-        except RefusedError as refused:
-            print(f"{path.as_posix()}: refused: {refused}")
-            return 1
-        if isinstance(found, list):
-            print(as_text(found, f"{path.as_posix()}: " if path.is_file() else ""))
-            return 1
-        texts.append(found)
-    comparison = compared(*texts)
+
+def run(args: Namespace) -> int:
+    """Give 0 when both could be read; 1 when one has errors of shape, or is a refused pack."""
+    comparison = compare(args.old.resolve(), args.new.resolve())
+    if isinstance(comparison, NotCompared):
+        name = comparison.path.as_posix()
+        if comparison.refusal is not None:
+            print(f"{name}: refused: {comparison.refusal}")
+        else:
+            print(as_text(comparison.problems, f"{name}: " if comparison.path.is_file() else ""))
+        return 1
     if not comparison.changes:
         print("nothing changed but, perhaps, the edition and its date")
     for heading, lines in comparison.under_headings():

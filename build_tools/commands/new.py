@@ -1,78 +1,57 @@
-"""`new`: the draft of a unit, complete in shape, with the places marked that are still to write."""
+"""new: write the draft of a unit, and mark what to write."""
 
 from __future__ import annotations
 
 import shlex
 import sys
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from argparse import ArgumentParser, Namespace
+from collections.abc import Callable
 from pathlib import Path
-from typing import Any, TypeVar
+from typing import TypeVar
 
-from build_tools.commands.unit_folder import free_folder, written_whole
+from build_tools.commands.shared.folders import existing_content, take_content
 from build_tools.drafting import answers
-from build_tools.drafting.asked import LESSONS, MINUTES, PATTERNS, Asked, BankFacts
-from build_tools.drafting.draft import draft
+from build_tools.drafting.asked import LESSONS, MINUTES, PATTERNS, Asked
 from build_tools.misuse import Misuse
-from build_tools.problem import Problem
-from build_tools.schema_check.check import check_document
-from build_tools.schema_check.schemas import SCHEMA_FOLDER, Kind
-from build_tools.source.document import Document, read_data, read_markdown
+from build_tools.places import PROJECT
+from build_tools.use_cases.new_folder import free_folder
+from build_tools.use_cases.start_unit import Started, bank_for_draft, start_unit
 from build_tools.views.words.open_places import MARK
-from build_tools.views.words.plain_words import listed
+from build_tools.views.words.plain_words import how_many, listed
 
 _T = TypeVar("_T")
 
 
-@dataclass(frozen=True, slots=True)
-class Given:
-    """The answers given on the command line, as typed; None where there is none."""
+def arguments(parser: ArgumentParser) -> None:
+    """What it takes."""
+    parser.add_argument("slug", help="the folder's name, such as rock-pool")
+    for option, says in (
+        ("title", "the unit's title"),
+        ("stimulus", "what the dance starts from"),
+        ("kinds", "how pupils meet it, such as see,hear"),
+        ("lessons", f"how many lessons, {LESSONS[0]} to {LESSONS[-1]}"),
+        ("minutes", f"how long a lesson is, {MINUTES[0]} to {MINUTES[-1]}"),
+        ("pattern", listed([*PATTERNS], "or")),
+    ):
+        parser.add_argument(f"--{option}", help=says)
+    parser.add_argument("--years", action="append", help="a nation's years, such as England:3,4")
+    take_content(parser)
 
-    title: str | None = None
-    stimulus: str | None = None
-    kinds: str | None = None
-    years: Sequence[str] | None = None
-    lessons: str | None = None
-    minutes: str | None = None
-    pattern: str | None = None
 
-
-def run(slug: str, given: Given, content: Path) -> int:
-    """Write a draft into `content`/units/`slug`; ask for what is not given, on a terminal only.
+def run(args: Namespace) -> int:
+    """Write the draft; ask for what is not given, on a terminal only.
 
     Raises Misuse, with nothing written, where the folder is there already or cannot be written,
     or an answer is missing or cannot be used.
     """
-    folder = free_folder(content, slug)
-    bank = _bank_file(content, "bank.yml", "bank")
-    topics = _bank_file(content, "vocabulary/topics.yml", "topics")
-    asked = _asked(given)
-    known = {name: tuple(topic["also"]) for name, topic in topics.items()}
-    found = answers.topics_for(f"{asked.title} {asked.stimulus}", known)
-    facts = BankFacts(bank["name"], bank["as_of"], found or (slug,))
-    files = draft(asked, facts)
-    _refuse_odd_answers(files)
-    with written_whole(folder) as room:
-        for file, text in files.items():
-            (room / file).write_text(text, encoding="utf-8", newline="")
-    _say_what_next(content, slug, files, found)
+    content = existing_content(args.content)
+    folder = free_folder(content, args.slug)
+    bank = bank_for_draft(content)
+    _say_what_next(content, folder, start_unit(bank, folder, _asked(args)))
     return 0
 
 
-def _bank_file(content: Path, file: str, kind: Kind) -> dict[str, Any]:
-    """The fields of one of the bank's own files, which has to be sound."""
-    try:
-        read = read_data(file, (content / file).read_bytes())
-    except OSError:
-        raise Misuse(f"{content / file} cannot be read; give the folder of a bank") from None
-    problems = read if isinstance(read, list) else check_document(read, kind)
-    if problems or not isinstance(read, Document):
-        raise Misuse(f"{file} needs mending first ({problems[0].message}); run check")
-    fields: dict[str, Any] = read.data
-    return fields
-
-
-def _asked(given: Given) -> Asked:
+def _asked(given: Namespace) -> Asked:
     patterns = "".join(f"\n  {n}. {p}: {PATTERNS[p]}" for n, p in enumerate(PATTERNS, start=1))
     number, length = f"{LESSONS[0]} to {LESSONS[-1]}", f"{MINUTES[0]} to {MINUTES[-1]}"
     title = _answer("--title", given.title, "What is the unit called?", answers.title)
@@ -124,29 +103,15 @@ def _answer(option: str, given: str | None, question: str, read: Callable[[str],
             raise Misuse(f"{option} is missing, and nothing was written") from None
 
 
-def _refuse_odd_answers(files: dict[str, str]) -> None:
-    """Nothing the author typed may make a file that cannot be read."""
-    for file, text in files.items():
-        read = read_markdown(file, text.encode())
-        kind: Kind = "unit" if file == "unit.md" else "lesson"
-        problems: list[Problem] = read if isinstance(read, list) else check_document(read, kind)
-        if problems:
-            first = problems[0]
-            raise Misuse(f"the title or stimulus cannot be used: {first.message}; {first.help}")
-
-
-def _say_what_next(
-    content: Path, slug: str, files: dict[str, str], topics: tuple[str, ...]
-) -> None:
-    lessons = len(files) - 1
-    places = sum(text.count(MARK) for text in files.values())
-    where = f"{content.as_posix()}/units/{slug}"
-    usual = SCHEMA_FOLDER.parent / "content"
+def _say_what_next(content: Path, folder: Path, started: Started) -> None:
+    where = folder.as_posix()
+    usual = PROJECT / "content"
     elsewhere = "" if content == usual else f" --content {shlex.quote(content.as_posix())}"
-    print(f"{where} is written: unit.md and {lessons} lesson{'' if lessons == 1 else 's'}, a draft")
-    print(f"{places} places are still to write, each marked {MARK} with a hint of what")
-    if topics:
-        print(f"topics found by its words: {listed(topics)}; change them where they do not fit")
+    print(f"{where} is written: unit.md and {how_many(started.lessons, 'lesson')}, a draft")
+    print(f"{started.places} places are still to write, each marked {MARK} with a hint of what")
+    if started.topics:
+        topics = listed(started.topics)
+        print(f"topics found by its words: {topics}; change them where they do not fit")
     else:
         print("its topic is not in vocabulary/topics.yml: choose some from there in unit.md")
     print(f"list them: python3 build_tools check {shlex.quote(where)}{elsewhere}")

@@ -1,34 +1,39 @@
-"""`pack`: units as files for other schools."""
+"""pack: make a unit one file for another school."""
 
 from __future__ import annotations
 
+from argparse import ArgumentParser, Namespace
 from pathlib import Path
 
-from build_tools.building.pack import NotPacked, pack_of
+from build_tools.building.pack import NotPacked
 from build_tools.checking.report_text import as_text
-from build_tools.sure_files import write_whole
+from build_tools.commands.shared.folders import existing_content, take_content
+from build_tools.use_cases.pack import pack, write_pack
 
 
-def run(content: Path, units: list[str], out: Path) -> int:
-    """Pack each unit, named by its slug or its folder, into the folder `out`.
+def arguments(parser: ArgumentParser) -> None:
+    """What it takes."""
+    parser.add_argument("unit", nargs="+", help="the unit's folder name, such as rock-pool")
+    parser.add_argument("--out", type=Path, default=Path("packs"), help="the folder for the files")
+    take_content(parser)
 
-    Returns 0 when all are packed; 1 when one cannot be: the others are packed all the same.
-    """
-    code = 0
-    for slug in dict.fromkeys(Path(unit).name for unit in units):
-        made = pack_of(content, slug)
+
+def run(args: Namespace) -> int:
+    """Give 0 when all are packed; 1 when one cannot be: the others are packed all the same."""
+    content, code = existing_content(args.content), 0
+    for slug in dict.fromkeys(Path(unit).name for unit in args.unit):
+        made = pack(content, slug)
         if isinstance(made, NotPacked):
             if made.problems:
                 print(as_text(sorted(made.problems), f"{content.name}/"))
             print(f"{slug} was not packed: {made.reason}")
             code = 1
             continue
-        goal = out / made.name
+        goal = (args.out / made.name).as_posix()
         try:
-            out.mkdir(parents=True, exist_ok=True)
-            write_whole(goal, made.data)
+            write_pack(made, args.out)
         except OSError as error:
-            print(f"{goal.as_posix()} could not be written ({error.strerror}); nothing is changed")
+            print(f"{goal} could not be written ({error.strerror}); nothing is changed")
             return 1
-        print(f"packed {goal.as_posix()}: {len(made.data) / 1000:,.0f} kB, send it as it is")
+        print(f"packed {goal}: {len(made.data) / 1000:,.0f} kB, send it as it is")
     return code

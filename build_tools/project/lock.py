@@ -9,7 +9,8 @@ from pathlib import Path
 import uv
 
 from build_tools.building.browsers import ToolMissingError
-from build_tools.project.tools_for_tests import ROOT, npm_command
+from build_tools.places import PROJECT
+from build_tools.project.tools_for_tests import npm_command
 
 LOCK = "requirements.lock"
 OLDEST_PYTHON = "3.11"
@@ -48,7 +49,7 @@ def npm_lock_command() -> list[str]:
     ]
 
 
-def run(upgrade: bool = False, root: Path = ROOT) -> int:
+def run(upgrade: bool = False, root: Path = PROJECT) -> int:
     """Remake both locks, keeping the pinned versions unless `upgrade`; gives the exit code."""
     try:
         npm = npm_lock_command()

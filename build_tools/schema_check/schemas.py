@@ -4,17 +4,18 @@ from __future__ import annotations
 
 import json
 from functools import cache
-from pathlib import Path
 from typing import TYPE_CHECKING, Any, Literal
 
 import jsonschema_rs
+
+from build_tools.places import PROJECT
 
 if TYPE_CHECKING:
     from jsonschema import Draft202012Validator
     from referencing import Registry, Resource
 
 Kind = Literal["unit", "lesson", "bank", "topics", "words", "safety"]
-SCHEMA_FOLDER = Path(__file__).resolve().parents[2] / "schema"
+SCHEMA_FOLDER = PROJECT / "schema"
 
 
 @cache

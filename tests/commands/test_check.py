@@ -11,7 +11,7 @@ from typing import Any
 import pytest
 
 from build_tools import cli
-from build_tools.commands import check
+from build_tools.use_cases import check
 from tests.support.banks import BASE_UNIT, change, copy_base
 
 LESSON = f"units/{BASE_UNIT}/lesson-1.md"

@@ -11,7 +11,6 @@ import pytest
 
 from build_tools import cli
 from build_tools.checking.check_bank import check_folder
-from build_tools.commands import new
 from tests.support.banks import BASE_UNIT, copy_base
 
 ANSWERS = {
@@ -182,7 +181,6 @@ def test_a_crash_in_the_middle_leaves_nothing(
     assert code == 2
     assert "No space left on device" in err
     assert units(bank) == [BASE_UNIT]
-    assert new.run.__doc__
 
 
 def test_a_bank_without_units_gets_its_folder(run: Any, tmp_path: Path, bank: Path) -> None:

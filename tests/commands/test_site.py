@@ -11,7 +11,6 @@ import pytest
 from build_tools import cli
 from build_tools.building import mkdocs_adapter
 from build_tools.building import site as site_building
-from build_tools.commands import site
 from tests.support.banks import BASE_UNIT, ROOT, change, copy_base
 
 LESSON = f"units/{BASE_UNIT}/lesson-1.md"
@@ -179,4 +178,3 @@ def test_an_empty_folder_may_be_used(run: Any, tmp_path: Path) -> None:
 def test_no_content(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     assert cli.main(["site", "--content", str(tmp_path / "nowhere")]) == 2
     assert capsys.readouterr().err.startswith("there is no folder")
-    assert site.run.__doc__

@@ -19,7 +19,7 @@ from pathlib import Path
 import pytest
 
 from build_tools import cli
-from build_tools.commands.preview_server import State, serve
+from build_tools.building.preview.server import State, serve
 from tests.support.banks import BASE_UNIT, ROOT, change, copy_base
 
 LESSON = f"units/{BASE_UNIT}/lesson-1.md"
@@ -179,14 +179,3 @@ def test_a_port_in_use(bank: Path, tmp_path: Path, capsys: pytest.CaptureFixture
         server.shutdown()
         server.server_close()
     assert "cannot be used" in capsys.readouterr().err
-
-
-def test_the_state_cannot_end_the_script_it_stands_in() -> None:
-    state_of_pages = State()
-    state_of_pages.say('a "quote" </script> \u2028 é')
-    text = state_of_pages.script().decode("ascii")
-    assert "\u2028" not in text
-    assert json.loads(text.removeprefix("window.bankPreview(").removesuffix(");")) == {
-        "number": 0,
-        "problems": 'a "quote" </script> \u2028 é',
-    }

@@ -15,9 +15,9 @@ from build_tools.building.browsers import (
     ToolMissingError,
     usual_places,
 )
+from build_tools.places import PROJECT
 from build_tools.project import test as test_command
 from build_tools.project import tools_for_tests
-from build_tools.project.tools_for_tests import ROOT
 
 
 def test_node_and_npm_are_the_locks_own() -> None:
@@ -126,7 +126,7 @@ def test_a_checkers_exit_code_is_its_outcome() -> None:
         test_command.Check("bad", (python, "-e", "process.exit(3)")), dict(os.environ)
     )
     gone = test_command.run_check(
-        test_command.Check("gone", (str(ROOT / "no-such-program"),)), dict(os.environ)
+        test_command.Check("gone", (str(PROJECT / "no-such-program"),)), dict(os.environ)
     )
     assert (bad.code, gone.code) == (3, 1)
 

@@ -7,7 +7,8 @@ import zipfile
 from functools import cache
 from pathlib import Path
 
-from build_tools.building.pack import PackFile, pack_of
+from build_tools.building.pack import PackFile
+from build_tools.use_cases.pack import pack
 from tests.support.built_sites import CONTENT
 
 SLUGS = ("rock-pool", "seeds-on-the-move", "weaving-shed")
@@ -15,9 +16,9 @@ SLUGS = ("rock-pool", "seeds-on-the-move", "weaving-shed")
 
 def made(content: Path, slug: str) -> PackFile:
     """The pack of a unit that can be packed."""
-    pack = pack_of(content, slug)
-    assert isinstance(pack, PackFile), pack
-    return pack
+    found = pack(content, slug)
+    assert isinstance(found, PackFile), found
+    return found
 
 
 @cache

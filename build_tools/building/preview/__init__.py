@@ -1,0 +1,1 @@
+"""The preview beside a writing author: what was saved, and pages served on this machine."""

@@ -1,0 +1,10 @@
+"""Where this software and its project lie."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+PACKAGE = Path(__file__).resolve().parent
+"""The folder of this software."""
+PROJECT = PACKAGE.parent
+"""The folder of the project: its content, its schemas, its locks."""

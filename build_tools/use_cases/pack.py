@@ -1,0 +1,59 @@
+"""Packing a unit as one file for another school: judged, made, and read as a stranger would."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from build_tools.building.pack import NotPacked, PackFile, made_pack
+from build_tools.checking.check_bank import check_bank_files, check_unit
+from build_tools.model.build_bank import build_bank
+from build_tools.packs.reading.bag_check import payload_of
+from build_tools.packs.reading.contents import contents_of
+from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.reading.unzipping import unzipped
+from build_tools.rules.catalogue import all_rules
+from build_tools.source.folder import unit_slugs
+from build_tools.sure_files import write_whole
+
+
+def pack(content: Path, slug: str) -> PackFile | NotPacked:
+    """The pack of the unit `slug` in the folder `content`, judged by all that needs no other unit.
+
+    Its bytes depend on the unit's own files, this software and the bank's list of words: not on the
+    bank's name and topics, the other units, the machine or the day. Whoever takes it in with this
+    software finds nothing in it to refuse.
+    """
+    files = check_bank_files(content)
+    if not files.sound:
+        return NotPacked("the bank's own files have errors", files.problems)
+    if slug not in unit_slugs(content)[0]:
+        return NotPacked(f"there is no unit in {(content / 'units' / slug).as_posix()}")
+    check = check_unit(content, slug, files.grades)
+    errors = tuple(p for p in check.problems if p.severity == "error")
+    if errors or check.unit is None:
+        return NotPacked("it has errors", errors)
+    if check.unit.draft:
+        return NotPacked("it is a draft: take out `draft: true` when it is finished")
+    rights = {rule.name for rule in all_rules() if rule.family == "rights"}
+    unsettled = tuple(p for p in check.problems if p.rule in rights and p.severity != "note")
+    if unsettled:
+        return NotPacked("its rights are not settled", unsettled)
+    bank = build_bank(files.documents, [check.unit])
+    made = made_pack(bank, check.unit, content / "units" / slug)
+    return made if isinstance(made, NotPacked) else _as_taken_in(made)
+
+
+def write_pack(made: PackFile, out: Path) -> Path:
+    """Write the pack into the folder `out`; gives its place. Raises OSError, with nothing left."""
+    out.mkdir(parents=True, exist_ok=True)
+    write_whole(out / made.name, made.data)
+    return out / made.name
+
+
+def _as_taken_in(made: PackFile) -> PackFile | NotPacked:
+    """The same pack, or what whoever takes it in would say against it."""
+    try:
+        contents_of(payload_of(unzipped(made.data)))
+    except RefusedError as refused:
+        return NotPacked(f"whoever takes it in would refuse it: {refused}")
+    return made

@@ -1,0 +1,27 @@
+"""Watching, save by save: the problems of each first, then the pages that it touched."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+from build_tools.use_cases.watch import Found, Written, watch
+from tests.support.banks import BASE_UNIT, change, copy_base
+
+
+def test_each_save_gives_its_problems_and_then_its_pages(tmp_path: Path) -> None:
+    bank, out = copy_base(tmp_path), tmp_path / "out"
+    lesson = bank / "units" / BASE_UNIT / "lesson-1.md"
+
+    def saves() -> Iterator[list[Path]]:
+        change(lesson, "\nminutes: 40\n", "\nminutes: 41\n")
+        yield [lesson]
+        change(lesson, "\nminutes: 41\n", "\nminutes: 40\n")
+        yield [lesson]
+
+    seen = list(watch(bank, saves(), out, tmp_path / "kept.json"))
+    assert [type(one) for one in seen] == [Found, Written] * 3
+    found = [[p.rule for p in one.problems] for one in seen if isinstance(one, Found)]
+    assert found == [[], ["minutes-do-not-add-up"], []]
+    written = [one.pages for one in seen if isinstance(one, Written)]
+    assert written == [("every page",), (), (f"the pages of {BASE_UNIT}",)]
