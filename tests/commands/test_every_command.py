@@ -84,6 +84,7 @@ def test_a_new_command_is_one_file(tmp_path: Path) -> None:
     for name in ("one", "two"):
         (tmp_path / "content" / "units" / name).mkdir(parents=True)
     done = ran(tmp_path, "-c", RUN, "count-units")
+    assert (done.returncode, done.stdout, done.stderr) == (0, "2\n", "")
     listed = " ".join(ran(tmp_path, "-c", RUN, "--help").stdout.split())
     assert " count-units say how many units there are " in listed
 
