@@ -45,7 +45,7 @@ def test_holds_a_bad_and_a_good_case(path: Path) -> None:
 def test_tries_each_thing_once_under_a_name_in_words(path: Path) -> None:
     cases = read_cases(path)
     assert max(Counter(case.name for case in cases).values()) == 1
-    assert max(Counter(case.edits for case in cases).values()) == 1
+    assert max(Counter(repr(case.edits) for case in cases).values()) == 1
     for case in cases:
         assert " " in case.name, case.name
         assert len(case.name) <= MOST_IN_A_NAME, case.name
