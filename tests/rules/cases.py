@@ -1,17 +1,25 @@
 """The cases of the rules, one file a rule: what is changed in the base, and what is then found.
 
     bad:
-      a fold nobody could count:
+      fours make a motif that nobody has tried:
         edits:
-          - {in: lesson-1.md, at: steps/1/look_for, before: Sharp edges., after: none}
-        expect:
-          - {in: lesson-1.md, at: steps/1}
+          - {in: lesson-1.md, at: steps/1/phase, before: explore, after: rehearse}
+          - {in: lesson-1.md, at: steps/2/grouping, before: alone, after: fours}
+        expect: [{in: lesson-1.md, at: steps/2/makes/0}]
     good:
       …
 
-`in` is a file of the base's unit, or a path from its content folder. Every `at` is a place in the
-base as it is, whatever the other edits do; `notes` is the text below the fields. Without `at` a
-finding stands on the file as a whole.
+`in` is a file of the base's unit, or a path from its content folder. `at` is a field's path, its
+places in lists from 0; `notes` is the text below the fields. Every `at` of an edit is a place in
+the base as it is, whatever the other edits do; those of `expect` are places after the edits. A
+finding stands on a field that is there: where something is missing, on the field around it, or,
+without `at`, on the file as a whole.
+
+`before` is what stands there in the base, so that no case goes stale; `none` where nothing does.
+A text, list or map may be cut short: `Walk, …`, `[rivers, …]`, `{phase: make, …}`. `after: none`
+takes the field out; `insert: true` in place of `before` puts a new item before the one at `at`.
+Whole files: `{in: units/red-boats, copy_of: units/paper-boats}`, `{in: lesson-4.md, copy_of:
+lesson-3.md}`, `{in: media/boat.svg, take_out: true}`; they come before all other edits.
 """
 
 from __future__ import annotations

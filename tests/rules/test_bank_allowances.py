@@ -9,7 +9,7 @@ import pytest
 
 from build_tools.checking.check_bank import Report, check_folder
 from build_tools.checking.quick_check import quick_check
-from tests.rules.old_cases import BASE
+from tests.rules.cases import BASE
 
 UNIT = Path("units/paper-boats/unit.md")
 SECOND = Path("units/red-boats")

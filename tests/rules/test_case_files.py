@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections import Counter
 from pathlib import Path
 
@@ -15,8 +14,6 @@ FILES = case_files()
 MOST_LINES = 150
 MOST_LINES_IN_ALL = 9_000
 MOST_IN_A_NAME = 80
-OLD = re.compile(r"/(bad|good)[^/]*/")
-"""The folders of the old form, until they are all gone."""
 TEXTS = {".md", ".py", ".svg", ".yml"}
 
 
@@ -58,5 +55,5 @@ def test_is_short(path: Path) -> None:
 
 
 def test_all_are_short_together() -> None:
-    found = [path for path in HERE.rglob("*") if path.suffix in TEXTS and not OLD.search(of(path))]
+    found = [path for path in HERE.rglob("*") if path.suffix in TEXTS]
     assert sum(map(lines, found)) <= MOST_LINES_IN_ALL

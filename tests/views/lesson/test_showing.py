@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from dataclasses import replace
 from fractions import Fraction
-from pathlib import Path
 
 import pytest
 
@@ -18,13 +17,13 @@ from build_tools.views.lesson.showing import (
     longest_seconds,
     showing,
 )
-from tests.rules.old_cases import BASE, sound_units
+from tests.rules.contents import base
 
 
 @pytest.fixture(scope="module")
 def boats() -> Unit:
     """A dance of 24, 32 and 24 counts with 16 between at 100 a minute, and 20 to 30 seconds."""
-    return sound_units(Path(BASE))[0][0]
+    return base().units()[0]
 
 
 def step_with(unit: Unit, **fields: object) -> Step:
