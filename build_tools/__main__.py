@@ -17,8 +17,16 @@ import sys
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+if not __package__:
+    # `python3 build_tools` looks for modules in this folder, not in the one that holds it.
+    sys.path[0] = str(Path(__file__).resolve().parents[1])
+
+from build_tools.lifeline.in_order import end_in_order
+from build_tools.lifeline.programs import run
+
 if TYPE_CHECKING:
     from collections.abc import Iterator
+    from typing import NoReturn
 
 ROOT = Path(__file__).resolve().parents[1]
 OLDEST_PYTHON = (3, 11)
@@ -73,13 +81,12 @@ def is_ready(root: Path) -> bool:
 def run_step(command: list[str], failure: str) -> None:
     """Run one step of the set-up, its output on standard error; stop with `failure` if it fails."""
     try:
-        code = subprocess.run(
+        code = run(
             command,
             cwd=ROOT,
             env=child_environment(dict(os.environ)),
             stdin=subprocess.DEVNULL,
             stdout=STANDARD_ERROR,
-            check=False,
         ).returncode
     except OSError as error:
         raise SetUpError(f"{failure} ({error})") from error
@@ -205,22 +212,40 @@ def child_environment(environment: dict[str, str]) -> dict[str, str]:
 
 
 def run_inside(root: Path, arguments: list[str]) -> int:
-    """Run the command in `.venv` from the caller's folder; gives the command's exit code."""
-    # The terminal sends Ctrl-C to the child as well: let the child end its work, and wait for it.
+    """Run the command in `.venv` from the caller's folder; gives the command's exit code.
+
+    Whoever ends the process that they started ends the command: it becomes that process, or, where
+    the system cannot do that, lives in the same job.
+    """
+    if os.name != "nt":
+        become(root, arguments)
+    return run_and_wait(root, arguments)
+
+
+def become(root: Path, arguments: list[str]) -> NoReturn:
+    """Turn this very process into the command."""
+    for stream in (sys.stdout, sys.stderr):
+        stream.flush()
+    line = command_line(root, arguments)
+    os.execve(line[0], line, child_environment(dict(os.environ)))
+
+
+def run_and_wait(root: Path, arguments: list[str]) -> int:
+    """Run the command as a child, in this process's job, and wait for it."""
+    # The console sends Ctrl-C to the child as well: let the child end its work, and wait for it.
     before = signal.signal(signal.SIGINT, lambda *_: None)
     try:
-        code = subprocess.run(
+        return subprocess.run(
             command_line(root, arguments),
             env=child_environment(dict(os.environ)),
             check=False,
         ).returncode
     finally:
         signal.signal(signal.SIGINT, before)
-    return code if code >= 0 else 128 - code
 
 
 def is_inside(root: Path) -> bool:
-    """Whether this process is the child that `run_inside` started."""
+    """Whether this process is what `run_inside` makes: the command, in the project's own Python."""
     venv = venv_of(root)
     return INSIDE in os.environ and venv.exists() and venv.samefile(sys.prefix)
 
@@ -234,7 +259,12 @@ def main(arguments: list[str]) -> int:
         if is_inside(ROOT):
             from build_tools.cli import main as run_command
 
+            end_in_order()
             return run_command(arguments)
+        if os.name == "nt":
+            from build_tools.lifeline.windows_job import hold_together
+
+            hold_together()
         if not is_ready(ROOT):
             set_up(ROOT)
         return run_inside(ROOT, arguments)

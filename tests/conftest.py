@@ -9,6 +9,7 @@ import pytest
 from hypothesis import settings
 from playwright.sync_api import Browser
 
+from build_tools.__main__ import INSIDE
 from build_tools.project.tools_for_tests import tools
 from tests.support.browser import launched
 
@@ -27,6 +28,8 @@ def pytest_configure(config: pytest.Config) -> None:
     if not hasattr(config, "workerinput"):
         # So that plain `pytest` finds the same programs; the workers inherit what is set here.
         os.environ.update(tools().environment())
+        # What tests start is run by this very Python, not set up first and run by another.
+        os.environ[INSIDE] = "1"
 
 
 @pytest.fixture(scope="session")

@@ -117,6 +117,9 @@ def _check_units(root: Path, slugs: list[str], grades: Mapping[str, Grade]) -> I
 
 def _start() -> None:
     """What was loaded before a worker started is no rubbish, and is never searched again."""
+    from build_tools.lifeline.workers import end_with_parent
+
+    end_with_parent()
     gc.freeze()
     gc.set_threshold(BETWEEN_COLLECTIONS)
 

@@ -9,6 +9,7 @@ from pathlib import Path
 import uv
 
 from build_tools.building.browsers import ToolMissingError
+from build_tools.lifeline import programs
 from build_tools.places import PROJECT
 from build_tools.project.tools_for_tests import npm_command
 
@@ -56,11 +57,7 @@ def run(upgrade: bool = False, root: Path = PROJECT) -> int:
     except ToolMissingError as missing:
         print(f"build_tools lock: {missing}")
         return 1
-    python = subprocess.run(
-        compile_command(upgrade),
-        cwd=root,
-        env=uv_environment(),
-        stdout=subprocess.DEVNULL,
-        check=False,
+    python = programs.run(
+        compile_command(upgrade), cwd=root, env=uv_environment(), stdout=subprocess.DEVNULL
     )
-    return python.returncode or subprocess.run(npm, cwd=root, check=False).returncode
+    return python.returncode or programs.run(npm, cwd=root).returncode

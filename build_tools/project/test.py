@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import os
-import subprocess
 import sys
 import time
 from dataclasses import dataclass
 from pathlib import Path
 
 from build_tools.building.browsers import ToolMissingError
+from build_tools.lifeline import programs
 from build_tools.places import PROJECT
 from build_tools.project.tools_for_tests import tools
 
@@ -63,7 +63,7 @@ def run_check(check: Check, environment: dict[str, str]) -> CheckerResult:
     print(f"── {check.name}", flush=True)
     start = time.monotonic()
     try:
-        code = subprocess.run(check.command, cwd=PROJECT, env=environment, check=False).returncode
+        code = programs.run(list(check.command), cwd=PROJECT, env=environment).returncode
     except OSError as error:
         print(f"{error}: remove .venv, then run this again", flush=True)
         code = 1

@@ -20,6 +20,7 @@ from build_tools.building.browsers import (
     ToolMissingError,
     installed_browsers,
 )
+from build_tools.lifeline import programs
 from build_tools.places import PROJECT
 
 STAMP = "bank-stamp.txt"
@@ -109,8 +110,8 @@ def make_sure_of_node_modules(root: Path = PROJECT) -> None:
         "--no-update-notifier",
         "--loglevel=error",
     ]
-    code = subprocess.run(
-        [*npm_command(), "ci", *quiet], cwd=root, stdin=subprocess.DEVNULL, stdout=2, check=False
+    code = programs.run(
+        [*npm_command(), "ci", *quiet], cwd=root, stdin=subprocess.DEVNULL, stdout=2
     ).returncode
     if code != 0:
         raise ToolMissingError("npm could not install package-lock.json: see its words above")
@@ -143,12 +144,8 @@ def install(package: str) -> None:
     install = ["apt-get", "-qq", "install", "--yes", "--no-install-recommends", package]
     environment = os.environ | {"DEBIAN_FRONTEND": "noninteractive"}
     for command in (["apt-get", "-qq", "update"], install):
-        code = subprocess.run(
-            command,
-            env=environment,
-            stdin=subprocess.DEVNULL,
-            stdout=subprocess.DEVNULL,
-            check=False,
+        code = programs.run(
+            command, env=environment, stdin=subprocess.DEVNULL, stdout=subprocess.DEVNULL
         ).returncode
         if code != 0:
             raise ToolMissingError(f"`{' '.join(command)}` failed: see its words above")

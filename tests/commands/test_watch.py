@@ -6,6 +6,7 @@ import json
 import os
 import queue
 import signal
+import socket
 import subprocess
 import sys
 import threading
@@ -21,6 +22,7 @@ import pytest
 from build_tools import cli
 from build_tools.building.preview.server import State, serve
 from tests.support.banks import BASE_UNIT, ROOT, change, copy_base
+from tests.support.processes import end_first, nothing_left_of
 
 LESSON = f"units/{BASE_UNIT}/lesson-1.md"
 PATIENCE_SECONDS = 60
@@ -59,12 +61,13 @@ def bank(tmp_path: Path) -> Path:
 
 
 @pytest.fixture
-def watching(bank: Path) -> Iterator[Watching]:
+def watching(bank: Path, tmp_path: Path) -> Iterator[Watching]:
+    (tmp_path / "temporary").mkdir()
     command = [sys.executable, "-P", "-m", "build_tools", "watch", "--port", "0"]
     process = subprocess.Popen(
         [*command, "--content", str(bank)],
         cwd=ROOT,
-        env=dict(os.environ) | {"PYTHONUTF8": "1"},
+        env=dict(os.environ) | {"PYTHONUTF8": "1", "TMPDIR": str(tmp_path / "temporary")},
         stdout=subprocess.PIPE,
         stderr=subprocess.STDOUT,
         encoding="utf-8",
@@ -179,3 +182,20 @@ def test_a_port_in_use(bank: Path, tmp_path: Path, capsys: pytest.CaptureFixture
         server.shutdown()
         server.server_close()
     assert "cannot be used" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize("number", [signal.SIGTERM, signal.SIGHUP, signal.SIGKILL])
+def test_ending_its_first_process_ends_all_of_it(
+    watching: Watching, tmp_path: Path, number: int
+) -> None:
+    _, line = watching.wait_for("preview on http://127.0.0.1:")
+    port = int(line.rpartition(":")[2].partition("/")[0])
+    watching.wait_for("every page written")
+    assert len(list((tmp_path / "temporary").iterdir())) == 1
+    code = end_first(watching.process, number)
+    assert nothing_left_of(watching.process.pid)
+    with socket.socket() as asked:
+        assert asked.connect_ex(("127.0.0.1", port)) != 0
+    if number != signal.SIGKILL:
+        assert code == 128 + number
+        assert list((tmp_path / "temporary").iterdir()) == []

@@ -15,6 +15,7 @@ from build_tools.building.browsers import (
     ToolMissingError,
     usual_places,
 )
+from build_tools.lifeline import programs
 from build_tools.places import PROJECT
 from build_tools.project import test as test_command
 from build_tools.project import tools_for_tests
@@ -76,7 +77,7 @@ def test_node_modules_of_another_lock_are_installed_anew(
         runs.append(command)
         return subprocess.CompletedProcess(command, 0)
 
-    monkeypatch.setattr(subprocess, "run", npm)
+    monkeypatch.setattr(programs, "run", npm)
     tools_for_tests.make_sure_of_node_modules(tmp_path)
     tools_for_tests.make_sure_of_node_modules(tmp_path)
     assert [line[2] for line in runs] == ["ci"]

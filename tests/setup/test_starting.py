@@ -9,11 +9,21 @@ import shutil
 import signal
 import subprocess
 import sys
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
 
 from build_tools import __main__ as starter
+from build_tools.lifeline import windows_job
+from tests.support.processes import (
+    becomes_true,
+    end_first,
+    group,
+    is_gone,
+    nothing_left_of,
+    said,
+)
 
 ROOT = Path(__file__).resolve().parents[2]
 SPY = """
@@ -48,12 +58,26 @@ def own_imports(tree: ast.AST) -> list[ast.ImportFrom]:
     ]
 
 
-def test_the_starter_imports_the_standard_library_alone() -> None:
-    tree = ast.parse((ROOT / "build_tools" / "__main__.py").read_text(encoding="utf-8"))
-    assert imports(tree) - sys.stdlib_module_names == {"build_tools"}
+def before_set_up() -> list[Path]:
+    """The files that run before anything is installed."""
+    package = ROOT / "build_tools"
+    return [
+        package / "__init__.py",
+        package / "__main__.py",
+        *sorted((package / "lifeline").glob("*.py")),
+    ]
 
 
-def test_the_starter_imports_the_project_only_once_it_runs_inside() -> None:
+@pytest.mark.parametrize("file", before_set_up(), ids=lambda file: file.name)
+def test_what_runs_before_set_up_imports_the_standard_library_alone(file: Path) -> None:
+    tree = ast.parse(file.read_text(encoding="utf-8"))
+    assert imports(tree) - sys.stdlib_module_names <= {"build_tools"}
+    own = {node.module for node in own_imports(tree)}
+    lifeline = {name for name in own if name and name.startswith("build_tools.lifeline.")}
+    assert own - lifeline == ({"build_tools.cli"} if file.name == "__main__.py" else set())
+
+
+def test_the_starter_imports_the_command_only_once_it_runs_inside() -> None:
     tree = ast.parse((ROOT / "build_tools" / "__main__.py").read_text(encoding="utf-8"))
     guards = [
         node
@@ -61,14 +85,7 @@ def test_the_starter_imports_the_project_only_once_it_runs_inside() -> None:
         if isinstance(node, ast.If) and ast.unparse(node.test) == "is_inside(ROOT)"
     ]
     guarded = [found for guard in guards for found in own_imports(ast.Module(guard.body, []))]
-    assert [node.module for node in own_imports(tree)] == ["build_tools.cli"]
     assert [node.module for node in guarded] == ["build_tools.cli"]
-
-
-def test_no_part_of_the_project_hides_a_module_of_the_standard_library() -> None:
-    # `python3 build_tools` puts this folder first on the search path.
-    names = {path.stem for path in (ROOT / "build_tools").iterdir()} - {"__main__", "__init__"}
-    assert names & sys.stdlib_module_names == set()
 
 
 def test_the_command_is_run_again_by_the_projects_own_python() -> None:
@@ -94,8 +111,10 @@ def checkout(tmp_path: Path) -> Path:
     """
     root = tmp_path / "a teacher" / "dänce café"
     (root / "build_tools").mkdir(parents=True)
-    for name in ("build_tools/__main__.py", "requirements.lock", "pyproject.toml"):
-        shutil.copy(ROOT / name, root / name)
+    for file in (*before_set_up(), ROOT / "requirements.lock", ROOT / "pyproject.toml"):
+        copy = root / file.relative_to(ROOT)
+        copy.parent.mkdir(exist_ok=True)
+        shutil.copy(file, copy)
     subprocess.run([sys.executable, "-m", "venv", "--without-pip", str(root / ".venv")], check=True)
     library = next((root / ".venv").rglob("site-packages"))
     (library / "build_tools.py").write_text(SPY, encoding="utf-8")
@@ -104,13 +123,17 @@ def checkout(tmp_path: Path) -> Path:
     return root
 
 
+def outside() -> dict[str, str]:
+    """The environment of a reader, whose commands are not inside yet."""
+    return {name: value for name, value in os.environ.items() if name != starter.INSIDE}
+
+
 def start(checkout: Path, folder: Path, *arguments: str) -> subprocess.CompletedProcess[str]:
     """Run the checkout's starter from a folder, as a reader would."""
-    environment = {name: value for name, value in os.environ.items() if name != starter.INSIDE}
     return subprocess.run(
         [sys.executable, str(checkout / "build_tools"), *arguments],
         cwd=folder,
-        env=environment | {"PYTHONPATH": str(folder)},
+        env=outside() | {"PYTHONPATH": str(folder)},
         capture_output=True,
         text=True,
         encoding="utf-8",
@@ -140,7 +163,43 @@ def test_a_ready_environment_is_not_touched(checkout: Path, tmp_path: Path) -> N
     assert not (checkout / ".venv.lock").exists()
 
 
-def test_an_interruption_waits_for_the_child_and_passes_its_code_on(
+@pytest.mark.parametrize("number", [signal.SIGKILL, signal.SIGTERM, signal.SIGINT])
+def test_who_ends_the_first_process_ends_the_command(
+    checkout: Path, tmp_path: Path, number: int
+) -> None:
+    library = next((checkout / ".venv").rglob("site-packages"))
+    works = "import os, sys, time; print(os.getpid(), sys.prefix, flush=True); time.sleep(60)"
+    (library / "build_tools.py").write_text(works, encoding="utf-8")
+    command = [sys.executable, str(checkout / "build_tools"), "watch"]
+    with group(command, tmp_path, outside()) as first:
+        pid, _, prefix = said(first).partition(" ")
+        assert Path(prefix) == checkout / ".venv"
+        assert end_first(first, number) != 0
+        assert is_gone(int(pid), seconds=10)
+        assert nothing_left_of(first.pid, seconds=10)
+
+
+def test_who_ends_the_first_process_ends_the_set_up(checkout: Path, tmp_path: Path) -> None:
+    """Otherwise the next start would remove what the last one's pip is still writing."""
+    (checkout / ".venv" / starter.STAMP).write_text(
+        starter.packages_stamp(checkout), encoding="utf-8"
+    )
+    pip = next((checkout / ".venv").rglob("site-packages")) / "pip"
+    pip.mkdir()
+    (pip / "__init__.py").touch()
+    writes = "import os, sys, time; print(os.getpid(), file=sys.stderr, flush=True); time.sleep(60)"
+    (pip / "__main__.py").write_text(writes, encoding="utf-8")
+    errors = tmp_path / "errors.txt"
+    line = "import os, sys; f = os.open(sys.argv[1], os.O_CREAT | os.O_WRONLY); os.dup2(f, 2); "
+    line += "os.execv(sys.executable, [sys.executable, *sys.argv[2:]])"
+    command = [sys.executable, "-c", line, str(errors), str(checkout / "build_tools"), "site"]
+    with group(command, tmp_path, outside()) as first:
+        assert becomes_true(lambda: errors.exists() and errors.read_text().strip().isdigit(), 30)
+        end_first(first, signal.SIGKILL)
+        assert is_gone(int(errors.read_text()), seconds=20)
+
+
+def test_where_no_process_can_become_another_it_waits_and_passes_the_code_on(
     monkeypatch: pytest.MonkeyPatch, tmp_path: Path
 ) -> None:
     def interrupted(command: list[str], **_: object) -> subprocess.CompletedProcess[bytes]:
@@ -149,15 +208,31 @@ def test_an_interruption_waits_for_the_child_and_passes_its_code_on(
 
     before = signal.getsignal(signal.SIGINT)
     monkeypatch.setattr(subprocess, "run", interrupted)
-    assert starter.run_inside(tmp_path, ["site"]) == 130
+    assert starter.run_and_wait(tmp_path, ["site"]) == 130
     assert signal.getsignal(signal.SIGINT) is before
 
 
-def test_a_child_ended_by_a_signal_fails_as_a_shell_says_it(
-    monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+def test_on_windows_all_is_held_together_before_anything_is_started(
+    monkeypatch: pytest.MonkeyPatch,
 ) -> None:
-    monkeypatch.setattr(subprocess, "run", lambda line, **_: subprocess.CompletedProcess(line, -9))
-    assert starter.run_inside(tmp_path, ["site"]) == 137
+    did: list[str] = []
+
+    def did_it(word: str, gives: object) -> Callable[..., object]:
+        def call(*_: object) -> object:
+            did.append(word)
+            return gives
+
+        return call
+
+    monkeypatch.setattr(starter, "is_inside", lambda _: False)
+    monkeypatch.setattr(starter, "is_ready", lambda _: False)
+    monkeypatch.setattr(windows_job, "hold_together", did_it("held together", True))
+    monkeypatch.setattr(starter, "set_up", did_it("set up", None))
+    monkeypatch.setattr(starter, "run_and_wait", did_it("run", 5))
+    with monkeypatch.context() as patch:
+        patch.setattr(os, "name", "nt")
+        code = starter.main(["check"])
+    assert (code, did) == (5, ["held together", "set up", "run"])
 
 
 def test_an_interrupted_set_up_prints_no_traceback(

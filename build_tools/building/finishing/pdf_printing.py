@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from build_tools.building.browsers import ToolMissingError, installed_browsers
+from build_tools.lifeline import programs
 from build_tools.misuse import Misuse
 
 PRINTED = re.compile(r"(lesson-[0-9]+|sheet|booklet)\.html")
@@ -65,14 +66,14 @@ def print_page(browser: Path, page: Path, pdf: Path, profile: Path) -> None:
     if hasattr(os, "geteuid") and os.geteuid() == 0:
         command.insert(1, "--no-sandbox")
     try:
-        done = subprocess.run(
+        done = programs.run(
             command,
             stdin=subprocess.DEVNULL,
-            capture_output=True,
+            stdout=subprocess.DEVNULL,
+            stderr=subprocess.PIPE,
             encoding="utf-8",
             errors="replace",
             timeout=SECONDS,
-            check=False,
         )
     except subprocess.TimeoutExpired as late:
         raise Misuse(f"{browser} took over {SECONDS} seconds to print {page.name}") from late

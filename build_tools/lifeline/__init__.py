@@ -1,0 +1,1 @@
+"""What we start ends when we end. Standard library alone: the starter needs it before set-up."""

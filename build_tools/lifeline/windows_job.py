@@ -1,0 +1,61 @@
+"""On Windows: one job for this process and all it starts, which the system ends with it.
+
+Microsoft, "Job Objects": processes started by one of a job belong to it, and with the limit
+JOB_OBJECT_LIMIT_KILL_ON_JOB_CLOSE all are ended when the last handle to the job is closed, which
+the system does for a process that ends in whatever way.
+"""
+
+from __future__ import annotations
+
+import ctypes
+import sys
+from typing import Any
+
+
+class ExtendedLimits(ctypes.Structure):
+    """JOBOBJECT_EXTENDED_LIMIT_INFORMATION of winnt.h, by sizes that are the same everywhere."""
+
+    _fields_ = (
+        ("process_time", ctypes.c_int64),
+        ("job_time", ctypes.c_int64),
+        ("flags", ctypes.c_uint32),
+        ("least_working_set", ctypes.c_size_t),
+        ("most_working_set", ctypes.c_size_t),
+        ("most_processes", ctypes.c_uint32),
+        ("affinity", ctypes.c_size_t),
+        ("priority", ctypes.c_uint32),
+        ("scheduling", ctypes.c_uint32),
+        ("io_counters", ctypes.c_uint64 * 6),
+        ("process_memory", ctypes.c_size_t),
+        ("job_memory", ctypes.c_size_t),
+        ("peak_process_memory", ctypes.c_size_t),
+        ("peak_job_memory", ctypes.c_size_t),
+    )
+
+
+EXTENDED_LIMITS = 9
+KILL_ON_JOB_CLOSE = 0x2000
+
+
+def hold_together() -> bool:
+    """Put this process and all that it will start into a new job; gives whether that worked."""
+    return sys.platform == "win32" and hold_with(ctypes.WinDLL("kernel32"))
+
+
+def hold_with(kernel: Any) -> bool:
+    """The same, by the calls of `kernel`, which is kernel32."""
+    handle = ctypes.c_void_p
+    kernel.CreateJobObjectW.restype = handle
+    kernel.CreateJobObjectW.argtypes = (handle, ctypes.c_wchar_p)
+    kernel.GetCurrentProcess.restype = handle
+    kernel.SetInformationJobObject.argtypes = (handle, ctypes.c_int, handle, ctypes.c_uint32)
+    kernel.AssignProcessToJobObject.argtypes = (handle, handle)
+    # Nobody closes this handle but the system, when this process ends.
+    job = kernel.CreateJobObjectW(None, None)
+    limits = ExtendedLimits(flags=KILL_ON_JOB_CLOSE)
+    size = ctypes.sizeof(limits)
+    return bool(
+        job
+        and kernel.SetInformationJobObject(job, EXTENDED_LIMITS, ctypes.byref(limits), size)
+        and kernel.AssignProcessToJobObject(job, kernel.GetCurrentProcess())
+    )
