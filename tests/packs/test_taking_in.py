@@ -2,13 +2,11 @@
 
 from __future__ import annotations
 
-import os
 import random
 import shutil
-import signal
 import subprocess
 import sys
-import time
+from collections import Counter
 from collections.abc import Callable
 from pathlib import Path
 
@@ -19,7 +17,18 @@ from build_tools.checking.check_bank import check_folder
 from build_tools.packs.reading.contents import Pack
 from build_tools.packs.taking_in import journal
 from build_tools.packs.taking_in.placing import placing_of
+from tests.packs.take_in_once import (
+    CLEARING,
+    DONE,
+    JOURNAL,
+    LOOKING,
+    MOVING_IN,
+    MOVING_OUT,
+    PHASES,
+    WRITING,
+)
 from tests.support.built_sites import ROOT
+from tests.support.killing import WHOLE, killed_in, started, wanted_phases
 from tests.support.packs import about, empty_bank, pack, unit_files, with_files, written
 
 SLUG = "rock-pool"
@@ -271,36 +280,36 @@ def test_a_disk_that_is_full_at_any_write_leaves_the_old(
     assert files_in(content) == after
 
 
-def test_a_process_killed_at_any_moment_leaves_the_old_or_the_new(
+def test_a_process_killed_in_any_phase_leaves_the_old_or_the_new(
     content: Path, tmp_path: Path, thorough: bool
 ) -> None:
+    """The process says each phase before it enters it, so the last it said is where it died."""
     before, after = states(content)
+    outcomes = {
+        LOOKING: [before],
+        WRITING: [before],
+        JOURNAL: [before, after],
+        MOVING_OUT: [after],
+        MOVING_IN: [after],
+        CLEARING: [after],
+        DONE: [after],
+        WHOLE: [after],
+    }
     file = packed(tmp_path, of_edition("1.1.0", b"\nMore.\n"), "1.1.0")
-    command = [
-        sys.executable,
-        str(ROOT / "build_tools"),
-        "take-in",
-        str(file),
-        "--yes",
-        "--content",
-    ]
     chance = random.Random(20261125)
-    started = time.monotonic()
-    trial = content.with_name("timed")
-    shutil.copytree(content, trial)
-    subprocess.run([*command, str(trial)], check=True, capture_output=True)
-    usual = time.monotonic() - started
-    for _ in range(200 if thorough else 12):
+    landed: Counter[str] = Counter()
+    for wanted in wanted_phases(PHASES[:-1], 30 if thorough else 2, landed):
         trial = content.with_name("killed")
         shutil.rmtree(trial, ignore_errors=True)
         shutil.copytree(content, trial)
-        run = subprocess.Popen([*command, str(trial)], stdout=subprocess.DEVNULL)
-        time.sleep(chance.uniform(usual * 0.6, usual * 1.05))
-        run.send_signal(signal.SIGTERM if os.name == "nt" else signal.SIGKILL)
-        run.wait()
+        with started("tests.packs.take_in_once", str(file), str(trial)) as process:
+            phase = killed_in(process, wanted, max(0.0, chance.uniform(-0.002, 0.003)))
+        landed[phase] += 1
         with journal.alone_in(trial):
             pass
-        assert files_in(trial) in (before, after)
+        assert files_in(trial) in outcomes[phase], phase
+        assert not (trial / journal.ROOM).exists()
+    assert set(landed) >= set(PHASES[:-1]), landed
 
 
 def test_two_at_once(content: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:

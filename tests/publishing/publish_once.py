@@ -1,12 +1,46 @@
-"""One publisher as a process of its own, which the tests kill: SITE TARGET."""
+"""One publisher as a process of its own that says its phases, which the tests kill: SITE TARGET."""
 
 from __future__ import annotations
 
 import sys
+from importlib import import_module
 from pathlib import Path
+from typing import Any
 
-from build_tools.publishing.publish import publish
+from build_tools.publishing.pointer import Pointer, read_pointer
+from tests.support.killing import saying, says, slow_disk
 
-site, target = map(Path, sys.argv[1:])
-print("ready", flush=True)
-publish(site, target, "2026-11-25", "A bank", keep=3)
+publishing: Any = import_module("build_tools.publishing.publish")
+
+LOOKING, COPYING, ANNOUNCING, ENTRIES, TURNING, PLAIN, TAKING_OUT, DONE = PHASES = (
+    "looking at what is there",
+    "copying the edition in",
+    "announcing its new pages",
+    "writing entry pages",
+    "turning the pointer",
+    "writing the page for readers without script",
+    "taking old editions out",
+    "done",
+)
+
+
+def announcing_or_turning(target: Path, fresh: Pointer) -> str:
+    now = read_pointer(target)
+    return ANNOUNCING if now is not None and now.current == fresh.current else TURNING
+
+
+def said_before(name: str, phase: str) -> None:
+    saying(publishing, name, lambda *_: phase)
+
+
+if __name__ == "__main__":
+    site, goal = map(Path, sys.argv[1:])
+    slow_disk(0.0005)
+    said_before("copy_in", COPYING)
+    said_before("write_entries", ENTRIES)
+    said_before("write_plain", PLAIN)
+    said_before("keep_newest", TAKING_OUT)
+    saying(publishing, "replace_pointer", announcing_or_turning)
+    says(LOOKING)
+    publishing.publish(site, goal, "2026-11-25", "A bank", keep=3)
+    says(DONE)

@@ -9,6 +9,7 @@ import shutil
 import subprocess
 import sys
 from collections.abc import Iterator
+from contextlib import ExitStack
 from pathlib import Path
 
 import pytest
@@ -21,7 +22,7 @@ from build_tools.publishing.pointer import read_pointer
 from build_tools.publishing.publish import KEEP, Published, publish, roll_back, verify
 from build_tools.publishing.trouble import CannotPublishError
 from tests.publishing.folders import Walk, make_site, write
-from tests.publishing.test_under_fire import started
+from tests.support.killing import started
 
 DAY, TITLE = "2026-11-25", "A bank"
 
@@ -198,8 +199,14 @@ def test_a_fault_at_any_write_leaves_the_old_edition_standing(
 
 def test_two_publishers_at_once_take_turns_or_say_so(share: Path, tmp_path: Path) -> None:
     sites = [make_site(tmp_path / f"s{n}", n) for n in (3, 4, 5, 6)]
-    children = [started(site, share) for site in sites]
-    codes = [child.wait() for child in children]
+    with ExitStack() as all_of_them:
+        children = [
+            all_of_them.enter_context(
+                started("tests.publishing.publish_once", str(site), str(share))
+            )
+            for site in sites
+        ]
+        codes = [child.wait() for child in children]
     assert 0 in codes
     assert verify(share) == []
     assert len(editions_in(share)) == min(3, 1 + codes.count(0))

@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 import random
-import subprocess
-import sys
 import threading
 import time
+from collections import Counter
 from pathlib import Path
 
 import pytest
@@ -15,30 +14,25 @@ from build_tools.publishing.editions import editions_in
 from build_tools.publishing.pointer import read_pointer
 from build_tools.publishing.publish import publish, verify
 from tests.publishing.folders import Walk, make_site
+from tests.publishing.publish_once import PHASES, TURNING
+from tests.support.killing import WHOLE, killed_in, started, wanted_phases
 
-ROOT = Path(__file__).resolve().parents[2]
-PUBLICATIONS, PUBLICATIONS_THOROUGH = 50, 1000
-
-
-def started(site: Path, target: Path) -> subprocess.Popen[str]:
-    child = subprocess.Popen(
-        [sys.executable, "-m", "tests.publishing.publish_once", str(site), str(target)],
-        cwd=ROOT,
-        stdout=subprocess.PIPE,
-        text=True,
-    )
-    assert child.stdout is not None
-    assert child.stdout.readline() == "ready\n"
-    return child
+KILLED = PHASES[:-1]
+ROUNDS, ROUNDS_THOROUGH = 3, 110
 
 
-def test_a_publisher_killed_at_any_moment_breaks_no_reading(tmp_path: Path, thorough: bool) -> None:
+def currents(phase: str, before: str, newest: str) -> set[str]:
+    """Which edition readers may get where a publisher died in `phase`."""
+    if phase == TURNING:
+        return {before, newest}
+    return {before} if phase in PHASES[: PHASES.index(TURNING)] else {newest}
+
+
+def test_a_publisher_killed_in_any_phase_breaks_no_reading(tmp_path: Path, thorough: bool) -> None:
+    """The publisher says each phase before it enters it, so the last it said is where it died."""
     target = tmp_path / "share"
     sites = [make_site(tmp_path / f"site-{n}", n) for n in range(4)]
     publish(sites[0], target, "2026-11-25", "A bank", keep=3)
-    began = time.monotonic()
-    publish(sites[1], target, "2026-11-25", "A bank", keep=3)
-    usual = time.monotonic() - began
     walk, over = Walk(), threading.Event()
 
     def read() -> None:
@@ -49,27 +43,26 @@ def test_a_publisher_killed_at_any_moment_breaks_no_reading(tmp_path: Path, thor
     reader = threading.Thread(target=read)
     reader.start()
     moments = random.Random(20261125)
-    killed = whole = 0
+    landed: Counter[str] = Counter()
     try:
-        for n in range(PUBLICATIONS_THOROUGH if thorough else PUBLICATIONS):
+        rounds = ROUNDS_THOROUGH if thorough else ROUNDS
+        for n, wanted in enumerate(wanted_phases((*KILLED, WHOLE), rounds, landed)):
             before = read_pointer(target)
-            child = started(sites[n % len(sites)], target)
-            if n % 5:
-                time.sleep(moments.uniform(0, usual))
-                child.kill()
-            code = child.wait()
-            killed, whole = killed + (code != 0), whole + (code == 0)
+            assert before is not None
+            site = sites[(n + n // len(PHASES)) % len(sites)]
+            with started("tests.publishing.publish_once", str(site), str(target)) as publisher:
+                phase = killed_in(publisher, wanted, max(0.0, moments.uniform(-0.002, 0.003)))
+            landed[phase] += 1
             assert verify(target) == []
             after = read_pointer(target)
-            assert before is not None
             assert after is not None
-            assert after.current in (before.current, editions_in(target)[-1])
+            newest = editions_in(target)[-1]
+            assert after.current in currents(phase, before.current, newest), phase
     finally:
         over.set()
         reader.join()
     assert walk.broken == []
-    assert killed >= 5
-    assert whole >= 5
+    assert set(landed) >= {*KILLED, WHOLE}, landed
     assert len(walk.versions) > 1
     assert walk.pages > 100
 

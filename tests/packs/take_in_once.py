@@ -1,0 +1,42 @@
+"""`take-in` as a process of its own that says its phases, which the tests kill: FILE CONTENT."""
+
+from __future__ import annotations
+
+import shutil
+import sys
+from pathlib import Path
+from typing import Any
+
+from build_tools import cli, sure_files
+from build_tools.packs.taking_in import journal
+from tests.support.killing import saying, says, slow_disk
+
+LOOKING, WRITING, JOURNAL, MOVING_OUT, MOVING_IN, CLEARING, DONE = PHASES = (
+    "looking at the pack",
+    "writing the unit beside",
+    "writing the journal",
+    "moving the old one out",
+    "moving the new one in",
+    "clearing up",
+    "done",
+)
+
+
+def moving(source: Path, _: Path) -> str:
+    return MOVING_IN if source.name == "unit" else MOVING_OUT
+
+
+def clearing(folder: Any, **_: object) -> str:
+    return CLEARING if Path(folder).name == journal.ROOM and Path(folder).exists() else ""
+
+
+if __name__ == "__main__":
+    slow_disk(0.002)
+    saying(journal, "_stage", lambda *_: WRITING)
+    saying(sure_files, "write_whole", lambda *_: JOURNAL)
+    saying(journal, "_move", moving)
+    saying(shutil, "rmtree", clearing)
+    says(LOOKING)
+    code = cli.main(["take-in", sys.argv[1], "--yes", "--content", sys.argv[2]])
+    says(DONE)
+    sys.exit(code)
