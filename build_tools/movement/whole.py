@@ -65,12 +65,13 @@ def transition_counts(transition: Transition) -> Fraction:
     return -own if transition.kind == "overlap" else own
 
 
-def stretches(dance: Dance) -> tuple[Stretch, ...]:
-    """The dance in the order of its form, with the transitions between."""
+def stretches(dance: Dance, order: tuple[str, ...] | None = None) -> tuple[Stretch, ...]:
+    """The dance in the order of its form, or in `order`, with the transitions between."""
     found: list[Stretch] = []
-    for n, letter in enumerate(dance.form):
+    form = dance.form if order is None else order
+    for n, letter in enumerate(form):
         section = dance.sections[letter]
-        between = transition_between(dance, dance.form[n - 1], letter) if n else None
+        between = transition_between(dance, form[n - 1], letter) if n else None
         if between is not None:
             own = transition_counts(between)
             found.append(Stretch(None, between, own, _exact(dance, own)))
@@ -90,15 +91,15 @@ def _exact(dance: Dance, counts: Fraction | None) -> Seconds | None:
     return Seconds(length, length)
 
 
-def whole_counts(dance: Dance) -> Fraction:
-    """The counted part of the whole dance, in counts."""
-    return sum((s.counts for s in stretches(dance) if s.counts), Fraction(0))
+def counts_in_order(dance: Dance, order: tuple[str, ...] | None = None) -> Fraction:
+    """The counted part of the dance in the order of its form, or in `order`, in counts."""
+    return sum((s.counts for s in stretches(dance, order) if s.counts), Fraction(0))
 
 
-def whole_seconds(dance: Dance) -> Seconds | None:
-    """How long the whole dance lasts; None where counts have no tempo."""
+def seconds_in_order(dance: Dance, order: tuple[str, ...] | None = None) -> Seconds | None:
+    """How long the dance lasts in that order; None where counts have no tempo."""
     least = most = Fraction(0)
-    for stretch in stretches(dance):
+    for stretch in stretches(dance, order):
         if stretch.seconds is None:
             return None
         least += stretch.seconds.least

@@ -11,12 +11,12 @@ from hypothesis import strategies as st
 
 from build_tools.model.dance import Passage, Seconds, Transition
 from build_tools.movement.whole import (
+    counts_in_order,
     danced_counts,
+    seconds_in_order,
     section_spans,
     stretches,
     transition_between,
-    whole_counts,
-    whole_seconds,
 )
 from tests.movement.strategies import counts, dance, lengths, passages, section, tempi
 from tests.movement.test_development import FOUR
@@ -35,8 +35,8 @@ def test_worked_dance(tempo: int, length: str) -> None:
     """Computed: A B C D A, five sections of 32 and four transitions of 8, is 192 counts."""
     sections = [section(letter, 32) for letter in "ABCD"]
     whole = dance("ABCDA", sections, transitions=(join("any", "any"),), tempo=tempo)
-    assert whole_counts(whole) == 192
-    assert whole_seconds(whole) == Seconds(Fraction(length), Fraction(length))
+    assert counts_in_order(whole) == 192
+    assert seconds_in_order(whole) == Seconds(Fraction(length), Fraction(length))
 
 
 @given(
@@ -54,10 +54,10 @@ def test_parts_are_laid_end_to_end(
     for kind, each in (("move", gap), ("hold", gap), ("overlap", -gap), ("cut", 0)):
         joins = (join("any", "any", kind, gap),)
         whole = dance("".join(form), sections, transitions=joins, tempo=tempo)
-        assert whole_counts(whole) == sum(own[x] for x in form) + gaps * each
-        lasts = whole_seconds(whole)
+        assert counts_in_order(whole) == sum(own[x] for x in form) + gaps * each
+        lasts = seconds_in_order(whole)
         assert lasts is not None
-        assert lasts.least == lasts.most == whole_counts(whole) * 60 / tempo
+        assert lasts.least == lasts.most == counts_in_order(whole) * 60 / tempo
         assert len(stretches(whole)) == len(form) + gaps
 
 
@@ -65,11 +65,11 @@ def test_uncounted_sections_make_a_range() -> None:
     free = replace(section("B", None), seconds=Seconds(Fraction(20), Fraction(40)))
     joins = (join("A", "B", "straight on", None), join("B", "A", "cut", None))
     whole = dance("ABA", [section("A", 32), free], transitions=joins, tempo=120)
-    assert whole_seconds(whole) == Seconds(Fraction(52), Fraction(72))
-    assert whole_counts(whole) == 64
-    assert whole_seconds(replace(whole, tempo=None)) is None
+    assert seconds_in_order(whole) == Seconds(Fraction(52), Fraction(72))
+    assert counts_in_order(whole) == 64
+    assert seconds_in_order(replace(whole, tempo=None)) is None
     only = dance("B", [free])
-    assert whole_seconds(only) == Seconds(Fraction(20), Fraction(40))
+    assert seconds_in_order(only) == Seconds(Fraction(20), Fraction(40))
 
 
 def test_any_stands_for_every_letter() -> None:

@@ -14,7 +14,7 @@ import numpy as np
 import pytest
 from playwright.sync_api import Browser
 
-from build_tools.movement.whole import whole_counts
+from build_tools.movement.whole import counts_in_order
 from tests.support.browser import Reader, address_of, reader
 from tests.support.sound import heard, off_schedule, onsets, tracked_tempo
 from tests.support.sound_bank import real_unit
@@ -122,7 +122,7 @@ def test_the_whole_dance_as_midi_says_its_sections_and_leaves_the_storm_silent(
     assert storm is not None
     silent = (storm.least + storm.most) / 2
     # the join after the storm gives time to come back to the beat, so there is one count-in
-    lasts = (COUNT_IN + whole_counts(dance)) * 60 / 108 + silent
+    lasts = (COUNT_IN + counts_in_order(dance)) * 60 / 108 + silent
     assert file.length == pytest.approx(float(lasts), abs=0.01)
     marks = [m.text for m in file.tracks[0] if m.type == "marker"]
     letters = [mark.split(":")[0][-1] for mark in marks if mark.startswith("Section ")]

@@ -15,7 +15,7 @@ from collections.abc import Iterator
 
 from build_tools.model.school_years import ages
 from build_tools.model.unit import Unit
-from build_tools.movement.whole import whole_counts, whole_seconds
+from build_tools.movement.whole_length import whole_counts, whole_seconds
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.words.plain_words import counts_in_words, length_in_words
@@ -42,7 +42,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     length = whole_seconds(unit.dance)
     if length is None or length.least <= most:
         return
-    counted = whole_counts(unit.dance)
+    counted = whole_counts(unit.dance).least
     made_of = f" ({counts_in_words(counted)} at {unit.dance.tempo} a minute" if counted else ""
     if made_of:
         made_of += ", and what is not counted)" if length.least != length.most else ")"

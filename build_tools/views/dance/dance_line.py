@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from build_tools.model.dance import Dance, Seconds, Section, Transition
 from build_tools.movement.counts import counts_in
-from build_tools.movement.whole import stretches, whole_counts, whole_seconds
+from build_tools.movement.whole import counts_in_order, stretches
 
 _USUAL_TEMPO = 100
 """Only to give an uncounted section a width where the dance has no tempo."""
@@ -30,11 +30,10 @@ class LinePart:
 
 @dataclass(frozen=True, slots=True)
 class DanceLine:
-    """The dance from start to end. `counts` are all the counted parts together."""
+    """The dance as it is written, from start to end. `counts` are all the counted parts."""
 
     parts: tuple[LinePart, ...]
     counts: Fraction
-    seconds: Seconds | None
     phrase: int
 
 
@@ -44,7 +43,7 @@ def dance_line(dance: Dance) -> DanceLine:
     for s in stretches(dance):
         parts.append(LinePart(s.section, s.transition, s.counts, s.seconds, before))
         before += s.counts or Fraction(0)
-    return DanceLine(tuple(parts), whole_counts(dance), whole_seconds(dance), dance.phrase)
+    return DanceLine(tuple(parts), counts_in_order(dance), dance.phrase)
 
 
 def width_in_counts(part: LinePart, tempo: int | None) -> Fraction:

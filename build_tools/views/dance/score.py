@@ -8,7 +8,6 @@ from fractions import Fraction
 from build_tools.model.dance import Action, Dance, Seconds, Section, Transition
 from build_tools.movement.counts import seconds
 from build_tools.movement.development import actions_of, total
-from build_tools.movement.whole import whole_seconds
 from build_tools.views.dance.dance_line import dance_line
 from build_tools.views.dance.parts_over_counts import RowSpan, parts_over_counts
 
@@ -60,7 +59,6 @@ class Score:
     tempo: int | None
     phrase: int
     counts: Fraction
-    seconds: Seconds | None
     spans: Seconds
     """What the uncounted sections take together."""
     stretches: tuple[ScoreStretch, ...]
@@ -93,7 +91,6 @@ def score(dance: Dance) -> Score:
         tempo=dance.tempo,
         phrase=dance.phrase,
         counts=line.counts,
-        seconds=whole_seconds(dance),
         spans=_spans(stretches),
         stretches=stretches,
         motifs=tuple(_motif(dance, n) for n in (*dance.motifs, *dance.developments)),

@@ -8,8 +8,9 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
-from build_tools.model.dance import Dance, Transition
+from build_tools.model.dance import Dance, Seconds, Transition
 from build_tools.movement.whole import transition_between
+from build_tools.movement.whole_length import CountsRange, whole_counts, whole_seconds
 from build_tools.views.dance.dance_line import dance_line, width_in_counts
 from build_tools.views.diagrams.score import dance_score
 from build_tools.views.diagrams.small_line import small_line
@@ -40,13 +41,13 @@ def test_the_counts_add_up() -> None:
 
 
 def test_the_rock_pool_is_168_counts_and_a_storm() -> None:
-    line = dance_line(real_unit().dance)
+    dance = real_unit().dance
     # four sections of 32 counts; joins of 8, 8, 8 and 16
-    assert line.counts == 4 * 32 + 8 + 8 + 8 + 16
-    assert line.seconds is not None
+    assert dance_line(dance).counts == 4 * 32 + 8 + 8 + 8 + 16
+    assert whole_counts(dance) == CountsRange(Fraction(168), Fraction(168))
     # 168 counts at 108 beats a minute, and a storm of 20 to 30 seconds
-    assert line.seconds.least == Fraction(168 * 60, 108) + 20
-    assert line.seconds.most == Fraction(168 * 60, 108) + 30
+    counted = Fraction(168 * 60, 108)
+    assert whole_seconds(dance) == Seconds(counted + 20, counted + 30)
 
 
 def test_an_overlap_takes_its_counts_back() -> None:
