@@ -1,7 +1,7 @@
 """The one module that knows MkDocs: pages in, HTML files out, and not a word of dance.
 
 MkDocs and its theme are in maintenance, so everything else stands apart from them: what is
-needed of them is a template environment over `site_overrides/` and a page written for each
+needed of them is a template environment over the folder of `pages/` and a page written for each
 context. Pages are generated files; the docs folder is empty, so nothing is published by accident.
 """
 

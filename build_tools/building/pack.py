@@ -10,9 +10,9 @@ from dataclasses import dataclass, replace
 from datetime import date
 from pathlib import Path
 
+from build_tools.building.assets import copy_assets
 from build_tools.building.finishing.one_file import one_file
 from build_tools.building.mkdocs_adapter import render
-from build_tools.building.site import copy_assets
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
 from build_tools.packs.about import about, metadata

@@ -7,18 +7,18 @@ import shutil
 from collections.abc import Iterable
 from pathlib import Path
 
+from build_tools.building.assets import copy_assets
 from build_tools.building.finishing.bound import bound
-from build_tools.building.finishing.joining import joined
 from build_tools.building.finishing.one_file import one_file
 from build_tools.building.mkdocs_adapter import render
 from build_tools.checking.check_bank import Report
 from build_tools.editions.earlier_editions import since_last_edition
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
-from build_tools.pages.adviser.review import review_page
+from build_tools.pages.about.about import Notice
 from build_tools.pages.assemble import shared_pages, unit_pages
-from build_tools.pages.entries import Notice, RuleEntry
-from build_tools.pages.page_scripts import PAGE_SCRIPTS
+from build_tools.pages.review.review import review_page
+from build_tools.pages.rules.rules import RuleEntry
 from build_tools.places import PROJECT
 from build_tools.rules.catalogue import all_rules
 from build_tools.schema_check.schemas import schema
@@ -72,23 +72,6 @@ def build_review(bank: Bank, report: Report, content: Path, out: Path) -> None:
     """
     earlier = {unit.slug: since_last_edition(content, unit.slug) for unit in bank.units}
     render([review_page(bank, report, earlier)], out)
-
-
-def copy_assets(out: Path) -> None:
-    """Copy styles and the typeface, and write each page's script from its parts."""
-    assets = PROJECT / "site_overrides" / "assets"
-    for kind in ("css", "fonts"):
-        shutil.copytree(
-            assets / kind,
-            out / "assets" / kind,
-            dirs_exist_ok=True,
-            copy_function=shutil.copyfile,
-        )
-    scripts = out / "assets" / "js"
-    scripts.mkdir(parents=True, exist_ok=True)
-    for name, parts in PAGE_SCRIPTS.items():
-        text = joined((assets / "js" / part).read_text(encoding="utf-8") for part in parts)
-        (scripts / name).write_text(text, encoding="utf-8", newline="\n")
 
 
 def rule_entries() -> tuple[RuleEntry, ...]:

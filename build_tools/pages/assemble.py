@@ -6,23 +6,22 @@ from collections.abc import Sequence
 
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
-from build_tools.pages.adviser.rules import rules_page
-from build_tools.pages.adviser.schema_guide import Schemas
-from build_tools.pages.adviser.writing import writing_page
-from build_tools.pages.entries import Notice, RuleEntry
+from build_tools.pages.about.about import Notice, about_page
+from build_tools.pages.booklet.booklet import booklet_page
+from build_tools.pages.card.card import card_page
+from build_tools.pages.counts.counts import counts_page
 from build_tools.pages.front.front import front_page
-from build_tools.pages.hall.card import card_page
-from build_tools.pages.hall.wall import wall_page
+from build_tools.pages.handouts.handouts import handouts_page
 from build_tools.pages.lesson.lesson import lesson_page
 from build_tools.pages.page import Page
-from build_tools.pages.paper.booklet import booklet_page
-from build_tools.pages.paper.handouts import handouts_page
-from build_tools.pages.paper.sheet import sheet_page
-from build_tools.pages.reference.about import about_page
-from build_tools.pages.reference.safety import safety_page
-from build_tools.pages.reference.words import words_page
-from build_tools.pages.unit.counts import counts_page
+from build_tools.pages.rules.rules import RuleEntry, rules_page
+from build_tools.pages.safety.safety import safety_page
+from build_tools.pages.sheet.sheet import sheet_page
 from build_tools.pages.unit.unit import unit_page
+from build_tools.pages.wall.wall import wall_page
+from build_tools.pages.words.words import words_page
+from build_tools.pages.writing.schema_guide import Schemas
+from build_tools.pages.writing.writing import writing_page
 
 
 def shared_pages(

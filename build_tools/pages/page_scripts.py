@@ -5,46 +5,46 @@ A page asks for one file where it would ask for twenty; on a network share each 
 
 from __future__ import annotations
 
-SUMS = (
-    "sums/fit.js",
-    "sums/sittings.js",
-    "sums/catch-up.js",
-    "sums/class-groups.js",
-    "sums/groups-in-words.js",
-    "sums/showing.js",
-    "sums/floor-space.js",
-    "step-facts.js",
-    "settings.js",
+SUMS = tuple(
+    f"sums/{name}.js"
+    for name in (
+        "fit",
+        "sittings",
+        "catch-up",
+        "class-groups",
+        "groups-in-words",
+        "showing",
+        "floor-space",
+        "step-facts",
+        "settings",
+    )
 )
 """The sums that a page does in the browser, and what it does them with; they come first."""
-_FIT = tuple(f"fit/{name}.js" for name in ("read", "parts", "results", "on-page", "share", "form"))
+_FIT = tuple(
+    f"lesson/fit/{name}.js" for name in ("read", "parts", "results", "on-page", "share", "form")
+)
 _HALL = tuple(f"hall/{name}.js" for name in ("plan", "button", "keys", "awake", "clock"))
-_COUNT = tuple(
-    f"counts/{name}.js" for name in ("schedule", "sounds", "shown-count", "device", "player")
+_PLAYING = tuple(
+    f"playing/{name}.js" for name in ("schedule", "sounds", "shown-count", "device", "player")
+)
+_COUNTS = tuple(
+    f"counts/{name}.js" for name in ("wav", "midi", "tap", "counts", "counts-files", "counts-tap")
 )
 
 PAGE_SCRIPTS = {
     "lesson.js": (
         *SUMS,
-        "whole.js",
-        "unfold.js",
-        "seen.js",
+        "lesson/whole.js",
+        "lesson/unfold.js",
+        "pieces/seen.js",
         "hall/plan.js",
         *_FIT,
-        "print.js",
+        "pieces/print.js",
     ),
-    "card.js": (*SUMS, *_HALL, "hall/card-state.js", "seen.js", "card.js"),
-    "wall.js": (*SUMS, *_COUNT, *_HALL, "hall/wall-count.js", "wall.js"),
-    "counts.js": (
-        *_COUNT,
-        "counts/wav.js",
-        "counts/midi.js",
-        "counts/tap.js",
-        "counts/page.js",
-        "counts/page-files.js",
-        "counts/page-tap.js",
-    ),
-    "finder.js": ("finder.js",),
-    "print.js": ("print.js",),
+    "card.js": (*SUMS, *_HALL, "card/card-state.js", "pieces/seen.js", "card/card.js"),
+    "wall.js": (*SUMS, *_PLAYING, *_HALL, "wall/wall-count.js", "wall/wall.js"),
+    "counts.js": (*_PLAYING, *_COUNTS),
+    "finder.js": ("front/finder.js",),
+    "print.js": ("pieces/print.js",),
 }
-"""For each file that a page asks for in assets/js, the scripts of that folder that are in it."""
+"""For each file that a page asks for in assets/js, the scripts in this folder that are in it."""

@@ -8,7 +8,7 @@ from __future__ import annotations
 import random
 from html.parser import HTMLParser
 
-from build_tools.pages.notes import notes_html
+from build_tools.pages.pieces.notes import notes_html
 from build_tools.source.document import Document, read_markdown
 
 FEW, MANY = 4_000, 40_000

@@ -6,6 +6,7 @@ import ast
 import dataclasses
 import json
 import posixpath
+import tomllib
 from collections import defaultdict
 from collections.abc import Iterator
 from dataclasses import fields, is_dataclass, replace
@@ -16,18 +17,18 @@ from typing import Any
 import pytest
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 
+from build_tools.pages.about.about import Notice
 from build_tools.pages.assemble import shared_pages, unit_pages
-from build_tools.pages.entries import Notice, RuleEntry
 from build_tools.pages.page import Page
 from build_tools.pages.page_scripts import PAGE_SCRIPTS
+from build_tools.pages.rules.rules import RuleEntry
+from build_tools.places import PAGES
 from build_tools.rules.catalogue import all_rules
 from build_tools.schema_check.schemas import schema
 from tests.support.banks import ROOT
 from tests.support.drawn import Seen, seen_in
 from tests.support.sound_bank import real_bank, real_unit
 
-OVERRIDES = ROOT / "site_overrides"
-PAGES = ROOT / "build_tools" / "pages"
 POLICY = (
     "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; "
     "font-src 'self'; base-uri 'none'; form-action 'none'"
@@ -37,9 +38,7 @@ KILOBYTE = 1000
 
 
 def environment() -> Environment:
-    return Environment(
-        loader=FileSystemLoader(OVERRIDES), autoescape=True, undefined=StrictUndefined
-    )
+    return Environment(loader=FileSystemLoader(PAGES), autoescape=True, undefined=StrictUndefined)
 
 
 @cache
@@ -106,6 +105,26 @@ def unexplained(node: ast.ClassDef) -> list[str]:
         if not explained:
             found.append(ast.unparse(statement.target))
     return found
+
+
+def test_a_pages_parts_are_found_by_its_name() -> None:
+    for page in pages():
+        folder = page.template.partition("/")[0]
+        assert page.template == f"{folder}/{folder}.html"
+        assert type(page.context).__module__ == f"build_tools.pages.{folder}.{folder}"
+        styles = {file.name for file in (PAGES / folder).glob("*.css")}
+        assert styles <= {f"{folder}.css"}
+
+
+def test_the_contract_between_pages_names_them_all() -> None:
+    contracts = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))
+    (kept,) = (
+        set(one["modules"])
+        for one in contracts["tool"]["importlinter"]["contracts"]
+        if one["type"] == "independence"
+    )
+    folders = {page.template.partition("/")[0] for page in pages()} | {"review"}
+    assert kept == {f"build_tools.pages.{folder}" for folder in folders}
 
 
 def test_every_field_of_every_context_is_explained() -> None:
@@ -196,6 +215,7 @@ def test_every_link_goes_to_a_page_or_a_place_on_it() -> None:
 def test_styles_scripts_and_pictures_are_where_the_pages_look() -> None:
     made = {f"units/{u.slug}/{file}" for u in real_bank().units for file in u.media}
     made |= {f"assets/js/{name}" for name in PAGE_SCRIPTS}
+    made |= {f"assets/css/{style.name}" for style in PAGES.glob("*/*.css")}
     for page, seen in everything():
         folder = posixpath.dirname(page.path)
         wanted = [
@@ -205,7 +225,7 @@ def test_styles_scripts_and_pictures_are_where_the_pages_look() -> None:
         ]
         for address in wanted:
             goal = posixpath.normpath(posixpath.join(folder, address))
-            assert goal in made or (OVERRIDES / goal).is_file(), (page.path, address)
+            assert goal in made, (page.path, address)
 
 
 def test_every_drawing_on_a_page_has_a_title_or_is_silent() -> None:
@@ -264,14 +284,14 @@ def test_drafts_are_not_listed() -> None:
     draft = replace(real_unit(), draft=True)
     bank = replace(real_bank(), units=(draft,))
     listed = shared_pages(bank, [], [], {name: schema(name) for name in SHOWN})
-    front = environment().get_template("front.html").render(view=listed[0].context)
+    front = environment().get_template("front/front.html").render(view=listed[0].context)
     assert draft.title not in front
     assert "No unit has been published yet." in front
 
 
 def test_styles_and_scripts_stay_small() -> None:
     """All of them together; what one lesson loads is held in tests/site/test_weight.py."""
-    files = [*OVERRIDES.glob("assets/css/*.css"), *OVERRIDES.glob("assets/js/**/*.js")]
+    files = [*PAGES.rglob("*.css"), *PAGES.rglob("*.js")]
     assert sum(file.stat().st_size for file in files) < 200 * KILOBYTE
 
 

@@ -14,6 +14,7 @@ import re
 import pytest
 from playwright.sync_api import Browser
 
+from build_tools.places import PAGES
 from tests.support import axe
 from tests.support.browser import reader
 from tests.support.built_sites import ROOT
@@ -31,7 +32,6 @@ ON_WHITE = {
 }
 WHITE = from_hex("#FFFFFF")
 INKS = ("ink", "plum", "moss", "rust", "sea")
-STYLES = ROOT / "site_overrides" / "assets" / "css"
 AXE_CONTRAST = """
 (colours) => colours.map((hex) => {
   const [one, white] = [new axe.commons.color.Color(), new axe.commons.color.Color()];
@@ -57,7 +57,7 @@ def test_axe_core_works_out_the_same_ratios(browser: Browser) -> None:
 
 def palettes() -> dict[str, dict[str, str]]:
     """The colours named in the site's styles: those of light paper and those of dark paper."""
-    text = "\n".join(path.read_text(encoding="utf-8") for path in sorted(STYLES.rglob("*.css")))
+    text = "\n".join(path.read_text(encoding="utf-8") for path in sorted(PAGES.rglob("*.css")))
     dark = re.search(r"@media \(prefers-color-scheme: dark\) \{(.*?)\n\}", text, re.DOTALL)
     light = re.search(r"^:root \{(.*?)\n\}", text, re.DOTALL | re.MULTILINE)
     assert light

@@ -8,9 +8,9 @@ from typing import Any
 from playwright.sync_api import Browser
 
 from build_tools.pages.page_scripts import SUMS
+from build_tools.places import PAGES
 from tests.sums.lessons import GROUPINGS, some_lesson
 from tests.support.browser import address_of, reader
-from tests.support.built_sites import ROOT
 from tests.support.page_script import page_script
 
 PAGE = "units/rock-pool/lesson-3.html"
@@ -48,6 +48,5 @@ def test_the_page_gives_the_same_answers(site: Path, browser: Browser) -> None:
 
 
 def test_every_script_of_the_sums_is_on_the_page() -> None:
-    folder = ROOT / "site_overrides" / "assets" / "js"
-    there = {path.relative_to(folder).as_posix() for path in (folder / "sums").glob("*.js")}
-    assert there == {name for name in SUMS if name.startswith("sums/")}
+    there = {path.relative_to(PAGES).as_posix() for path in (PAGES / "sums").glob("*.js")}
+    assert there == set(SUMS)

@@ -9,14 +9,14 @@ from jinja2 import Environment, FileSystemLoader, StrictUndefined, Template
 
 from build_tools.model.lesson import Lesson as Written
 from build_tools.model.unit import Unit
-from build_tools.pages.for_scripts import step_data
+from build_tools.pages.pieces.for_scripts import step_data
+from build_tools.places import PAGES
 from build_tools.views.lesson.step_facts import step_facts
 from tests.sums.lessons import Lesson
-from tests.support.banks import ROOT
 from tests.support.page_script import ask
 
 EACH_STEP = """
-{%- from "parts/step_data.html" import step_attributes -%}
+{%- from "pieces/step_data.html" import step_attributes -%}
 {%- for step in steps %}<li {{ step_attributes(step) }}></li>{% endfor -%}
 """
 
@@ -30,7 +30,7 @@ def page_facts(unit: Unit, lesson: Written) -> Lesson:
 
 @cache
 def _template() -> Template:
-    loader = FileSystemLoader(ROOT / "site_overrides")
+    loader = FileSystemLoader(PAGES)
     return Environment(loader=loader, autoescape=True, undefined=StrictUndefined).from_string(
         EACH_STEP
     )

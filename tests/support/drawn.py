@@ -8,10 +8,10 @@ from html.parser import HTMLParser
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 
 from build_tools.pages.page import Page
-from tests.support.banks import ROOT
+from build_tools.places import PAGES
 
 ENVIRONMENT = Environment(
-    loader=FileSystemLoader(ROOT / "site_overrides"), autoescape=True, undefined=StrictUndefined
+    loader=FileSystemLoader(PAGES), autoescape=True, undefined=StrictUndefined
 )
 VOID = {"meta", "link", "img", "input", "br", "hr"}
 

@@ -13,10 +13,10 @@ from pathlib import Path
 from typing import Any
 
 from build_tools.pages.page_scripts import SUMS
-from tests.support.banks import ROOT
+from build_tools.places import PAGES
 
-SCRIPTS = ROOT / "site_overrides" / "assets" / "js"
-WITHOUT_A_PAGE = (*SUMS, "hall/plan.js", "hall/card-state.js")
+SCRIPTS = PAGES
+WITHOUT_A_PAGE = (*SUMS, "hall/plan.js", "card/card-state.js")
 RUNNER = Path(__file__).with_suffix(".mjs")
 
 Call = tuple[str, tuple[Any, ...]]

@@ -1,1 +1,1 @@
-"""The front page."""
+"""The front page, with the finder."""

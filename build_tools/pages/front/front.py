@@ -7,10 +7,10 @@ from dataclasses import dataclass
 from build_tools.model.bank import Bank
 from build_tools.model.school_years import in_words
 from build_tools.model.unit import SchoolYears, Unit
-from build_tools.pages.frame import Frame, frame
-from build_tools.pages.labelled import Labelled
+from build_tools.pages.frame.frame import Frame, frame
 from build_tools.pages.page import Page
-from build_tools.pages.picture import Picture, picture
+from build_tools.pages.pieces.labelled import Labelled
+from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.views.diagrams.small_line import small_line
 from build_tools.views.words.plain_words import listed, name_in_words
 from build_tools.views.words.topics import topics_in_words
@@ -97,7 +97,7 @@ def front_page(bank: Bank, units: tuple[Unit, ...]) -> Page:
             _entry(bank, unit) for unit in sorted(units, key=lambda u: (u.title.lower(), u.slug))
         ),
     )
-    return Page(PATH, "front.html", view.frame.title, view)
+    return Page(PATH, "front/front.html", view.frame.title, view)
 
 
 def _entry(bank: Bank, unit: Unit) -> UnitEntry:

@@ -1,1 +1,1 @@
-"""The views for the hall: the card and the wall."""
+"""What the card and the wall share: their frame, and how they are used in a hall."""

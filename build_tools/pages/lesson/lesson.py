@@ -7,22 +7,23 @@ from dataclasses import dataclass
 from markupsafe import Markup
 
 from build_tools.model.bank import Bank
-from build_tools.model.lesson import Lesson, LookAndTalk
+from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
-from build_tools.pages.for_scripts import ForScripts, for_scripts
-from build_tools.pages.frame import Frame, Link, frame
-from build_tools.pages.labelled import Labelled
+from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.lesson.lesson_covers import CoversView, covers
 from build_tools.pages.lesson.lesson_fit import FitView, fit_view
 from build_tools.pages.lesson.lesson_moves import MovesView, moves_view
-from build_tools.pages.lesson.lesson_steps import QuestionView, StepView, question_view, step_views
+from build_tools.pages.lesson.lesson_steps import StepView, step_views
 from build_tools.pages.lesson.lesson_story import StoryView, story_of
-from build_tools.pages.lesson.lesson_trouble import trouble_lines
-from build_tools.pages.notes import notes_html
 from build_tools.pages.page import Page
-from build_tools.pages.picture import Picture, picture
-from build_tools.pages.unit.unit_dance import strip_of
-from build_tools.pages.unit.unit_lessons import lesson_href
+from build_tools.pages.pieces.for_scripts import ForScripts, for_scripts
+from build_tools.pages.pieces.labelled import Labelled
+from build_tools.pages.pieces.lesson_entries import lesson_href
+from build_tools.pages.pieces.notes import notes_html
+from build_tools.pages.pieces.picture import Picture, picture
+from build_tools.pages.pieces.strip import strip_of
+from build_tools.pages.pieces.talk import TalkView, talk_view
+from build_tools.pages.pieces.trouble import trouble_lines
 from build_tools.views.dance.additions import lesson_adds
 from build_tools.views.dance.parts_named import letters_in
 from build_tools.views.diagrams.small_line import small_line
@@ -32,14 +33,6 @@ from build_tools.views.words.plain_words import minutes_in_words
 from build_tools.views.words.punctuation import capital, kept_together, sentence
 from build_tools.views.words.words_needed import words_needed
 
-_LOOKERS = {
-    "yourself": "Each pupil looks back at their own dance",
-    "partner": "Partners look at each other",
-    "another pair": "Pairs look at another pair",
-    "another group": "Groups look at another group",
-    "half the class": "Half the class looks at the other half",
-    "whole class": "The whole class looks",
-}
 DEFERENCE = "Your school’s risk assessment and your employer’s policy come before this page."
 EVERY_TIME = (
     "Every time: floor clear and dry after lunch, hair tied, jewellery off or covered, never "
@@ -57,26 +50,6 @@ class ShortLine:
     """The numbers of its steps, with spaces between."""
     steps: tuple[Link, ...]
     """What pupils do in each, with the way to it."""
-
-
-@dataclass(frozen=True, slots=True)
-class TalkView:
-    """Looking and talking."""
-
-    who: str
-    """Who looks at whom."""
-    at: str
-    """At what."""
-    looking_for: str
-    """The one thing looked for."""
-    questions: tuple[QuestionView, ...]
-    """Questions to ask."""
-    next_heading: str
-    """What comes after: where the next lesson starts, or where the class goes from here."""
-    seen: str | None
-    """Where to start if it was seen."""
-    not_yet: str | None
-    """Where to start if it was not seen yet."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -201,7 +174,7 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         previous=_neighbour(unit, index - 1),
         next=_neighbour(unit, index + 1),
     )
-    return Page(path, "lesson.html", view.frame.title, view)
+    return Page(path, "lesson/lesson.html", view.frame.title, view)
 
 
 def _short_line(lesson: Lesson, line: LineInShort) -> ShortLine:
@@ -230,23 +203,6 @@ def _picture(unit: Unit, lesson: Lesson) -> tuple[Picture, tuple[str, ...]]:
         for name in (*step.makes, *step.joins, *step.dances, *step.shows)
     ]
     return picture(small_line(unit.dance, "today", letters_in(unit.dance, named))), ()
-
-
-def talk_view(unit: Unit, lesson: Lesson, talk: LookAndTalk) -> TalkView:
-    """Looking and talking, and where the class goes from there."""
-    last = lesson is unit.lessons[-1]
-    following = unit.lessons[unit.lessons.index(lesson) + 1].number if not last else 0
-    return TalkView(
-        who=_LOOKERS[talk.who],
-        at=talk.at,
-        looking_for=sentence(talk.looking_for),
-        questions=tuple(question_view(q) for q in talk.questions),
-        next_heading="Where the class goes from here"
-        if last
-        else f"Where lesson {following} starts",
-        seen=sentence(talk.next.seen) if talk.next else None,
-        not_yet=sentence(talk.next.not_yet) if talk.next else None,
-    )
 
 
 def _neighbour(unit: Unit, index: int) -> Link | None:

@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
-from build_tools.pages.labelled import Labelled
+from build_tools.pages.pieces.labelled import Labelled
 from build_tools.views.dance.coverage import HEADINGS, met
 from build_tools.views.words.plain_words import listed
 from build_tools.views.words.punctuation import capital, sentence

@@ -6,13 +6,14 @@ from dataclasses import dataclass
 
 from markupsafe import Markup
 
-from build_tools.model.lesson import Lesson, Question, Step
+from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
 from build_tools.movement.counts import figures
-from build_tools.pages.for_scripts import StepData, step_data
-from build_tools.pages.frame import Link
-from build_tools.pages.picture import Picture
-from build_tools.pages.unit.unit_dance import strip_of
+from build_tools.pages.frame.frame import Link
+from build_tools.pages.pieces.for_scripts import StepData, step_data
+from build_tools.pages.pieces.picture import Picture
+from build_tools.pages.pieces.questions import QuestionView, question_view
+from build_tools.pages.pieces.strip import strip_of
 from build_tools.views.diagrams.ruler import upright
 from build_tools.views.lesson.grouping_in_words import grouping_in_words
 from build_tools.views.lesson.step_facts import StepFacts, step_facts
@@ -30,18 +31,6 @@ _PHASES = {
     "join": "join it up",
 }
 """What kind of step it is in plain words, where the schema's word is one of the trade's."""
-
-
-@dataclass(frozen=True, slots=True)
-class QuestionView:
-    """One question."""
-
-    question: str
-    """The question, as you ask it."""
-    answers: str | None
-    """Answers pupils may give, with a full stop at their end."""
-    looks_back: str | None
-    """The lesson it looks back to, in words."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -137,17 +126,3 @@ def _step(
         talk=_TALK if has_talk and step.phase == _LOOKING else None,
         strips=strips,
     )
-
-
-def question_view(question: Question) -> QuestionView:
-    """A question as the page shows it."""
-    back = question.looks_back_to
-    return QuestionView(
-        question.question,
-        _stopped("; ".join(question.answers)) or None,
-        f"looks back to lesson {back}" if back else None,
-    )
-
-
-def _stopped(words: str) -> str:
-    return words if not words or words.endswith((".", "?", "!")) else f"{words}."

@@ -1,1 +1,1 @@
-"""The unit's pages."""
+"""The unit page and its parts."""

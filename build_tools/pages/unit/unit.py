@@ -8,11 +8,12 @@ from markupsafe import Markup
 
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Neighbours, StimulusItem, Unit
-from build_tools.pages.frame import Frame, Link, frame
-from build_tools.pages.labelled import Labelled
-from build_tools.pages.notes import notes_html
+from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
-from build_tools.pages.picture import Picture, picture
+from build_tools.pages.pieces.labelled import Labelled
+from build_tools.pages.pieces.lesson_entries import LessonEntry, lesson_entries, lesson_href
+from build_tools.pages.pieces.notes import notes_html
+from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.pages.unit.unit_dance import (
     ChoiceView,
     JourneyView,
@@ -24,7 +25,6 @@ from build_tools.pages.unit.unit_dance import (
     section_views,
     sound_in_words,
 )
-from build_tools.pages.unit.unit_lessons import LessonEntry, lesson_entries, lesson_href
 from build_tools.views.dance.dance_in_words import whole_dance_in_words
 from build_tools.views.diagrams.score import dance_score
 from build_tools.views.lesson.collecting import things_to_collect
@@ -231,7 +231,7 @@ def unit_page(bank: Bank, unit: Unit) -> Page:
         tried=tried_in_words(unit),
         rights=rights_in_words(unit),
     )
-    return Page(path, "unit.html", view.frame.title, view)
+    return Page(path, "unit/unit.html", view.frame.title, view)
 
 
 def _item(item: StimulusItem) -> ItemView:

@@ -6,17 +6,15 @@ from dataclasses import dataclass
 
 from build_tools.model.dance import Dance, Section, Sound
 from build_tools.model.unit import Unit
-from build_tools.movement.development import actions_of, roots
+from build_tools.movement.development import roots
 from build_tools.movement.whole import transition_between
-from build_tools.pages.labelled import Labelled
-from build_tools.pages.picture import Picture, picture
+from build_tools.pages.pieces.labelled import Labelled
+from build_tools.pages.pieces.picture import Picture, picture
+from build_tools.pages.pieces.strip import strip_of
 from build_tools.views.dance.journey import journeys
 from build_tools.views.dance.progress import settled
-from build_tools.views.dance.without_counts import is_counted
 from build_tools.views.diagrams.floor import floor_plan
 from build_tools.views.diagrams.parts import parts_figure
-from build_tools.views.diagrams.strip import order_strip
-from build_tools.views.diagrams.strip_changes import changes_unseen
 from build_tools.views.words.plain_words import (
     counts_in_words,
     danced_in_words,
@@ -185,14 +183,6 @@ def motif_views(dance: Dance) -> tuple[MotifView, ...]:
         )
         for name, motif in dance.motifs.items()
     )
-
-
-def strip_of(dance: Dance, name: str) -> Picture:
-    """The order strip of a motif or development."""
-    title = f"{capital(name_in_words(name))}, move by move"
-    changes = changes_unseen(dance, name)
-    phrase = dance.phrase if is_counted(dance) else None
-    return picture(order_strip(title, actions_of(dance, name), phrase, changes))
 
 
 def choice_views(unit: Unit) -> tuple[ChoiceView, ...]:

@@ -7,9 +7,10 @@ from pathlib import Path
 
 from build_tools.building.finishing.joining import joined
 from build_tools.pages.page_scripts import PAGE_SCRIPTS
+from build_tools.places import PAGES
 from build_tools.project.tools_for_tests import node
 
-SCRIPTS = Path(__file__).resolve().parents[3] / "site_overrides" / "assets" / "js"
+SCRIPTS = PAGES
 
 
 def test_lines_that_are_comments_go_and_all_else_stays() -> None:

@@ -11,7 +11,7 @@ from build_tools.pages.lesson.lesson_covers import covers
 from build_tools.pages.lesson.lesson_moves import moves_view
 from build_tools.pages.lesson.lesson_steps import pace_in_words, step_views
 from build_tools.pages.lesson.lesson_story import story_of
-from build_tools.pages.lesson.lesson_trouble import trouble_lines
+from build_tools.pages.pieces.trouble import trouble_lines
 from build_tools.views.dance.coverage import HEADINGS, met
 from build_tools.views.dance.journey import journeys
 from tests.support.sound_bank import real_bank, real_unit

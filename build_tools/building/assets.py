@@ -1,0 +1,28 @@
+"""What pages load beside themselves: styles, the typeface, and a script for each kind of page."""
+
+from __future__ import annotations
+
+import shutil
+from pathlib import Path
+
+from build_tools.building.finishing.joining import joined
+from build_tools.pages.page_scripts import PAGE_SCRIPTS
+from build_tools.places import PAGES
+
+
+def copy_assets(out: Path) -> None:
+    """Write them below `out`, in assets/: css, fonts and js."""
+    css, scripts = out / "assets" / "css", out / "assets" / "js"
+    for folder in (css, scripts):
+        folder.mkdir(parents=True, exist_ok=True)
+    for style in sorted(PAGES.glob("*/*.css")):
+        shutil.copyfile(style, css / style.name)
+    shutil.copytree(
+        PAGES / "frame" / "fonts",
+        out / "assets" / "fonts",
+        dirs_exist_ok=True,
+        copy_function=shutil.copyfile,
+    )
+    for name, parts in PAGE_SCRIPTS.items():
+        text = joined((PAGES / part).read_text(encoding="utf-8") for part in parts)
+        (scripts / name).write_text(text, encoding="utf-8", newline="\n")

@@ -1,0 +1,81 @@
+"""The about page: who keeps the bank, the day it is dated to, licences and notices."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from build_tools.model.bank import Bank
+from build_tools.model.unit import Unit
+from build_tools.pages.frame.frame import Frame, Link, frame
+from build_tools.pages.page import Page
+from build_tools.views.words.days import day_in_words
+from build_tools.views.words.licences import licence_in_words
+
+PATH = "about.html"
+
+
+@dataclass(frozen=True, slots=True)
+class Notice:
+    """One part that is bundled or that builds the site."""
+
+    name: str
+    """The part's name."""
+    version: str
+    """Its version."""
+    licence: str
+    """Its licence."""
+    digest: str
+    """The digest of exactly what was used."""
+    role: str
+    """What it is there for."""
+
+
+@dataclass(frozen=True, slots=True)
+class UnitRights:
+    """The rights of one unit."""
+
+    unit: Link
+    """The unit, with the way to its page."""
+    publisher: str
+    """Who issued it."""
+    edition: str
+    """Which edition."""
+    licence: str
+    """Its licence."""
+
+
+@dataclass(frozen=True, slots=True)
+class AboutView:
+    """The about page."""
+
+    frame: Frame
+    """What stands around the content."""
+    about: str
+    """Who keeps the bank and what for."""
+    as_of: str
+    """The day to which ages and dates are counted."""
+    units: tuple[UnitRights, ...]
+    """The rights of every unit."""
+    notices: tuple[Notice, ...]
+    """Every part that is bundled or that builds the site."""
+
+
+def about_page(bank: Bank, units: tuple[Unit, ...], notices: Sequence[Notice]) -> Page:
+    """The page about.html."""
+    view = AboutView(
+        frame=frame(bank, PATH, "About the bank", bank.about),
+        about=bank.about,
+        as_of=day_in_words(bank.as_of),
+        units=tuple(
+            UnitRights(
+                Link(unit.title, f"units/{unit.slug}/index.html"),
+                unit.publisher,
+                unit.edition,
+                licence_in_words(unit.licence),
+            )
+            for unit in sorted(units, key=lambda u: (u.title.lower(), u.slug))
+        ),
+        notices=tuple(notices),
+    )
+    return Page(PATH, "about/about.html", view.frame.title, view)

@@ -1,1 +1,0 @@
-"""The advisers' pages: rules, writing, review."""

@@ -1,0 +1,1 @@
+"""The unit as a booklet."""

@@ -1,0 +1,103 @@
+"""The unit as a booklet: a title side, the unit in short, and a place for each lesson in full."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from build_tools.model.bank import Bank
+from build_tools.model.unit import Unit
+from build_tools.pages.frame.frame import Frame, Link, frame
+from build_tools.pages.page import Page
+from build_tools.pages.pieces.labelled import Labelled
+from build_tools.pages.pieces.lesson_entries import LessonEntry, lesson_entries
+from build_tools.pages.pieces.picture import Picture, picture
+from build_tools.views.dance.dance_in_words import whole_dance_in_words
+from build_tools.views.diagrams.small_line import small_line
+from build_tools.views.lesson.collecting import things_to_collect
+from build_tools.views.lesson.paper_size import paper_size
+from build_tools.views.words.topics import topics_in_words
+from build_tools.views.words.unit_in_words import (
+    lessons_in_words,
+    rights_in_words,
+    tried_in_words,
+    years_in_words,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class BoundLesson:
+    """One lesson in the booklet."""
+
+    place: str
+    """The name of its place in the booklet."""
+    paper_size: str
+    """The size that its words need on paper to stay on two sides, in points."""
+    lesson: LessonEntry
+    """The lesson in short; the article of its page is bound in at its place."""
+
+
+@dataclass(frozen=True, slots=True)
+class BookletView:
+    """The booklet."""
+
+    frame: Frame
+    """What stands around the content."""
+    language: str
+    """The language the unit is written in, as a language tag."""
+    paper_foot: str
+    """What stands at the foot of every printed side."""
+    unit: Link
+    """The way to the unit's page."""
+    title: str
+    """The unit's title."""
+    summary: str
+    """What the dance will be."""
+    facts: tuple[Labelled, ...]
+    """Years and ages, lessons, topics, space."""
+    dance_length: str
+    """How long the dance is and how its sections follow one another, in words."""
+    line: Picture
+    """The dance on one line, and section by section in words."""
+    every_pupil: tuple[str, ...]
+    """What every pupil shows by the end."""
+    collect: tuple[str, ...]
+    """What to collect for the whole unit."""
+    wear: str
+    """What pupils wear."""
+    lessons: tuple[BoundLesson, ...]
+    """The lessons in order."""
+    tried: str
+    """Honestly, whether it has been taught."""
+    rights: tuple[str, ...]
+    """Who issued it, which edition, from what it was adapted, its licence."""
+
+
+def booklet_page(bank: Bank, unit: Unit) -> Page:
+    """The page units/<slug>/booklet.html, before the lessons are bound in."""
+    path = f"units/{unit.slug}/booklet.html"
+    view = BookletView(
+        frame=frame(bank, path, f"{unit.title}, booklet", unit.summary, "print.js"),
+        language=unit.language,
+        paper_foot=f"{unit.title}, edition {unit.edition}",
+        unit=Link(unit.title, "index.html"),
+        title=unit.title,
+        summary=unit.summary,
+        facts=(
+            Labelled("For", years_in_words(unit)),
+            Labelled("Takes", lessons_in_words(unit)),
+            Labelled("Topics", topics_in_words(bank, unit.topics)),
+            Labelled("Space", unit.space.hall),
+        ),
+        dance_length=whole_dance_in_words(unit.dance),
+        line=picture(small_line(unit.dance, "line")),
+        every_pupil=tuple(end.every_pupil for end in unit.end_points.values()),
+        collect=tuple(thing.what for thing in things_to_collect(unit)),
+        wear=unit.kit.wear,
+        lessons=tuple(
+            BoundLesson(f"lesson-{lesson.number}", paper_size(unit, lesson), entry)
+            for lesson, entry in zip(unit.lessons, lesson_entries(unit), strict=True)
+        ),
+        tried=tried_in_words(unit),
+        rights=rights_in_words(unit),
+    )
+    return Page(path, "booklet/booklet.html", view.frame.title, view)

@@ -1,0 +1,1 @@
+"""The lesson as a card for the hand."""

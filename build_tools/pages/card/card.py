@@ -1,0 +1,134 @@
+"""The lesson as a card for the hand: one step at a time, and the time there is."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from build_tools.model.bank import Bank
+from build_tools.model.lesson import Lesson, Step
+from build_tools.model.unit import Unit
+from build_tools.pages.frame.frame import Frame, frame
+from build_tools.pages.hall.ways import Ways, groups_words, ways
+from build_tools.pages.page import Page
+from build_tools.pages.pieces.for_scripts import ForScripts, StepData, for_scripts, step_data
+from build_tools.pages.pieces.labelled import Labelled
+from build_tools.pages.pieces.questions import QuestionView, question_view
+from build_tools.pages.pieces.talk import TalkView, talk_view
+from build_tools.pages.pieces.trouble import trouble_lines
+from build_tools.views.lesson.step_facts import StepFacts, step_facts
+from build_tools.views.words.plain_words import minutes_in_words
+from build_tools.views.words.punctuation import kept_together, quoted
+
+
+@dataclass(frozen=True, slots=True)
+class CardStep:
+    """One step of the lesson on the card."""
+
+    data: StepData
+    """What the card tells its scripts of it."""
+    does: str
+    """What pupils do, in a few words."""
+    minutes: str
+    """How long it lasts, in words."""
+    groups: str
+    """How pupils are grouped, in words."""
+    into: str | None
+    """What you say to get them into those groups, in quote marks."""
+    say: str | None
+    """What you say aloud, in quote marks."""
+    task: str
+    """What pupils do."""
+    look_for: str | None
+    """The one thing to look for."""
+    questions: tuple[QuestionView, ...]
+    """The one question of a step; the questions of looking and talking."""
+    talk: str | None
+    """Who looks at what, where the step is for looking and talking."""
+    can_wait: bool
+    """Whether it may be left out when time is short."""
+    after: str
+    """What comes after it."""
+
+
+@dataclass(frozen=True, slots=True)
+class CardView:
+    """The card for the hand."""
+
+    frame: Frame
+    """What stands around the content."""
+    language: str
+    """The language the unit is written in, as a language tag."""
+    for_scripts: ForScripts
+    """What the card tells its scripts."""
+    ways: Ways
+    """The ways to the other views of the lesson."""
+    title: str
+    """The lesson's title."""
+    pupils_make: str
+    """What pupils will have made by the end."""
+    minutes: str
+    """How long it lasts, in words."""
+    safety: tuple[str, ...]
+    """What to check and say before they move."""
+    steps: tuple[CardStep, ...]
+    """The steps."""
+    trouble: tuple[Labelled, ...]
+    """One line for each thing that can go wrong."""
+    short_of_time: str | None
+    """What the author says to do when time is short."""
+    not_dancing: str
+    """A part for a pupil who cannot dance today."""
+    talk: TalkView | None
+    """Where the next lesson starts, from what was seen."""
+
+
+def card_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
+    """The page units/<slug>/lesson-<n>-card.html."""
+    path = f"units/{unit.slug}/lesson-{lesson.number}-card.html"
+    title = f"Card for lesson {lesson.number}: {lesson.title}, {unit.title}"
+    talk = talk_view(unit, lesson, lesson.look_and_talk) if lesson.look_and_talk else None
+    view = CardView(
+        frame=frame(bank, path, title, lesson.pupils_make, "card.js"),
+        language=unit.language,
+        for_scripts=for_scripts(unit, lesson),
+        ways=ways(lesson),
+        title=lesson.title,
+        pupils_make=lesson.pupils_make,
+        minutes=kept_together(minutes_in_words(lesson.minutes)),
+        safety=lesson.safety,
+        steps=_steps(unit, lesson, talk),
+        trouble=trouble_lines(lesson),
+        short_of_time=lesson.trouble.get("short_of_time"),
+        not_dancing=lesson.not_dancing,
+        talk=talk,
+    )
+    return Page(path, "card/card.html", view.frame.title, view)
+
+
+def _steps(unit: Unit, lesson: Lesson, talk: TalkView | None) -> tuple[CardStep, ...]:
+    """The steps; the last that looks and talks has the lesson's closing questions."""
+    looking = [n for n, step in enumerate(lesson.steps) if step.phase == "look and talk"]
+    afters = [*(step.does for step in lesson.steps[1:]), "The end of the lesson"]
+    return tuple(
+        _step(facts, step, after, talk if n in looking[-1:] else None)
+        for n, (facts, step, after) in enumerate(
+            zip(step_facts(unit, lesson), lesson.steps, afters, strict=True)
+        )
+    )
+
+
+def _step(facts: StepFacts, step: Step, after: str, talk: TalkView | None) -> CardStep:
+    return CardStep(
+        data=step_data(facts),
+        does=step.does,
+        minutes=kept_together(minutes_in_words(step.minutes)),
+        groups=groups_words(step.grouping),
+        into=quoted(step.into) if step.into else None,
+        say=quoted(step.say) if step.say else None,
+        task=step.task,
+        look_for=step.look_for or (talk.looking_for if talk else None),
+        questions=talk.questions if talk else tuple(question_view(q) for q in step.ask[:1]),
+        talk=f"{talk.who}, at {talk.at}." if talk else None,
+        can_wait=step.can_wait,
+        after=after,
+    )

@@ -1,0 +1,1 @@
+"""The counts for the hall, to play and to download."""

@@ -1,0 +1,1 @@
+"""What stands around the content of every page."""

@@ -1,1 +1,0 @@
-"""What is made for paper: handouts, sheet, booklet."""

@@ -1,1 +1,0 @@
-"""The bank's reference pages: safety, words, about."""

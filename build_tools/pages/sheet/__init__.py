@@ -1,0 +1,1 @@
+"""The unit on one side of paper."""

@@ -1,0 +1,1 @@
+"""The lesson on the wall."""

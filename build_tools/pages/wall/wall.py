@@ -1,0 +1,171 @@
+"""The lesson on the wall, for pupils: the task in few words, the order strip, the count."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from build_tools.model.bank import Bank
+from build_tools.model.dance import Dance
+from build_tools.model.lesson import Lesson, Step
+from build_tools.model.unit import Unit
+from build_tools.movement.development import actions_of
+from build_tools.pages.frame.frame import Frame, frame
+from build_tools.pages.hall.ways import Ways, groups_words, ways
+from build_tools.pages.page import Page
+from build_tools.pages.pieces.for_scripts import ForScripts, StepData, for_scripts, step_data
+from build_tools.pages.pieces.picture import Picture, picture
+from build_tools.views.dance.order_danced import order_danced
+from build_tools.views.dance.without_counts import is_counted, lengths_in_words
+from build_tools.views.diagrams.wall_strip import wall_strips
+from build_tools.views.lesson.step_facts import StepFacts, step_facts
+from build_tools.views.words.plain_words import counts_in_words, minutes_in_words, name_in_words
+from build_tools.views.words.punctuation import capital, kept_together
+from build_tools.views.words.wall_lines import wall_lines
+
+_MOST_STRIPS = 2
+"""Motifs drawn for a step that dances a section; a step that makes or changes draws them all."""
+
+
+@dataclass(frozen=True, slots=True)
+class WallCount:
+    """What the player counts in a step."""
+
+    counts: str
+    """How many counts, as a number for scripts."""
+    words: str
+    """How many counts, in words."""
+    tempo: str
+    """Beats a minute."""
+    phrase: str
+    """Counts in a phrase."""
+
+
+@dataclass(frozen=True, slots=True)
+class WallSection:
+    """One section in the order of the dance."""
+
+    letter: str
+    """Its letter."""
+    idea: str
+    """What it is about, in a few words."""
+
+
+@dataclass(frozen=True, slots=True)
+class WallStep:
+    """One step of the lesson on the wall."""
+
+    data: StepData
+    """What the wall tells its scripts of it."""
+    does: str
+    """What pupils do, in a few words."""
+    minutes: str
+    """How long it lasts, in words."""
+    groups: str
+    """How pupils are grouped, in words."""
+    lines: tuple[str, ...]
+    """The task in lines of ten words at most."""
+    strips: tuple[Picture, ...]
+    """What is danced, move by move, drawn large."""
+    order: tuple[WallSection, ...]
+    """The sections in their order, where the step dances more than one."""
+    count: WallCount | None
+    """The count; None where nothing is counted."""
+
+
+@dataclass(frozen=True, slots=True)
+class WallView:
+    """The lesson on the wall."""
+
+    frame: Frame
+    """What stands around the content."""
+    language: str
+    """The language the unit is written in, as a language tag."""
+    for_scripts: ForScripts
+    """What the wall tells its scripts."""
+    ways: Ways
+    """The ways to the other views of the lesson."""
+    title: str
+    """The lesson's title."""
+    steps: tuple[WallStep, ...]
+    """The steps."""
+
+
+def wall_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
+    """The page units/<slug>/lesson-<n>-wall.html."""
+    path = f"units/{unit.slug}/lesson-{lesson.number}-wall.html"
+    title = f"Wall for lesson {lesson.number}: {lesson.title}, {unit.title}"
+    view = WallView(
+        frame=frame(bank, path, title, lesson.pupils_make, "wall.js"),
+        language=unit.language,
+        for_scripts=for_scripts(unit, lesson),
+        ways=ways(lesson),
+        title=lesson.title,
+        steps=tuple(
+            _step(unit.dance, facts, step)
+            for facts, step in zip(step_facts(unit, lesson), lesson.steps, strict=True)
+        ),
+    )
+    return Page(path, "wall/wall.html", view.frame.title, view)
+
+
+def _step(dance: Dance, facts: StepFacts, step: Step) -> WallStep:
+    danced = danced_in(dance, step)
+    return WallStep(
+        data=step_data(facts),
+        does=step.does,
+        minutes=kept_together(minutes_in_words(step.minutes)),
+        groups=groups_words(step.grouping),
+        lines=wall_lines(step.task),
+        strips=tuple(strip for name in danced for strip in _strips(dance, name)),
+        order=()
+        if danced
+        else tuple(WallSection(one.letter, one.idea) for one in order_danced(dance, step)),
+        count=_count(dance, step),
+    )
+
+
+def danced_in(dance: Dance, step: Step) -> tuple[str, ...]:
+    """The motifs and developments that pupils need to see in a step.
+
+    All that the step makes or changes; else those of the one section, or the motifs, that it
+    dances, two at most. Several sections at once draw none: `order_danced` tells their order.
+    """
+    made = [name for name in (*step.makes, *step.develops) if _is_moves(dance, name)]
+    if made:
+        return tuple(dict.fromkeys(made))
+    names = tuple(dict.fromkeys((*step.joins, *step.makes, *step.dances, *step.shows)))
+    if len([name for name in names if name in dance.sections]) > 1 or "whole" in names:
+        return ()
+    return tuple(dict.fromkeys(_moves(dance, names)))[:_MOST_STRIPS]
+
+
+def _moves(dance: Dance, names: tuple[str, ...]) -> Iterator[str]:
+    for name in names:
+        if _is_moves(dance, name):
+            yield name
+        elif name in dance.sections:
+            for passage in dance.sections[name].danced:
+                yield from (what for what in passage.what if _is_moves(dance, what))
+
+
+def _is_moves(dance: Dance, name: str) -> bool:
+    return name in dance.motifs or name in dance.developments
+
+
+def _strips(dance: Dance, name: str) -> tuple[Picture, ...]:
+    actions = actions_of(dance, name)
+    lasts = None if is_counted(dance) else lengths_in_words(actions)
+    title = capital(name_in_words(name))
+    return tuple(picture(strip) for strip in wall_strips(title, actions, lasts))
+
+
+def _count(dance: Dance, step: Step) -> WallCount | None:
+    if step.counts is None or dance.tempo is None:
+        return None
+    return WallCount(
+        counts=f"{float(step.counts):g}",
+        words=counts_in_words(step.counts),
+        tempo=str(dance.tempo),
+        phrase=str(dance.phrase),
+    )

@@ -1,0 +1,1 @@
+"""How to write a unit."""

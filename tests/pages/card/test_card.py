@@ -1,0 +1,72 @@
+"""The card's page: for each step what is said, what to look for, one question, what comes next."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from build_tools.pages.card.card import CardView, card_page
+from tests.support.sound_bank import real_bank
+
+LESSONS = [(unit, lesson) for unit in real_bank().units for lesson in unit.lessons]
+NAMES = [f"{unit.slug} {lesson.number}" for unit, lesson in LESSONS]
+
+
+def card(at: int) -> CardView:
+    view = card_page(real_bank(), *LESSONS[at]).context
+    assert isinstance(view, CardView)
+    return view
+
+
+@pytest.mark.parametrize("at", range(len(LESSONS)), ids=NAMES)
+def test_every_step_says_what_the_author_says(at: int) -> None:
+    _, lesson = LESSONS[at]
+    view = card(at)
+    assert [step.does for step in view.steps] == [step.does for step in lesson.steps]
+    for shown, step in zip(view.steps, lesson.steps, strict=True):
+        assert shown.task == step.task
+        assert (shown.say is None) == (step.say is None)
+        if step.phase != "look and talk":
+            assert shown.look_for == step.look_for
+            assert [one.question for one in shown.questions] == [q.question for q in step.ask[:1]]
+    assert [step.after for step in view.steps][:-1] == [step.does for step in lesson.steps][1:]
+    assert view.steps[-1].after == "The end of the lesson"
+
+
+@pytest.mark.parametrize("at", range(len(LESSONS)), ids=NAMES)
+def test_the_last_looking_and_talking_has_the_closing_questions(at: int) -> None:
+    _, lesson = LESSONS[at]
+    talk = lesson.look_and_talk
+    assert talk is not None
+    (*_, looking) = [
+        shown
+        for shown, step in zip(card(at).steps, lesson.steps, strict=True)
+        if step.phase == "look and talk"
+    ]
+    assert [one.question for one in looking.questions] == [q.question for q in talk.questions]
+    assert looking.talk is not None
+    assert talk.at in looking.talk
+
+
+@pytest.mark.parametrize("at", range(len(LESSONS)), ids=NAMES)
+def test_every_line_for_trouble_is_there(at: int) -> None:
+    _, lesson = LESSONS[at]
+    told = [line.words for line in card(at).trouble]
+    assert len(told) == len(lesson.trouble)
+    for words in lesson.trouble.values():
+        assert [line for line in told if line.startswith(words)], words
+    assert card(at).short_of_time == lesson.trouble.get("short_of_time")
+
+
+def test_what_can_wait_is_what_the_author_says() -> None:
+    for at, (_, lesson) in enumerate(LESSONS):
+        assert [s.can_wait for s in card(at).steps] == [s.can_wait for s in lesson.steps]
+    assert any(step.can_wait for at in range(len(LESSONS)) for step in card(at).steps)
+
+
+def test_a_lesson_without_looking_and_talking_has_a_card_too() -> None:
+    unit, lesson = LESSONS[0]
+    view = card_page(real_bank(), unit, replace(lesson, look_and_talk=None)).context
+    assert isinstance(view, CardView)
+    assert view.talk is None

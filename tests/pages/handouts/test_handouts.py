@@ -1,0 +1,123 @@
+"""What a lesson hands out, for every lesson there is: strips for groups, words, a blank sheet.
+
+Common practice, no source: one strip for each group of a class of thirty, and no pupil's name on
+anything that is printed before the lesson.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from build_tools.model.lesson import Lesson
+from build_tools.model.unit import Unit
+from build_tools.pages.handouts.handouts import CARD_POINTS, HandoutsView, handouts_page
+from build_tools.places import PAGES
+from build_tools.views.lesson.class_groups import USUAL_CLASS
+from build_tools.views.lesson.handouts import copies_for, strips_to_hand
+from tests.support.drawn import Seen, page_seen
+from tests.support.sound_bank import every_unit, real_bank, real_unit
+
+UNITS = every_unit()
+LESSONS = [(unit, lesson) for unit in UNITS for lesson in unit.lessons]
+NAMES = [f"{unit.slug}-{lesson.number}" for unit, lesson in LESSONS]
+
+
+def view_of(unit: Unit, lesson: Lesson) -> HandoutsView:
+    context = handouts_page(real_bank(), unit, lesson).context
+    assert isinstance(context, HandoutsView)
+    return context
+
+
+def seen(unit: Unit, lesson: Lesson) -> Seen:
+    page = handouts_page(real_bank(), unit, lesson)
+    return page_seen(page)
+
+
+@pytest.mark.parametrize(
+    ("grouping", "copies"),
+    # thirty pupils: 15 pairs, 10 threes, 8 groups near to four (6 of four and 2 of three)
+    [
+        ("alone", 15),
+        ("pairs", 15),
+        ("threes", 10),
+        ("fours", 8),
+        ("fives", 6),
+        ("sixes", 5),
+        ("half class", 2),
+        ("whole class", 1),
+    ],
+)
+def test_there_is_a_strip_for_each_group_of_thirty(grouping: str, copies: int) -> None:
+    assert USUAL_CLASS == 30
+    lesson = real_unit().lessons[0]
+    newly_made = replace(lesson, steps=(replace(lesson.steps[0], grouping=grouping),))
+    assert copies_for(newly_made, grouping, 30) == copies
+
+
+def test_fours_that_pairs_make_are_seven_in_a_class_of_thirty() -> None:
+    """Fifteen pairs make six fours and, with the pair over, one six."""
+    lesson = real_unit().lessons[0]
+    steps = (replace(lesson.steps[0], grouping=one) for one in ("pairs", "fours"))
+    assert copies_for(replace(lesson, steps=tuple(steps)), "fours", 30) == 7
+
+
+@pytest.mark.parametrize(("unit", "lesson"), LESSONS, ids=NAMES)
+def test_all_that_is_made_changed_or_danced_has_its_strips(unit: Unit, lesson: Lesson) -> None:
+    handed = {one.name: one.copies for one in strips_to_hand(unit, lesson)}
+    for step in lesson.steps:
+        for name in (*step.makes, *step.develops, *step.dances, *step.shows):
+            if name in unit.dance.motifs or name in unit.dance.developments:
+                assert name in handed
+    found = seen(unit, lesson)
+    assert len(found.values("div", "data-strip")) == sum(handed.values())
+    hidden = found.values("div", "data-copy")
+    assert len(hidden) == sum(handed.values()) - len(handed)
+
+
+def test_the_crabs_strips_by_hand() -> None:
+    # lesson 3 makes the crab and both its changes in pairs, recalls the anemone in fours, and
+    # joins to it the tide, which the whole class dances
+    unit = real_unit()
+    headings = [strip.heading for strip in view_of(unit, unit.lessons[2]).strips]
+    assert headings[:3] == [
+        "Crab, one for each pair: 15",
+        "Mirror crab, one for each pair: 15",
+        "Crab answer, one for each pair: 15",
+    ]
+    assert "Anemone, one for each group: 8" in headings
+    assert "Wave, one for the whole class, to put up: 1" in headings
+
+
+@pytest.mark.parametrize(("unit", "lesson"), LESSONS, ids=NAMES)
+def test_words_have_their_meanings_and_actions_their_cards(unit: Unit, lesson: Lesson) -> None:
+    view, text = view_of(unit, lesson), seen(unit, lesson).text()
+    for word, plain in lesson.words.items():
+        assert word in {row.label for row in view.words}
+        assert " ".join(plain[1:].split()) in text
+    words = [card.word for card in view.actions]
+    assert len(words) == len(set(words))
+    for step in lesson.steps:
+        for name in step.makes:
+            if name in unit.dance.motifs:
+                said = {action.word for action in unit.dance.motifs[name].actions if action.word}
+                assert said <= set(words)
+
+
+def test_words_on_cards_are_large() -> None:
+    styles = (PAGES / "handouts" / "handouts.css").read_text(encoding="utf-8")
+    assert f"font-size: {CARD_POINTS}pt" in styles
+    assert CARD_POINTS >= 48
+
+
+@pytest.mark.parametrize(("unit", "lesson"), LESSONS, ids=NAMES)
+def test_the_sheet_has_the_lessons_end_points_and_nobodys_name(unit: Unit, lesson: Lesson) -> None:
+    view, text = view_of(unit, lesson), seen(unit, lesson).text()
+    named = lesson.look_and_talk.end_points if lesson.look_and_talk else ()
+    ends = [unit.end_points[n] for n in named] or list(unit.end_points.values())
+    assert len(view.looking) == len(ends)
+    for end in ends:
+        assert " ".join(end.looks_like[1:].split()) in text
+    assert view.rows == tuple(range(1, 31))
+    assert "No pupil is named here and nothing is kept" in text

@@ -1,0 +1,98 @@
+"""The wall's page: only the author's words, the strips of what is danced, the count."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+import pytest
+
+from build_tools.model.dance import Action
+from build_tools.pages.wall.wall import WallView, danced_in, wall_page
+from build_tools.views.diagrams.wall_strip import wall_strips
+from tests.support.sound_bank import real_bank
+
+LESSONS = [(unit, lesson) for unit in real_bank().units for lesson in unit.lessons]
+NAMES = [f"{unit.slug} {lesson.number}" for unit, lesson in LESSONS]
+
+
+def wall(unit_slug: str, number: int) -> WallView:
+    ((unit, lesson),) = [(u, x) for u, x in LESSONS if (u.slug, x.number) == (unit_slug, number)]
+    view = wall_page(real_bank(), unit, lesson).context
+    assert isinstance(view, WallView)
+    return view
+
+
+@pytest.mark.parametrize("at", range(len(LESSONS)), ids=NAMES)
+def test_each_step_has_its_task_and_nothing_more(at: int) -> None:
+    unit, lesson = LESSONS[at]
+    view = wall_page(real_bank(), unit, lesson).context
+    assert isinstance(view, WallView)
+    assert len(view.steps) == len(lesson.steps)
+    for shown, step in zip(view.steps, lesson.steps, strict=True):
+        assert " ".join(shown.lines) == " ".join(step.task.split())
+        assert shown.data.minutes == str(step.minutes)
+        assert (shown.count is None) == (step.counts is None)
+
+
+def test_a_step_that_makes_a_motif_draws_it_and_a_dance_of_a_section_draws_its_motifs() -> None:
+    view = wall("rock-pool", 3)
+    titles = {step.does: [strip.title for strip in step.strips] for step in view.steps}
+    assert titles["Set the crab on eight counts in pairs"] == ["Crab"]
+    assert titles["Mirror it, answer it bigger or smaller"] == ["Mirror crab", "Crab answer"]
+    assert titles["Dance the crabs' meeting"] == ["Crab", "Crab answer"]
+    assert titles["Join the tide to the anemones"] == []
+    assert titles["Scuttle, dodge, snap and hide"] == []
+
+
+def test_the_count_is_the_steps_own_at_the_dances_tempo() -> None:
+    unit = next(unit for unit in real_bank().units if unit.slug == "rock-pool")
+    count = wall("rock-pool", 3).steps[3].count
+    assert count is not None
+    assert (count.counts, count.words) == ("8", "8 counts")
+    assert (count.tempo, count.phrase) == (str(unit.dance.tempo), str(unit.dance.phrase))
+
+
+def test_a_dance_without_a_tempo_has_no_count() -> None:
+    unit, lesson = LESSONS[0]
+    silent = replace(unit, dance=replace(unit.dance, tempo=None))
+    view = wall_page(real_bank(), silent, lesson).context
+    assert isinstance(view, WallView)
+    assert [step.count for step in view.steps] == [None] * len(lesson.steps)
+
+
+def test_the_whole_dance_draws_no_strip() -> None:
+    unit, lesson = LESSONS[0]
+    whole = replace(lesson.steps[0], makes=(), develops=(), joins=(), dances=("whole",), shows=())
+    assert danced_in(unit.dance, whole) == ()
+
+
+def test_a_step_of_several_sections_shows_their_order_and_one_of_a_single_section_none() -> None:
+    steps = {step.does: step for step in wall("rock-pool", 3).steps}
+    joined = steps["Join the tide to the anemones"]
+    assert [(one.letter, one.idea) for one in joined.order] == [
+        ("A", "The tide"),
+        ("B", "Anemones open in the still pool"),
+    ]
+    assert steps["Dance the crabs' meeting"].order == ()
+    whole = [step.order for step in wall("rock-pool", 6).steps if step.order]
+    assert [[one.letter for one in order] for order in whole] == [list("ABCDA")] * 2
+
+
+def test_a_long_motif_goes_over_several_screens_each_with_every_move_once() -> None:
+    actions = [Action("travel", Fraction(2), f"word{n}") for n in range(20)]
+    screens = wall_strips("Long", actions)
+    assert len(screens) > 1
+    words = [line for screen in screens for line in screen.words]
+    assert [line.partition(":")[0] for line in words] == [f"word{n}" for n in range(20)]
+    assert screens[0].title == "Long, counts 1 to 16"
+    for screen in screens:
+        for line in screen.words:
+            assert f">{line.partition(':')[0]}<" in screen.svg
+
+
+def test_where_nobody_counts_there_are_no_numbers() -> None:
+    actions = [Action("travel", Fraction(1), "go"), Action("stillness", Fraction(2), "stop")]
+    (screen,) = wall_strips("Free", actions, ("short", "twice as long as a short one"))
+    assert ">1<" not in screen.svg
+    assert screen.words[1].startswith("stop: twice as long as a short one")
