@@ -33,9 +33,8 @@ NAMED = {
     "go": (
         "go walk run travel move skip gallop jog march step stride stroll tiptoe creep crawl "
         "scuttle shuffle sidestep side-step slide glide skate float drift dance rush dash race "
-        "hurry "
-        "trot canter prowl pounce wander weave dart zoom whizz hop leap jump bound charge sprint "
-        "chase flow stream swim fly swoop sail roam tread pace stomp scurry scamper bustle "
+        "hurry trot canter prowl pounce wander weave dart zoom whizz hop leap jump bound charge "
+        "sprint chase flow stream swim fly swoop sail roam tread pace stomp scurry scamper bustle "
         "slither wriggle roll"
     ),
 }

@@ -44,10 +44,10 @@ _NOT_AFTER = word_list(
 _ENDS_NO = word_list("but until unless except although though because so then")
 """Words with which what is ruled out ends."""
 _GOES_ON = word_list("stop stops stopping stopped pause pausing cease rest resting slow")
-"""Never stop spinning: the spinning is meant all the same."""
+"""Never stop spinning: the stopping is ruled out, and the spinning is meant."""
 _UNREAL = word_list(
     "imagine imagines imagining imagined picture pretend pretends pretending suppose mime miming "
-    "as-if imaginary invisible pretended make-believe unseen pantomime magic"
+    "as-if seem seems imaginary invisible pretended make-believe unseen pantomime magic"
 )
 _OF_ONE_THING = word_list("imaginary invisible pretended imagined pretend unseen magic")
 """These take the reality of the next things only."""
@@ -93,9 +93,19 @@ class Reading:
             found.setdefault(word.form, []).append(at)
         return {form: tuple(places) for form, places in found.items()}
 
-    def sentence(self, number: int) -> tuple[Word, ...]:
-        """The words of one sentence."""
-        return tuple(word for word in self.words if word.sentence == number)
+    @cached_property
+    def sentences(self) -> tuple[str, ...]:
+        """The sentences as they are written, without the marks at their ends."""
+        last = self.words[-1].sentence if self.words else -1
+        return tuple(self._sentence(number) for number in range(last + 1))
+
+    def sentence_of(self, place: int) -> str:
+        """The sentence in which the word at `place` stands."""
+        return self.sentences[self.words[place].sentence]
+
+    def _sentence(self, number: int) -> str:
+        own = [word for word in self.words if word.sentence == number]
+        return self.text[own[0].start : own[-1].end]
 
     def between(self, first: int, last: int) -> str:
         """The text from the word `first` to the word `last`, as it is written."""
@@ -155,7 +165,7 @@ def _number_together(first: str, second: str) -> str:
 def _words(tokens: Sequence[_Token]) -> list[Word]:
     words: list[Word] = []
     sentence = clause = 0
-    denied = unreal = ended = False
+    denied = unreal = ended = only_next = False
     real_in = -1
     for at, token in enumerate(tokens):
         form = token.form
@@ -189,7 +199,7 @@ def _words(tokens: Sequence[_Token]) -> list[Word]:
                 clause,
                 denied,
                 unreal,
-                previous in _DETERMINERS or (at > 0 and tokens[at - 1].owner),
+                _before_a_thing(tokens[at - 1]) if at else False,
                 token.owner,
                 number,
             )
@@ -199,7 +209,9 @@ def _words(tokens: Sequence[_Token]) -> list[Word]:
             unreal = real_in > 0
         after = tokens[at + 1].form if at + 1 < len(tokens) else ""
         if _denies(form, previous, after):
-            denied = True
+            denied, only_next = True, after in _GOES_ON
+        elif only_next:
+            denied = only_next = False
         elif form in ("rather", "instead", "place") and after in ("than", "of"):
             denied = form != "place" or previous == "in"
         if form in _UNREAL and not (form == "picture" and words[-1].as_thing):
@@ -209,14 +221,21 @@ def _words(tokens: Sequence[_Token]) -> list[Word]:
     return words
 
 
+def _before_a_thing(token: _Token) -> bool:
+    """Whether what follows is a thing: the run, your turn, a partner's lift, four moves."""
+    if token.owner or token.form in _DETERMINERS:
+        return True
+    return token.form != "once" and (number_of(token.form) or 0) > 1
+
+
 def _denies(form: str, previous: str, after: str) -> bool:
     if form.endswith("n't"):
-        return after not in _NOT_AFTER and after not in _GOES_ON
+        return after not in _NOT_AFTER
     if form not in NEGATORS:
         return False
     if after in _NOT_AFTER and form in ("no", "not", "never"):
         return False
-    return after not in _GOES_ON and previous not in ("or", "why", "if")
+    return previous not in ("or", "why", "if")
 
 
 def _list_goes_on(tokens: Sequence[_Token], comma: int) -> bool:

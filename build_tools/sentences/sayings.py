@@ -11,6 +11,7 @@ A saying is written as a list of phrases, one a line, in dictionary words:
     #20.. jump                      a number of 20 or more; `#` any number, `#2..4` from 2 to 4
     ^ run                           at the start of a sentence; `$` at its end
     turn !into|to                   not followed by these words
+    crawl !<finger|hand             none of these in the clause before it, up to 3 words away
     hand ~~8 shoulder               `~~8` may also pass commas; `~` stays between commas
 
 A line that ends with `|` goes on in the next.
@@ -33,6 +34,7 @@ from build_tools.sentences.reading import Reading, Word, read
 Words = tuple[int, ...]
 """Places of words in a reading."""
 
+_NEAR = 3
 _GOES_ON = re.compile(r"\|\s*\n\s*")
 _NUMBER = re.compile(r"#(\d*)(\.\.)?(\d*)$")
 
@@ -57,7 +59,10 @@ class _Slot:
     over_commas: bool = False
     starts: bool = False
     ends: bool = False
-    banned: frozenset[str] = frozenset()
+    not_before: frozenset[str] = frozenset()
+    """Words that may not follow it."""
+    not_after: frozenset[str] = frozenset()
+    """Words that may not stand before it in its clause, up to `_NEAR` away."""
 
     def fits(self, word: Word) -> bool:
         if self.as_thing is not None and word.as_thing != self.as_thing:
@@ -182,11 +187,15 @@ class Saying:
             elif part.startswith("~"):
                 over = part.startswith("~~")
                 gap = int(part.lstrip("~"))
+            elif part.startswith("!<"):
+                slots[-1] = replace(slots[-1], not_after=self._forms(part[2:]))
             elif part.startswith("!"):
-                slots[-1] = replace(slots[-1], banned=self._forms(part[1:]))
+                slots[-1] = replace(slots[-1], not_before=self._forms(part[1:]))
             else:
                 slots.append(self._slot(part, gap, over, starts))
                 gap, over, starts = 0, False, False
+        if gap or starts:
+            raise ValueError(f"a word is missing at the end of: {line}")
         return tuple(slots)
 
     def _slot(self, part: str, gap: int, over: bool, starts: bool) -> _Slot:
@@ -240,13 +249,23 @@ def _fit(
             return
         if not slot.fits(word):
             continue
-        if slot.starts and at and words[at - 1].sentence == word.sentence:
-            continue
-        if slot.ends and at + 1 < len(words) and words[at + 1].sentence == word.sentence:
-            continue
-        if slot.banned and at + 1 < len(words) and words[at + 1].form in slot.banned:
+        if not _stands(words, at, slot):
             continue
         yield from _fit(words, phrase, at_slot + 1, at + 1, (*found, at))
+
+
+def _stands(words: tuple[Word, ...], at: int, slot: _Slot) -> bool:
+    """Whether the words around the one at `at` are as its slot wants them."""
+    word = words[at]
+    after = words[at + 1] if at + 1 < len(words) else None
+    if slot.starts and at and words[at - 1].sentence == word.sentence:
+        return False
+    if slot.ends and after and after.sentence == word.sentence:
+        return False
+    if after and after.form in slot.not_before:
+        return False
+    near = words[max(0, at - _NEAR) : at] if slot.not_after else ()
+    return not any(one.clause == word.clause and one.form in slot.not_after for one in near)
 
 
 def _together(first: Word, second: Word, over_commas: bool) -> bool:

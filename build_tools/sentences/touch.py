@@ -14,9 +14,9 @@ _LISTS = {
         "=up =out =high =low =wide =still above over by at behind under =loose =away =down =in"
     ),
     "of_mind": (
-        "eye gaze idea move movement rhythm shape shadow attention picture line turn dance "
-        "pathway path name word story beat energy motif wave reflection spirits interest place "
-        "space pose sound voice example speed time spot side way face hat card"
+        "eye gaze idea move movement rhythm shape shadow attention picture line turn dance pathway "
+        "path name word story beat energy motif wave reflection spirits interest place space pose "
+        "sound voice example speed time spot side way face hat card"
     ),
     "grip": (
         "hold grab clasp grip clutch seize grasp link lock interlock interlace lace hook entwine "
@@ -67,7 +67,7 @@ TOUCH = Saying(
     arm|hand round|around|about ~2 shoulder|waist|neck
     hand on|to ~1 the|each shoulder|back|waist|hip|head|knee of|in|next
     hand on|to =shoulders|=waists
-    @rests on|against|across|into|onto|upon ?to ?top ?of ?the|your ~2 @other !@of_mind
+    @rests on|against|into|onto|upon ?to ?top ?of ?the|your ~2 @other !@of_mind
     @rests on|against|onto you|them|him|her
     @handle ?up|on|at|against|with|along|away ?to ~2 @other !@of_mind|by|with
     hold ?on|onto|up ?to ?your|their|a|the|an ?own ?new @other !@of_mind
@@ -164,8 +164,7 @@ def touching(text: str | None) -> Said | None:
         return None
     reading = read(text)
     for said in TOUCH.all_in(text):
-        sentence = reading.words[said.words[0]].sentence
-        if not APART.said(_sentence(text, sentence)):
+        if not APART.said(reading.sentence_of(said.words[0])):
             return said
     return None
 
@@ -178,8 +177,3 @@ def may_touch(text: str) -> bool:
 def way_without(text: str | None) -> bool:
     """Whether a text says that touching is a choice, or that nobody touches."""
     return bool(WITHOUT.denied(text) or CHOICE.mentioned(text))
-
-
-def _sentence(text: str, number: int) -> str:
-    words = read(text).sentence(number)
-    return text[words[0].start : words[-1].end]

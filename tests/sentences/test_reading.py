@@ -82,6 +82,12 @@ def test_sentences_and_clauses() -> None:
     ]
 
 
+def test_sentences_as_they_are_written() -> None:
+    reading = read("Hold on, please. Why? Because!  Go")
+    assert reading.sentences == ("Hold on, please", "Why", "Because", "Go")
+    assert reading.sentence_of(1) == "Hold on, please"
+
+
 @pytest.mark.parametrize(
     ("text", "form", "number"),
     [

@@ -71,6 +71,9 @@ def test_the_first_of_several_is_found() -> None:
         ("fall ?right down", "fell right down", True),
         ("fall ?right down", "fall slowly down", False),
         ("soft+ land", "softly landing", True),
+        ("crawl !<finger|hand", "let your fingers crawl", False),
+        ("crawl !<finger|hand", "hands up, crawl", True),
+        ("crawl !<finger|hand", "fingers so long that they crawl", True),
         ("step * back", "step one back", True),
         ("go @small", "go tiny", True),
     ],
@@ -90,3 +93,8 @@ def test_anchors_are_words_that_a_text_saying_it_has() -> None:
 def test_an_unknown_list_is_a_mistake_of_ours() -> None:
     with pytest.raises(KeyError):
         Saying("hold @nothing").said("hold")
+
+
+def test_a_phrase_that_ends_in_a_gap_is_a_mistake_of_ours() -> None:
+    with pytest.raises(ValueError, match="a word is missing"):
+        Saying("hold ~3").said("hold")

@@ -1,7 +1,8 @@
 """Travelling backwards, or close to others, comes with how to do it without a bump.
 
 Nobody sees behind. Backwards is slow and short, with a look over the shoulder; close work has room
-between dancers and a pace at which they can stop.
+between dancers and a pace at which they can stop. Each step that asks for it says so; what is said
+of going backwards in an earlier step, or under `safety`, holds for later steps too.
 
 Bad:
     task: Run backwards to your place.
@@ -17,19 +18,21 @@ from build_tools.model.dance import Action, Dance
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_safety import (
+from build_tools.sentences.travel import (
     BACKWARDS,
     CLOSE,
+    CLOSE_BUT_APART,
     KEEP_APART,
     LOOK_BACK,
-    ROOM_BETWEEN,
+    SAID_OF_BACKWARDS,
 )
 from build_tools.views.written.hazards import (
     Hazard,
-    beside,
     first_hazard,
+    hazards,
     names_with,
-    says,
+    of_step,
+    told_before,
     written_actions,
 )
 
@@ -40,9 +43,8 @@ NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for the first backwards travel and the first close work left unguarded."""
-    danced = _names_going_back(unit.dance)
-    hazard = first_hazard(unit, BACKWARDS, danced)
-    if hazard and not says(LOOK_BACK, unit, hazard.lesson, hazard.step):
+    hazard = first_hazard(unit, BACKWARDS, _names_going_back(unit.dance))
+    if hazard and not _looks_back(unit, hazard):
         yield Finding(
             hazard.file,
             hazard.path,
@@ -50,8 +52,8 @@ def check(unit: Unit) -> Iterator[Finding]:
             "nothing up to there says how to look and how far to go",
             "add: two small steps back, slowly, looking over your shoulder",
         )
-    hazard = first_hazard(unit, CLOSE)
-    if hazard and not _room_said(unit, hazard):
+    hazard = next((h for h in hazards(unit, CLOSE) if not _room_said(unit, h)), None)
+    if hazard:
         yield Finding(
             hazard.file,
             hazard.path,
@@ -61,10 +63,20 @@ def check(unit: Unit) -> Iterator[Finding]:
         )
 
 
-def _room_said(unit: Unit, hazard: Hazard) -> bool:
-    if ROOM_BETWEEN.in_any(beside(unit, hazard)):
+def _looks_back(unit: Unit, hazard: Hazard) -> bool:
+    if LOOK_BACK.in_any(of_step(unit, hazard)):
         return True
-    return says(KEEP_APART, unit, hazard.lesson, hazard.step)
+    return any(SAID_OF_BACKWARDS.mentioned(text) for text in told_before(unit, hazard))
+
+
+def _room_said(unit: Unit, hazard: Hazard) -> bool:
+    if any(_apart(text) for text in of_step(unit, hazard)):
+        return True
+    return any(KEEP_APART.denied(text) for text in told_before(unit, hazard))
+
+
+def _apart(text: str) -> bool:
+    return bool(CLOSE_BUT_APART.said(text) or KEEP_APART.denied(text))
 
 
 def _names_going_back(dance: Dance) -> frozenset[str]:

@@ -1,7 +1,8 @@
 """Bare feet come with a look at the floor: only if it is clean and safe.
 
 Whether feet may be bare depends on the floor of the day: splinters, grit, cold, what was spilt at
-lunch. A unit that only says "bare feet" decides that for a hall it has never seen.
+lunch. A unit that only says "bare feet" decides that for a hall it has never seen. The look is
+looked for in the same field, and for a lesson in its `safety` and in the kit's `wear` as well.
 
 Bad:
     wear: School PE kit and bare feet
@@ -16,8 +17,8 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_safety import BARE_FEET, FLOOR_CHECK
-from build_tools.views.written.unit_text import unit_text
+from build_tools.sentences.floor import BARE_OR_NO_SHOES, LOOKED_AT, bare_feet, floor_decides
+from build_tools.views.written.unit_text import Found, unit_text
 
 GRADE: Grade = "error"
 SOURCE = (
@@ -29,27 +30,29 @@ _KINDS = frozenset({"wear", "safety", "does", "say", "task", "into", "collect", 
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for the first mention of bare feet in each document with no check."""
-    text = unit_text(unit)
-    if not text.words.intersection(("bare", "barefoot", "barefooted", "off")):
+    wear = unit.kit.wear
+    if bare_feet(wear) and floor_decides(wear):
         return
-    in_kit = False
-    for (file, fields), lowers in zip(text.documents, text.lowers, strict=True):
-        lines = [(o, low) for o, low in zip(fields, lowers, strict=True) if o.kind in _KINDS]
-        in_kit = in_kit or any(o.kind == "wear" and _checked(low) for o, low in lines)
-        if in_kit or any(o.kind == "safety" and FLOOR_CHECK.in_it(low) for o, low in lines):
+    lessons = {lesson.file: lesson for lesson in unit.lessons}
+    for found in _first_in_each_document(unit):
+        lesson = lessons.get(found.file)
+        if lesson and any(LOOKED_AT.said(line) for line in lesson.safety):
             continue
-        for one, lower in lines:
-            said = BARE_FEET.asked(lower)
-            if said is None or FLOOR_CHECK.in_it(lower):
-                continue
-            yield Finding(
-                file,
-                one.path,
-                f'`{one.kind}` says "{said}", and nothing with it looks at the floor first',
-                "add: only if the floor is clean and safe; otherwise soft indoor shoes",
-            )
-            break
+        yield Finding(
+            found.file,
+            found.field.path,
+            f'`{found.field.kind}` says "{found.said.text}", and nothing with it looks at the '
+            "floor first",
+            "add: only if the floor is clean and safe; otherwise soft indoor shoes",
+        )
 
 
-def _checked(lower: str) -> bool:
-    return BARE_FEET.in_it(lower) and FLOOR_CHECK.in_it(lower)
+def _first_in_each_document(unit: Unit) -> Iterator[Found]:
+    text = unit_text(unit)
+    done: set[int] = set()
+    for found in text.saying(BARE_OR_NO_SHOES, _KINDS, meant=False):
+        said = bare_feet(found.field.text)
+        if found.document in done or said is None or floor_decides(found.field.text):
+            continue
+        done.add(found.document)
+        yield Found(found.document, found.file, found.field, said)

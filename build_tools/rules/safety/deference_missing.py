@@ -16,8 +16,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_care import DEFERENCE
-from build_tools.sentences.wordings import lowered
+from build_tools.sentences.care import DEFERENCE
 
 GRADE: Grade = "question"
 SOURCE = (
@@ -28,10 +27,10 @@ SOURCE = (
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each lesson that defers to nobody, unless the unit's notes do."""
-    if DEFERENCE.in_it(lowered(unit.notes)):
+    if DEFERENCE.mentioned(unit.notes):
         return
     for lesson in unit.lessons:
-        if DEFERENCE.in_any(lowered(text) for text in (*lesson.safety, lesson.notes)):
+        if any(DEFERENCE.mentioned(text) for text in (*lesson.safety, lesson.notes)):
             continue
         many = len(lesson.safety)
         yield Finding(

@@ -1,6 +1,7 @@
 """What pupils are asked to wear leaves room for faith, modesty and what a family owns.
 
-Covered arms and legs stop nobody dancing. A line that says so spares a pupil from asking.
+Covered arms and legs stop nobody dancing. A line that says so spares a pupil from asking. It stands
+with the dress that is asked for, or in the kit's `wear` or `without_props`.
 
 Bad:
     wear: Leotard and bare legs
@@ -15,39 +16,27 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_care import COSTUME, COSTUME_WORDS, DRESS, DRESS_CHOICE
-from build_tools.views.written.unit_text import UnitText, unit_text
+from build_tools.sentences.care import ABOUT_DRESS, dress_is_a_choice, dressed
+from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "note"
 SOURCE = "common practice, no source"
 _KINDS = frozenset({"wear", "collect", "does", "say", "task", "into", "safety"})
-_CHOICE = frozenset({"wear", "without_props", "safety"})
 
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for the first piece of dress, if nothing says that it is a choice."""
-    text = unit_text(unit)
-    if text.words.isdisjoint(COSTUME_WORDS):
+    for found in unit_text(unit).saying(ABOUT_DRESS, _KINDS, meant=False):
+        said = dressed(found.field.text, about_wear=found.field.kind == "wear")
+        if said is None:
+            continue
+        near = (found.field.text, unit.kit.wear, unit.kit.without_props)
+        if not any(map(dress_is_a_choice, near)):
+            yield Finding(
+                found.file,
+                found.field.path,
+                f'`{found.field.kind}` asks for "{said.text}", and nothing says that it is a '
+                "choice",
+                "add to `wear`: arms, legs and heads may be covered, and no costume is needed",
+            )
         return
-    for (file, fields), lowers in zip(text.documents, text.lowers, strict=True):
-        for one, lower in zip(fields, lowers, strict=True):
-            if one.kind not in _KINDS or not (said := COSTUME.asked(lower)):
-                continue
-            if not DRESS_CHOICE.in_it(lower) and not _a_choice(text):
-                yield Finding(
-                    file,
-                    one.path,
-                    f'`{one.kind}` asks for "{said}", and nothing says that it is a choice',
-                    "add to `wear`: arms, legs and heads may be covered, and no costume is needed",
-                )
-            return
-
-
-def _a_choice(text: UnitText) -> bool:
-    return any(
-        one.kind in _CHOICE
-        and DRESS_CHOICE.in_it(lower)
-        and (one.kind == "wear" or DRESS.in_it(lower))
-        for (_, fields), lowers in zip(text.documents, text.lowers, strict=True)
-        for one, lower in zip(fields, lowers, strict=True)
-    )

@@ -1,7 +1,8 @@
 """Kneeling, dropping to the floor and many jumps in a row come with a softer way or a limit.
 
 A hall floor is hard. Knees, wrists and shins pay for what a drawing of the dance does not show:
-the twentieth jump, or the whole class going down on its knees at once.
+the twentieth jump, or the whole class going down on its knees at once. The softer way stands in the
+step that asks for it; for the jumps that a section adds up to, a lesson's `safety` may say it.
 
 Bad:
     task: Jump thirty times like popping corn.
@@ -11,15 +12,27 @@ Good:
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 
 from build_tools.model.dance import Passage
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_safety import AGAIN, FEWER, ON_KNEES, SOFTER
-from build_tools.sentences.wordings import Wording
-from build_tools.views.written.hazards import actions_by_name, beside, first_hazard, written_actions
+from build_tools.sentences.hard_work import (
+    EASED_JUMPS,
+    MANY_JUMPS,
+    ON_KNEES,
+    fewer,
+    many_jumps,
+    softer,
+)
+from build_tools.views.written.hazards import (
+    Hazard,
+    actions_by_name,
+    hazards,
+    of_step,
+    written_actions,
+)
 from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
@@ -34,13 +47,17 @@ MOST_JUMPS = 16
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for knees, for jumps over and over in a step, and for jumps in a section."""
-    yield from _asked(
-        unit, ON_KNEES, SOFTER, "no softer way", "offer one: slowly, on a mat, or standing"
-    )
-    yield from _asked(
+    yield from _first_in_each_lesson(
         unit,
-        AGAIN,
-        FEWER,
+        hazards(unit, ON_KNEES),
+        softer,
+        "no softer way",
+        "offer one: slowly, on a mat, or standing",
+    )
+    yield from _first_in_each_lesson(
+        unit,
+        hazards(unit, MANY_JUMPS, many_jumps),
+        fewer,
         "no rest and no limit",
         "set a limit or a rest: eight, then rest; or rise on the toes",
     )
@@ -48,24 +65,26 @@ def check(unit: Unit) -> Iterator[Finding]:
         yield from _sections(unit)
 
 
-def _asked(
-    unit: Unit, what: Wording, eased: Wording, without: str, help_: str
+def _first_in_each_lesson(
+    unit: Unit, found: Iterator[Hazard], eased: Callable[[str], bool], without: str, help_: str
 ) -> Iterator[Finding]:
-    hazard = first_hazard(unit, what)
-    if hazard is None or eased.in_any(beside(unit, hazard)):
-        return
-    yield Finding(
-        hazard.file,
-        hazard.path,
-        f"step {hazard.step + 1} has {hazard.said}, and says {without}",
-        help_,
-    )
+    done: set[int] = set()
+    for hazard in found:
+        if hazard.lesson in done or any(eased(text) for text in of_step(unit, hazard)):
+            continue
+        done.add(hazard.lesson)
+        yield Finding(
+            hazard.file,
+            hazard.path,
+            f"step {hazard.step + 1} has {hazard.said}, and says {without}",
+            help_,
+        )
 
 
 def _sections(unit: Unit) -> Iterator[Finding]:
     for letter, section in unit.dance.sections.items():
         jumps = sum(_jumps(unit, passage) for passage in section.danced)
-        if jumps <= MOST_JUMPS or _jumps_eased(unit):
+        if jumps <= MOST_JUMPS or any(unit_text(unit).saying(EASED_JUMPS)):
             continue
         yield Finding(
             unit.file,
@@ -81,8 +100,3 @@ def _jumps(unit: Unit, passage: Passage) -> int:
     each = [sum("jump" in action.kinds for action in actions[name]) for name in passage.what]
     apart = passage.fit in ("side by side", "question and answer")
     return passage.times * (max(each) if apart else sum(each))
-
-
-def _jumps_eased(unit: Unit) -> bool:
-    lines = (lower for texts in unit_text(unit).lowers for lower in texts)
-    return any(FEWER.in_it(lower) for lower in lines if "jump" in lower or "hop" in lower)

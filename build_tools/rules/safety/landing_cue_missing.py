@@ -11,7 +11,6 @@ Good:
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 
 from build_tools.model.dance import Dance
@@ -19,25 +18,13 @@ from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
 from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
+from build_tools.sentences.jumps import says_how_to_land
+from build_tools.views.written.hazards import told_in
 from build_tools.views.written.jumps import jump_in
 
 GRADE: Grade = "error"
 SOURCE = "common practice, no source; knees over toes when bending: afPE, Safe Practice, 2016, 8.26"
 NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
-
-_CUE = re.compile(
-    r"""
-      \blandings?\b(?!\s+(stage|place|craft))
-    | \b(you|they|we|to|jumps?|hops?|leaps?|always|please)\s+land\b
-    | \b(land|lands)\s+(\w+\s+){0,3}?
-      (soft|softly|quiet|quietly|silently|gently|lightly|low|feet|foot|toes|knees|bent|safely|still)\b
-    | \b(soft|bent|bendy|springy)\s+knees\b
-    | \bbend(ing)?\s+(\w+\s+){0,2}?knees\b
-    | \bknees\s+(\w+\s+){0,2}?(bend|bent|soft|springy)\b
-    | \b(quiet|soft|silent)\s+(\w+\s+)?feet\b
-    """,
-    re.IGNORECASE | re.VERBOSE,
-)
 
 
 def check(unit: Unit) -> Iterator[Finding]:
@@ -49,10 +36,10 @@ def check(unit: Unit) -> Iterator[Finding]:
 
 
 def _uncued(dance: Dance, lesson: Lesson) -> Finding | None:
-    if any(_CUE.search(line) for line in lesson.safety):
+    if any(says_how_to_land(line) for line in lesson.safety):
         return None
     for index, step in enumerate(lesson.steps):
-        if _says_how_to_land(step):
+        if _told_to_land(step):
             return None
         jump = jump_in(dance, step)
         if jump is None:
@@ -68,5 +55,5 @@ def _uncued(dance: Dance, lesson: Lesson) -> Finding | None:
     return None
 
 
-def _says_how_to_land(step: Step) -> bool:
-    return any(_CUE.search(text or "") for text in (step.say, step.task, step.look_for))
+def _told_to_land(step: Step) -> bool:
+    return any(says_how_to_land(text) for text in told_in(step))

@@ -1,7 +1,7 @@
 """What lies on the floor while pupils dance is gone round, or taken away first.
 
 A scarf or a sheet of paper under a running foot slides like ice. Say where things go before the
-class travels.
+class travels: in the step that has them there, or in a line about them under `safety`.
 
 Bad:
     task: Drop your scarf on the floor and run on.
@@ -16,8 +16,8 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_safety import PROPS_AWAY, PROPS_DOWN
-from build_tools.views.written.hazards import beside, first_hazard
+from build_tools.sentences.props import UNDERFOOT, about_things, put_away, underfoot
+from build_tools.views.written.hazards import Hazard, hazards, of_step
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
@@ -25,8 +25,9 @@ SOURCE = "common practice, no source"
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for the first step that puts things on the floor and leaves them there."""
-    hazard = first_hazard(unit, PROPS_DOWN)
-    if hazard is None or PROPS_AWAY.in_any(beside(unit, hazard)):
+    found = hazards(unit, UNDERFOOT, underfoot)
+    hazard = next((h for h in found if not _put_away(unit, h)), None)
+    if hazard is None:
         return
     yield Finding(
         hazard.file,
@@ -35,3 +36,9 @@ def check(unit: Unit) -> Iterator[Finding]:
         "to go round them or take them away",
         "say where they go, such as: pick them up before you travel, or lay them by the wall",
     )
+
+
+def _put_away(unit: Unit, hazard: Hazard) -> bool:
+    safety = unit.lessons[hazard.lesson].safety
+    of_things = (line for line in safety if about_things(line))
+    return any(put_away(text) for text in (*of_step(unit, hazard), *of_things))

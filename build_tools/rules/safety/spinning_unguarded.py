@@ -1,7 +1,7 @@
 """A spin comes with how to keep it safe: slow, once, eyes open, then the other way.
 
-Spinning makes pupils dizzy, and a dizzy pupil falls into the next one. One line before the first
-spin is enough.
+Spinning makes pupils dizzy, and a dizzy pupil falls into the next one. It is said in the step that
+spins; one line about spins under `safety`, or in an earlier step, will do as well.
 
 Bad:
     task: Spin like a seed for eight counts.
@@ -17,9 +17,14 @@ from build_tools.model.dance import Action
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_safety import SPIN, SPIN_KEPT_SAFE
-from build_tools.sentences.wordings import lowered
-from build_tools.views.written.hazards import first_hazard, names_with, says, written_actions
+from build_tools.sentences.spins import ABOUT_DIZZINESS, SAFE_SPIN, SPIN, spin
+from build_tools.views.written.hazards import (
+    first_hazard,
+    names_with,
+    of_step,
+    told_before,
+    written_actions,
+)
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
@@ -29,10 +34,10 @@ NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for the first spin of the unit, if nothing said by then keeps it safe."""
     named = any(_spins(action) for action in written_actions(unit.dance))
-    hazard = first_hazard(unit, SPIN, names_with(unit.dance, _spins) if named else ())
-    if hazard is None or says(
-        SPIN_KEPT_SAFE, unit, hazard.lesson, hazard.step, in_lessons_only=True
-    ):
+    hazard = first_hazard(unit, SPIN, names_with(unit.dance, _spins) if named else (), spin)
+    if hazard is None or SAFE_SPIN.in_any(of_step(unit, hazard)):
+        return
+    if ABOUT_DIZZINESS.in_any(told_before(unit, hazard)):
         return
     yield Finding(
         hazard.file,
@@ -44,4 +49,4 @@ def check(unit: Unit) -> Iterator[Finding]:
 
 
 def _spins(action: Action) -> bool:
-    return bool(action.word) and SPIN.in_it(lowered(action.word or ""))
+    return spin(action.word or "") is not None

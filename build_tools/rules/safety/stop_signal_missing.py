@@ -18,11 +18,17 @@ from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
 from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_safety import FAST, STOP_SIGNAL, TRAVEL
-from build_tools.sentences.wordings import lowered
+from build_tools.sentences.signals import STOP_SIGNAL
+from build_tools.sentences.travel import TRAVEL, fast_travel
 from build_tools.views.dance.progress import inside
-from build_tools.views.written.hazards import Hazard, actions_by_name, for_some, named_in, says
-from build_tools.views.written.unit_text import unit_text
+from build_tools.views.written.hazards import (
+    Hazard,
+    actions_by_name,
+    for_some,
+    named_in,
+    told_before,
+)
+from build_tools.views.written.unit_text import Found, unit_text
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
@@ -34,7 +40,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     first = _first_fast(unit, 0)
     if first is None:
         return
-    if not says(STOP_SIGNAL, unit, first.lesson, first.step, in_lessons_only=True):
+    if not STOP_SIGNAL.in_any(told_before(unit, first)):
         yield Finding(
             first.file,
             first.path,
@@ -43,7 +49,7 @@ def check(unit: Unit) -> Iterator[Finding]:
             "teach one in the warm-up, such as: two quick taps mean stop, low and still",
         )
         return
-    naming = [n for n in range(len(unit.lessons)) if STOP_SIGNAL.in_any(_lines(unit, n))]
+    naming = sorted({f.document - 1 for f in unit_text(unit).saying(STOP_SIGNAL) if _for_all(f)})
     later = _first_fast(unit, naming[0] + 1) if len(naming) == 1 else None
     if later:
         yield Finding(
@@ -55,12 +61,8 @@ def check(unit: Unit) -> Iterator[Finding]:
         )
 
 
-def _lines(unit: Unit, number: int) -> Iterator[str]:
-    text = unit_text(unit)
-    _, fields = text.documents[number + 1]
-    for one, lower in zip(fields, text.lowers[number + 1], strict=True):
-        if not for_some(one):
-            yield lower
+def _for_all(found: Found) -> bool:
+    return found.document > 0 and not for_some(found.field)
 
 
 def _first_fast(unit: Unit, start: int) -> Hazard | None:
@@ -76,15 +78,15 @@ def _first_fast(unit: Unit, start: int) -> Hazard | None:
 
 def _fast(unit: Unit, step: Step) -> tuple[str, str] | None:
     """The field whose words travel fast, empty for what is danced, and how to point to it."""
-    written = {field: lowered(getattr(step, field) or "") for field in ("say", "task", "does")}
-    for field, lower in written.items():
-        if said := FAST.asked(lower):
-            return field, f'the words "{said}"'
+    written = {field: getattr(step, field) or "" for field in ("say", "task", "does")}
+    for field, text in written.items():
+        if said := fast_travel(text):
+            return field, f'the words "{said.text}"'
     if step.intensity != "vigorous":
         return None
-    for field, lower in written.items():
-        if said := TRAVEL.asked(lower):
-            return field, f'vigorous, with the words "{said}"'
+    for field, text in written.items():
+        if said := TRAVEL.said(text):
+            return field, f'vigorous, with the words "{said.text}"'
     actions = actions_by_name(unit.dance)
     for name in sorted(inside(unit.dance, named_in(step))):
         if any("travel" in action.kinds for action in actions.get(name, ())):

@@ -19,56 +19,58 @@ from itertools import islice
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_care import SUDDEN, SUDDEN_WORDS, WARNED
-from build_tools.views.written.unit_text import DOING, UnitText, unit_text
+from build_tools.sentences.reading import read
+from build_tools.sentences.signals import ABOUT_SOUND_OR_DARK, SUDDEN, WARNED, sudden
+from build_tools.views.written.unit_text import DOING, Found, UnitText, unit_text
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
 _KINDS = DOING | {"sound", "cue", "ends_on", "show", "rules", "start", "classroom_first"}
 _LESSON = re.compile(r"\blesson (\d+)")
-_SENTENCE = re.compile(r"[^.!?\n]+")
 _WARNS = frozenset({"content_note", "safety", "say", "task", "classroom_first", "notes", "show"})
 
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for the first sudden sound or dark, if no line up to there warns of it."""
     text = unit_text(unit)
-    if text.words.isdisjoint(SUDDEN_WORDS):
-        return
     numbers = (None, *(lesson.number for lesson in unit.lessons))
-    for at, ((file, fields), lowers) in enumerate(zip(text.documents, text.lowers, strict=True)):
-        for one, lower in zip(fields, lowers, strict=True):
-            if one.kind not in _KINDS or not (said := SUDDEN.asked(lower)):
-                continue
-            if " as if " in lower or " like " in lower:
-                continue
-            if not _warned(text, at, numbers[at]):
-                yield Finding(
-                    file,
-                    one.path,
-                    f'`{one.kind}` has "{said}", and nothing up to there warns the class of it',
-                    "add a line under `safety`: tell the class it is coming; anyone may step aside",
-                )
-            return
+    for found in text.saying(SUDDEN, _KINDS, meant=False):
+        said = sudden(found.field.text)
+        if said is None:
+            continue
+        if not _warned(text, found, numbers[found.document]):
+            yield Finding(
+                found.file,
+                found.field.path,
+                f'`{found.field.kind}` has "{said.text}", and nothing up to there warns the class '
+                "of it",
+                "add a line under `safety`: tell the class it is coming; anyone may step aside",
+            )
+        return
 
 
-def _warned(text: UnitText, at: int, number: int | None) -> bool:
-    """Whether a line warns of what comes in the document with the index `at`.
+def _warned(text: UnitText, hazard: Found, number: int | None) -> bool:
+    """Whether a line warns of what comes in this document, which is lesson `number` if any.
 
-    What is in the unit's own document may come in any lesson, so that a warning in any will do.
+    What is in the unit's own document may come in any lesson, so that a warning in any will do. In
+    another field, it has to be of sounds or the dark.
     """
-    documents = zip(text.documents, text.lowers, strict=True)
-    return any(
-        one.kind in _WARNS and WARNED.in_it(lower) and _of_this_lesson(lower, number)
-        for (_, fields), lowers in islice(documents, at + 1 if at else None)
-        for one, lower in zip(fields, lowers, strict=True)
-    )
+    if WARNED.said(hazard.field.text):
+        return True
+    last = hazard.document
+    for _, fields in islice(text.documents, last + 1 if last else None):
+        for one in fields:
+            if one.kind in _WARNS and _of_this_lesson(one.text, number):
+                return True
+    return False
 
 
-def _of_this_lesson(lower: str, number: int | None) -> bool:
-    """Whether a sentence that warns is of the lesson with this number, or names no lesson."""
-    for sentence in _SENTENCE.findall(lower):
-        named = {int(said) for said in _LESSON.findall(sentence)}
-        if WARNED.in_it(sentence) and (number is None or not named or number in named):
+def _of_this_lesson(text: str, number: int | None) -> bool:
+    """Whether a sentence warns of a sound or the dark, in the lesson `number` or in none named."""
+    if not (WARNED.said(text) and ABOUT_SOUND_OR_DARK.mentioned(text)):
+        return False
+    for sentence in read(text).sentences:
+        named = {int(said) for said in _LESSON.findall(sentence.lower())}
+        if WARNED.said(sentence) and (number is None or not named or number in named):
             return True
     return False

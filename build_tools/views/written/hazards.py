@@ -1,4 +1,4 @@
-"""The first place in a unit where something is asked of pupils, and what has been said by then."""
+"""Where in a unit something is asked of pupils, and what has been said by then."""
 
 from __future__ import annotations
 
@@ -6,15 +6,15 @@ from collections.abc import Callable, Collection, Iterator
 from dataclasses import dataclass
 
 from build_tools.model.dance import Action, Dance
-from build_tools.model.lesson import Step
+from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
 from build_tools.movement.development import actions_of
 from build_tools.movement.devices import Actions
 from build_tools.problem import FieldPath
-from build_tools.sentences.wordings import Wording, lowered
+from build_tools.sentences.sayings import Said, Saying
 from build_tools.views.dance.progress import inside
 from build_tools.views.reading.lesson_text import FieldText
-from build_tools.views.written.unit_text import unit_text
+from build_tools.views.written.unit_text import DOING, unit_text
 
 _FOR_SOME = frozenset({"change", "if"})
 
@@ -30,9 +30,31 @@ class Hazard:
     said: str
 
 
-def first_hazard(unit: Unit, what: Wording, danced: Collection[str] = ()) -> Hazard | None:
+def hazards(
+    unit: Unit, what: Saying, judge: Callable[[str], Said | None] | None = None
+) -> Iterator[Hazard]:
+    """Every field of a step that asks for it, in the order of the unit.
+
+    Where `judge` is given, it has the last word on a field that says `what`.
+    """
+    for found in unit_text(unit).saying(what, DOING):
+        path = found.field.path
+        if path[:1] != ("steps",):
+            continue
+        said = judge(found.field.text) if judge else found.said
+        if said:
+            lesson, step = found.document - 1, int(path[1])
+            yield Hazard(found.file, path, lesson, step, f'the words "{said.text}"')
+
+
+def first_hazard(
+    unit: Unit,
+    what: Saying,
+    danced: Collection[str] = (),
+    judge: Callable[[str], Said | None] | None = None,
+) -> Hazard | None:
     """The first step whose words ask for it, or that dances one of the names in `danced`."""
-    by_words = next(worded_hazards(unit, what), None)
+    by_words = next(hazards(unit, what, judge), None)
     for number, lesson in enumerate(unit.lessons if danced else ()):
         for index, step in enumerate(lesson.steps):
             if by_words and (by_words.lesson, by_words.step) <= (number, index):
@@ -42,40 +64,37 @@ def first_hazard(unit: Unit, what: Wording, danced: Collection[str] = ()) -> Haz
     return by_words
 
 
-def worded_hazards(unit: Unit, what: Wording) -> Iterator[Hazard]:
-    """Every field of a step whose words ask for it, in the order of the unit."""
-    for lesson, step, path, lower in unit_text(unit).doing:
-        if said := what.asked(lower):
-            file = unit.lessons[lesson].file
-            yield Hazard(file, path, lesson, step, f'the words "{said}"')
+def of_step(unit: Unit, hazard: Hazard) -> tuple[str, ...]:
+    """What the hazard's own step says to everyone, and its easier way."""
+    step = unit.lessons[hazard.lesson].steps[hazard.step]
+    return (*told_in(step), *((step.easier,) if step.easier else ()))
 
 
-def says(what: Wording, unit: Unit, lesson: int, step: int, in_lessons_only: bool = False) -> bool:
-    """Whether something told to the class by that step says it: no later step, no later lesson."""
-    text = unit_text(unit)
-    for number in range(lesson + 1, 0 if in_lessons_only else -1, -1):
-        _, fields = text.documents[number]
-        for one, lower in zip(fields, text.lowers[number], strict=True):
-            if number == lesson + 1 and one.path[:1] == ("steps",) and int(one.path[1]) > step:
-                continue
-            if for_some(one):
-                continue
-            if what.in_it(lower):
-                return True
-    return False
+def told_in(step: Step) -> tuple[str, ...]:
+    """What a step tells all pupils, and what it looks for in them."""
+    return tuple(t for t in (step.into, step.say, step.task, step.look_for) if t)
+
+
+def told_before(unit: Unit, hazard: Hazard) -> Iterator[str]:
+    """What the class has been told by the step of the hazard, the nearest first.
+
+    The lesson's `safety`, earlier steps of the lesson, and the same of the lessons before.
+    """
+    for number in range(hazard.lesson, -1, -1):
+        lesson = unit.lessons[number]
+        last = hazard.step if number == hazard.lesson else len(lesson.steps) - 1
+        yield from _told_by(lesson, last)
+
+
+def _told_by(lesson: Lesson, last: int) -> Iterator[str]:
+    yield from lesson.safety
+    for step in reversed(lesson.steps[: last + 1]):
+        yield from told_in(step)
 
 
 def for_some(field: FieldText) -> bool:
     """Whether a field is for some pupils or some days only, so that not all are told."""
     return field.path[:1] in {(part,) for part in _FOR_SOME}
-
-
-def beside(unit: Unit, hazard: Hazard) -> tuple[str, ...]:
-    """What a teacher reads just where the hazard is: its step, the lesson's safety and notes."""
-    lesson = unit.lessons[hazard.lesson]
-    step = lesson.steps[hazard.step]
-    near = (step.into, step.say, step.task, step.look_for, step.easier)
-    return tuple(lowered(text) for text in (*near, *lesson.safety, lesson.notes) if text)
 
 
 def named_in(step: Step) -> tuple[str, ...]:

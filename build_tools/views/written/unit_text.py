@@ -51,13 +51,19 @@ class UnitText:
             if one.kind in DOING and one.path[0] == "steps"
         )
 
-    def saying(self, what: Saying, kinds: Collection[str] = ()) -> Iterator[Found]:
-        """Every field, of `kinds` if any are named, that says `what` and means it, in order."""
+    def saying(
+        self, what: Saying, kinds: Collection[str] = (), meant: bool = True
+    ) -> Iterator[Found]:
+        """Every field, of `kinds` if any are named, that says `what`, in order.
+
+        With `meant`, only those where it is neither denied nor only likened.
+        """
+        ask = what.said if meant else what.mentioned
         for document, number in self._may_say(what):
             one = self.documents[document][1][number]
             if kinds and one.kind not in kinds:
                 continue
-            if said := what.said(one.text):
+            if said := ask(one.text):
                 yield Found(document, self.documents[document][0], one, said)
 
     def _may_say(self, what: Saying) -> Iterable[tuple[int, int]]:

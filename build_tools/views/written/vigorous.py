@@ -7,9 +7,8 @@ from collections.abc import Iterator
 from build_tools.model.dance import Dance
 from build_tools.model.lesson import Lesson, Step
 from build_tools.problem import FieldPath
+from build_tools.sentences.travel import fast_travel
 from build_tools.sentences.wording_lesson import KINDS_IN_WORDS
-from build_tools.sentences.wording_safety import FAST
-from build_tools.sentences.wordings import lowered
 from build_tools.views.written.jumps import jump_danced
 
 
@@ -25,8 +24,8 @@ def vigorous(dance: Dance, step: Step) -> str | None:
         return f"dances a jump ({jump.said})"
     if step.phase != "warm-up":
         for text in (step.say, step.task, step.does):
-            if said := FAST.asked(lowered(text or "")):
-                return f'travels fast (the words "{said}")'
+            if said := fast_travel(text or ""):
+                return f'travels fast (the words "{said.text}")'
     return None
 
 

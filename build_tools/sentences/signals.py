@@ -1,0 +1,129 @@
+"""Signals to stop; sudden sounds, the dark, and a word that warns of them."""
+
+from __future__ import annotations
+
+from build_tools.sentences.sayings import Said, Saying
+
+_LISTS = {
+    "stop": (
+        "stop freeze halt still statue standstill stone hush pause hover rock motionless frozen "
+        "cease stopping freezing solid"
+    ),
+    "sign": (
+        "clap tap pat drum signal whistle bell shaker tambourine music sound silence chime cymbal "
+        "call hand flag word light card triangle voice horn gong beat claves maraca ting ring "
+        "shake finger arm lamp board buzzer rattle roll quiet shout say name cue command click hum "
+        "tambour woodblock song track hear"
+    ),
+    "i": "i teacher leader",
+    "instrument": "drum cymbal gong pan lid tray bin saucepan tambourine door pot metal",
+    "loud": (
+        "loud+ sudden+ huge big deafening enormous almighty mighty thunderous ear-splitting "
+        "violent piercing unexpected"
+    ),
+    "noise": (
+        "bang crash noise clash cymbal explosion scream boom blast roar shout thunderclap clap "
+        "whistle siren alarm thud sound smash slam horn shriek gong"
+    ),
+    "lamps": "light lamp",
+}
+
+STOP_SIGNAL = Saying(
+    """
+    stop signal|sign|sound|word|call|card|light
+    signal|sign|word|call|sound ~2 to|for|means|of ~1 stop|freeze|stopping|still
+    @sign ~~10 @stop !thinking|<in
+    @stop ~~7 on|at|when|if|once|until|soon|moment|for|after|with ~4 @sign
+    @stop on|at|to ~3 @sign
+    @stop when|if|once|whenever ~2 i ~4 @sign|raise|lift|stop|say|call|turn|stand|sit|wave
+    when|if|once|whenever|soon|moment ~1 i ~~8 @stop
+    stop|freeze|halt|still when|if|once|whenever|as ~2 i
+    say|shout|call|cry|hear ~1 stop|freeze
+    i ~~3 freeze|stop|statue ~~4 everyone|everybody|you|all
+    """,
+    _LISTS,
+)
+"""What stops the class."""
+
+SUDDEN = Saying(
+    """
+    @loud ~2 @noise !of
+    crash|bang|clash|bash|strike|smash ~3 @instrument
+    =cymbals|cymbal crash|clash|smash|bang
+    crash|clash|bang of ~2 cymbal|drum|cymbals|gong|lid
+    @lamps ~3 out|off !<card|board|traffic
+    switch|turn|put|flick ~1 off|out ~3 @lamps
+    switch|turn|put|flick ~4 @lamps ~1 off|out
+    dim|cut|kill|darken ~3 @lamps|hall|room
+    blackout|strobe|strobing|pitch-dark
+    black out
+    plunge ~4 dark|darkness|black|blackness
+    in|into ~2 darkness|dark|blackness !shape
+    pop|burst|prick|explode ~3 balloon|bag
+    shout|yell|scream|cry|bellow|roar boo|bang
+    boo
+    whistle blast|shriek
+    blast|blow|shriek ~3 whistle|horn|trumpet|siren ~~6 sudden+|jolt|wake|jump|surprise
+    slam|bang ~2 door|lid|desk|table|book
+    drop|smash|throw|hurl ~3 tray|pan|saucepan|metal|plate|tin|lid ~~4 floor|ground|crash|as
+    full|maximum|top|highest volume
+    deafening|ear-splitting
+    blare|bellow|screech|scream ~~6 sudden+|blue|nowhere|music|speaker|recording
+    out of nowhere|the|blue
+    as a surprise|shock
+    catch|take ~2 by surprise|unawares|guard
+    make|let ~2 jump ~2 out|with|from|of
+    startle|shock|frighten|scare|spook ~3 them|class|pupils|dancers|everyone|children
+    party|paper popper|bag
+    firework|cracker|cap-gun|klaxon|air-horn|starting-pistol|firecracker
+    """,
+    _LISTS,
+)
+"""A sudden loud sound, or the lights going out."""
+
+UNTOLD = Saying(
+    """
+    without|no ~2 warning|word|telling|notice
+    nobody|never|not|n't ~4 know|expect|told|tell|warn|warned
+    moment ~2 nobody|none expect|expects
+    secret|secretly|unexpectedly|unannounced
+    """
+)
+"""Nobody is told first."""
+
+WARNED = Saying(
+    """
+    warn|forewarn|forewarned
+    tell|explain|announce|remind|prepare|show ~~8 class|pupil|pupils|everyone|everybody|dancers|
+        children|them|first|coming|before|when|that|all
+    say ~2 beforehand|first|before|so|that|when|aloud
+    beforehand|before-hand|in advance
+    let ~2 know|hear
+    knows|know ~~6 bang|crash|when|loud|coming|dark|sound|noise|light|lights
+    practise|try|hear|listen ~~4 first|once|quietly|gently|beforehand
+    may|can|could ~3 step|stand|leave|cover|move|sit|wait|hold|block
+    =ears ~3 covered|cover
+    cover ~2 =ears
+    startle|frighten|scare|startled|frightened|scared
+    ready|prepared for ~4 bang|crash|dark|noise|sound|loud
+    count ~3 up|down|aloud|to ~3 it|bang|crash|together
+    """
+)
+"""The class is told that it is coming, or may step aside."""
+
+ABOUT_SOUND_OR_DARK = Saying(
+    """
+    loud|bang|crash|noise|sound|dark|darkness|light|sudden|cymbal|drum|balloon|whistle|ear|startle
+    """
+)
+
+_WITHOUT_WARNING = Saying(
+    """
+    without|no|not ~1 warning
+    """
+)
+
+
+def sudden(text: str) -> Said | None:
+    """The first sudden sound or dark that a text has."""
+    return SUDDEN.said(text) or _WITHOUT_WARNING.mentioned(text)
