@@ -21,8 +21,8 @@ _LISTS = {
     ),
     "litter": (
         "splinter spill spillage puddle grit crumb glass staple nail water wet ice mud dirt dust "
-        "food lunch cable wire polish pin stone leaves rubbish litter debris object obstacle "
-        "hazard anything beanbag toy damp slip trip pea rice sand"
+        "food lunch cable wire polish pin stone rubbish litter debris object obstacle "
+        "hazard anything beanbag damp slip trip pea rice sand"
     ),
     "shoes": (
         "shoe sock trainer plimsoll footwear pump boot slipper tight stocking sandal daps footgear"
@@ -34,10 +34,14 @@ LOOKED_AT = Saying(
     """
     @look ~~6 floor|ground|floorboard|board|boards|surface|playground|tarmac|underfoot
     sweep|mop|hoover|vacuum|inspect|brush|wipe ~~6 @floor
-    floor|ground|board|boards|floorboard|surface|hall|playground|tarmac ~~8 @good
+    floor|ground|board|boards|floorboard|surface|playground|tarmac ~~8 @good
+    hall|gym|space|room ~~4 swept|mopped|swept|clean|dry|checked|inspected
     @good ~1 floor|ground|board|boards|surface|underfoot
-    check|look|watch|search|feel|scan|see ~~5 @litter
-    sweep|mop|wipe|pick|clear|remove|dry|tape|move|take|put|tidy|brush|clean ~~6 @litter
+    check|look|watch|search|feel|scan|hunt ~~3 for|out ~~4 @litter
+    check|look ~~5 spill|wet|slippery|splinter|puddle|underfoot
+    sweep|mop|wipe|pick|remove|brush ~~6 @litter
+    see|attend to ~2 @litter
+    clear|dry|tape|tidy|move|take ~3 @litter ~2 away|up|off|down|from|first|before|out
     sweep|mop|wipe|pick|dry|brush|tidy|clear up ~~6 wet|spill|spilt|water|crumb|loose
     @litter ~2 wiped|swept|mopped|cleared|removed|dried|picked
     floor|ground|boards ~2 allow|permit|let
