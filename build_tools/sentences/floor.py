@@ -21,8 +21,8 @@ _LISTS = {
     ),
     "litter": (
         "splinter spill spillage puddle grit crumb glass staple nail water wet ice mud dirt dust "
-        "food lunch cable wire polish pin stone rubbish litter debris object obstacle "
-        "hazard anything beanbag damp slip trip pea rice sand"
+        "food lunch cable wire polish pin stone rubbish litter debris object obstacle hazard "
+        "anything beanbag damp slip trip pea rice sand"
     ),
     "shoes": (
         "shoe sock trainer plimsoll footwear pump boot slipper tight stocking sandal daps footgear"

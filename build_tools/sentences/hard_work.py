@@ -20,6 +20,7 @@ _LISTS = {
         "belly hip side hand bum elbow tailbone shoulder chest"
     ),
     "limb": "hand finger fingertip arm eye eyelid shoulder head voice elbow wrist chin chest jaw",
+    "patter": "pat tap slap clap beat drum hand clapping rhythm rap",
     "my": "your their his her our my both the one each",
     "far": "far other whole wall end length diagonal side",
 }
@@ -29,10 +30,10 @@ ON_KNEES = Saying(
     v:kneel !<imaginary
     kneeling !<no
     crawl !<hand|finger|fingertip|arm|eye|front|voice|slow
-    on|onto|to|upon|over ?to ?@my ?hands ?and @knee !bend|bent|height
-    on|onto ?@my all-fours
-    all-fours
-    hands|hand and|& knees|feet|foot
+    on|onto|to|upon|over !<@patter ?to ?@my ?hands ?and @knee !bend|bent|height
+    on|onto|down|crouch ?to ?@my all-fours
+    on|onto|using|with ?to ?your|their|both hands|hand and|& knees|feet|foot
+    hands and knees
     knee slide|walk|drop|spin
     =bottom|=bottoms|bum shuffle|walk|slide
     crab|bear|duck|caterpillar|seal|commando|leopard walk|crawl|scuttle
@@ -66,7 +67,7 @@ MANY_JUMPS = Saying(
     @jump ~~3 all|right the way
     @jump ~4 across|round|around|along|down|up ~3 room|hall|space|floor|stage|gym
     @jump ~4 to|from ~3 @far
-    @jump !and|then ~~5 #12.. ~1 ?star ?more time|times|jump|jumps|row|in|on|count|counts|hop|hops
+    @jump !and|then ~~5 #12.. ~3 time|times|jump|jumps|row|in|on|count|counts|hop|hops
     @jump ~~2 #12..
     #12.. ~3 @jump
     another|more|next|further #12..

@@ -36,7 +36,6 @@ JUMP = Saying(
     clear the ~3 rock|puddle|gap|fence|hurdle|bar|wall|stream|log|river|hedge
     star|tuck|pencil|frog|kangaroo|bunny|squat|split jump
     jumping|hopping|leaping jack|bean
-    skip !<@limb|we|to|this|that|will !the|a|this|that|it|over|to|lesson|step|part|any|ahead
     """,
     _LISTS | {"side": "side left right front other lily rock stone pad puddle spot"},
 )

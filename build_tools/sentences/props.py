@@ -40,8 +40,8 @@ _LISTS = {
     ),
     "floor": "floor ground hall room space middle centre stage carpet lino boards",
     "about": (
-        "floor ground around round about everywhere across over down behind beside wherever hall "
-        "room space underfoot anywhere middle centre feet where here there front"
+        "floor ground around round about everywhere across over behind beside wherever hall room "
+        "space underfoot anywhere middle centre feet where here there front"
     ),
 }
 
@@ -58,7 +58,7 @@ UNDERFOOT = Saying(
         all|some ?* @flat
     from|to one|each ?sheet|piece|bit ?of ~2 @flat to
     @feet ~3 on top of ~1 them|it|those
-    gallop|hop|leap|jump|skip|step|run|dance ~2 over|on|among|through|across them|it
+    gallop|hop|leap|jump|skip|step|run|dance ~2 over|among|across them|it
     @prop ~3 spread|scatter|lie|lay|strew|dot|litter ~~5 @floor
     @prop ~2 on|over|across|around|about|all ~3 floor|ground|hall|room|space|feet
     trail|drag ~4 foot|feet|behind|floor|ground
@@ -104,7 +104,7 @@ _STEPPED_ON = Saying(
 def underfoot(text: str) -> Said | None:
     """The first thing that a text leaves or has where feet go."""
     for said in UNDERFOOT.all_in(text):
-        if not _IN_THE_AIR.said(read(text).sentence_of(said.words[0])):
+        if about_things(text) and not _IN_THE_AIR.said(read(text).sentence_of(said.words[0])):
             return said
     return None
 

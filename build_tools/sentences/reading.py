@@ -56,6 +56,11 @@ _DETERMINERS = word_list(
     "a an the this that these those your my our their his her its each every another any some no "
     "one first second third last next same own of whose such big little small"
 )
+_QUALITIES = word_list(
+    "loud quiet soft gentle sharp hard quick slow fast long short single double sudden low high "
+    "light heavy strong steady clear new good great wide tiny huge red green raised more full half"
+)
+"""Words that may stand between an article and its thing."""
 
 
 class Word(NamedTuple):
@@ -199,7 +204,7 @@ def _words(tokens: Sequence[_Token]) -> list[Word]:
                 clause,
                 denied,
                 unreal,
-                _before_a_thing(tokens[at - 1]) if at else False,
+                at > 0 and _before_a_thing(tokens, at - 1),
                 token.owner,
                 number,
             )
@@ -221,8 +226,11 @@ def _words(tokens: Sequence[_Token]) -> list[Word]:
     return words
 
 
-def _before_a_thing(token: _Token) -> bool:
-    """Whether what follows is a thing: the run, your turn, a partner's lift, four moves."""
+def _before_a_thing(tokens: Sequence[_Token], at: int) -> bool:
+    """Whether what follows is a thing: the run, your turn, a partner's lift, one loud tap."""
+    token = tokens[at]
+    if token.form in _QUALITIES and at:
+        return _before_a_thing(tokens, at - 1)
     if token.owner or token.form in _DETERMINERS:
         return True
     return token.form != "once" and (number_of(token.form) or 0) > 1

@@ -4,11 +4,12 @@ A saying is written as a list of phrases, one a line, in dictionary words:
 
     hold|take|grab ~4 @hands        any form of the words; up to 4 words between; a named list
     v:lift ~2 @somebody             `v:` as a verb: no article, owner or "no" stands before it
-    n:drop                          `n:` as a noun: "the drop"
+    n:drop                          `n:` as a noun: "the drop"; in a list too, for that word alone
     ?right down                     `?` may be missing
     soft+ ~3 land                   `soft+` also softer, softly, softness
     =felt                           that form alone
     #20.. jump                      a number of 20 or more; `#` any number, `#2..4` from 2 to 4
+    tap ~~2 , stop                  a comma or colon stands between
     ^ run                           at the start of a sentence; `$` at its end
     turn !into|to                   not followed by these words
     crawl !<finger|hand             none of these in the clause before it, up to 3 words away
@@ -53,10 +54,13 @@ class _Slot:
 
     forms: frozenset[str] | None = None
     numbers: tuple[int, int] | None = None
+    only_things: frozenset[str] = frozenset()
+    """Those of the forms that fit as a noun only."""
     optional: bool = False
     as_thing: bool | None = None
     gap: int = 0
     over_commas: bool = False
+    after_comma: bool = False
     starts: bool = False
     ends: bool = False
     not_before: frozenset[str] = frozenset()
@@ -69,7 +73,11 @@ class _Slot:
             return False
         if self.numbers is not None:
             return word.number is not None and self.numbers[0] <= word.number <= self.numbers[1]
-        return self.forms is None or word.form in self.forms
+        if self.forms is None:
+            return True
+        if word.form not in self.forms:
+            return False
+        return word.as_thing or word.form not in self.only_things
 
 
 @dataclass(frozen=True, slots=True)
@@ -178,10 +186,12 @@ class Saying:
 
     def _slots(self, line: str) -> tuple[_Slot, ...]:
         slots: list[_Slot] = []
-        gap, over, starts = 0, False, False
+        gap, over, comma, starts = 0, False, False, False
         for part in line.split():
             if part == "^":
                 starts = True
+            elif part == ",":
+                over = comma = True
             elif part == "$":
                 slots[-1] = replace(slots[-1], ends=True)
             elif part.startswith("~"):
@@ -192,35 +202,46 @@ class Saying:
             elif part.startswith("!"):
                 slots[-1] = replace(slots[-1], not_before=self._forms(part[1:]))
             else:
-                slots.append(self._slot(part, gap, over, starts))
-                gap, over, starts = 0, False, False
-        if gap or starts:
+                slot = self._slot(part, gap, over)
+                if slot.optional and (gap or comma or starts):
+                    raise ValueError(f"a gap stands before a word that may be missing: {line}")
+                slots.append(replace(slot, after_comma=comma, starts=starts))
+                gap, over, comma, starts = 0, False, False, False
+        if gap or comma or starts:
             raise ValueError(f"a word is missing at the end of: {line}")
         return tuple(slots)
 
-    def _slot(self, part: str, gap: int, over: bool, starts: bool) -> _Slot:
+    def _slot(self, part: str, gap: int, over: bool) -> _Slot:
         optional = part.startswith("?")
         part = part.removeprefix("?")
         as_thing = {"v:": False, "n:": True}.get(part[:2])
         part = part if as_thing is None else part[2:]
-        slot = _Slot(optional=optional, as_thing=as_thing, gap=gap, over_commas=over, starts=starts)
+        slot = _Slot(optional=optional, as_thing=as_thing, gap=gap, over_commas=over)
         if match := _NUMBER.match(part):
             least, dots, most = match.groups()
             low = int(least) if least else 0
             high = int(most) if most else (10**9 if dots or not least else low)
             return replace(slot, numbers=(low, high))
-        return replace(slot, forms=None if part == "*" else self._forms(part))
+        if part == "*":
+            return slot
+        return replace(slot, forms=self._forms(part), only_things=self._only_things(part))
 
     def _forms(self, part: str) -> frozenset[str]:
-        found: set[str] = set()
+        return frozenset().union(*(forms(word.removeprefix("n:")) for word in self._named(part)))
+
+    def _only_things(self, part: str) -> frozenset[str]:
+        nouns = (word.removeprefix("n:") for word in self._named(part) if word.startswith("n:"))
+        return frozenset().union(*map(forms, nouns))
+
+    def _named(self, part: str) -> Iterator[str]:
+        """The dictionary words of a part, with those of the lists it names."""
         for name in part.split("|"):
             if name.startswith("@"):
-                words = self.lists[name[1:]] if name[1:] in self.lists else NAMED[name[1:]]
-                for word in words.split():
-                    found |= self._forms(word)
+                listed = self.lists[name[1:]] if name[1:] in self.lists else NAMED[name[1:]]
+                for word in listed.split():
+                    yield from self._named(word)
             else:
-                found |= forms(name)
-        return frozenset(found)
+                yield name
 
 
 def _needed(slots: tuple[_Slot, ...]) -> Iterator[frozenset[str]]:
@@ -250,6 +271,8 @@ def _fit(
         if not slot.fits(word):
             continue
         if not _stands(words, at, slot):
+            continue
+        if slot.after_comma and before is not None and before.clause == word.clause:
             continue
         yield from _fit(words, phrase, at_slot + 1, at + 1, (*found, at))
 

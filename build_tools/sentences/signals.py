@@ -5,15 +5,15 @@ from __future__ import annotations
 from build_tools.sentences.sayings import Said, Saying
 
 _LISTS = {
-    "stop": (
-        "stop freeze halt still statue standstill stone hush pause hover rock motionless frozen "
-        "cease stopping freezing solid"
+    "still": (
+        "freeze halt =still statue standstill hush motionless frozen =freezing hover solid stone "
+        "stock-still pause"
     ),
-    "sign": (
-        "clap tap pat drum signal whistle bell shaker tambourine music sound silence chime cymbal "
-        "call hand flag word light card triangle voice horn gong beat claves maraca ting ring "
-        "shake finger arm lamp board buzzer rattle roll quiet shout say name cue command click hum "
-        "tambour woodblock song track hear"
+    "sounding": (
+        "=claps =taps =pats drum signal whistle bell shaker tambourine music silence chime cymbal "
+        "triangle horn gong drumbeat claves maraca buzzer tambour woodblock rattle =lights lamps "
+        "n:clap n:tap n:beat n:call n:shout n:sound n:ring n:rattle n:knock n:stamp n:click song "
+        "track flute recorder piano guitar"
     ),
     "i": "i teacher leader",
     "instrument": "drum cymbal gong pan lid tray bin saucepan tambourine door pot metal",
@@ -30,16 +30,23 @@ _LISTS = {
 
 STOP_SIGNAL = Saying(
     """
-    stop signal|sign|sound|word|call|card|light
-    signal|sign|word|call|sound ~2 to|for|means|of ~1 stop|freeze|stopping|still
-    @sign ~~10 @stop !thinking|<in
-    @stop ~~7 on|at|when|if|once|until|soon|moment|for|after|with ~4 @sign
-    @stop on|at|to ~3 @sign
-    @stop when|if|once|whenever ~2 i ~4 @sign|raise|lift|stop|say|call|turn|stand|sit|wave
-    when|if|once|whenever|soon|moment ~1 i ~~8 @stop
+    stop|stopping signal|sign|sound|word|call|card|light|cue
+    signal|sign|word|call|sound|cue ~2 to|for|means|mean|of|is ~1 stop|freeze|stopping|still|halt
+    @sounding ~~8 @still !<in
+    @still ~~6 on|at|when|if|once|until|soon|moment|for|after|with ~3 @sounding
+    @sounding ~~2 mean|means|say|says|for|tell|tells ~3 =stop|=stopping|halt
+    @sounding ~~4 , =stop|=stops|=halt !thinking
+    =stop|=stopping|halt|pause ~~4 on|at|when|if|once|until|soon|moment|for|with ~3 @sounding
+    when|if|once|whenever|soon|moment ~3 @sounding ~~6 =stop|=stops|halt|pause
+    raise|lift|hold|wave|show|see|put ~3 hand|arm|card|flag|palm ~~8 =stop|=stops|@still
+    hand|arm|card|flag|palm|board ~2 up|high|means|mean|says|say|goes|red|turns ~~6 =stop|=stops|
+        @still
+    =raised hand|arm|palm ~~5 =stop|=stops|@still
+    =stop|halt|@still ~~5 when|if|once|until|soon|moment|on ~3 hand|arm|card|flag|palm|lights|red
+    say|shout|call|cry|hear ~1 =stop|=freeze
     stop|freeze|halt|still when|if|once|whenever|as ~2 i
-    say|shout|call|cry|hear ~1 stop|freeze
-    i ~~3 freeze|stop|statue ~~4 everyone|everybody|you|all
+    when|if|once|whenever|soon|moment ~1 i ~~8 =stop|=stops|@still
+    on|hear ~2 word ~~5 =stop|=stops|@still
     """,
     _LISTS,
 )
@@ -58,7 +65,8 @@ SUDDEN = Saying(
     blackout|strobe|strobing|pitch-dark
     black out
     plunge ~4 dark|darkness|black|blackness
-    in|into ~2 darkness|dark|blackness !shape
+    in|into ~2 darkness|blackness
+    in|into the dark
     pop|burst|prick|explode ~3 balloon|bag
     shout|yell|scream|cry|bellow|roar boo|bang
     boo
@@ -69,7 +77,8 @@ SUDDEN = Saying(
     full|maximum|top|highest volume
     deafening|ear-splitting
     blare|bellow|screech|scream ~~6 sudden+|blue|nowhere|music|speaker|recording
-    out of nowhere|the|blue
+    out of nowhere
+    out of the blue
     as a surprise|shock
     catch|take ~2 by surprise|unawares|guard
     make|let ~2 jump ~2 out|with|from|of

@@ -20,6 +20,12 @@ _LISTS = {
         "fast+ quick+ rapidly swift+ speedy+ flat-out furiously madly breakneck hurriedly "
         "top-speed full-tilt"
     ),
+    "over": (
+        "once twice the it a an this that your our their his her out over down again both each "
+        "whole all through thrice these those section part order and then mend or"
+    ),
+    "made": "dance section part motif whole scene music film tap join order phrase",
+    "thing": "beat thread water wave sand river machine engine tune story line time word",
     "person": (
         "each-other other others partner neighbour everyone everybody crowd dancer friend class "
         "body bodies people pupils person group groups traffic"
@@ -34,12 +40,12 @@ FAST = Saying(
     gallop|stampede|race !<@limb|the|which ~2 @go|to|around|round|across|into|in
     v:chase|charge !<in|@limb
     the|a chase|race is|be|starts|begins|on
-    v:run !<@limb|long|short|first|second|whole|practice|let|film|tap|will !the|it|a|this|that|your|
-        out|their|over|our|down|again
-    run|runs|running ?a ~2 in|into|to|towards|around|round|across|between|out|past|freely|fast|
-        quickly|lightly|anywhere|through|with|away|everywhere|from|among|as !the|dance|section|part|
-        scene|music
-    running !<@limb
+    ^ run !@over
+    =you|=all|everyone|everybody|and|then|now|they run !@over
+    run|runs !<@limb|@made|@thing ?really|lightly|softly|quickly in|into|to|towards|around|round|
+        across|between|past|freely|fast|quickly|lightly|anywhere|away|everywhere|from|among|like
+    run|runs !<@limb|@made|@thing as|with ~2 if|light|long|small|quick|big|fast|though
+    running !<@limb|@made|@thing !@over|order|commentary|total|time|water|late
     v:@go ~5 @fast !<@limb|@go|feet
     @fast !<the|which|who ~3 v:@go !<@limb|not|slow
     at|full|top|double|great ~2 speed !of
@@ -69,8 +75,6 @@ BACKWARDS = Saying(
         back !the|order
     v:reverse !<in|the|film !the|it|this|order|your|that|its|roles|direction|their|gear|a
     v:back away|up|out|off !<come|go|bring|roll|stand|get|the|in|right|straight
-    rewind|rewinding ~~6 @go
-    @go ~~6 rewind|rewinding|rewound
     moonwalk
     go|step|walk|run|travel|skip back|backwards without|blind
     travel|go|walk|run|move tail|bottom|back first
@@ -118,7 +122,7 @@ CLOSE = Saying(
     close|closely|tight|tightly together
     tight|tightly|close|squash|pack into|in|inside|round ~3 corner|middle|centre|hoop|ring|circle|
         ball|knot|mat|box
-    within|a|almost|nearly ~3 finger|whisker|hair|inch|breath|centimetre|millimetre ~2 of
+    within|almost|nearly ~3 finger|whisker|hair|inch|breath|centimetre|millimetre ~2 of
     brush ~3 shoulder|sleeve|elbow|past|against
     shoulder to shoulder
     nose to nose

@@ -69,6 +69,9 @@ def test_things_and_deeds() -> None:
     assert word("Take the lift up.", "lift").as_thing
     assert not word("You lift your arms.", "lift").as_thing
     assert word("Your partner's lift.", "lift").as_thing
+    assert word("One loud tap means stop.", "tap").as_thing
+    assert word("Three quick turns.", "turns").as_thing
+    assert not word("Quick turns.", "turns").as_thing
 
 
 def test_sentences_and_clauses() -> None:

@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+import re
+
 import pytest
 
 from build_tools.sentences.sayings import Saying
@@ -67,6 +69,8 @@ def test_the_first_of_several_is_found() -> None:
         ("n:drop", "Drop now", False),
         ("hand ~~4 shoulder", "a hand, please, on a shoulder", True),
         ("hand ~4 shoulder", "a hand, please, on a shoulder", False),
+        ("tap ~~2 , stop", "Two taps, and you stop", True),
+        ("tap ~~2 , stop", "Two taps stop", False),
         ("fall ?right down", "fall down", True),
         ("fall ?right down", "fell right down", True),
         ("fall ?right down", "fall slowly down", False),
@@ -95,6 +99,7 @@ def test_an_unknown_list_is_a_mistake_of_ours() -> None:
         Saying("hold @nothing").said("hold")
 
 
-def test_a_phrase_that_ends_in_a_gap_is_a_mistake_of_ours() -> None:
-    with pytest.raises(ValueError, match="a word is missing"):
-        Saying("hold ~3").said("hold")
+@pytest.mark.parametrize("phrase", ["hold ~3", "hold ,", "hold ~3 ?a hand", "^ ?a hand"])
+def test_a_gap_that_leads_to_no_word_is_a_mistake_of_ours(phrase: str) -> None:
+    with pytest.raises(ValueError, match=re.escape(phrase)):
+        Saying(phrase).said("hold")
