@@ -42,7 +42,7 @@ def _parser(argv: Sequence[str]) -> argparse.ArgumentParser:
         prog="python3 build_tools", description="Write, check and publish units of class dance."
     )
     commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
-    for file in sorted(COMMANDS.glob("[!_]*.py")):
+    for file in sorted(COMMANDS.glob("[a-z]*.py")):
         name = file.stem.replace("_", "-")
         command = commands.add_parser(name, help=_help_line(file))
         if name in argv[:1]:

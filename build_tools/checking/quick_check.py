@@ -25,6 +25,7 @@ from build_tools.places import PACKAGE
 from build_tools.problem import Grade, Problem
 from build_tools.schema_check.schemas import SCHEMA_FOLDER
 from build_tools.source.folder import unit_slugs
+from build_tools.stray_files import is_stray
 
 FEW = 24
 """So few units are checked sooner on one core than others can be started."""
@@ -139,7 +140,8 @@ def _files(folder: Path) -> dict[str, os.DirEntry[str]]:
     found: dict[str, os.DirEntry[str]] = {}
     for inner in ("", "media"):
         with suppress(OSError), os.scandir(folder / inner) as entries:
-            found |= {f"{inner}/{e.name}" if inner else e.name: e for e in entries if e.is_file()}
+            files = (e for e in entries if e.is_file() and not is_stray(e.name))
+            found |= {f"{inner}/{e.name}" if inner else e.name: e for e in files}
     return found
 
 

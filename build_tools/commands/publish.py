@@ -10,7 +10,7 @@ from build_tools.commands.shared.folders import (
     take_content,
     take_readers_folder,
 )
-from build_tools.commands.shared.saying import bank_without_errors
+from build_tools.commands.shared.saying import bank_to_publish
 from build_tools.publishing.publish import KEEP
 from build_tools.publishing.trouble import CannotPublishError
 from build_tools.use_cases.publish_site import publish_site, refuse_folder
@@ -31,13 +31,13 @@ def run(args: Namespace) -> int:
     """
     content, target = existing_content(args.content), args.folder.resolve()
     refuse_folder(content, target, args.keep)
-    bank = bank_without_errors(
+    checked = bank_to_publish(
         check_folder(content), content, "nothing was published, and the last edition stands"
     )
-    if bank is None:
+    if checked is None:
         return 1
     try:
-        done = publish_site(bank, content, target, args.keep)
+        done = publish_site(checked.bank, content, target, args.keep)
     except CannotPublishError as stopped:
         print(stopped)
         return 1

@@ -9,7 +9,7 @@ from build_tools.building.finishing.pdf_printing import browser_to_print
 from build_tools.checking.check_bank import check_folder
 from build_tools.checking.report_text import counted
 from build_tools.commands.shared.folders import existing_content, take_content
-from build_tools.commands.shared.saying import bank_without_errors
+from build_tools.commands.shared.saying import bank_to_publish
 from build_tools.places import PROJECT
 from build_tools.use_cases.build_site import build, refuse_folder
 from build_tools.views.words.plain_words import how_many
@@ -35,14 +35,15 @@ def run(args: Namespace) -> int:
     refuse_folder(content, out)
     browser = browser_to_print() if args.pdf else None
     report = check_folder(content)
-    bank = bank_without_errors(
+    checked = bank_to_publish(
         report, content, "the site was not built, and the last one still stands"
     )
-    if bank is None:
+    if checked is None:
         return 1
-    built = build(bank, content, out, report if args.review else None, browser)
-    left_out = f" ({how_many(built.drafts, 'draft')} left out)" if built.drafts else ""
-    print(f"{counted(report.problems)}; {how_many(built.units, 'unit')}{left_out}")
+    built = build(checked.bank, content, out, report if args.review else None, browser)
+    drafts = len(checked.drafts)
+    left_out = f" ({how_many(drafts, 'draft')} left out)" if drafts else ""
+    print(f"{counted(checked.problems)}; {how_many(built.units, 'unit')}{left_out}")
     print(f"open {(out / 'index.html').as_posix()}")
     if browser:
         print(f"{built.pdf_files} PDF files in {(out / 'units').as_posix()}/<unit>/pdf")

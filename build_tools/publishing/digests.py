@@ -11,6 +11,8 @@ import re
 from collections.abc import Mapping
 from pathlib import Path
 
+from build_tools.stray_files import is_beside
+
 MANIFEST = "manifest-sha512.txt"
 _LINE = re.compile(r"([0-9a-f]{128})  (.+)")
 
@@ -21,13 +23,16 @@ def digest(data: bytes) -> str:
 
 
 def files_in(folder: Path) -> dict[str, Path]:
-    """Every file of `folder` but the manifest itself, by its path with `/`, in order."""
+    """Every file of `folder` that was published, by its path with `/`, in order.
+
+    So neither the manifest itself nor what a share or a system leaves behind.
+    """
     found = {
         path.relative_to(folder).as_posix(): path
         for path in folder.rglob("*")
         if path.is_symlink() or not path.is_dir()
     }
-    return {name: found[name] for name in sorted(found) if name != MANIFEST}
+    return {name: found[name] for name in sorted(found) if name != MANIFEST and not is_beside(name)}
 
 
 def digests_of(folder: Path) -> dict[str, str]:

@@ -6,6 +6,7 @@ import html
 from pathlib import Path
 
 from build_tools.publishing.pointer import POINTER
+from build_tools.stray_files import is_beside
 from build_tools.sure_files import write_whole
 
 GO = "go.js"
@@ -88,7 +89,8 @@ def is_entry_page(path: Path) -> bool:
 
 def pages_of(edition: Path) -> tuple[str, ...]:
     """The pages of an edition that have an entry page: all its HTML files."""
-    return tuple(sorted(path.relative_to(edition).as_posix() for path in edition.rglob("*.html")))
+    pages = (path.relative_to(edition).as_posix() for path in edition.rglob("*.html"))
+    return tuple(sorted(page for page in pages if not is_beside(page)))
 
 
 def entries_in(target: Path) -> tuple[str, ...]:

@@ -34,6 +34,7 @@ from build_tools.publishing.entry_pages import (
 )
 from build_tools.publishing.pointer import Pointer, read_pointer, replace_pointer
 from build_tools.publishing.trouble import CannotPublishError, told
+from build_tools.stray_files import is_stray
 
 LOCK = ".publishing.lock"
 LOCK_SECONDS = 2.0
@@ -131,7 +132,8 @@ def _turn(target: Path, name: str, title: str, had: tuple[str, ...], entries: se
 def _refuse_strange(target: Path, pages: tuple[str, ...]) -> None:
     """Stop before anything is written where the folder holds something other than editions."""
     ours = (target / EDITIONS).is_dir()
-    others = [path.name for path in target.iterdir() if path.name != LOCK]
+    here = (path.name for path in target.iterdir() if path.name != LOCK)
+    others = [name for name in here if not is_stray(name)]
     if others and not ours:
         raise CannotPublishError(
             f"{target} holds other things, such as {sorted(others)[0]}; publish into an empty "

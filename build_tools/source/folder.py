@@ -8,6 +8,7 @@ from pathlib import Path
 
 from build_tools.problem import Fault, Problem
 from build_tools.source.document import Document, Reader, read_data, read_markdown
+from build_tools.stray_files import is_stray
 
 SLUG = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*\Z")
 MOST_SLUG = 40
@@ -110,7 +111,7 @@ def _number_first(name: str) -> tuple[int, str]:
 
 
 def _entries(root: Path, folder: str, problems: list[Problem]) -> list[Path]:
-    """What lies in `folder`, by name, without hidden files; nothing if it cannot be listed."""
+    """What lies in `folder`, by name, less what is hidden or left behind; nothing if unlisted."""
     try:
         found = sorted((root / folder).iterdir(), key=lambda p: p.name)
     except FileNotFoundError:
@@ -119,7 +120,7 @@ def _entries(root: Path, folder: str, problems: list[Problem]) -> list[Path]:
     except OSError as error:
         problems.append(_unreadable(folder, "folder", error))
         return []
-    return [entry for entry in found if not entry.name.startswith(".")]
+    return [one for one in found if not one.name.startswith(".") and not is_stray(one.name)]
 
 
 def _list_media(root: Path, unit: UnitFolder, at: str) -> None:

@@ -9,6 +9,7 @@ from pathlib import Path
 from build_tools.adapting.adapt import Adaptation, NotAdapted, adapted, licence_for
 from build_tools.checking.check_bank import Report, check_folder
 from build_tools.model.unit import Unit
+from build_tools.stray_files import is_stray
 from build_tools.use_cases.new_folder import free_folder, written_whole
 
 
@@ -54,10 +55,15 @@ def adapt(content: Path, source: str, slug: str, wishes: Wishes) -> Adapted | No
     old = content / "units" / source
     text = (old / "unit.md").read_text(encoding="utf-8")
     with written_whole(folder) as room:
-        shutil.copytree(old, room, ignore=shutil.ignore_patterns(".*"), dirs_exist_ok=True)
+        shutil.copytree(old, room, ignore=_left_behind, dirs_exist_ok=True)
         fresh = adapted(text, unit, wanted)
         (room / "unit.md").write_text(fresh, encoding="utf-8", newline="\n")
     return Adapted(folder, licence, unit.title)
+
+
+def _left_behind(_: object, names: list[str]) -> set[str]:
+    """What lies beside a unit's own files and is none of them."""
+    return {name for name in names if name.startswith(".") or is_stray(name)}
 
 
 def _unit_in(report: Report, slug: str) -> Unit | None:

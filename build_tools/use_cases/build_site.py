@@ -13,14 +13,14 @@ from build_tools.misuse import Misuse
 from build_tools.model.bank import Bank
 from build_tools.publishing.swap import staged
 from build_tools.schema_check.schemas import SCHEMA_FOLDER
+from build_tools.stray_files import is_stray
 
 
 @dataclass(frozen=True, slots=True)
 class SiteBuilt:
-    """What was built: how many units, how many drafts left out, how many PDF files printed."""
+    """What was built: how many units, and how many PDF files printed."""
 
     units: int
-    drafts: int
     pdf_files: int
 
 
@@ -36,7 +36,7 @@ def refuse_folder(content: Path, out: Path) -> None:
     if out.exists() and not out.is_dir():
         raise Misuse(f"{out} is a file; give the name of a folder")
     is_site = (out / "index.html").is_file() and (out / "assets").is_dir()
-    if out.is_dir() and any(out.iterdir()) and not is_site:
+    if out.is_dir() and not is_site and not all(is_stray(path.name) for path in out.iterdir()):
         raise Misuse(f"{out} holds something other than a site; publish into another folder")
 
 
@@ -53,5 +53,4 @@ def build(
         if review:
             build_review(bank, review, content, fresh)
         printed = print_units(fresh, browser) if browser else 0
-    units = published_units(bank)
-    return SiteBuilt(len(units), len(bank.units) - len(units), printed)
+    return SiteBuilt(len(published_units(bank)), printed)

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import re
 import shutil
+from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
@@ -11,6 +13,7 @@ import pytest
 from build_tools import cli
 from build_tools.building import mkdocs_adapter
 from build_tools.building import site as site_building
+from build_tools.checking.check_bank import check_folder
 from tests.support.banks import BASE_UNIT, ROOT, change, copy_base
 
 LESSON = f"units/{BASE_UNIT}/lesson-1.md"
@@ -135,12 +138,129 @@ def test_a_draft_stays_out_without_stopping_it(run: Any, bank: Path, tmp_path: P
     assert not [n for n, page in built.items() if b"half-done" in page]
 
 
-def test_a_draft_with_an_error_is_checked_like_any_other(run: Any, bank: Path) -> None:
+DRAFT = "units/half-done"
+
+
+def spoil_a_field(draft: Path) -> None:
+    change(draft / "lesson-1.md", "\nminutes: 40\n", "\nminutes: 400\n")
+
+
+def spoil_the_shape(draft: Path) -> None:
+    change(draft / "unit.md", "\ntitle:", "\ntitel:")
+
+
+def spoil_the_yaml(draft: Path) -> None:
+    change(draft / "unit.md", "\ntitle:", "\ntitle: [\ntitle:")
+
+
+def spoil_the_letters(draft: Path) -> None:
+    text = (draft / "unit.md").read_text(encoding="utf-8")
+    (draft / "unit.md").write_text(text, encoding="utf-16")
+    (draft / "lesson-2.md").write_bytes(b"\xff\xfe")
+
+
+def lose_lessons(draft: Path) -> None:
+    for lesson in draft.glob("lesson-*.md"):
+        lesson.unlink()
+
+
+def name_it_oddly(draft: Path) -> None:
+    draft.rename(draft.with_name("Half done"))
+
+
+SPOILED = [
+    spoil_a_field, spoil_the_shape, spoil_the_yaml, spoil_the_letters, lose_lessons, name_it_oddly
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("spoil", SPOILED)
+def test_a_draft_with_errors_is_left_out_in_one_line(
+    run: Any, bank: Path, tmp_path: Path, spoil: Callable[[Path], None]
+) -> None:
     draft(bank)
-    change(bank / "units" / "half-done" / "lesson-1.md", "\nminutes: 40\n", "\nminutes: 400\n")
+    spoil(bank / DRAFT)
+    slug = check_folder(bank).of_grade("error")[0].file.split("/")[1]
+    code, out, err = run()
+    assert (code, err) == (0, ""), out
+    said, rest = out.split("\n", 1)
+    assert re.fullmatch(
+        rf"left out, being drafts with errors: content/units/{slug} \(\d+ errors?\); "
+        r"`check` says what to mend",
+        said,
+    )
+    assert rest.startswith("no problems; 1 unit (1 draft left out)\n")
+    built = listing(tmp_path / "site")
+    assert [n for n in built if n.startswith(f"units/{BASE_UNIT}/")]
+    assert not [n for n, page in built.items() if slug in n or slug.encode() in page]
+
+
+@pytest.mark.parametrize("spoil", SPOILED[:4])
+def test_the_same_errors_in_what_is_no_draft_stop_it(
+    run: Any, bank: Path, tmp_path: Path, spoil: Callable[[Path], None]
+) -> None:
+    draft(bank)
+    before = old_site(tmp_path)
+    file = bank / DRAFT / "unit.md"
+    change(file, "\ndraft: true\n", "\ndraft: false\n")
+    change(file, "\ntitle: Paper boats\n", "\ntitle: Half done\n")
+    spoil(bank / DRAFT)
     code, out, _ = run()
     assert code == 1
-    assert "content/units/half-done/lesson-1.md" in out
+    assert f"content/{DRAFT}/" in out
+    assert "left out" not in out
+    assert listing(tmp_path / "site") == before
+
+
+def test_errors_of_others_stop_it_and_those_of_drafts_stay_one_line(run: Any, bank: Path) -> None:
+    draft(bank)
+    spoil_a_field(bank / DRAFT)
+    change(bank / LESSON, "\nminutes: 40\n", "\nminutes: 400\n")
+    code, out, _ = run()
+    assert code == 1
+    assert [line for line in out.splitlines() if DRAFT in line] == [
+        f"left out, being drafts with errors: content/{DRAFT} (1 error); `check` says what to mend"
+    ]
+    assert out.endswith("1 error; the site was not built, and the last one still stands\n")
+
+
+def test_an_edition_is_published_without_them(
+    bank: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    draft(bank)
+    spoil_the_yaml(bank / DRAFT)
+    command = ["publish", str(tmp_path / "share"), "--content", str(bank)]
+    assert cli.main(command) == 0
+    said = capsys.readouterr().out.splitlines()
+    assert said[0].startswith(f"left out, being drafts with errors: content/{DRAFT} (1 error)")
+    assert said[1].startswith("published ")
+    assert len(said) == 2
+    spoil_the_yaml(bank / "units" / BASE_UNIT)
+    assert cli.main(command) == 1
+    assert "the last edition stands" in capsys.readouterr().out
+
+
+def test_a_draft_that_joins_a_circle_stops_nobody(run: Any, bank: Path) -> None:
+    draft(bank)
+    names = "\nbuilds_on: {in_words: Walking to a beat, units: [%s]}\n"
+    for slug, other in ((BASE_UNIT, "half-done"), ("half-done", BASE_UNIT)):
+        file = bank / "units" / slug / "unit.md"
+        text = file.read_text(encoding="utf-8")
+        text = re.sub(r"\nbuilds_on:.*?(?=\n\w)", "", text, flags=re.DOTALL)
+        file.write_text(text.replace("\nsummary:", names % other + "summary:"), encoding="utf-8")
+    assert [p.rule for p in check_folder(bank).of_grade("error")] == ["builds-on-circle"]
+    code, out, _ = run()
+    assert code == 0, out
+    assert f"content/{DRAFT} (1 error)" in out
+
+
+def test_advisers_see_what_stands_in_a_drafts_way(bank: Path, tmp_path: Path) -> None:
+    draft(bank)
+    spoil_the_shape(bank / DRAFT)
+    out = tmp_path / "site"
+    assert cli.main(["site", "--content", str(bank), "--out", str(out), "--review"]) == 0
+    page = (out / "review.html").read_text(encoding="utf-8")
+    assert "Drafts that cannot be read yet" in page
+    assert "half-done/unit.md, line " in page
 
 
 def test_a_folder_of_other_things_is_never_replaced(run: Any, bank: Path, tmp_path: Path) -> None:

@@ -11,6 +11,8 @@ from pathlib import Path
 from watchdog.events import FileSystemEvent, FileSystemEventHandler
 from watchdog.observers import Observer
 
+from build_tools.stray_files import is_stray
+
 SETTLE_SECONDS = 0.1
 """Editors save in several small steps; one save is one change."""
 WAKE_SECONDS = 0.5
@@ -21,12 +23,13 @@ class _Saved(FileSystemEventHandler):
         self.paths: queue.Queue[Path] = queue.Queue()
 
     def on_any_event(self, event: FileSystemEvent) -> None:
-        """Note every change but a mere look at a file."""
+        """Note every change but a mere look at a file, and what editors do beside it."""
         if event.event_type in ("opened", "closed_no_write") or event.is_directory:
             return
         for path in (event.src_path, getattr(event, "dest_path", "")):
-            if path:
-                self.paths.put(Path(str(path)))
+            saved = Path(str(path))
+            if path and not is_stray(saved.name):
+                self.paths.put(saved)
 
 
 @contextmanager

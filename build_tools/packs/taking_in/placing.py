@@ -10,6 +10,7 @@ from typing import Literal
 from build_tools.packs.hidden_data import as_packed
 from build_tools.packs.reading.contents import Pack
 from build_tools.source.document import read_markdown
+from build_tools.stray_files import is_beside
 
 UNITS, EARLIER = "units", "earlier"
 Why = Literal["new", "here", "newer", "older", "other"]
@@ -72,7 +73,8 @@ def _files_in(folder: Path) -> dict[str, bytes]:
     found = {}
     for path in sorted(folder.rglob("*")):
         name = path.relative_to(folder).as_posix()
-        if path.is_file() and not any(part.startswith(".") for part in name.split("/")):
+        hidden = any(part.startswith(".") for part in name.split("/"))
+        if path.is_file() and not hidden and not is_beside(name):
             found[name] = as_packed(name, path.read_bytes())
     return found
 

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence, Set
+from dataclasses import replace
 
 from build_tools.checking.check_bank import Allowance, Report
+from build_tools.checking.faulty_drafts import unit_of
 from build_tools.comparing.comparison import SinceLast
 from build_tools.model.bank import Bank
 from build_tools.model.school_years import in_words
@@ -62,6 +64,7 @@ def review_page(bank: Bank, report: Report, earlier: Mapping[str, SinceLast]) ->
         style=f"{around.to_root}assets/css/review.css",
         as_of=day_in_words(bank.as_of),
         bank_problems=_problems(p for p in report.problems if not p.file.startswith("units/")),
+        unread=_unread(report, {unit.slug for unit in units}),
         units=tuple(_unit(bank, unit, report, earlier[unit.slug]) for unit in units),
         standards=_standards(bank, units),
         tables=_tables(published),
@@ -70,6 +73,16 @@ def review_page(bank: Bank, report: Report, earlier: Mapping[str, SinceLast]) ->
         judged=_JUDGED,
     )
     return Page(PATH, "review/review.html", view.frame.title, view)
+
+
+def _unread(report: Report, read: Set[str]) -> tuple[ProblemView, ...]:
+    """The problems of the units that are not among those `read`, each with its unit's folder."""
+    apart = {unit_of(problem) for problem in report.problems} - read - {""}
+    return tuple(
+        replace(view, place=f"{slug}/{view.place}")
+        for slug in sorted(apart)
+        for view in _problems(p for p in report.problems if unit_of(p) == slug)
+    )
 
 
 def _unit(bank: Bank, unit: Unit, report: Report, since: SinceLast) -> UnitReview:

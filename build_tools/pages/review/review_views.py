@@ -167,6 +167,8 @@ class ReviewView:
     """The day to which ages are counted."""
     bank_problems: tuple[ProblemView, ...]
     """What was found in the bank's own files."""
+    unread: tuple[ProblemView, ...]
+    """What was found in drafts that cannot be read as they stand, so that nothing else is known."""
     units: tuple[UnitReview, ...]
     """Every unit, drafts among them."""
     standards: tuple[StandardView, ...]

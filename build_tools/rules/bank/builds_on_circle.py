@@ -24,23 +24,33 @@ Link = tuple[str, str, FieldPath]
 
 
 def check_bank(bank: BankOutline) -> Iterator[Finding]:
-    """Yield a finding for each circle, at the line that closes it."""
+    """Yield a finding for each circle: where a draft joins in, or else at the line that closes it.
+
+    What is being written is mended sooner than what readers have.
+    """
     earlier = _earlier(bank)
+    drafts = {unit.file for unit in bank.units if unit.draft}
     done: set[str] = set()
     for slug in sorted(earlier):
         way: list[str] = [slug]
+        links: list[Link] = []
         waiting = [iter(earlier[slug])]
         while way and slug not in done:
             link = next(waiting[-1], None)
             if link is None:
                 done.add(way.pop())
                 waiting.pop()
+                del links[-1:]
                 continue
-            name, file, path = link
+            name = link[0]
             if name in way:
-                yield _circle(way[way.index(name) :], file, path)
+                start = way.index(name)
+                round_ = [link, *links[start:]]
+                _, file, path = next((one for one in round_ if one[1] in drafts), link)
+                yield _circle(way[start:], file, path)
             elif name not in done:
                 way.append(name)
+                links.append(link)
                 waiting.append(iter(earlier[name]))
 
 
