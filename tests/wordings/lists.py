@@ -2,8 +2,9 @@
 
 A file for each rule (and a second one, `rule.field.json`, where it reads two fields) holds:
 `at`, the place where the text stands; `setting`, what else is changed in the base so that the text
-is judged; `faulty` and `sound`, the texts, by people who had not read the rule. Other lists of the
-same form, with texts alone, can be tried in the same settings.
+is judged; `found_in`, the document where the rule finds its fault, if it is another than that of the
+text; `faulty` and `sound`, the texts, by people who had not read the rule. Other lists of the same
+form, with texts alone, can be tried in the same settings.
 """
 
 from __future__ import annotations
@@ -36,6 +37,7 @@ class Wordings:
     name: str
     rule: Rule
     at: tuple[str, str]
+    found_in: str
     setting: tuple[tuple[str, str, Any], ...]
     faulty: tuple[str, ...]
     sound: tuple[str, ...]
@@ -55,6 +57,7 @@ def _wordings(name: str, lists: Path) -> Wordings:
         name=name,
         rule=rule,
         at=(kept["at"]["in"], kept["at"]["at"]),
+        found_in=kept.get("found_in", kept["at"]["in"]),
         setting=tuple((e["in"], e["at"], e.get("after")) for e in kept.get("setting", ())),
         faulty=tuple(texts["faulty"]),
         sound=tuple(texts["sound"]),
@@ -62,11 +65,11 @@ def _wordings(name: str, lists: Path) -> Wordings:
 
 
 def fires(wordings: Wordings, text: str) -> bool:
-    """Whether the rule finds something in the document where the text stands."""
+    """Whether the rule finds something in the document where it has to."""
     file, place = wordings.at
     unit = unit_with((*wordings.setting, (file, place, text)))
     assert wordings.rule.check is not None
-    return any(f.file.endswith(f"/{file}") for f in wordings.rule.check(unit))
+    return any(f.file.endswith(f"/{wordings.found_in}") for f in wordings.rule.check(unit))
 
 
 def faults_of_shape(wordings: Wordings, text: str) -> Iterator[str]:

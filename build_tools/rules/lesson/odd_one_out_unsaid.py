@@ -1,7 +1,8 @@
 """Where a task needs a partner, the unit says what one pupil over does.
 
 In a class of 29 somebody has no partner, and it is often the same pupil. One line, such as "one
-over makes a three: two answer", keeps everyone in. Said once, it serves the whole unit.
+over makes a three: two answer", keeps everyone in. Said once, it serves the whole unit: in a step
+in pairs or threes, under `partners`, in `if`, or in the notes of a lesson or the unit.
 
 Bad:
     grouping: pairs, task: One leads and the other mirrors. Swap.
@@ -12,18 +13,19 @@ Good:
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import chain
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_lesson import NEEDS_A_PARTNER, ONE_OVER
+from build_tools.sentences.getting_together import A_THREE, LEFT_OVER, NEEDS_A_PARTNER
 from build_tools.views.words.plain_words import how_many
-from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
 
+_PARTNERS = ("pairs", "threes")
 _DEEDS = ("explore", "make", "develop", "rehearse", "join")
 
 
@@ -48,18 +50,32 @@ def check(unit: Unit) -> Iterator[Finding]:
 
 
 def _said_of_one_over(unit: Unit) -> bool:
-    if any(
-        step.into and ONE_OVER.search(step.into) for lesson in unit.lessons for step in lesson.steps
-    ):
-        return True
-    return bool(ONE_OVER.search(unit_text(unit).whole))
+    """Whether it is said in a step with partners, or where it is said once for all."""
+    notes = (unit.notes, *(lesson.notes for lesson in unit.lessons))
+    for_all = (
+        text
+        for lesson in unit.lessons
+        for text in (lesson.change.get("partners"), *lesson.trouble.values())
+    )
+    in_steps = (
+        text
+        for lesson in unit.lessons
+        for step in lesson.steps
+        if step.grouping in _PARTNERS
+        for text in (step.into, step.say, step.task, step.easier)
+    )
+    return any(map(_says, chain(in_steps, for_all, notes)))
+
+
+def _says(text: str | None) -> bool:
+    return bool(LEFT_OVER.mentioned(text) or A_THREE.said(text))
 
 
 def _first_with_partner(unit: Unit) -> tuple[Lesson, int] | None:
     for lesson in unit.lessons:
         for index, step in enumerate(lesson.steps):
-            if step.grouping not in ("pairs", "threes") or step.phase not in _DEEDS:
+            if step.grouping not in _PARTNERS or step.phase not in _DEEDS:
                 continue
-            if NEEDS_A_PARTNER.search(f"{step.say or ''} {step.task}"):
+            if NEEDS_A_PARTNER.in_any((step.into, step.say, step.task)):
                 return lesson, index
     return None

@@ -1,8 +1,8 @@
 """Every pupil gets a go at every role, and one who was away can find out which is theirs.
 
 If one pupil leads and the rest always follow, the rest never learn to lead. A line such as "swap"
-or "a new leader each time" is enough. Where a dance has roles, each lesson after the first tells
-someone who was away what has been made so far.
+or "a new leader each time" is enough, in the step that has the role. Where a dance has roles, each
+lesson after the first tells someone who was away what has been made so far.
 
 Bad:
     task: The leader makes a shape and the others copy.
@@ -18,13 +18,18 @@ from build_tools.model.dance import Passage
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_lesson import ROLE, SWAPS, TWO_ROLES
+from build_tools.sentences.roles import LEADING, PASSED_ON, TWO_ROLES
+from build_tools.sentences.sayings import Saying
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name",)
 
-_DEEDS = ("make", "develop", "join", "rehearse", "show")
+_DEEDS = ("explore", "make", "develop", "join", "rehearse", "show")
+
+
+_PLAYS = Saying("drummer|conductor|player")
+"""Where pupils play for the dance, somebody does so all through."""
 
 
 def check(unit: Unit) -> Iterator[Finding]:
@@ -51,26 +56,24 @@ def check(unit: Unit) -> Iterator[Finding]:
 
 
 def _single_roles(unit: Unit) -> Iterator[Finding]:
-    told: set[str] = set()
-    drummers_play = unit.dance.sound.kind == "pupils live"
+    """Yield a finding for the first step of each lesson in which a role stays with one pupil."""
+    players = unit.dance.sound.kind == "pupils live"
     for lesson in unit.lessons:
         for index, step in enumerate(lesson.steps):
-            found = ROLE.search(step.task) if step.phase in _DEEDS else None
-            if found is None:
+            said = LEADING.said(step.task) if step.phase in _DEEDS else None
+            if said is None or (players and _PLAYS.said(said.text)):
                 continue
-            role = found.group(1).lower()
-            texts = (step.task, step.say, step.into, step.look_for, step.easier, step.harder)
-            passed_on = SWAPS.search(" ".join((*(t for t in texts if t), lesson.notes)))
-            if passed_on or role in told or (drummers_play and role in ("drummer", "conductor")):
-                told.add(role)
+            texts = (step.into, step.say, step.task, step.look_for, step.easier, step.harder)
+            if PASSED_ON.in_any(texts):
                 continue
-            told.add(role)
             yield Finding(
                 lesson.file,
                 ("steps", index, "task"),
-                f"step {index + 1} has a {role}, and nothing says that the {role} changes",
-                f"add to the task: a new {role} each time",
+                f'step {index + 1} gives a part to some ("{said.text}"), and nothing in it says '
+                "that the part is passed on",
+                "add to the task: swap, or somebody new each time",
             )
+            break
 
 
 def _two_roles(passage: Passage) -> bool:
@@ -78,7 +81,7 @@ def _two_roles(passage: Passage) -> bool:
     return (
         passage.fit in ("side by side", "question and answer")
         and len(set(passage.what)) > 1
-        and bool(TWO_ROLES.search(passage.who or ""))
+        and bool(TWO_ROLES.mentioned(passage.who))
     )
 
 
@@ -94,7 +97,7 @@ def _swapped(unit: Unit, letter: str, passage: Passage, all_: list[Passage]) -> 
         for step in lesson.steps
         if step.phase in _DEEDS and letter in (*step.makes, *step.dances, *step.joins)
     ]
-    return any(SWAPS.search(text) for text in texts)
+    return PASSED_ON.in_any(texts)
 
 
 def _absentee(unit: Unit) -> Iterator[Finding]:

@@ -1,0 +1,306 @@
+"""How pupils get into groups: who with whom, into which size, and where one over goes."""
+
+from __future__ import annotations
+
+from build_tools.sentences.reading import read
+from build_tools.sentences.sayings import Saying
+
+_LISTS = {
+    "meet": (
+        "join meet find link pair match visit greet collect invite choose pick fetch approach seek "
+        "team combine merge connect double add bring call spot catch get take ask welcome hook "
+        "group gather adopt grow return wave go walk come move step turn face stand sit be stay "
+        "stick dance work partner settle travel run skip tiptoe look keep share"
+    ),
+    "beside": (
+        "to by beside next near nearest with facing behind opposite alongside towards at onto over "
+        "across around round before"
+    ),
+    "one_more": (
+        "pair partner person people neighbour somebody someone anybody anyone friend classmate "
+        "dancer pupil child two couple twosome name one"
+    ),
+    "others": (
+        "pair two couple twosome partner person people neighbour friend dancer pupil child somebody "
+        "someone"
+    ),
+    "which": (
+        "nearest closest next first second other another new near close neighbouring nearby "
+        "adjacent opposite different same beside behind free left right that"
+    ),
+    "own": "your their own same usual old last earlier =our these familiar",
+    "team": "four three five six group row team pool crew gang table =line square circle partner",
+    "teacher": "i teacher adult we me",
+    "sort": "card colour color label ticket sticker band bib bead ribbon picture badge counter",
+}
+
+WHO_WITH_WHOM = Saying(
+    """
+    @meet ?up|together ~4 @which ~3 @others !of
+    @meet ~2 @beside ~4 @others|=you !of
+    @meet ~2 @beside ~4 somebody|someone|person|people
+    join|meet|find|link|pair|match|greet|visit|choose|pick|fetch|approach|invite|add|adopt|collect|
+        bring|take|ask|get|combine|call|spot ?up|together|with ~3 @one_more !of|moment|minute|way
+    @others ~3 join|meet|combine|merge|unite|visit|greet|link
+    @others ~3 @which|with|and ~2 @others !of
+    you|partner and ~3 @others|friend|neighbour
+    #2 =pairs|twos|couples|threes !of ~3 make|become|form|meet|join|together|combine|be|equal|to|
+        in|at|share
+    both =pairs|twos|couples !of
+    #2 =pairs|twos|couples|people|others|dancers|friends|more !of
+    nearest|closest|next|near|close ~2 @others|you|four|three|five|six
+    turn|walk|go|look|reach|step ~2 left|right|behind|round|around ~4 @others
+    number|letter|name ?yourselves|yourself off|from|round|=to
+    count|number ~1 off
+    =ones|=twos|=threes|=as|=bs|number|odds|evens ~3 find|meet|with|go|together|join
+    @teacher ~2 point|count|tap|touch|name|number|call|read|sort|choose|pick|deal|give|place|put|
+        pair ~6 you|name|@others|@sort|off
+    @sort ~~8 together|match|matching|same|join|find|meet
+    match|matching|same ~2 @sort|number|letter|shape
+    those|people|everyone|anyone|all|pupils ~3 at|on|with|in ~2 same|table|bench|side|row|line
+    first|next|last #2..6 ~3 =in|of|line|register|row|list
+    table ~3 be|make|is|group|four
+    #2..5 =others|=friends|=neighbours|more|people|nearest|closest
+    #2..6 of you
+    you #3..6
+    join|add|take|bring ~3 one more
+    whose ~5 meet|same|match
+    which @others ~2 @which
+    join|meet|greet|visit|find|collect|fetch|approach =them
+    all the ~3 together
+    one|two|another|someone|somebody of your|the|their|each|every ~1 @team
+    ask ~3 join
+    ?every|each pair ~8 pair|two
+    #1..8 ~1 with ?number #2..8
+    """,
+    _LISTS,
+)
+"""Words that bring pupils together: which pair, which person, which card."""
+
+OWN_GROUP = Saying(
+    """
+    with|to|face|facing|by|beside|opposite|find|keep|meet|join|behind|stay|go|return|get|
+        back ~3 partner|pair
+    @own ~2 @team
+    @team|=groups|=pairs|=threes|=fours ~3 last ~2 week|lesson|time|turn
+    =groups|=pairs|=threes|=fours|=fives|=sixes ~1 again|before|yesterday
+    """,
+    _LISTS,
+)
+"""A group that pupils are in already: your partner, last week's fours."""
+
+NEEDS_A_PARTNER = Saying(
+    """
+    partner|each-other|mirror|twin
+    one|=ones|=a|leader|first|=odds ~~12 other|=twos|two|=b|follower|partner|second|=evens
+    ?face|back|side|shoulder to face|back|side|shoulder
+    swap|change|switch ~2 over|roles|parts|places|leader|about
+    swap !=left|=right|the|hand|foot|leg|arm|move|float|spin
+    take|in ~2 =turn|=turns
+    """
+)
+"""A task that one pupil over has nobody to do it with."""
+
+LEFT_OVER = Saying(
+    """
+    one|anyone|anybody|somebody|someone|whoever|person|pupil|child|dancer|people|pair|two|any|who|
+        those|left|spare|if|three|nobody ~3 =over !there|here|to|the|your|a|his|her|its|into|in
+    =over $
+    leftover|leftovers|leavings|remainder
+    be|is|one|anyone|anybody|whoever|who|person|people|pupil|child|someone|somebody|pair|get|any|
+        still|dancer =left !hand|foot|arm|leg|side|elbow|knee|shoulder|and|or|wall|of
+    =left over|out|alone|standing|without|partnerless|unpaired|single
+    unpaired|partnerless|unmatched|lone|solo
+    =spare|=extra|=odd|single|last|remaining|final person|one|pupil|child|dancer|body|mover|player|
+        learner|student
+    be|is|the =odd =out|=one
+    odd one|pupil ?out
+    number|class|we|group|you|us|numbers ~3 =odd|uneven|=even|evenly|unequal
+    =odd|uneven|unequal number !down|on|to|with|in|go|stand|face|one
+    not|n't ~4 evenly|even|exactly|equally
+    if ~5 evenly|even|uneven|odd
+    without|no|lack|need|needs|nobody ~2 partner|anyone|anybody|pair
+    without|lacking one|anyone $
+    anyone|anybody|whoever|pupil|child|person|those|one|somebody|who ~2 without
+    cannot|can't|not|n't ~3 find ~3 one|partner|anybody|anyone|somebody|someone|pair
+    nobody ~3 there|opposite|beside|next|left|free|with|to
+    anyone|anybody|someone|somebody|whoever|person|pupil|child|who|you ~2 last|remain|stuck|lost|
+        single|unmatched|looking|unlucky
+    anyone|anybody|someone|somebody|whoever|those|pupil|child ~1 need|want ~1 =one|partner
+    singles|remainder
+    if|should|when ~3 end|finish on|with ~1 one
+    partner|friend|other|they|one ~3 away|absent|missing|ill|poorly|off|gone|late
+    join|help|visit|add|share|slip|squeeze|fit|tuck|attach ~4 pair|=two|couple|twosome|duo !make|
+        become|meet
+    another|any|nearest|nearby|different|neighbouring|other pair ~3 call|take|welcome|invite|let|
+        make
+    anyone|anybody|whoever|if|somebody|someone|one|spare|who ~~8 with|to|by|near|and =me|us|teacher|
+        adult|helper|assistant|=ta|i
+    which|what|whichever|any|whatever pair|two|couple ~3 join|help|visit
+    alone ~1 if
+    if ~2 alone|one|single|nobody
+    #25..33 make|makes|divide|pupils|is
+    share ~2 number|part|partner|two|role
+    """,
+)
+"""Somebody is over, or has no partner."""
+
+A_THREE = Saying(
+    """
+    make|become|form|be|in|as|with|is|are|one|allow|have|few ~2 three|=threes|threesome|trio !count|
+        step|move|second|beat|time|breath|metre|shape|way|word|big|small|more|others
+    group|team ~1 three
+    a|the|=one three|trio|threesome $
+    a|the|=one three|trio|threesome can|may|stay|take|answer|dance|work|share|swap|talk|=two|if|is
+    three|=threes can|may|stay|together
+    """
+)
+"""A three among pairs: where one over goes."""
+
+
+_LED_TO = {
+    "alone": Saying(
+        """
+        space|spot|place|patch of ?your|their own
+        find|back|to|in|into your|own|a own|new|fresh ?new space|spot|place
+        on|by your|their own|=yourself
+        alone|solo|=singly|=individually
+        split|break|separate|spread|scatter up|apart|out
+        step|walk|move|go away until
+        leave|goodbye|farewell|drop ~3 partner
+        """
+    ),
+    "pairs": Saying(
+        """
+        a|your|their =two !pairs|other|others|more|people|dancers|friends|threes|lines|counts|feet
+        =twos|=duos !make|join|meet|together|find|and|with
+        in|into|to|back|stay|as ~1 =pairs
+        find|face|choose|get|meet|turn|new|change|swap|switch|keep|pick ~4 =partner|=partners
+        get|go|be|work with the|a|your|their ~1 =person
+        turn|talk ~2 nearest|closest|next|new =person|=neighbour|=one
+        """
+    ),
+    "threes": Saying(
+        """
+        =threes|=trios
+        you|become|make|form|into|as|in|of a|your ~1 =three|=trio !pairs|counts|breaths|steps|lines|
+            groups|others|times|moves
+        join|add|find|bring|take|pair|with ~2 one ~1 more|other|extra|free|spare !pair
+        =group|=groups|team ~1 of|with =three
+        triangle
+        =three of you|us
+        """
+    ),
+    "fours": Saying(
+        """
+        =fours|=quartets|=quartet
+        a|your|into|become|make|in ~1 =four !pairs|counts|breaths|steps|lines|groups|others|times|
+            moves|corners|walls|threes|words|cards
+        =group|=groups|team ~1 of|with =four !pairs
+        #2 =pairs|=twos !of ~4 join|make|become|form|together|meet
+        =four of you|us
+        """
+    ),
+    "fives": Saying(
+        """
+        =fives|=quintets
+        =group|=groups|team ~1 of|with =five !pairs
+        """
+    ),
+    "sixes": Saying(
+        """
+        =sixes
+        =group|=groups|team ~1 of|with =six !pairs
+        #3 =pairs !of ~4 join|make|become|form|together|meet
+        #2 =threes ~4 join|make|become|form|together|meet
+        make|become|be ~2 =six $
+        """
+    ),
+    "a larger group": Saying(
+        """
+        =eights|=sevens|=tens|=nines
+        =group|=groups|team ~1 of|with #7..40
+        #4..20 =pairs !of|to|in|at ~4 join|make|become|form|together|meet|group|for
+        #2..20 =fours|=fives|=sixes ~4 join|make|become|form|together|meet
+        half ?of|the ~2 class|us|you|children|pupils|everyone|everybody|room|boys|girls ~~9 half|
+            others|rest
+        ?one|a|the ~1 big|whole|single|large|huge|great|long circle|ring|group|team
+        all|everyone|everybody|whole ~3 together !with|in ?one|a circle|ring|line|group
+        =all of us
+        #2 ~1 line|row|team|side|=halves
+        a|an|your|of =eight|=seven|=nine|=ten !counts
+        make|form ~3 circle|ring|horseshoe|snake|semicircle|spiral
+        horseshoe|semicircle|snake
+        """
+    ),
+}
+_SAME = {
+    "pairs": Saying(
+        """
+        =pair|=pairs|partner|=two|=twos|couple|duo
+        person|neighbour|somebody|someone|friend|classmate|each-other
+        one with|and|to|of ~2 =two|=twos|@team
+        """,
+        _LISTS,
+    ),
+    "threes": Saying("=three|=threes|trio|threesome|triangle !=pairs|counts"),
+    "fours": Saying("=four|=fours|quartet|square !=pairs|counts"),
+    "fives": Saying("=five|=fives|quintet !=pairs|counts"),
+    "sixes": Saying("=six|=sixes !=pairs|counts"),
+}
+"""The grouping named by its own word."""
+_COMES_TO = {
+    "pairs": Saying("=ones|=as ~3 =twos|=bs"),
+    "threes": Saying(
+        """
+        #2 =others|=friends|more|people|neighbours|dancers
+        pair ~8 one|single|person
+        """
+    ),
+    "fours": Saying(
+        """
+        #2 =pairs|=twos !of
+        both =pairs
+        #2 =people|=others|=dancers|=friends|=neighbours|more
+        =pair ~~12 =pair|=pairs|other|another|second
+        another|other|second|nearest|nearby|close|closest|neighbouring|new|different|which|
+            next ~1 =pair|couple|=pairs
+        =pair|=pairs|two|couple in|on|behind|beside|opposite|near|across|who|that|nearest|closest|
+            next
+        pair|two join|visit|meet|greet
+        nearest|closest|other =two
+        #3 =others|=friends|more|people|neighbours
+        double
+        =pair =one|=a
+        """
+    ),
+    "fives": Saying("#4 =others|=friends|more|people"),
+    "sixes": Saying(
+        """
+        #3 =pairs !of
+        #2 =threes
+        =three ~~12 =three|=threes
+        """
+    ),
+}
+"""What brings pupils into it without its word."""
+
+
+def other_groupings(text: str, grouping: str) -> tuple[str, ...]:
+    """The groupings that words lead to where none of them leads to `grouping`.
+
+    What one over does is left out of it. "A larger group" is also half of the class, or all.
+    """
+    rest = ". ".join(one for one in _sentences(text) if not LEFT_OVER.mentioned(one))
+    if _SAME[grouping].said(rest):
+        return ()
+    led = tuple(name for name, words in _LED_TO.items() if name != grouping and words.said(rest))
+    named = tuple(name for name in led if name not in ("alone", "pairs"))
+    return named or (() if _COMES_TO[grouping].said(rest) else led)
+
+
+def _sentences(text: str) -> list[str]:
+    reading = read(text)
+    last = reading.words[-1].sentence if reading.words else -1
+    rows = (reading.sentence(number) for number in range(last + 1))
+    return [text[row[0].start : row[-1].end] for row in rows]
