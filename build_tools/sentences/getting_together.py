@@ -21,8 +21,8 @@ _LISTS = {
         "dancer pupil child two couple twosome name one"
     ),
     "others": (
-        "pair two couple twosome partner person people neighbour friend dancer pupil child somebody "
-        "someone"
+        "pair two couple twosome partner person people neighbour friend dancer pupil child "
+        "somebody someone"
     ),
     "which": (
         "nearest closest next first second other another new near close neighbouring nearby "

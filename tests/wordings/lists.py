@@ -2,9 +2,9 @@
 
 A file for each rule (and a second one, `rule.field.json`, where it reads two fields) holds:
 `at`, the place where the text stands; `setting`, what else is changed in the base so that the text
-is judged; `found_in`, the document where the rule finds its fault, if it is another than that of the
-text; `faulty` and `sound`, the texts, by people who had not read the rule. Other lists of the same
-form, with texts alone, can be tried in the same settings.
+is judged; `found_in`, the document where the rule finds its fault, if it is not that of the text;
+`faulty` and `sound`, the texts, by people who had not read the rule. Other lists of the same form,
+with texts alone, can be tried in the same settings.
 """
 
 from __future__ import annotations

@@ -14,10 +14,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from build_tools.model.unit import Unit
-from build_tools.problem import Grade
+from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_inclusion import KINDS_OF_PUPILS, KINDS_WORDS
-from build_tools.views.lesson.changes import lines_of_change
+from build_tools.sentences.about_pupils import KIND_OF_PUPIL
 from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
@@ -29,18 +28,18 @@ SOURCE = (
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each line of change that names a kind of pupil."""
-    words = KINDS_WORDS & unit_text(unit).words
-    if not words:
-        return
-    for lesson, path, text in lines_of_change(unit):
-        low = text.lower()
-        if not any(word in low for word in words):
+    for found in unit_text(unit).saying(KIND_OF_PUPIL):
+        path = found.field.path
+        if found.document == 0 or not _is_line_of_change(path):
             continue
-        if found := KINDS_OF_PUPILS.search(text):
-            yield Finding(
-                lesson.file,
-                path,
-                f"`{path[-1]}` names a kind of pupil, `{found.group()}`, where it could say what "
-                "changes",
-                "say what changes in the room, the task, the things, the partners or the cue",
-            )
+        yield Finding(
+            found.file,
+            path,
+            f"`{path[-1]}` names a kind of pupil, `{found.said.text}`, where it could say what "
+            "changes",
+            "say what changes in the room, the task, the things, the partners or the cue",
+        )
+
+
+def _is_line_of_change(path: FieldPath) -> bool:
+    return path[:1] in (("change",), ("if",)) or path[-1:] in (("easier",), ("harder",))

@@ -13,8 +13,7 @@ Good:
 
 from __future__ import annotations
 
-import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 
 from build_tools.model.dance import Dance
 from build_tools.model.lesson import Step
@@ -22,11 +21,9 @@ from build_tools.model.unit import Unit
 from build_tools.movement.development import roots
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_inclusion import OTHER_WAY, demonstrations
+from build_tools.sentences.shown_by_teacher import BY_HAND, BY_TEACHER, MOVES_IN_WORDS
 from build_tools.views.dance.progress import inside
-from build_tools.views.written.unit_text import unit_text
-
-_END = re.compile(r"[.!?]")
+from build_tools.views.written.unit_text import Found, unit_text
 
 GRADE: Grade = "question"
 SOURCE = (
@@ -36,30 +33,34 @@ SOURCE = (
 NEEDS = ("unknown-name",)
 FIELDS = ("say", "task")
 LED = ("warm-up", "cool-down")
-ENOUGH, ENOUGH_LISTED = 8, 3
-"""So many words beside the demonstration, or listed after a colon in it, say what to do."""
+ENOUGH = 2
+"""So many moves told in words say what to do."""
 
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each step that leaves its moves to the teacher's dancing alone."""
-    text = unit_text(unit)
-    phrases = tuple(p for p in demonstrations(text.words) if p in text.lower)
-    if not phrases:
-        return
-    for lesson in unit.lessons:
-        for n, step in enumerate(lesson.steps):
-            if step.phase in LED:
-                continue
-            field = next((f for f in FIELDS if _holds(getattr(step, f), phrases)), None)
-            if field is None or _said_in_words(unit.dance, step) or _other_way(step, phrases):
-                continue
-            yield Finding(
-                lesson.file,
-                ("steps", n, field),
-                f"step {n + 1} needs the teacher to dance it, and gives no words, card or picture "
-                "for the moves",
-                "say the moves in words with their counts, or name a card or a pupil to copy",
-            )
+    done: set[tuple[int, int]] = set()
+    for found in unit_text(unit).saying(BY_TEACHER, FIELDS):
+        place = _step_of(found)
+        if place is None or place in done:
+            continue
+        done.add(place)
+        step = unit.lessons[place[0]].steps[place[1]]
+        if step.phase in LED or _said_in_words(unit.dance, step) or _other_way(step):
+            continue
+        yield Finding(
+            found.file,
+            found.field.path,
+            f"step {place[1] + 1} needs the teacher to dance it "
+            f'("{found.said.text}"), and gives no words, card or picture for the moves',
+            "say the moves in words with their counts, or name a card or a pupil to copy",
+        )
+
+
+def _step_of(found: Found) -> tuple[int, int] | None:
+    """The lesson and the step, both from 0."""
+    path = found.field.path
+    return (found.document - 1, int(path[1])) if path[:1] == ("steps",) else None
 
 
 def _said_in_words(dance: Dance, step: Step) -> bool:
@@ -71,20 +72,7 @@ def _said_in_words(dance: Dance, step: Step) -> bool:
     return bool(motifs) and all(action.word for motif in motifs for action in motif.actions)
 
 
-def _other_way(step: Step, phrases: tuple[str, ...]) -> bool:
-    said = " ".join(filter(None, (step.say, step.task, step.easier, step.look_for)))
-    if OTHER_WAY.search(said):
-        return True
-    sentences = _END.split(f"{step.say or ''} . {step.task}")
-    beside = [one for one in sentences if not _holds(one, phrases)]
-    listed = [one.partition(":")[2] for one in sentences if _holds(one, phrases)]
-    return _words(beside) >= ENOUGH or _words(listed) >= ENOUGH_LISTED
-
-
-def _words(texts: Iterable[str]) -> int:
-    return sum(len(text.split()) for text in texts)
-
-
-def _holds(text: str | None, phrases: tuple[str, ...]) -> bool:
-    low = (text or "").lower()
-    return any(phrase in low for phrase in phrases)
+def _other_way(step: Step) -> bool:
+    texts = (step.say, step.task, step.easier)
+    told = {said.text for text in texts for said in MOVES_IN_WORDS.all_in(text)}
+    return len(told) >= ENOUGH or BY_HAND.in_any((*texts, step.look_for))

@@ -16,7 +16,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_inclusion import gives_no_part
+from build_tools.sentences.about_pupils import PART
 
 GRADE: Grade = "question"
 SOURCE = (
@@ -26,9 +26,9 @@ SOURCE = (
 
 
 def check(unit: Unit) -> Iterator[Finding]:
-    """Yield a finding for each lesson where `not_dancing` leaves only sitting and watching."""
+    """Yield a finding for each lesson where `not_dancing` gives no part in the dance."""
     for lesson in unit.lessons:
-        if gives_no_part(lesson.not_dancing):
+        if PART.said(lesson.not_dancing) is None:
             yield Finding(
                 lesson.file,
                 ("not_dancing",),

@@ -16,9 +16,8 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_inclusion import APART, APART_WORDS
+from build_tools.sentences.about_pupils import APART, TOGETHER
 from build_tools.views.lesson.changes import changes
-from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
 SOURCE = (
@@ -29,11 +28,9 @@ SOURCE = (
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each lesson all of whose changes take pupils apart from the class."""
-    if APART_WORDS.isdisjoint(unit_text(unit).words):
-        return
     for lesson in unit.lessons:
         lines = [(path, text) for path, text in changes(lesson) if path[-1] != "harder"]
-        if not lines or not all(APART.search(text) for _, text in lines):
+        if not lines or not all(_apart(text) for _, text in lines):
             continue
         number = len(lines)
         yield Finding(
@@ -43,3 +40,7 @@ def check(unit: Unit) -> Iterator[Finding]:
             f"{'it takes' if number == 1 else 'all of them take'} pupils apart from the class",
             "add one change that keeps everyone in the dance, such as dancing it seated",
         )
+
+
+def _apart(text: str) -> bool:
+    return APART.said(text) is not None and TOGETHER.said(text) is None

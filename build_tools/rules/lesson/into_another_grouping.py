@@ -37,6 +37,7 @@ def check(unit: Unit) -> Iterator[Finding]:
             yield Finding(
                 lesson.file,
                 ("steps", index, "into"),
-                f"step {index + 1} is danced in {step.grouping}, but its `into` leads to {listed(led)}",
+                f"step {index + 1} is danced in {step.grouping}, but its `into` leads to "
+                f"{listed(led)}",
                 f"write words that lead to {step.grouping}, or change `grouping`",
             )

@@ -18,7 +18,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.development import roots
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_lesson import KEPT, LENGTH
+from build_tools.sentences.clear_tasks import KEPT, LENGTH
 from build_tools.views.words.plain_words import counts_in_words
 
 GRADE: Grade = "question"
@@ -36,10 +36,10 @@ def check(unit: Unit) -> Iterator[Finding]:
             if step.phase != "make" or step.counts is not None:
                 continue
             name = next((n for n in step.makes if _needs_words(unit.dance, n)), None)
-            text = f"{step.does} {step.say or ''} {step.task}"
-            if name is None or LENGTH.search(text) or KEPT.search(text):
+            texts = (step.does, step.say, step.task)
+            if name is None or LENGTH.in_any(texts) or KEPT.in_any(texts):
                 continue
-            if _names_its_moves(unit.dance, name, text.lower()):
+            if _names_its_moves(unit.dance, name, " ".join(filter(None, texts)).lower()):
                 continue
             yield Finding(
                 lesson.file,
