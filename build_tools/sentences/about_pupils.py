@@ -8,13 +8,16 @@ _PUPILS = {
     "kid": (
         "pupil child dancer learner student boy girl youngster kid mover performer infant listener"
     ),
-    "who": "pupil child dancer learner student boy girl =those people person anyone somebody someone",
+    "who": (
+        "pupil child dancer learner student boy girl =those people person anyone somebody someone"
+    ),
     "trait": (
         "=able abler weak+ slow+ poor+ bright+ clever+ struggling lazy+ shy clumsy+ naughty+ "
         "overweight fat obese unfit immature babyish disruptive difficult nervous anxious timid "
         "awkward unsteady dim+ dull backward inattentive uncoordinated unmusical unconfident "
         "hyperactive fidgety silly needy disabled autistic deaf blind dyslexic dyspraxic fearful "
-        "forgetful hopeless vulnerable challenging restless reluctant inexperienced talented gifted "
+        "forgetful hopeless vulnerable challenging restless reluctant inexperienced talented "
+        "gifted "
         "athletic lower-ability capable confident strong+ good quick+ fast+ heavy"
     ),
     "worse": (
@@ -34,14 +37,16 @@ _PUPILS = {
 
 KIND_OF_PUPIL = Saying(
     """
-    the less|more|least|most|very|highly|not @measure !way|move|step|shape|version|part|dance|one|wave
+    the less|more|least|most|very|highly|not @measure !way|move|step|shape|version|part|dance|one|
+        wave
     less|more|least|most|very|highly|not @measure @kid|=ones|$
     those|pupils|children|anyone|who ~2 less|more|least|most @measure
     the =able|gifted|talented|weak|disabled|clumsy|shy|strugglers !@thing
     @trait ~1 @kid
     @trait =ones ~~2 who|that|can|may|need
     weak|weaker|slow|slower|able|abler|poor|low|lower|special group|set|table
-    low|lower|high|higher|poor|limited|lesser ?er ability|attain|attainment|achieve|attainer|achiever|
+    low|lower|high|higher|poor|limited|lesser ?er ability|attain|attainment|achieve|attainer|
+        achiever|
         mobility|confidence|stamina
     less|more|most|least able
     bottom|top group|set|table
@@ -52,7 +57,8 @@ KIND_OF_PUPIL = Saying(
         manage|concentrate|behave|follow|remember|know|bother|get
     @kid|=those|=some|who ~2 find ~3 hard|tricky|difficult|difficulty
     @kid|=those|=some|who|with|have ~2 @ill ~1 problem|difficulty|need|issue|delay|disorder
-    poor|bad|short|weak|limited ~1 memory|coordination|balance|behaviour|concentration|english|rhythm
+    poor|bad|short|weak|limited ~1 memory|coordination|balance|behaviour|concentration|english|
+        rhythm
     no|little|lack sense of
     special ?educational need
     struggler|=sen|=eal|=adhd|=asd|=ehcp|dyspraxia|dyslexia|autism|=girls|=boys
@@ -75,7 +81,8 @@ KIND_OF_PUPIL = Saying(
 
 APART = Saying(
     """
-    corridor|library|classroom|office|playground|cloakroom|staffroom|foyer|reception|nursery|infants|
+    corridor|library|classroom|office|playground|cloakroom|staffroom|foyer|reception|nursery|
+        infants|
         kitchen|elsewhere|next-door|outdoors|upstairs
     outside|leave|out ?of the hall|room|door|space|lesson|dance
     next door|room
@@ -94,12 +101,14 @@ APART = Saying(
     separate+|separately|=alone|individually|one-to-one|=apart
     one to one
     on|by their|your|his|her own !space|spot|body|arms|counts|beat|side
-    with|by ?an|a|the|their ?teaching|learning|support|classroom adult|assistant|helper|=ta|aide|tutor|
+    with|by ?an|a|the|their ?teaching|learning|support|classroom adult|assistant|helper|=ta|aide|
+        tutor|
         carer
     away from ~3 class|others|rest|group|hall|dance|everyone
     instead|place ?of ?the|this|a|that =dance|=dancing|lesson|=it|=this|moving|=class
     instead $
-    while|as|during|until|when ~2 others|rest|class|everyone|group|dance ~2 dance|work|finish|move|do|
+    while|as|during|until|when ~2 others|rest|class|everyone|group|dance ~2 dance|work|finish|move|
+        do|
         has|have|perform|rehearse|practise|=work
     opt|sit|stay|miss|excuse|drop|leave|keep ~2 out
     throw|catch|bounce|kick ~2 catch|ball|hoop|beanbag
@@ -109,7 +118,8 @@ APART = Saying(
 
 TOGETHER = Saying(
     """
-    with|alongside|among|amongst|beside|round|around|near ?all|in ?to|the ?of ?your|the|their|same|a|
+    with|alongside|among|amongst|beside|round|around|near ?all|in ?to|the ?of ?your|the|their|same|
+        a|
         each|own group|four|partner|class|rest|others|everyone|everybody|pair|circle|row|team|three|
         friend|dancers|pupils|us !but|are|go
     next|close to|by ?your|the|their|a partner|friend|group|four|others
@@ -159,7 +169,8 @@ PART = Saying(
     play ~2 for|while|when|as
     sign ~1 to|the
     drum|hum|sing|chant
-    call|hold|turn|show|point|lift|raise|signal|start|stop|cue|lead|flip|wave|change|put|press|switch|
+    call|hold|turn|show|point|lift|raise|signal|start|stop|cue|lead|flip|wave|change|put|press|
+        switch|
         lay|display|shine|set|arrange|sort|shuffle|choose ~5 @sign
     v:give !out ~5 @sign
     conduct|direct|choreograph|coach|narrate|referee|umpire|announce|dj|mark|score
@@ -171,13 +182,16 @@ PART = Saying(
     @look ~~14 help ~1 the|to|them|a|one|class|group|choose|decide
     tell|report|suggest|advise|praise|coach|feed|help|comment ~4 @dance|them|us|back|what|which
     say ~4 @dance|what|which|who|how|when|where|whether
-    read|tell|speak|recite|whisper|call ~5 aloud|poem|story|words|verse|out|text|lines|narration|script
+    read|tell|speak|recite|whisper|call ~5 aloud|poem|story|words|verse|out|text|lines|narration|
+        script
     count ~3 aloud|us|them|in|beats|bars|eights|counts|dancers|class|for|moves|four
-    write|draw|film|photograph|map|sketch|record|note|make|take|list|log|collect ~5 @dance|photos|notes
+    write|draw|film|photograph|map|sketch|record|note|make|take|list|log|collect ~5 @dance|photos|
+        notes
     tick|complete|fill ~6 @dance|list|sheet|grid|what
     choose|decide|pick|judge|vote|plan|design|invent|compose|create ~5 @dance|@sign|@sound
     learn|teach|mark|walk ~4 @dance|with
-    watch|look|spot|notice|observe|listen ~1 for|out|which|how|one|a|when|where|whether ~4 @dance|@look|
+    watch|look|spot|notice|observe|listen ~1 for|out|which|how|one|a|when|where|whether ~4 @dance|
+        @look|
         who|still|together|moment|time|thing|two|three|high|low
     note|notice|spot ~2 one|two|a|each|every|which|what|who|how|when|where
     watch|observe ~2 one|a|two pair|four|group|row|dancer

@@ -10,7 +10,9 @@ _LISTS = {
         "=gestures =statues =pictures =poses =jumps =turns =pauses =travels =sounds =words =lines "
         "drumbeat =claps =parts =sections =ideas =balances"
     ),
-    "moves": "move movement order word name shape it them step count sequence pattern action phrase",
+    "moves": (
+        "move movement order word name shape it them step count sequence pattern action phrase"
+    ),
     "keep": (
         "memorise memorize recall memory rehearse practise practice repeat rerun relearn recite"
     ),
