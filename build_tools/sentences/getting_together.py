@@ -291,16 +291,9 @@ def other_groupings(text: str, grouping: str) -> tuple[str, ...]:
 
     What one over does is left out of it. "A larger group" is also half of the class, or all.
     """
-    rest = ". ".join(one for one in _sentences(text) if not LEFT_OVER.mentioned(one))
+    rest = ". ".join(one for one in read(text).sentences if not LEFT_OVER.mentioned(one))
     if _SAME[grouping].said(rest):
         return ()
     led = tuple(name for name, words in _LED_TO.items() if name != grouping and words.said(rest))
     named = tuple(name for name in led if name not in ("alone", "pairs"))
     return named or (() if _COMES_TO[grouping].said(rest) else led)
-
-
-def _sentences(text: str) -> list[str]:
-    reading = read(text)
-    last = reading.words[-1].sentence if reading.words else -1
-    rows = (reading.sentence(number) for number in range(last + 1))
-    return [text[row[0].start : row[-1].end] for row in rows]

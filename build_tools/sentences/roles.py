@@ -41,7 +41,7 @@ LEADING = Saying(
     be|as ?the|a ~1 @crown
     one|=a|=ones|partner|leader|first|=odds ?one|=a ~2 @leads ~~8 =b|=twos|two|other|partner|
         follower|=evens|rest ~3 @follows
-    =a|=b|one|two|=ones|=twos ?be|is the|a ~6 ?and|, =b|=a|=twos|two|other ~1 the|a
+    =a|=b|one|two|=ones|=twos ?be|is the|a ~~6 =b|=a|=twos|two|other ~1 the|a
     one|a|the|=first|@best ~2 @pupil|@best ~6 @plays ~~16 @rest|others
     #1..3 @pupil ~6 @plays ~~16 @rest|others
     #1..3 @pupil ~1 be|is the|a
