@@ -12,16 +12,24 @@ import pytest
 from tests.support.banks import ROOT
 
 PARTS = [
-    *(("TO", "DO"), ("FIX", "ME"), ("XX", "X"), ("Not", "Implemented"), ("tran", "script")),
-    *(("C", "EO"), ("pytest.", "skip"), ("skip", "if"), ("x", "fail"), ("import", "orskip")),
-    *(
-        ("unittest.", "skip"),
-        ("py", "pi."),
-        ("npm", "js"),
-        ("deb.", "debian"),
-        ("files.python", "hosted"),
-    ),
-    *(("/wo", "rk/"), ("/ro", "ot/"), ("trade", ".md")),
+    ("TO", "DO"),
+    ("FIX", "ME"),
+    ("XX", "X"),
+    ("Not", "Implemented"),
+    ("tran", "script"),
+    ("C", "EO"),
+    ("pytest.", "skip"),
+    ("skip", "if"),
+    ("x", "fail"),
+    ("import", "orskip"),
+    ("unittest.", "skip"),
+    ("py", "pi."),
+    ("npm", "js"),
+    ("deb.", "debian"),
+    ("files.python", "hosted"),
+    ("/wo", "rk/"),
+    ("/ro", "ot/"),
+    ("trade", ".md"),
 ]
 WORDS = [a + b for a, b in PARTS]
 PATTERN = re.compile("|".join(rf"(?<![A-Za-z]){re.escape(word)}" for word in WORDS))

@@ -42,8 +42,19 @@ PUBLISHED = {
 PROPERTIES = {
     "LearningResource": {"educationalLevel", "learningResourceType", "teaches"},
     "CreativeWork": {
-        *("about", "author", "creditText", "datePublished", "hasPart", "inLanguage", "isBasedOn"),
-        *("keywords", "license", "position", "publisher", "timeRequired", "version"),
+        "about",
+        "author",
+        "creditText",
+        "datePublished",
+        "hasPart",
+        "inLanguage",
+        "isBasedOn",
+        "keywords",
+        "license",
+        "position",
+        "publisher",
+        "timeRequired",
+        "version",
     },
     "Thing": {"name", "description"},
 }

@@ -51,7 +51,11 @@ def test_it_holds_the_unit_and_all_that_goes_with_it(slug: str, tmp_path: Path) 
     assert {path[5:]: data for path, data in found.items() if path.startswith("unit/")} == unit
     lessons = [path[:-3] for path in unit if path.startswith("lesson-")]
     assert {path for path in found if not path.startswith("unit/")} == {
-        *("about.json", "credits.txt", "licence.txt", "metadata.jsonld", "pages/index.html"),
+        "about.json",
+        "credits.txt",
+        "licence.txt",
+        "metadata.jsonld",
+        "pages/index.html",
         *(f"pages/{name}.html" for name in lessons),
     }
 

@@ -12,9 +12,31 @@ KINDS = ("gesture", "travel", "jump", "turn", "transfer", "stillness")
 ADVICE = ("say", "look_for", "easier", "harder", "into", "ask")
 DEEDS = ("explore", "make", "develop", "rehearse", "join")
 _SET = {
-    *("as", "by", "direction", "dynamics", "facing", "follows", "formation", "level", "pathway"),
-    *("device", "grouping", "kind", "kinds", "licence", "phase", "size", "years", "of", "with"),
-    *("body_part", "subjects", "teaches", "title", "to", "words"),
+    "as",
+    "by",
+    "direction",
+    "dynamics",
+    "facing",
+    "follows",
+    "formation",
+    "level",
+    "pathway",
+    "device",
+    "grouping",
+    "kind",
+    "kinds",
+    "licence",
+    "phase",
+    "size",
+    "years",
+    "of",
+    "with",
+    "body_part",
+    "subjects",
+    "teaches",
+    "title",
+    "to",
+    "words",
 }
 """Fields whose words are names, or come from a list."""
 _SENTENCE = re.compile(r"(?<=[.!?])\s+")

@@ -110,7 +110,15 @@ def test_owners_and_short_forms() -> None:
     assert [
         w.form for w in read("Your partner’s hand; we'll go, it's the dancers' turn").words
     ] == [
-        *("your", "partner", "hand", "we", "go", "it", "the", "dancers", "turn"),
+        "your",
+        "partner",
+        "hand",
+        "we",
+        "go",
+        "it",
+        "the",
+        "dancers",
+        "turn",
     ]
     assert word("Your partner's hand", "partner").owner
 

@@ -415,8 +415,11 @@ def test_the_fit_goes_to_the_next_lesson_the_card_the_wall_and_back(
         seen.page.locator("#at-fit-space").select_option("half")
         here = seen.page.evaluate(ON_PAGE)
         for page in (
-            *("lesson-4.html", "lesson-4-card.html", "lesson-4-wall.html"),
-            *("lesson-4.html", "lesson-3.html"),
+            "lesson-4.html",
+            "lesson-4-card.html",
+            "lesson-4-wall.html",
+            "lesson-4.html",
+            "lesson-3.html",
         ):
             way = seen.page.locator(f'a[data-carry][href^="{page}#"]').first
             with seen.page.expect_navigation():

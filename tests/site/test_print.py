@@ -275,8 +275,14 @@ def test_these_checks_notice_a_spoilt_print(browser: Browser, site: Path, tmp_pa
         sheet = Sheet(printed(at.page, MARGIN, greys=True), pieces, says, drawn)
     wrong = "\n".join(faults(sheet, "A unit, lesson 1, edition 1"))
     for told in (
-        *(" sides", "margins", "at its foot", "body text of 9.0", "under 11.0 points"),
-        *("typefaces", "said in [9.0] points", "pale in greys"),
+        " sides",
+        "margins",
+        "at its foot",
+        "body text of 9.0",
+        "under 11.0 points",
+        "typefaces",
+        "said in [9.0] points",
+        "pale in greys",
     ):
         assert told in wrong
     assert parted(sheet)

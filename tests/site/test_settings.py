@@ -131,8 +131,15 @@ def test_nonsense_in_the_address_gets_a_plain_sentence(
 @pytest.mark.parametrize(
     "kept",
     [
-        *("{", "null", "[]", '"x"', '{"version":2}', '{"version":1,"fit":{"available":"many"}}'),
-        *('{"version":1,"fit":7}', '{"version":1,"seen":{"rock-pool/3":"maybe"}}', ""),
+        "{",
+        "null",
+        "[]",
+        '"x"',
+        '{"version":2}',
+        '{"version":1,"fit":{"available":"many"}}',
+        '{"version":1,"fit":7}',
+        '{"version":1,"seen":{"rock-pool/3":"maybe"}}',
+        "",
     ],
 )
 def test_corrupt_settings_are_as_if_there_were_none(

@@ -101,7 +101,17 @@ def test_reading_minutes(word_count: int, minutes: float) -> None:
 
 def test_words() -> None:
     assert words("Don’t rush: 8 counts, side-step (the class's) “wave” - then 1/2.") == (
-        *("Don’t", "rush", "8", "counts", "side-step", "the", "class's", "wave", "then", "1", "2"),
+        "Don’t",
+        "rush",
+        "8",
+        "counts",
+        "side-step",
+        "the",
+        "class's",
+        "wave",
+        "then",
+        "1",
+        "2",
     )
 
 

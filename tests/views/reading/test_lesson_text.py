@@ -77,8 +77,14 @@ BY_PATH: dict[tuple[str | int, ...], tuple[str, str]] = {
     ("words", "gust"): ("words", "gust: a burst of wind"),
 }
 NAMES_AND_CHOICES = {
-    *("phase", "grouping", "who", "makes", "teaches", "end_points"),
-    *("lesson", "minutes"),
+    "phase",
+    "grouping",
+    "who",
+    "makes",
+    "teaches",
+    "end_points",
+    "lesson",
+    "minutes",
 }
 
 
