@@ -12,10 +12,11 @@ import os
 import shutil
 import tempfile
 from collections.abc import Iterable
+from functools import cache
 from pathlib import Path
 from typing import Any
 
-from jinja2 import Environment, StrictUndefined
+from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from mkdocs.commands.build import build
 from mkdocs.config import load_config
 from mkdocs.config.defaults import MkDocsConfig
@@ -25,7 +26,7 @@ from mkdocs.structure.pages import Page as MkDocsPage
 from mkdocs.utils.templates import TemplateContext
 
 from build_tools.pages.page import Page
-from build_tools.places import PROJECT
+from build_tools.places import PAGES, PROJECT
 
 
 def render(pages: Iterable[Page], out: Path) -> None:
@@ -49,21 +50,30 @@ def _config(docs: Path, site: Path) -> MkDocsConfig:
     config.nav = []
     # no "not found" page and no map of the site: both would hold absolute addresses
     config.theme.static_templates.clear()
+    # nor are the theme's thousands of icons listed anew for each batch
+    config.theme.dirs = [str(PAGES)]
     return config
 
 
+@cache
+def _environment() -> Environment:
+    """One for all batches, so that each template is compiled once.
+
+    Other than MkDocs' own it escapes, and a mistyped name in a template does not pass.
+    """
+    return Environment(loader=FileSystemLoader(PAGES), autoescape=True, undefined=StrictUndefined)
+
+
 class _GeneratedPages(BasePlugin):  # type: ignore[no-untyped-call, type-arg, unused-ignore]
-    """Hands MkDocs its pages, takes the theme's own files out, and turns escaping on."""
+    """Hands MkDocs its pages and templates, and takes the theme's own files out."""
 
     def __init__(self, pages: tuple[Page, ...]) -> None:
         super().__init__()
         self._pages = {page.path.removesuffix(".html") + ".md": page for page in pages}
 
-    def on_env(self, env: Environment, **_: Any) -> Environment:
-        """MkDocs leaves escaping off; a mistyped name in a template shall not pass either."""
-        env.autoescape = True
-        env.undefined = StrictUndefined
-        return env
+    def on_env(self, _env: Environment, **_: Any) -> Environment:
+        """Our templates, in place of MkDocs' and the theme's."""
+        return _environment()
 
     def on_files(self, _files: Files, *, config: MkDocsConfig) -> Files:
         """Only our pages: no file of the theme and nothing from a docs folder."""

@@ -83,7 +83,7 @@ def rule_entries() -> tuple[RuleEntry, ...]:
 
 
 def notices() -> tuple[Notice, ...]:
-    """Every part that is bundled or used to build the pages, from NOTICES.json."""
+    """Every part that is bundled or that the software uses, from NOTICES.json."""
     listed = json.loads((PROJECT / "NOTICES.json").read_text(encoding="utf-8"))
     return tuple(Notice(**entry) for entry in (*listed["bundled"], *listed["packages"]))
 

@@ -1,4 +1,4 @@
-"""What the project bundles and what it builds the site with: name, version, licence, digest.
+"""What the project bundles and what its software uses: name, version, licence, digest.
 
 Read from the locks, not from the machine, so that every system writes the same `NOTICES.json`.
 """
@@ -21,7 +21,6 @@ FONT_FOLDER = Path("build_tools/pages/frame/fonts")
 LICENCE_FOLDER = Path("build_tools/packs/licence_texts")
 LICENCE_SOURCE = ("spdx-license-list", "6.12.0", "CC0-1.0")
 """Where the licences' texts were taken from: the npm package's name, version and licence."""
-THEME = "mkdocs-material"
 PIN = re.compile(r"^(?P<name>[a-z0-9.-]+)==(?P<version>[^\s;]+)(?: *; *(?P<marker>[^\\]+?))? *\\?$")
 HASH = re.compile(r"--hash=(?P<hash>sha256:[0-9a-f]{64})")
 COMMENT = "    # "
@@ -41,7 +40,7 @@ class Pin:
 
 @dataclass(frozen=True, slots=True)
 class UsedPart:
-    """One part that is bundled, or that builds the site."""
+    """One part that is bundled, or that the software uses."""
 
     name: str
     version: str
@@ -112,10 +111,8 @@ def licence_of(about: PackageMetadata) -> str:
 
 
 def package_notice(pin: Pin) -> UsedPart:
-    """The notice of one package that builds the site."""
-    role = "builds the site; nothing of it is published"
-    if pin.name == THEME:
-        role = "builds the site; its styles, scripts and icons are published"
+    """The notice of one package that the software uses."""
+    role = "used by the software; nothing of it is published"
     if pin.marker:
         # Not installed on every system, so its own words cannot be read everywhere alike.
         licence = f"see the package, which is installed where {pin.marker}"
@@ -134,7 +131,9 @@ def font_notices(root: Path) -> list[UsedPart]:
 
 def licence_notices(root: Path) -> list[UsedPart]:
     """A notice for each licence's text that a pack may carry."""
-    return bundled(root, LICENCE_FOLDER, LICENCE_SOURCE, "bundled: goes with a pack")
+    return bundled(
+        root, LICENCE_FOLDER, LICENCE_SOURCE, "bundled: goes with a pack under that licence"
+    )
 
 
 def bundled(root: Path, folder: Path, source: tuple[str, str, str], role: str) -> list[UsedPart]:

@@ -1,4 +1,4 @@
-"""NOTICES.json names every bundled part and every package that builds the site."""
+"""NOTICES.json names every bundled part and every package that the software uses."""
 
 from __future__ import annotations
 

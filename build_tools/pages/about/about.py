@@ -17,16 +17,16 @@ PATH = "about.html"
 
 @dataclass(frozen=True, slots=True)
 class Notice:
-    """One part that is bundled or that builds the site."""
+    """One part that is bundled or that the software uses."""
 
     name: str
     """The part's name."""
     version: str
-    """Its version."""
+    """As the lock or the file itself says it, such as 9.5.49."""
     licence: str
-    """Its licence."""
+    """By its SPDX id where it has one, such as MIT."""
     digest: str
-    """The digest of exactly what was used."""
+    """Of the bundled file itself; of a package, the first that the lock names for it."""
     role: str
     """What it is there for."""
 
@@ -42,7 +42,7 @@ class UnitRights:
     edition: str
     """Which edition."""
     licence: str
-    """Its licence."""
+    """In words, with the address where it is published."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,7 +58,7 @@ class AboutView:
     units: tuple[UnitRights, ...]
     """The rights of every unit."""
     notices: tuple[Notice, ...]
-    """Every part that is bundled or that builds the site."""
+    """Every part that is bundled or that the software uses."""
 
 
 def about_page(bank: Bank, units: tuple[Unit, ...], notices: Sequence[Notice]) -> Page:

@@ -49,7 +49,7 @@ class BookletView:
     unit: Link
     """The way to the unit's page."""
     title: str
-    """The unit's title."""
+    """As the unit names itself; the heading of the title side."""
     summary: str
     """What the dance will be."""
     facts: tuple[Labelled, ...]
@@ -63,7 +63,7 @@ class BookletView:
     collect: tuple[str, ...]
     """What to collect for the whole unit."""
     wear: str
-    """What pupils wear."""
+    """Clothes and feet, in the author’s words."""
     lessons: tuple[BoundLesson, ...]
     """The lessons in order."""
     tried: str

@@ -63,7 +63,7 @@ class CardView:
     ways: Ways
     """The ways to the other views of the lesson."""
     title: str
-    """The lesson's title."""
+    """What the lesson is called, without its number."""
     pupils_make: str
     """What pupils will have made by the end."""
     minutes: str
@@ -71,7 +71,7 @@ class CardView:
     safety: tuple[str, ...]
     """What to check and say before they move."""
     steps: tuple[CardStep, ...]
-    """The steps."""
+    """In the order of the lesson, one on the card at a time."""
     trouble: tuple[Labelled, ...]
     """One line for each thing that can go wrong."""
     short_of_time: str | None

@@ -93,7 +93,7 @@ class PlayingView:
     slowest: int | None
     """The slowest tempo that the youngest can keep; None where no age is known."""
     fastest: int | None
-    """The fastest."""
+    """The most beats a minute that the player takes."""
     age: int | None
     """The age of the youngest."""
 

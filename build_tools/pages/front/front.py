@@ -34,7 +34,7 @@ class UnitEntry:
     """One unit in the list."""
 
     title: str
-    """The unit's title."""
+    """The words of the link to it."""
     href: str
     """Where its page is."""
     summary: str
@@ -66,7 +66,7 @@ class FrontView:
     frame: Frame
     """What stands around the content."""
     heading: str
-    """The heading of the page."""
+    """What the page asks its reader to do."""
     lead: str
     """One sentence of what this is."""
     years: tuple[Option, ...]

@@ -15,11 +15,11 @@ class Ways:
     """The ways from a view for the hall to the others of the same lesson."""
 
     lesson: Link
-    """The lesson's page."""
+    """To the page that is read in the morning."""
     card: Link
     """The card for the hand."""
     wall: Link
-    """The wall for pupils."""
+    """To what pupils see, large."""
 
 
 def ways(lesson: Lesson) -> Ways:

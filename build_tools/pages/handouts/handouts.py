@@ -64,7 +64,7 @@ class WordCard:
     """A word to cut out and put up."""
 
     word: str
-    """The word."""
+    """Printed large, for pupils to see from afar."""
     wide: bool
     """Whether it needs a side's whole width."""
 
@@ -92,11 +92,11 @@ class HandoutsView:
     lesson: Link
     """The way to the lesson."""
     number: int
-    """The lesson's number."""
+    """Which lesson of the unit, from 1."""
     planned: str
     """For how many pupils it is planned."""
     strips: tuple[StripView, ...]
-    """The strips."""
+    """What pupils dance, move by move, one for each group to hold."""
     words: tuple[Labelled, ...]
     """The lesson's words with their plain meanings."""
     actions: tuple[WordCard, ...]

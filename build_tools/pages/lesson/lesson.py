@@ -71,11 +71,11 @@ class LessonView:
     place: str
     """Which lesson of how many."""
     title: str
-    """The lesson's title."""
+    """What the lesson is called, without its number."""
     pupils_make: str
     """What pupils will have made by the end."""
     focus: str
-    """What the lesson is for."""
+    """What pupils get better at, as a sentence."""
     picture: Picture
     """What is made today, drawn."""
     minutes: str
@@ -103,7 +103,7 @@ class LessonView:
     story: StoryView | None
     """Where pupils are coming from."""
     steps: tuple[StepView, ...]
-    """The steps."""
+    """In order, each with everything a teacher says and looks for."""
     talk: TalkView | None
     """Looking and talking, and where the next lesson starts."""
     not_dancing: str

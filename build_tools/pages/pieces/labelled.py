@@ -10,6 +10,6 @@ class Labelled:
     """A line with a label before it."""
 
     label: str
-    """The label."""
+    """What the line is about, in a word or a few."""
     words: str
     """The line."""

@@ -15,9 +15,9 @@ class LessonEntry:
     """One lesson in the unit's list."""
 
     number: int
-    """The lesson's number."""
+    """Which lesson of the unit, from 1."""
     title: str
-    """Its title."""
+    """What the lesson is called."""
     href: str
     """Where its page is."""
     minutes: str

@@ -26,7 +26,7 @@ class TalkView:
     who: str
     """Who looks at whom."""
     at: str
-    """At what."""
+    """What of the dance they look at, such as the whole dance."""
     looking_for: str
     """The one thing looked for."""
     questions: tuple[QuestionView, ...]

@@ -44,7 +44,7 @@ class PartLicence:
     title: str
     """What the part is."""
     licence: str
-    """Its licence."""
+    """By its SPDX id."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,7 +76,7 @@ class UnitReview:
     """One unit as an adviser looks at it."""
 
     title: str
-    """Its title."""
+    """As the unit names itself."""
     anchor: str
     """Its name in links on this page."""
     href: str | None
@@ -86,7 +86,7 @@ class UnitReview:
     age: str
     """How long ago that was, on the bank's own day."""
     licence: str
-    """Its licence."""
+    """By its SPDX id."""
     parts: tuple[PartLicence, ...]
     """The licences of its parts."""
     problems: tuple[ProblemView, ...]
@@ -116,7 +116,7 @@ class CoverageRow:
     """One word of dance."""
 
     word: str
-    """The word."""
+    """What pupils meet by doing it, such as turn or canon."""
     units: tuple[str, ...]
     """For each school year, how many units meet it; a dash for none."""
 
@@ -126,7 +126,7 @@ class CoverageTable:
     """The words under one heading."""
 
     heading: str
-    """The heading."""
+    """Actions, space, dynamics or relationships."""
     anchor: str
     """Its name in links."""
     years: tuple[str, ...]
@@ -140,7 +140,7 @@ class RepeatView:
     """Something that more than one unit has."""
 
     what: str
-    """What it is."""
+    """What comes again, in words."""
     units: tuple[Link, ...]
     """The units, on this page."""
 

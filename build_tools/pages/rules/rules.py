@@ -65,7 +65,7 @@ class FamilyView:
     anchor: str
     """Its name in links."""
     rules: tuple[RuleView, ...]
-    """Its rules."""
+    """In the order of their names."""
 
 
 @dataclass(frozen=True, slots=True)

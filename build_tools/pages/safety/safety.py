@@ -21,7 +21,7 @@ class SafetyView:
     frame: Frame
     """What stands around the content."""
     title: str
-    """The page's title."""
+    """As the bank’s safety.md says it."""
     notes: Markup
     """The notes on safety."""
 

@@ -27,9 +27,9 @@ class SheetLesson:
     """One lesson on the sheet."""
 
     number: int
-    """The lesson's number."""
+    """Which lesson of the unit, from 1."""
     title: str
-    """Its title."""
+    """What the lesson is called."""
     adds: str
     """What it adds to the dance, in one line."""
 
@@ -45,7 +45,7 @@ class SheetView:
     unit: Link
     """The way to the unit."""
     title: str
-    """The unit's title."""
+    """As the unit names itself."""
     summary: str
     """What the dance will be."""
     facts: tuple[Labelled, ...]

@@ -45,7 +45,7 @@ class ItemView:
     """One picture, sound, poem or object of the stimulus."""
 
     title: str
-    """Its title."""
+    """What the thing is called by whoever made it."""
     src: str | None
     """The picture's file, relative to the page; None where it is no picture."""
     text_version: str | None
@@ -99,7 +99,7 @@ class UnitView:
     language: str
     """The language the unit is written in, as a language tag."""
     title: str
-    """The unit's title."""
+    """As the unit names itself."""
     summary: str
     """What the dance will be."""
     facts: tuple[Labelled, ...]
@@ -135,7 +135,7 @@ class UnitView:
     collect: tuple[Labelled, ...]
     """What to collect; the words say which lessons use it."""
     wear: str
-    """What pupils wear."""
+    """Clothes and feet, in the author’s words."""
     without_props: str
     """How to do without."""
     skills: tuple[Labelled, ...]

@@ -40,7 +40,7 @@ class SectionView:
     """One section of the dance."""
 
     letter: str
-    """Its letter."""
+    """By which the form names it, such as B."""
     idea: str
     """What it is about."""
     length: str

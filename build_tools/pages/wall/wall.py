@@ -46,7 +46,7 @@ class WallSection:
     """One section in the order of the dance."""
 
     letter: str
-    """Its letter."""
+    """By which the form names it, such as B."""
     idea: str
     """What it is about, in a few words."""
 
@@ -86,9 +86,9 @@ class WallView:
     ways: Ways
     """The ways to the other views of the lesson."""
     title: str
-    """The lesson's title."""
+    """What the lesson is called, without its number."""
     steps: tuple[WallStep, ...]
-    """The steps."""
+    """In the order of the lesson, one on the wall at a time."""
 
 
 def wall_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:

@@ -25,7 +25,7 @@ class WordView:
     """One word."""
 
     word: str
-    """The word."""
+    """A word of the trade, as teachers say it."""
     plain: str
     """What it means in plain words."""
     in_class: str | None

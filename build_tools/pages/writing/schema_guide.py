@@ -20,7 +20,7 @@ class FieldGuide:
     needed: bool
     """Whether every file has it."""
     meaning: str
-    """What it is for."""
+    """The schema’s own description of the field."""
     form: str
     """What may be written: a line of words, a number; empty where the meaning says it."""
     example: str | None

@@ -42,7 +42,7 @@ class FileGuide:
     file: str
     """The file's name."""
     meaning: str
-    """What it is for."""
+    """The schema’s own description of such a file."""
     fields: tuple[FieldGuide, ...]
     """Its fields, in the order of the schema."""
 
