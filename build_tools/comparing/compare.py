@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 from build_tools.comparing.change import Change, Weight, WrittenUnit
-from build_tools.comparing.labels import LESSON, UNIT
+from build_tools.comparing.labels import LESSON, UNIT, Label, Labels
 from build_tools.comparing.lists import listed, texts_listed
 from build_tools.comparing.pairing import likeness_of_fields, likeness_of_texts, moved, paired
 from build_tools.comparing.phrases import as_words, changed, minutes
@@ -51,7 +51,7 @@ def _unit_fields(old: Fields, new: Fields) -> Iterator[Change]:
         elif name in ("skills", "transitions", "ending", "curriculum"):
             yield from listed(UNIT, name, "the unit", before or [], after or [])
         elif name in ("years", "adapted_from", "builds_on", "leads_to"):
-            yield _whole(UNIT[name], "the unit", before, after)
+            yield _whole(UNIT.of(name), "the unit", before, after)
         else:
             yield from _field(UNIT, name, "the unit", before, after)
 
@@ -168,9 +168,7 @@ def _named(field: str, old: Fields, new: Fields) -> Iterator[Change]:
         yield Change(f"the order of the {kind}s changed", Weight.WORDING)
 
 
-def _mapping(
-    labels: Mapping[str, tuple[str, Weight]], path: str, where: str, old: Fields, new: Fields
-) -> Iterator[Change]:
+def _mapping(labels: Labels, path: str, where: str, old: Fields, new: Fields) -> Iterator[Change]:
     for name in _names(old, new):
         before, after = old.get(name), new.get(name)
         if before == after:
@@ -189,10 +187,8 @@ def _each(where: str, called: str, old: Fields, new: Fields) -> Iterator[Change]
             yield Change(said, Weight.WORDING)
 
 
-def _field(
-    labels: Mapping[str, tuple[str, Weight]], path: str, where: str, old: Any, new: Any
-) -> Iterator[Change]:
-    label, weight = labels[path]
+def _field(labels: Labels, path: str, where: str, old: Any, new: Any) -> Iterator[Change]:
+    label, weight = labels.of(path)
     if path in ("steps[].minutes", "minutes") and isinstance(old, int) and isinstance(new, int):
         yield Change(minutes(where, old, new), weight)
     elif isinstance(old, list) and isinstance(new, list):
@@ -201,7 +197,7 @@ def _field(
         yield _whole((label, weight), where, old, new)
 
 
-def _whole(labelled: tuple[str, Weight], where: str, old: Any, new: Any) -> Change:
+def _whole(labelled: Label, where: str, old: Any, new: Any) -> Change:
     label, weight = labelled
     return Change(changed(where, label, old, new), weight)
 

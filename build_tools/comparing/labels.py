@@ -5,11 +5,37 @@ A path is written with dots; `[]` stands for any place in a list, `*` for any na
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from dataclasses import dataclass
+
 from build_tools.comparing.change import Weight
+from build_tools.schema_check.descriptions import description_at
+from build_tools.schema_check.wording import lower_first
 
 W, T, D = Weight.WORDING, Weight.TEACHING, Weight.DANCE
+Label = tuple[str, Weight]
+_SENTENCE_END = ". "
 
-UNIT: dict[str, tuple[str, Weight]] = {
+
+@dataclass(frozen=True, slots=True)
+class Labels:
+    """What the fields of one kind of file are called, by their paths."""
+
+    kind: str
+    known: Mapping[str, Label]
+
+    def of(self, path: str) -> Label:
+        """The label of the field at `path`; of a field that is new, what its schema says of it."""
+        return self.known.get(path) or (_from_schema(self.kind, path), Weight.TEACHING)
+
+
+def _from_schema(kind: str, path: str) -> str:
+    name = path.replace("[]", "").rpartition(".")[2]
+    first, _, _ = description_at(kind, path).partition(_SENTENCE_END)
+    return f"`{name}` ({lower_first(first)})" if first else f"`{name}`"
+
+
+_UNIT: dict[str, Label] = {
     "format": ("the format of the files", T),
     "title": ("the title", W),
     "publisher": ("the publisher", W),
@@ -83,7 +109,7 @@ UNIT: dict[str, tuple[str, Weight]] = {
     "tried.changed": ("what was changed after trying it", W),
 }
 
-LESSON: dict[str, tuple[str, Weight]] = {
+_LESSON: dict[str, Label] = {
     "title": ("the title", W),
     "focus": ("the focus", W),
     "pupils_make": ("what pupils make", W),
@@ -137,3 +163,6 @@ LESSON: dict[str, tuple[str, Weight]] = {
     "not_dancing": ("the part for who cannot dance today", W),
     "safety": ("what to check for safety", T),
 }
+
+UNIT = Labels("unit", _UNIT)
+LESSON = Labels("lesson", _LESSON)

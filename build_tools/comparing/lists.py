@@ -6,6 +6,7 @@ from collections.abc import Callable, Hashable, Iterator, Mapping, Sequence
 from typing import Any
 
 from build_tools.comparing.change import Change, Weight
+from build_tools.comparing.labels import Labels
 from build_tools.comparing.pairing import (
     likeness_of_fields,
     likeness_of_texts,
@@ -15,7 +16,6 @@ from build_tools.comparing.pairing import (
 from build_tools.comparing.phrases import as_words, changed
 
 Fields = Mapping[str, Any]
-Labels = Mapping[str, tuple[str, Weight]]
 _ACTIONS = ("travel", "turn", "jump", "gesture", "stillness", "transfer")
 
 _THINGS: dict[str, tuple[str, tuple[str, ...], Weight]] = {
@@ -66,7 +66,7 @@ def listed(
             called = f"{kind} {_called(names, new[n], n)}"
             yield from _parts(labels, path, f"{where}: {called}", weight, old[o], new[n])
     if moved(pairs):
-        label = labels[path][0] if path in labels else f"{kind}s".removeprefix("the ")
+        label = labels.known[path][0] if path in labels.known else f"{kind}s"
         yield Change(f"{where}: the order of {label.removeprefix('the ')} changed", weight)
 
 
@@ -77,7 +77,7 @@ def _parts(
         before, after = old.get(name), new.get(name)
         if before == after:
             continue
-        label, heavy = labels.get(f"{path}[].{name}", (_plain_name(path, name), weight))
+        label, heavy = labels.known.get(f"{path}[].{name}", (_plain_name(path, name), weight))
         yield Change(changed(where, label, before, after), heavy)
 
 

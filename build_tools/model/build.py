@@ -7,6 +7,7 @@ from typing import Any
 
 from build_tools.model.build_dance import build_dance
 from build_tools.model.build_lesson import build_lesson
+from build_tools.model.known_fields import known
 from build_tools.model.unit import (
     Ancestor,
     CurriculumLink,
@@ -52,15 +53,17 @@ def build_unit(
         subjects=tuple(data["subjects"]),
         summary=data["summary"],
         stimulus=_stimulus(data["stimulus"]),
-        end_points={name: EndPoint(name, **e) for name, e in data["end_points"].items()},
-        skills=tuple(Skill(**s) for s in data["skills"]),
+        end_points={
+            name: EndPoint(name, **known(EndPoint, e)) for name, e in data["end_points"].items()
+        },
+        skills=tuple(Skill(**known(Skill, s)) for s in data["skills"]),
         dance=build_dance(data),
-        curriculum=tuple(CurriculumLink(**c) for c in data["curriculum"]),
+        curriculum=tuple(CurriculumLink(**known(CurriculumLink, c)) for c in data["curriculum"]),
         builds_on=_neighbours(data["builds_on"]),
         leads_to=_neighbours(data["leads_to"]),
         words=dict(data.get("words", {})),
         kit=Kit(data["kit"]["wear"], tuple(data["kit"]["collect"]), data["kit"]["without_props"]),
-        space=Space(**data["space"]),
+        space=Space(**known(Space, data["space"])),
         allow=dict(data.get("allow", {})),
         tried=_tried(data["tried"]),
         lessons=tuple(built),
@@ -70,8 +73,8 @@ def build_unit(
 
 
 def _parent(data: Any) -> Parent:
-    earlier = tuple(Ancestor(**one) for one in data.get("earlier", ()))
-    return Parent(**{**data, "earlier": earlier})
+    earlier = tuple(Ancestor(**known(Ancestor, one)) for one in data.get("earlier", ()))
+    return Parent(**{**known(Parent, data), "earlier": earlier})
 
 
 def _year(written: int | float | str) -> str:

@@ -21,6 +21,7 @@ from build_tools.model.dance import (
     Standing,
     Transition,
 )
+from build_tools.model.known_fields import known
 
 Data = Mapping[str, Any]
 ACTION_KINDS = ("travel", "turn", "jump", "gesture", "stillness", "transfer")
@@ -135,8 +136,8 @@ def _section(letter: str, data: Data, usual: Sound) -> Section:
         ends_on=uncounted.get("ends_on"),
         improvised_from=improvised.get("start"),
         improvised_rules=tuple(improvised.get("rules", [])),
-        start=Standing(**data["start"]),
-        end=Standing(**data["end"]),
+        start=Standing(**known(Standing, data["start"])),
+        end=Standing(**known(Standing, data["end"])),
         danced=tuple(_passage(p) for p in data.get("danced", [])),
         sound=_sound(data["sound"]) if "sound" in data else usual,
     )

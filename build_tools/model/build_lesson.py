@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from build_tools.model.build_dance import counts, whole
+from build_tools.model.known_fields import known, texts
 from build_tools.model.lesson import Lesson, LookAndTalk, Next, Question, Step
 from build_tools.source.document import Document
 
@@ -29,8 +30,8 @@ def build_lesson(document: Document) -> Lesson:
         never_did_last=data.get("never_did_last"),
         steps=tuple(_step(s) for s in data["steps"]),
         look_and_talk=_look_and_talk(talk) if talk else None,
-        change=dict(data.get("change", {})),
-        trouble=dict(data["if"]),
+        change=texts(data.get("change", {})),
+        trouble=texts(data["if"]),
         not_dancing=data["not_dancing"],
         safety=tuple(data["safety"]),
         words=dict(data.get("words", {})),
@@ -81,5 +82,5 @@ def _look_and_talk(data: Data) -> LookAndTalk:
         looking_for=data["looking_for"],
         end_points=tuple(data.get("end_points", [])),
         questions=_questions(data["questions"]),
-        next=Next(**data["next"]) if "next" in data else None,
+        next=Next(**known(Next, data["next"])) if "next" in data else None,
     )

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Set
+from collections.abc import Iterator, Set
 from itertools import islice
-from typing import Any
 
 from build_tools.problem import FieldPath, Problem
+from build_tools.schema_check.descriptions import description
 from build_tools.schema_check.misfit import Misfit, as_misfit
-from build_tools.schema_check.schemas import Kind, quick_validator, schema, validator
+from build_tools.schema_check.schemas import Kind, quick_validator, validator
 from build_tools.schema_check.wording import (
     Said,
     cut_short,
@@ -36,7 +36,7 @@ def check_document(document: Document, kind: Kind) -> list[Problem]:
     for misfit in sorted(misfits, key=_plainest_first):
         if misfit.path in spoilt and misfit.keyword in _FOLLOW_ON:
             continue
-        for rule, path, (message, help_) in _say(misfit, meant):
+        for rule, path, (message, help_) in _say(misfit, meant, kind):
             problems.add(document.problem(rule, "error", path, message, help_))
         if misfit.keyword != "required":
             spoilt.add(misfit.path)
@@ -63,7 +63,7 @@ def _meant(misfit: Misfit) -> Iterator[str]:
 
 
 def _say(
-    misfit: Misfit, meant: Set[tuple[FieldPath, str]]
+    misfit: Misfit, meant: Set[tuple[FieldPath, str]], kind: Kind
 ) -> Iterator[tuple[str, FieldPath, Said]]:
     properties = misfit.schema.get("properties", {})
     if misfit.is_name:
@@ -76,20 +76,10 @@ def _say(
         # every absent field is named by each complaint about one of them; the set keeps one
         for name in misfit.bound:
             if name not in misfit.value and (misfit.path, name) not in meant:
-                said = missing_field(name, description(properties.get(name, {})))
+                said = missing_field(name, description(properties.get(name, {}), kind))
                 yield "missing-field", misfit.path, said
     else:
         yield "wrong-value", misfit.path, wrong_value(field_name(misfit.path), misfit)
-
-
-def description(part: Mapping[str, Any]) -> str:
-    """What a field of a schema is for, following its reference where it has no words itself."""
-    while "description" not in part and "$ref" in part:
-        where, _, inner = part["$ref"].partition("#/")
-        part = schema(where.removeprefix("bank:")) if where else schema("unit")
-        for step in inner.split("/"):
-            part = part[step]
-    return str(part.get("description", ""))
 
 
 def field_name(path: FieldPath) -> str:

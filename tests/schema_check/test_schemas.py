@@ -11,7 +11,7 @@ import jsonschema_rs
 import pytest
 from jsonschema import Draft202012Validator
 
-from build_tools.schema_check.check import description
+from build_tools.schema_check.descriptions import description, description_at
 from build_tools.schema_check.schemas import SCHEMA_FOLDER, schema
 
 NAMES = sorted(p.name.removesuffix(".schema.json") for p in SCHEMA_FOLDER.glob("*.schema.json"))
@@ -69,23 +69,13 @@ def test_each_has_a_title_and_says_what_it_is_for(name: str) -> None:
     assert schema(name)["description"].endswith(".")
 
 
-def followed(name: str, part: dict[str, Any]) -> str:
-    """The part's own words, or those of what it refers to."""
-    if "description" not in part and str(part.get("$ref", "")).startswith("#/"):
-        inner: Any = schema(name)
-        for step in part["$ref"].removeprefix("#/").split("/"):
-            inner = inner[step]
-        return str(inner.get("description", ""))
-    return description(part)
-
-
 @pytest.mark.parametrize(
     ("name", "path", "part"), ALL_PARTS, ids=[f"{n}: {'/'.join(p)}" for n, p, _ in ALL_PARTS]
 )
 def test_every_field_and_item_is_described_in_plain_words(
     name: str, path: tuple[str, ...], part: dict[str, Any]
 ) -> None:
-    words = followed(name, part)
+    words = description(part, name)
     assert len(words) > 5, path
     assert words.endswith("."), words
     assert words[0].isupper() or words.startswith("true"), words
@@ -94,13 +84,13 @@ def test_every_field_and_item_is_described_in_plain_words(
 
 def test_every_needed_field_can_be_asked_for_in_words() -> None:
     asked = 0
-    for _, _, part in ALL_PARTS:
+    for kind, _, part in ALL_PARTS:
         for name in part.get("required", []):
-            assert description(part["properties"][name])
+            assert description(part["properties"][name], kind)
             asked += 1
     for kind in NAMES:
         for name in schema(kind).get("required", []):
-            assert description(schema(kind)["properties"][name])
+            assert description(schema(kind)["properties"][name], kind)
             asked += 1
     assert asked > 80
 
@@ -143,3 +133,22 @@ def test_every_pattern_and_choice_says_in_words_what_it_takes() -> None:
             comment = part.get("$comment", "")
             assert comment, (name, path)
             assert not PROGRAMMERS_WORDS.search(comment), comment
+
+
+@pytest.mark.parametrize(
+    ("kind", "path", "words"),
+    [
+        ("unit", "title", "The unit's title, as"),
+        ("unit", "stimulus.items[].by", "Who made it"),
+        ("unit", "sections.*.start.facing", "Which way the dancers face."),
+        ("unit", "motifs.*.actions[].side", "The side of the body"),
+        ("lesson", "look_and_talk.next.seen", ""),
+        ("lesson", "steps[].ask[].question", ""),
+        ("unit", "stimulus.nothing", None),
+        ("unit", "title.nothing", None),
+        ("unit", "topics.*", None),
+    ],
+)
+def test_what_a_field_is_for_is_found_by_its_place(kind: str, path: str, words: str | None) -> None:
+    found = description_at(kind, path)
+    assert found.startswith(words) and found if words is not None else not found

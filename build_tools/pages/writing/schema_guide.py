@@ -124,10 +124,17 @@ def _plain_form(schema: Schema) -> str:
         return "true or false"
     if schema.get("$comment") and schema.get("$comment") != "some words":
         return str(schema["$comment"])
-    if types == "integer":
-        return f"a whole number from {schema['minimum']} to {schema['maximum']}"
+    if types in ("integer", "number"):
+        return f"{'a whole number' if types == 'integer' else 'a number'}{_bounds(schema)}"
     most = f", {schema['maxLength']} letters at most" if "maxLength" in schema else ""
     return f"a line of words{most}"
+
+
+def _bounds(schema: Schema) -> str:
+    least, most = schema.get("minimum"), schema.get("maximum")
+    if least is not None and most is not None:
+        return f" from {least} to {most}"
+    return f" of {most} at most" if most is not None else "" if least is None else f" from {least}"
 
 
 def _range(schema: Schema, what: str) -> str:
