@@ -16,6 +16,8 @@ _WAIT = 0.1
 def write_whole(path: Path, data: bytes) -> None:
     """Put `data` at `path` in one step: a reader sees the old file or the new one."""
     part = path.with_name(f".{path.name}{PART}")
+    # What a killed run left, or a link that somebody laid there, goes; it is never written through.
+    part.unlink(missing_ok=True)
     try:
         write_down(part, data)
         settle(part)
@@ -27,8 +29,9 @@ def write_whole(path: Path, data: bytes) -> None:
 
 
 def write_down(path: Path, data: bytes) -> None:
-    """Write `data` at `path`; it is on the disk for sure once `settle` has been called."""
-    path.write_bytes(data)
+    """Write `data` at `path`, where nothing is yet; it is sure once `settle` was called."""
+    with path.open("xb") as file:
+        file.write(data)
 
 
 def settle(path: Path) -> None:

@@ -10,7 +10,6 @@ from __future__ import annotations
 import logging
 import os
 import shutil
-import tempfile
 from collections.abc import Iterable
 from functools import cache
 from pathlib import Path
@@ -27,12 +26,13 @@ from mkdocs.utils.templates import TemplateContext
 
 from build_tools.pages.page import Page
 from build_tools.places import PAGES, PROJECT
+from build_tools.scratch import scratch
 
 
 def render(pages: Iterable[Page], out: Path) -> None:
     """Write every page of one batch below the folder `out`, which need not exist."""
-    with tempfile.TemporaryDirectory(prefix="pages-") as scratch:
-        docs, site = Path(scratch) / "docs", Path(scratch) / "site"
+    with scratch("pages") as room:
+        docs, site = room / "docs", room / "site"
         docs.mkdir()
         config = _config(docs, site)
         config.plugins["pages"] = _GeneratedPages(tuple(pages))

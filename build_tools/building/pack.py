@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import hashlib
-import tempfile
 import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
@@ -26,6 +25,7 @@ from build_tools.pages.unit.unit import unit_page
 from build_tools.places import PROJECT
 from build_tools.problem import Problem
 from build_tools.schema_check.schemas import SCHEMA_FOLDER
+from build_tools.scratch import scratch
 
 _SCHEMAS = ("unit", "lesson", "shared")
 
@@ -83,8 +83,7 @@ def _pages(bank: Bank, unit: Unit, sources: Mapping[str, bytes]) -> dict[str, by
     alone = replace(bank, name=unit.publisher, topics={})
     pages = [unit_page(alone, unit), *(lesson_page(alone, unit, one) for one in unit.lessons)]
     names = [page.path.rpartition("/")[2] for page in pages]
-    with tempfile.TemporaryDirectory(prefix="pack-") as scratch:
-        room = Path(scratch)
+    with scratch("pack") as room:
         copy_assets(room)
         render(pages, room)
         folder = room / "units" / unit.slug

@@ -19,7 +19,7 @@ from build_tools.use_cases.publish_site import publish_site, refuse_folder
 def arguments(parser: ArgumentParser) -> None:
     """What it takes."""
     take_readers_folder(parser)
-    parser.add_argument("--keep", type=int, default=KEEP, help="how many editions stay there")
+    parser.add_argument("--keep", type=int, default=KEEP, help="how many editions stay at least")
     take_content(parser)
 
 
@@ -41,10 +41,13 @@ def run(args: Namespace) -> int:
     except CannotPublishError as stopped:
         print(stopped)
         return 1
+    for line in done.mended:
+        print(f"mended: {line}")
     if not done.new:
         print(f"the current edition {done.edition} has the same pages; nothing to publish")
         return 0
     print(f"published {done.edition}: give readers {(target / 'index.html').as_posix()}")
     if done.taken_out:
-        print(f"taken out, since {args.keep} editions are kept: {', '.join(done.taken_out)}")
+        gone = ", ".join(done.taken_out)
+        print(f"taken out, since {args.keep} editions are kept: {gone}; their pages lead on")
     return 0

@@ -26,7 +26,7 @@ def run(args: Namespace) -> int:
     for line in wrong:
         print(line)
     if wrong:
-        print("publish again to get a whole edition, or roll-back to an earlier one")
+        print("`mend` makes it whole from what is here; `publish` does so too, with today's pages")
         return 1
     print(f"{how_many(len(editions_in(target)), 'edition')}, every file as it was published")
     return 0

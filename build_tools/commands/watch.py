@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import tempfile
 from argparse import ArgumentParser, Namespace
 from collections.abc import Sequence
 from http.server import ThreadingHTTPServer
@@ -14,6 +13,7 @@ from build_tools.checking.report_text import as_text, counted
 from build_tools.commands.shared.folders import existing_content, take_content
 from build_tools.misuse import Misuse
 from build_tools.problem import Problem
+from build_tools.scratch import scratch
 from build_tools.use_cases.watch import Found, watch
 
 MOST_PORT = 65535
@@ -28,15 +28,15 @@ def arguments(parser: ArgumentParser) -> None:
 def run(args: Namespace) -> int:
     """Watch until interrupted, with a preview on this machine alone."""
     content, state = existing_content(args.content), State()
-    with tempfile.TemporaryDirectory(prefix="preview-") as folder:
-        out = Path(folder) / "site"
+    with scratch("preview") as folder:
+        out = folder / "site"
         out.mkdir()
         server = _served(out, args.port, state)
         try:
             with saves_below(content) as saves:
                 print(f"preview on http://127.0.0.1:{server.server_port}/index.html", flush=True)
                 print("save a file to check it; Ctrl-C ends this", flush=True)
-                for seen in watch(content, saves, out, Path(folder) / "kept.json"):
+                for seen in watch(content, saves, out, folder / "kept.json"):
                     if isinstance(seen, Found):
                         _tell(content, seen.problems, state)
                     else:

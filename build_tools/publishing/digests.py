@@ -11,10 +11,12 @@ import re
 from collections.abc import Mapping
 from pathlib import Path
 
+from build_tools.publishing.held import read_file
 from build_tools.stray_files import is_beside
+from build_tools.sure_files import PART
 
 MANIFEST = "manifest-sha512.txt"
-_LINE = re.compile(r"([0-9a-f]{128})  (.+)")
+_LINE = re.compile(r"([0-9a-f]{128})  (\S[^\n\r]*)")
 
 
 def digest(data: bytes) -> str:
@@ -25,12 +27,13 @@ def digest(data: bytes) -> str:
 def files_in(folder: Path) -> dict[str, Path]:
     """Every file of `folder` that was published, by its path with `/`, in order.
 
-    So neither the manifest itself nor what a share or a system leaves behind.
+    So neither the manifest itself, nor what a share or a system leaves behind, nor what a killed
+    run left half written: the next run removes it.
     """
     found = {
         path.relative_to(folder).as_posix(): path
         for path in folder.rglob("*")
-        if path.is_symlink() or not path.is_dir()
+        if (path.is_symlink() or not path.is_dir()) and not is_half_written(path)
     }
     return {name: found[name] for name in sorted(found) if name != MANIFEST and not is_beside(name)}
 
@@ -45,16 +48,23 @@ def written(digests: Mapping[str, str]) -> bytes:
     return "".join(f"{value}  {name}\n" for name, value in sorted(digests.items())).encode()
 
 
+def read_list(path: Path) -> dict[str, str] | None:
+    """The digests that a list of files holds; None where it cannot be read as one, or was cut."""
+    raw = read_file(path)
+    try:
+        text = "" if raw is None else raw.decode("utf-8")
+    except UnicodeDecodeError:
+        return None
+    matches = [_LINE.fullmatch(line) for line in text.split("\n")[:-1]]
+    if not matches or None in matches or not text.endswith("\n"):
+        return None
+    listed = {match[2]: match[1] for match in matches if match}
+    return listed if written(listed) == raw and all(map(is_inside, listed)) else None
+
+
 def read_manifest(folder: Path) -> dict[str, str] | None:
     """The digests an edition's manifest lists; None where it cannot be read as one."""
-    try:
-        lines = (folder / MANIFEST).read_text(encoding="utf-8").splitlines()
-    except (OSError, UnicodeDecodeError):
-        return None
-    matches = [_LINE.fullmatch(line) for line in lines]
-    if not matches or None in matches:
-        return None
-    return {match[2]: match[1] for match in matches if match}
+    return read_list(folder / MANIFEST)
 
 
 def faults(folder: Path) -> list[str]:
@@ -62,11 +72,30 @@ def faults(folder: Path) -> list[str]:
     listed = read_manifest(folder)
     if listed is None:
         return [f"{folder.name}: {MANIFEST} is missing or cannot be read"]
+    missing, added, changed = differences(folder, listed)
+    return [
+        *(f"{folder.name}/{name} is missing" for name in missing),
+        *(f"{folder.name}/{name} was added" for name in added),
+        *(f"{folder.name}/{name} was changed" for name in changed),
+    ]
+
+
+def differences(folder: Path, listed: Mapping[str, str]) -> tuple[list[str], list[str], list[str]]:
+    """The names of the files of `folder` that are missing, were added and were changed."""
     here = files_in(folder)
-    found = [f"{folder.name}/{name} is missing" for name in sorted(listed.keys() - here.keys())]
-    found += [f"{folder.name}/{name} was added" for name in sorted(here.keys() - listed.keys())]
+    changed = []
     for name in sorted(listed.keys() & here.keys()):
-        path = here[name]
-        if path.is_symlink() or digest(path.read_bytes()) != listed[name]:
-            found.append(f"{folder.name}/{name} was changed")
-    return found
+        data = read_file(here[name])
+        if data is None or digest(data) != listed[name]:
+            changed.append(name)
+    return sorted(listed.keys() - here.keys()), sorted(here.keys() - listed.keys()), changed
+
+
+def is_half_written(path: Path) -> bool:
+    """Whether a file has the name of one that is still being written."""
+    return path.name.startswith(".") and path.name.endswith(PART)
+
+
+def is_inside(name: str) -> bool:
+    """Whether a path with `/` stays inside the folder that it starts from."""
+    return not name.startswith("/") and ".." not in name.split("/") and "\\" not in name

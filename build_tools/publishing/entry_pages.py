@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 import html
+from collections.abc import Iterable
 from pathlib import Path
 
+from build_tools.publishing.editions import EDITIONS
+from build_tools.publishing.held import HeldFolder, read_file
 from build_tools.publishing.pointer import POINTER
 from build_tools.stray_files import is_beside
-from build_tools.sure_files import write_whole
 
 GO = "go.js"
 PLAIN = "current.html"
-EDITIONS = "editions"
 _MARK = "<!-- entry page -->"
+_START = f"<!doctype html>\n{_MARK}\n".encode()
 _POLICY = (
     "default-src 'none'; script-src 'self'; style-src 'self'; img-src data:; "
     "base-uri 'none'; form-action 'none'"
@@ -48,7 +50,7 @@ _SCRIPT = """\
   });
   if (!edition) {
     say("The current edition could not be read. Try again in a minute.");
-  } else if (edition.missing.includes(page)) {
+  } else if ([...edition.missing, ...(edition.coming || [])].includes(page)) {
     say("This page is not in the current edition. The link below leads to what is.");
   } else {
     const to = new URL(`editions/${edition.current}/${page}`, root);
@@ -58,9 +60,13 @@ _SCRIPT = """\
 """
 
 
-def entry_page(page: str, title: str) -> bytes:
-    """The entry page for `page`, a path with `/`; it holds nothing of any one edition."""
-    up = "../" * page.count("/")
+def entry_page(page: str, title: str, inside: str = "") -> bytes:
+    """The entry page for `page`, a path with `/`; it holds nothing of any one edition.
+
+    `inside` is the folder, ending in `/`, in which the page stands where that is not the top: an
+    edition that was taken out keeps its addresses so.
+    """
+    up = "../" * f"{inside}{page}".count("/")
     scripts = (
         f'<script src="{up}{POINTER}"></script>\n'
         f'<script src="{up}{GO}" data-page="{html.escape(page)}"></script>\n'
@@ -72,25 +78,32 @@ def entry_page(page: str, title: str) -> bytes:
     return _filled(title, scripts, body)
 
 
+def go_script() -> bytes:
+    """The script that the entry pages share."""
+    return _SCRIPT.encode()
+
+
 def plain_page(edition: str, title: str) -> bytes:
     """The page that leads readers without script to the current edition's front page."""
-    body = f'<p><a href="editions/{html.escape(edition)}/index.html">Open the units</a></p>'
+    body = f'<p><a href="{EDITIONS}/{html.escape(edition)}/index.html">Open the units</a></p>'
     return _filled(title, "", body)
 
 
 def is_entry_page(path: Path) -> bool:
-    """Whether the file at `path` is an entry page of ours, and not somebody else's page."""
-    try:
-        with path.open("rb") as file:
-            return _MARK.encode() in file.read(200)
-    except OSError:
-        return False
+    """Whether the file at `path` is an entry page of ours, whole, cut short or empty."""
+    data = read_file(path)
+    return data is not None and (data.startswith(_START) or _START.startswith(data))
 
 
 def pages_of(edition: Path) -> tuple[str, ...]:
     """The pages of an edition that have an entry page: all its HTML files."""
     pages = (path.relative_to(edition).as_posix() for path in edition.rglob("*.html"))
     return tuple(sorted(page for page in pages if not is_beside(page)))
+
+
+def pages_listed(files: Iterable[str]) -> tuple[str, ...]:
+    """The pages among the files of an edition."""
+    return tuple(sorted(name for name in files if name.endswith(".html")))
 
 
 def entries_in(target: Path) -> tuple[str, ...]:
@@ -104,23 +117,25 @@ def entries_in(target: Path) -> tuple[str, ...]:
     return tuple(sorted(name for name in names if name != PLAIN))
 
 
-def write_entries(target: Path, pages: tuple[str, ...], title: str) -> None:
+def stable_files(pages: Iterable[str], edition: str, title: str) -> dict[str, bytes]:
+    """All that stands at addresses that never change, but the pointer: each file with its bytes."""
+    return {
+        GO: go_script(),
+        PLAIN: plain_page(edition, title),
+        **{page: entry_page(page, title) for page in sorted(pages)},
+    }
+
+
+def write_entries(target: HeldFolder, pages: Iterable[str], title: str) -> None:
     """Write the entry pages that are not there yet or differ, and the script they share."""
-    _write_new(target / GO, _SCRIPT.encode())
-    for page in pages:
-        path = target / page
-        path.parent.mkdir(parents=True, exist_ok=True)
-        _write_new(path, entry_page(page, title))
+    target.write_new(GO, go_script())
+    for page in sorted(pages):
+        target.write_new(page, entry_page(page, title))
 
 
-def write_plain(target: Path, edition: str, title: str) -> None:
+def write_plain(target: HeldFolder, edition: str, title: str) -> None:
     """Write the page for readers without script."""
-    _write_new(target / PLAIN, plain_page(edition, title))
-
-
-def _write_new(path: Path, data: bytes) -> None:
-    if not path.is_file() or path.read_bytes() != data:
-        write_whole(path, data)
+    target.write_new(PLAIN, plain_page(edition, title))
 
 
 def _filled(title: str, scripts: str, body: str) -> bytes:

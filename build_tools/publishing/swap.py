@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-import shutil
-import tempfile
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
 from pathlib import Path
+
+from build_tools.scratch import WITHIN, left_behind, scratch
+
+_OLD = "old"
 
 
 @contextmanager
@@ -16,10 +18,10 @@ def staged(target: Path) -> Iterator[Path]:
     When the work fails, `target` is left as it was and the new folder is removed.
     """
     target.parent.mkdir(parents=True, exist_ok=True)
-    room = Path(tempfile.mkdtemp(prefix=f".{target.name}-", dir=target.parent))
-    fresh, old = room / "fresh", room / "old"
-    fresh.mkdir()
-    try:
+    _bring_back(target)
+    with scratch(target.name, beside=target.parent) as room:
+        fresh, old = room / "fresh", room / _OLD
+        fresh.mkdir()
         yield fresh
         if target.exists():
             target.replace(old)
@@ -29,5 +31,10 @@ def staged(target: Path) -> Iterator[Path]:
             with suppress(OSError):
                 old.replace(target)
             raise
-    finally:
-        shutil.rmtree(room, ignore_errors=True)
+
+
+def _bring_back(target: Path) -> None:
+    """Where a run was killed between its two renames, the old folder has its name again."""
+    for old in target.parent.glob(f"{left_behind(target.name)}*/{WITHIN}/{_OLD}"):
+        if not target.exists():
+            old.replace(target)

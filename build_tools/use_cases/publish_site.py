@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import tempfile
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -12,6 +11,7 @@ from build_tools.model.bank import Bank
 from build_tools.publishing.editions import editions_in
 from build_tools.publishing.pointer import read_pointer
 from build_tools.publishing.publish import Published, publish
+from build_tools.scratch import scratch
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,9 +35,7 @@ def publish_site(bank: Bank, content: Path, target: Path, keep: int) -> Publishe
 
     Raises CannotPublishError with readers still at the edition they had.
     """
-    with tempfile.TemporaryDirectory(prefix="bank-edition-") as room:
-        site = Path(room) / "site"
-        site.mkdir()
+    with scratch("edition") as site:
         build_site(bank, content, site)
         return publish(site, target, bank.as_of, bank.name, keep)
 

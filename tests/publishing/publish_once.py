@@ -7,6 +7,7 @@ from importlib import import_module
 from pathlib import Path
 from typing import Any
 
+from build_tools.publishing.held import HeldFolder
 from build_tools.publishing.pointer import Pointer, read_pointer
 from tests.support.killing import saying, says, slow_disk
 
@@ -24,8 +25,8 @@ LOOKING, COPYING, ANNOUNCING, ENTRIES, TURNING, PLAIN, TAKING_OUT, DONE = PHASES
 )
 
 
-def announcing_or_turning(target: Path, fresh: Pointer) -> str:
-    now = read_pointer(target)
+def announcing_or_turning(target: HeldFolder, fresh: Pointer) -> str:
+    now = read_pointer(target.path)
     return ANNOUNCING if now is not None and now.current == fresh.current else TURNING
 
 
@@ -39,8 +40,8 @@ if __name__ == "__main__":
     said_before("copy_in", COPYING)
     said_before("write_entries", ENTRIES)
     said_before("write_plain", PLAIN)
-    said_before("keep_newest", TAKING_OUT)
+    said_before("take_out", TAKING_OUT)
     saying(publishing, "replace_pointer", announcing_or_turning)
     says(LOOKING)
-    publishing.publish(site, goal, "2026-11-25", "A bank", keep=3)
+    publishing.publish(site, goal, "2026-11-25", "A bank", keep=3, days=0)
     says(DONE)

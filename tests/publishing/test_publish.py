@@ -10,14 +10,16 @@ import subprocess
 import sys
 from collections.abc import Iterator
 from contextlib import ExitStack
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 import pytest
 
 from build_tools import sure_files
 from build_tools.publishing import editions
-from build_tools.publishing.editions import editions_in
+from build_tools.publishing.editions import editions_in, gone_in
 from build_tools.publishing.entry_pages import entries_in
+from build_tools.publishing.gone import DAYS
 from build_tools.publishing.pointer import read_pointer
 from build_tools.publishing.publish import KEEP, Published, publish, roll_back, verify
 from build_tools.publishing.trouble import CannotPublishError
@@ -69,7 +71,9 @@ def test_an_edition_is_a_true_copy_that_other_programs_can_check(
 
 def test_the_newest_editions_are_kept_and_the_rest_taken_out(share: Path, tmp_path: Path) -> None:
     for version in range(3, 12):
-        done = publish(make_site(tmp_path / f"s{version}", version), share, DAY, TITLE, keep=3)
+        done = publish(
+            make_site(tmp_path / f"s{version}", version), share, DAY, TITLE, keep=3, days=0
+        )
     assert editions_in(share) == ("2026-11-25-8", "2026-11-25-9", "2026-11-25-10")
     assert done.taken_out == ("2026-11-25-7",)
     assert verify(share) == []
@@ -284,3 +288,122 @@ def test_where_writing_is_not_allowed(share: Path, tmp_path: Path) -> None:
 
 def test_how_many_are_kept_by_default() -> None:
     assert KEEP == 5
+
+
+def test_an_edition_taken_out_leaves_signposts(share: Path, tmp_path: Path) -> None:
+    for version in (4, 6, 8):
+        publish(make_site(tmp_path / f"s{version}", version), share, DAY, TITLE, keep=2, days=0)
+    assert editions_in(share) == (f"{DAY}-3", f"{DAY}-4")
+    assert gone_in(share) == (f"{DAY}-1", f"{DAY}-2")
+    first = share / "editions" / f"{DAY}-1"
+    text = (first / "units" / "unit-0" / "lesson-1.html").read_text(encoding="utf-8")
+    assert 'src="../../../../go.js" data-page="units/unit-0/lesson-1.html"' in text
+    assert 'src="../../../../current.js"' in text
+    assert not (first / "assets").exists()
+
+
+def test_editions_are_kept_by_age_as_well_as_number(share: Path, tmp_path: Path) -> None:
+    begin = datetime(2026, 11, 25, 8, tzinfo=UTC)
+    for day, version in enumerate((4, 6, 8, 10)):
+        now = begin + timedelta(days=day)
+        publish(make_site(tmp_path / f"s{version}", version), share, DAY, TITLE, keep=2, now=now)
+    assert len(editions_in(share)) == 5
+    later = begin + timedelta(days=DAYS + 1)
+    done = publish(make_site(tmp_path / "s12", 12), share, DAY, TITLE, keep=2, now=later)
+    # The first was left on the first day, the second on the next; the others not so long ago.
+    assert done.taken_out == (f"{DAY}-1", f"{DAY}-2")
+    # A clock set back keeps them longer, and takes nothing out.
+    back = begin - timedelta(days=300)
+    done = publish(make_site(tmp_path / "s14", 14), share, DAY, TITLE, keep=2, now=back)
+    assert done.taken_out == ()
+
+
+def test_the_edition_that_readers_had_stays_after_a_way_back(share: Path, tmp_path: Path) -> None:
+    for version in (4, 6, 8):
+        publish(make_site(tmp_path / f"s{version}", version), share, DAY, TITLE, keep=4, days=0)
+    roll_back(share, f"{DAY}-1")
+    publish(make_site(tmp_path / "s10", 10), share, DAY, TITLE, keep=2, days=0)
+    assert f"{DAY}-1" in editions_in(share)
+    assert editions_in(share)[-1] == f"{DAY}-5"
+
+
+def test_an_empty_or_cut_entry_page_is_ours_and_written_anew(share: Path, tmp_path: Path) -> None:
+    for data in (b"", b"<!doctype html>\n<!-- ent"):
+        (share / "index.html").write_bytes(data)
+        assert "index.html was changed" in verify(share)
+        done = publish(tmp_path / "first", share, DAY, TITLE)
+        assert done.mended == ("index.html was written anew",)
+        assert verify(share) == []
+
+
+def planted(link: Path, goal: Path) -> None:
+    if link.exists():
+        link.rename(link.with_name("was-here"))
+    link.symlink_to(goal, target_is_directory=goal.is_dir())
+
+
+LINKS = ("index.html", "units", "units/unit-0", "go.js", "current.js", ".publishing.lock")
+
+
+@pytest.mark.parametrize("name", LINKS)
+def test_no_link_is_written_through(share: Path, tmp_path: Path, name: str) -> None:
+    goal = tmp_path / "elsewhere"
+    if "." in name:
+        write(goal, "mine")
+    else:
+        write(goal / "mine.txt", "mine")
+    planted(share / name, goal)
+    with pytest.raises(CannotPublishError, match="is a link to another place"):
+        publish(make_site(tmp_path / "s4", 4), share, DAY, TITLE)
+    assert sorted(path.name for path in goal.rglob("*")) == ([] if "." in name else ["mine.txt"])
+    assert (goal if "." in name else goal / "mine.txt").read_text() == "mine"
+
+
+def test_a_link_where_a_half_written_file_would_lie_is_taken_away(
+    share: Path, tmp_path: Path
+) -> None:
+    goal = tmp_path / "elsewhere.txt"
+    write(goal, "mine")
+    for name in (".index.html.part", ".current.js.part", "units/unit-0/.index.html.part"):
+        (share / name).symlink_to(goal)
+    (share / "index.html").write_bytes(b"")
+    (share / "units" / "unit-0" / "index.html").unlink()
+    publish(make_site(tmp_path / "s4", 4), share, DAY, TITLE)
+    assert goal.read_text() == "mine"
+    assert verify(share) == []
+
+
+@pytest.mark.parametrize("step", range(0, 40, 3))
+def test_a_folder_renamed_at_any_step_stops_the_work_with_the_truth_told(
+    share: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, step: int
+) -> None:
+    site = make_site(tmp_path / "s3", 3)
+    moved = tmp_path / "renamed"
+    changes = 0
+    write_down = sure_files.write_down
+
+    def renaming(path: Path, data: bytes) -> None:
+        nonlocal changes
+        if changes == step:
+            share.rename(moved)
+        changes += 1
+        write_down(path, data)
+
+    monkeypatch.setattr(sure_files, "write_down", renaming)
+    monkeypatch.setattr(editions, "write_down", renaming)
+    stopped = None
+    try:
+        publish(site, share, DAY, TITLE)
+    except CannotPublishError as error:
+        stopped = error
+    monkeypatch.undo()
+    if changes <= step:
+        assert stopped is None
+        return
+    assert stopped is not None
+    assert re.search("no longer the folder|went away", str(stopped))
+    assert not share.exists() or list(share.iterdir()) == []
+    assert walked(moved).versions <= {2, 3}
+    assert [line for line in verify(moved) if "entry page" not in line] == []
+    assert publish(site, moved, DAY, TITLE).edition
+    assert verify(moved) == []

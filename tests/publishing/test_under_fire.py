@@ -32,7 +32,7 @@ def test_a_publisher_killed_in_any_phase_breaks_no_reading(tmp_path: Path, thoro
     """The publisher says each phase before it enters it, so the last it said is where it died."""
     target = tmp_path / "share"
     sites = [make_site(tmp_path / f"site-{n}", n) for n in range(4)]
-    publish(sites[0], target, "2026-11-25", "A bank", keep=3)
+    publish(sites[0], target, "2026-11-25", "A bank", keep=3, days=0)
     walk, over = Walk(), threading.Event()
 
     def read() -> None:

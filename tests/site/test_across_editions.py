@@ -15,6 +15,8 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser
 
+from build_tools.publishing.gone import take_out
+from build_tools.publishing.held import held
 from build_tools.publishing.publish import publish
 from tests.support.browser import address_of, reader
 from tests.support.tabs import ChromiumTab, Tab, complaints, served, wait_for
@@ -22,6 +24,7 @@ from tests.support.tabs import ChromiumTab, Tab, complaints, served, wait_for
 LESSON = "units/rock-pool/lesson-2.html"
 FITTED = "38-7-25-2-half"
 SECOND = "of the second edition"
+TITLE = "The dance unit bank"
 CODE = "danceUnitBank.settings.code(danceUnitBank.settings.fit())"
 
 
@@ -35,12 +38,16 @@ class Share:
     second: Path
 
     def publish(self, site: Path, keep: int = 1) -> Path:
-        name = publish(site, self.folder, "2026-11-01", "The dance unit bank", keep).edition
+        name = publish(site, self.folder, "2026-11-01", TITLE, keep).edition
         # Servers tell the age of a file in whole seconds, and these editions follow within one.
         pointer = self.folder / "current.js"
         made = pointer.stat().st_mtime - (10 if site == self.first else 0)
         os.utime(pointer, (made, made))
         return self.folder / "editions" / name
+
+    def take_out(self, edition: Path) -> None:
+        """As publishing does once an edition is old."""
+        assert take_out(held(self.folder), [edition.name], TITLE) == (edition.name,)
 
 
 @pytest.fixture(scope="module")
@@ -104,7 +111,8 @@ def test_a_settings_link_made_in_one_edition_opens_in_the_next(tab: Tab, share: 
     assert complaints(tab) == []
 
     new = share.publish(share.second)
-    assert not old.exists()
+    share.take_out(old)
+    assert not (old / "assets").exists()
     tab.fresh()
     tab.open(link)
     assert arrived(tab).endswith(f"/editions/{new.name}/{LESSON}#fit={made}")
@@ -150,6 +158,24 @@ def test_a_page_that_is_open_goes_on_in_its_own_edition(tab: Tab, share: Share) 
         f"/editions/{old.name}/units/rock-pool/lesson-2-card.html#fit={FITTED}"
     )
     assert SECOND not in tab.evaluate("document.title")
+
+
+def test_open_pages_and_bookmarks_of_an_edition_taken_out_arrive(tab: Tab, share: Share) -> None:
+    old = share.publish(share.first)
+    tab.fresh()
+    tab.open(f"{share.address}{LESSON}#fit={FITTED}")
+    arrived(tab)
+    new = share.publish(share.second)
+    share.take_out(old)
+    tab.click("a[href^='lesson-2-card.html']")
+    wait_for(tab, f"location.href.includes('/{new.name}/') && location.href.includes('card')")
+    assert arrived(tab).endswith(
+        f"/editions/{new.name}/units/rock-pool/lesson-2-card.html#fit={FITTED}"
+    )
+    tab.fresh()
+    tab.open(f"{share.address}editions/{old.name}/{LESSON}?from=letter#fit={FITTED}")
+    wait_for(tab, f"location.href.includes('/{new.name}/')")
+    assert arrived(tab).endswith(f"/editions/{new.name}/{LESSON}?from=letter#fit={FITTED}")
 
 
 def test_an_address_that_the_current_edition_lacks_says_so(

@@ -2,21 +2,21 @@
 
 from __future__ import annotations
 
-import tempfile
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
 from build_tools.packs.reading.contents import Pack
+from build_tools.scratch import scratch
 
 
 @contextmanager
 def laid_out(pack: Pack) -> Iterator[Path]:
     """A content folder with the unit of `pack` alone in `units/`; it is removed afterwards."""
-    with tempfile.TemporaryDirectory(prefix="dance-pack-") as scratch:
-        folder = Path(scratch) / "units" / pack.slug
+    with scratch("pack-read") as room:
+        folder = room / "units" / pack.slug
         for name, data in pack.unit_files.items():
             path = folder / name
             path.parent.mkdir(parents=True, exist_ok=True)
             path.write_bytes(data)
-        yield Path(scratch)
+        yield room

@@ -1,0 +1,28 @@
+"""mend: make a published folder whole again from what is whole in it."""
+
+from __future__ import annotations
+
+from argparse import ArgumentParser, Namespace
+
+from build_tools.commands.shared.folders import existing_readers_folder, take_readers_folder
+from build_tools.publishing.publish import mend_folder
+from build_tools.publishing.trouble import CannotPublishError
+
+
+def arguments(parser: ArgumentParser) -> None:
+    """What it takes."""
+    take_readers_folder(parser)
+
+
+def run(args: Namespace) -> int:
+    """Give 0 when the folder is whole; 1 when something in it needs new pages, or cannot be."""
+    try:
+        mended = mend_folder(existing_readers_folder(args.folder))
+    except CannotPublishError as stopped:
+        print(stopped)
+        return 1
+    for line in (*mended.done, *mended.left):
+        print(line)
+    if not mended.done and not mended.left:
+        print("every file is as it was published; there was nothing to mend")
+    return int(bool(mended.left))

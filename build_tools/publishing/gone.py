@@ -1,0 +1,132 @@
+"""Editions that were taken out: their pages stay as signposts, so that no bookmark ends nowhere.
+
+A page that somebody left open, or a bookmark of an edition's own address, leads to the same page of
+the current edition. The work can be cut off anywhere: each page is the old one or its signpost, and
+the next run finishes it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+
+from build_tools.publishing.digests import MANIFEST, files_in, is_inside, read_list, read_manifest
+from build_tools.publishing.editions import EDITIONS, GONE, MANIFESTS, editions_in, gone_in
+from build_tools.publishing.entry_pages import entry_page, pages_listed
+from build_tools.publishing.held import HeldFolder, read_file
+from build_tools.publishing.pointer import Pointer
+
+_FORM = "%Y-%m-%dT%H:%M:%SZ"
+DAYS = 14
+"""An edition that readers had is kept so long at least: pages that are open stay whole."""
+
+
+def to_take_out(
+    target: Path, pointer: Pointer, keep: int, before: str | None, now: datetime, days: int = DAYS
+) -> tuple[str, ...]:
+    """The editions that can go: not among the newest `keep`, and left `days` ago or more.
+
+    Neither the current edition goes nor the one that readers had `before` this publication.
+    """
+    others = [name for name in editions_in(target) if name not in (pointer.current, before)]
+    kept = 1 + (before is not None and before != pointer.current)
+    spare = others[: max(0, len(others) - max(0, keep - kept))]
+    since = timedelta(days=days)
+    return tuple(name for name in spare if now - _left(target, name, pointer) >= since)
+
+
+def take_out(target: HeldFolder, names: Iterable[str], title: str) -> tuple[str, ...]:
+    """Turn editions into signposts; gives those that went.
+
+    Where a reader's computer holds a file, it goes the next time.
+    """
+    gone = []
+    for name in names:
+        folder = target.path / EDITIONS / name
+        listed = read_manifest(folder) or read_list(target.path / MANIFESTS / f"{name}.txt")
+        pages = pages_listed(listed or files_in(folder))
+        target.write(f"{EDITIONS}/{name}/{GONE}", gone_list(pages))
+        try:
+            finish(target, name, title)
+        except PermissionError:
+            continue
+        gone.append(name)
+    return tuple(gone)
+
+
+def finish(target: HeldFolder, name: str, title: str) -> list[str]:
+    """Put a signpost at each page of a gone edition and take its other files away.
+
+    Gives what was written.
+    """
+    folder = target.path / EDITIONS / name
+    pages = pages_gone(folder)
+    inside = f"{EDITIONS}/{name}/"
+    signposts = {page: entry_page(page, title, inside) for page in pages}
+    done = [page for page, data in signposts.items() if target.write_new(f"{inside}{page}", data)]
+    target.write_new(f"{inside}{GONE}", gone_list(pages))
+    for file in files_in(folder):
+        if file not in pages and file != GONE:
+            target.sure()
+            (folder / file).unlink()
+    # The list of files goes last: as long as it is there, the work is not done.
+    (folder / MANIFEST).unlink(missing_ok=True)
+    (target.path / MANIFESTS / f"{name}.txt").unlink(missing_ok=True)
+    for path in sorted(folder.rglob("*"), reverse=True):
+        if path.is_dir() and not any(path.iterdir()):
+            path.rmdir()
+    return done
+
+
+def pages_gone(folder: Path) -> tuple[str, ...]:
+    """The pages of a gone edition: those that its list names and those that are there."""
+    raw = read_file(folder / GONE) or b""
+    try:
+        lines = raw.decode("utf-8").split("\n")[:-1]
+    except UnicodeDecodeError:
+        lines = []
+    named = {name for name in pages_listed(lines) if is_inside(name)}
+    return tuple(sorted(named | {*pages_listed(files_in(folder))}))
+
+
+def faults_gone(target: Path, title: str) -> list[str]:
+    """What is wrong with the signposts of gone editions; empty where each is whole."""
+    found = []
+    for name in gone_in(target):
+        folder = target / EDITIONS / name
+        if (folder / MANIFEST).exists():
+            # It is being taken out: each page is the old one or its signpost, and can be read.
+            continue
+        pages = pages_gone(folder)
+        inside = f"{EDITIONS}/{name}/"
+        if read_file(folder / GONE) != gone_list(pages):
+            found.append(f"{name}/{GONE} was changed")
+        found += [
+            f"{name}/{page} does not lead to the current edition"
+            for page in pages
+            if read_file(folder / page) != entry_page(page, title, inside)
+        ]
+        others = set(files_in(folder)) - {*pages, GONE}
+        found += [f"{name}/{file} was added" for file in sorted(others)]
+    return found
+
+
+def gone_list(pages: Iterable[str]) -> bytes:
+    """The list of a gone edition's pages, as it is written."""
+    return "".join(f"{page}\n" for page in sorted(pages)).encode()
+
+
+def in_words(moment: datetime) -> str:
+    """A moment as the pointer keeps it."""
+    return moment.astimezone(UTC).strftime(_FORM)
+
+
+def _left(target: Path, name: str, pointer: Pointer) -> datetime:
+    """When readers last had an edition; where nobody wrote it down, when it was copied in."""
+    try:
+        said = datetime.strptime(pointer.left.get(name, ""), _FORM)
+    except ValueError:
+        manifest = target / EDITIONS / name / MANIFEST
+        return datetime.fromtimestamp(manifest.stat().st_mtime, UTC)
+    return said.replace(tzinfo=UTC)

@@ -1,0 +1,181 @@
+"""Each file of a published folder damaged in each way: seen, mended, and no whole edition lost.
+
+The ways are those in which shares and sticks fail and people slip: common practice, no source.
+"""
+
+from __future__ import annotations
+
+import shutil
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+import pytest
+
+from build_tools.publishing.digests import faults
+from build_tools.publishing.editions import editions_in, gone_in
+from build_tools.publishing.pointer import read_pointer
+from build_tools.publishing.publish import mend_folder, publish, verify
+from build_tools.publishing.trouble import CannotPublishError
+from tests.publishing.folders import Walk, make_site, write
+
+DAY, TITLE = "2026-11-25", "A bank"
+NUMBERS = (1, 3, 6)
+
+
+def emptied(path: Path, _other: Path) -> None:
+    path.write_bytes(b"")
+
+
+def cut(path: Path, _other: Path) -> None:
+    path.write_bytes(path.read_bytes()[: path.stat().st_size // 2])
+
+
+def swapped(path: Path, other: Path) -> None:
+    path_bytes, other_bytes = path.read_bytes(), other.read_bytes()
+    path.write_bytes(other_bytes)
+    other.write_bytes(path_bytes)
+
+
+def changed(path: Path, _other: Path) -> None:
+    data = bytearray(path.read_bytes())
+    data[len(data) // 2] ^= 1
+    path.write_bytes(bytes(data))
+
+
+def deleted(path: Path, _other: Path) -> None:
+    path.unlink()
+
+
+WAYS: dict[str, Callable[[Path, Path], None]] = {
+    f.__name__: f for f in (deleted, emptied, cut, swapped, changed)
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Before:
+    """A published folder before it is damaged, and the site of its current edition."""
+
+    folder: Path
+    site: Path
+    number: int
+
+
+@pytest.fixture(scope="module", params=NUMBERS)
+def before(request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory) -> Before:
+    room = tmp_path_factory.mktemp("damage")
+    folder = room / "share"
+    for version in range(request.param):
+        site = make_site(room / f"site-{version}", 2 * version, units=1)
+        publish(site, folder, DAY, TITLE, keep=9)
+    assert verify(folder) == []
+    return Before(folder, site, request.param)
+
+
+def files_of(folder: Path) -> list[Path]:
+    found = (path.relative_to(folder) for path in sorted(folder.rglob("*")) if path.is_file())
+    return [path for path in found if path.name != ".publishing.lock"]
+
+
+def damages(before: Before, room: Path) -> Iterator[tuple[str, Path, set[str]]]:
+    """Each damaged copy: what was done, the folder, and the editions that are whole in it still."""
+    files = files_of(before.folder)
+    for n, file in enumerate(files):
+        for way, do in WAYS.items():
+            folder = room / f"{n}-{way}"
+            shutil.copytree(before.folder, folder)
+            do(folder / file, folder / files[n - 1])
+            whole = {name for name in editions_in(folder) if not faults(folder / "editions" / name)}
+            yield f"{way}: {file.as_posix()}", folder, whole
+            shutil.rmtree(folder)
+
+
+def test_verify_sees_it_and_publish_mends_it(before: Before, tmp_path: Path) -> None:
+    for what, folder, whole in damages(before, tmp_path):
+        assert verify(folder) != [], what
+        done = publish(before.site, folder, DAY, TITLE, keep=9)
+        assert verify(folder) == [], what
+        assert whole <= set(editions_in(folder)), what
+        assert done.mended, what
+        walk = Walk()
+        walk.once(folder)
+        assert (walk.broken, walk.versions) == ([], {2 * (before.number - 1)}), what
+        # The very pages are published again only where their edition could not be vouched for.
+        assert not done.new or done.edition not in whole, what
+
+
+def test_mend_alone_mends_it_or_says_that_new_pages_are_needed(
+    before: Before, tmp_path: Path
+) -> None:
+    had = read_pointer(before.folder)
+    assert had is not None
+    for what, folder, whole in damages(before, tmp_path):
+        mended = mend_folder(folder)
+        assert whole <= set(editions_in(folder)), what
+        if mended.left:
+            assert not whole, what
+            assert all(line.endswith("publish again") for line in mended.left), what
+            continue
+        assert mended.done, what
+        assert verify(folder) == [], what
+        pointer = read_pointer(folder)
+        assert pointer is not None
+        # Another edition only where the one they had could not be made whole.
+        assert pointer.current == had.current or had.current in gone_in(folder), what
+        walk = Walk()
+        walk.once(folder)
+        assert walk.broken == [], what
+        for name in gone_in(folder):
+            assert "entry page" in (folder / "editions" / name / "index.html").read_text(), what
+
+
+def test_a_lost_pointer_and_its_lost_copy_cost_no_edition_and_no_number(
+    before: Before, tmp_path: Path
+) -> None:
+    folder = tmp_path / "share"
+    shutil.copytree(before.folder, folder)
+    (folder / "current.js").unlink()
+    (folder / "editions" / "current.json").unlink()
+    done = publish(make_site(tmp_path / "next", 40, units=1), folder, DAY, TITLE, keep=9)
+    assert done.edition == f"{DAY}-{before.number + 1}"
+    assert len(editions_in(folder)) == before.number + 1
+    assert verify(folder) == []
+
+
+def test_a_number_is_not_used_twice_when_the_newest_edition_was_deleted(
+    before: Before, tmp_path: Path
+) -> None:
+    folder = tmp_path / "share"
+    shutil.copytree(before.folder, folder)
+    shutil.rmtree(folder / "editions" / f"{DAY}-{before.number}")
+    done = publish(make_site(tmp_path / "next", 40, units=1), folder, DAY, TITLE, keep=9)
+    assert done.edition == f"{DAY}-{before.number + 1}"
+    assert verify(folder) == []
+
+
+def test_a_damaged_file_is_taken_from_an_equal_one(tmp_path: Path) -> None:
+    folder = tmp_path / "share"
+    for version in (0, 2):
+        site = make_site(tmp_path / f"s{version}", version, units=1)
+        write(site / "assets" / "face.css", "the same in both")
+        publish(site, folder, DAY, TITLE)
+    (folder / "editions" / f"{DAY}-1" / "assets" / "face.css").write_text("spoilt")
+    mended = mend_folder(folder)
+    assert mended.done == (f"editions/{DAY}-1/assets/face.css was taken from an equal file",)
+    assert verify(folder) == []
+
+
+def test_going_back_where_the_pointer_is_lost_says_what_to_run(tmp_path: Path) -> None:
+    from build_tools.publishing.publish import roll_back
+
+    folder = tmp_path / "share"
+    publish(make_site(tmp_path / "s", 2), folder, DAY, TITLE)
+    (folder / "current.js").write_text("?")
+    (folder / "editions" / "current.json").write_text("?")
+    with pytest.raises(CannotPublishError, match="Run `mend"):
+        roll_back(folder)
+
+
+def test_nothing_to_mend_where_nothing_was_published(tmp_path: Path) -> None:
+    with pytest.raises(CannotPublishError, match="nothing has been published"):
+        mend_folder(tmp_path)
