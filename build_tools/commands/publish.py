@@ -10,10 +10,11 @@ from build_tools.commands.shared.folders import (
     take_content,
     take_readers_folder,
 )
-from build_tools.commands.shared.saying import bank_to_publish
+from build_tools.commands.shared.saying import say_ready
 from build_tools.publishing.publish import KEEP
 from build_tools.publishing.trouble import CannotPublishError
 from build_tools.use_cases.publish_site import publish_site, refuse_folder
+from build_tools.use_cases.ready_to_publish import ready_to_publish
 
 
 def arguments(parser: ArgumentParser) -> None:
@@ -31,13 +32,14 @@ def run(args: Namespace) -> int:
     """
     content, target = existing_content(args.content), args.folder.resolve()
     refuse_folder(content, target, args.keep)
-    checked = bank_to_publish(
-        check_folder(content), content, "nothing was published, and the last edition stands"
-    )
-    if checked is None:
+    report = check_folder(content)
+    ready = ready_to_publish(report, content)
+    otherwise = "nothing was published, and the last edition stands"
+    say_ready(ready, report.skipped, content, otherwise)
+    if ready.bank is None:
         return 1
     try:
-        done = publish_site(checked.bank, content, target, args.keep)
+        done = publish_site(ready.bank, content, target, args.keep)
     except CannotPublishError as stopped:
         print(stopped)
         return 1

@@ -9,9 +9,10 @@ from build_tools.building.finishing.pdf_printing import browser_to_print
 from build_tools.checking.check_bank import check_folder
 from build_tools.checking.report_text import counted
 from build_tools.commands.shared.folders import existing_content, take_content
-from build_tools.commands.shared.saying import bank_to_publish
+from build_tools.commands.shared.saying import say_ready
 from build_tools.places import PROJECT
 from build_tools.use_cases.build_site import build, refuse_folder
+from build_tools.use_cases.ready_to_publish import ready_to_publish
 from build_tools.views.words.plain_words import how_many
 
 
@@ -35,15 +36,15 @@ def run(args: Namespace) -> int:
     refuse_folder(content, out)
     browser = browser_to_print() if args.pdf else None
     report = check_folder(content)
-    checked = bank_to_publish(
-        report, content, "the site was not built, and the last one still stands"
-    )
-    if checked is None:
+    ready = ready_to_publish(report, content)
+    otherwise = "the site was not built, and the last one still stands"
+    say_ready(ready, report.skipped, content, otherwise)
+    if ready.bank is None:
         return 1
-    built = build(checked.bank, content, out, report if args.review else None, browser)
-    drafts = len(checked.drafts)
+    built = build(ready.bank, content, out, report if args.review else None, browser)
+    drafts = len(ready.drafts)
     left_out = f" ({how_many(drafts, 'draft')} left out)" if drafts else ""
-    print(f"{counted(checked.problems)}; {how_many(built.units, 'unit')}{left_out}")
+    print(f"{counted(ready.problems)}; {how_many(built.units, 'unit')}{left_out}")
     print(f"open {(out / 'index.html').as_posix()}")
     if browser:
         print(f"{built.pdf_files} PDF files in {(out / 'units').as_posix()}/<unit>/pdf")
