@@ -10,7 +10,6 @@ from dataclasses import dataclass
 
 from build_tools.adapting.fields import quoted, with_field
 from build_tools.model.unit import Ancestor, Unit
-from build_tools.problem import Problem
 from build_tools.schema_check.schemas import schema
 from build_tools.views.words.licences import may_adapt, may_be_changed, narrower_items, wholes_for
 from build_tools.views.words.open_places import MARK
@@ -34,37 +33,36 @@ class Adaptation:
 
 
 @dataclass(frozen=True, slots=True)
-class NotAdapted:
-    """Why it may not be done, and what to do; the problems of a unit that is not sound."""
+class NotAllowed:
+    """Why the licence does not allow it, and what to do."""
 
     reason: str
-    problems: tuple[Problem, ...] = ()
 
 
-def licence_for(unit: Unit, wanted: str | None) -> str | NotAdapted:
+def licence_for(unit: Unit, wanted: str | None) -> str | NotAllowed:
     """The licence of what is made from `unit`, or why nothing may be made from it."""
     named = f"`{unit.title}` is shared under {unit.licence}"
     if not may_be_changed(unit.licence):
-        return NotAdapted(
+        return NotAllowed(
             f"{named}, which allows no changed copy to be shared: ask {unit.publisher} for leave "
             "in writing, or make a unit of your own with `new`"
         )
     line = (unit.adapted_from, *unit.adapted_from.earlier) if unit.adapted_from else ()
     if len(line) > MOST_EARLIER:
-        return NotAdapted(
+        return NotAllowed(
             f"`{unit.title}` comes from {len(line)} units, one made from the other, and every one "
             f"has to stay named; a unit names {MOST_EARLIER + 1} at most: adapt an earlier one, or "
             "make a unit of your own with `new`"
         )
     licence = wanted or unit.licence
     if not may_adapt(licence, unit.licence):
-        return NotAdapted(
+        return NotAllowed(
             f"{named}, and what is made from it cannot be under {licence}: choose "
             f"{listed(wholes_for(unit.licence), 'or')}"
         )
     _, item = next(narrower_items(unit, licence), (0, None))
     if item is not None:
-        return NotAdapted(
+        return NotAllowed(
             f"`{item.title}` in it is under {item.licence}, which cannot stand in a unit under "
             f"{licence}: choose another licence, or ask whoever made it"
         )

@@ -23,7 +23,6 @@ from build_tools.packs.licences import licence_text
 from build_tools.pages.lesson.lesson import lesson_page
 from build_tools.pages.unit.unit import unit_page
 from build_tools.places import PROJECT
-from build_tools.problem import Problem
 from build_tools.schema_check.schemas import SCHEMA_FOLDER
 from build_tools.scratch import scratch
 
@@ -38,16 +37,11 @@ class PackFile:
     data: bytes
 
 
-@dataclass(frozen=True, slots=True)
-class NotPacked:
-    """Why a unit cannot go to others: in words, and the problems to mend first."""
+def made_pack(bank: Bank, unit: Unit, folder: Path) -> PackFile:
+    """The pack of a sound `unit` whose files lie in `folder`; `bank` gives the list of words.
 
-    reason: str
-    problems: tuple[Problem, ...] = ()
-
-
-def made_pack(bank: Bank, unit: Unit, folder: Path) -> PackFile | NotPacked:
-    """The pack of a sound `unit` whose files lie in `folder`; `bank` gives the list of words."""
+    Raises PictureError where a picture cannot be freed of what it carries unseen.
+    """
     sources = {
         name: (folder / name).read_bytes()
         for name in ("unit.md", *(f"lesson-{lesson.number}.md" for lesson in unit.lessons))
@@ -56,7 +50,7 @@ def made_pack(bank: Bank, unit: Unit, folder: Path) -> PackFile | NotPacked:
         try:
             sources[name] = cleaned(name, (folder / name).read_bytes())
         except PictureError as error:
-            return NotPacked(f"{(folder / name).as_posix()}: {error}")
+            raise PictureError(f"{(folder / name).as_posix()}: {error}") from None
     made_with = version()
     payload = {
         **{f"unit/{name}": data for name, data in sources.items()},

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 import shutil
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from pathlib import Path
 
 from build_tools.building.assets import copy_assets
@@ -12,15 +12,14 @@ from build_tools.building.finishing.bound import bound
 from build_tools.building.finishing.one_file import one_file
 from build_tools.building.mkdocs_adapter import render
 from build_tools.checking.check_bank import Report
-from build_tools.editions.earlier_editions import since_last_edition
+from build_tools.comparing.comparison import SinceLast
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
 from build_tools.pages.about.about import Notice
 from build_tools.pages.assemble import shared_pages, unit_pages
 from build_tools.pages.review.review import review_page
-from build_tools.pages.rules.rules import RuleEntry
+from build_tools.pages.rules.rules import rule_entries
 from build_tools.places import PROJECT
-from build_tools.rules.catalogue import all_rules
 from build_tools.schema_check.schemas import schema
 
 SCHEMAS_SHOWN = ("unit", "lesson", "shared", "bank", "topics", "words", "safety")
@@ -65,21 +64,12 @@ def _bind(folder: Path, numbers: Iterable[int]) -> None:
         write(f"lesson-{number}-to-keep.html", kept)
 
 
-def build_review(bank: Bank, report: Report, content: Path, out: Path) -> None:
+def build_review(bank: Bank, report: Report, since: Mapping[str, SinceLast], out: Path) -> None:
     """Write the advisers' page below `out`; no other page changes.
 
-    Earlier editions are read from `content`, to say what changed since.
+    `since` is what changed since the edition kept of each unit, by its folder's name.
     """
-    earlier = {unit.slug: since_last_edition(content, unit.slug) for unit in bank.units}
-    render([review_page(bank, report, earlier)], out)
-
-
-def rule_entries() -> tuple[RuleEntry, ...]:
-    """Every rule as the rules page shows it."""
-    return tuple(
-        RuleEntry(rule.name, rule.family, rule.grade, rule.manual, rule.source)
-        for rule in sorted(all_rules(), key=lambda r: (r.family, r.name))
-    )
+    render([review_page(bank, report, since)], out)
 
 
 def notices() -> tuple[Notice, ...]:

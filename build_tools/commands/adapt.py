@@ -5,10 +5,9 @@ from __future__ import annotations
 from argparse import ArgumentParser, Namespace
 from pathlib import Path
 
-from build_tools.adapting.adapt import NotAdapted
 from build_tools.checking.report_text import as_text
 from build_tools.commands.shared.folders import existing_content, take_content
-from build_tools.use_cases.adapt import Wishes, adapt
+from build_tools.use_cases.adapt import NotAdapted, Wishes, adapt
 
 
 def arguments(parser: ArgumentParser) -> None:

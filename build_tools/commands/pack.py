@@ -5,10 +5,9 @@ from __future__ import annotations
 from argparse import ArgumentParser, Namespace
 from pathlib import Path
 
-from build_tools.building.pack import NotPacked
 from build_tools.checking.report_text import as_text
 from build_tools.commands.shared.folders import existing_content, take_content
-from build_tools.use_cases.pack import pack, write_pack
+from build_tools.use_cases.pack import NotPacked, pack, write_pack
 
 
 def arguments(parser: ArgumentParser) -> None:

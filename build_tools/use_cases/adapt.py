@@ -6,9 +6,10 @@ import shutil
 from dataclasses import dataclass
 from pathlib import Path
 
-from build_tools.adapting.adapt import Adaptation, NotAdapted, adapted, licence_for
+from build_tools.adapting.adapt import Adaptation, NotAllowed, adapted, licence_for
 from build_tools.checking.check_bank import Report, check_folder
 from build_tools.model.unit import Unit
+from build_tools.problem import Problem
 from build_tools.stray_files import is_stray
 from build_tools.use_cases.new_folder import free_folder, written_whole
 
@@ -31,6 +32,14 @@ class Adapted:
     made_from: str
 
 
+@dataclass(frozen=True, slots=True)
+class NotAdapted:
+    """Why it may not be done, and what to do; the problems of a unit that is not sound."""
+
+    reason: str
+    problems: tuple[Problem, ...] = ()
+
+
 def adapt(content: Path, source: str, slug: str, wishes: Wishes) -> Adapted | NotAdapted:
     """Write `content`/units/`slug`, made from the unit `source`, as a draft.
 
@@ -44,8 +53,8 @@ def adapt(content: Path, source: str, slug: str, wishes: Wishes) -> Adapted | No
         wrong = (p for p in report.problems if p.file.startswith(f"units/{source}/"))
         return NotAdapted(f"there is no sound unit {source} in {content.as_posix()}", tuple(wrong))
     licence = licence_for(unit, wishes.licence)
-    if isinstance(licence, NotAdapted):
-        return licence
+    if isinstance(licence, NotAllowed):
+        return NotAdapted(licence.reason)
     wanted = Adaptation(
         title=wishes.title or f"{unit.title}, adapted",
         publisher=wishes.publisher or report.bank.name,

@@ -9,6 +9,7 @@ from pathlib import Path
 from build_tools.building.finishing.pdf_printing import print_units
 from build_tools.building.site import build_review, build_site, published_units
 from build_tools.checking.check_bank import Report
+from build_tools.editions.earlier_editions import since_last_edition
 from build_tools.misuse import Misuse
 from build_tools.model.bank import Bank
 from build_tools.publishing.swap import staged
@@ -51,6 +52,7 @@ def build(
     with staged(out) as fresh:
         build_site(bank, content, fresh)
         if review:
-            build_review(bank, review, content, fresh)
+            since = {unit.slug: since_last_edition(content, unit.slug) for unit in bank.units}
+            build_review(bank, review, since, fresh)
         printed = print_units(fresh, browser) if browser else 0
     return SiteBuilt(len(published_units(bank)), printed)

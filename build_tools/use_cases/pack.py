@@ -2,18 +2,29 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from pathlib import Path
 
-from build_tools.building.pack import NotPacked, PackFile, made_pack
+from build_tools.building.pack import PackFile, made_pack
 from build_tools.checking.check_bank import check_bank_files, check_unit
 from build_tools.model.build_bank import build_bank
+from build_tools.packs.hidden_data import PictureError
 from build_tools.packs.reading.bag_check import payload_of
 from build_tools.packs.reading.contents import contents_of
 from build_tools.packs.reading.refusal import RefusedError
 from build_tools.packs.reading.unzipping import unzipped
+from build_tools.problem import Problem
 from build_tools.rules.catalogue import all_rules
 from build_tools.source.folder import unit_slugs
 from build_tools.sure_files import write_whole
+
+
+@dataclass(frozen=True, slots=True)
+class NotPacked:
+    """Why a unit cannot go to others: in words, and the problems to mend first."""
+
+    reason: str
+    problems: tuple[Problem, ...] = ()
 
 
 def pack(content: Path, slug: str) -> PackFile | NotPacked:
@@ -39,8 +50,11 @@ def pack(content: Path, slug: str) -> PackFile | NotPacked:
     if unsettled:
         return NotPacked("its rights are not settled", unsettled)
     bank = build_bank(files.documents, [check.unit])
-    made = made_pack(bank, check.unit, content / "units" / slug)
-    return made if isinstance(made, NotPacked) else _as_taken_in(made)
+    try:
+        made = made_pack(bank, check.unit, content / "units" / slug)
+    except PictureError as error:
+        return NotPacked(str(error))
+    return _as_taken_in(made)
 
 
 def write_pack(made: PackFile, out: Path) -> Path:

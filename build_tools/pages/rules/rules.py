@@ -14,6 +14,7 @@ from build_tools.pages.frame.frame import Frame, frame
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.labelled import Labelled
 from build_tools.pages.pieces.notes import notes_html
+from build_tools.rules.catalogue import all_rules
 from build_tools.views.words.punctuation import capital, sentence
 
 PATH = "rules.html"
@@ -38,6 +39,14 @@ class RuleEntry:
     """What it says and why, as Markdown; the first line says it all."""
     source: str
     """The published source it rests on, or that there is none."""
+
+
+def rule_entries() -> tuple[RuleEntry, ...]:
+    """Every rule as the rules page shows it."""
+    return tuple(
+        RuleEntry(rule.name, rule.family, rule.grade, rule.manual, rule.source)
+        for rule in sorted(all_rules(), key=lambda r: (r.family, r.name))
+    )
 
 
 @dataclass(frozen=True, slots=True)
