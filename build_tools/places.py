@@ -8,5 +8,5 @@ PACKAGE = Path(__file__).resolve().parent
 """The folder of this software."""
 PROJECT = PACKAGE.parent
 """The folder of the project: its content, its schemas, its locks."""
-PAGES = PACKAGE / "pages"
-"""The folder of the pages: their templates, styles and scripts."""
+OVERRIDES = PROJECT / "site_overrides"
+"""The folder of the pages' templates, styles and scripts, a folder for each page."""

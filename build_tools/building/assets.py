@@ -7,7 +7,7 @@ from pathlib import Path
 
 from build_tools.building.finishing.joining import joined
 from build_tools.pages.page_scripts import PAGE_SCRIPTS
-from build_tools.places import PAGES
+from build_tools.places import OVERRIDES
 from build_tools.stray_files import is_stray
 
 
@@ -16,15 +16,15 @@ def copy_assets(out: Path) -> None:
     css, scripts = out / "assets" / "css", out / "assets" / "js"
     for folder in (css, scripts):
         folder.mkdir(parents=True, exist_ok=True)
-    for style in sorted(PAGES.glob("*/[a-z]*.css")):
+    for style in sorted(OVERRIDES.glob("*/[a-z]*.css")):
         shutil.copyfile(style, css / style.name)
     shutil.copytree(
-        PAGES / "frame" / "fonts",
+        OVERRIDES / "frame" / "fonts",
         out / "assets" / "fonts",
         dirs_exist_ok=True,
         copy_function=shutil.copyfile,
         ignore=lambda _, names: {name for name in names if is_stray(name)},
     )
     for name, parts in PAGE_SCRIPTS.items():
-        text = joined((PAGES / part).read_text(encoding="utf-8") for part in parts)
+        text = joined((OVERRIDES / part).read_text(encoding="utf-8") for part in parts)
         (scripts / name).write_text(text, encoding="utf-8", newline="\n")

@@ -25,7 +25,7 @@ from mkdocs.structure.pages import Page as MkDocsPage
 from mkdocs.utils.templates import TemplateContext
 
 from build_tools.pages.page import Page
-from build_tools.places import PAGES, PROJECT
+from build_tools.places import OVERRIDES, PROJECT
 from build_tools.scratch import scratch
 
 
@@ -51,7 +51,7 @@ def _config(docs: Path, site: Path) -> MkDocsConfig:
     # no "not found" page and no map of the site: both would hold absolute addresses
     config.theme.static_templates.clear()
     # nor are the theme's thousands of icons listed anew for each batch
-    config.theme.dirs = [str(PAGES)]
+    config.theme.dirs = [str(OVERRIDES)]
     return config
 
 
@@ -61,7 +61,9 @@ def _environment() -> Environment:
 
     Other than MkDocs' own it escapes, and a mistyped name in a template does not pass.
     """
-    return Environment(loader=FileSystemLoader(PAGES), autoescape=True, undefined=StrictUndefined)
+    return Environment(
+        loader=FileSystemLoader(OVERRIDES), autoescape=True, undefined=StrictUndefined
+    )
 
 
 class _GeneratedPages(BasePlugin):  # type: ignore[no-untyped-call, type-arg, unused-ignore]

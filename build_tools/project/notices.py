@@ -17,7 +17,7 @@ from build_tools.places import PROJECT
 
 FONT = "@fontsource/atkinson-hyperlegible-next"
 FONT_NAME = "Atkinson Hyperlegible Next"
-FONT_FOLDER = Path("build_tools/pages/frame/fonts")
+FONT_FOLDER = Path("site_overrides/frame/fonts")
 LICENCE_FOLDER = Path("build_tools/packs/licence_texts")
 LICENCE_SOURCE = ("spdx-license-list", "6.12.0", "CC0-1.0")
 """Where the licences' texts were taken from: the npm package's name, version and licence."""

@@ -22,7 +22,7 @@ from build_tools.pages.assemble import shared_pages, unit_pages
 from build_tools.pages.page import Page
 from build_tools.pages.page_scripts import PAGE_SCRIPTS
 from build_tools.pages.rules.rules import RuleEntry
-from build_tools.places import PAGES
+from build_tools.places import OVERRIDES, PACKAGE
 from build_tools.rules.catalogue import all_rules
 from build_tools.schema_check.schemas import schema
 from tests.support.banks import ROOT
@@ -38,7 +38,9 @@ KILOBYTE = 1000
 
 
 def environment() -> Environment:
-    return Environment(loader=FileSystemLoader(PAGES), autoescape=True, undefined=StrictUndefined)
+    return Environment(
+        loader=FileSystemLoader(OVERRIDES), autoescape=True, undefined=StrictUndefined
+    )
 
 
 @cache
@@ -112,7 +114,7 @@ def test_a_pages_parts_are_found_by_its_name() -> None:
         folder = page.template.partition("/")[0]
         assert page.template == f"{folder}/{folder}.html"
         assert type(page.context).__module__ == f"build_tools.pages.{folder}.{folder}"
-        styles = {file.name for file in (PAGES / folder).glob("*.css")}
+        styles = {file.name for file in (OVERRIDES / folder).glob("*.css")}
         assert styles <= {f"{folder}.css"}
 
 
@@ -128,7 +130,7 @@ def test_the_contract_between_pages_names_them_all() -> None:
 
 
 def test_every_field_of_every_context_is_explained() -> None:
-    modules = [file for file in sorted(PAGES.rglob("*.py")) if file.name != "page.py"]
+    modules = [file for file in sorted((PACKAGE / "pages").rglob("*.py")) if file.name != "page.py"]
     views = [node for file in modules for node in classes_of(file)]
     assert "LessonView" in {node.name for node in views}
     assert {node.name: found for node in views if (found := unexplained(node))} == {}
@@ -215,7 +217,7 @@ def test_every_link_goes_to_a_page_or_a_place_on_it() -> None:
 def test_styles_scripts_and_pictures_are_where_the_pages_look() -> None:
     made = {f"units/{u.slug}/{file}" for u in real_bank().units for file in u.media}
     made |= {f"assets/js/{name}" for name in PAGE_SCRIPTS}
-    made |= {f"assets/css/{style.name}" for style in PAGES.glob("*/*.css")}
+    made |= {f"assets/css/{style.name}" for style in OVERRIDES.glob("*/*.css")}
     for page, seen in everything():
         folder = posixpath.dirname(page.path)
         wanted = [
@@ -291,7 +293,7 @@ def test_drafts_are_not_listed() -> None:
 
 def test_styles_and_scripts_stay_small() -> None:
     """All of them together; what one lesson loads is held in tests/site/test_weight.py."""
-    files = [*PAGES.rglob("*.css"), *PAGES.rglob("*.js")]
+    files = [*OVERRIDES.rglob("*.css"), *OVERRIDES.rglob("*.js")]
     assert sum(file.stat().st_size for file in files) < 200 * KILOBYTE
 
 

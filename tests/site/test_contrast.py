@@ -14,7 +14,7 @@ import re
 import pytest
 from playwright.sync_api import Browser
 
-from build_tools.places import PAGES
+from build_tools.places import OVERRIDES
 from tests.support import axe
 from tests.support.browser import reader
 from tests.support.built_sites import ROOT
@@ -57,7 +57,7 @@ def test_axe_core_works_out_the_same_ratios(browser: Browser) -> None:
 
 def palettes() -> dict[str, dict[str, str]]:
     """The colours named in the site's styles: those of light paper and those of dark paper."""
-    text = "\n".join(path.read_text(encoding="utf-8") for path in sorted(PAGES.rglob("*.css")))
+    text = "\n".join(path.read_text(encoding="utf-8") for path in sorted(OVERRIDES.rglob("*.css")))
     dark = re.search(r"@media \(prefers-color-scheme: dark\) \{(.*?)\n\}", text, re.DOTALL)
     light = re.search(r"^:root \{(.*?)\n\}", text, re.DOTALL | re.MULTILINE)
     assert light

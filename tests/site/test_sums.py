@@ -8,7 +8,7 @@ from typing import Any
 from playwright.sync_api import Browser
 
 from build_tools.pages.page_scripts import SUMS
-from build_tools.places import PAGES
+from build_tools.places import OVERRIDES
 from tests.sums.lessons import GROUPINGS, some_lesson
 from tests.support.browser import address_of, reader
 from tests.support.page_script import page_script
@@ -48,5 +48,5 @@ def test_the_page_gives_the_same_answers(site: Path, browser: Browser) -> None:
 
 
 def test_every_script_of_the_sums_is_on_the_page() -> None:
-    there = {path.relative_to(PAGES).as_posix() for path in (PAGES / "sums").glob("*.js")}
+    there = {path.relative_to(OVERRIDES).as_posix() for path in (OVERRIDES / "sums").glob("*.js")}
     assert there == set(SUMS)

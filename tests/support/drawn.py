@@ -8,10 +8,10 @@ from html.parser import HTMLParser
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 
 from build_tools.pages.page import Page
-from build_tools.places import PAGES
+from build_tools.places import OVERRIDES
 
 ENVIRONMENT = Environment(
-    loader=FileSystemLoader(PAGES), autoescape=True, undefined=StrictUndefined
+    loader=FileSystemLoader(OVERRIDES), autoescape=True, undefined=StrictUndefined
 )
 VOID = {"meta", "link", "img", "input", "br", "hr"}
 

@@ -13,9 +13,9 @@ from pathlib import Path
 from typing import Any
 
 from build_tools.pages.page_scripts import SUMS
-from build_tools.places import PAGES
+from build_tools.places import OVERRIDES
 
-SCRIPTS = PAGES
+SCRIPTS = OVERRIDES
 WITHOUT_A_PAGE = (*SUMS, "hall/plan.js", "card/card-state.js")
 RUNNER = Path(__file__).with_suffix(".mjs")
 

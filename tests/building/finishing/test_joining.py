@@ -7,10 +7,10 @@ from pathlib import Path
 
 from build_tools.building.finishing.joining import joined
 from build_tools.pages.page_scripts import PAGE_SCRIPTS
-from build_tools.places import PAGES
+from build_tools.places import OVERRIDES
 from build_tools.project.tools_for_tests import node
 
-SCRIPTS = PAGES
+SCRIPTS = OVERRIDES
 
 
 def test_comment_lines_and_indents_go_and_all_else_stays() -> None:

@@ -13,7 +13,7 @@ import pytest
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.pages.handouts.handouts import CARD_POINTS, HandoutsView, handouts_page
-from build_tools.places import PAGES
+from build_tools.places import OVERRIDES
 from build_tools.views.lesson.class_groups import USUAL_CLASS
 from build_tools.views.lesson.handouts import copies_for, strips_to_hand
 from tests.support.drawn import Seen, page_seen
@@ -106,7 +106,7 @@ def test_words_have_their_meanings_and_actions_their_cards(unit: Unit, lesson: L
 
 
 def test_words_on_cards_are_large() -> None:
-    styles = (PAGES / "handouts" / "handouts.css").read_text(encoding="utf-8")
+    styles = (OVERRIDES / "handouts" / "handouts.css").read_text(encoding="utf-8")
     assert f"font-size: {CARD_POINTS}pt" in styles
     assert CARD_POINTS >= 48
 
