@@ -135,6 +135,11 @@ NEEDS: Mapping[str, str] = {
     "change of relationship": "relationship",
 }
 """For every other device, the field that says what it changes."""
+SET_ONE = frozenset(
+    f"change of {field.replace('_', ' ')}"
+    for field in ("size", "level", "direction", "facing", "pathway", "dynamics", "body_part")
+)
+"""Devices that give actions one new value each, all of them or only some."""
 WRITTEN = {
     "replaced": "replace",
     "left_out": "leave_out",

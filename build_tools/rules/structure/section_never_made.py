@@ -1,7 +1,7 @@
 """Every section of the dance is made in a step of a lesson.
 
 A section that no lesson makes is a hole in the dance: on the day, nobody knows what to do in it.
-An improvised section, and one made only of what the teacher brings, needs no more than to be
+An improvised section, and one made only of motifs `from: teacher`, needs no more than to be
 danced: a step that names it in `dances` makes it too.
 
 Bad:

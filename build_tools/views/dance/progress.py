@@ -40,10 +40,10 @@ class Progress:
 
     name: str
     made: StepPlaces
-    """Where a step makes it; for a development, where a step develops it. What comes ready, a
-    motif from the teacher, is also made where it is first worked on, and so is a section of
-    nothing else or one improvised within rules where a step first dances it by its letter. Where
-    a step says that it makes the section, going over it any earlier makes nothing."""
+    """Where a step makes it; for a development, where a step develops it. A motif that is the
+    teacher's alone is also made where it is first worked on, and so is a section of nothing else
+    or one improvised within rules where a step first dances it by its letter, other than to join
+    it. Where a step says that it makes the section, going over it any earlier makes nothing."""
     developed: StepPlaces
     """Where it is developed, or for a motif, where anything that comes from it is."""
     joined: StepPlaces
@@ -80,8 +80,8 @@ def progress(unit: Unit) -> Mapping[str, Progress]:
     makes = where(lambda s: s.makes)
     develops = where(lambda s: s.develops)
     joins = where(lambda s: s.joins)
-    by_letter = where(lambda s: s.dances)
-    by_letter_taught = where(lambda s: () if s.phase in _GOES_OVER else s.dances)
+    by_letter = where(_danced_alone)
+    by_letter_taught = where(lambda s: () if s.phase in _GOES_OVER else _danced_alone(s))
     danced = where(lambda s: held(dance, (*s.dances, *s.joins)))
     shown = where(lambda s: held(dance, s.shows))
     found: dict[str, Progress] = {}
@@ -92,7 +92,7 @@ def progress(unit: Unit) -> Mapping[str, Progress]:
             from_it = {d for d in develops if d != name and name in roots(dance, d)}
             changed = tuple(sorted({p for d in from_it for p in develops[d]}))
             made = makes.get(name, ())
-            if comes_ready(dance, name):
+            if is_given(dance, name):
                 made = _with_first(made, (*danced.get(name, ()), *changed))
         elif name in dance.sections and made_by_dancing(dance, dance.sections[name]):
             made = _with_first(made, (by_letter_taught if made else by_letter).get(name, ()))
@@ -161,12 +161,39 @@ def comes_ready(dance: Dance, motif: str) -> bool:
     return dance.motifs[motif].made_by.startswith("teacher")
 
 
+def is_given(dance: Dance, motif: str) -> bool:
+    """Whether the motif is the teacher's alone, and pupils learn it as it is."""
+    return dance.motifs[motif].made_by == "teacher"
+
+
 def made_by_dancing(dance: Dance, section: Section) -> bool:
     """Whether dancing a section is all the making it needs: improvised, or learned ready-made."""
     if section.kind == "improvised":
         return True
     motifs = {m for p in section.danced for name in p.what for m in roots(dance, name)}
-    return bool(motifs) and all(comes_ready(dance, m) for m in motifs)
+    return bool(motifs) and all(is_given(dance, m) for m in motifs)
+
+
+def step_at(unit: Unit, place: StepPlace) -> tuple[Lesson, Step]:
+    """The step at `place`, with its lesson. Raises KeyError where there is none."""
+    return _by_place(unit)[place]
+
+
+@lru_cache(maxsize=4)
+def _by_place(unit: Unit) -> Mapping[StepPlace, tuple[Lesson, Step]]:
+    return {place: (lesson, step) for place, lesson, step in steps_in_order(unit)}
+
+
+def names_in(step: Step) -> tuple[str, ...]:
+    """Every part of the dance that a step names, whatever it does with it."""
+    return (*step.makes, *step.develops, *step.joins, *step.dances, *step.shows)
+
+
+def _danced_alone(step: Step) -> tuple[str, ...]:
+    """What a step dances other than to practise the join that leads there."""
+    if step.phase != "join":
+        return step.dances
+    return tuple(name for name in step.dances if name not in step.joins)
 
 
 def _with_first(places: StepPlaces, others: Iterable[StepPlace]) -> StepPlaces:

@@ -1,0 +1,58 @@
+"""A transition that serves for several joins leads to one formation.
+
+Where pupils decide the order, one way has to serve wherever a section comes. It cannot lead into a
+circle and into a row: those sections fit together only if each starts as the others do.
+
+Bad:
+    {from: any, to: any, …}; A and B start in a line, C starts in a circle
+Good:
+    A, B and C all start in a line
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator
+from itertools import pairwise, permutations
+
+from build_tools.model.unit import Unit
+from build_tools.movement.whole import transition_between
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+from build_tools.views.words.plain_words import listed, standing_in_words
+
+GRADE: Grade = "question"
+SOURCE = "common practice, no source"
+NEEDS = ("unknown-name", "transition-missing")
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each section that starts otherwise than most that one way leads to."""
+    dance = unit.dance
+    order = permutations(dance.sections, 2) if dance.order_choice else pairwise(dance.form)
+    leads: dict[int, list[str]] = {}
+    for first, second in dict.fromkeys(order):
+        transition = transition_between(dance, first, second)
+        if transition is not None:
+            to = leads.setdefault(dance.transitions.index(transition), [])
+            to += [second] if second not in to else []
+    told: set[str] = set()
+    for n, letters in leads.items():
+        starts = {letter: dance.sections[letter].start.formation for letter in letters}
+        usual, times = Counter(starts.values()).most_common(1)[0]
+        others = [letter for letter in letters if starts[letter] != usual]
+        if not others or times == len(others):
+            others = others[-1:]
+        for letter in others:
+            if letter in told:
+                continue
+            told.add(letter)
+            like = [one for one in letters if starts[one] == usual]
+            yield Finding(
+                unit.file,
+                ("sections", letter, "start", "formation"),
+                f"section {letter} starts {standing_in_words(dance.sections[letter].start)}, but the "
+                f"transition that leads there, number {n + 1}, leads to section {listed(like)} too, "
+                f"which starts {standing_in_words(dance.sections[like[0]].start)}",
+                f"start section {letter} as the others do, or write a transition of its own",
+            )

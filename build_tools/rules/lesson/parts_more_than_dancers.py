@@ -1,0 +1,70 @@
+"""A group that dances a section has a dancer for each part.
+
+A canon in four parts needs four who start one after another; an answer needs somebody to ask. A
+step that makes or dances it in smaller groups leaves parts with nobody in them. Where pairs or
+groups are the parts, `who` says so.
+
+Bad:
+    B: {what: [wave], as: canon, parts: 4, after: 4}, and a step in pairs with makes: [B]
+Good:
+    a step in fours with makes: [B]
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from build_tools.model.dance import Dance, Passage
+from build_tools.model.lesson import Step
+from build_tools.model.unit import Unit
+from build_tools.movement.relationships import parts_in
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+from build_tools.views.dance.progress import steps_in_order
+from build_tools.views.lesson.showing import GROUP_SIZES
+
+GRADE: Grade = "question"
+SOURCE = "common practice, no source"
+NEEDS = ("unknown-name", "canon-not-spelt-out")
+
+_NOT_DANCED = ("show", "look and talk", "explore")
+_GROUPS = re.compile(
+    r"\b(?:pairs?|groups?|rows?|lines?|halves|half|threes|fours|fives|sixes|tables?)\b",
+    re.IGNORECASE,
+)
+_TOGETHER = ("canon", "canon in turn", "question and answer", "match", "lead and follow")
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each step whose groups are smaller than the parts they dance."""
+    for place, lesson, step in steps_in_order(unit):
+        size = GROUP_SIZES.get(step.grouping)
+        if size is None or step.phase in _NOT_DANCED:
+            continue
+        if not (why := _too_few(unit.dance, step, size)):
+            continue
+        yield Finding(
+            lesson.file,
+            ("steps", place.step, "grouping"),
+            f"step {place.step + 1} is danced {'' if size == 1 else 'in '}{step.grouping}, but {why}",
+            "write the grouping that has a dancer for each part, or say in `who` that pairs or "
+            "groups are the parts",
+        )
+
+
+def _too_few(dance: Dance, step: Step, size: int) -> str | None:
+    """What needs more dancers than the groups of a step have, in the reader's words."""
+    for letter in (*step.makes, *step.dances):
+        section = dance.sections.get(letter)
+        for passage in section.danced if section else ():
+            parts = _dancers(passage)
+            if parts > size:
+                return f"section {letter} has {parts} parts ({passage.fit})"
+    word = next((w for w in step.teaches if w.casefold() in _TOGETHER), None)
+    return f"it teaches {word}, which takes two" if word and size == 1 else None
+
+
+def _dancers(passage: Passage) -> int:
+    """How many dancers it takes; one where groups or pairs are the parts."""
+    return 1 if _GROUPS.search(passage.who or "") else parts_in(passage)

@@ -1,0 +1,49 @@
+"""Those who look are there in the step in which there is something to look at.
+
+`who: another group` needs a step in which pupils are in groups, and half the class can watch only
+where the other half dances. Looking at yourself, or all together, fits anywhere.
+
+Bad:
+    look_and_talk: {who: half the class, …}, and no step has grouping: half class
+Good:
+    look_and_talk: {who: half the class, …}, and a step with grouping: half class shows the wave
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+
+from build_tools.model.unit import Unit
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+from build_tools.views.words.plain_words import listed
+
+GRADE: Grade = "question"
+SOURCE = "common practice, no source"
+
+_FITS: Mapping[str, tuple[str, ...]] = {
+    "partner": ("pairs", "threes", "half class"),
+    "another pair": ("pairs", "threes", "fours", "half class"),
+    "another group": ("threes", "fours", "fives", "sixes", "half class"),
+    "half the class": ("half class",),
+}
+"""For those who look, the groupings in which they can."""
+_LOOKS = ("show", "look and talk")
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each lesson with no step in which those who look could look."""
+    for lesson in unit.lessons:
+        talk = lesson.look_and_talk
+        if talk is None or talk.who not in _FITS:
+            continue
+        steps = [s for s in lesson.steps if s.shows or s.dances or s.phase in _LOOKS]
+        if not steps or any(step.grouping in _FITS[talk.who] for step in steps):
+            continue
+        groupings = listed(list(dict.fromkeys(f"`{step.grouping}`" for step in steps)))
+        yield Finding(
+            lesson.file,
+            ("look_and_talk", "who"),
+            f"`who` looks is {talk.who}, but where pupils dance, show and look the grouping is {groupings}",
+            "write who can look in that grouping, or change the grouping of the step",
+        )
