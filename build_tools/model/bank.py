@@ -49,6 +49,8 @@ class UnitOutline:
     slug: str
     file: str
     title: str
+    issued: str
+    """The day of its edition, year-month-day."""
     draft: bool
     years: tuple[SchoolYears, ...]
     topics: tuple[str, ...]
@@ -62,9 +64,11 @@ class UnitOutline:
 class BankOutline:
     """The bank as the rules for the whole bank see it: it stays small for a thousand units.
 
-    `folders` names the folders of all units, those whose files are not sound among them.
+    `as_of` is the bank's own day; `folders` names the folders of all units, those whose files are
+    not sound among them.
     """
 
+    as_of: str
     topics: Mapping[str, Topic]
     units: tuple[UnitOutline, ...]
     folders: frozenset[str]

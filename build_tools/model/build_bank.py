@@ -33,6 +33,7 @@ def outline_unit(unit: Unit) -> UnitOutline:
         slug=unit.slug,
         file=unit.file,
         title=unit.title,
+        issued=unit.issued,
         draft=unit.draft,
         years=unit.years,
         topics=unit.topics,
@@ -46,7 +47,8 @@ def outline_bank(
     documents: Mapping[str, Document], units: Iterable[UnitOutline], folders: Iterable[str]
 ) -> BankOutline:
     """The bank as the rules for the whole bank see it; `folders` names those of all units."""
-    return BankOutline(_topics(documents), tuple(units), frozenset(folders))
+    as_of = documents["bank.yml"].data["as_of"]
+    return BankOutline(as_of, _topics(documents), tuple(units), frozenset(folders))
 
 
 def _topics(documents: Mapping[str, Document]) -> dict[str, Topic]:

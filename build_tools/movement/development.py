@@ -137,6 +137,24 @@ def misfit(actions: Actions, development: Development, other: Actions = ()) -> s
     return _counts_misfit(actions, d, other)
 
 
+def misfit_at(actions: Actions, development: Development) -> tuple[str | int, ...]:
+    """The field at which a misfit stands, inside the development; empty where one is missing."""
+    d, n = development, len(actions)
+    numbered: tuple[tuple[tuple[str | int, ...], tuple[int, ...]], ...] = (
+        (("only",), d.only),
+        (("order",), d.order),
+        (("leave_out",), d.left_out),
+        (("keep",), d.kept or ()),
+        (("replace", "action"), (d.replaced,) if d.replaced else ()),
+        *((("add", at, "after"), (a.after,)) for at, a in enumerate(d.added)),
+    )
+    for path, numbers in numbered:
+        if numbers and max(numbers) > n:
+            return path
+    field = NEEDS.get(d.device, "")
+    return (WRITTEN.get(field, field),) if field and getattr(d, field) else ()
+
+
 def _counts_misfit(actions: Actions, d: Development, other: Actions) -> str | None:
     if d.device in ("change of speed", "change of rhythm") and len(d.counts) != len(actions):
         return f"it gives counts for {len(d.counts)} actions, but `{d.of}` has {len(actions)}"

@@ -1,7 +1,8 @@
 """What is danced in a counted section fills its counts exactly.
 
 The teacher counts the section aloud. If what is danced is shorter, pupils stand about; if it is
-longer, the next section starts over their heads. In a canon the last part's finish counts.
+longer, the next section starts over their heads. In a canon the last part's finish counts. Where
+the steps count as many as the section has, what is danced is to be mended, and it is told there.
 
 Bad:
     counts: 32
@@ -13,15 +14,17 @@ Good:
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
+from fractions import Fraction
 
 from build_tools.model.dance import Passage, Section
 from build_tools.model.unit import Unit
 from build_tools.movement.counts import figures
-from build_tools.movement.relationships import passage_counts
+from build_tools.movement.relationships import CANONS, passage_counts
 from build_tools.movement.whole import danced_counts, lengths
-from build_tools.problem import Grade
+from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
+from build_tools.views.dance.progress import names_in, steps_in_order
 
 GRADE: Grade = "error"
 SOURCE = "common practice, no source"
@@ -54,11 +57,56 @@ def check(unit: Unit) -> Iterator[Finding]:
         )
         yield Finding(
             unit.file,
-            ("sections", letter, "counts"),
+            _place(unit, section, section.counts, danced),
             f"section {letter} has {figures(section.counts)} counts, but what is danced in it "
             f"takes {figures(danced)}: {each}",
             f"write `counts: {figures(danced)}`, or {mend}",
         )
+
+
+def _place(unit: Unit, section: Section, counts: Fraction, danced: Fraction) -> FieldPath:
+    """The passage to mend where the steps bear the section's counts out; else its counts."""
+    path: FieldPath = ("sections", section.letter)
+    counted = {
+        step.counts
+        for _, _, step in steps_in_order(unit)
+        if {n for n in names_in(step) if n in unit.dance.sections or n == "whole"}
+        == {section.letter}
+    }
+    if counts not in counted or danced in counted:
+        return (*path, "counts")
+    known, over = lengths(unit.dance), danced - counts
+    passages = list(enumerate(section.danced))
+    for fits in (_by_parts, _by_times, _off_the_phrase):
+        for n, passage in passages:
+            if fits(passage, known, over, unit.dance.phrase):
+                return (*path, "danced", n)
+    return (*path, "counts")
+
+
+def _by_parts(
+    passage: Passage, known: Mapping[str, Fraction], over: Fraction, _phrase: int
+) -> bool:
+    """Whether a canon with some parts more or fewer would mend it."""
+    if passage.fit not in CANONS:
+        return False
+    long = sum((known[name] for name in passage.what), Fraction(0)) * passage.times
+    apart = passage.after if passage.after is not None else long
+    return not over % apart
+
+
+def _by_times(
+    passage: Passage, known: Mapping[str, Fraction], over: Fraction, _phrase: int
+) -> bool:
+    """Whether dancing it more or fewer times would mend it."""
+    return passage.times > 1 and not over % (passage_counts(passage, known) / passage.times)
+
+
+def _off_the_phrase(
+    passage: Passage, known: Mapping[str, Fraction], _over: Fraction, phrase: int
+) -> bool:
+    """Whether it ends neither with a phrase nor with half of one."""
+    return passage_counts(passage, known) % phrase not in (0, Fraction(phrase, 2))
 
 
 def _nothing_said(unit: Unit, section: Section) -> Finding:

@@ -18,7 +18,7 @@ from collections.abc import Iterator
 from build_tools.model.dance import Dance, Development
 from build_tools.model.unit import Unit
 from build_tools.movement.counts import figures
-from build_tools.movement.development import actions_of, misfit
+from build_tools.movement.development import actions_of, misfit, misfit_at
 from build_tools.movement.devices import Actions
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
@@ -50,7 +50,7 @@ def check(unit: Unit) -> Iterator[Finding]:
         if why := misfit(source, development, other):
             yield Finding(
                 unit.file,
-                ("developments", name),
+                ("developments", name, *misfit_at(source, development)),
                 f"`{name}` ({development.device}) does not work: {why}",
                 _help(dance, development, source),
             )

@@ -2,6 +2,7 @@
 
 A school that takes the unit trusts the licence on its front. A picture inside that may not be used
 to make money, or that asks for more, breaks that promise, and nobody notices until it is copied.
+Where each of several parts asks more, it is the unit that promises too much, and it is told there.
 
 Bad:
     licence: CC-BY-4.0, and a picture under CC-BY-NC-4.0
@@ -13,7 +14,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from build_tools.model.unit import Unit
+from build_tools.model.unit import StimulusItem, Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.words.licences import asks, narrower_items, wholes_for
@@ -28,7 +29,11 @@ SOURCE = (
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each item that travels with the unit and asks more than the unit does."""
-    for n, item in narrower_items(unit, unit.licence):
+    narrower = list(narrower_items(unit, unit.licence))
+    if 1 < len(narrower) == len(unit.stimulus.items):
+        yield _all_narrower(unit, narrower[0][1])
+        return
+    for n, item in narrower:
         open_to = wholes_for(item.licence)
         yield Finding(
             unit.file,
@@ -39,3 +44,19 @@ def check(unit: Unit) -> Iterator[Finding]:
             if open_to
             else "use the item as it was, or another one",
         )
+
+
+def _all_narrower(unit: Unit, first: StimulusItem) -> Finding:
+    open_to = [
+        one
+        for one in wholes_for(first.licence)
+        if all(one in wholes_for(item.licence) for item in unit.stimulus.items)
+    ]
+    return Finding(
+        unit.file,
+        ("licence",),
+        f"the unit is shared under {unit.licence}, but each of the {len(unit.stimulus.items)} items "
+        f"in it asks more: `{first.title}` is under {first.licence}, which asks "
+        f"{asks(unit.licence, first.licence)}",
+        f"share the unit under {listed(open_to, 'or')}" if open_to else "use other items",
+    )

@@ -1,0 +1,51 @@
+"""A lesson or a step that is named by its number is there.
+
+"In step 7" of a lesson with six steps, or "in lesson 8" of six, sends a teacher looking. The number
+was right before a step or a lesson was taken out.
+
+Bad:
+    a unit of 3 lessons: short_of_time: Leave the join for lesson 4.
+Good:
+    short_of_time: Leave the join for lesson 3.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from build_tools.model.unit import Unit
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+from build_tools.views.words.numbered import lessons_said, steps_said
+from build_tools.views.words.plain_words import how_many
+from build_tools.views.written.unit_text import unit_text
+
+GRADE: Grade = "question"
+SOURCE = "common practice, no source"
+NEEDS = ("lesson-numbers-broken",)
+
+_OF_THIS_LESSON = ("never_did_last", "if", "change")
+"""Fields in which a step is one of the lesson's own."""
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each line that names a lesson, or a step of its own, that is not there."""
+    steps = {lesson.file: len(lesson.steps) for lesson in unit.lessons}
+    last = len(unit.lessons)
+    for file, fields in unit_text(unit).documents:
+        for one in fields:
+            if not one.path or one.path[0] == "curriculum":
+                continue
+            gone = [f"lesson {n}" for n in lessons_said(one.text) if n > last]
+            has = how_many(last, "lesson")
+            if not gone and file in steps and one.path[0] in _OF_THIS_LESSON:
+                gone = [f"step {n}" for n in steps_said(one.text) if n > steps[file]]
+                has = how_many(steps[file], "step")
+            if gone:
+                thing = "the unit" if gone[0].startswith("lesson") else "the lesson"
+                yield Finding(
+                    file,
+                    one.path,
+                    f"`{one.kind}` names {gone[0]}, but {thing} has {has}",
+                    "write the number that it has now, or say it in words",
+                )
