@@ -24,7 +24,7 @@ class Way:
 
 
 def way_of(actions: Actions) -> Way | None:
-    """Where the actions take a dancer; None where one of them travels and does not say which way."""
+    """Where the actions take a dancer; None where one travels and does not say which way."""
     forwards = right = Fraction(0)
     for action in actions:
         moves = "travel" in action.kinds or (action.kind == "jump" and bool(action.direction))

@@ -30,6 +30,7 @@ def check(unit: Unit) -> Iterator[Finding]:
             yield Finding(
                 unit.file,
                 ("curriculum", n, "nation"),
-                f"the link is to the curriculum of {link.nation}, but `years` has {listed(nations)}",
+                f"the link is to the curriculum of {link.nation}, but `years` has "
+                f"{listed(nations)}",
                 f"add the school years in {link.nation} under `years`, or take the link out",
             )

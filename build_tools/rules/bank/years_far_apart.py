@@ -33,7 +33,8 @@ def check(unit: Unit) -> Iterator[Finding]:
             yield Finding(
                 unit.file,
                 ("years", n, "years"),
-                f"{in_words(entry)} leave out the pupils who start the year at {gap[0] + 1}",
+                f"`years` has {in_words(entry)}, which leave out the pupils who start the year at "
+                f"{gap[0] + 1}",
                 "write the years in between as well, or take one end out",
             )
     first = ages(unit.years[:1])
@@ -44,7 +45,7 @@ def check(unit: Unit) -> Iterator[Finding]:
         yield Finding(
             unit.file,
             ("years", n, "years"),
-            f"{in_words(entry)} are aged {here[0]} to {here[1]}, and {in_words(unit.years[0])} are "
-            f"{first[0]} to {first[1]}",
+            f"pupils of {in_words(entry)} are aged {here[0]} to {here[1]}, and those of "
+            f"{in_words(unit.years[0])} {first[0]} to {first[1]}",
             "write the years in which pupils are of the same age",
         )

@@ -40,7 +40,8 @@ def check(unit: Unit) -> Iterator[Finding]:
             yield Finding(
                 unit.file,
                 ("sections", letter, end, "facing"),
-                f"section {letter} has `formation: {formation}` and `facing: {facing}` at its {end}, "
+                f"section {letter} has `formation: {formation}` and `facing: {facing}` at its "
+                f"{end}, "
                 f"and {'that' if facing == 'partner' else f'a {formation}'} has not got {lacks}",
                 "write another facing, or the formation that has it, such as "
                 + ("pairs" if facing == "partner" else "circle"),

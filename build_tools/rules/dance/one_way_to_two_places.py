@@ -51,8 +51,8 @@ def check(unit: Unit) -> Iterator[Finding]:
             yield Finding(
                 unit.file,
                 ("sections", letter, "start", "formation"),
-                f"section {letter} starts {standing_in_words(dance.sections[letter].start)}, but the "
-                f"transition that leads there, number {n + 1}, leads to section {listed(like)} too, "
+                f"section {letter} starts {standing_in_words(dance.sections[letter].start)}, but "
+                f"transition {n + 1}, which leads there, leads to section {listed(like)} too, "
                 f"which starts {standing_in_words(dance.sections[like[0]].start)}",
                 f"start section {letter} as the others do, or write a transition of its own",
             )

@@ -41,8 +41,7 @@ def check(unit: Unit) -> Iterator[Finding]:
             unit.file,
             ("sections", letter, "counts"),
             f"section {letter} has {figures(section.counts)} counts, which is "
-            f"{figures(section.counts // dance.phrase)} phrases of {dance.phrase} and {figures(left)} "
-            "over",
+            f"{section.counts // dance.phrase} phrases of {dance.phrase} and {figures(left)} over",
             f"add {figures(dance.phrase - left)} counts, take {figures(left)} off, or write the "
             "phrase that the sound has",
         )

@@ -33,8 +33,8 @@ def check(unit: Unit) -> Iterator[Finding]:
         yield Finding(
             unit.file,
             ("transitions", n),
-            f"the transition from {t.start} to {t.end} is never danced: the one from {hides.start} "
-            f"to {hides.end} above it comes first",
+            f"transition {n + 1}, from {t.start} to {t.end}, is never danced: transition "
+            f"{before.index(hides) + 1} above it, from {hides.start} to {hides.end}, comes first",
             "take one of the two out, or put this one above the other",
         )
 

@@ -45,7 +45,8 @@ def check(unit: Unit) -> Iterator[Finding]:
         yield Finding(
             unit.file,
             ("transitions", dance.transitions.index(transition), "counts"),
-            f"the change from {pair[0]} to {pair[1]} takes {counts_in_words(transition.counts)}, and "
+            f"the change from {pair[0]} to {pair[1]} takes "
+            f"{counts_in_words(transition.counts)}, and "
             f"section {letter} beside it only {figures(counts)}",
             f"give the change fewer than {figures(counts)} counts, or make a section of it",
         )

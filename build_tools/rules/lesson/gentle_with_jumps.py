@@ -45,7 +45,7 @@ def check(unit: Unit) -> Iterator[Finding]:
             yield Finding(
                 lesson.file,
                 ("steps", n, "intensity"),
-                f"step {n + 1} is `gentle`, but it dances `{name}`, in which {action_label(action)} "
-                "is a jump",
+                f"step {n + 1} is `gentle`, but it dances `{name}`, in which "
+                f"{action_label(action)} is a jump",
                 "write `steady` or `vigorous`, or leave the jump out of this step",
             )

@@ -22,7 +22,7 @@ from build_tools.movement.relationships import parts_in
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.dance.progress import steps_in_order
-from build_tools.views.lesson.showing import GROUP_SIZES
+from build_tools.views.lesson.class_groups import GROUP_SIZES
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
@@ -47,7 +47,8 @@ def check(unit: Unit) -> Iterator[Finding]:
         yield Finding(
             lesson.file,
             ("steps", place.step, "grouping"),
-            f"step {place.step + 1} is danced {'' if size == 1 else 'in '}{step.grouping}, but {why}",
+            f"step {place.step + 1} is danced {'' if size == 1 else 'in '}{step.grouping}, but "
+            f"{why}",
             "write the grouping that has a dancer for each part, or say in `who` that pairs or "
             "groups are the parts",
         )

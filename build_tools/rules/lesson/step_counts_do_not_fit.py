@@ -12,7 +12,7 @@ Good:
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from fractions import Fraction
 from itertools import combinations, pairwise
 
@@ -38,6 +38,7 @@ NEEDS = (
 )
 
 _MOST_TIMES = 4
+_MOST_TOGETHER = 4
 
 
 def check(unit: Unit) -> Iterator[Finding]:
@@ -71,48 +72,45 @@ def _known(dance: Dance, step: Step) -> dict[str, Fraction]:
     return found
 
 
-def _sums(dance: Dance, step: Step, known: dict[str, Fraction]) -> set[Fraction]:
+def _sums(dance: Dance, step: Step, known: Mapping[str, Fraction]) -> set[Fraction]:
     """Every number of counts that dancing what the step names may take."""
-    names = names_in(step)
-    moves = {n for n in names if n in lengths(dance)}
-    moves |= {source for name in moves for source in sources(dance, name)}
-    moves |= {
-        w
+    own = [name for name in dict.fromkeys(names_in(step)) if name in lengths(dance)]
+    own += [one for one in sorted({s for n in own for s in sources(dance, n)}) if one not in own]
+    inside = [
+        name
         for letter in (*step.makes, *step.joins)
         if letter in dance.sections
         for passage in dance.sections[letter].danced
-        for w in passage.what
-    }
-    sizes = {*known.values(), *(lengths(dance)[name] for name in moves)}
+        for name in passage.what
+    ]
+    sizes = {*known.values(), *(lengths(dance)[name] for name in (*own, *inside))}
     sums = {size * times for size in sizes for times in range(1, _MOST_TIMES + 1)}
-    parts = [*known.values(), *(lengths(dance)[n] for n in sorted(moves) if f"`{n}`" not in known)]
-    if len(step.joins) < 2:
-        for number in range(2, min(len(parts), 4) + 1):
-            sums |= {sum(chosen, Fraction(0)) for chosen in combinations(parts[:8], number)}
+    for number in range(2, _MOST_TOGETHER + 1):
+        for chosen in combinations(own, number):
+            sums.add(sum((lengths(dance)[name] for name in chosen), Fraction(0)))
     runs = _runs(dance, step)
     joins = sum((transition_counts(t) for t in dance.transitions), Fraction(0))
     return sums | runs | {run * 2 for run in runs} | {size + joins for size in sizes}
 
 
 def _runs(dance: Dance, step: Step) -> set[Fraction]:
-    """Sections one after another as a step names them, with the joins between and beside them."""
+    """Sections one after another as a step names them, with the joins between them."""
     found: set[Fraction] = set()
     for letters in (step.joins, letters_in(dance, step.dances), letters_in(dance, step.shows)):
         for first in range(len(letters)):
             for last in range(first + 1, len(letters) + 1):
                 run = letters[first:last]
-                counts = sum((dance.sections[one].counts or Fraction(0) for one in run), Fraction(0))
+                counts = sum(
+                    (dance.sections[one].counts or Fraction(0) for one in run), Fraction(0)
+                )
                 for pair in pairwise(run):
                     between = transition_between(dance, *pair)
                     counts += transition_counts(between) if between else 0
-                for transition in dance.transitions:
-                    if transition.start == run[-1] or transition.end == run[0]:
-                        found.add(counts + transition_counts(transition))
                 found.add(counts)
     return found - {Fraction(0)}
 
 
-def _help(dance: Dance, step: Step, known: dict[str, Fraction]) -> str:
+def _help(dance: Dance, step: Step, known: Mapping[str, Fraction]) -> str:
     runs = _runs(dance, step)
     best = max(runs) if runs else max(known.values())
     return f"write `counts: {figures(best)}`, or leave `counts` out"

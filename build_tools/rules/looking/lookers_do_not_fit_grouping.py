@@ -44,6 +44,7 @@ def check(unit: Unit) -> Iterator[Finding]:
         yield Finding(
             lesson.file,
             ("look_and_talk", "who"),
-            f"`who` looks is {talk.who}, but where pupils dance, show and look the grouping is {groupings}",
+            f"`who` looks is {talk.who}, but where pupils dance, show and look the grouping is "
+            f"{groupings}",
             "write who can look in that grouping, or change the grouping of the step",
         )

@@ -42,7 +42,7 @@ def check(unit: Unit) -> Iterator[Finding]:
             yield Finding(
                 unit.file,
                 ("developments", name, "only"),
-                f"`{name}` is made by {device}, which changes the motif as a whole and does not use "
+                f"`{name}` is made by {device}, which changes the whole motif and has no use for "
                 "`only`",
                 "take `only` out, or choose a device that changes some actions",
             )

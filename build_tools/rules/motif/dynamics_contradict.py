@@ -21,7 +21,9 @@ from build_tools.views.dance.actions_written import actions_written
 from build_tools.views.words.plain_words import listed
 
 GRADE: Grade = "question"
-SOURCE = "Laban and Lawrence, Effort, 1947: weight, time, space and flow, each between two opposites"
+SOURCE = (
+    "Laban and Lawrence, Effort, 1947: weight, time, space and flow, each between two opposites"
+)
 
 
 def check(unit: Unit) -> Iterator[Finding]:

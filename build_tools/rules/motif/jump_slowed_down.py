@@ -40,8 +40,8 @@ def check(unit: Unit) -> Iterator[Finding]:
             yield Finding(
                 unit.file,
                 ("developments", name, "counts", n),
-                f"`{name}` gives the jump {action_label(before)} {figures(after.counts)} counts, and "
-                f"in `{development.of}` it takes {figures(before.counts)}: nobody stays longer in "
+                f"`{name}` gives the jump {action_label(before)} {figures(after.counts)} counts, "
+                f"and in `{development.of}` it takes {figures(before.counts)}: nobody can hang in "
                 "the air",
                 f"leave it at {figures(before.counts)}, and give "
                 f"{figures(after.counts - before.counts)} to the action before or after it",

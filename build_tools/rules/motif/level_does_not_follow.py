@@ -6,7 +6,7 @@ one or the other. Moves of one part of the body, jumps and held shapes are let b
 Bad:
     {transfer: 2, as: rock, level: middle to low}, then {transfer: 2, as: sink, level: high to low}
 Good:
-    {transfer: 2, as: rock, level: low to middle}, then {transfer: 2, as: sink, level: middle to low}
+    {transfer: 2, as: rock, level: low to high}, then {transfer: 2, as: sink, level: high to low}
 """
 
 from __future__ import annotations

@@ -40,8 +40,8 @@ def check(unit: Unit) -> Iterator[Finding]:
             yield Finding(
                 unit.file,
                 ("motifs", name, "actions", n),
-                f"`{action.word}` has {_said(action, apart)} in `{name}`, but {_said(earlier, apart)}"
-                f" in `{where}`",
+                f"`{action.word}` has {_said(action, apart)} in `{name}`, but in `{where}` "
+                f"{_said(earlier, apart)}",
                 f"write it as in `{where}`, or call it by another word",
             )
 

@@ -4,8 +4,8 @@ Where the counts, the level, the way and all the rest stay, and only the word is
 the same thing twice under two names.
 
 Bad:
-    drift has {travel: 4, as: float}
-    drift-new: {of: drift, device: replacing an action, replace: {action: 1, by: {travel: 4, as: glide}}}
+    drift starts with {travel: 4, as: float}
+    drift-new: {…, device: replacing an action, replace: {action: 1, by: {travel: 4, as: glide}}}
 Good:
     replace: {action: 1, by: {turn: 4, as: whirl}}
 """
@@ -45,9 +45,7 @@ def check(unit: Unit) -> Iterator[Finding]:
         if not what_changes(before, development, other):
             continue
         n, old, new = next(
-            (n, a, b)
-            for n, (a, b) in enumerate(zip(before, after, strict=True), start=1)
-            if a != b
+            (n, a, b) for n, (a, b) in enumerate(zip(before, after, strict=True), start=1) if a != b
         )
         yield Finding(
             unit.file,

@@ -29,7 +29,7 @@ NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
 
 
 def check(unit: Unit) -> Iterator[Finding]:
-    """Yield a finding for each stillness that is written as moving; the first place of it counts."""
+    """Yield a finding for each stillness that is written as moving, where it first is."""
     dance = unit.dance
     told: set[Action] = set()
     for name in (*dance.motifs, *dance.developments):

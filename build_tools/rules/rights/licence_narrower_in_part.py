@@ -55,8 +55,8 @@ def _all_narrower(unit: Unit, first: StimulusItem) -> Finding:
     return Finding(
         unit.file,
         ("licence",),
-        f"the unit is shared under {unit.licence}, but each of the {len(unit.stimulus.items)} items "
-        f"in it asks more: `{first.title}` is under {first.licence}, which asks "
+        f"the unit is shared under {unit.licence}, but each of its "
+        f"{len(unit.stimulus.items)} items asks more: `{first.title}` is under {first.licence}, which asks "
         f"{asks(unit.licence, first.licence)}",
         f"share the unit under {listed(open_to, 'or')}" if open_to else "use other items",
     )

@@ -29,7 +29,7 @@ _OF_THIS_LESSON = ("never_did_last", "if", "change")
 
 
 def check(unit: Unit) -> Iterator[Finding]:
-    """Yield a finding for each line that names a lesson, or a step of its own, that is not there."""
+    """Yield a finding for each line that names a lesson, or a step of its own, that is gone."""
     steps = {lesson.file: len(lesson.steps) for lesson in unit.lessons}
     last = len(unit.lessons)
     for file, fields in unit_text(unit).documents:

@@ -45,6 +45,7 @@ def check(unit: Unit) -> Iterator[Finding]:
             yield Finding(
                 unit.file,
                 ("choices", dance.order_choice, "from", n),
-                f"this order is {' '.join(order)}, but the dance has {' '.join(sorted(dance.form))}",
+                f"option {n + 1} puts {' '.join(order)} in order, but the dance has "
+                f"{' '.join(sorted(dance.form))}",
                 "write every section once for each time that the form has it",
             )

@@ -30,7 +30,7 @@ def check(unit: Unit) -> Iterator[Finding]:
                 yield Finding(
                     lesson.file,
                     (field,),
-                    f"`{field}` tells of the lesson before, but lesson {lesson.number} is the first "
-                    "of the unit",
+                    f"`{field}` tells of the lesson before, but lesson {lesson.number} is the "
+                    "first",
                     "move the line to the lesson it was written for, or take it out",
                 )

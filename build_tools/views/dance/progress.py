@@ -40,10 +40,11 @@ class Progress:
 
     name: str
     made: StepPlaces
-    """Where a step makes it; for a development, where a step develops it. A motif that is the
-    teacher's alone is also made where it is first worked on, and so is a section of nothing else
-    or one improvised within rules where a step first dances it by its letter, other than to join
-    it. Where a step says that it makes the section, going over it any earlier makes nothing."""
+    """Where a step makes it; for a development, where a step develops it. What comes ready, a
+    motif from the teacher, is also made where it is first worked on. So is a section of motifs
+    that are the teacher's alone, or one improvised within rules, where a step first dances it by
+    its letter, other than to join it. Where a step says that it makes the section, going over it
+    any earlier makes nothing."""
     developed: StepPlaces
     """Where it is developed, or for a motif, where anything that comes from it is."""
     joined: StepPlaces
@@ -92,7 +93,7 @@ def progress(unit: Unit) -> Mapping[str, Progress]:
             from_it = {d for d in develops if d != name and name in roots(dance, d)}
             changed = tuple(sorted({p for d in from_it for p in develops[d]}))
             made = makes.get(name, ())
-            if is_given(dance, name):
+            if comes_ready(dance, name):
                 made = _with_first(made, (*danced.get(name, ()), *changed))
         elif name in dance.sections and made_by_dancing(dance, dance.sections[name]):
             made = _with_first(made, (by_letter_taught if made else by_letter).get(name, ()))

@@ -18,7 +18,9 @@ _ROW = rf"({_NUMBER}(?:(?:\s*,\s*|\s+(?:and|or|to)\s+|\s*,\s*(?:and|or)\s+){_NUM
 _LESSON = re.compile(rf"\blessons?\s+{_ROW}\b", re.IGNORECASE)
 _STEP = re.compile(rf"\bsteps?\s+{_ROW}\b", re.IGNORECASE)
 _ONE = re.compile(rf"\b{_NUMBER}\b", re.IGNORECASE)
-_PART = re.compile(r"\b(?:[Pp]arts?|[Ss]ections?)\s+([A-Z](?:(?:,\s*|\s+(?:and|to)\s+|,\s*and\s+)[A-Z]\b)*)")
+_PART = re.compile(
+    r"\b(?:[Pp]arts?|[Ss]ections?)\s+([A-Z](?:(?:,\s*|\s+(?:and|to)\s+|,\s*and\s+)[A-Z]\b)*)"
+)
 _LETTER = re.compile(r"\b[A-Z]\b")
 
 
@@ -35,9 +37,7 @@ def steps_said(text: str) -> tuple[int, ...]:
 
 def letters_said(text: str) -> tuple[str, ...]:
     """The letters of the parts that a text names: part A, parts A and B."""
-    return tuple(
-        letter for row in _PART.finditer(text) for letter in _LETTER.findall(row.group(1))
-    )
+    return tuple(letter for row in _PART.finditer(text) for letter in _LETTER.findall(row.group(1)))
 
 
 def _numbers(pattern: re.Pattern[str], text: str) -> Iterator[int]:
