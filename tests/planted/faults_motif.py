@@ -63,7 +63,8 @@ def development_does_not_work(unit: EditableUnit) -> Place | None:
     motif = _first_motif(unit)
     if motif is None:
         return None
-    return _develop(unit, "cut-short", {"of": motif, "device": "fragmentation", "keep": [11, 12]})
+    _develop(unit, "cut-short", {"of": motif, "device": "fragmentation", "keep": [11, 12]})
+    return unit.file, ("developments", "cut-short", "keep")
 
 
 @fault("device-never-taught", "insert")

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from copy import deepcopy
 from dataclasses import dataclass
 from functools import cache
@@ -12,12 +12,14 @@ from build_tools.model.bank import UnitOutline
 from build_tools.model.build_bank import outline_bank, outline_unit
 from build_tools.rules.catalogue import all_rules
 from build_tools.rules.engine import run_rules
+from build_tools.rules.rule import Rule
 from build_tools.schema_check.check import check_document
 from build_tools.source.document import Document
 from build_tools.source.folder import read_bank_files, unit_slugs
 from tests.planted.faults import Planted
 from tests.planted.registry import FAULTS
 from tests.planted.unit_edits import EditableUnit, load
+from tests.rules.contents import with_needs
 
 ROOT = Path(__file__).resolve().parents[2]
 BASE = ROOT / "tests/rules/base"
@@ -65,7 +67,9 @@ def sound_units() -> tuple[EditableUnit, ...]:
     return tuple(load(root, slug) for root, slug in SOUND)
 
 
-def reported(unit: EditableUnit) -> tuple[dict[str, set[tuple[str, int]]], tuple[str, ...]]:
+def reported(
+    unit: EditableUnit, rules: Sequence[Rule]
+) -> tuple[dict[str, set[tuple[str, int]]], tuple[str, ...]]:
     """Where each rule reports on the unit as it stands, and what is wrong with its shape."""
     own, lessons = unit.written()
     problems = check_document(own, "unit")
@@ -75,23 +79,25 @@ def reported(unit: EditableUnit) -> tuple[dict[str, set[tuple[str, int]]], tuple
         return {}, tuple(f"{p.file}:{p.line} {p.message}" for p in problems)
     documents = {document.file: document for document in (own, *lessons)}
     found: dict[str, set[tuple[str, int]]] = {}
-    for rule, finding in run_rules(unit.built(own, lessons), all_rules()).found:
+    for rule, finding in run_rules(unit.built(own, lessons), rules).found:
         line = documents[finding.file].locate(finding.path)[0]
         found.setdefault(rule.name, set()).add((finding.file, line))
-    for rule_name, finding_place in _bank_wide(unit, own, lessons):
+    for rule_name, finding_place in _bank_wide(unit, own, lessons, rules):
         found.setdefault(rule_name, set()).add(finding_place)
     return found, ()
 
 
 def _bank_wide(
-    unit: EditableUnit, own: Document, lessons: list[Document]
+    unit: EditableUnit, own: Document, lessons: list[Document], rules: Sequence[Rule]
 ) -> Iterator[tuple[str, tuple[str, int]]]:
     """What the rules for the whole bank say of the unit beside the other sound units."""
+    if all(rule.check_bank is None for rule in rules):
+        return
     outlines = [o for o in _outlines() if o.slug != unit.slug]
     outlines.append(outline_unit(unit.built(own, lessons)))
     folders = [outline.slug for outline in outlines]
     bank = outline_bank(read_bank_files(unit.root)[0], outlines, folders)
-    for rule in all_rules():
+    for rule in rules:
         for finding in rule.check_bank(bank) if rule.check_bank else ():
             if finding.file == unit.file:
                 yield rule.name, (finding.file, own.locate(finding.path)[0])
@@ -106,7 +112,7 @@ def _outlines() -> tuple[UnitOutline, ...]:
 def rules_before(slug: str) -> frozenset[str]:
     """The rules that report on the unit before anything is planted."""
     unit = next(unit for unit in sound_units() if unit.slug == slug)
-    return frozenset(reported(unit)[0])
+    return frozenset(reported(unit, all_rules())[0])
 
 
 def outcomes(fault: Planted) -> Iterator[Outcome]:
@@ -122,7 +128,7 @@ def outcomes(fault: Planted) -> Iterator[Outcome]:
         own, lessons = unit.written()
         document = next(d for d in (own, *lessons) if d.file == place[0])
         unit.get(place[0], place[1])  # the place itself is there, not only one around it
-        found, misshapen = reported(unit)
+        found, misshapen = reported(unit, with_needs(fault.rule))
         yield Outcome(
             fault,
             sound.slug,

@@ -5,9 +5,13 @@ from __future__ import annotations
 from tests.planted import (
     faults_bank,
     faults_dance,
+    faults_joins,
     faults_lesson,
     faults_looking,
+    faults_material,
     faults_motif,
+    faults_order,
+    faults_steps,
     faults_structure,
     faults_whole,
     faults_wording,
@@ -23,4 +27,8 @@ FAULTS: tuple[Planted, ...] = (
     *faults_wording.fault.faults,
     *faults_bank.fault.faults,
     *faults_whole.fault.faults,
+    *faults_order.fault.faults,
+    *faults_material.fault.faults,
+    *faults_joins.fault.faults,
+    *faults_steps.fault.faults,
 )

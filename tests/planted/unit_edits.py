@@ -60,6 +60,10 @@ class EditableUnit:
         """The first step in the order of teaching for which `fits` says yes."""
         return next((found for found in self.steps() if fits(found[2])), None)
 
+    def making(self, name: str) -> tuple[str, int, Any] | None:
+        """The first step that makes `name`."""
+        return self.first_step(lambda step: name in step.get("makes", []))
+
     def get(self, file: str, path: FieldPath) -> Any:
         """What stands at `path`."""
         value = self.data[file]

@@ -25,6 +25,7 @@ from build_tools.movement.whole import danced_counts, lengths
 from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.dance.progress import names_in, steps_in_order
+from build_tools.views.words.dancers_named import dancers_named
 
 GRADE: Grade = "error"
 SOURCE = "common practice, no source"
@@ -87,8 +88,10 @@ def _place(unit: Unit, section: Section, counts: Fraction, danced: Fraction) -> 
 def _by_parts(
     passage: Passage, known: Mapping[str, Fraction], over: Fraction, _phrase: int
 ) -> bool:
-    """Whether a canon with some parts more or fewer would mend it."""
+    """Whether it is a canon with too many parts, or with fewer than its words name."""
     if passage.fit not in CANONS:
+        return False
+    if over < 0 and dancers_named(passage.who or "") in (None, passage.parts):
         return False
     long = sum((known[name] for name in passage.what), Fraction(0)) * passage.times
     apart = passage.after if passage.after is not None else long
@@ -98,8 +101,8 @@ def _by_parts(
 def _by_times(
     passage: Passage, known: Mapping[str, Fraction], over: Fraction, _phrase: int
 ) -> bool:
-    """Whether dancing it more or fewer times would mend it."""
-    return passage.times > 1 and not over % (passage_counts(passage, known) / passage.times)
+    """Whether dancing it once more or less would mend it."""
+    return passage.times > 1 and abs(over) == passage_counts(passage, known) / passage.times
 
 
 def _off_the_phrase(

@@ -56,7 +56,7 @@ def _all_narrower(unit: Unit, first: StimulusItem) -> Finding:
         unit.file,
         ("licence",),
         f"the unit is shared under {unit.licence}, but each of its "
-        f"{len(unit.stimulus.items)} items asks more: `{first.title}` is under {first.licence}, which asks "
-        f"{asks(unit.licence, first.licence)}",
+        f"{len(unit.stimulus.items)} items asks more: `{first.title}` is under {first.licence}, "
+        f"which asks {asks(unit.licence, first.licence)}",
         f"share the unit under {listed(open_to, 'or')}" if open_to else "use other items",
     )

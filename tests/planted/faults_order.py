@@ -1,0 +1,219 @@
+"""Faults in the order of making, joining, choosing and running, as late changes leave them."""
+
+from __future__ import annotations
+
+import itertools
+from typing import Any
+
+from tests.planted.faults import Registry
+from tests.planted.unit_edits import EditableUnit, Place
+
+fault = Registry()
+
+
+def _pairs(unit: EditableUnit) -> list[tuple[str, str]]:
+    form = unit.top["dance"]["form"].split()
+    return [(a, b) for a, b in dict.fromkeys(itertools.pairwise(form)) if a != b]
+
+
+def _transition(unit: EditableUnit, pair: tuple[str, str]) -> int | None:
+    """The transition from one section to the next, if one is written for them alone."""
+    return next(
+        (n for n, t in enumerate(unit.top.get("transitions", [])) if (t["from"], t["to"]) == pair),
+        None,
+    )
+
+
+@fault("join-never-practised", "drop")
+def join_never_practised(unit: EditableUnit) -> Place | None:
+    pairs = _pairs(unit)
+    if "order" in unit.top["dance"] or not pairs or (n := _transition(unit, pairs[0])) is None:
+        return None
+    if pairs[0] in itertools.pairwise(unit.top["dance"]["form"].split()[1:]):
+        return None
+    rest = list(dict.fromkeys(letter for pair in pairs[1:] for letter in pair))
+    for _, _, step in unit.steps():
+        step.pop("joins", None)
+    form = unit.top["dance"]["form"].split()[1:]
+    if len(rest) > 1:
+        unit.data[unit.lesson_files[-1]]["steps"][1]["joins"] = form
+    return unit.file, ("transitions", n)
+
+
+@fault("whole-run-before-joins", "move")
+def whole_run_before_joins(unit: EditableUnit) -> Place | None:
+    if "order" in unit.top["dance"] or not _pairs(unit):
+        return None
+    first, second = unit.lesson_files[0], unit.lesson_files[-1]
+    if not any("joins" in step for _, _, step in unit.steps()):
+        return None
+    for file, _, step in unit.steps():
+        if file != second:
+            step.pop("joins", None)
+        step.pop("shows", None)
+        step["dances"] = [name for name in step.get("dances", []) if name != "whole"]
+    unit.data[second]["steps"][1]["joins"] = unit.top["dance"]["form"].split()
+    return unit.set(first, ("steps", 1, "dances"), ["whole"]) and (first, ("steps", 1, "dances", 0))
+
+
+@fault("section-made-before-its-moves", "move")
+def section_made_before_its_moves(unit: EditableUnit) -> Place | None:
+    for letter, section in unit.top["sections"].items():
+        inside = {name for passage in section.get("danced", []) for name in passage["what"]}
+        for file, n, step in unit.steps():
+            if letter not in step.get("makes", []):
+                continue
+            changed = [name for name in inside if name in unit.top.get("developments", {})]
+            if not changed:
+                break
+            for _, _, other in unit.steps():
+                other["develops"] = [x for x in other.get("develops", []) if x != changed[0]]
+            unit.data[unit.lesson_files[-1]]["steps"][1]["develops"] = [changed[0]]
+            if file == unit.lesson_files[-1]:
+                break
+            return file, ("steps", n, "makes", step["makes"].index(letter))
+    return None
+
+
+@fault("made-twice", "repeat")
+def made_twice(unit: EditableUnit) -> Place | None:
+    first = unit.first_step(lambda s: bool(s.get("makes")) and s["makes"][0].islower())
+    if first is None:
+        return None
+    return unit.set(unit.lesson_files[-1], ("steps", 1, "makes"), first[2]["makes"][:1]) and (
+        unit.lesson_files[-1],
+        ("steps", 1, "makes", 0),
+    )
+
+
+def _settling(unit: EditableUnit) -> tuple[str, int, Any] | None:
+    return unit.first_step(lambda s: bool(s.get("settles")))
+
+
+@fault("choice-settled-twice", "repeat")
+def choice_settled_twice(unit: EditableUnit) -> Place | None:
+    found = _settling(unit)
+    if found is None or found[:2] == (unit.lesson_files[-1], 1):
+        return None
+    unit.set(unit.lesson_files[-1], ("steps", 1, "settles"), found[2]["settles"][:1])
+    return unit.lesson_files[-1], ("steps", 1, "settles", 0)
+
+
+@fault("choice-settled-after-needed", "move")
+def choice_settled_after_needed(unit: EditableUnit) -> Place | None:
+    developments = unit.top.get("developments", {})
+    made = {n: file for file, _, s in unit.steps() for n in s.get("develops", [])}
+    last = unit.lesson_files[-1]
+    name = next((n for n in developments if made.get(n, last) != last), None)
+    choice = next(iter(unit.top.get("choices", {})), None)
+    if name is None or choice is None:
+        return None
+    developments[name]["choice"] = choice
+    for _, _, step in unit.steps():
+        step["settles"] = [x for x in step.get("settles", []) if x != choice]
+    unit.set(last, ("steps", 1, "settles"), [choice])
+    return last, ("steps", 1, "settles", 0)
+
+
+@fault("choice-settled-too-soon", "move")
+def choice_settled_too_soon(unit: EditableUnit) -> Place | None:
+    first = unit.lesson_files[0]
+    made = {n: file for file, _, s in unit.steps() for n in s.get("makes", [])}
+    choice = next(iter(unit.top.get("choices", {})), None)
+    for development in unit.top.get("developments", {}).values():
+        if choice is None or made.get(development["of"], first) == first:
+            continue
+        for other in unit.top["developments"].values():
+            if other.get("choice") == choice:
+                other["choice"] = list(unit.top["choices"])[-1]
+        development["choice"] = choice
+        for _, _, step in unit.steps():
+            step["settles"] = [x for x in step.get("settles", []) if x != choice]
+        unit.set(first, ("steps", 0, "settles"), [choice])
+        return first, ("steps", 0, "settles", 0)
+    name, motif = next(iter(unit.top.get("motifs", {}).items()), (None, None))
+    if choice is None or motif is None or name is None:
+        return None
+    found = unit.first_step(lambda s: name in s.get("makes", []))
+    if found is None or found[1] == 0:
+        return None
+    unit.top.setdefault("developments", {})["changed"] = {
+        "of": name,
+        "device": "change of size",
+        "choice": choice,
+    }
+    for _, _, step in unit.steps():
+        step["settles"] = [x for x in step.get("settles", []) if x != choice]
+        if step is not found[2] and step["phase"] in ("warm-up", "explore"):
+            step.pop("dances", None)
+    unit.set(first, ("steps", 0, "settles"), [choice])
+    return first, ("steps", 0, "settles", 0)
+
+
+@fault("order-is-no-order", "set")
+def order_is_no_order(unit: EditableUnit) -> Place | None:
+    choice = next(
+        (
+            name
+            for name, one in unit.top.get("choices", {}).items()
+            if not any("A, B" in option or "B, A" in option for option in one["from"])
+        ),
+        None,
+    )
+    if choice is None:
+        return None
+    return unit.set(unit.file, ("dance", "order"), choice)
+
+
+@fault("if-not-is-no-option", "set")
+def if_not_is_no_option(unit: EditableUnit) -> Place | None:
+    name = next(iter(unit.top.get("choices", {})), None)
+    if name is None:
+        return None
+    unit.set(unit.file, ("choices", name, "from"), ["bigger", "smaller"])
+    return unit.set(unit.file, ("choices", name, "if_not"), "Backwards.")
+
+
+@fault("options-alike", "repeat")
+def options_alike(unit: EditableUnit) -> Place | None:
+    name = next(iter(unit.top.get("choices", {})), None)
+    if name is None:
+        return None
+    options = unit.top["choices"][name]["from"]
+    options[-1] = options[0]
+    return unit.file, ("choices", name, "from", len(options) - 1)
+
+
+@fault("taught-where-not-used", "set")
+def taught_where_not_used(unit: EditableUnit) -> Place | None:
+    written = str(unit.top.get("developments", {})) + str(unit.top["sections"])
+    device = next(d for d in ("accumulation", "retrograde", "repetition") if d not in written)
+    found = unit.first_step(
+        lambda s: any(unit.top["sections"].get(n, {}).get("danced") for n in s.get("makes", []))
+    )
+    if found is None:
+        return None
+    unit.set(found[0], ("steps", found[1], "teaches"), [device])
+    return found[0], ("steps", found[1], "teaches", 0)
+
+
+@fault("same-line-in-two-lessons", "repeat")
+def same_line_in_two_lessons(unit: EditableUnit) -> Place | None:
+    first, second = unit.lesson_files[:2]
+    return unit.set(second, ("pupils_make",), unit.data[first]["pupils_make"])
+
+
+@fault("story-before-first-lesson", "move")
+def story_before_first_lesson(unit: EditableUnit) -> Place | None:
+    return unit.set(unit.lesson_files[0], ("story_so_far",), "Pupils made the first part.")
+
+
+@fault("number-said-is-not-there", "set")
+def number_said_is_not_there(unit: EditableUnit) -> Place | None:
+    line = f"Leave the join for lesson {len(unit.lesson_files) + 1}."
+    return unit.set(unit.lesson_files[0], ("if", "short_of_time"), line)
+
+
+@fault("number-said-is-not-there", "set")
+def step_said_is_not_there(unit: EditableUnit) -> Place | None:
+    return unit.set(unit.lesson_files[1], ("never_did_last",), "In step 11, teach the first part.")
