@@ -71,6 +71,10 @@ def words_for(hint: str) -> str:
     raise AssertionError(f"no words for the hint {hint!r}")
 
 
+OF_ONE_LESSON = ("title", "focus", "pupils_make", "story_so_far", "never_did_last")
+"""What an author writes otherwise in each lesson."""
+
+
 def fill(folder: Path) -> int:
     """Write in every open place of the unit in `folder` and take `draft` out; gives how many."""
     total = 0
@@ -80,6 +84,9 @@ def fill(folder: Path) -> int:
         written: list[str] = []
         data = _filled(read.data, written)
         data.pop("draft", None)
+        for field in OF_ONE_LESSON:
+            if MARK in read.data.get(field, ""):
+                data[field] += f", the {read.data['lesson']}"
         total += len(written)
         file.write_text(page(data, read.body), encoding="utf-8", newline="")
     return total

@@ -12,6 +12,7 @@ Good:
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from fractions import Fraction
 
@@ -29,6 +30,8 @@ NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work", "canon-
 
 _SHARED = ("unison", "canon", "canon in turn", "canon together")
 """Ways of fitting in which every part dances the whole passage."""
+_FIXED = re.compile(r"\b(?:rows?|lines?|spots?|homes?|places?|wall|corners?|edge|ring|chairs?)\b")
+"""What stays where it is: pupils can be beside a partner anywhere."""
 
 
 def check(unit: Unit) -> Iterator[Finding]:
@@ -51,9 +54,9 @@ def check(unit: Unit) -> Iterator[Finding]:
 
 def _same_place(section: Section) -> bool:
     start, end = (" ".join(s.place.casefold().split()) for s in (section.start, section.end))
-    return section.start.facing == section.end.facing != "mixed" and (
-        start == end or end.startswith("the same")
-    )
+    if section.start.facing != section.end.facing or section.end.facing == "mixed":
+        return False
+    return end.startswith("the same ") or (start == end and bool(_FIXED.search(end)))
 
 
 def _forwards(dance: Dance, section: Section) -> Fraction:

@@ -1,7 +1,8 @@
 """A transition that serves for several joins leads to one formation.
 
 Where pupils decide the order, one way has to serve wherever a section comes. It cannot lead into a
-circle and into a row: those sections fit together only if each starts as the others do.
+circle and into a row: those sections fit together only if each starts as the others do. Pupils
+spread out, in pairs or in groups may be so in one place.
 
 Bad:
     {from: any, to: any, …}; A and B start in a line, C starts in a circle
@@ -15,6 +16,7 @@ from collections import Counter
 from collections.abc import Iterator
 from itertools import pairwise, permutations
 
+from build_tools.model.dance import Standing
 from build_tools.model.unit import Unit
 from build_tools.movement.whole import transition_between
 from build_tools.problem import Grade
@@ -24,6 +26,8 @@ from build_tools.views.words.plain_words import listed, standing_in_words
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "transition-missing")
+
+_LOOSE = ("scattered", "pairs", "small groups", "cluster")
 
 
 def check(unit: Unit) -> Iterator[Finding]:
@@ -38,7 +42,7 @@ def check(unit: Unit) -> Iterator[Finding]:
             to += [second] if second not in to else []
     told: set[str] = set()
     for n, letters in leads.items():
-        starts = {letter: dance.sections[letter].start.formation for letter in letters}
+        starts = {letter: _kind(dance.sections[letter].start) for letter in letters}
         usual, times = Counter(starts.values()).most_common(1)[0]
         others = [letter for letter in letters if starts[letter] != usual]
         if not others or times == len(others):
@@ -56,3 +60,8 @@ def check(unit: Unit) -> Iterator[Finding]:
                 f"which starts {standing_in_words(dance.sections[like[0]].start)}",
                 f"start section {letter} as the others do, or write a transition of its own",
             )
+
+
+def _kind(standing: Standing) -> str:
+    """The formation, or one word for those in which nobody has a place that others see."""
+    return "loose" if standing.formation in _LOOSE else standing.formation

@@ -1,7 +1,7 @@
 """A warm-up lasts 3 minutes or more, and a cool-down 2.
 
 Under that, joints are not loose and the pulse has neither risen nor come down. Five minutes are
-better; in a short lesson three and two have to do.
+better; in a short lesson three and two have to do, and in one of 20 minutes or less a minute less.
 
 Bad:
     phase: warm-up, minutes: 1
@@ -26,16 +26,18 @@ SOURCE = (
 )
 
 _LEAST = {"warm-up": 3, "cool-down": 2}
+_SHORT = 20
+"""In a lesson of so many minutes or fewer, a minute less will do."""
 
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each lesson whose warm-up or cool-down, all of it, is too short."""
     for lesson in unit.lessons:
         for phase, least in _LEAST.items():
-            yield from _short(lesson, phase, least)
+            yield from _too_short(lesson, phase, least - (lesson.minutes <= _SHORT))
 
 
-def _short(lesson: Lesson, phase: str, least: int) -> Iterator[Finding]:
+def _too_short(lesson: Lesson, phase: str, least: int) -> Iterator[Finding]:
     steps = [(n, step) for n, step in enumerate(lesson.steps) if step.phase == phase]
     minutes = sum(step.minutes for _, step in steps)
     if steps and minutes < least:
