@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import re
 
-_ORDER = re.compile(r"\b[A-Z](?:(?:\s*,\s*|\s+|\s*,?\s+(?:then|and)\s+)[A-Z]\b)+")
-_LETTER = re.compile(r"\b[A-Z]\b")
+_ORDER = re.compile(r"[A-Z](?:(?:,? (?:then |and )?|,)[A-Z])+")
+_LETTER = re.compile(r"[A-Z]")
 
 
 def order_in(option: str) -> tuple[str, ...]:
-    """The letters of the first row of two or more in `option`; empty where there is none."""
-    found = _ORDER.search(option)
-    return tuple(_LETTER.findall(found.group())) if found else ()
+    """The letters that an option puts in order, before any colon; empty where it does not."""
+    said = option.partition(":")[0].strip()
+    return tuple(_LETTER.findall(said)) if _ORDER.fullmatch(said) else ()

@@ -5,7 +5,6 @@ Joins differ in length, so a dance of the same sections is shorter in one order 
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
@@ -14,14 +13,13 @@ from itertools import permutations
 
 from build_tools.model.dance import Dance, Seconds
 from build_tools.movement.counts import seconds
+from build_tools.movement.orders import order_in
 from build_tools.movement.whole import (
     counts_in_order,
     seconds_in_order,
     transition_between,
     transition_counts,
 )
-
-_ORDER = re.compile(r"[A-Z](?:(?:,? (?:then |and )?|,)[A-Z])+")
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,8 +71,7 @@ def _options(dance: Dance) -> tuple[str, ...]:
 
 def _spelt_out(dance: Dance, option: str) -> tuple[str, ...]:
     """The order in an option such as A, B, D, C: the break comes third; else empty."""
-    said = option.partition(":")[0].strip()
-    letters = tuple(re.findall(r"[A-Z]", said)) if _ORDER.fullmatch(said) else ()
+    letters = order_in(option)
     return letters if set(letters) == set(dance.form) else ()
 
 

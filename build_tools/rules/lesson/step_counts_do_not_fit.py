@@ -20,7 +20,8 @@ from build_tools.model.dance import Dance
 from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
 from build_tools.movement.counts import figures
-from build_tools.movement.whole import lengths, transition_between, transition_counts, whole_counts
+from build_tools.movement.whole import lengths, transition_between, transition_counts
+from build_tools.movement.whole_length import whole_counts
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.dance.parts_named import letters_in
@@ -63,8 +64,8 @@ def _known(dance: Dance, step: Step) -> dict[str, Fraction]:
     """What a step names that has counts, by what it is called."""
     found: dict[str, Fraction] = {}
     for name in names_in(step):
-        if name == "whole" and whole_counts(dance):
-            found["the whole"] = whole_counts(dance)
+        if name == "whole" and whole_counts(dance).most:
+            found["the whole"] = whole_counts(dance).least
         elif (section := dance.sections.get(name)) and section.counts:
             found[f"section {name}"] = section.counts
         elif name in lengths(dance):
@@ -89,6 +90,7 @@ def _sums(dance: Dance, step: Step, known: Mapping[str, Fraction]) -> set[Fracti
         for chosen in combinations(own, number):
             sums.add(sum((lengths(dance)[name] for name in chosen), Fraction(0)))
     runs = _runs(dance, step)
+    sums |= {whole_counts(dance).most} if "the whole" in known else set()
     joins = sum((transition_counts(t) for t in dance.transitions), Fraction(0))
     return sums | runs | {run * 2 for run in runs} | {size + joins for size in sizes}
 
