@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import io
-import shutil
 import zipfile
 from pathlib import Path
 
@@ -11,9 +10,7 @@ import pytest
 from PIL import Image
 
 from build_tools import cli
-from tests.support.banks import BASE_UNIT, ROOT, change, copy_base
-
-RIGHTS = ROOT / "tests" / "rules" / "rights"
+from tests.support.banks import BASE_UNIT, change, copy_base
 
 
 @pytest.fixture
@@ -67,8 +64,7 @@ def test_unsettled_rights_are_named(
     bank: Path, unit: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
     """A question of the rights rules is enough: who may watch, here."""
-    case = RIGHTS / "families-in-audience" / "bad" / "units" / BASE_UNIT / "lesson-3.md"
-    shutil.copyfile(case, unit / "lesson-3.md")
+    change(unit / "lesson-3.md", "Half dance while half watch. Swap.", "Dance it for families.")
     said = refused(bank, tmp_path, capsys)
     assert "families-in-audience" in said
     assert "its rights are not settled" in said
