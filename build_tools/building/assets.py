@@ -6,9 +6,9 @@ import shutil
 from pathlib import Path
 
 from build_tools.building.finishing.joining import joined
+from build_tools.disk.places import OVERRIDES
+from build_tools.disk.stray_files import is_stray
 from build_tools.pages.page_scripts import PAGE_SCRIPTS
-from build_tools.places import OVERRIDES
-from build_tools.stray_files import is_stray
 
 
 def copy_assets(out: Path) -> None:

@@ -1,7 +1,7 @@
 """The one module that knows MkDocs: pages in, HTML files out, and not a word of dance.
 
 MkDocs and its theme are in maintenance, so everything else stands apart from them: what is
-needed of them is a template environment over the folder of `pages/` and a page written for each
+needed of them is a template environment over `site_overrides/` and a page written for each
 context. Pages are generated files; the docs folder is empty, so nothing is published by accident.
 """
 
@@ -24,9 +24,9 @@ from mkdocs.structure.files import File, Files, InclusionLevel
 from mkdocs.structure.pages import Page as MkDocsPage
 from mkdocs.utils.templates import TemplateContext
 
+from build_tools.disk.places import OVERRIDES, PROJECT
+from build_tools.disk.scratch import scratch
 from build_tools.pages.page import Page
-from build_tools.places import OVERRIDES, PROJECT
-from build_tools.scratch import scratch
 
 
 def render(pages: Iterable[Page], out: Path) -> None:

@@ -12,6 +12,8 @@ from pathlib import Path
 from build_tools.building.assets import copy_assets
 from build_tools.building.finishing.one_file import one_file
 from build_tools.building.mkdocs_adapter import render
+from build_tools.disk.places import PROJECT
+from build_tools.disk.scratch import scratch
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
 from build_tools.packs.about import about, metadata
@@ -22,9 +24,7 @@ from build_tools.packs.hidden_data import PictureError, cleaned
 from build_tools.packs.licences import licence_text
 from build_tools.pages.lesson.lesson import lesson_page
 from build_tools.pages.unit.unit import unit_page
-from build_tools.places import PROJECT
 from build_tools.schema_check.schemas import SCHEMA_FOLDER
-from build_tools.scratch import scratch
 
 _SCHEMAS = ("unit", "lesson", "shared")
 

@@ -13,13 +13,13 @@ from build_tools.building.finishing.one_file import one_file
 from build_tools.building.mkdocs_adapter import render
 from build_tools.checking.check_bank import Report
 from build_tools.comparing.comparison import SinceLast
+from build_tools.disk.places import PROJECT
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
 from build_tools.pages.about.about import Notice
 from build_tools.pages.assemble import shared_pages, unit_pages
 from build_tools.pages.review.review import review_page
 from build_tools.pages.rules.rules import rule_entries
-from build_tools.places import PROJECT
 from build_tools.schema_check.schemas import schema
 
 SCHEMAS_SHOWN = ("unit", "lesson", "shared", "bank", "topics", "words", "safety")

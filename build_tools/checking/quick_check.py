@@ -19,13 +19,13 @@ from pathlib import Path
 from typing import Any
 
 from build_tools.checking.check_bank import check_bank_files, check_together, check_unit
+from build_tools.disk.places import PACKAGE
+from build_tools.disk.stray_files import is_stray
 from build_tools.model.bank import UnitOutline
 from build_tools.model.unit import Neighbours, SchoolYears
-from build_tools.places import PACKAGE
 from build_tools.problem import Grade, Problem
 from build_tools.schema_check.schemas import SCHEMA_FOLDER
 from build_tools.source.folder import unit_slugs
-from build_tools.stray_files import is_stray
 
 FEW = 24
 """So few units are checked sooner on one core than others can be started."""

@@ -9,8 +9,8 @@ from build_tools.checking.report_data import as_json
 from build_tools.checking.report_text import as_text, counted
 from build_tools.commands.shared.folders import existing_content, take_content, whole_path
 from build_tools.commands.shared.saying import say_skipped
+from build_tools.disk.places import PROJECT
 from build_tools.misuse import Misuse
-from build_tools.places import PROJECT
 from build_tools.use_cases.check import check, kept_file, stands_in_the_way
 
 

@@ -10,10 +10,10 @@ from pathlib import Path
 from typing import TypeVar
 
 from build_tools.commands.shared.folders import existing_content, take_content
+from build_tools.disk.places import PROJECT
 from build_tools.drafting import answers
 from build_tools.drafting.asked import LESSONS, MINUTES, PATTERNS, Asked
 from build_tools.misuse import Misuse
-from build_tools.places import PROJECT
 from build_tools.use_cases.new_folder import free_folder
 from build_tools.use_cases.start_unit import Started, bank_for_draft, start_unit
 from build_tools.views.words.open_places import MARK

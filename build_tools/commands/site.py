@@ -10,7 +10,7 @@ from build_tools.checking.check_bank import check_folder
 from build_tools.checking.report_text import counted
 from build_tools.commands.shared.folders import existing_content, take_content
 from build_tools.commands.shared.saying import say_ready
-from build_tools.places import PROJECT
+from build_tools.disk.places import PROJECT
 from build_tools.use_cases.build_site import build, refuse_folder
 from build_tools.use_cases.ready_to_publish import ready_to_publish
 from build_tools.views.words.plain_words import how_many

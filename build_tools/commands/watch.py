@@ -11,9 +11,9 @@ from build_tools.building.preview.saves import saves_below
 from build_tools.building.preview.server import State, serve
 from build_tools.checking.report_text import as_text, counted
 from build_tools.commands.shared.folders import existing_content, take_content
+from build_tools.disk.scratch import scratch
 from build_tools.misuse import Misuse
 from build_tools.problem import Problem
-from build_tools.scratch import scratch
 from build_tools.use_cases.watch import Found, watch
 
 MOST_PORT = 65535

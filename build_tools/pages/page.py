@@ -10,7 +10,7 @@ class Page:
     """One page of the site.
 
     `path` is where it lies in the site, with `/` and ending in .html, such as
-    units/rock-pool/lesson-1.html; `template` is the template below `pages/`; `title` is
+    units/rock-pool/lesson-1.html; `template` is the template below `site_overrides/`; `title` is
     what the browser's tab shows; `context` is the dataclass that the template sees as `view`.
     """
 

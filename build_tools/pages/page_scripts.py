@@ -47,4 +47,4 @@ PAGE_SCRIPTS = {
     "finder.js": ("front/finder.js",),
     "print.js": ("pieces/print.js",),
 }
-"""For each file that a page asks for in assets/js, the scripts in this folder that are in it."""
+"""For each file that a page asks for in assets/js, the scripts of site_overrides that are in it."""

@@ -9,8 +9,8 @@ from pathlib import Path
 import uv
 
 from build_tools.building.browsers import ToolMissingError
+from build_tools.disk.places import PROJECT
 from build_tools.lifeline import programs
-from build_tools.places import PROJECT
 from build_tools.project.tools_for_tests import npm_command
 
 LOCK = "requirements.lock"

@@ -13,7 +13,7 @@ from dataclasses import asdict, dataclass
 from importlib.metadata import PackageMetadata, metadata
 from pathlib import Path
 
-from build_tools.places import PROJECT
+from build_tools.disk.places import PROJECT
 
 FONT = "@fontsource/atkinson-hyperlegible-next"
 FONT_NAME = "Atkinson Hyperlegible Next"

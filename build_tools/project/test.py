@@ -9,8 +9,8 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from build_tools.building.browsers import ToolMissingError
+from build_tools.disk.places import PROJECT
 from build_tools.lifeline import programs
-from build_tools.places import PROJECT
 from build_tools.project.tools_for_tests import tools
 
 WORKERS = 2

@@ -20,8 +20,8 @@ from build_tools.building.browsers import (
     ToolMissingError,
     installed_browsers,
 )
+from build_tools.disk.places import PROJECT
 from build_tools.lifeline import programs
-from build_tools.places import PROJECT
 
 STAMP = "bank-stamp.txt"
 

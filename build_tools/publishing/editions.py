@@ -7,10 +7,10 @@ import shutil
 from collections.abc import Mapping
 from pathlib import Path
 
+from build_tools.disk.sure_files import PART, patiently, settle, write_down
 from build_tools.publishing.digests import MANIFEST, faults, files_in, written
 from build_tools.publishing.held import HeldFolder, is_link
 from build_tools.publishing.trouble import CannotPublishError
-from build_tools.sure_files import PART, patiently, settle, write_down
 
 EDITIONS = "editions"
 GONE = "gone.txt"

@@ -6,10 +6,10 @@ import html
 from collections.abc import Iterable
 from pathlib import Path
 
+from build_tools.disk.stray_files import is_beside
 from build_tools.publishing.editions import EDITIONS
 from build_tools.publishing.held import HeldFolder, read_file
 from build_tools.publishing.pointer import POINTER
-from build_tools.stray_files import is_beside
 
 GO = "go.js"
 PLAIN = "current.html"

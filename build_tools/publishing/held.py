@@ -10,8 +10,8 @@ import stat
 from dataclasses import dataclass
 from pathlib import Path
 
+from build_tools.disk.sure_files import write_whole
 from build_tools.publishing.trouble import CannotPublishError
-from build_tools.sure_files import write_whole
 
 
 @dataclass(frozen=True, slots=True)

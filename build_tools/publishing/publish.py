@@ -17,6 +17,7 @@ from pathlib import Path
 
 from filelock import FileLock, Timeout
 
+from build_tools.disk.stray_files import is_stray
 from build_tools.publishing.digests import digests_of, faults, read_manifest
 from build_tools.publishing.editions import (
     EDITIONS,
@@ -40,7 +41,6 @@ from build_tools.publishing.held import HeldFolder, held, refuse_link
 from build_tools.publishing.mend import Mended, look, mend
 from build_tools.publishing.pointer import Pointer, read_copy, read_pointer, replace_pointer
 from build_tools.publishing.trouble import CannotPublishError, told
-from build_tools.stray_files import is_stray
 
 LOCK = ".publishing.lock"
 LOCK_SECONDS = 2.0

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager, suppress
 from pathlib import Path
 
-from build_tools.scratch import WITHIN, left_behind, scratch
+from build_tools.disk.scratch import WITHIN, left_behind, scratch
 
 _OLD = "old"
 

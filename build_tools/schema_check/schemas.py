@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any, Literal
 
 import jsonschema_rs
 
-from build_tools.places import PROJECT
+from build_tools.disk.places import PROJECT
 
 if TYPE_CHECKING:
     from jsonschema import Draft202012Validator

@@ -6,9 +6,9 @@ import re
 from dataclasses import dataclass, field
 from pathlib import Path
 
+from build_tools.disk.stray_files import is_stray
 from build_tools.problem import Fault, Problem
 from build_tools.source.document import Document, Reader, read_data, read_markdown
-from build_tools.stray_files import is_stray
 
 SLUG = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*\Z")
 MOST_SLUG = 40

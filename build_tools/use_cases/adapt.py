@@ -8,9 +8,9 @@ from pathlib import Path
 
 from build_tools.adapting.adapt import Adaptation, NotAllowed, adapted, licence_for
 from build_tools.checking.check_bank import Report, check_folder
+from build_tools.disk.stray_files import is_stray
 from build_tools.model.unit import Unit
 from build_tools.problem import Problem
-from build_tools.stray_files import is_stray
 from build_tools.use_cases.new_folder import free_folder, written_whole
 
 

@@ -7,6 +7,7 @@ from pathlib import Path
 
 from build_tools.building.pack import PackFile, made_pack
 from build_tools.checking.check_bank import check_bank_files, check_unit
+from build_tools.disk.sure_files import write_whole
 from build_tools.model.build_bank import build_bank
 from build_tools.packs.hidden_data import PictureError
 from build_tools.packs.reading.bag_check import payload_of
@@ -16,7 +17,6 @@ from build_tools.packs.reading.unzipping import unzipped
 from build_tools.problem import Problem
 from build_tools.rules.catalogue import all_rules
 from build_tools.source.folder import unit_slugs
-from build_tools.sure_files import write_whole
 
 
 @dataclass(frozen=True, slots=True)

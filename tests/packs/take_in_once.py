@@ -7,7 +7,8 @@ import sys
 from pathlib import Path
 from typing import Any
 
-from build_tools import cli, sure_files
+from build_tools import cli
+from build_tools.disk import sure_files
 from build_tools.packs.taking_in import journal
 from tests.support.killing import saying, says, slow_disk
 

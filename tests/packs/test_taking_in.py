@@ -12,8 +12,9 @@ from pathlib import Path
 
 import pytest
 
-from build_tools import cli, sure_files
+from build_tools import cli
 from build_tools.checking.check_bank import check_folder
+from build_tools.disk import sure_files
 from build_tools.packs.reading.contents import Pack
 from build_tools.packs.taking_in import journal
 from build_tools.packs.taking_in.placing import placing_of

@@ -17,12 +17,12 @@ from typing import Any
 import pytest
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 
+from build_tools.disk.places import OVERRIDES, PACKAGE
 from build_tools.pages.about.about import Notice
 from build_tools.pages.assemble import shared_pages, unit_pages
 from build_tools.pages.page import Page
 from build_tools.pages.page_scripts import PAGE_SCRIPTS
 from build_tools.pages.rules.rules import RuleEntry
-from build_tools.places import OVERRIDES, PACKAGE
 from build_tools.rules.catalogue import all_rules
 from build_tools.schema_check.schemas import schema
 from tests.support.banks import ROOT

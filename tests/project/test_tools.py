@@ -15,8 +15,8 @@ from build_tools.building.browsers import (
     ToolMissingError,
     usual_places,
 )
+from build_tools.disk.places import PROJECT
 from build_tools.lifeline import programs
-from build_tools.places import PROJECT
 from build_tools.project import test as test_command
 from build_tools.project import tools_for_tests
 

@@ -15,7 +15,7 @@ from pathlib import Path
 
 import pytest
 
-from build_tools import sure_files
+from build_tools.disk import sure_files
 from build_tools.publishing import editions
 from build_tools.publishing.editions import editions_in, gone_in
 from build_tools.publishing.entry_pages import entries_in

@@ -14,7 +14,7 @@ import re
 import pytest
 from playwright.sync_api import Browser
 
-from build_tools.places import OVERRIDES
+from build_tools.disk.places import OVERRIDES
 from tests.support import axe
 from tests.support.browser import reader
 from tests.support.built_sites import ROOT

@@ -7,8 +7,8 @@ from typing import Any
 
 from playwright.sync_api import Browser
 
+from build_tools.disk.places import OVERRIDES
 from build_tools.pages.page_scripts import SUMS
-from build_tools.places import OVERRIDES
 from tests.sums.lessons import GROUPINGS, some_lesson
 from tests.support.browser import address_of, reader
 from tests.support.page_script import page_script

@@ -7,10 +7,10 @@ from html.parser import HTMLParser
 
 from jinja2 import Environment, FileSystemLoader, StrictUndefined, Template
 
+from build_tools.disk.places import OVERRIDES
 from build_tools.model.lesson import Lesson as Written
 from build_tools.model.unit import Unit
 from build_tools.pages.pieces.for_scripts import step_data
-from build_tools.places import OVERRIDES
 from build_tools.views.lesson.step_facts import step_facts
 from tests.sums.lessons import Lesson
 from tests.support.page_script import ask

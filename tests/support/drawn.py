@@ -7,8 +7,8 @@ from html.parser import HTMLParser
 
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 
+from build_tools.disk.places import OVERRIDES
 from build_tools.pages.page import Page
-from build_tools.places import OVERRIDES
 
 ENVIRONMENT = Environment(
     loader=FileSystemLoader(OVERRIDES), autoescape=True, undefined=StrictUndefined

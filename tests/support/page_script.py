@@ -12,8 +12,8 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
+from build_tools.disk.places import OVERRIDES
 from build_tools.pages.page_scripts import SUMS
-from build_tools.places import OVERRIDES
 
 SCRIPTS = OVERRIDES
 WITHOUT_A_PAGE = (*SUMS, "hall/plan.js", "card/card-state.js")

@@ -11,7 +11,7 @@ from pathlib import Path
 from watchdog.events import FileSystemEvent, FileSystemEventHandler
 from watchdog.observers import Observer
 
-from build_tools.stray_files import is_stray
+from build_tools.disk.stray_files import is_stray
 
 SETTLE_SECONDS = 0.1
 """Editors save in several small steps; one save is one change."""

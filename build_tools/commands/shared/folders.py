@@ -5,8 +5,8 @@ from __future__ import annotations
 from argparse import ArgumentParser
 from pathlib import Path
 
+from build_tools.disk.places import PROJECT
 from build_tools.misuse import Misuse
-from build_tools.places import PROJECT
 
 
 def take_content(parser: ArgumentParser) -> None:

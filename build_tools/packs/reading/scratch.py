@@ -6,8 +6,8 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
+from build_tools.disk.scratch import scratch
 from build_tools.packs.reading.contents import Pack
-from build_tools.scratch import scratch
 
 
 @contextmanager

@@ -15,7 +15,7 @@ from pathlib import Path
 
 from filelock import FileLock, Timeout
 
-from build_tools import sure_files
+from build_tools.disk import sure_files
 from build_tools.packs.taking_in.placing import Placing
 
 ROOM = ".taking-in"

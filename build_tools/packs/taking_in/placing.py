@@ -7,10 +7,10 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Literal
 
+from build_tools.disk.stray_files import is_beside
 from build_tools.packs.hidden_data import as_packed
 from build_tools.packs.reading.contents import Pack
 from build_tools.source.document import read_markdown
-from build_tools.stray_files import is_beside
 
 UNITS, EARLIER = "units", "earlier"
 Why = Literal["new", "here", "newer", "older", "other"]

@@ -1,6 +1,6 @@
 """A class in groups as near as can be to the size the author prefers, none of them torn apart.
 
-A page's script does the same sum for the class of the day, in pages/sums/class-groups.js.
+A page's script does the same sum for the class of the day, in site_overrides/sums/class-groups.js.
 """
 
 from __future__ import annotations

@@ -1,6 +1,6 @@
 """How long a step takes in which pupils show what they have made.
 
-A page's script does the same sum for the class of the day, in pages/sums/showing.js.
+A page's script does the same sum for the class of the day, in site_overrides/sums/showing.js.
 """
 
 from __future__ import annotations

@@ -6,8 +6,8 @@ import subprocess
 from pathlib import Path
 
 from build_tools.building.finishing.joining import joined
+from build_tools.disk.places import OVERRIDES
 from build_tools.pages.page_scripts import PAGE_SCRIPTS
-from build_tools.places import OVERRIDES
 from build_tools.project.tools_for_tests import node
 
 SCRIPTS = OVERRIDES

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-PACKAGE = Path(__file__).resolve().parent
+PACKAGE = Path(__file__).resolve().parents[1]
 """The folder of this software."""
 PROJECT = PACKAGE.parent
 """The folder of the project: its content, its schemas, its locks."""

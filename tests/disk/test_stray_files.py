@@ -8,8 +8,8 @@ from pathlib import Path
 import pytest
 
 from build_tools import cli
+from build_tools.disk.stray_files import is_beside, is_stray
 from build_tools.publishing.publish import verify
-from build_tools.stray_files import is_beside, is_stray
 from tests.support.banks import BASE_UNIT, copy_base
 from tests.support.built_sites import files
 from tests.support.strays import FILES, FOLDERS, strew

@@ -10,13 +10,13 @@ from pathlib import Path
 
 import pytest
 
+from build_tools.disk.scratch import WITHIN, scratch
 from build_tools.publishing.swap import staged
-from build_tools.scratch import WITHIN, scratch
 
 HOLD = """
 import sys, time
 from pathlib import Path
-from build_tools.scratch import scratch
+from build_tools.disk.scratch import scratch
 with scratch("held", beside=Path(sys.argv[1])) as room:
     (room / "half").write_text("half")
     print(room, flush=True)
