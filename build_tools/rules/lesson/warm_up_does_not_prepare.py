@@ -1,7 +1,8 @@
 """The warm-up moves the body in at least one way in which the lesson goes on to move it.
 
 A warm-up of arm circles does not get legs ready for leaps, and one in which pupils sit and listen
-gets nothing ready. A warm-up whose words are not known here is left to the teacher.
+gets nothing ready. It is the `task` that is read, where it tells moves. A warm-up whose words are
+not known here is left to the teacher.
 
 Bad:
     warm-up: Circle each arm. Later: jumps and fast travelling
@@ -12,7 +13,6 @@ Good:
 from __future__ import annotations
 
 from collections.abc import Iterator
-from functools import lru_cache
 
 from build_tools.model.dance import Dance
 from build_tools.model.lesson import Lesson, Step
@@ -20,7 +20,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.development import actions_of
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_lesson import KINDS_IN_WORDS, NO_MOVING, WARMS_ANYTHING
+from build_tools.sentences.kinds_of_move import NO_MOVING, WARMS_ANYTHING, kinds_moved
 from build_tools.views.dance.progress import inside
 from build_tools.views.words.plain_words import listed
 
@@ -31,6 +31,8 @@ SOURCE = (
 )
 NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
 
+_ON_FEET = frozenset({"travel", "turn", "jump", "transfer"})
+"""Where a step needs one of these, arms that are ready are not enough."""
 _IN_WORDS = {
     "travel": "travelling",
     "turn": "turns",
@@ -53,11 +55,10 @@ def _unprepared(dance: Dance, lesson: Lesson) -> Finding | None:
     if not warm or any(step.dances for _, step in warm):
         return None
     index, first = warm[0]
-    text = " ".join(" ".join((s.say or "", s.task, s.does)) for _, s in warm)
-    if WARMS_ANYTHING.search(text):
+    if WARMS_ANYTHING.in_any(t for _, s in warm for t in (s.say, s.task, s.does)):
         return None
-    ready = _kinds_in(text)
-    if not ready and not NO_MOVING.search(first.task):
+    ready = frozenset(kind for _, step in warm for kind in kinds_moved(step.task))
+    if not ready and not NO_MOVING.said(first.task):
         return None
     for n, step in enumerate(lesson.steps):
         if n <= index or step.phase in ("warm-up", "cool-down"):
@@ -65,7 +66,7 @@ def _unprepared(dance: Dance, lesson: Lesson) -> Finding | None:
         wanted = _kinds(dance, step)
         if not wanted or (step.intensity != "vigorous" and "jump" not in wanted):
             continue
-        if ready & wanted:
+        if ready & (wanted & _ON_FEET or wanted):
             return None
         return Finding(
             lesson.file,
@@ -103,9 +104,5 @@ def _kinds(dance: Dance, step: Step) -> frozenset[str]:
         for action in actions_of(dance, name)
         for kind in action.kinds
     }
-    return frozenset(named - {"stillness"}) | _kinds_in(f"{step.say or ''} {step.task}")
-
-
-@lru_cache(maxsize=512)
-def _kinds_in(text: str) -> frozenset[str]:
-    return frozenset(kind for kind, words in KINDS_IN_WORDS.items() if words.search(text))
+    told = kinds_moved(step.task) | kinds_moved(step.say or "")
+    return frozenset(named - {"stillness"}) | told

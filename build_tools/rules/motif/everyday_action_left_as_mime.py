@@ -1,7 +1,7 @@
 """A mimed action is changed into dance: bigger, slower, with another part of the body.
 
 Acting out sweeping or sawing is a good start and a poor dance. It becomes dance when it is
-developed by a device.
+developed by a device, or where the step itself asks for another size, speed, level or path.
 
 Bad:
     task: Pretend to saw wood., with makes: [saw] and nothing made from saw
@@ -17,7 +17,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_structure import says_mime, text_of
+from build_tools.sentences.mime import is_left_as_mime
 from build_tools.views.dance.progress import progress, steps_in_order
 
 GRADE: Grade = "note"
@@ -32,7 +32,8 @@ def check(unit: Unit) -> Iterator[Finding]:
         for n, name in enumerate(step.makes):
             if name not in dance.motifs or ways[name].developed:
                 continue
-            if says_mime(text_of(step)) or says_mime(dance.motifs[name].idea.lower()):
+            idea = dance.motifs[name].idea
+            if is_left_as_mime((step.does, step.say, step.task)) or is_left_as_mime((idea,)):
                 yield Finding(
                     lesson.file,
                     ("steps", place.step, "makes", n),

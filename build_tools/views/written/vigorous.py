@@ -7,8 +7,8 @@ from collections.abc import Iterator
 from build_tools.model.dance import Dance
 from build_tools.model.lesson import Lesson, Step
 from build_tools.problem import FieldPath
+from build_tools.sentences.kinds_of_move import kinds_moved
 from build_tools.sentences.travel import fast_travel
-from build_tools.sentences.wording_lesson import KINDS_IN_WORDS
 from build_tools.views.written.jumps import jump_danced
 
 
@@ -45,8 +45,7 @@ def prepares(dance: Dance, step: Step) -> bool:
         return False
     if step.makes or step.develops or step.joins or step.dances:
         return True
-    text = " ".join((step.say or "", step.task, step.does))
-    return any(words.search(text) for words in KINDS_IN_WORDS.values())
+    return any(kinds_moved(text) for text in (step.say or "", step.task, step.does))
 
 
 def unprepared(dance: Dance, lesson: Lesson) -> Iterator[tuple[int, str]]:
