@@ -72,6 +72,11 @@ def forms(lemma: str) -> frozenset[str]:
     return regular | _TABLE.get(lemma, frozenset())
 
 
+def forms_of(line: str) -> frozenset[str]:
+    """All forms of all the words in the line."""
+    return frozenset().union(*(forms(word) for word in line.split()))
+
+
 def _with_s(word: str) -> str:
     if word.endswith(_HISS) or (word.endswith("o") and word[-2:-1] not in _VOWELS):
         return f"{word}es"

@@ -7,15 +7,17 @@ from __future__ import annotations
 
 from functools import cache, lru_cache
 
-from build_tools.sentences.forms import forms
+from build_tools.sentences.forms import forms, forms_of
 from build_tools.sentences.reading import Reading, Word, read
 from build_tools.sentences.sayings import Saying
 from build_tools.sentences.word_lists import word_list
 
 _VERBS = {
     "travel": (
-        "walk run skip step side-step sidestep gallop travel jog march creep rush prowl dash wander "
-        "dodge chase shuffle scuttle glide slide stroll trot swim fly drive go tiptoe follow stride "
+        "walk run skip step side-step sidestep gallop travel jog march creep rush prowl dash "
+        "wander "
+        "dodge chase shuffle scuttle glide slide stroll trot swim fly drive go tiptoe follow "
+        "stride "
         "race canter scamper tread pace crawl dart zigzag weave scurry sprint hurry roam amble "
         "saunter stomp lunge grapevine patter scoot skate gallop float swoop drift move stepping"
     ),
@@ -31,21 +33,12 @@ _VERBS = {
         "grow shrink stamp curl lower sag plunge dip kneel collapse swell stoop plie swing"
     ),
 }
-_UPPER = frozenset().union(
-    *(
-        forms(part)
-        for part in "arm hand finger wrist shoulder head neck elbow face eye fist thumb palm jaw".split()
-    )
-)
-_TELLS = frozenset().union(
-    *(
-        forms(verb)
-        for verb in (
-            "talk tell name draw list remember think watch listen discuss write read share guess "
-            "describe sing chat recall imagine picture spell say colour sort match learn hear "
-            "look choose answer ask explain suggest"
-        ).split()
-    )
+_UPPER = forms_of("arm hand finger wrist shoulder head neck elbow face eye fist thumb palm jaw")
+_TELLS = forms_of(
+    "talk tell name draw list remember think watch listen discuss write read share guess describe "
+    "sing chat recall imagine picture spell say colour sort match learn hear look choose answer "
+    "ask "
+    "explain suggest"
 )
 _SITS = word_list("sit sits sitting seated sat lie lies lying laid chair chairs legged kneeling")
 _STANDS = word_list("stand stands standing up feet then afterwards next walk jog run finally")

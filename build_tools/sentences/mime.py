@@ -24,14 +24,16 @@ _LISTS = {
         "lawn hedge tree log wood nail hammer saw screw newspaper book phone computer keyboard "
         "ball bat net racket dog cat horse cow baby pram trolley shopping basket till counter "
         "umbrella bag suitcase train ticket watch bike bicycle pedal iron shelf oven pot vegetable "
-        "potato carrot onion pastry brick mortar dog line sheet pillow cheese jam butter milk sugar juice"
+        "potato carrot onion pastry brick mortar dog line sheet pillow cheese jam butter milk "
+        "sugar juice"
     ),
     "worker": (
         "shopkeeper baker painter decorator gardener farmer waiter waitress cook chef postman "
         "postwoman driver builder carpenter plumber doctor nurse dentist hairdresser barber "
         "teacher policeman firefighter fireman cleaner fisherman sailor mechanic bricklayer tailor "
         "cobbler blacksmith butcher grocer shopper customer librarian secretary clerk vet milkman "
-        "juggler potter weaver spinner miner baker miller window-cleaner bus-driver lollipop person "
+        "juggler potter weaver spinner miner baker miller window-cleaner bus-driver lollipop "
+        "person "
         "housewife mother father mum dad grandma grandad child"
     ),
 }
@@ -49,7 +51,8 @@ ACTED_OUT = Saying(
     =be|become|=re|play ?the|a|an ~2 @worker
     show|do|perform|copy|imitate|demonstrate ~3 how|what|action|movement|job|gesture ~6 @chore|
         @worker|do|dressed|ready|really
-    as|exactly|just|very ~2 real|realistic|realistically|lifelike|life|accurate|accurately|really|true|
+    as|exactly|just|very ~2 real|realistic|realistically|lifelike|life|accurate|accurately|really|
+        true|
         natural|convincing|convincingly|believable
     true to life
     realistic+|lifelike|convincingly|believably
@@ -75,7 +78,8 @@ MADE_DANCE = Saying(
     """
     dance !sequence|piece
     exaggerate|enlarge|magnify|abstract|abstraction|stylise|transform|develop|vary|distort
-    big+|large+|enormous|huge+|giant|gigantic|massive|tiny|small+|larger|grow !apple|wheel|bag|box|bus
+    big+|large+|enormous|huge+|giant|gigantic|massive|tiny|small+|larger|grow !apple|wheel|bag|box|
+        bus
     slow+ ~1 motion|down|$
     in|at|very|so|really|too ?much slow+|fast+|quick+ !as
     slow+|quick+|fast+|speed|double ?and ~1 then|and|motion|speed|slow+|fast+|$
@@ -104,7 +108,6 @@ MADE_DANCE = Saying(
     """
 )
 """What makes dance of it: another size, speed, level, body part, path or rhythm."""
-
 
 
 def is_left_as_mime(texts: Iterable[str | None]) -> bool:

@@ -1,7 +1,7 @@
 """Words of the dance trade that a class and a teacher new to dance have to be told.
 
-All stand in the bank's own list of words. Everyday words that dance also uses, such as turn,
-level or freeze, are left out: nobody is stopped by them.
+Those of class dance stand in the bank's own list of words, those of the studio do not. Everyday
+words that dance also uses, such as turn, level or freeze, are left out: nobody is stopped by them.
 """
 
 from __future__ import annotations
@@ -10,6 +10,9 @@ import re
 from collections.abc import Iterable
 from collections.abc import Set as AbstractSet
 from functools import cache
+
+from build_tools.sentences.reading import plain_letters
+from build_tools.sentences.word_lists import word_list
 
 HARD_WORDS = frozenset(
     {
@@ -35,6 +38,55 @@ HARD_WORDS = frozenset(
 )
 """Words that stop a teacher who has never taught dance."""
 
+TECHNIQUE_WORDS = frozenset(
+    {
+        *word_list(
+            "chasse releve plie tendu soutenu arabesque jete pirouette battement echappe glissade "
+            "adage adagio changement entrechat developpe fouette sissonne chaine kinesphere "
+            "proxemic "
+            "counterpoint distal distally proximal proximally augmentation diminution isolation "
+            "turnout ostinato polyrhythm syncopation syncopated choreographic locomotor axial "
+            "juxtapose juxtaposition laban kinaesthetic kinesthetic antiphony hemiola floorwork "
+            "downstage upstage rubato polycentric polyrhythmic spatial contrapuntal grapevine "
+            "leitmotif proxemics transference dissonance virtuosity"
+        ),
+        "port de bras",
+        "pas de bourree",
+        "pas de chat",
+        "pas de deux",
+        "rond de jambe",
+        "grand battement",
+        "bound flow",
+        "free flow",
+        "indirect effort",
+        "direct effort",
+        "contact improvisation",
+        "fall and recovery",
+        "contract and release",
+        "first position",
+        "second position",
+        "fifth position",
+        "parallel position",
+        "core engaged",
+        "engage your core",
+        "engage the core",
+        "ball change",
+        "kick ball change",
+        "box step",
+        "jazz square",
+        "stage left",
+        "stage right",
+        "centre stage",
+        "choreographic intent",
+        "ground bass",
+        "action content",
+        "spatial content",
+        "negative space",
+        "theme and variation",
+    }
+)
+"""Words of the studio and the theory, which the bank does not use, in letters without accents."""
+
 PUPILS_WORDS = HARD_WORDS | {"climax", "formation", "gesture", "pathway", "sustained"}
 """Words that stop pupils who have not been taught them."""
 
@@ -54,7 +106,7 @@ _WORD = re.compile(r"[a-z]+")
 
 def trade_words_in(text: str, words: Iterable[str]) -> list[str]:
     """Those of `words` that stand in `text` in any case and form."""
-    low = text.lower()
+    low = plain_letters(text)
     return [word for word in words if _stem(word) in low and _pattern(word).search(low)]
 
 

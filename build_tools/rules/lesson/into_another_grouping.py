@@ -16,7 +16,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.getting_together import other_groupings
+from build_tools.sentences.grouping_sizes import other_groupings
 from build_tools.views.words.plain_words import listed
 
 GRADE: Grade = "question"

@@ -1,7 +1,8 @@
 """A word of the dance trade in a step is explained in the words of the lesson or the unit.
 
 A teacher new to dance meets "canon" in the middle of a task, with thirty pupils waiting. One plain
-line in `words` is printed where it is needed. A word that a step `teaches` is explained too.
+line in `words` is printed where it is needed. A word that some step `teaches` is explained too, and
+so is one that the line itself explains.
 
 Bad:
     task: Now dance it in canon.
@@ -17,7 +18,14 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.trade_words import HARD_WORDS, covered, in_sight, trade_words_in
+from build_tools.sentences.explained import explains, in_another_sense
+from build_tools.sentences.trade_words import (
+    HARD_WORDS,
+    TECHNIQUE_WORDS,
+    covered,
+    in_sight,
+    trade_words_in,
+)
 from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
@@ -26,21 +34,22 @@ SOURCE = "common practice, no source"
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each trade word at the first step that uses it unexplained."""
-    waiting = in_sight(HARD_WORDS, unit_text(unit).words)
+    waiting = in_sight(HARD_WORDS | TECHNIQUE_WORDS, unit_text(unit).words)
     if not waiting:
         return
-    waiting = tuple(word for word in waiting if not covered(word, unit.words))
-    explained: list[str] = []
+    explained = [
+        *unit.words,
+        *(word for lesson in unit.lessons for word in lesson.words),
+        *(word for lesson in unit.lessons for step in lesson.steps for word in step.teaches),
+    ]
+    waiting = tuple(word for word in waiting if not covered(word, explained))
     for lesson in unit.lessons:
-        if not waiting:
-            return
-        explained += [*lesson.words, *(t for step in lesson.steps for t in step.teaches)]
         for n, step in enumerate(lesson.steps):
             for field, text in (("into", step.into), ("say", step.say), ("task", step.task)):
                 for word in trade_words_in(text or "", waiting):
-                    if covered(word, explained) or _explains_itself(text or ""):
-                        continue
                     waiting = tuple(w for w in waiting if w != word)
+                    if explains(text or "", word) or in_another_sense(text or "", word):
+                        continue
                     yield Finding(
                         lesson.file,
                         ("steps", n, field),
@@ -48,9 +57,3 @@ def check(unit: Unit) -> Iterator[Finding]:
                         "explains nowhere",
                         f"explain `{word}` in `words`, or say it in plain words",
                     )
-
-
-def _explains_itself(text: str) -> bool:
-    """Whether the line says what its word is: "That is a canon", "This is called unison"."""
-    low = text.lower()
-    return any(sign in low for sign in ("that is", "this is", "is called", "we call", " means "))

@@ -1,0 +1,110 @@
+"""Numbers in a text that may be the length of a move: not four times, on four or four apart."""
+
+from __future__ import annotations
+
+from collections.abc import Container, Sequence
+from dataclasses import dataclass
+
+from build_tools.sentences.reading import Word
+from build_tools.sentences.word_lists import word_list
+
+_COUNTS = word_list("count counts beat beats")
+_SOFT = word_list("slow quick full whole more long steady even clear big small last first")
+_GOES_ON = word_list(
+    "and then as or but while before again each altogether together in to towards until with so "
+    "exactly only now next please"
+)
+"""Words after a bare number with which something else begins."""
+_NOT_A_LENGTH = word_list(
+    "on from number numbers part lesson step by until till count counts at after another dancer "
+    "dancers partner year years page wall than every first last next these those dancing letter of"
+)
+_APART = word_list("after apart later before behind between ahead early late")
+_FROM = 2
+"""Counting aloud that starts later than this does not start with the move."""
+_TIMES = word_list("once twice thrice single dozen")
+
+
+@dataclass(frozen=True, slots=True)
+class Length:
+    """A number: the places of its first word and of the last that belongs to it.
+
+    `with_noun`: it says what it counts, four counts; else it stands alone, rock four.
+    """
+
+    first: int
+    last: int
+    counts: int
+    with_noun: bool
+
+
+def length_at(words: Sequence[Word], at: int, moves: Container[int]) -> Length | None:
+    """The length that begins at `at`; None where there is none. `moves` are places of moves."""
+    word = words[at]
+    if word.number is None or word.form in _TIMES or word.denied:
+        return None
+    last, counts = _counted_aloud(words, at, word.number)
+    noun = _noun(words, last)
+    if noun is not None:
+        return Length(at, noun, counts, with_noun=True) if _is_long(words, at, noun) else None
+    if counts < 2 or not _stands_alone(words, at, last, moves):
+        return None
+    return Length(at, last, counts, with_noun=False)
+
+
+def _counted_aloud(words: Sequence[Word], at: int, first: int) -> tuple[int, int]:
+    """The last place and number of counting on: two, three, four. Five, six leads in to a move."""
+    last, counts = at, first
+    sentence = words[at].sentence
+    while first <= _FROM and (after := _word(words, last + 1, sentence)):
+        if after.number != counts + 1:
+            break
+        last, counts = last + 1, counts + 1
+    return last, counts
+
+
+def _noun(words: Sequence[Word], last: int) -> int | None:
+    """The place of the word counts after the number: four counts, four slow counts."""
+    for place in (last + 1, last + 2):
+        word = _word(words, place, words[last].sentence)
+        if word is None or not _same_clause(words, last, place):
+            return None
+        if word.form in _COUNTS:
+            return place
+        if word.form not in _SOFT:
+            return None
+    return None
+
+
+def _is_long(words: Sequence[Word], at: int, noun: int) -> bool:
+    """Whether so many counts are how long something is, and not when or how far apart."""
+    after = _word(words, noun + 1, words[noun].sentence)
+    if after and after.form in _APART and _same_clause(words, noun, noun + 1):
+        return False
+    before = _word(words, at - 1, words[at].sentence)
+    if before is None:
+        return True
+    is_cue = before.form == "on" and words[noun].form in ("beat", "beats")
+    return before.form not in ("every", "after", "another", "than") and not is_cue
+
+
+def _stands_alone(words: Sequence[Word], at: int, last: int, moves: Container[int]) -> bool:
+    """Whether nothing stands beside a bare number that it could count, or be the name of."""
+    before = _word(words, at - 1, words[at].sentence)
+    if before and before.form in _NOT_A_LENGTH and _same_clause(words, at - 1, at):
+        return False
+    after = _word(words, last + 1, words[last].sentence)
+    if after is None or not _same_clause(words, last, last + 1):
+        return True
+    return after.form in _GOES_ON or last + 1 in moves
+
+
+def _word(words: Sequence[Word], at: int, sentence: int) -> Word | None:
+    """The word at the place, if it stands in that sentence."""
+    if 0 <= at < len(words) and words[at].sentence == sentence:
+        return words[at]
+    return None
+
+
+def _same_clause(words: Sequence[Word], first: int, second: int) -> bool:
+    return words[first].clause == words[second].clause
