@@ -15,12 +15,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from itertools import pairwise, permutations
 
 from build_tools.model.unit import Unit
-from build_tools.movement.whole import transition_between
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.views.dance.joins import crossings
 from build_tools.views.words.plain_words import transition_in_words
 
 GRADE: Grade = "question"
@@ -36,11 +35,9 @@ _TURNS = re.compile(
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each change in which nobody can turn to the next section's facing."""
     dance = unit.dance
-    order = permutations(dance.sections, 2) if dance.order_choice else pairwise(dance.form)
     told: set[int] = set()
-    for first, second in dict.fromkeys(order):
-        end, start = dance.sections[first].end, dance.sections[second].start
-        transition = transition_between(dance, first, second)
+    for way in crossings(dance):
+        end, start, transition = way.end, way.start, way.by
         if "mixed" in (end.facing, start.facing) or end.facing == start.facing:
             continue
         if transition is None or transition.kind not in _STAYS or id(transition) in told:
@@ -51,7 +48,7 @@ def check(unit: Unit) -> Iterator[Finding]:
         yield Finding(
             unit.file,
             ("transitions", dance.transitions.index(transition), "how"),
-            f"section {second} starts `facing: {start.facing}`, but section {first} before it ends "
-            f"`facing: {end.facing}`, and the change is {transition_in_words(transition)}",
-            f"start section {second} `facing: {end.facing}`, or say in `how` that pupils turn",
+            f"section {way.second} starts `facing: {start.facing}`, but section {way.first} before "
+            f"it ends `facing: {end.facing}`, and the change is {transition_in_words(transition)}",
+            f"start section {way.second} `facing: {end.facing}`, or say in `how` that pupils turn",
         )

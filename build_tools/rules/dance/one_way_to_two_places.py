@@ -14,13 +14,12 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator
-from itertools import pairwise, permutations
 
 from build_tools.model.dance import Standing
 from build_tools.model.unit import Unit
-from build_tools.movement.whole import transition_between
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.views.dance.joins import crossings
 from build_tools.views.words.plain_words import listed, standing_in_words
 
 GRADE: Grade = "question"
@@ -33,13 +32,11 @@ _LOOSE = ("scattered", "pairs", "small groups", "cluster")
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each section that starts otherwise than most that one way leads to."""
     dance = unit.dance
-    order = permutations(dance.sections, 2) if dance.order_choice else pairwise(dance.form)
     leads: dict[int, list[str]] = {}
-    for first, second in dict.fromkeys(order):
-        transition = transition_between(dance, first, second)
-        if transition is not None:
-            to = leads.setdefault(dance.transitions.index(transition), [])
-            to += [second] if second not in to else []
+    for way in crossings(dance):
+        if way.by is not None:
+            to = leads.setdefault(dance.transitions.index(way.by), [])
+            to += [way.second] if way.second not in to else []
     told: set[str] = set()
     for n, letters in leads.items():
         starts = {letter: _kind(dance.sections[letter].start) for letter in letters}

@@ -13,15 +13,14 @@ Good:
 from __future__ import annotations
 
 from collections.abc import Iterator
-from itertools import pairwise, permutations
 
 from build_tools.model.dance import Transition
 from build_tools.model.unit import Unit
 from build_tools.movement.counts import figures
-from build_tools.movement.whole import transition_between
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.wording_lesson import GETS_THERE
+from build_tools.views.dance.joins import crossings
 from build_tools.views.words.plain_words import standing_in_words
 
 GRADE: Grade = "question"
@@ -40,13 +39,11 @@ _STAY = {
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each transition by which nobody can reach the next formation."""
     dance = unit.dance
-    order = permutations(dance.sections, 2) if dance.order_choice else pairwise(dance.form)
     told: set[int] = set()
-    for first, second in dict.fromkeys(order):
-        end, start = dance.sections[first].end, dance.sections[second].start
+    for way in crossings(dance):
+        end, start, transition = way.end, way.start, way.by
         if end.formation == start.formation or (end.formation, start.formation) in _STAY:
             continue
-        transition = transition_between(dance, first, second)
         if transition is None or id(transition) in told:
             continue
         told.add(id(transition))
@@ -55,7 +52,7 @@ def check(unit: Unit) -> Iterator[Finding]:
         yield Finding(
             unit.file,
             ("transitions", dance.transitions.index(transition), "how"),
-            f"section {first} ends {standing_in_words(end)} and section {second} starts "
+            f"section {way.first} ends {standing_in_words(end)} and section {way.second} starts "
             f"{standing_in_words(start)}, but {_why(transition)}",
             "say in `how` which way pupils go, such as: walk into your place, or start where the "
             "section before ends",

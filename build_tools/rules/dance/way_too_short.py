@@ -13,13 +13,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
-from itertools import pairwise, permutations
 
 from build_tools.model.unit import Unit
 from build_tools.movement.counts import seconds
-from build_tools.movement.whole import transition_between
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.views.dance.joins import crossings
 from build_tools.views.words.plain_words import counts_in_words, standing_in_words
 
 GRADE: Grade = "question"
@@ -33,11 +32,9 @@ _LEAST_SECONDS = Fraction(9, 5)
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each move between two formations that nobody can walk in time."""
     dance = unit.dance
-    order = permutations(dance.sections, 2) if dance.order_choice else pairwise(dance.form)
     told: set[int] = set()
-    for first, second in dict.fromkeys(order):
-        end, start = dance.sections[first].end, dance.sections[second].start
-        transition = transition_between(dance, first, second)
+    for way in crossings(dance):
+        end, start, transition = way.end, way.start, way.by
         if transition is None or transition.kind != "move" or transition.counts is None:
             continue
         if end.formation == start.formation or id(transition) in told:
@@ -50,7 +47,7 @@ def check(unit: Unit) -> Iterator[Finding]:
         yield Finding(
             unit.file,
             ("transitions", dance.transitions.index(transition), "counts"),
-            f"section {first} ends {standing_in_words(end)} and section {second} starts "
+            f"section {way.first} ends {standing_in_words(end)} and section {way.second} starts "
             f"{standing_in_words(start)}, with {counts_in_words(transition.counts)}{time} to get "
             "there",
             "give it 8 counts, or start where the section before ends",
