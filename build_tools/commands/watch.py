@@ -14,7 +14,7 @@ from build_tools.commands.shared.folders import existing_content, take_content
 from build_tools.disk.scratch import scratch
 from build_tools.misuse import Misuse
 from build_tools.problem import Problem
-from build_tools.use_cases.watch import Found, watch
+from build_tools.use_cases.watch import ProblemsFound, watch
 
 MOST_PORT = 65535
 
@@ -37,7 +37,7 @@ def run(args: Namespace) -> int:
                 print(f"preview on http://127.0.0.1:{server.server_port}/index.html", flush=True)
                 print("save a file to check it; Ctrl-C ends this", flush=True)
                 for seen in watch(content, saves, out, folder / "kept.json"):
-                    if isinstance(seen, Found):
+                    if isinstance(seen, ProblemsFound):
                         _tell(content, seen.problems, state)
                     else:
                         _show(seen.pages, state)

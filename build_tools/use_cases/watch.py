@@ -13,7 +13,7 @@ from build_tools.problem import Problem
 
 
 @dataclass(frozen=True, slots=True)
-class Found:
+class ProblemsFound:
     """The problems of the whole bank as it was saved."""
 
     problems: tuple[Problem, ...]
@@ -28,18 +28,18 @@ class Written:
 
 def watch(
     content: Path, saves: Iterable[list[Path]], out: Path, kept_in: Path
-) -> Iterator[Found | Written]:
+) -> Iterator[ProblemsFound | Written]:
     """Check the folder `content` and build its pages below `out`, then again after each save.
 
     `saves` gives the files of each save; what was read is kept in the file `kept_in`. The problems
     come before the pages, since they are what the author waits for.
     """
     report = check_folder(content)
-    yield Found(report.problems)
+    yield ProblemsFound(report.problems)
     yield Written(tuple(rebuild(content, out, Touched(frozenset(), True), report)))
     for saved in saves:
         what = touched(content, saved)
         now = quick_check(content, kept_in)
-        yield Found(now.problems)
+        yield ProblemsFound(now.problems)
         report = again(content, report, what, now)
         yield Written(tuple(rebuild(content, out, what, report)))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from pathlib import Path
 
-from build_tools.use_cases.watch import Found, Written, watch
+from build_tools.use_cases.watch import ProblemsFound, Written, watch
 from tests.support.banks import BASE_UNIT, change, copy_base
 
 
@@ -20,8 +20,8 @@ def test_each_save_gives_its_problems_and_then_its_pages(tmp_path: Path) -> None
         yield [lesson]
 
     seen = list(watch(bank, saves(), out, tmp_path / "kept.json"))
-    assert [type(one) for one in seen] == [Found, Written] * 3
-    found = [[p.rule for p in one.problems] for one in seen if isinstance(one, Found)]
+    assert [type(one) for one in seen] == [ProblemsFound, Written] * 3
+    found = [[p.rule for p in one.problems] for one in seen if isinstance(one, ProblemsFound)]
     assert found == [[], ["minutes-do-not-add-up"], []]
     written = [one.pages for one in seen if isinstance(one, Written)]
     assert written == [("every page",), (), (f"the pages of {BASE_UNIT}",)]
