@@ -15,7 +15,8 @@ A saying is written as a list of phrases, one a line, in dictionary words:
     crawl !<finger|hand             none of these in the clause before it, up to 3 words away
     hand ~~8 shoulder               `~~8` may also pass commas; `~` stays between commas
 
-A line that ends with `|` goes on in the next, and one that starts with `~` goes on from the last.
+A line that ends with `|` goes on in the next, and one that starts with `~` or `!` goes on from
+the last.
 
 A text says it where a phrase matches and none of its words is denied ("never hold") or unreal
 ("as if you held"): `said`. Where it stands denied, `denied` finds it.
@@ -31,7 +32,7 @@ from functools import cached_property
 from build_tools.sentences.phrases import Phrase, Words
 from build_tools.sentences.reading import Reading, read
 
-_GOES_ON = re.compile(r"(?<=\|)\s*\n\s*|\s*\n\s*(?= ~)")
+_GOES_ON = re.compile(r"(?<=\|)\s*\n\s*|\s*\n\s*(?= [~!])")
 
 
 @dataclass(frozen=True, slots=True)

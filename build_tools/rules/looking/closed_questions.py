@@ -18,7 +18,8 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.written.questions import asked, is_closed
+from build_tools.sentences.asking import is_closed
+from build_tools.views.written.questions import asked
 
 GRADE: Grade = "question"
 SOURCE = "Lerman and Borstel, 2003: questions that can be answered freely, with no opinion built in"

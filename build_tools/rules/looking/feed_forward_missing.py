@@ -16,7 +16,8 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.written.questions import asked, asks_where_to_next
+from build_tools.sentences.asking import asks_where_to_next
+from build_tools.views.written.questions import asked
 
 GRADE: Grade = "note"
 SOURCE = (
@@ -28,7 +29,7 @@ NEEDS = ("no-look-and-talk",)
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield one note if no question of the unit asks where to go from here."""
-    questions = [one.question for lesson in unit.lessons for one in asked(lesson)]
+    questions = [one.text for lesson in unit.lessons for one in asked(lesson)]
     if not questions or any(asks_where_to_next(question) for question in questions):
         return
     last = unit.lessons[-1]

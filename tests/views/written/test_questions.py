@@ -5,7 +5,8 @@ from __future__ import annotations
 import pytest
 
 from build_tools.model.lesson import Question
-from build_tools.views.written.questions import asks_where_to_next, is_closed, judges, looks_back
+from build_tools.sentences.asking import asks_where_to_next, is_closed
+from build_tools.views.written.questions import judges, looks_back
 
 
 def question(text: str, back_to: int | None = None) -> Question:
@@ -75,6 +76,6 @@ def test_looking_back_is_said_by_field_or_in_words() -> None:
 
 # Hattie and Timperley, The Power of Feedback, 2007: where to next
 def test_where_to_next() -> None:
-    assert asks_where_to_next(question("Next time, what would help?"))
-    assert asks_where_to_next(question("Which join needs mending? What will you keep?"))
-    assert not asks_where_to_next(question("How many folds did you see?"))
+    assert asks_where_to_next("Next time, what would help?")
+    assert asks_where_to_next("Which join needs mending? What will you keep?")
+    assert not asks_where_to_next("How many folds did you see?")
