@@ -18,7 +18,7 @@ from build_tools.model.dance import Dance, Transition
 from build_tools.model.unit import Unit
 from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_lesson import NO_CUE, NOBODY_NOTICES, SEEN_OR_HEARD, TIME_IS_UP
+from build_tools.sentences.cues import TIME_IS_UP, nobody_notices
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
@@ -43,14 +43,12 @@ def check(unit: Unit) -> Iterator[Finding]:
         if section.ends_on
     ]
     for path, cue, what, silent in cues:
-        if SEEN_OR_HEARD.search(cue):
-            continue
         said = " ".join(cue.split())
         where = "starts" if path[0] == "transitions" else "ends"
-        if NO_CUE.fullmatch(cue) or NOBODY_NOTICES.search(cue):
-            why = "which nobody can see or hear"
-        elif silent and TIME_IS_UP.fullmatch(cue):
+        if silent and TIME_IS_UP.said(cue):
             why = "and both sections are silent, so nobody can see or hear when that is"
+        elif nobody_notices(cue):
+            why = "which not everyone can see, hear or count"
         else:
             continue
         yield Finding(

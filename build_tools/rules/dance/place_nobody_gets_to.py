@@ -14,12 +14,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from build_tools.model.dance import Transition
+from build_tools.model.dance import Standing, Transition
 from build_tools.model.unit import Unit
 from build_tools.movement.counts import figures
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_lesson import GETS_THERE
+from build_tools.sentences.ways import TURNS, gets_there
 from build_tools.views.dance.joins import crossings
 from build_tools.views.words.plain_words import standing_in_words
 
@@ -47,7 +47,7 @@ def check(unit: Unit) -> Iterator[Finding]:
         if transition is None or id(transition) in told:
             continue
         told.add(id(transition))
-        if GETS_THERE.search(transition.how):
+        if gets_there(transition.how) or _by_turning(transition, start):
             continue
         yield Finding(
             unit.file,
@@ -57,6 +57,11 @@ def check(unit: Unit) -> Iterator[Finding]:
             "say in `how` which way pupils go, such as: walk into your place, or start where the "
             "section before ends",
         )
+
+
+def _by_turning(transition: Transition, start: Standing) -> bool:
+    """Whether pupils stand in pairs, or anywhere, as soon as they have turned."""
+    return start.formation in ("pairs", "scattered") and TURNS.said(transition.how) is not None
 
 
 def _why(transition: Transition) -> str:
