@@ -64,7 +64,7 @@ ASKED_OF_WEAR = Saying(
     vest ?top|tops|and
     @limb ~4 bare|uncovered|exposed|showing|visible|seen
     tops|shirts|top|shirt off
-    full|matching|special|proper|professional costume|outfit|kit|dancewear|uniform|clothes
+    full|matching|special|proper|professional ~1 costume|outfit|kit|dancewear|uniform|clothes
     special|matching|identical|new|branded|brand t-shirt|tops|top|trainers|shoes|trousers|leggings|
         shirt|skirt|outfit
     buy|purchase|order|bought
@@ -89,7 +89,7 @@ _HEADS_BARE = Saying(
 )
 _NO_HEADWEAR = Saying(
     """
-    no|without ~3 @headwear
+    no|without ~~5 @headwear
     no|without ~2 head covering|coverings|scarf|scarves|wear
     nothing on|covering ~1 head|heads
     nothing below ~1 knee|elbow
@@ -121,6 +121,7 @@ A_CHOICE = Saying(
     anything|whatever|any ~3 clothes|comfortable|easy|move|stretch|bend|own|colour|wear
     nobody|no|n't|not ~3 need|have|has ~2 to ?buy|wear
     without|no ~2 costume|costumes
+    not|n't needed|required|necessary|compulsory|expected
     borrow|lend|spare|provide|provided|cupboard|free
     covered
     """

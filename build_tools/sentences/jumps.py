@@ -6,6 +6,7 @@ from build_tools.sentences.reading import read
 from build_tools.sentences.sayings import Said, Saying
 
 _LISTS = {
+    "thought": "idea thought gaze story sound beat energy line colour word look",
     "limb": "shoulder finger fingertip hand arm elbow eye eyebrow heart voice gaze thumb toe heel",
     "soft": (
         "soft+ quiet+ silent silently light+ gentle+ low still controlled control careful "
@@ -24,7 +25,7 @@ JUMP = Saying(
     leap !<@limb !to|year|years|frog
     leap to ~3 @side
     bounce !<ball|@limb !a|the|ideas|it
-    v:spring !<of|in|the|early|late|this|last|next|coil|like !clean|term|flowers|onto
+    v:spring !<of|in|the|early|late|this|last|next|coil|like !clean|term|flowers|onto|is|has|comes
     vault|pounce|pogo|leapfrog|trampoline|hurdle
     v:bound !<you|be|are|is ~3 into|over|across|like|along|forward|forwards|through|from|round|
         around|off|up|away|high|about
@@ -46,7 +47,7 @@ NO_JUMP = Saying(
     jump|leap|hop ~2 idea|answer|conclusion|question|queue
     hop on ~2 board|bus|train|boat
     let|make ~2 @limb ~3 jump|hop|leap|bounce|skip
-    @limb ~2 jump|hop|leap|bounce|skip
+    @limb|@thought ~2 jump|hop|leap|bounce|skip
     """,
     _LISTS,
 )
@@ -100,6 +101,6 @@ def jump(text: str) -> Said | None:
 
 def says_how_to_land(text: str) -> bool:
     """Whether a text tells how to land: land softly, knees bent, no thud."""
-    if HOW_TO_LAND.said(text):
+    if HOW_TO_LAND.said(text, likened=True):
         return True
     return bool(_NO_THUD.denied(text) and _ABOUT_LANDING.mentioned(text))

@@ -56,6 +56,7 @@ UNDERFOOT = Saying(
     @feet ~5 on|onto|over|across|among|amongst|upon|along|around|between|through ~3 @flat
     @feet ~5 on|onto|over|across|among|amongst|upon|between|through ?the|a|each|your|their|every|
         all|some ?* @flat
+    from @flat to @flat
     from|to one|each ?sheet|piece|bit ?of ~2 @flat to
     @feet ~3 on top of ~1 them|it|those
     gallop|hop|leap|jump|skip|step|run|dance ~2 over|among|across them|it
@@ -73,7 +74,7 @@ UNDERFOOT = Saying(
 
 _AWAY = Saying(
     """
-    away|aside !<blow|float|drift|fly|roll|run|fade|melt !from
+    away|aside !<blow|float|drift|fly|roll|fade|melt|@feet !from
     in|into|to|by|inside|under|behind|on|onto|over|off|against|beside|at|along|round|near ~3 basket|
         bin|corner|
         cupboard|tray|shelf|edge|wall|bench|table|hook|bars|trolley|sideline|side|sides|edges|walls|
@@ -82,7 +83,7 @@ _AWAY = Saying(
     go|walk|travel|dance|step|move|path|weave|run|steer ~1 round|around ~1 it|them|@prop|each
     out of ~2 way
     non-slip|grippy|taped
-    tape|stick|fix|peg|pin|stuck|fixed ~2 down|floor
+    v:stick|tape|fix|peg|pin|stuck|fixed ~2 down|floor
     keep|hold|grip|carry ~2 hold|high|hands|above|off|clear|@prop ~~3 all|until|throughout|end|
         high|off|above|tight|tightly|up|hands|hand
     keep hold

@@ -79,9 +79,12 @@ class Saying:
         """
         return frozenset(form.partition("-")[0] for form in self.anchors or ())
 
-    def said(self, text: str | None) -> Said | None:
-        """The first place where the text says it, and means it."""
-        return self._first(text, _meant)
+    def said(self, text: str | None, likened: bool = False) -> Said | None:
+        """The first place where the text says it, and means it.
+
+        With `likened`, also where it is only likened or imagined: land like a cat.
+        """
+        return self._first(text, _not_denied if likened else _meant)
 
     def denied(self, text: str | None) -> Said | None:
         """The first place where the text rules it out: "nobody holds hands"."""
@@ -121,6 +124,10 @@ class Saying:
 
 def _meant(reading: Reading, words: Words) -> bool:
     return not any(reading.words[at].denied or reading.words[at].unreal for at in words)
+
+
+def _not_denied(reading: Reading, words: Words) -> bool:
+    return not _denied(reading, words)
 
 
 def _denied(reading: Reading, words: Words) -> bool:

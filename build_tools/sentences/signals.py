@@ -67,6 +67,10 @@ SUDDEN = Saying(
     plunge ~4 dark|darkness|black|blackness
     in|into ~2 darkness|blackness
     in|into the dark
+    make|turn ~3 room|hall|it dark
+    clap|shout|bang|stamp|yell|roar|scream ~~5 behind ~1 them|pupils|class|children|each-other|
+        dancers
+    hit|beat|strike|thump|bang ~3 @instrument ~~4 hard|loud+
     pop|burst|prick|explode ~3 balloon|bag
     shout|yell|scream|cry|bellow|roar boo|bang
     boo

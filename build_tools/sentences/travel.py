@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from build_tools.sentences.reading import read
 from build_tools.sentences.sayings import Said, Saying
 
 _LISTS = {
@@ -21,7 +22,7 @@ _LISTS = {
         "top-speed full-tilt"
     ),
     "over": (
-        "once twice the it a an this that your our their his her out over down again both each "
+        "once twice on the it a an this that your our their his her out over down again both each "
         "whole all through thrice these those section part order and then mend or"
     ),
     "made": "dance section part motif whole scene music film tap join order phrase",
@@ -55,6 +56,7 @@ FAST = Saying(
     skate|cycle|drive|fly|swoop ~3 @fast
     dart|dash|zigzag ~3 between|among|through|from
     flat out
+    fast+ and fast+
     """,
     _LISTS,
 )
@@ -66,6 +68,14 @@ FEET_STAY = Saying(
     """
 )
 """Denied: feet that do not leave the spot."""
+
+ON_THE_SPOT = Saying(
+    """
+    on|in ~1 spot|place
+    stand|stay still|where
+    """
+)
+"""Nobody goes anywhere."""
 
 BACKWARDS = Saying(
     """
@@ -166,8 +176,9 @@ KEEP_APART = Saying(
 
 SAID_OF_BACKWARDS = Saying(
     """
-    backwards|backward ~~8 look|slow+|shoulder|small|short|clear|empty|room|space|careful|carefully
-    look|slow+|small|short|careful|carefully|room|space|clear|empty|nobody ~~8 backwards|backward
+    backwards|backward ~~8 look|slow+|shoulder|small|short|clear|empty|careful|carefully
+    look|slow+|small|short|careful|carefully|clear|empty|nobody ~~8 backwards|backward
+    room|space ~2 behind|for|to ~~6 backwards|backward|back
     step|walk|go|move|travel|creep|run ~3 back ~~6 slow+|small|short|look|careful|carefully|one
     slow+|careful|carefully ~2 step|walk|go|move|travel|creep ~1 back
     small|short|slow|#1..3 ~1 step|steps|paces ~2 back
@@ -190,4 +201,8 @@ def fast_travel(text: str) -> Said | None:
     """The first fast travelling that a text asks for; none where feet stay on the spot."""
     if FEET_STAY.denied(text):
         return None
-    return FAST.said(text)
+    reading = read(text)
+    for said in FAST.all_in(text):
+        if not ON_THE_SPOT.said(reading.sentence_of(said.words[0])):
+            return said
+    return None

@@ -171,6 +171,17 @@ def fasting_dress_faith(unit: EditableUnit) -> Place | None:
     return unit.set(unit.file, ("kit", "wear"), "Leotard and bare legs")
 
 
+@fault("never-allowed", "set")
+def never_allowed(unit: EditableUnit) -> Place | None:
+    return _task(unit, "Three of you lift the fourth and carry her across.")
+
+
+@fault("content-note-missing", "set")
+def content_note_missing(unit: EditableUnit) -> Place | None:
+    unit.top["stimulus"].pop("content_note", None)
+    return unit.set(unit.file, ("stimulus", "what"), "A photograph of a street after the flood")
+
+
 @fault("floor-check-missing", "drop")
 def floor_check_missing(unit: EditableUnit) -> Place | None:
     _no_safety(unit)

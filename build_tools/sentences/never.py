@@ -1,0 +1,134 @@
+"""What no unit asks of pupils: lifting, pulling, weight on another, on a head or on a neck."""
+
+from __future__ import annotations
+
+from build_tools.sentences.reading import read
+from build_tools.sentences.sayings import Said, Saying
+
+_LISTS = {
+    "other": (
+        "partner each-other neighbour friend classmate dancer pupil child person teammate buddy "
+        "mate somebody someone anybody b smallest lightest tallest shortest fourth third flyer "
+        "volunteer leader rider teacher"
+    ),
+    "lift": (
+        "lift carry hoist heave hurl toss throw catch raise cradle shoulder scoop drag pull tug "
+        "tow haul swing launch"
+    ),
+    "pull": "pull drag tug tow haul yank heave",
+    "on": "on onto upon over",
+    "part": "back shoulder knee neck head lap thigh hip stomach tummy chest",
+    "stand": (
+        "sit stand climb step kneel lie ride perch crouch balance jump hop leap bounce clamber "
+        "straddle mount rest walk stamp scramble get put"
+    ),
+    "drop": (
+        "crash drop fall thud slam dive throw plunge hurl fling bump land jump plonk flop thump "
+        "collapse leap bang plop whack pounce crumple slump tumble smack"
+    ),
+    "bony": "=knees =knee =hands =wrists =bottom =bottoms =tailbone =bum =backside =elbows =seat",
+    "glide": (
+        "slide dance skate glide run spin skid slip move travel work perform go twirl jump stay"
+    ),
+    "of_mind": (
+        "eye eyes gaze idea ideas move moves movement rhythm shape shadow attention spirits story "
+        "voice pattern pose mood energy place turn line arm arms"
+    ),
+}
+
+NEVER = Saying(
+    """
+    @lift ?up ?your|their|a|an|the|one|another|each|our ?own ?other @other !@of_mind|by|with
+    @lift ~3 @other ~2 up|high|off|across|over|into|onto|along|around|round|through|down|overhead
+    @lift ~2 each-other
+    @lift one ~2 of ~3 you|them|dancers|pupils|group|four
+    carry|lift|hoist him|her|me|you !up|to
+    piggyback|piggybacks|wheelbarrow|leapfrog|human-pyramid
+    piggy back|backs
+    fireman lift
+    human pyramid|tower|ladder
+    bunk up
+    leg up
+    @pull ~3 each-other
+    hold|grip|take|grab|clasp|wrist|hand|=arms|ankle ~~7 v:@pull
+    v:@pull ~2 against ~2 @other|team|side|pair
+    @pull ~2 @other ~3 along|over|across|to|by|up|towards|down|through|round|around|off|back
+    @pull ~1 your|their|a|the ?other partner|person|dancer|pupil|friend !@of_mind
+    @pull ~2 by ~2 hand|arm|wrist|leg|ankle|foot|hair|sleeve|shirt
+    tug of war !with|no
+    @stand ~2 @on ~4 @other ~2 @part
+    @stand ~2 @on =a|=x|=y @part
+    lie|drape|lean|sprawl across ~3 @other !@of_mind
+    @stand ~2 @on ~3 partner|b|each-other|neighbour|friend|another|somebody|someone !@of_mind
+    @stand ~1 @on ~1 @other back
+    @stand @on each-other
+    @stand ~2 @on ~2 @part of ~4 @other|you|two|base|one
+    @on|to ~3 partner|other|dancer|person|friend|neighbour|pupil|base|somebody|someone|one shoulder|
+        shoulders
+    weight ~3 on|through|over|across ~4 neck|head|@other ?back ?knee
+    weight on ~3 neck|head
+    ride ~3 @on ~3 back|shoulders|shoulder
+    @stand ~2 @on ~2 his|her|their back|shoulders
+    other|others|they|partner|rest|one ~6 sit|stand|kneel|step|climb|lie on ~1 your @part
+    @on ~2 back of ~1 neck
+    roll ~5 neck
+    take|put|bear|support ~3 weight ~4 head|neck
+    headstand|head-stand|headspin|head-spin|necklace-roll|candlestick-roll|handspring|somersault
+    head stand|spin|spring
+    shoulder stand|stands
+    stand|balance|spin|kick|roll|turn|rest|go|get|perch ~3 on|onto|over ?to ?your|their|
+        the ?top ?of head|heads|neck|=necks|nape !of
+    upside down ~3 head|heads
+    balance ~2 on ~2 head
+    back|backward|backwards|neck roll|rolls|roll|somersault
+    roll ~2 backwards|backward|over ~3 head|neck|shoulders
+    @drop ~4 on|onto|to ~3 @bony !and
+    @drop ~3 tail|coccyx bone|first
+    knee|knees|bottom|seat ~1 drop|drops|slam|crash
+    in|wearing ?your|their|just|only|thick|slippery|stocking|stockinged|bare =socks|=sock !and|
+        under|inside
+    socks|sock alone|only
+    only|just ~2 socks
+    stocking|stockinged feet
+    """,
+    _LISTS,
+)
+"""A deed that is ruled out, whoever is careful."""
+
+_WITH_CARE = Saying(
+    """
+    slow+|gentle+|soft+|control|controlled|careful|carefully|care|lower|lowering|sink|melt|gradual|
+        gradually
+    """
+)
+"""With care, a way down to the floor is a sinking and no drop."""
+
+_DROPS = Saying(
+    """
+    @drop ~6 @bony|tail|coccyx
+    @bony ~2 drop|slam|crash
+    """,
+    _LISTS,
+)
+
+_HARMLESS = Saying(
+    """
+    imaginary|invisible|pretend|puppet|string|thread|magnet|magnets
+    no|without|never ~2 rope|touch|touching
+    with|through ~4 air
+    trainers|trainer|shoes|plimsolls over|on
+    """
+)
+"""Nobody is borne or pulled after all."""
+
+
+def never(text: str) -> Said | None:
+    """The first deed of `NEVER` that a text asks for."""
+    reading = read(text)
+    for said in NEVER.all_in(text):
+        sentence = reading.sentence_of(said.words[0])
+        if _DROPS.said(sentence) and _WITH_CARE.said(sentence):
+            continue
+        if not _HARMLESS.mentioned(sentence):
+            return said
+    return None
