@@ -31,7 +31,8 @@ swim swam swum; swing swung; take took taken; teach taught; tear tore torn; tell
 thought; throw threw thrown; tread trod trodden; understand understood; wake woke woken; wear wore
 worn; weave wove woven; weep wept; win won; wind wound; wring wrung; write wrote written;
 child children; foot feet; half halves; hoof hooves; knife knives; leaf leaves; life lives; loaf
-loaves; man men; person people persons; scarf scarves; headscarf headscarves; self selves; shelf shelves; tooth teeth;
+loaves; man men; person people persons; scarf scarves; headscarf headscarves;
+self selves; shelf shelves; tooth teeth;
 wolf wolves; woman women; thief thieves; mouse mice; goose geese; calf calves;
 eye eyed eyeing eying; stomach stomachs;
 far farther further; good better best; bad worse worst; little less least; many more most

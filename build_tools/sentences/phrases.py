@@ -136,8 +136,10 @@ class Phrase:
         return frozenset().union(*(forms(word.removeprefix("n:")) for word in self._named(part)))
 
     def _only_things(self, part: str) -> frozenset[str]:
-        nouns = (word.removeprefix("n:") for word in self._named(part) if word.startswith("n:"))
-        return frozenset().union(*map(forms, nouns))
+        named = tuple(self._named(part))
+        nouns = (forms(word.removeprefix("n:")) for word in named if word.startswith("n:"))
+        others = (forms(word) for word in named if not word.startswith("n:"))
+        return frozenset().union(*nouns).difference(*others)
 
     def _named(self, part: str) -> Iterator[str]:
         """The dictionary words of a part, with those of the lists it names."""

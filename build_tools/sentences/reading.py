@@ -45,6 +45,8 @@ _ENDS_NO = word_list("but until unless except although though because so then")
 """Words with which what is ruled out ends."""
 _GOES_ON = word_list("stop stops stopping stopped pause pausing cease rest resting slow")
 """Never stop spinning: the stopping is ruled out, and the spinning is meant."""
+_SOME = word_list("those anyone people pupils dancers who")
+"""Those not dancing: what they do is meant."""
 _UNREAL = word_list(
     "imagine imagines imagining imagined picture pretend pretends pretending suppose mime miming "
     "as-if seem seems imaginary invisible pretended make-believe unseen pantomime magic"
@@ -214,7 +216,7 @@ def _words(tokens: Sequence[_Token]) -> list[Word]:
             unreal = real_in > 0
         after = tokens[at + 1].form if at + 1 < len(tokens) else ""
         if _denies(form, previous, after):
-            denied, only_next = True, after in _GOES_ON
+            denied, only_next = True, after in _GOES_ON or previous in _SOME
         elif only_next:
             denied = only_next = False
         elif form in ("rather", "instead", "place") and after in ("than", "of"):

@@ -90,6 +90,42 @@ TECHNIQUE_WORDS = frozenset(
 PUPILS_WORDS = HARD_WORDS | {"climax", "formation", "gesture", "pathway", "sustained"}
 """Words that stop pupils who have not been taught them."""
 
+QUESTION_WORDS = PUPILS_WORDS | {
+    "abstraction",
+    "antiphony",
+    "augmentation",
+    "call and response",
+    "choreographer",
+    "choreographic",
+    "choreography",
+    "counterpoint",
+    "crescendo",
+    "diminution",
+    "genre",
+    "inversion",
+    "isolation",
+    "juxtaposition",
+    "kinaesthetic",
+    "kinesphere",
+    "laban",
+    "legato",
+    "leitmotif",
+    "locomotor",
+    "ostinato",
+    "palindrome",
+    "phrasing",
+    "plie",
+    "pirouette",
+    "polyrhythm",
+    "proxemics",
+    "retrograded",
+    "spatial",
+    "staccato",
+    "syncopation",
+    "tableau",
+}
+"""Words that no class knows unless it has been told, where it is asked about dance."""
+
 SAME_IDEA = (
     ("unison", ("synchronised", "synchronized", "in sync")),
     ("question and answer", ("call and response",)),
@@ -99,6 +135,18 @@ SAME_IDEA = (
 )
 """A word of the bank and others that say the same: a unit keeps to one."""
 
+_TOLD_AFTER = re.compile(
+    r"""["'”’]?\s*(?:
+      ,?\s*(?:which|that)\s(?:is|means|are|was)\b | ,?\s*(?:meaning|that\sis|i\.e\.|or)\b[^,?]{6,}
+    | \s?(?:means?|is\swhen|is\swhere|is\sanother\sword)\b
+    | ,\s(?:the|a|an|when|where|all|one)\b[^,?]{12,} | [(:–—-]\s?\w
+    )""",
+    re.VERBOSE,
+)
+_TOLD_BEFORE = re.compile(
+    r"\b(?:call(?:ed|s)?(?:\s(?:it|that|this|them))?|named|known\sas|word\s(?:for\s\w+\s)?is|say)"
+    r"\s(?:an?\s)?[\"'“‘]?$"
+)
 _FORMS = {"improvise": "improvis", "stimulus": "stimul"}
 """What all forms of a word begin with, where it is not the word itself."""
 _WORD = re.compile(r"[a-z]+")
@@ -108,6 +156,19 @@ def trade_words_in(text: str, words: Iterable[str]) -> list[str]:
     """Those of `words` that stand in `text` in any case and form."""
     low = plain_letters(text)
     return [word for word in words if _stem(word) in low and _pattern(word).search(low)]
+
+
+def explained_beside(text: str, word: str) -> bool:
+    """Whether a text that uses `word` says right there what it means.
+
+    As in: in unison, which means all at once; we call that canon; their motif, the little pattern
+    that keeps coming back.
+    """
+    low = text.lower()
+    return any(
+        _TOLD_AFTER.match(low[found.end() :]) or _TOLD_BEFORE.search(low[: found.start()])
+        for found in _pattern(word).finditer(low)
+    )
 
 
 def in_sight(words: Iterable[str], text_words: AbstractSet[str]) -> tuple[str, ...]:

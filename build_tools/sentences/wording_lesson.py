@@ -137,16 +137,6 @@ KEPT = _words(
 )
 """How what is made will be remembered."""
 
-DANCED_WHILE_TALKING = re.compile(
-    r"(?:^|[.;:,]\s|\b(?:then|half|one|pair|four|group|row|and|they|you)\s)"
-    r"(?:(?<!\bone )(?:dance|perform|show|move)|dances|dancing|performs|shows|(?<!\bfour )moves)\b",
-    re.IGNORECASE,
-)
-"""A step of looking and talking in which some dance, though it names nothing that is shown.
-
-To tell of one move, or of the four moves of a motif, is to talk.
-"""
-
 ROLE = _words(
     r"(?:the|a|one|each) (?:new )?(leader|caller|conductor|captain|"
     r"chief|soloist|drummer|narrator|storyteller)"
@@ -208,13 +198,6 @@ KINDS_IN_WORDS = {
     ),
 }
 """The kinds of action, but stillness, as a task asks for them."""
-
-ALONE_FIRST = _words(
-    r"(?:first|start|begin) (?:alone|on your own|in pairs)|alone first|"
-    r"(?:on your own|in pairs|by yourself) first|"
-    r"each (?:one|of you|pupil) (?:finds?|makes?|tries|try|brings?)"
-)
-"""A task in a group that begins with each pupil or pair."""
 
 _ONE_AT_A_TIME = re.compile(
     r"\b(one|two|three|four) (?:group|pair|four|three|five|six|row|pupil|dancer)s? at a time\b"

@@ -40,6 +40,7 @@ def test_what_is_ruled_out(text: str, form: str) -> None:
         ("Never stop spinning.", "spinning"),
         ("Land without a sound, then jump.", "jump"),
         ("Jump, or not, as you like.", "jump"),
+        ("Those not dancing hold the cards.", "hold"),
     ],
 )
 def test_what_is_not_ruled_out(text: str, form: str) -> None:

@@ -17,7 +17,7 @@ from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_lesson import ALONE_FIRST
+from build_tools.sentences.groups_first import smaller_first
 from build_tools.views.dance.progress import StepPlace, held, steps_in_order
 
 GRADE: Grade = "question"
@@ -66,4 +66,4 @@ def _tried_before(lesson: Lesson, index: int) -> bool:
     if any(s.phase == "explore" and s.grouping not in _BIG for s in lesson.steps[:index]):
         return True
     step = lesson.steps[index]
-    return bool(ALONE_FIRST.search(f"{step.say or ''} {step.task}"))
+    return smaller_first(step.say) or smaller_first(step.task)

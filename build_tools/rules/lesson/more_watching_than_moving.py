@@ -20,7 +20,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.counts import figures
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_lesson import DANCED_WHILE_TALKING
+from build_tools.sentences.watching import some_dance
 from build_tools.views.words.plain_words import minutes_in_words
 
 GRADE: Grade = "question"
@@ -59,5 +59,5 @@ def _watched_halves(step: Step) -> int:
         return step.minutes
     if step.phase != "look and talk":
         return 0
-    dances = step.shows or step.dances or DANCED_WHILE_TALKING.search(step.task)
+    dances = step.shows or step.dances or some_dance(step.task)
     return step.minutes if dances else 2 * step.minutes

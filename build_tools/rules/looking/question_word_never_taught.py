@@ -2,7 +2,7 @@
 
 Asked "was your retrograde clear?", pupils who never heard the word talk about nothing. A word is
 taught where a step `teaches` it, where the words of the lesson or unit explain it, or where it was
-said before the question.
+said before the question; or the question itself says what it means.
 
 Bad:
     question: Where did you see a canon?
@@ -19,7 +19,13 @@ from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.trade_words import PUPILS_WORDS, covered, in_sight, trade_words_in
+from build_tools.sentences.trade_words import (
+    QUESTION_WORDS,
+    covered,
+    explained_beside,
+    in_sight,
+    trade_words_in,
+)
 from build_tools.views.written.questions import asked
 from build_tools.views.written.unit_text import unit_text
 
@@ -29,7 +35,7 @@ SOURCE = "common practice, no source"
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each trade word at the first question that uses it untaught."""
-    waiting = in_sight(PUPILS_WORDS, unit_text(unit).words)
+    waiting = in_sight(QUESTION_WORDS, unit_text(unit).words)
     if not waiting:
         return
     everywhere = (*unit.words, unit.builds_on.in_words)
@@ -39,6 +45,8 @@ def check(unit: Unit) -> Iterator[Finding]:
             return
         for one in asked(lesson):
             for word in trade_words_in(one.question.question, waiting):
+                if explained_beside(one.question.question, word):
+                    continue
                 if covered(word, _met(unit, lesson, one.step)):
                     continue
                 waiting = tuple(w for w in waiting if w != word)

@@ -1,7 +1,8 @@
-"""A unit holds no pupil's name, no address and no number by which a person can be found.
+"""A unit holds no pupil's name, no address and nothing by which a person can be found.
 
 Units travel from school to school and stay for years. What is about one child or one adult stays
-in the school. Makers and publishers are named only in the fields meant for them.
+in the school. Makers and publishers are named only in the fields meant for them; people of a story
+and its makers may be named once the stimulus names them.
 
 Bad:
     with: Two Year 4 classes; ask office@school.example
@@ -13,11 +14,16 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cache
 
 from build_tools.model.unit import Unit
-from build_tools.problem import Grade
+from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.word_lists import word_list
+from build_tools.sentences.names import FIRST_NAMES, TITLES
+from build_tools.sentences.people import ONE_CHILD, named_person, one_child, titled
+from build_tools.views.reading.lesson_text import FieldText
+from build_tools.views.reading.syllables import listed_words
 from build_tools.views.written.unit_text import UnitText, named, unit_text
 
 GRADE: Grade = "question"
@@ -26,69 +32,101 @@ SOURCE = "UK General Data Protection Regulation, article 5(1)(c): data minimisat
 _EMAIL = re.compile(r"[\w.+-]+@[\w-]+(?:\.[\w-]+)+")
 _PHONE = re.compile(r"(?<![\w.])(?:\+44[ -]?\(?0?\)?|\(?0)\d(?:[ ()-]{0,2}\d){8,9}(?![\w.]?\d)")
 _PUPIL_NUMBER = re.compile(r"(?<!\w)[A-Z]\d{11}[0-9A-Z](?!\w)")
-_PUPIL = re.compile(
-    r"(?:upils?|hild(?:ren)?|tudents?|oys?|irls?),?"
-    r"(?: (?:called|named|is|was|like|such as))? "
-    r"(?P<name>[A-Z][a-z]+ (?:[A-Z]\. ?)?[A-Z][a-z'’-]+)"
+_ADDRESS = re.compile(
+    r"\b\d{1,4}[a-z]? (?:[A-Z][\w’'-]+ ){1,3}(?:Close|Road|Rd|Street|St|Lane|Avenue|Ave|Drive|Way"
+    r"|Court|Gardens|Terrace|Crescent|Place|Hill|Grove|Row|Square|Walk|Mews|Rise|Park|View|Green)\b"
 )
-_NO_NAMES = word_list(
-    "Year Years Key Lesson Part Section Class Reception Primary Secondary Early First Second Third "
-    "Fourth Foundation Special National Northern England Scotland Wales North South East West "
-    "Ones Twos Partner Group Row Dance The In At On And"
-)
+_POSTCODE = re.compile(r"\b[A-Z]{1,2}\d[A-Z\d]? \d[A-Z]{2}\b")
+_CAPITAL = re.compile(r"\b[A-Z][\w’'-]+")
+_CAPITAL_INSIDE = re.compile(r"[a-z,;] [A-Z][a-z]")
+_TITLES = frozenset(title.lower() for title in TITLES)
 _UPN_LENGTH = 13
+_OPEN = frozenset({"title", "says", "stage", "met_by", "words", "sound", "in_words", "front"})
+"""Kinds of fields that name works, curricula and words of the trade."""
 
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each field that holds something that points to one person."""
     text = unit_text(unit)
-    patterns = list(_worth_trying(text))
-    if not patterns:
-        return
+    looks = _Looks.at(text)
     for file, fields in text.documents:
         for one in fields:
-            for what, pattern in patterns:
-                found = pattern.search(one.text)
-                if found is None or _no_name(found):
-                    continue
-                where = (
-                    f"`{one.kind}` holds"
-                    if one.path
-                    else f"`{named(file)}`, below its fields, holds"
-                )
-                yield Finding(
-                    file,
-                    one.path,
-                    f"{where} what looks like {what}",
-                    "write `a pupil` in its place: units are passed on to others"
-                    if pattern is _PUPIL
-                    else "take it out: units are passed on to others",
-                )
-                break
+            found = looks.what_in(file, one)
+            if found is None:
+                continue
+            where = (
+                f"`{one.kind}` holds" if one.path else f"`{named(file)}`, below its fields, holds"
+            )
+            yield Finding(
+                file,
+                one.path,
+                f"{where} what looks like {found}",
+                "leave it out, or say it of any pupil or teacher: units are passed on to others",
+            )
+
+
+@dataclass(frozen=True, slots=True)
+class _Looks:
+    """What of a unit's text is worth a closer look; most of it is not."""
+
+    patterns: tuple[tuple[str, re.Pattern[str]], ...]
+    titles: bool
+    names: bool
+    """Whether a common first name stands anywhere."""
+    known: frozenset[str]
+    """Words with a capital in the stimulus and the title: people of its story, and its makers."""
+    children: frozenset[tuple[str, FieldPath]]
+    """The fields that say something about one child."""
+
+    @classmethod
+    def at(cls, text: UnitText) -> _Looks:
+        """Look over the whole text of a unit once."""
+        return cls(
+            patterns=tuple(_worth_trying(text)),
+            titles=not _TITLES.isdisjoint(text.words),
+            names=not FIRST_NAMES.isdisjoint(text.words),
+            known=frozenset(_of_the_stimulus(text)),
+            children=frozenset((f.file, f.field.path) for f in text.saying(ONE_CHILD)),
+        )
+
+    def what_in(self, file: str, one: FieldText) -> str | None:
+        """What of a person a field holds."""
+        for what, pattern in self.patterns:
+            if pattern.search(one.text):
+                return what
+        if one.path[:1] == ("stimulus",) or one.kind in _OPEN:
+            return None
+        name = titled(one.text) if self.titles else None
+        if name is None and (self.names or _CAPITAL_INSIDE.search(one.text)):
+            name = named_person(one.text, _common_words, self.known)
+        if name:
+            return f'a person\'s name ("{name}")'
+        said = one_child(one.text) if (file, one.path) in self.children else None
+        return f'something about one child ("{said.text}")' if said else None
 
 
 def _worth_trying(text: UnitText) -> Iterator[tuple[str, re.Pattern[str]]]:
     """The patterns that this text could fit; the rest are not looked for field by field."""
     whole = text.whole
+    figures = [word for word in text.words if word[0].isdigit()]
     if "@" in whole:
         yield "an e-mail address", _EMAIL
-    if "+44" in whole or any(w[0] == "0" and len(w) > 2 and w.isdigit() for w in text.words):
+    if "+44" in whole or any(word[0] == "0" and len(word) > 2 for word in figures):
         yield "a telephone number", _PHONE
     if any(len(word) == _UPN_LENGTH and word[1:12].isdigit() for word in text.words):
         yield "a unique pupil number", _PUPIL_NUMBER
-    if any(_PUPIL.match(whole, start) for start in _starts(whole)):
-        yield "a pupil's name", _PUPIL
+    if figures and _ADDRESS.search(whole):
+        yield "an address", _ADDRESS
+    if figures and _POSTCODE.search(whole):
+        yield "a postcode", _POSTCODE
 
 
-def _starts(whole: str) -> Iterator[int]:
-    """Where a word for a pupil stands: looking for these words alone is soon done."""
-    for word in ("upil", "hild", "tudent", "oy", "irl"):
-        start = whole.find(word)
-        while start >= 0:
-            yield start
-            start = whole.find(word, start + 1)
+def _of_the_stimulus(text: UnitText) -> Iterator[str]:
+    for one in text.documents[0][1]:
+        if one.path[:1] in (("stimulus",), ("title",), ("summary",)):
+            yield from (word.lower() for word in _CAPITAL.findall(one.text))
 
 
-def _no_name(found: re.Match[str]) -> bool:
-    name = found.groupdict().get("name")
-    return bool(name) and not _NO_NAMES.isdisjoint(str(name).split())
+@cache
+def _common_words() -> frozenset[str]:
+    return listed_words()

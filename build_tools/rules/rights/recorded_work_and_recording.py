@@ -17,8 +17,11 @@ from build_tools.model.dance import Sound
 from build_tools.model.unit import Unit
 from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_rights import LEFT_TO_TEACHER, WHO_MADE_IT, WHO_RECORDED_IT
-from build_tools.sentences.wordings import lowered
+from build_tools.sentences.recordings import (
+    LEFT_TO_TEACHER,
+    made_by_somebody,
+    recorded_by_somebody,
+)
 
 GRADE: Grade = "question"
 SOURCE = (
@@ -38,11 +41,9 @@ def check(unit: Unit) -> Iterator[Finding]:
 def _sound(unit: Unit, path: FieldPath, sound: Sound) -> Iterator[Finding]:
     if sound.kind != "recorded":
         return
-    text = lowered(sound.what)
-    if LEFT_TO_TEACHER.in_it(text):
+    if LEFT_TO_TEACHER.said(sound.what):
         return
-    recorded = WHO_RECORDED_IT.in_it(text)
-    made = WHO_MADE_IT.in_it(WHO_RECORDED_IT.pattern.sub(" ", text))
+    made, recorded = made_by_somebody(sound.what), recorded_by_somebody(sound.what)
     if made and recorded:
         return
     missing = [

@@ -22,8 +22,8 @@ from build_tools.views.written.unit_text import DOING, Found, unit_text
 
 GRADE: Grade = "error"
 SOURCE = (
-    "afPE, Safe Practice in Physical Education, 2016, 8.26: avoid stress on knees and neck, lifting "
-    "and supporting only with safe technique; the rest: common practice, no source"
+    "afPE, Safe Practice in Physical Education, 2016, 8.26: avoid stress on knees and neck, lifting"
+    " and supporting only with safe technique; the rest: common practice, no source"
 )
 _IN_UNIT = frozenset({"idea", "rules", "start", "how", "does", "if_not", "as", "option", "place"})
 

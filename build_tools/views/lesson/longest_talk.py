@@ -8,7 +8,7 @@ from __future__ import annotations
 from build_tools.model.lesson import Lesson, Step
 from build_tools.model.school_years import ages
 from build_tools.model.unit import Unit
-from build_tools.sentences.wording_lesson import DANCED_WHILE_TALKING
+from build_tools.sentences.watching import some_dance
 
 YOUNG, OLDER = 4, 6
 """Minutes in a row up to age 7, and from then on; common practice, no source."""
@@ -30,4 +30,4 @@ def is_sat_through(step: Step) -> bool:
         return False
     if step.makes or step.develops or step.joins or step.dances or step.shows:
         return False
-    return not DANCED_WHILE_TALKING.search(step.task)
+    return not some_dance(step.task)

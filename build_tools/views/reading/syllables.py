@@ -61,6 +61,11 @@ def syllables(word: str) -> int:
     return max(1, said + own_nt)
 
 
+def listed_words() -> frozenset[str]:
+    """The everyday words of the library's list, in small letters."""
+    return frozenset(_listed())
+
+
 @cache
 def _library() -> ModuleType:
     # loading its list takes longer than checking a unit, and most units need no syllables counted

@@ -1,0 +1,55 @@
+"""The stop signal is a sound that the dance does not use.
+
+Where the dance itself is danced to taps, a tap that means stop is one more tap. Pupils either stop
+in the middle of the dance or run on through the signal. A raised hand, a word or another sound can
+be told apart.
+
+Bad:
+    sound: {what: Drum taps}, and in a step, say: Two quick taps mean freeze.
+Good:
+    sound: {what: Drum taps}, and in a step, say: My raised hand means stop.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from build_tools.model.dance import Dance
+from build_tools.model.unit import Unit
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+from build_tools.sentences.signals import TOLD_TO_STOP, signal_of, sounds_in
+from build_tools.views.written.unit_text import unit_text
+
+GRADE: Grade = "question"
+SOURCE = "common practice, no source"
+_KINDS = frozenset({"say", "task", "safety"})
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for the first line of each lesson that stops by a sound of the dance."""
+    sounds = frozenset().union(*(sounds_in(what) for what in _heard(unit.dance)))
+    if not sounds:
+        return
+    done: set[int] = set()
+    for found in unit_text(unit).saying(TOLD_TO_STOP, _KINDS):
+        if not found.document or found.document in done:
+            continue
+        said = signal_of(sounds, found.field.text)
+        if said:
+            done.add(found.document)
+            yield Finding(
+                found.file,
+                found.field.path,
+                f'`{found.field.kind}` stops the class by "{said.text}", and the dance is danced '
+                "to it",
+                "choose a signal that can be told apart, such as a raised hand, a word or a bell",
+            )
+
+
+def _heard(dance: Dance) -> Iterator[str]:
+    """What the dance is danced to: its own sound, and those of sections."""
+    yield dance.sound.what
+    for section in dance.sections.values():
+        if section.sound is not dance.sound:
+            yield section.sound.what

@@ -1,0 +1,100 @@
+"""What is told to those who watch: whether some dance meanwhile, and where watchers sit."""
+
+from __future__ import annotations
+
+from build_tools.sentences.reading import read
+from build_tools.sentences.sayings import Said, Saying
+
+_LISTS = {
+    "some": (
+        "half one pair four three group row one =ones =twos odds evens third quarter each other "
+        "other others rest everyone everybody all you they we two class line table team dancers "
+        "pupils partner"
+    ),
+    "about": "about talk discuss describe remember like",
+    "edge": (
+        "wall edge side bench stage outside window bar tape cone door perimeter rim mat sideline "
+        "boundary =sides =edges"
+    ),
+    "sit": "sit seat kneel lie stay stand chair perch squat settle crouch gather watch rest",
+    "watcher": (
+        "watcher audience half rest others ones twos watch watching pair group class everyone "
+        "everybody who spectator onlooker viewer you seated"
+    ),
+}
+
+SOME_DANCE = Saying(
+    """
+    ^ dance|perform|rehearse
+    @some ~4 v:dance|perform|rehearse|performs !<@about
+    and|then|or|now|to|up|again dance|dances|perform|performs|rehearse
+    dancing|performing !<@about|watch|like|our
+    dance|perform ~2 for|to ~3 partner|other|others|pair|group|half|rest|neighbour|you|each-other
+    dance|perform it|again|once|twice|while|as
+    get|stand|jump|spring|rise up ~~6 dance|try|show|move|do
+    try ~1 out|it|that|again ~3 move|on|in|feet|it|together|once !yet
+    on ~2 feet
+    half|pair|four|group|third|quarter|one ~4 shows|performs|moves|dances
+    act ~2 out
+    swap|change over ~~6 dance|perform
+    """,
+    _LISTS,
+)
+"""In a step of looking and talking, some dance."""
+
+SEATED_IN_THE_WAY = Saying(
+    """
+    @sit ~5 in|on|at ~2 middle|centre|center|midst|gap|gaps|way|path|route|track|pathway|runway
+    @sit ~5 on ~2 centre|middle|halfway ~1 line
+    seated|sit|stay ~4 centre|middle|central ~1 circle|ring|square|spot
+    watch|look ~2 from ~2 middle|centre|floor
+    @sit ~5 just|exactly|right|down where ~3 *
+    @sit ~3 where they|you ~1 are|were|finish|finished|stop|stopped|end|ended|stand|land
+    @sit ~3 in|on ~2 places|place|spots|spot|own|spaces|space !outside
+    @sit ~5 along|across|on ~3 path|pathway|route|track|line|way
+    @sit ~4 among|amongst|between|amid|inside|within|around ~3 dancer|dancers|performer|performers|
+        them|group|groups|shapes|dance|circle
+    @sit ~4 anywhere|wherever|everywhere
+    chairs|benches|mats ~4 anywhere|wherever|everywhere|across|middle
+    @sit ~4 corner|place|spot|end|side|wall where ~3 *
+    @sit ~3 near|close|under|beside|by|at ~3 feet|foot|legs
+    @sit ~4 on|across ~2 dance|hall|whole|dancing ~1 floor|space|area
+    seated|sitting ~2 ring|circle|line|row|group|island ~3 in|on|at ~2 centre|middle|floor
+    landing|turning|crash ~1 place|spot|area|mat|corner ~~6 sit|sitting|watch|seated
+    watch|sit ~4 landing|turning ~1 place|spot|area|corner
+    watcher|watchers|audience|watch|half|sit|lie ~~8 among|round|around|through|over|past|between|
+        across them
+    """,
+    _LISTS,
+)
+"""Watchers sit where others dance."""
+
+OUT_OF_THE_WAY = Saying(
+    """
+    at|along|by|against|on|under|beside|behind|outside|near|off|beyond|of|facing ~3 @edge !to
+    to ~1 the|one|that|our ~1 @edge
+    at|along|by|behind|outside|beyond ~3 line
+    out of ~2 way
+    outside|behind|beyond|clear
+    backs ~1 against|to
+    back ~1 corner|row|half|end|of
+    #2.. ~2 steps ~2 away|off|back|apart
+    wide|big|clear ~1 gap
+    stage|benches
+    """,
+    _LISTS,
+)
+"""Watchers sit where nobody dances."""
+
+
+def some_dance(text: str) -> bool:
+    """Whether some dance while others look and talk."""
+    return SOME_DANCE.said(text) is not None
+
+
+def in_the_way(text: str) -> Said | None:
+    """The first place in a text where watchers sit in the dancers' way."""
+    for said in SEATED_IN_THE_WAY.all_in(text):
+        if not OUT_OF_THE_WAY.said(read(text).sentence_of(said.words[0])):
+            return said
+    return None
