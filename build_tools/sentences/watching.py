@@ -28,7 +28,7 @@ SOME_DANCE = Saying(
     ^ dance|perform|rehearse
     @some ~4 v:dance|perform|rehearse|performs !<@about
     and|then|or|now|to|up|again dance|dances|perform|performs|rehearse
-    dancing|performing !<@about|watch|like|our
+    v:dancing|performing !<@about|watch|like|our
     dance|perform ~2 for|to ~3 partner|other|others|pair|group|half|rest|neighbour|you|each-other
     dance|perform it|again|once|twice|while|as
     get|stand|jump|spring|rise up ~~6 dance|try|show|move|do

@@ -182,6 +182,43 @@ def content_note_missing(unit: EditableUnit) -> Place | None:
     return unit.set(unit.file, ("stimulus", "what"), "A photograph of a street after the flood")
 
 
+@fault("filming-or-posting", "set")
+def filming_or_posting(unit: EditableUnit) -> Place | None:
+    return _task(unit, "Film each pair on the tablet and watch it back.")
+
+
+@fault("credit-is-no-credit", "set")
+def credit_is_no_credit(unit: EditableUnit) -> Place | None:
+    if not unit.top["stimulus"].get("items"):
+        return None
+    return unit.set(unit.file, ("stimulus", "items", 0, "by"), "Found on the internet")
+
+
+@fault("hall-crossed-too-fast", "set")
+def hall_crossed_too_fast(unit: EditableUnit) -> Place | None:
+    for n, transition in enumerate(unit.top["transitions"]):
+        if "counts" in transition:
+            transition["counts"] = 2
+            return unit.set(unit.file, ("transitions", n, "how"), "Run to the far wall and turn")
+    return None
+
+
+@fault("harder-takes-help-away", "set")
+def harder_takes_help_away(unit: EditableUnit) -> Place | None:
+    return _in_first_lesson(unit, ("steps", 1, "harder"), "Dance it with no counting aloud.")
+
+
+@fault("watchers-in-the-way", "set")
+def watchers_in_the_way(unit: EditableUnit) -> Place | None:
+    return _task(unit, "Half sit down just where they are. The rest dance all over the hall.")
+
+
+@fault("stop-signal-is-dance-sound", "set")
+def stop_signal_is_dance_sound(unit: EditableUnit) -> Place | None:
+    unit.top["dance"]["sound"]["what"] = "Drum taps and a shaker"
+    return _in_first_lesson(unit, ("steps", 0, "say"), "Two quick taps mean freeze.")
+
+
 @fault("floor-check-missing", "drop")
 def floor_check_missing(unit: EditableUnit) -> Place | None:
     _no_safety(unit)

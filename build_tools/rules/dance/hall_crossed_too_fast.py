@@ -48,8 +48,8 @@ def _too_fast(dance: Dance, transition: Transition) -> str | None:
     said = far(transition.how)
     if said and seconds < SECONDS_ACROSS:
         return (
-            f'"{said.text}" in {counts} counts leaves {float(seconds):.1f} seconds, and a class '
-            f"needs about {SECONDS_ACROSS} to cross a hall"
+            f'`how` leaves {counts} counts, {float(seconds):.1f} seconds, for "{said.text}", and a '
+            f"class needs about {SECONDS_ACROSS} seconds to cross a hall"
         )
     asked = steps(transition.how)
     if asked > counts * STEPS_A_COUNT:
