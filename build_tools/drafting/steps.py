@@ -72,7 +72,7 @@ def recall(number: int, letter: str) -> TimedStep:
         look_for="Stillness before the start.",
         dances=[letter],
         easier=f"Follow a friend through part {letter}.",
-        harder=f"Dance part {letter} with no counting aloud.",
+        harder=f"Change the level of one move in part {letter}.",
     )  # fmt: skip
 
 
@@ -164,7 +164,7 @@ def second_make(asked: Asked, making: Making) -> TimedStep:
         look_for="Whoever waits is still.",
         makes=[making.letter],
         easier="Nod to your partner when it is time to go.",
-        harder="Go with no nod and no counting aloud.",
+        harder="Go at another level than the one before you.",
     )  # fmt: skip
 
 
@@ -236,7 +236,7 @@ def rehearse(making: Making) -> TimedStep:
         look_for="The start and the end are still.",
         dances=[making.letter],
         easier=f"Dance {making.part} once, then watch it once.",
-        harder=f"Dance {making.part} without looking at the cards.",
+        harder=f"Change the direction of one move in {making.part}.",
     )  # fmt: skip
 
 

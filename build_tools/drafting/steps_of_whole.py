@@ -23,7 +23,7 @@ def join(letters: Sequence[str], *, settles: bool, least: int = 3) -> TimedStep:
         dances=list(letters),
         **order,
         easier="Watch one join, then dance it.",
-        harder="Walk each join with no counting aloud.",
+        harder="Walk each join on a new pathway.",
     )  # fmt: skip
 
 
@@ -48,7 +48,7 @@ def run(minutes: int, *, again: bool) -> TimedStep:
         look_for="Stillness at the start and at the end.",
         dances=["whole"],
         easier="Look at the letters between the parts.",
-        harder="Dance the whole with no letters to look at.",
+        harder="Change the size of one move in each part.",
     )  # fmt: skip
 
 
