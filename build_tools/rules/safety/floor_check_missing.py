@@ -1,7 +1,7 @@
 """Somewhere before the class moves, the unit says to check the floor.
 
 Crumbs, a wet patch or a splinter are only found by looking. One line is enough: in a lesson's
-`safety`, `classroom_first` or `say`, or in the notes of a lesson or the unit.
+`safety`, `classroom_first`, `collect` or `say`, or in the notes of a lesson or the unit.
 
 Bad:
     safety: [The school's risk assessment comes first.]
@@ -23,7 +23,7 @@ GRADE: Grade = "question"
 SOURCE = (
     "Cambridgeshire PE service after afPE, Safe Practice, 2020: check the floor before the activity"
 )
-_KINDS = frozenset({"safety", "notes", "classroom_first", "say"})
+_KINDS = frozenset({"safety", "notes", "classroom_first", "collect", "say"})
 
 
 def check(unit: Unit) -> Iterator[Finding]:
