@@ -28,8 +28,6 @@ GRADE: Grade = "question"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work", "canon-not-spelt-out")
 
-_SHARED = ("unison", "canon", "canon in turn", "canon together")
-"""Ways of fitting in which every part dances the whole passage."""
 _FIXED = re.compile(r"\b(?:rows?|lines?|spots?|homes?|places?|wall|corners?|edge|ring|chairs?)\b")
 """What stays where it is: pupils can be beside a partner anywhere."""
 
@@ -60,16 +58,15 @@ def _same_place(section: Section) -> bool:
 
 
 def _forwards(dance: Dance, section: Section) -> Fraction:
-    """Counts of travelling forwards that nothing takes back; 0 where a way is not known."""
+    """Counts of travelling forwards that nothing takes back; 0 where a way is not known.
+
+    Where parts do different things, what all of them go is added: if each comes back, it is 0.
+    """
     left = Fraction(0)
     for passage in section.danced:
         ways = [way_of(actions_of(dance, name)) for name in passage.what]
         along = [way.forwards for way in ways if way is not None]
         if len(along) < len(ways):
             return Fraction(0)
-        if passage.fit not in _SHARED:
-            if any(along):
-                return Fraction(0)
-            continue
         left += sum(along, Fraction(0)) * passage.times
     return left

@@ -49,7 +49,9 @@ def check(unit: Unit) -> Iterator[Finding]:
             if step.counts is None or step.phase in ("warm-up", "cool-down"):
                 continue
             known = _known(unit.dance, step)
-            if not known or step.counts in _sums(unit.dance, step, known):
+            if not known or step.counts in known.values():
+                continue
+            if step.counts in _sums(unit.dance, step, known):
                 continue
             said = listed([f"{name} has {figures(counts)}" for name, counts in known.items()])
             yield Finding(
@@ -86,9 +88,9 @@ def _sums(dance: Dance, step: Step, known: Mapping[str, Fraction]) -> set[Fracti
     ]
     sizes = {*known.values(), *(lengths(dance)[name] for name in (*own, *inside))}
     sums = {size * times for size in sizes for times in range(1, _MOST_TIMES + 1)}
+    own_sizes = [lengths(dance)[name] for name in own]
     for number in range(2, _MOST_TOGETHER + 1):
-        for chosen in combinations(own, number):
-            sums.add(sum((lengths(dance)[name] for name in chosen), Fraction(0)))
+        sums |= {sum(chosen, Fraction(0)) for chosen in combinations(own_sizes, number)}
     runs = _runs(dance, step)
     sums |= {whole_counts(dance).most} if "the whole" in known else set()
     joins = sum((transition_counts(t) for t in dance.transitions), Fraction(0))

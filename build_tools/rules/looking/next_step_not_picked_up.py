@@ -1,7 +1,8 @@
 """What a lesson names as the next step is where the next lesson starts.
 
 `next` is written so that what was seen today decides tomorrow's start. If the next lesson opens
-with something else, the teacher of that lesson has nowhere to act on it.
+with something else, the teacher of that lesson has nowhere to act on it; and nobody can start from
+what is made only later in that lesson.
 
 Bad:
     lesson 1: next: {seen: dance the whole wave, not_yet: dance the sink first}
@@ -12,55 +13,94 @@ Good:
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator
 
-from build_tools.model.dance import Dance
-from build_tools.model.lesson import Step
+from build_tools.model.lesson import Lesson, Next, Step
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.wording_looking import telling_words
-from build_tools.views.dance.progress import held
+from build_tools.views.dance.progress import held, inside, names_in, progress
+from build_tools.views.words.parts_said import NamedPart, first_made, parts_said
 
 GRADE: Grade = "question"
 SOURCE = (
     "Hattie and Timperley, The Power of Feedback, 2007: where to next is one of three questions"
 )
-NEEDS = ("next-step-missing", "unknown-name")
+NEEDS = ("next-step-missing", "unknown-name", "lesson-numbers-broken")
+_THEN = re.compile(r"\bthen\b", re.IGNORECASE)
 OPENING = 3
 """So many steps are the start of a lesson."""
 
 
 def check(unit: Unit) -> Iterator[Finding]:
-    """Yield a finding for each lesson whose next step the next lesson does not take up."""
+    """Yield a finding for each line of `next` that the next lesson does not take up."""
     for lesson, following in zip(unit.lessons, unit.lessons[1:], strict=False):
         talk = lesson.look_and_talk
-        if talk is None or talk.next is None or following.number != lesson.number + 1:
+        if talk is None or talk.next is None:
             continue
-        opening = following.steps[:OPENING]
-        if any(step.phase == "recall" and not _parts(step) for step in opening):
-            continue
-        if not _danced(unit.dance, lesson.steps).isdisjoint(_danced(unit.dance, opening)):
-            continue
-        promised = telling_words((talk.next.seen, talk.next.not_yet, talk.at, talk.looking_for))
-        if not promised.isdisjoint(_words(opening)):
-            continue
-        yield Finding(
-            lesson.file,
-            ("look_and_talk", "next"),
-            f"`next` says where lesson {following.number} starts, but none of its first "
-            f"{len(opening)} steps takes that up",
-            f"say it in a recall step of lesson {following.number}: what to dance first, and what "
-            "if it was not seen yet",
+        lines = {"seen": talk.next.seen, "not_yet": talk.next.not_yet}
+        # what comes after a "then" is on the way, and may be new
+        named = {f: parts_said(unit, _THEN.split(line)[0]) for f, line in lines.items()}
+        told = [
+            Finding(lesson.file, ("look_and_talk", "next", field), message, help_)
+            for field, parts in named.items()
+            for message, help_ in _astray(unit, field, parts, following)
+        ]
+        yield from told
+        if not told and not any(named.values()) and not _goes_on(unit, talk.next, following):
+            number = min(OPENING, len(following.steps))
+            yield Finding(
+                lesson.file,
+                ("look_and_talk", "next"),
+                f"`next` says where lesson {following.number} starts, but none of its first "
+                f"{number} steps takes that up",
+                f"say it in a recall step of lesson {following.number}: what to dance first, and "
+                "what if it was not seen yet",
+            )
+
+
+def _astray(
+    unit: Unit, field: str, named: tuple[NamedPart, ...], following: Lesson
+) -> Iterator[tuple[str, str]]:
+    """What is wrong with one line, and how to mend it."""
+    number = following.number
+    for one in named:
+        made = first_made(unit, one.parts)
+        if made is not None and made.lesson >= number:
+            yield (
+                f"`{field}` lets lesson {number} start from `{one.said}`, which is first made in "
+                f"{made}",
+                f"name what lesson {number - 1} has made, as pupils will dance it again",
+            )
+            return
+    opening = following.steps[:OPENING]
+    danced, words = _danced(unit, opening), _words(opening)
+    if named and not any(
+        danced & held(unit.dance, one.parts) or telling_words((one.said,)) & words for one in named
+    ):
+        said = named[0].said
+        yield (
+            f"`{field}` lets lesson {number} start from `{said}`, but none of its first "
+            f"{len(opening)} steps dances or names it",
+            f"put a recall step with `{said}` at the start of lesson {number}, or name what it "
+            "starts from",
         )
 
 
-def _parts(step: Step) -> tuple[str, ...]:
-    return (*step.makes, *step.develops, *step.joins, *step.dances, *step.shows)
+def _goes_on(unit: Unit, next_: Next, following: Lesson) -> bool:
+    """Whether the opening dances something earlier, or has a telling word of `next`."""
+    opening = following.steps[:OPENING]
+    ways = progress(unit)
+    for name in inside(unit.dance, (n for s in opening for n in names_in(s))):
+        if any(place.lesson < following.number for place in ways[name].made[:1]):
+            return True
+    return not telling_words((next_.seen, next_.not_yet)).isdisjoint(_words(opening))
 
 
-def _danced(dance: Dance, steps: Iterable[Step]) -> frozenset[str]:
-    return held(dance, (part for step in steps for part in _parts(step)))
+def _danced(unit: Unit, steps: Iterable[Step]) -> frozenset[str]:
+    return held(unit.dance, (part for step in steps for part in names_in(step)))
 
 
 def _words(steps: Iterable[Step]) -> frozenset[str]:

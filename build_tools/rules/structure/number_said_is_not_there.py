@@ -34,7 +34,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     last = len(unit.lessons)
     for file, fields in unit_text(unit).documents:
         for one in fields:
-            if not one.path or one.path[0] == "curriculum":
+            if not one.path or one.path[0] == "curriculum" or not _may_name_one(one.text):
                 continue
             gone = [f"lesson {n}" for n in lessons_said(one.text) if n > last]
             has = how_many(last, "lesson")
@@ -49,3 +49,8 @@ def check(unit: Unit) -> Iterator[Finding]:
                     f"`{one.kind}` names {gone[0]}, but {thing} has {has}",
                     "write the number that it has now, or say it in words",
                 )
+
+
+def _may_name_one(text: str) -> bool:
+    """Whether a text has either word at all: looking for that is soon done."""
+    return "esson" in text or "tep" in text

@@ -11,14 +11,15 @@ Good:
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 
-from build_tools.model.lesson import Lesson
+from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.wording_structure import says_earlier, text_of
-from build_tools.views.dance.progress import Progress, held, progress
+from build_tools.views.dance.progress import inside, progress
+from build_tools.views.words.parts_said import first_made, parts_said
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
@@ -29,11 +30,8 @@ _FIRST_STEPS = 3
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each lesson from the second on that starts with nothing earlier."""
-    ways = progress(unit)
     for before, lesson in zip(unit.lessons, unit.lessons[1:], strict=False):
-        if any(step.phase == "recall" for step in lesson.steps[:_FIRST_STEPS]):
-            continue
-        if _goes_back(unit, lesson, ways):
+        if any(_goes_back(unit, lesson, step) for step in lesson.steps[:_FIRST_STEPS]):
             continue
         number = min(_FIRST_STEPS, len(lesson.steps))
         first = "step does" if number == 1 else f"{number} steps do"
@@ -46,11 +44,19 @@ def check(unit: Unit) -> Iterator[Finding]:
         )
 
 
-def _goes_back(unit: Unit, lesson: Lesson, ways: Mapping[str, Progress]) -> bool:
-    for step in lesson.steps[:_FIRST_STEPS]:
-        for name in held(unit.dance, (*step.dances, *step.joins, *step.shows)):
-            if (made := ways[name].made) and made[0].lesson < lesson.number:
-                return True
-        if says_earlier(text_of(step)):
-            return True
-    return False
+def _goes_back(unit: Unit, lesson: Lesson, step: Step) -> bool:
+    """Whether a step dances what an earlier lesson made, or names it; or recalls in other words."""
+    ways = progress(unit)
+    names = inside(unit.dance, (*step.dances, *step.joins, *step.shows))
+    if any(place.lesson < lesson.number for name in names for place in ways[name].made[:1]):
+        return True
+    if step.phase == "warm-up":
+        return False
+    if step.phase == "recall" and not names and says_earlier(text_of(step)):
+        return True
+    if step.phase not in ("recall", "rehearse", "join"):
+        return False
+    said = parts_said(unit, f"{step.does}. {step.task}")
+    return any(
+        (made := first_made(unit, one.parts)) and made.lesson < lesson.number for one in said
+    )

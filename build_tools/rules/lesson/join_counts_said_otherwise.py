@@ -1,0 +1,77 @@
+"""The counts that a step says for a join are those of the join.
+
+"Walk home in eight" where the walk has sixteen brings the class in half a phrase early. A join may
+be said in pieces: eight to walk and eight to sink are a join of sixteen.
+
+Bad:
+    {from: A, to: B, as: move, counts: 8, …}: say: Walk into your four for four.
+Good:
+    say: Walk into your four for eight.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from fractions import Fraction
+from itertools import pairwise
+
+from build_tools.model.dance import Dance
+from build_tools.model.lesson import Step
+from build_tools.model.unit import Unit
+from build_tools.movement.whole import transition_between
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+from build_tools.sentences.numbers import number_of
+from build_tools.views.dance.progress import steps_in_order
+from build_tools.views.words.plain_words import listed
+
+GRADE: Grade = "question"
+SOURCE = "common practice, no source"
+NEEDS = ("unknown-name", "transition-missing")
+
+_FIELDS = ("say", "task")
+_FOR = re.compile(
+    r"\b(?:for|in|by)\s+(?P<number>\d{1,2}|[a-z]+)(?=\s*(?:counts?\b|[.,;!?]|$))", re.IGNORECASE
+)
+_FEWEST = 3
+"""Smaller numbers are said of other things: in two, for one."""
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each join that a step counts otherwise than the dance does."""
+    for place, lesson, step in steps_in_order(unit):
+        joins = _joins(unit.dance, step)
+        if not joins:
+            continue
+        for field in _FIELDS:
+            said = _numbers(getattr(step, field) or "")
+            if not said or _fits(said, joins, unit.dance, step):
+                continue
+            wrong = next((n for n in said if n not in joins), said[0])
+            yield Finding(
+                lesson.file,
+                ("steps", place.step, field),
+                f"`{field}` says {wrong} counts, but the join has "
+                f"{listed([str(n) for n in sorted(set(joins))], 'or')}",
+                "say the counts that the join has, or mend the transition",
+            )
+
+
+def _joins(dance: Dance, step: Step) -> list[Fraction]:
+    """The counts of each join that a step practises; joins in which no time passes have none."""
+    between = [transition_between(dance, *pair) for pair in pairwise(step.joins)]
+    return [t.counts for t in between if t is not None and t.counts]
+
+
+def _numbers(text: str) -> list[int]:
+    found = [number_of(one.group("number").lower()) for one in _FOR.finditer(text)]
+    return [number for number in found if number is not None and number >= _FEWEST]
+
+
+def _fits(said: list[int], joins: list[Fraction], dance: Dance, step: Step) -> bool:
+    """Whether every number is a join's or a section's, or together they make up a join."""
+    sections = {c for letter in step.joins if (c := dance.sections[letter].counts)}
+    if all(number in joins or number in sections for number in said):
+        return True
+    return Fraction(sum(said)) in {*joins, sum(joins, Fraction(0))}
