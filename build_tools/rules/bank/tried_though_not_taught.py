@@ -1,7 +1,8 @@
 """What is said of teaching a unit fits with whether it has been taught.
 
 Advisers trust a unit more that has met real classes. With whom it was taught, or what was changed
-afterwards, beside `taught: false` is a claim that somebody forgot to make or to take back.
+afterwards, beside `taught: false` is a claim that somebody forgot to make or to take back; so are
+notes that call a unit new when it has been taught.
 
 Bad:
     tried: {taught: false, with: Two Year 4 classes}
@@ -11,6 +12,7 @@ Good:
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
 from build_tools.model.unit import Unit
@@ -19,6 +21,11 @@ from build_tools.rules.rule import Finding
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
+
+_NOT_YET = re.compile(
+    r"\b(?:(?:not|not yet|never) (?:yet )?been (?:taught|tried)|untaught|untried)\b",
+    re.IGNORECASE,
+)
 
 
 def check(unit: Unit) -> Iterator[Finding]:
@@ -46,4 +53,11 @@ def check(unit: Unit) -> Iterator[Finding]:
             ("tried", "taught"),
             "`taught` is true, but `with` does not say with whom",
             "add `with`, such as two Year 4 classes, without names",
+        )
+    elif tried.taught and (said_so := _NOT_YET.search(unit.notes)):
+        yield Finding(
+            unit.file,
+            ("tried", "taught"),
+            f"`taught` is true, but the notes say `{said_so.group()}`",
+            "bring the notes up to date, or write `taught: false`",
         )

@@ -36,7 +36,7 @@ def check(unit: Unit) -> Iterator[Finding]:
         yield Finding(
             lesson.file,
             ("look_and_talk", "at"),
-            f"pupils look at `{named[0].said}`, but none of the {len(lesson.steps)} steps of lesson "
-            f"{lesson.number} dances or shows it",
+            f"pupils look at `{named[0].said}`, but none of the {len(lesson.steps)} steps of "
+            f"lesson {lesson.number} dances or shows it",
             "name what is danced while they look",
         )

@@ -13,21 +13,22 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from build_tools.model.unit import Unit
+from build_tools.sentences.word_lists import word_list
 from build_tools.views.dance.progress import StepPlace, progress
 from build_tools.views.words.numbered import letters_said
 
 _TOKEN = re.compile(r"[a-z]+(?:'s)?|[^\sa-z]")
 _SENTENCE = re.compile(r"[.!?:;]")
 _BETWEEN = re.compile(r",|\band\b|\bthen\b|\bwith\b")
-_LITTLE = frozenset(
+_LITTLE = word_list(
     "the a an this that these those your our their its his her own each every one two three four "
     "five six seven eight first second third last next whole both all part parts section sections "
-    "dance dances dancing of in on to for at with from".split()
+    "dance dances dancing of in on to for at with from"
 )
 """Words that name no part by themselves."""
-_BEFORE_A_NAME = frozenset(
+_BEFORE_A_NAME = word_list(
     "the this that these your our their its own each every one two three four five six many "
-    "more slow quick first second last both all , and".split()
+    "more slow quick first second last both all , and"
 )
 """A name of one word is a name after one of these; elsewhere it may be an everyday word."""
 _LONGEST_TITLE = 3

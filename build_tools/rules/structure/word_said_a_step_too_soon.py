@@ -1,4 +1,4 @@
-"""A device is not called by its name before the step that teaches it.
+"""In the lesson that teaches a device, no step before calls it by its name.
 
 "Float with a change of speed" tells pupils nothing while they have not met the words. Say what to
 do, and give it its name where it is taught.
@@ -30,7 +30,8 @@ def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each taught device at the first step that names it too soon."""
     waiting = dict(first_taught(unit))
     for place, lesson, step in steps_in_order(unit):
-        for word in [word for word, later in waiting.items() if place < later]:
+        early = [w for w, later in waiting.items() if place < later and later.lesson == place.lesson]
+        for word in early:
             field = next((f for f in _FIELDS if says(word, getattr(step, f) or "")), None)
             if field is None:
                 continue

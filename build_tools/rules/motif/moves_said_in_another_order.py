@@ -1,0 +1,88 @@
+"""Where all moves of a motif are said in a row, they are said in an order in which it is danced.
+
+Pupils chant the words to remember the moves. Two words that have changed places in one line of the
+lesson are learned so, and the counts no longer fit. Where pupils choose the order, any will do.
+
+Bad:
+    drift is float, hop, settle: notes: Say float, settle, hop.
+Good:
+    notes: Say float, hop, settle. Mirrored it is the same; rewound it is settle, hop, float.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Mapping, Sequence
+
+from build_tools.model.dance import Dance
+from build_tools.model.unit import Unit
+from build_tools.movement.development import actions_of, roots
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+from build_tools.views.words.parts_said import stem
+from build_tools.views.written.unit_text import UnitText, unit_text
+
+GRADE: Grade = "question"
+SOURCE = "common practice, no source"
+NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
+
+_FEWEST = 3
+_WORD = re.compile(r"[a-z]+|[.;:!?\n]")
+_READ = ("say", "task", "notes", "stuck", "story_so_far", "look_for", "does")
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each row of all a motif's moves in an order that it never has."""
+    orders = _orders(unit.dance)
+    if not orders:
+        return
+    for file, fields in _texts(unit_text(unit)):
+        for path, text in fields:
+            for name, known in orders.items():
+                said = _row(text, known[0])
+                if said is None or said in known:
+                    continue
+                yield Finding(
+                    file,
+                    path,
+                    f"the moves of `{name}` are said as {', '.join(said)}, but they are danced as "
+                    f"{' or as '.join(', '.join(order) for order in known[:2])}",
+                    "say them in the order in which they are danced",
+                )
+
+
+def _orders(dance: Dance) -> Mapping[str, Sequence[tuple[str, ...]]]:
+    """For each motif of enough different moves in a fixed order: every order it is danced in."""
+    found: dict[str, list[tuple[str, ...]]] = {}
+    for name, motif in dance.motifs.items():
+        words = tuple(a.word.lower() for a in motif.actions if a.word)
+        if len(words) < _FEWEST or len(words) < len(motif.actions) or len(set(words)) < len(words):
+            continue
+        made = [d for d in dance.developments.values() if name in roots(dance, d.name)]
+        if any(d.device == "change of order" for d in made):
+            continue
+        others = [tuple((a.word or "").lower() for a in actions_of(dance, d.name)) for d in made]
+        found[name] = [words, *dict.fromkeys(o for o in others if set(o) == set(words))]
+    shared = [
+        name
+        for name, orders in found.items()
+        if any(set(orders[0]) <= set(o[0]) for n, o in found.items() if n != name)
+    ]
+    return {name: orders for name, orders in found.items() if name not in shared}
+
+
+def _texts(text: UnitText) -> Iterator[tuple[str, list[tuple[tuple[str | int, ...], str]]]]:
+    for file, fields in text.documents:
+        yield file, [(one.path, one.text) for one in fields if one.kind in _READ]
+
+
+def _row(text: str, words: tuple[str, ...]) -> tuple[str, ...] | None:
+    """All the words in the order said, each once within one sentence; None where they are not."""
+    wanted = {stem(word): word for word in words if " " not in word}
+    if len(wanted) < len(words):
+        return None
+    for sentence in re.split(r"[;:!?\n]|\.(?=\s|$)", text.lower()):
+        said = [wanted[s] for w in _WORD.findall(sentence) if (s := stem(w)) in wanted]
+        if len(said) == len(words) and set(said) == set(words):
+            return tuple(said)
+    return None

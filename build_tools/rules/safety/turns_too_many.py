@@ -1,0 +1,64 @@
+"""A turn has counts enough to be made with eyes open.
+
+One turn on small steps takes about two counts. Three or four in as many counts make pupils dizzy,
+and dizzy pupils fall over one another.
+
+Bad:
+    {turn: 2, as: whirl}: task: Make the whirl, four turns.
+Good:
+    {turn: 2, as: whirl}: task: Make the whirl, one turn.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from fractions import Fraction
+
+from build_tools.model.dance import Dance
+from build_tools.model.lesson import Step
+from build_tools.model.unit import Unit
+from build_tools.movement.counts import figures
+from build_tools.movement.development import actions_of
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+from build_tools.sentences.numbers import number_of
+from build_tools.views.dance.progress import inside, names_in, steps_in_order
+
+GRADE: Grade = "question"
+SOURCE = "common practice, no source"
+NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
+
+_FIELDS = ("say", "task", "harder")
+_TURNS = re.compile(r"\b(?P<number>\d{1,2}|[a-z]+) (?:full |whole |quick )?turns\b", re.IGNORECASE)
+_LEAST = Fraction(3, 2)
+"""Counts for each turn."""
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each step that asks for more turns than its counts have room for."""
+    for place, lesson, step in steps_in_order(unit):
+        counts = _turning(unit.dance, step)
+        for field in _FIELDS if counts else ():
+            for said in _TURNS.finditer(getattr(step, field) or ""):
+                number = number_of(said.group("number").lower()) or 0
+                if number < 2 or counts >= number * _LEAST:
+                    continue
+                yield Finding(
+                    lesson.file,
+                    ("steps", place.step, field),
+                    f"`{field}` asks for {number} turns, but what step {place.step + 1} dances has "
+                    f"{figures(counts)} counts of turning",
+                    "ask for one turn, or give the turn more counts",
+                )
+
+
+def _turning(dance: Dance, step: Step) -> Fraction:
+    """The most counts of turning in one thing that the step names."""
+    return max(
+        (
+            sum((a.counts for a in actions_of(dance, name) if "turn" in a.kinds), Fraction(0))
+            for name in inside(dance, names_in(step)) - set(dance.sections)
+        ),
+        default=Fraction(0),
+    )
