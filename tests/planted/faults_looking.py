@@ -43,7 +43,6 @@ def next_step_missing(unit: EditableUnit) -> Place | None:
 def next_step_not_picked_up(unit: EditableUnit) -> Place | None:
     first, second = unit.lesson_files[:2]
     talk = unit.data[first]["look_and_talk"]
-    talk.update(at="zigzags", looking_for="zigzags")
     talk["next"] = {"seen": "zigzag", "not_yet": "zigzag"}
     for step in unit.data[second]["steps"][:4]:
         step.update(phase="explore", does="Walk", task="Walk and stop.")

@@ -13,6 +13,7 @@ from tests.planted import (
     faults_order,
     faults_steps,
     faults_structure,
+    faults_told,
     faults_whole,
     faults_wording,
 )
@@ -31,4 +32,5 @@ FAULTS: tuple[Planted, ...] = (
     *faults_material.fault.faults,
     *faults_joins.fault.faults,
     *faults_steps.fault.faults,
+    *faults_told.fault.faults,
 )

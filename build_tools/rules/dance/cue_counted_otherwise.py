@@ -23,7 +23,8 @@ GRADE: Grade = "question"
 SOURCE = "common practice, no source"
 
 _CUE = re.compile(
-    r"\b(?P<number>\d{1,2}|[a-z]+) (?:more )?(?P<how>(?:[a-z]+ ){0,2}?)"
+    r"\b(?P<number>\d{1,2}|one|two|three|four|five|six|seven|eight|ten|twelve) (?:more )?"
+    r"(?P<how>(?:[a-z]+ ){0,2}?)"
     r"(?:drum )?(?P<what>taps?|beats?|claps?|knocks?|stamps?|chimes?)\b",
     re.IGNORECASE,
 )

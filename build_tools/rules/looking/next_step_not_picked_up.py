@@ -76,6 +76,8 @@ def _astray(
             )
             return
     opening = following.steps[:OPENING]
+    if any(step.phase == "recall" and not names_in(step) for step in opening):
+        return
     danced, words = _danced(unit, opening), _words(opening)
     if named and not any(
         danced & held(unit.dance, one.parts) or telling_words((one.said,)) & words for one in named
@@ -92,6 +94,8 @@ def _astray(
 def _goes_on(unit: Unit, next_: Next, following: Lesson) -> bool:
     """Whether the opening dances something earlier, or has a telling word of `next`."""
     opening = following.steps[:OPENING]
+    if any(step.phase == "recall" and not names_in(step) for step in opening):
+        return True
     ways = progress(unit)
     for name in inside(unit.dance, (n for s in opening for n in names_in(s))):
         if any(place.lesson < following.number for place in ways[name].made[:1]):

@@ -50,11 +50,9 @@ def _goes_back(unit: Unit, lesson: Lesson, step: Step) -> bool:
     names = inside(unit.dance, (*step.dances, *step.joins, *step.shows))
     if any(place.lesson < lesson.number for name in names for place in ways[name].made[:1]):
         return True
-    if step.phase == "warm-up":
-        return False
     if step.phase == "recall" and not names and says_earlier(text_of(step)):
         return True
-    if step.phase not in ("recall", "rehearse", "join"):
+    if step.phase not in ("warm-up", "recall", "rehearse", "join"):
         return False
     said = parts_said(unit, f"{step.does}. {step.task}")
     return any(

@@ -30,7 +30,9 @@ def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each taught device at the first step that names it too soon."""
     waiting = dict(first_taught(unit))
     for place, lesson, step in steps_in_order(unit):
-        early = [w for w, later in waiting.items() if place < later and later.lesson == place.lesson]
+        early = [
+            w for w, later in waiting.items() if place < later and later.lesson == place.lesson
+        ]
         for word in early:
             field = next((f for f in _FIELDS if says(word, getattr(step, f) or "")), None)
             if field is None:

@@ -85,8 +85,13 @@ def stem(word: str) -> str:
 def _names(unit: Unit) -> Mapping[Phrase, frozenset[str]]:
     """Every name, as stems, with what is so called; the longest first."""
     found: dict[Phrase, set[str]] = {}
-    for part, phrase in (*_own_names(unit), *_titles(unit), *_looked_at(unit)):
+    for part, phrase in (*_own_names(unit), *_titles(unit)):
         if phrase:
+            found.setdefault(phrase, set()).add(part)
+    own = set(found)
+    for part, phrase in _looked_at(unit):
+        # a lesson that looks at the wrong part gives the part no new name
+        if phrase not in own:
             found.setdefault(phrase, set()).add(part)
     order = sorted(found, key=lambda phrase: (-len(phrase), phrase))
     return {phrase: frozenset(found[phrase]) for phrase in order}
