@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import signal
 from collections.abc import Iterator
 
 import pytest
@@ -25,11 +26,24 @@ def pytest_addoption(parser: pytest.Parser) -> None:
 
 def pytest_configure(config: pytest.Config) -> None:
     settings.load_profile("thorough" if config.getoption("--thorough") else "bank")
+    let_programs_hear()
     if not hasattr(config, "workerinput"):
         # So that plain `pytest` finds the same programs; the workers inherit what is set here.
         os.environ.update(tools().environment())
         # What tests start is run by this very Python, not set up first and run by another.
         os.environ[INSIDE] = "1"
+
+
+def let_programs_hear() -> None:
+    """What tests start can be ended by a signal also where the tests themselves run deaf to it.
+
+    A signal that is ignored, as below `nohup`, stays so in what is started; one that is heard and
+    passed over does not.
+    """
+    for name in ("SIGINT", "SIGHUP", "SIGTERM"):
+        number = getattr(signal, name, None)
+        if number is not None and signal.getsignal(number) is signal.SIG_IGN:
+            signal.signal(number, lambda *_: None)
 
 
 @pytest.fixture(scope="session")
