@@ -24,6 +24,14 @@ def pytest_addoption(parser: pytest.Parser) -> None:
     )
 
 
+def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
+    """Leave to the long run what is marked `thorough`: other states of what is looked at here."""
+    if not config.getoption("--thorough"):
+        later = [item for item in items if item.get_closest_marker("thorough")]
+        items[:] = [item for item in items if not item.get_closest_marker("thorough")]
+        config.hook.pytest_deselected(items=later)
+
+
 def pytest_configure(config: pytest.Config) -> None:
     settings.load_profile("thorough" if config.getoption("--thorough") else "bank")
     let_programs_hear()

@@ -1,4 +1,4 @@
-"""The real bank built once a worker, in a folder with a space and an é; a second browser."""
+"""The real bank built once a run, in a folder with a space and an é; a second browser."""
 
 from __future__ import annotations
 
@@ -9,13 +9,14 @@ import pytest
 
 from tests.support.built_sites import CONTENT, build
 from tests.support.firefox import Firefox, launched
+from tests.support.shared import made_once
 
 
 @pytest.fixture(scope="session")
 def site(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    folder = tmp_path_factory.mktemp("built") / "école of dance" / "site"
-    build(CONTENT, folder)
-    return folder
+    """Nobody changes it: whoever wants to spoil a page copies it first."""
+    inside = Path("école of dance") / "site"
+    return made_once(tmp_path_factory, "built", lambda at: build(CONTENT, at / inside)) / inside
 
 
 @pytest.fixture(scope="session")

@@ -1,4 +1,7 @@
-"""Every page at a wide and a narrow screen, light and dark, held to axe-core and to its contrast.
+"""Each kind of page at a wide and a narrow screen, held to axe-core and to its contrast.
+
+In the usual run the heaviest page of each template, wide and light, narrow and dark; in the long
+run every page in all four looks.
 
 Source of the tags: axe-core's own names for the Web Content Accessibility Guidelines 2.0, 2.1 and
 2.2, levels A and AA, and its "best practice" rules. Source of 320 px: WCAG 2.2, success criterion
@@ -16,43 +19,20 @@ from playwright.sync_api import Browser
 
 from tests.support import axe
 from tests.support.browser import address_of, reader
-from tests.support.built_sites import html_pages
+from tests.support.built_sites import pages_to_open
 
 WIDE, NARROW = 1280, 320
 # What axe-core cannot decide for itself and why that is no fault here.
 FOR_PEOPLE = {
     "color-contrast": "measured below from a picture of the page",
 }
-OFTEN_READ = re.compile(r"units/[^/]+/(index|counts|lesson-[0-9]+)\.html")
-# A booklet holds the lessons that are looked at one by one.
-FURTHER_LESSON = re.compile(r"/(lesson-([2-9]|[1-9][0-9])[-.]|booklet)")
+# It holds the lessons, which are looked at by themselves.
+LONG = re.compile(r".*/booklet\.html")
 # What is folded away is read too.
 UNFOLD = "() => document.querySelectorAll('details').forEach((part) => { part.open = true; })"
 
 
-def to_look_at(site: Path, width: int, dark: bool, thorough: bool) -> list[str]:
-    """The pages for one look: all when thorough.
-
-    Usually the pages of the whole bank, and one of each kind of one unit, have all four looks; the
-    further lessons and units have one, wide and light or narrow and dark, in turn.
-    """
-    pages = html_pages(site)
-    if thorough:
-        return pages
-    first = next(path.split("/")[1] for path in pages if path.startswith("units/"))
-    further = [path for path in pages if OFTEN_READ.fullmatch(path)]
-    each = [
-        path
-        for path in pages
-        if not path.startswith("units/")
-        or (path.split("/")[1] == first and not FURTHER_LESSON.search(path))
-    ]
-    turn = [path for path in further if path not in each][int(dark) :: 2]
-    return each + (turn if (width == WIDE) != dark else [])
-
-
-@pytest.mark.parametrize("width", [WIDE, NARROW])
-@pytest.mark.parametrize("dark", [False, True], ids=["light", "dark"])
+@pytest.mark.parametrize(("width", "dark"), axe.looks(WIDE, NARROW))
 def test_no_page_breaks_a_rule(
     browser: Browser, site: Path, width: int, dark: bool, thorough: bool
 ) -> None:
@@ -61,7 +41,9 @@ def test_no_page_breaks_a_rule(
     with reader(
         browser, site, width=width, dark=dark, served=True, extra_script=axe.source()
     ) as at:
-        for path in to_look_at(site, width, dark, thorough):
+        for path in pages_to_open(site, thorough):
+            if LONG.fullmatch(path) and not thorough:
+                continue
             at.page.goto(address_of(site, path, served=True))
             at.page.evaluate(UNFOLD)
             found = axe.run(at.page)
@@ -76,10 +58,10 @@ def test_no_page_breaks_a_rule(
     assert not faults, "\n".join(faults)
 
 
-def test_no_page_scrolls_sideways_at_320_px(browser: Browser, site: Path) -> None:
+def test_no_page_scrolls_sideways_at_320_px(browser: Browser, site: Path, thorough: bool) -> None:
     wide = {}
     with reader(browser, site, width=NARROW) as at:
-        for path in html_pages(site):
+        for path in pages_to_open(site, thorough):
             at.page.goto(address_of(site, path))
             at.page.evaluate(UNFOLD)
             width = at.page.evaluate("document.documentElement.scrollWidth")

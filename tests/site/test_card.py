@@ -17,6 +17,7 @@ from playwright.sync_api import Browser, Page, expect
 
 from tests.support import axe
 from tests.support.browser import address_of
+from tests.support.built_sites import heaviest, heaviest_of_each_unit, html_pages
 from tests.support.hall import (
     KEY,
     LETTERS_APART,
@@ -229,19 +230,19 @@ CATCH_UP = """
 
 
 def test_catch_up_never_cuts_warm_up_cool_down_or_the_closing_question(
-    browser: Browser, site: Path
+    browser: Browser, site: Path, thorough: bool
 ) -> None:
-    """On every lesson, at every step, a little late to an hour late."""
-    cards = sorted(site.glob("units/*/*-card.html"))
-    assert len(cards) > 10
+    """At every step, a little late to an hour late: on the heaviest lessons, or on every one."""
+    cards = [path for path in html_pages(site) if path.endswith("-card.html")]
+    cards = cards if thorough else heaviest_of_each_unit(site, cards)
     waited, cut = 0, 0
     cases: list[tuple[str, dict[str, Any]]] = []
     with opened(browser, site, CARD) as at:
         for path in cards:
-            at.page.goto(address_of(site, path.relative_to(site).as_posix()))
+            at.page.goto(address_of(site, path))
             found: list[dict[str, Any]] = at.page.evaluate(CATCH_UP)
             assert len(found) > 100
-            cases += [(path.name, case) for case in found]
+            cases += [(path, case) for case in found]
     for name, case in cases:
         steps, where = case["rest"], (name, case["at"], case["late"], case["had"])
         looking = [n for n, one in enumerate(steps) if one["phase"] == "look and talk"]
@@ -500,23 +501,25 @@ UNDER_THE_BAR = """
 """
 
 
-def test_on_a_phone_what_is_said_is_seen_without_scrolling(browser: Browser, site: Path) -> None:
+def test_on_a_phone_what_is_said_is_seen_without_scrolling(
+    browser: Browser, site: Path, thorough: bool
+) -> None:
     """On a small phone too, 390 x 664 between the browser's own bars."""
     low = {}
+    cards = [path for path in html_pages(site) if path.endswith("-card.html")]
     with opened(browser, site, CARD, size=(390, 664)) as at:
-        for path in sorted(site.glob("units/*/*-card.html")):
-            at.page.goto(address_of(site, path.relative_to(site).as_posix()))
+        for path in cards if thorough else heaviest(site, cards):
+            at.page.goto(address_of(site, path))
             start(at.page)
             for _ in range(at.page.locator(".step-card[data-minutes]").count()):
                 over = at.page.evaluate(UNDER_THE_BAR)
                 if over > 1:
-                    low[path.parent.name, path.name, heading(at.page)] = over
+                    low[path, heading(at.page)] = over
                 at.page.keyboard.press("PageDown")
     assert low == {}
 
 
-@pytest.mark.parametrize("width", [1280, 768, 320])
-@pytest.mark.parametrize("dark", [False, True], ids=["light", "dark"])
+@pytest.mark.parametrize(("width", "dark"), axe.looks(1280, 768, 320))
 def test_the_card_breaks_no_rule_of_access(
     browser: Browser, site: Path, width: int, dark: bool
 ) -> None:

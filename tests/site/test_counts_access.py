@@ -37,8 +37,7 @@ def play(page: Page, counts: float) -> None:
     assert page.locator(".whole tr[data-lit]").count() > 0
 
 
-@pytest.mark.parametrize("width", [1280, 768, 320])
-@pytest.mark.parametrize("dark", [False, True], ids=["light", "dark"])
+@pytest.mark.parametrize(("width", "dark"), axe.looks(1280, 768, 320))
 def test_it_breaks_no_rule_at_rest_and_while_it_plays(
     browser: Browser, site: Path, width: int, dark: bool
 ) -> None:

@@ -21,7 +21,7 @@ from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.views.lesson.handouts import looked_for, strips_to_hand
 from tests.support.browser import address_of, reader
-from tests.support.built_sites import CONTENT
+from tests.support.built_sites import CONTENT, heaviest
 from tests.support.paper import Print, printed, squeezed
 
 MARGIN, BODY, CREDITS, CARD, IN_DRAWINGS = 15.0, 11.0, 10.5, 48.0, 9.5
@@ -66,13 +66,14 @@ def handed(browser: Browser, site: Path, paths: list[str]) -> dict[str, Handed]:
 
 
 @pytest.fixture(scope="module")
-def prints(browser: Browser, site: Path) -> dict[str, Handed]:
-    """One lesson of each unit that makes a motif, and its last, which dances everything."""
+def prints(browser: Browser, site: Path, thorough: bool) -> dict[str, Handed]:
+    """The heaviest lesson; in the long run one of each unit that makes a motif, and its last."""
     chosen: list[str] = []
     for unit in units():
         own = [path for path, of, _ in lessons() if of.slug == unit.slug]
         chosen += [own[1], own[-1]]
-    return handed(browser, site, chosen)
+    every = [path for path, _, _ in lessons()]
+    return handed(browser, site, chosen if thorough else heaviest(site, every))
 
 
 def split(one: Handed) -> list[str]:

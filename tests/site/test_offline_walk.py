@@ -10,7 +10,7 @@ from urllib.parse import unquote, urlsplit
 from playwright.sync_api import Browser
 
 from tests.support.browser import Reader, address_of, is_inside, reader
-from tests.support.built_sites import html_pages, lesson_pages
+from tests.support.built_sites import html_pages, lessons_to_open, pages_to_open
 from tests.support.markup import ids, references, tags
 
 FACES = "document.fonts.ready.then((faces) => [...faces].map((face) => face.status))"
@@ -67,12 +67,12 @@ def test_a_link_that_leads_nowhere_would_be_noticed(tmp_path: Path) -> None:
 
 
 def test_every_page_opens_with_the_network_shut_and_nothing_to_complain_of(
-    browser: Browser, site: Path
+    browser: Browser, site: Path, thorough: bool
 ) -> None:
     wrong: dict[str, list[str]] = {}
-    assert len(html_pages(site)) > 5
+    assert len(pages_to_open(site, thorough)) > 10
     with reader(browser, site) as at:
-        for path in html_pages(site):
+        for path in pages_to_open(site, thorough):
             at.page.goto(address_of(site, path))
             faces = at.page.evaluate(FACES)
             found = complaints(at, site)
@@ -112,12 +112,14 @@ def test_a_page_against_the_policy_would_be_noticed(
         assert "error: Executing inline script violates" in told
 
 
-def test_every_lesson_reads_the_same_without_script(browser: Browser, site: Path) -> None:
+def test_every_lesson_reads_the_same_without_script(
+    browser: Browser, site: Path, thorough: bool
+) -> None:
     read: list[dict[str, str]] = []
     for script in (True, False):
         with reader(browser, site, script=script) as at:
             texts = {}
-            for path in lesson_pages(site):
+            for path in lessons_to_open(site, thorough):
                 at.page.goto(address_of(site, path))
                 texts[path] = str(at.page.evaluate(TEXT))
             read.append(texts)

@@ -11,7 +11,7 @@ import pytest
 from playwright.sync_api import Browser
 
 from tests.support.browser import address_of, reader
-from tests.support.built_sites import html_pages, lesson_pages
+from tests.support.built_sites import lesson_pages, lessons_to_open, pages_to_open
 
 PHONE, PHONE_HEIGHT = 390, 844
 LEAST_PX = 12
@@ -62,10 +62,12 @@ def test_without_script_each_opens_alone_and_there_is_no_dead_button(
         assert at.page.locator(FOLDED).count() == count - 1
 
 
-def test_words_in_drawings_can_be_read_on_a_phone(browser: Browser, site: Path) -> None:
+def test_words_in_drawings_can_be_read_on_a_phone(
+    browser: Browser, site: Path, thorough: bool
+) -> None:
     small = {}
     with reader(browser, site, width=PHONE) as at:
-        for path in html_pages(site):
+        for path in pages_to_open(site, thorough):
             at.page.goto(address_of(site, path))
             sizes: list[float] = at.page.evaluate(SIZES)
             if sizes and min(sizes) < LEAST_PX:
@@ -87,12 +89,12 @@ CHOICES = ["Print", "Teach it", "Fit"]
 
 @pytest.mark.parametrize("width", [PHONE, 1280])
 def test_a_lessons_first_screen_says_what_is_made_and_what_to_get_and_offers_three_ways_on(
-    browser: Browser, site: Path, width: int
+    browser: Browser, site: Path, width: int, thorough: bool
 ) -> None:
     late = {}
     with reader(browser, site, width=width) as at:
         at.page.set_viewport_size({"width": width, "height": PHONE_HEIGHT})
-        for path in lesson_pages(site):
+        for path in lessons_to_open(site, thorough):
             at.page.goto(address_of(site, path))
             offered = at.page.locator(".start li").all_inner_texts()
             assert offered == CHOICES, path
@@ -107,25 +109,26 @@ def test_a_lessons_first_screen_says_what_is_made_and_what_to_get_and_offers_thr
 
 
 def test_without_script_a_lesson_is_whole_and_offers_nothing_that_does_not_work(
-    browser: Browser, site: Path
+    browser: Browser, site: Path, thorough: bool
 ) -> None:
     with reader(browser, site, script=False) as at:
-        for path in lesson_pages(site):
+        for path in lessons_to_open(site, thorough):
             at.page.goto(address_of(site, path))
             shown = [one for one in at.page.locator(".start li").all() if one.is_visible()]
             assert [one.inner_text() for one in shown] == ["Teach it"], path
             assert at.page.locator(".step .task").count() == at.page.locator(".step").count()
 
 
-@pytest.mark.parametrize("width", [320, PHONE, 1280])
-def test_no_label_is_broken_within_a_word(browser: Browser, site: Path, width: int) -> None:
+def test_no_label_is_broken_within_a_word(browser: Browser, site: Path, thorough: bool) -> None:
     broken = {}
-    with reader(browser, site, width=width) as at:
-        for path in lesson_pages(site):
+    with reader(browser, site) as at:
+        for path in lessons_to_open(site, thorough):
             at.page.goto(address_of(site, path))
             at.page.evaluate("document.documentElement.dataset.whole = ''")
-            if found := at.page.evaluate(BROKEN):
-                broken[path] = found
+            for width in (1280, PHONE, 320):
+                at.page.set_viewport_size({"width": width, "height": PHONE_HEIGHT})
+                if found := at.page.evaluate(BROKEN):
+                    broken[path, width] = found
         assert broken == {}
         # the look is at the labels: one squeezed to a letter a line is noticed
         at.page.evaluate("document.querySelector('.told dt').style.width = '0'")

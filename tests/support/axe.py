@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from functools import cache
 from typing import Any
 
+import pytest
 from PIL import Image, ImageChops, ImageFilter
 from playwright.sync_api import Page
 
@@ -73,6 +74,24 @@ class Report:
 
     violations: tuple[Finding, ...]
     incomplete: tuple[Finding, ...]
+
+
+def looks(*widths: int) -> list[Any]:
+    """The widths on light and on dark paper, for `parametrize`: `width` and `dark`.
+
+    In the usual run the widest on light paper and the narrowest on dark; the long run has all.
+    """
+    usual = {(max(widths), False), (min(widths), True)}
+    return [
+        pytest.param(
+            width,
+            dark,
+            id=f"{width}-{'dark' if dark else 'light'}",
+            marks=() if (width, dark) in usual else pytest.mark.thorough,
+        )
+        for width in widths
+        for dark in (False, True)
+    ]
 
 
 @cache

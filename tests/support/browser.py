@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import mimetypes
 import os
+import re
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field
@@ -110,7 +111,9 @@ def give_only(context: BrowserContext, folder: Path, served: bool) -> None:
         else:
             route.abort()
 
-    context.route("**/*", answer)
+    # what a folder gives by itself is not asked about here, which takes longer than giving it
+    inside = re.escape(f"{folder.resolve().as_uri()}/")
+    context.route("**/*" if served else re.compile(rf"^(?!{inside}(?!.*/\.\./))"), answer)
 
 
 def give_file(route: Route, path: Path) -> None:

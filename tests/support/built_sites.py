@@ -6,12 +6,14 @@ import os
 import re
 import subprocess
 import sys
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
+from itertools import groupby
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
 CONTENT = ROOT / "content"
 LESSON = re.compile(r"units/[^/]+/lesson-[0-9]+\.html")
+_VARIES = re.compile(r"(?<=^units/)[^/]+|[0-9]+")
 
 
 def build(content: Path, out: Path, environment: Mapping[str, str] | None = None) -> None:
@@ -40,6 +42,37 @@ def files(folder: Path) -> dict[str, bytes]:
 def html_pages(folder: Path) -> list[str]:
     """The paths of every page of a site."""
     return sorted(path.relative_to(folder).as_posix() for path in folder.rglob("*.html"))
+
+
+def template_of(path: str) -> str:
+    """What a page shares with others of its kind: its path without the unit and the number."""
+    return _VARIES.sub("*", path)
+
+
+def heaviest(folder: Path, paths: Iterable[str]) -> list[str]:
+    """Of the pages at `paths` the largest of each template, in order."""
+    largest: dict[str, str] = {}
+    for path in sorted(paths, key=lambda one: (folder / one).stat().st_size):
+        largest[template_of(path)] = path
+    return sorted(largest.values())
+
+
+def pages_to_open(folder: Path, thorough: bool) -> list[str]:
+    """Every page in the long run; in the usual one the heaviest of each template."""
+    pages = html_pages(folder)
+    return pages if thorough else heaviest(folder, pages)
+
+
+def lessons_to_open(folder: Path, thorough: bool) -> list[str]:
+    """Every lesson's page in the long run; in the usual one the heaviest of each unit."""
+    pages = lesson_pages(folder)
+    return pages if thorough else heaviest_of_each_unit(folder, pages)
+
+
+def heaviest_of_each_unit(folder: Path, paths: Iterable[str]) -> list[str]:
+    """Of the units' pages at `paths` the largest of each template in each unit, in order."""
+    by_unit = groupby(sorted(paths), key=lambda path: path.split("/")[1])
+    return [path for _, own in by_unit for path in heaviest(folder, own)]
 
 
 def lesson_pages(folder: Path) -> list[str]:
