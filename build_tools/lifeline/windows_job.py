@@ -35,6 +35,10 @@ class ExtendedLimits(ctypes.Structure):
 
 EXTENDED_LIMITS = 9
 KILL_ON_JOB_CLOSE = 0x2000
+PROCESS_TIME, PROCESS_MEMORY = 0x2, 0x100
+OUT_OF_QUOTA = 1816
+"""The exit code, ERROR_NOT_ENOUGH_QUOTA, of a process that used up its time."""
+_IN_A_SECOND = 10_000_000
 
 
 def hold_together() -> bool:
@@ -44,6 +48,26 @@ def hold_together() -> bool:
 
 def hold_with(kernel: Any) -> bool:
     """The same, by the calls of `kernel`, which is kernel32."""
+    return _joined(kernel, ExtendedLimits(flags=KILL_ON_JOB_CLOSE))
+
+
+def limit_this_process(seconds: float, memory: int) -> bool:
+    """Let this process use so many processor seconds and bytes; gives whether that worked."""
+    return sys.platform == "win32" and limit_with(ctypes.WinDLL("kernel32"), seconds, memory)
+
+
+def limit_with(kernel: Any, seconds: float, memory: int) -> bool:
+    """The same, by the calls of `kernel`, which is kernel32."""
+    limits = ExtendedLimits(
+        flags=KILL_ON_JOB_CLOSE | PROCESS_TIME | PROCESS_MEMORY,
+        process_time=int(seconds * _IN_A_SECOND),
+        process_memory=memory,
+    )
+    return _joined(kernel, limits)
+
+
+def _joined(kernel: Any, limits: ExtendedLimits) -> bool:
+    """Put this process into a new job with those limits, which may lie within another job."""
     handle = ctypes.c_void_p
     kernel.CreateJobObjectW.restype = handle
     kernel.CreateJobObjectW.argtypes = (handle, ctypes.c_wchar_p)
@@ -52,7 +76,6 @@ def hold_with(kernel: Any) -> bool:
     kernel.AssignProcessToJobObject.argtypes = (handle, handle)
     # Nobody closes this handle but the system, when this process ends.
     job = kernel.CreateJobObjectW(None, None)
-    limits = ExtendedLimits(flags=KILL_ON_JOB_CLOSE)
     size = ctypes.sizeof(limits)
     return bool(
         job

@@ -7,7 +7,13 @@ from typing import Any
 
 import pytest
 
-from build_tools.lifeline.windows_job import ExtendedLimits, hold_together, hold_with
+from build_tools.lifeline.windows_job import (
+    ExtendedLimits,
+    hold_together,
+    hold_with,
+    limit_this_process,
+    limit_with,
+)
 
 JOB, OURSELVES = 40, 50
 
@@ -47,6 +53,18 @@ def test_this_process_joins_a_job_that_ends_with_it() -> None:
     assert kernel.GetCurrentProcess.restype is ctypes.c_void_p
 
 
+def test_this_process_joins_a_job_in_which_it_can_only_use_so_much() -> None:
+    """winnt.h: JOB_OBJECT_LIMIT_PROCESS_TIME is 2, _PROCESS_MEMORY 0x100; times in 100 ns."""
+    kernel = Kernel()
+    assert limit_with(kernel, 2.5, 1_000_000)
+    limits = kernel.SetInformationJobObject.given[0][2]._obj
+    assert limits.flags == 0x2102
+    assert (limits.process_time, limits.process_memory) == (25_000_000, 1_000_000)
+    assert kernel.AssignProcessToJobObject.given == [(JOB, OURSELVES)]
+    assert ExtendedLimits.process_time.offset == 0
+    assert ExtendedLimits.process_memory.offset == 112
+
+
 @pytest.mark.parametrize("refused", ["made", "limited", "joined"])
 def test_a_system_that_refuses_stops_nothing(refused: str) -> None:
     assert not hold_with(Kernel(**{refused: 0}))
@@ -61,3 +79,4 @@ def test_the_limits_have_the_shape_that_windows_reads() -> None:
 
 def test_elsewhere_there_is_no_job() -> None:
     assert not hold_together()
+    assert not limit_this_process(1.0, 1_000_000)
