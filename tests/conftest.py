@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import multiprocessing
 import os
 import signal
 from collections.abc import Iterator
@@ -33,6 +34,7 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
 
 
 def pytest_configure(config: pytest.Config) -> None:
+    multiprocessing.set_forkserver_preload(["tests.support.loaded"])
     settings.load_profile("thorough" if config.getoption("--thorough") else "bank")
     let_programs_hear()
     if not hasattr(config, "workerinput"):

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import tomllib
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 from datetime import date
 from pathlib import Path
@@ -37,6 +37,14 @@ class PackFile:
     data: bytes
 
 
+@dataclass(frozen=True, slots=True)
+class PackPage:
+    """A page of a pack: its file's name and its bytes."""
+
+    name: str
+    data: bytes
+
+
 def made_pack(bank: Bank, unit: Unit, folder: Path) -> PackFile:
     """The pack of a sound `unit` whose files lie in `folder`; `bank` gives the list of words.
 
@@ -54,7 +62,7 @@ def made_pack(bank: Bank, unit: Unit, folder: Path) -> PackFile:
     made_with = version()
     payload = {
         **{f"unit/{name}": data for name, data in sources.items()},
-        **{f"pages/{name}": html for name, html in _pages(bank, unit, sources).items()},
+        **{f"pages/{page.name}": page.data for page in _pages(bank, unit, sources)},
         "licence.txt": licence_text(unit.licence).encode(),
         "credits.txt": credits_text(unit).encode(),
         "about.json": about(unit, _written_in(), made_with),
@@ -72,23 +80,35 @@ def made_pack(bank: Bank, unit: Unit, folder: Path) -> PackFile:
     return PackFile(f"{top}.zip", data)
 
 
-def _pages(bank: Bank, unit: Unit, sources: Mapping[str, bytes]) -> dict[str, bytes]:
-    """The unit's page and its lessons, each whole in itself, with ways to one another."""
-    alone = replace(bank, name=unit.publisher, topics={})
-    pages = [unit_page(alone, unit), *(lesson_page(alone, unit, one) for one in unit.lessons)]
-    names = [page.path.rpartition("/")[2] for page in pages]
+def alone(bank: Bank, unit: Unit) -> Bank:
+    """The bank as a pack's pages show it: under the publisher's name, and without its topics."""
+    return replace(bank, name=unit.publisher, topics={})
+
+
+def pages_in_pack(drawn: Path, unit: Unit, sources: Mapping[str, bytes]) -> Iterator[PackPage]:
+    """The unit's page and its lessons, each whole in itself, with ways to one another.
+
+    `drawn` is the folder in which the pages of the unit `alone` were drawn, `sources` has the
+    unit's own files.
+    """
+    folder = drawn / "units" / unit.slug
+    names = ["index.html", *(f"lesson-{lesson.number}.html" for lesson in unit.lessons)]
+
+    def read(address: str) -> bytes:
+        return sources[address] if address in sources else (folder / address).read_bytes()
+
+    for name in names:
+        html = one_file((folder / name).read_text(encoding="utf-8"), read, names)
+        yield PackPage(name, html.encode())
+
+
+def _pages(bank: Bank, unit: Unit, sources: Mapping[str, bytes]) -> Iterator[PackPage]:
+    lonely = alone(bank, unit)
+    pages = [unit_page(lonely, unit), *(lesson_page(lonely, unit, one) for one in unit.lessons)]
     with scratch("pack") as room:
         copy_assets(room)
         render(pages, room)
-        folder = room / "units" / unit.slug
-
-        def read(address: str) -> bytes:
-            return sources[address] if address in sources else (folder / address).read_bytes()
-
-        return {
-            name: one_file((folder / name).read_text(encoding="utf-8"), read, names).encode()
-            for name in names
-        }
+        yield from pages_in_pack(room, unit, sources)
 
 
 def _written_in() -> dict[str, object]:

@@ -9,9 +9,11 @@ from pathlib import Path
 from build_tools.comparing.change import WrittenUnit
 from build_tools.comparing.comparison import Comparison, SinceLast, compared
 from build_tools.comparing.edition import newer
-from build_tools.editions.unit_texts import text_at, text_of_folder
+from build_tools.editions.unit_texts import text_of_folder, text_of_pack
 from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.reading.walled import Refused, walled
 from build_tools.packs.taking_in.placing import EARLIER
+from build_tools.problem import Problem
 
 _KEPT = re.compile(r"-[0-9]+\.[0-9]+\.[0-9]+(-[0-9]+)?(\.zip)?\Z")
 
@@ -45,14 +47,20 @@ def _kept(content: Path, slug: str) -> Iterator[Path]:
 
 def _read(path: Path) -> WrittenUnit | str:
     """The unit at `path`, or why there is none, in a few words."""
-    try:
-        found = text_at(path)
-    except RefusedError as refused:
-        return str(refused)
+    found = text_of_folder(path) if path.is_dir() else walled(_text_of_pack, path)
+    if isinstance(found, Refused):
+        return found.why
     if isinstance(found, list):
         first = found[0]
         return f"{first.file.rpartition('/')[2]}, line {first.line}: {first.message}"
     return found
+
+
+def _text_of_pack(file: Path) -> WrittenUnit | list[Problem] | Refused:
+    try:
+        return text_of_pack(file)
+    except RefusedError as refused:
+        return Refused(str(refused))
 
 
 def _of_same_unit(before: WrittenUnit, now: WrittenUnit) -> Comparison | None:

@@ -10,6 +10,7 @@ from build_tools.comparing.comparison import Comparison, compared
 from build_tools.editions.unit_texts import text_at
 from build_tools.misuse import Misuse
 from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.reading.walled import Refused, walled
 from build_tools.problem import Problem
 
 
@@ -27,10 +28,16 @@ def compare(old: Path, new: Path) -> Comparison | NotCompared:
 
     Raises Misuse where there is no unit at all.
     """
-    texts: list[WrittenUnit] = []
     for path in (old, new):
         if not (path / "unit.md").is_file() and not path.is_file():
             raise Misuse(f"{path} holds no unit.md; name the folder of a unit, or its pack")
+    found = walled(_compare, old, new)
+    return NotCompared(new, found.why) if isinstance(found, Refused) else found
+
+
+def _compare(old: Path, new: Path) -> Comparison | NotCompared | Refused:
+    texts: list[WrittenUnit] = []
+    for path in (old, new):
         try:
             found = text_at(path)
         except RefusedError as refused:

@@ -131,6 +131,29 @@ def _two_names() -> bytes:
     return bytes(data)
 
 
+def _folder(size: int) -> Maker:
+    """A folder in the zip that has bytes of its own."""
+    return lambda: zipped({**in_top(bag()), f"{packs.TOP}/data/more/": b"x" * size}, 8)
+
+
+def _comment() -> bytes:
+    """A thousand bytes of remarks on one file, in the list of them."""
+    made = io.BytesIO()
+    with zipfile.ZipFile(made, "w") as archive:
+        for path, data in in_top(bag()).items():
+            entry = zipfile.ZipInfo(path)
+            entry.comment = b"x" * 1000 if path.endswith("bagit.txt") else b""
+            archive.writestr(entry, data)
+    return made.getvalue()
+
+
+def _noted(kind: int, size: int) -> Maker:
+    def change(entry: zipfile.ZipInfo) -> None:
+        entry.extra = struct.pack("<2H", kind, size) + b"x" * size
+
+    return _entry(change)
+
+
 def _second_name() -> Maker:
     def change(entry: zipfile.ZipInfo) -> None:
         name = b"/etc/passwd"
@@ -207,6 +230,29 @@ PATHS: dict[str, tuple[Maker, str]] = {
     ),
     "sharp s": (_clash("gr\u00fc\u00dfe", "gr\u00fcsse"), "beside `rock-pool-1.0.0/gr"),
     "a file that is a folder": (_clash("a", "a/b"), "a folder too"),
+    "a folder that is a file": (
+        lambda: zipped(in_top({**bag(), "b/": b"", "b": b"b"})),
+        "`rock-pool-1.0.0/b` is a file and",
+    ),
+    "a folder twice": (
+        _clash("Notes/a", "notes/b"),
+        "`rock-pool-1.0.0/notes` is there beside `rock-pool-1.0.0/Notes`",
+    ),
+    "a folder in another size": (
+        lambda: zipped(in_top({**bag(), "Data/a": b""})),
+        "`rock-pool-1.0.0/Data` is there beside",
+    ),
+    "letters of one form": (_clash("\ufb01ne", "fine"), "`rock-pool-1.0.0/fine` is there beside"),
+    "wide letters": (_clash("abc", "\uff41bc"), "beside `rock-pool-1.0.0/abc`"),
+    "a long s": (_clash("\u017f", "s"), "beside `rock-pool-1.0.0/\u017f`"),
+    "an i without its dot": (_clash("\u0131d", "id"), "beside `rock-pool-1.0.0/\u0131d`"),
+    "a line of its own": (_extra(f"{packs.TOP}/a\u2028b"), "`rock-pool-1.0.0/a?b` has a letter"),
+    "a mark for pictures": (_extra(f"{packs.TOP}/a\ufe0f"), "pool-1.0.0/a\ufe0f` has a letter"),
+    "a letter that fills": (_extra(f"{packs.TOP}/\u3164"), "rock-pool-1.0.0/\u3164` has a letter"),
+    "an odd space": (_extra(f"{packs.TOP}/a\u2003b"), "a letter in it that nobody sees"),
+    "a space first": (_extra(f"{packs.TOP}/ a"), "starts with a space"),
+    "a short name": (_extra(f"{packs.TOP}/MANIFE~1.TXT"), "such as Windows gives"),
+    "many bytes": (_extra(f"{packs.TOP}/{chr(0x20000) * 70}"), "a name of 280 bytes"),
 }
 ZIPS: dict[str, tuple[Maker, str]] = {
     "no zip": (lambda: b"GIF89a" + b"\0" * 100, "it is not a zip file"),
@@ -224,6 +270,15 @@ ZIPS: dict[str, tuple[Maker, str]] = {
     "another way to pack": (_changed(b"PK\x01\x02", 10, b"\x63\x00"), "method 99"),
     "a bomb": (_bomb, "more than 50 times as many"),
     "a liar about its size": (_liar, "holds more than it says"),
+    "a folder with bytes": (_folder(50), "is a folder and has bytes of its own"),
+    "a bomb in a folder": (_folder(3_000_000), "`rock-pool-1.0.0/data/more/` is a folder and has"),
+    "remarks on a file": (_comment, "comes with words that nobody is shown"),
+    "bytes beside a name": (_noted(0x4242, 8), "comes with bytes that nobody is shown"),
+    "bytes in place of times": (_noted(0x5455, 800), "`rock-pool-1.0.0/extra` comes with bytes"),
+    "too many folders": (
+        lambda: zipped({f"{packs.TOP}/{n}/": b"" for n in range(500)}),
+        "500 files, more than 400",
+    ),
     "too many files": (_many, "401 files, more than 400"),
     "a huge file": (
         _changed(b"PK\x01\x02", 24, struct.pack("<I", 3_000_000_000)),
@@ -300,6 +355,9 @@ BAGS: dict[str, tuple[Maker, str]] = {
         _text_tag("bag_info", b"Payload-Oxum: 1.1\nPayload-Oxum: 1.1\n"),
         "says twice how much",
     ),
+    "a long list": (_lines(lambda m: m * 400), "manifest-sha512.txt has"),
+    "long remarks": (_text_tag("bag_info", b"A: b\n" + b" c\n" * 100_000), "bag-info.txt has"),
+    "a long first word": (_text_tag("bagit", b" " * 1_000), "bagit.txt does not say"),
     "no label": (_text_tag("bag_info", b"hello\n"), "no label with its value"),
     "tags in other letters": (
         _text_tag("bag_info", b"A: \xff\n"),
@@ -357,6 +415,13 @@ UNITS: dict[str, tuple[Maker, str]] = {
     "another format": (_own("about.json", about(format=2)), "format 2; 1 is read"),
     "a folder outside": (_own("about.json", about(unit="../evil")), "a unit cannot have"),
     "no edition": (_own("about.json", about(edition="new")), "says no edition"),
+    "much about itself": (_own("about.json", b" " * 300_000), "about.json does not say which"),
+    "long credits": (_own("credits.txt", b"a\n" * 140_000), "credits.txt has 280,000 bytes"),
+    "pictures without end": (
+        lambda: pack(with_files({f"unit/media/a-{n}.png": b"x" * 4_000_000 for n in range(4)})),
+        "pictures have 16,0",
+    ),
+    "a true format": (_own("about.json", about(format=True)), "says no such format"),
     "deep words": (_own("about.json", b"[" * 100_000), "about.json does not say"),
     "another edition": (
         _own("about.json", about(edition="9.0.0")),

@@ -11,6 +11,8 @@ import pytest
 from build_tools import cli
 from build_tools.packs.reading import read
 from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.reading.walled import Refused
+from build_tools.use_cases import judging
 from tests.support.packs import (
     bag,
     empty_bank,
@@ -23,6 +25,10 @@ from tests.support.packs import (
 )
 
 PACKS, MANY = 1_000, 20_000
+"""So many packs are only unpacked and looked into."""
+JUDGED, MANY_JUDGED = 100, 5_000
+"""So many are judged whole: the walls would hide a fault of ours, so they are judged without."""
+TAKEN_IN, MANY_TAKEN_IN = 5, 100
 SEED = 20261125
 HARD = (b"PK\x01\x02", b"PK\x03\x04", b"PK\x05\x06", b"data/", b"\xff" * 4, b"\0" * 4, b"../", b"<")
 
@@ -71,21 +77,26 @@ def test_changed_packs_are_refused_or_sound(tmp_path: Path, thorough: bool) -> N
 
 
 @pytest.mark.parametrize("part", range(4))
-def test_the_command_never_falls_over(
-    tmp_path: Path, part: int, thorough: bool, capsys: pytest.CaptureFixture[str]
-) -> None:
-    """The same packs through the command, and packs whose sums were put right again."""
+def test_judging_never_falls_over(tmp_path: Path, part: int, thorough: bool) -> None:
     chance = random.Random(SEED + part)
+    content = empty_bank(tmp_path / "content")
+    whole = sources()
+    refused = 0
+    for _ in range((MANY_JUDGED if thorough else JUDGED) // 4):
+        file = written(tmp_path, hurt(whole, chance))
+        refused += isinstance(judging._judge(content, file), Refused)
+    assert refused
+
+
+def test_the_command_never_falls_over(
+    tmp_path: Path, thorough: bool, capsys: pytest.CaptureFixture[str]
+) -> None:
+    chance = random.Random(SEED)
     content = empty_bank(tmp_path / "content")
     before = sorted(content.rglob("*"))
     whole = sources()
-    for _ in range((MANY if thorough else PACKS) // 4):
-        files = dict(unit_files())
-        name = chance.choice(sorted(files))
-        files[name] = changed(files[name], chance)
-        data = pack(with_files({f"unit/{one}": text for one, text in files.items()}))
-        if chance.random() < 0.5:
-            data = changed(chance.choice(whole), chance)
+    for _ in range(MANY_TAKEN_IN if thorough else TAKEN_IN):
+        data = hurt(whole, chance)
         file = written(tmp_path, data)
         code = cli.main(["take-in", str(file), "--content", str(content)])
         said = capsys.readouterr()
@@ -93,3 +104,13 @@ def test_the_command_never_falls_over(
         assert "Traceback" not in said.out + said.err
         left = [path for path in sorted(content.rglob("*")) if path.name != ".taking-in.lock"]
         assert left == before
+
+
+def hurt(whole: list[bytes], chance: random.Random) -> bytes:
+    """A pack with something changed in it, or one file's words, and the sums put right again."""
+    if chance.random() < 0.5:
+        return changed(chance.choice(whole), chance)
+    files = dict(unit_files())
+    name = chance.choice(sorted(files))
+    files[name] = changed(files[name], chance)
+    return pack(with_files({f"unit/{one}": text for one, text in files.items()}))

@@ -29,6 +29,7 @@ from tests.packs.take_in_once import (
     WRITING,
 )
 from tests.support.built_sites import ROOT
+from tests.support.judged import judging_once
 from tests.support.killing import WHOLE, killed_in, started, wanted_phases
 from tests.support.packs import about, empty_bank, pack, unit_files, with_files, written
 
@@ -251,6 +252,7 @@ def test_a_disk_that_is_full_at_any_write_leaves_the_old(
     capsys: pytest.CaptureFixture[str],
     name: str,
 ) -> None:
+    judging_once(monkeypatch)
     before, after = states(content)
     file = packed(tmp_path, of_edition("1.1.0", b"\nMore.\n"), "1.1.0")
     real = getattr(sure_files, name)

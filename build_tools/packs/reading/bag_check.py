@@ -7,10 +7,12 @@ import re
 from collections.abc import Iterator, Mapping
 
 from build_tools.packs.bag import decoded
+from build_tools.packs.limits import MOST_ABOUT, MOST_LIST
 from build_tools.packs.reading.names import printable, refuse_path
 from build_tools.packs.reading.refusal import RefusedError
 
 _VERSIONS = ("1.0", "0.97")
+_MOST_DECLARED = 200
 _DECLARATION = re.compile(
     r"BagIt-Version: (\d+\.\d+)(?:\r\n|\n|\r)"
     r"Tag-File-Character-Encoding: ([A-Za-z0-9_.-]+)(?:\r\n|\n|\r)?\Z"
@@ -20,6 +22,7 @@ _LINE = re.compile(r"([0-9A-Fa-f]+)[ \t]+(\S.*)\Z")
 _ALGORITHMS = {"sha512": "sha512", "sha256": "sha256", "sha1": "sha1", "md5": "md5"}
 _STRONG = frozenset({"sha512", "sha256"})
 _LABEL = re.compile(r"[^\s:][^:]*:[ \t]?")
+_LINE_END = re.compile(r"\r\n|\n|\r")
 
 
 def payload_of(files: Mapping[str, bytes]) -> dict[str, bytes]:
@@ -76,7 +79,7 @@ def _version(bag: Mapping[str, bytes]) -> str:
     raw = bag["bagit.txt"]
     if raw.startswith(b"\xef\xbb\xbf"):
         raise RefusedError("bagit.txt starts with a byte order mark, which the standard forbids")
-    found = _DECLARATION.match(_read("bagit.txt", raw))
+    found = _DECLARATION.match(_read("bagit.txt", raw)) if len(raw) <= _MOST_DECLARED else None
     if found is None:
         raise RefusedError("bagit.txt does not say which bag this is, in its two lines")
     version, encoding = found[1], found[2]
@@ -100,7 +103,7 @@ def _digests(name: str, raw: bytes, version: str) -> Iterator[tuple[str, str]]:
     algorithm = _algorithm(name)
     length = hashlib.new(_ALGORITHMS[algorithm], usedforsecurity=False).digest_size * 2
     seen: set[str] = set()
-    for number, line in enumerate(_read(name, raw).splitlines(), start=1):
+    for number, line in enumerate(_lines(name, raw, MOST_LIST), start=1):
         if not line.strip():
             continue
         found = _LINE.match(line)
@@ -138,24 +141,29 @@ def _all_named(name: str, told: Mapping[str, str], payload: Mapping[str, bytes])
 def _check_info(raw: bytes | None, payload: Mapping[str, bytes]) -> None:
     if raw is None:
         return
-    labels: list[tuple[str, str]] = []
-    for number, line in enumerate(_read("bag-info.txt", raw).splitlines(), start=1):
+    labels: list[tuple[str, list[str]]] = []
+    for number, line in enumerate(_lines("bag-info.txt", raw, MOST_ABOUT), start=1):
         if line[:1] in (" ", "\t") and labels:
-            label, value = labels[-1]
-            labels[-1] = (label, f"{value} {line.strip()}")
+            labels[-1][1].append(line.strip())
         elif line.strip():
             if not _LABEL.match(line):
                 raise RefusedError(f"bag-info.txt, line {number}: this is no label with its value")
             label, _, value = line.partition(":")
-            labels.append((label.casefold(), value.strip()))
-    oxums = [value for label, value in labels if label == "payload-oxum"]
+            labels.append((label.casefold(), [value.strip()]))
+    oxums = [" ".join(value) for label, value in labels if label == "payload-oxum"]
     if len(oxums) > 1:
         raise RefusedError("bag-info.txt says twice how much is in the bag")
     there = f"{sum(map(len, payload.values()))}.{len(payload)}"
     if oxums and oxums[0] != there:
         raise RefusedError(
-            f"bag-info.txt says {oxums[0]} for bytes and files, and {there} are there"
+            f"bag-info.txt says {printable(oxums[0])} for bytes and files, and {there} are there"
         )
+
+
+def _lines(name: str, raw: bytes, most: int) -> list[str]:
+    if len(raw) > most:
+        raise RefusedError(f"{name} has {len(raw):,} bytes, more than {most:,}")
+    return _LINE_END.split(_read(name, raw))
 
 
 def _read(name: str, raw: bytes) -> str:

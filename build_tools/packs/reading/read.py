@@ -16,9 +16,13 @@ def verified(path: Path) -> Pack:
 
     Raises RefusedError in a reader's words.
     """
+    # Nothing here has a name, so that what came before is let go of at each step.
+    return contents_of(payload_of(unzipped(_bytes_of(path))))
+
+
+def _bytes_of(path: Path) -> bytes:
     try:
         with path.open("rb") as file:
-            data = file.read(MOST_PACK + 1)
+            return file.read(MOST_PACK + 1)
     except OSError as error:
         raise RefusedError(f"it cannot be opened ({error.strerror})") from None
-    return contents_of(payload_of(unzipped(data)))

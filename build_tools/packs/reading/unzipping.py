@@ -11,7 +11,14 @@ import struct
 import zlib
 from dataclasses import dataclass
 
-from build_tools.packs.limits import MOST_FILE, MOST_FILES, MOST_PACK, MOST_TIMES, MOST_WHOLE
+from build_tools.packs.limits import (
+    MOST_FILE,
+    MOST_FILES,
+    MOST_NOTED,
+    MOST_PACK,
+    MOST_TIMES,
+    MOST_WHOLE,
+)
 from build_tools.packs.reading.names import printable, refuse_clashes, refuse_path
 from build_tools.packs.reading.refusal import RefusedError
 
@@ -23,6 +30,8 @@ _ENCRYPTED, _SIZES_AFTER, _PATCH, _STRONG, _UTF8, _HIDDEN = 1, 8, 32, 64, 2048, 
 _UNIX = 3
 _ZIP64 = 0xFFFFFFFF
 _OTHER_NAME = 0x7075
+_NOTED = frozenset({0x5455, 0x5855, 0x7875, 0x000A})
+"""What else is noted of a file: its times and its owner's number (APPNOTE 4.5.2, 4.6)."""
 _DESCRIPTOR = b"PK\x07\x08"
 _SMALL = 4096
 """Bytes up to which a file may shrink as much as it likes: a page of spaces is no bomb."""
@@ -39,17 +48,23 @@ class _Entry:
     size: int
     offset: int
 
+    @property
+    def is_folder(self) -> bool:
+        """Whether it names a folder, which other programs make on their way."""
+        return self.name.endswith("/")
+
 
 def unzipped(data: bytes) -> dict[str, bytes]:
     """Every file of the zip by its path. Raises RefusedError, in words, for all that is unsafe."""
     if len(data) > MOST_PACK:
         raise RefusedError(f"it has {len(data):,} bytes, more than {MOST_PACK:,}")
     entries, start = _listed(data)
-    files = [entry for entry in entries if not entry.name.endswith("/")]
     for entry in entries:
         refuse_path(entry.name.removesuffix("/"))
-    refuse_clashes(entry.name for entry in files)
-    _refuse_too_much(files)
+        if entry.is_folder and entry.size:
+            raise RefusedError(f"`{printable(entry.name)}` is a folder and has bytes of its own")
+    refuse_clashes(entry.name for entry in entries)
+    _refuse_too_much(entries)
     found: dict[str, bytes] = {}
     at = 0
     for entry in sorted(entries, key=lambda one: one.offset):
@@ -57,7 +72,7 @@ def unzipped(data: bytes) -> dict[str, bytes]:
             what = "share bytes" if entry.offset < at else "have bytes between them"
             raise RefusedError(f"its files {what}, before `{printable(entry.name)}`")
         body, at = _body(data, entry, start)
-        if not entry.name.endswith("/"):
+        if not entry.is_folder:
             found[entry.name] = body
     if at != start:
         raise RefusedError("it has bytes between its files and the list of them")
@@ -111,12 +126,14 @@ def _central(data: bytes, at: int, end: int) -> tuple[_Entry, int]:
         mode,
         offset,
     ) = _CENTRAL.unpack_from(data, at)
-    after = at + _CENTRAL.size + long + extra + comment
-    if after > end or disk:
+    after = at + _CENTRAL.size + long + extra
+    if after + comment > end or disk:
         raise RefusedError("the list of its files is damaged")
     raw = data[at + _CENTRAL.size : at + _CENTRAL.size + long]
     name = _name(raw, flags)
-    fields = data[at + _CENTRAL.size + long : after - comment]
+    fields = data[at + _CENTRAL.size + long : after]
+    if comment:
+        raise RefusedError(f"`{printable(name)}` comes with words that nobody is shown")
     _refuse_kind(name, made >> 8, mode >> 16)
     _refuse_flags(name, flags, method)
     if _ZIP64 in (packed, size, offset):
@@ -159,6 +176,8 @@ def _refuse_extra(name: str, fields: bytes) -> None:
         kind, size = struct.unpack_from("<2H", fields, at)
         if kind == _OTHER_NAME:
             raise RefusedError(f"`{printable(name)}` has a second name")
+        if kind not in _NOTED or len(fields) > MOST_NOTED:
+            raise RefusedError(f"`{printable(name)}` comes with bytes that nobody is shown")
         at += 4 + size
     if at != len(fields):
         raise RefusedError(f"what is noted of `{printable(name)}` is damaged")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from pathlib import Path
+from typing import Literal
 
 from build_tools.checking.report_text import as_text, counted
 from build_tools.model.unit import Unit
@@ -18,6 +19,8 @@ class Arrival:
     unit: Unit
     problems: tuple[Problem, ...]
     placing: Placing
+    pages: Literal["none", "ours", "other"] = "none"
+    """Whether pages came with it, and whether they are those that this bank would draw."""
 
 
 def arrival_in_words(arrival: Arrival) -> str:
@@ -34,6 +37,11 @@ def arrival_in_words(arrival: Arrival) -> str:
             f"licence {parent.licence}"
         )
     lines.append(f"{len(unit.lessons)} lessons, {len(unit.media)} pictures")
+    if arrival.pages == "other":
+        lines.append(
+            "its pages are not those that this bank draws of such a unit: they are left out, and "
+            "the unit is drawn anew; do not open them in the file itself"
+        )
     if arrival.problems:
         lines.append(as_text(arrival.problems, ""))
     lines.append(f"the bank's rules find {counted(arrival.problems)}")

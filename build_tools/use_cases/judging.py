@@ -1,0 +1,103 @@
+"""What a stranger sends is judged here, within walls: unpacked, read, checked and drawn once."""
+
+from __future__ import annotations
+
+import hashlib
+from dataclasses import dataclass, replace
+from pathlib import Path
+from typing import Literal
+
+from build_tools.checking.check_bank import (
+    BankFiles,
+    UnitCheck,
+    check_bank_files,
+    check_together,
+    check_unit,
+)
+from build_tools.disk.scratch import scratch
+from build_tools.model.build_bank import build_bank
+from build_tools.model.unit import Unit
+from build_tools.packs.reading.contents import Pack
+from build_tools.packs.reading.read import verified
+from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.reading.scratch import laid_out
+from build_tools.packs.reading.walled import Refused, walled
+from build_tools.problem import Problem
+from build_tools.source.folder import unit_slugs
+
+Pages = Literal["none", "ours", "other"]
+
+
+@dataclass(frozen=True, slots=True)
+class Judged:
+    """A verified pack, its unit, and what the bank's rules find in it.
+
+    `pages` says whether the pages that came with it are those that this bank would draw. They are
+    only looked at where the unit has no errors, and is drawn.
+    """
+
+    pack: Pack
+    unit: Unit
+    problems: tuple[Problem, ...]
+    pages: Pages
+
+
+def judged(content: Path, file: Path) -> Judged | Refused:
+    """The pack `file` as the bank at `content` sees it; whatever is in it, an answer comes."""
+    return walled(_judge, content, file)
+
+
+def _judge(content: Path, file: Path) -> Judged | Refused:
+    files = check_bank_files(content)
+    if not files.sound:
+        return Refused("the bank's own files have errors, so it cannot be judged; run `check`")
+    try:
+        pack = verified(file)
+    except RefusedError as refused:
+        return Refused(str(refused))
+    with laid_out(pack) as beside:
+        check = _checked(content, beside, pack.slug, files)
+        unit = check.unit
+        if unit is None:
+            return Refused("its unit cannot be read", check.problems)
+        if unit.edition != pack.edition:
+            told = f"edition {pack.edition}, and the unit in it {unit.edition}"
+            return Refused(f"about.json says {told}")
+        sound = not any(problem.severity == "error" for problem in check.problems)
+        pages: Pages = _drawn(files, beside, unit, pack) if sound else "none"
+        return Judged(pack, unit, check.problems, pages)
+
+
+def _checked(content: Path, beside: Path, slug: str, files: BankFiles) -> UnitCheck:
+    """What the bank's rules say of the unit in the content folder `beside`.
+
+    Of the rules for the whole bank those speak that need no other unit's text: whether its topics
+    and the units that it names are here.
+    """
+    check = check_unit(beside, slug, files.grades)
+    if check.outline is None:
+        return check
+    here, _ = unit_slugs(content)
+    together = check_together(beside, files, {*here, slug}, [check.outline])
+    # An allowance may be needed among units that were not read here.
+    found = [p for p in together.problems if p.rule != "allowance-stale"]
+    return replace(check, problems=(*check.problems, *found))
+
+
+def _drawn(files: BankFiles, content: Path, unit: Unit, pack: Pack) -> Pages:
+    """Draw all pages of the unit, so that nothing that is taken in can stop `site`."""
+    # Loading what draws takes time, and most of what is refused never comes here.
+    from build_tools.building.assets import copy_assets
+    from build_tools.building.pack import alone, pages_in_pack
+    from build_tools.building.site import build_unit_pages
+
+    bank = alone(build_bank(files.documents, [unit]), unit)
+    with scratch("drawn") as drawn:
+        copy_assets(drawn)
+        build_unit_pages(bank, unit, content, drawn)
+        if not pack.pages:
+            return "none"
+        pages = pages_in_pack(drawn, unit, pack.unit_files)
+        ours = {page.name: hashlib.sha256(page.data).hexdigest() for page in pages}
+        same = all(ours.get(name) == digest for name, digest in pack.pages.items())
+        return "ours" if same else "other"

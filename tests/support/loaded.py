@@ -1,0 +1,9 @@
+"""Loaded once by the process that others are forked from, so that each need not load it again."""
+
+from __future__ import annotations
+
+from build_tools.building import pack, site
+from build_tools.rules.catalogue import all_rules
+from build_tools.use_cases import compare, judging
+
+LOADED = (pack, site, compare, judging, all_rules())
