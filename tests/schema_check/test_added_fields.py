@@ -86,7 +86,7 @@ def fill(bank: Path, schemas: Mapping[str, Any], value: str, edition: str = "1.0
 @pytest.fixture(scope="module")
 def copy(tmp_path_factory: pytest.TempPathFactory) -> Copy:
     root = tmp_path_factory.mktemp("project")
-    for folder in ("build_tools", "schema"):
+    for folder in ("build_tools", "schema", "site_overrides"):
         shutil.copytree(ROOT / folder, root / folder, ignore=shutil.ignore_patterns("__pycache__"))
     for file in (*ROOT.glob("*.toml"), *ROOT.glob("*.json"), *ROOT.glob("*.yml")):
         shutil.copy(file, root)
