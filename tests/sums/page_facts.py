@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from functools import cache
 from html.parser import HTMLParser
 
@@ -13,7 +14,7 @@ from build_tools.model.unit import Unit
 from build_tools.pages.pieces.for_scripts import step_data
 from build_tools.views.lesson.step_facts import step_facts
 from tests.sums.lessons import Lesson
-from tests.support.page_script import ask
+from tests.support.page_script import Call, page_script
 
 EACH_STEP = """
 {%- from "pieces/step_data.html" import step_attributes -%}
@@ -23,9 +24,16 @@ EACH_STEP = """
 
 def page_facts(unit: Unit, lesson: Written) -> Lesson:
     """What `bank.stepFacts` gives for the page's own attributes, written by its own template."""
-    data = [step_data(facts) for facts in step_facts(unit, lesson)]
-    found: Lesson = ask("stepFactsOf", _attributes(_template().render(steps=data)))
-    return found
+    return facts_of_all([(unit, lesson)])[0]
+
+
+def facts_of_all(lessons: Sequence[tuple[Unit, Written]]) -> list[Lesson]:
+    """The same of many lessons, asked for in one go."""
+    calls: list[Call] = []
+    for unit, lesson in lessons:
+        data = [step_data(facts) for facts in step_facts(unit, lesson)]
+        calls.append(("stepFactsOf", (_attributes(_template().render(steps=data)),)))
+    return page_script().answers(calls)
 
 
 @cache

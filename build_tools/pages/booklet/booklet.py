@@ -14,7 +14,7 @@ from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.views.dance.dance_in_words import whole_dance_in_words
 from build_tools.views.diagrams.small_line import small_line
 from build_tools.views.lesson.collecting import things_to_collect
-from build_tools.views.lesson.paper_size import paper_size
+from build_tools.views.paper.paper_size import on_paper
 from build_tools.views.words.topics import topics_in_words
 from build_tools.views.words.unit_in_words import (
     lessons_in_words,
@@ -94,7 +94,7 @@ def booklet_page(bank: Bank, unit: Unit) -> Page:
         collect=tuple(thing.what for thing in things_to_collect(unit)),
         wear=unit.kit.wear,
         lessons=tuple(
-            BoundLesson(f"lesson-{lesson.number}", paper_size(unit, lesson), entry)
+            BoundLesson(f"lesson-{lesson.number}", on_paper(unit, lesson).size, entry)
             for lesson, entry in zip(unit.lessons, lesson_entries(unit), strict=True)
         ),
         tried=tried_in_words(unit),

@@ -24,20 +24,19 @@ from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.pages.pieces.strip import strip_of
 from build_tools.pages.pieces.talk import TalkView, talk_view
 from build_tools.pages.pieces.trouble import trouble_lines
-from build_tools.views.dance.additions import lesson_adds
+from build_tools.views.dance.additions import drawn_first
 from build_tools.views.dance.parts_named import letters_in
 from build_tools.views.diagrams.small_line import small_line
 from build_tools.views.lesson.lesson_in_short import LineInShort, lesson_in_short
-from build_tools.views.lesson.paper_size import paper_size
+from build_tools.views.lesson.lesson_wording import (
+    DEFERENCE,
+    EVERY_TIME,
+    step_in_short,
+)
+from build_tools.views.paper.paper_size import on_paper
 from build_tools.views.words.plain_words import minutes_in_words
 from build_tools.views.words.punctuation import capital, kept_together, sentence
 from build_tools.views.words.words_needed import words_needed
-
-DEFERENCE = "Your school’s risk assessment and your employer’s policy come before this page."
-EVERY_TIME = (
-    "Every time: floor clear and dry after lunch, hair tied, jewellery off or covered, never "
-    "socks alone, inhalers near, stop signal tried."
-)
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,7 +66,7 @@ class LessonView:
     paper_foot: str
     """What stands at the foot of every printed side."""
     paper_size: str
-    """The size of its words on paper, in points."""
+    """The size of its words on paper: points, or more for more than two sides."""
     place: str
     """Which lesson of how many."""
     title: str
@@ -136,13 +135,14 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
     title = f"Lesson {lesson.number}: {lesson.title}"
     index = unit.lessons.index(lesson)
     shown, names = _picture(unit, lesson)
+    paper = on_paper(unit, lesson)
     view = LessonView(
         frame=frame(bank, path, f"{title}, {unit.title}", lesson.pupils_make, "lesson.js"),
         language=unit.language,
         unit=Link(unit.title, "index.html"),
         for_scripts=for_scripts(unit, lesson),
         paper_foot=f"{unit.title}, lesson {lesson.number}, edition {unit.edition}",
-        paper_size=paper_size(unit, lesson),
+        paper_size=paper.size,
         place=f"Lesson {lesson.number} of {len(unit.lessons)}",
         title=lesson.title,
         pupils_make=lesson.pupils_make,
@@ -166,7 +166,7 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         trouble=trouble_lines(lesson),
         change=tuple(Labelled(capital(key), words) for key, words in lesson.change.items()),
         words=tuple(Labelled(m.word, m.plain) for m in words_needed(unit, lesson, bank.words)),
-        moves=moves_view(unit, lesson),
+        moves=moves_view(unit, lesson, paper.told),
         deference=DEFERENCE,
         safety_page=Link("More on keeping everyone safe", "../../safety.html"),
         notes=notes_html(lesson.notes, 3),
@@ -181,10 +181,7 @@ def _short_line(lesson: Lesson, line: LineInShort) -> ShortLine:
     return ShortLine(
         f"{line.start} to {line.end}",
         " ".join(str(number) for number in line.steps),
-        tuple(
-            Link(f"{n}.\N{NO-BREAK SPACE}{lesson.steps[n - 1].does}", f"#at-step-{n}")
-            for n in line.steps
-        ),
+        tuple(Link(step_in_short(lesson, n), f"#at-step-{n}") for n in line.steps),
     )
 
 
@@ -193,10 +190,9 @@ def _picture(unit: Unit, lesson: Lesson) -> tuple[Picture, tuple[str, ...]]:
 
     The names are the motifs already drawn, so that no step draws them again.
     """
-    adds = lesson_adds(unit, lesson)
-    for names in (adds.motifs, adds.developments):
-        if names:
-            return strip_of(unit.dance, names[0]), (names[0],)
+    name = drawn_first(unit, lesson)
+    if name is not None:
+        return strip_of(unit.dance, name), (name,)
     named = [
         name
         for step in lesson.steps

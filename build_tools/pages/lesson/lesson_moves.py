@@ -7,7 +7,6 @@ from dataclasses import dataclass
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.views.dance.moves_today import danced_today
-from build_tools.views.lesson.paper_size import danced_on_paper
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,9 +35,8 @@ class MovesView:
     """Whether any section is printed."""
 
 
-def moves_view(unit: Unit, lesson: Lesson) -> MovesView:
-    """What is danced today, in words; what there is room for is printed too."""
-    fitting = danced_on_paper(unit, lesson)
+def moves_view(unit: Unit, lesson: Lesson, fitting: int) -> MovesView:
+    """What is danced today, in words; the first `fitting` of its four lists are printed too."""
     moves: list[MoveRow] = []
     parts: list[MoveRow] = []
     for index, danced in enumerate(danced_today(unit, lesson)):

@@ -8,6 +8,11 @@ from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.views.dance.journey import Journey, journeys
 from build_tools.views.dance.progress import sources
+from build_tools.views.lesson.lesson_wording import (
+    lesson_before,
+    looked_for_last_time,
+    never_did,
+)
 from build_tools.views.words.plain_words import listed, name_in_words
 from build_tools.views.words.punctuation import capital, sentence
 
@@ -44,8 +49,7 @@ class StoryView:
 
 def story_of(unit: Unit, lesson: Lesson) -> StoryView | None:
     """The story so far, or None where there is nothing to tell."""
-    index = unit.lessons.index(lesson)
-    before = unit.lessons[index - 1] if index else None
+    before = lesson_before(unit, lesson)
     lines = tuple(
         _journey_in_words(journey, lesson.number)
         for journey in journeys(unit)
@@ -54,9 +58,7 @@ def story_of(unit: Unit, lesson: Lesson) -> StoryView | None:
     view = StoryView(
         so_far=lesson.story_so_far,
         last_time=_last_time(before),
-        never_did=f"Never did lesson {before.number if before else lesson.number - 1}? Start here:"
-        if lesson.never_did_last
-        else None,
+        never_did=never_did(unit, lesson) if lesson.never_did_last else None,
         never_did_start=sentence(lesson.never_did_last) if lesson.never_did_last else None,
         journeys=lines,
     )
@@ -70,7 +72,7 @@ def _last_time(before: Lesson | None) -> LastTime | None:
     talk, start = before.look_and_talk, before.look_and_talk.next
     return LastTime(
         lesson=str(before.number),
-        looked_for=f"Last time you looked for {talk.looking_for.rstrip('.')}.",
+        looked_for=looked_for_last_time(talk),
         seen=sentence(start.seen),
         not_yet=sentence(start.not_yet),
     )

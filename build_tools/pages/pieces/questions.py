@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from build_tools.model.lesson import Question
+from build_tools.views.lesson.lesson_wording import answers_in_words, looks_back_in_words
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,13 +22,6 @@ class QuestionView:
 
 def question_view(question: Question) -> QuestionView:
     """A question as the page shows it."""
-    back = question.looks_back_to
     return QuestionView(
-        question.question,
-        _stopped("; ".join(question.answers)) or None,
-        f"looks back to lesson {back}" if back else None,
+        question.question, answers_in_words(question), looks_back_in_words(question)
     )
-
-
-def _stopped(words: str) -> str:
-    return words if not words or words.endswith((".", "?", "!")) else f"{words}."

@@ -6,15 +6,13 @@ from build_tools.model.dance import Dance
 from build_tools.movement.development import actions_of
 from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.views.dance.without_counts import is_counted
-from build_tools.views.diagrams.strip import order_strip
+from build_tools.views.diagrams.strip import order_strip, strip_title
 from build_tools.views.diagrams.strip_changes import changes_unseen
-from build_tools.views.words.plain_words import name_in_words
-from build_tools.views.words.punctuation import capital
 
 
 def strip_of(dance: Dance, name: str) -> Picture:
     """The order strip of a motif or development."""
-    title = f"{capital(name_in_words(name))}, move by move"
+    title = strip_title(name)
     changes = changes_unseen(dance, name)
     phrase = dance.phrase if is_counted(dance) else None
     return picture(order_strip(title, actions_of(dance, name), phrase, changes))

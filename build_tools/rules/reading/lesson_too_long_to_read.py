@@ -1,8 +1,8 @@
-"""A lesson prints no more than 600 words.
+"""A lesson has no more than 600 words to read through.
 
 It is read once over breakfast and glanced at in the hall. 600 words take about two and a half
-minutes and fit two sheets; what is longer is not read. Lines for easier and harder and the notes
-below are not counted.
+minutes; what is longer is not read. Lines for easier and harder and the notes below are not
+counted.
 
 Bad:
     a lesson of 740 words
@@ -18,7 +18,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.reading.lengths import words_at_most
-from build_tools.views.reading.lesson_text import NOT_PRINTED, lesson_words
+from build_tools.views.reading.lesson_text import NOT_READ_THROUGH, lesson_words
 from build_tools.views.words.plain_words import how_many
 from build_tools.views.written.unit_text import unit_text
 
@@ -28,20 +28,21 @@ SOURCE = (
     "the limit of 600 is common practice"
 )
 LIMIT = 600
-NOT_COUNTED = NOT_PRINTED | {"notes"}
+NOT_COUNTED = NOT_READ_THROUGH | {"notes"}
 
 
 def check(unit: Unit) -> Iterator[Finding]:
-    """Yield a finding for each lesson that prints more than 600 words."""
+    """Yield a finding for each lesson with more than 600 words to read through."""
     for lesson, (file, fields) in zip(unit.lessons, unit_text(unit).documents[1:], strict=True):
-        printed = "\n".join(one.text for one in fields if one.kind not in NOT_COUNTED)
-        if words_at_most(printed) <= LIMIT:
+        text = "\n".join(one.text for one in fields if one.kind not in NOT_COUNTED)
+        if words_at_most(text) <= LIMIT:
             continue
         number = lesson_words(lesson).words
         if number > LIMIT:
             yield Finding(
                 file,
                 ("lesson",),
-                f"lesson {lesson.number} prints {number} words, {number - LIMIT} more than {LIMIT}",
+                f"lesson {lesson.number} has {number} words to read through, {number - LIMIT} more "
+                f"than {LIMIT}",
                 f"cut {how_many(number - LIMIT, 'word')}, or move them to the notes below",
             )

@@ -43,3 +43,9 @@ def lesson_adds(unit: Unit, lesson: Lesson) -> LessonAdds:
 
 def _all(lesson: Lesson, names: Callable[[Step], tuple[str, ...]]) -> tuple[str, ...]:
     return tuple(dict.fromkeys(name for step in lesson.steps for name in names(step)))
+
+
+def drawn_first(unit: Unit, lesson: Lesson) -> str | None:
+    """The motif or development whose strip stands first on the lesson's page; None for none."""
+    adds = lesson_adds(unit, lesson)
+    return next(iter((*adds.motifs, *adds.developments)), None)

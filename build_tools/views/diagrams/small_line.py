@@ -10,6 +10,7 @@ from build_tools.views.diagrams.blocks import block, letter_tag
 from build_tools.views.diagrams.figure import Figure
 from build_tools.views.diagrams.hatch import hatches, letters_in_order
 from build_tools.views.diagrams.score import score_in_words
+from build_tools.views.diagrams.strip import StripSize
 from build_tools.views.diagrams.svg import drawing, el, line
 from build_tools.views.words.plain_words import listed
 
@@ -35,11 +36,20 @@ def small_line(dance: Dance, prefix: str, today: Collection[str] | None = None) 
                 pieces.append(_later(x, width))
             pieces.append(letter_tag(section.letter, x + width / 2, 3 + _HEIGHT / 2, 17))
         x += width
-    title = f"The dance: {' '.join(dance.form)}"
-    if today is not None:
-        title += f", today {listed(sorted(today))}"
+    title = line_title(dance, today)
     svg = drawing(title, WIDTH, _HEIGHT + 8, *pieces, kind="small-line")
     return Figure(title, svg, score_in_words(whole))
+
+
+def line_title(dance: Dance, today: Collection[str] | None = None) -> str:
+    """What the line shows."""
+    title = f"The dance: {' '.join(dance.form)}"
+    return title if today is None else f"{title}, today {listed(sorted(today))}"
+
+
+def line_size() -> StripSize:
+    """How large the line is drawn."""
+    return StripSize(_HEIGHT + 8, 1)
 
 
 def _later(x: float, width: float) -> str:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from fractions import Fraction
 
 from build_tools.model.dance import Action
@@ -23,7 +24,8 @@ from build_tools.views.diagrams.svg import (
     text_width,
     wrapped,
 )
-from build_tools.views.words.plain_words import action_in_words, action_label
+from build_tools.views.words.plain_words import action_in_words, action_label, name_in_words
+from build_tools.views.words.punctuation import capital
 
 WIDTH = 360
 _LEFT, _RIGHT = 34, 6
@@ -40,6 +42,33 @@ _ROW_COUNTS = (8, 12, 16, 4, 2)
 """Counts to a row, the best first; a row that holds every word is taken."""
 
 Row = list[tuple[Fraction, Action]]
+ChangeTold = tuple[float, float, list[str]]
+"""From where to where under the boxes, and what is new there, line by line."""
+
+
+@dataclass(frozen=True, slots=True)
+class StripSize:
+    """How large a strip is drawn: `WIDTH` wide, so high, in so many rows."""
+
+    height: float
+    rows: int
+
+
+def strip_size(actions: Sequence[Action], changes: Sequence[str] = ()) -> StripSize:
+    """The size of the strip that `order_strip` draws of the same."""
+    counts = _counts_to_a_row(actions)
+    rows = _rows(actions, counts)
+    per, first, height = (WIDTH - _LEFT - _RIGHT) / counts, 0, 0.0
+    for row in rows:
+        told = _changes_told(row, changes[first : first + len(row)], per)
+        height += (_HEAD if len(rows) > 1 else 0) + _ROW + _height_of(told)
+        first += len(row)
+    return StripSize(height, len(rows))
+
+
+def strip_title(name: str) -> str:
+    """What the strip of a motif or development shows."""
+    return f"{capital(name_in_words(name))}, move by move"
 
 
 def order_strip(
@@ -64,11 +93,11 @@ def order_strip(
             drawn.append(text(held, _LEFT, y + SMALL, SMALL))
             y += _HEAD
         drawn.append(_row(row, y, per, phrase, before))
-        words, height = _changes(row, changes[first : first + len(row)], y + _ROW, per)
-        drawn.append(words)
+        told_here = _changes_told(row, changes[first : first + len(row)], per)
+        drawn.append(_changes(told_here, y + _ROW))
         if row is rows[-1] and any(lasts):
             drawn.append(_key(y + _FLOOR + 6 + SMALL))
-        y += _ROW + height
+        y += _ROW + _height_of(told_here)
         before += row[-1][0] + row[-1][1].counts
         first += len(row)
     kind = "strip" if len(rows) == 1 else "strip long-strip"
@@ -91,9 +120,9 @@ def _moves_of(row: Row, before: int) -> str:
     return f"move {first}" if first == last else f"moves {first} to {last}"
 
 
-def _changes(row: Row, changes: Sequence[str], y: float, per: float) -> tuple[str, float]:
-    """What is new, under the actions it is new in; one line for neighbours that share it."""
-    pieces, most, at = [], 0, 0
+def _changes_told(row: Row, changes: Sequence[str], per: float) -> list[ChangeTold]:
+    """What is new, and over which actions; neighbours that share it share its lines."""
+    told, at = [], 0
     while at < len(changes):
         end = at + 1
         while end < len(changes) and changes[end] == changes[at]:
@@ -101,15 +130,24 @@ def _changes(row: Row, changes: Sequence[str], y: float, per: float) -> tuple[st
         if changes[at]:
             left = _LEFT + float(row[at][0]) * per
             right = _LEFT + float(row[end - 1][0] + row[end - 1][1].counts) * per
-            lines = wrapped(changes[at], right - left, SMALL, _MOST_WORD_LINES)
-            pieces.append(line(left + 3, y, right - 3, y, 1, kind="quiet"))
-            pieces += [
-                text(words, (left + right) / 2, y + SMALL + 3 + n * _WORD, SMALL, "middle", True)
-                for n, words in enumerate(lines)
-            ]
-            most = max(most, len(lines))
+            told.append((left, right, wrapped(changes[at], right - left, SMALL, _MOST_WORD_LINES)))
         at = end
-    return "".join(pieces), most * _WORD + 6 if most else 0
+    return told
+
+
+def _height_of(told: Sequence[ChangeTold]) -> float:
+    return max((len(lines) for _, _, lines in told), default=0) * _WORD + (6 if told else 0)
+
+
+def _changes(told: Sequence[ChangeTold], y: float) -> str:
+    pieces = []
+    for left, right, lines in told:
+        pieces.append(line(left + 3, y, right - 3, y, 1, kind="quiet"))
+        pieces += [
+            text(words, (left + right) / 2, y + SMALL + 3 + n * _WORD, SMALL, "middle", True)
+            for n, words in enumerate(lines)
+        ]
+    return "".join(pieces)
 
 
 def _counts_to_a_row(actions: Sequence[Action]) -> int:

@@ -6,6 +6,7 @@ A page's script does the same sum for the class of the day, in site_overrides/su
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import lru_cache
 
 USUAL_CLASS = 30
 """Pupils in a class where nothing else is said; common practice, no source."""
@@ -34,6 +35,7 @@ def group_size(grouping: str, pupils: int) -> int:
     return GROUP_SIZES[grouping]
 
 
+@lru_cache(maxsize=512)
 def groups(pupils: int, size: int) -> tuple[int, ...]:
     """The sizes of groups newly made, the larger first; together they are all the pupils.
 

@@ -1,4 +1,4 @@
-"""What is written in a lesson, field by field, and what of it is printed."""
+"""What is written in a lesson, field by field: what is printed, what a teacher reads through."""
 
 from __future__ import annotations
 
@@ -9,8 +9,10 @@ from build_tools.model.lesson import Lesson, LookAndTalk, Question, Step
 from build_tools.problem import FieldPath
 from build_tools.views.reading.ease import words
 
-NOT_PRINTED = frozenset({"easier", "harder"})
-"""Kinds of text that stay on the screen, behind a press."""
+NOT_PRINTED = frozenset({"focus"})
+"""Kinds of text that stay on the screen. The notes below are no field, and stay there too."""
+NOT_READ_THROUGH = frozenset({"easier", "harder"})
+"""Kinds of text that are turned to only where a pupil needs them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,19 +26,19 @@ class FieldText:
 
 @dataclass(frozen=True, slots=True)
 class LessonWords:
-    """The text printed of a lesson, a line for each field, and how many words it has."""
+    """The text of a lesson to read through, a line for each field, and how many words it has."""
 
     text: str
     words: int
 
 
 def lesson_words(lesson: Lesson) -> LessonWords:
-    """What is printed of `lesson`: all its fields but `easier`, `harder` and the notes below.
+    """What a teacher reads through: all fields but `easier`, `harder` and the notes below.
 
     Choices from a list, such as the phase, and names of motifs and sections are not counted.
     """
-    printed = (one.text for one in text_by_field(lesson) if one.kind not in NOT_PRINTED)
-    text = "\n".join(printed)
+    read = (one.text for one in text_by_field(lesson) if one.kind not in NOT_READ_THROUGH)
+    text = "\n".join(read)
     return LessonWords(text, len(words(text)))
 
 

@@ -18,6 +18,8 @@ def sentence(words: str) -> str:
 
 def quoted(words: str) -> str:
     """The same words between quote marks; what they quote themselves has single ones."""
+    if '"' not in words and "“" not in words and "”" not in words:
+        return f"“{words.strip()}”"
     closed = re.sub(r'(?<=\S)["”]', "’", words.strip())
     inside = re.sub(r'["“]', "‘", closed)
     return f"“{inside}”"

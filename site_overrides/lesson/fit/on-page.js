@@ -3,6 +3,7 @@
   const bank = (window.danceUnitBank ||= {});
   const form = (bank.fitForm ||= {});
   const SMALLEST = "11"; // points
+  const MORE = "more"; // than two sides
 
   form.onPage = (article) => {
     const { paper } = document.documentElement.dataset;
@@ -27,7 +28,7 @@
       for (const old of article.querySelectorAll(".sitting")) old.remove();
       if (two) turn(sittings);
       // two sittings say more than the lesson's size on paper was reckoned for
-      document.documentElement.dataset.paper = two ? SMALLEST : paper;
+      document.documentElement.dataset.paper = two && paper !== MORE ? SMALLEST : paper;
     };
 
     // steps that stood on one line stay on one line, as far as they follow one another

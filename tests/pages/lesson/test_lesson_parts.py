@@ -9,11 +9,12 @@ import pytest
 from build_tools.pages.lesson.lesson import lesson_page
 from build_tools.pages.lesson.lesson_covers import covers
 from build_tools.pages.lesson.lesson_moves import moves_view
-from build_tools.pages.lesson.lesson_steps import pace_in_words, step_views
+from build_tools.pages.lesson.lesson_steps import step_views
 from build_tools.pages.lesson.lesson_story import story_of
 from build_tools.pages.pieces.trouble import trouble_lines
 from build_tools.views.dance.coverage import HEADINGS, met
 from build_tools.views.dance.journey import journeys
+from build_tools.views.lesson.lesson_wording import pace_in_words
 from tests.support.sound_bank import real_bank, real_unit
 
 
@@ -79,7 +80,7 @@ def test_only_the_first_counted_step_tells_the_pace_and_none_where_there_is_no_b
 def test_each_part_tells_its_sound_after_what_is_danced() -> None:
     for unit in real_bank().units:
         for lesson in unit.lessons:
-            for row in moves_view(unit, lesson).parts:
+            for row in moves_view(unit, lesson, 4).parts:
                 section = unit.dance.sections[row.label.removeprefix("Part ")]
                 assert row.lines[-1] == f"Sound: {section.sound.what}"
                 assert len(row.lines) == len(section.danced) + 1

@@ -1,0 +1,146 @@
+"""The words that stand round an author's own on a lesson's page, on paper and on its card."""
+
+from __future__ import annotations
+
+from build_tools.model.lesson import Lesson, LookAndTalk, Question, Step
+from build_tools.model.unit import Unit
+from build_tools.movement.counts import figures
+from build_tools.views.lesson.shortening import can_be_shortened
+from build_tools.views.words.plain_words import listed, minutes_in_words
+
+DEFERENCE = "Your school’s risk assessment and your employer’s policy come before this page."
+EVERY_TIME = (
+    "Every time: floor clear and dry after lunch, hair tied, jewellery off or covered, never "
+    "socks alone, inhalers near, stop signal tried."
+)
+WAY_TO_TALK = "What to look for and ask: Look and talk, below"
+_LOOKERS = {
+    "yourself": "Each pupil looks back at their own dance",
+    "partner": "Partners look at each other",
+    "another pair": "Pairs look at another pair",
+    "another group": "Groups look at another group",
+    "half the class": "Half the class looks at the other half",
+    "whole class": "The whole class looks",
+}
+_PHASES = {
+    "recall": "dance it again",
+    "explore": "try things out",
+    "develop": "change it",
+    "rehearse": "practise",
+    "join": "join it up",
+}
+"""What kind of step it is in plain words, where the schema's word is one of the trade's."""
+_SHORT = "short_of_time"
+_TROUBLE = {
+    "stuck": "They are stuck",
+    "finished": "Some finish early",
+    "loud": "It gets loud",
+    "silly": "It gets silly",
+    "will_not_join": "One won’t join in",
+    _SHORT: "You are short of time",
+    "sound_fails": "The sound fails",
+    "lesson_lost": "The lesson is lost",
+}
+
+
+def phase_in_words(phase: str) -> str:
+    """What kind of step it is: practise, try things out."""
+    return _PHASES.get(phase, phase)
+
+
+def step_in_short(lesson: Lesson, number: int) -> str:
+    """The step of this number, from 1, in the lesson's short lines."""
+    return f"{number}.\N{NO-BREAK SPACE}{lesson.steps[number - 1].does}"
+
+
+def counts_of_step(unit: Unit, lesson: Lesson, step: Step) -> str | None:
+    """How many counts you count aloud; where it is the lesson's first such step, how fast too."""
+    if not step.counts:
+        return None
+    first = next(one for one in lesson.steps if one.counts)
+    return f"{figures(step.counts)}{pace_in_words(unit.dance.tempo) if step is first else ''}"
+
+
+def pace_in_words(tempo: int | None) -> str:
+    """How fast the counts go, by any clock that shows seconds; empty where there is no beat."""
+    return f", {round(tempo / 6)} in ten seconds" if tempo else ""
+
+
+def has_way_to_talk(lesson: Lesson, step: Step) -> bool:
+    """Whether the step is for looking and talking, and the lesson says further down what of."""
+    return lesson.look_and_talk is not None and step.phase == "look and talk"
+
+
+def answers_in_words(question: Question) -> str | None:
+    """Answers pupils may give, with a full stop at their end."""
+    words = "; ".join(question.answers)
+    if not words:
+        return None
+    return words if words.endswith((".", "?", "!")) else f"{words}."
+
+
+def looks_back_in_words(question: Question) -> str | None:
+    """The lesson that a question looks back to, in words."""
+    back = question.looks_back_to
+    return f"looks back to lesson {back}" if back else None
+
+
+def who_looks(talk: LookAndTalk) -> str:
+    """Who looks at whom."""
+    return _LOOKERS[talk.who]
+
+
+def what_comes_after(unit: Unit, lesson: Lesson) -> str:
+    """The heading over where the next lesson starts, or where the class goes from the last."""
+    place = unit.lessons.index(lesson)
+    if lesson is unit.lessons[-1]:
+        return "Where the class goes from here"
+    return f"Where lesson {unit.lessons[place + 1].number} starts"
+
+
+def looked_for_last_time(talk: LookAndTalk) -> str:
+    """What was looked for in the lesson before."""
+    return f"Last time you looked for {talk.looking_for.rstrip('.')}."
+
+
+def never_did(unit: Unit, lesson: Lesson) -> str:
+    """The question whether the lesson before was never taught."""
+    place = unit.lessons.index(lesson)
+    before = unit.lessons[place - 1].number if place else lesson.number - 1
+    return f"Never did lesson {before}? Start here:"
+
+
+def lesson_before(unit: Unit, lesson: Lesson) -> Lesson | None:
+    """The lesson before, if there is one."""
+    place = unit.lessons.index(lesson)
+    return unit.lessons[place - 1] if place else None
+
+
+def trouble_in_words(lesson: Lesson) -> tuple[tuple[str, str], ...]:
+    """A label and one line for each thing that can go wrong."""
+    return tuple(
+        (label, f"{lesson.trouble[key]}{_short(lesson) if key == _SHORT else ''}")
+        for key, label in _TROUBLE.items()
+        if key in lesson.trouble
+    )
+
+
+def _short(lesson: Lesson) -> str:
+    return f"{_left_out(lesson)}{_later(lesson)}"
+
+
+def _left_out(lesson: Lesson) -> str:
+    """Which steps the author's line on short time means, and the minutes that they save."""
+    waits = [n for n, step in enumerate(lesson.steps, start=1) if step.can_wait]
+    if not waits:
+        return ""
+    saved = minutes_in_words(sum(lesson.steps[n - 1].minutes for n in waits))
+    numbers = listed([str(number) for number in waits])
+    what = f"step {numbers}: it saves" if len(waits) == 1 else f"steps {numbers}: they save"
+    return f" That is {what} {saved}."
+
+
+def _later(lesson: Lesson) -> str:
+    """What can still be shortened by a teacher who notices after that."""
+    given = [f"step {one.step} by {one.minutes}" for one in can_be_shortened(lesson)]
+    return f" Later, shorten {listed(given)}." if given else ""

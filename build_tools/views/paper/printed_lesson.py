@@ -1,0 +1,354 @@
+"""What is printed of a lesson, part by part, in the order of the paper and in its very words.
+
+A test reads the browser's print and finds these words there, all of them and no others.
+The focus, the notes below, what the lesson covers and every way to another page stay on the screen.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from itertools import chain
+
+from build_tools.model.bank import Word
+from build_tools.model.lesson import Lesson, Next, Question, Step
+from build_tools.model.unit import Unit
+from build_tools.movement.development import actions_of
+from build_tools.views.dance.additions import drawn_first
+from build_tools.views.dance.moves_today import danced_today
+from build_tools.views.dance.parts_named import letters_in
+from build_tools.views.diagrams.small_line import line_size, line_title
+from build_tools.views.diagrams.strip import StripSize, strip_size, strip_title
+from build_tools.views.diagrams.strip_changes import changes_unseen
+from build_tools.views.lesson.grouping_in_words import grouping_in_words
+from build_tools.views.lesson.lesson_in_short import lesson_in_short
+from build_tools.views.lesson.lesson_wording import (
+    DEFERENCE,
+    EVERY_TIME,
+    WAY_TO_TALK,
+    answers_in_words,
+    counts_of_step,
+    has_way_to_talk,
+    lesson_before,
+    looked_for_last_time,
+    looks_back_in_words,
+    never_did,
+    phase_in_words,
+    step_in_short,
+    trouble_in_words,
+    what_comes_after,
+    who_looks,
+)
+from build_tools.views.lesson.timings import StepTime, step_times
+from build_tools.views.paper.typeface import Run
+from build_tools.views.words.plain_words import minutes_in_words
+from build_tools.views.words.punctuation import capital, kept_together, quoted, sentence
+from build_tools.views.words.words_needed import words_needed
+
+Runs = tuple[Run, ...]
+"""Words that run on from one to the next."""
+
+APART = 0.6
+"""The gap after what runs on in one line with other things, in sizes of its words."""
+_UNKNOWN_PLAIN = "about as long as words of dance are in plain words"
+"""Stands for what a bank's own vocabulary says of a word that a lesson teaches."""
+
+
+@dataclass(frozen=True, slots=True)
+class PrintedStep:
+    """One step: its heading and the time at its right, then what is said, done and asked."""
+
+    title: Run
+    phase: Run
+    """Left out in the smallest print."""
+    how: Run
+    time: str
+    say: str | None
+    task: Runs
+    rest: Runs
+
+
+@dataclass(frozen=True, slots=True)
+class PrintedTalk:
+    """Looking and talking."""
+
+    opening: Runs
+    asks: tuple[Runs, ...]
+    heading: Run | None
+    rows: tuple[Runs, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class PrintedLesson:
+    """A lesson as it is printed, from its title to the last line."""
+
+    title: str
+    place: str
+    lead: str
+    facts: Runs
+    caption: str
+    picture: StripSize
+    collect: tuple[str, ...]
+    short: tuple[tuple[str, str], ...]
+    """The lesson in short: from which minute to which, and what is done."""
+    run_in: Runs
+    """The lesson in short where it runs on in one paragraph; empty where each has its line."""
+    before: tuple[tuple[Runs, ...], ...]
+    """What comes before they move: sections, and the paragraphs of each."""
+    steps: tuple[PrintedStep, ...]
+    talk: PrintedTalk | None
+    not_dancing: Runs
+    trouble_heading: Run
+    trouble: tuple[Runs, ...]
+    change: Runs
+    words: Runs
+    deference: str
+
+
+def printed_lesson(
+    unit: Unit, lesson: Lesson, vocabulary: Mapping[str, Word] | None = None
+) -> PrintedLesson:
+    """What is printed of `lesson`.
+
+    Without the bank's `vocabulary`, a word that the lesson teaches and the unit does not explain
+    is taken to be explained in as many words as most are.
+    """
+    return PrintedLesson(
+        title=lesson.title,
+        place=f"Lesson {lesson.number} of {len(unit.lessons)}",
+        lead=lesson.pupils_make,
+        facts=(
+            Run(kept_together(minutes_in_words(lesson.minutes)), bold=True),
+            Run("in the hall."),
+            Run("You do not need to demonstrate.", bold=True),
+        ),
+        caption=_caption(unit, lesson),
+        picture=picture_size(unit, lesson),
+        collect=lesson.collect,
+        short=tuple(
+            (f"{line.start} to {line.end}", "; ".join(step_in_short(lesson, n) for n in line.steps))
+            for line in lesson_in_short(lesson)
+        ),
+        run_in=(),
+        before=tuple(_before(unit, lesson)),
+        steps=tuple(
+            _step(unit, lesson, step, number, time)
+            for number, (step, time) in enumerate(
+                zip(lesson.steps, step_times(lesson), strict=True), start=1
+            )
+        ),
+        talk=_talk(unit, lesson),
+        not_dancing=(_heading("Can’t dance today"), Run(lesson.not_dancing)),
+        trouble_heading=Run("What if …", bold=True),
+        trouble=tuple(_row(label, words) for label, words in trouble_in_words(lesson)),
+        change=_rows("Change it to fit your class", lesson.change.items(), capital),
+        words=_rows("Words for today", _explained(unit, lesson, vocabulary), str),
+        deference=DEFERENCE,
+    )
+
+
+def told_lists(unit: Unit, lesson: Lesson) -> tuple[Runs, Runs, Runs, Runs]:
+    """What is printed besides where there is room.
+
+    The moves made, who dances them when, the moves danced again, who dances those when.
+    """
+    made, again = danced_today(unit, lesson)
+    found: list[Runs] = []
+    for danced in (made, again):
+        found.append(_run_on((move.word, (move.does,)) for move in danced.moves))
+        found.append(
+            _run_on(
+                (f"Part {part.letter}", (*part.danced, f"Sound: {part.sound}"))
+                for part in danced.parts
+            )
+        )
+    return found[0], found[1], found[2], found[3]
+
+
+def printed_texts(printed: PrintedLesson) -> Iterator[str]:
+    """Every text that is printed of a lesson, but the lists of moves, in the order of the paper."""
+    yield from (printed.place, printed.title, printed.lead, printed.caption)
+    yield from _texts(printed.facts)
+    yield "What to get:"
+    yield from printed.collect
+    yield from chain.from_iterable(printed.short)
+    yield from _texts(chain.from_iterable(chain.from_iterable(printed.before)))
+    for step in printed.steps:
+        yield from (step.time, step.title.text, step.phase.text, step.how.text)
+        yield from (("Say", step.say) if step.say else ())
+        yield from _texts((*step.task, *step.rest))
+    if talk := printed.talk:
+        yield from _texts((*talk.opening, *chain.from_iterable(talk.asks)))
+        yield from _texts((talk.heading,) if talk.heading else ())
+        yield from _texts(chain.from_iterable(talk.rows))
+    yield from _texts((*printed.not_dancing, printed.trouble_heading))
+    yield from _texts(chain.from_iterable(printed.trouble))
+    yield from _texts((*printed.change, *printed.words))
+    yield printed.deference
+
+
+def printed_words(printed: PrintedLesson) -> int:
+    """How many words are printed of a lesson, the lists of moves apart."""
+    return sum(len(text.split()) for text in printed_texts(printed))
+
+
+def _texts(runs: Iterable[Run]) -> Iterator[str]:
+    return (run.text for run in runs if run.text)
+
+
+def _heading(words: str) -> Run:
+    return Run(f"{words}.", bold=True)
+
+
+def _label(words: str) -> Run:
+    return Run(words, bold=True, gap=0.15)
+
+
+def _row(label: str, words: str) -> Runs:
+    return Run(f"{label}:", bold=True), Run(words)
+
+
+def _rows(heading: str, rows: Iterable[tuple[str, str]], shown: Callable[[str], str]) -> Runs:
+    """Rows that run on after their heading; nothing where there are none."""
+    found = tuple(chain.from_iterable(_row(shown(label), words) for label, words in rows))
+    return (_heading(heading), *found) if found else ()
+
+
+def picture_size(unit: Unit, lesson: Lesson) -> StripSize:
+    """How large the drawing of what is made today is, in the drawing's own units."""
+    name = drawn_first(unit, lesson)
+    if name is None:
+        return line_size()
+    return strip_size(actions_of(unit.dance, name), changes_unseen(unit.dance, name))
+
+
+def _caption(unit: Unit, lesson: Lesson) -> str:
+    name = drawn_first(unit, lesson)
+    if name is not None:
+        return strip_title(name)
+    parts = [
+        part
+        for step in lesson.steps
+        for part in (*step.makes, *step.joins, *step.dances, *step.shows)
+    ]
+    return line_title(unit.dance, letters_in(unit.dance, parts))
+
+
+def _before(unit: Unit, lesson: Lesson) -> Iterator[tuple[Runs, ...]]:
+    """What comes before they move: in the classroom, checks, the story so far."""
+    if lesson.classroom_first:
+        lines = (Run(line) for line in lesson.classroom_first)
+        yield ((_heading("In the classroom first"), *lines),)
+    checks = (Run(line) for line in (*lesson.safety, EVERY_TIME))
+    yield ((_heading("Before they move"), *checks),)
+    story = tuple(_story(unit, lesson))
+    if story:
+        yield ((_heading("The story so far"), *story[0]), *story[1:])
+
+
+def _story(unit: Unit, lesson: Lesson) -> Iterator[Runs]:
+    if lesson.story_so_far:
+        yield (Run(lesson.story_so_far),)
+    before = lesson_before(unit, lesson)
+    if before and before.look_and_talk and before.look_and_talk.next:
+        talk, start = before.look_and_talk, before.look_and_talk.next
+        looked_for = (Run(looked_for_last_time(talk)),)
+        rows = (
+            *_row("If you saw it", sentence(start.seen)),
+            *_row("If not yet", sentence(start.not_yet)),
+        )
+        if lesson.story_so_far:
+            yield looked_for
+            yield rows
+        else:
+            yield looked_for + rows
+    if lesson.never_did_last:
+        yield (
+            Run(never_did(unit, lesson), bold=True),
+            Run(sentence(lesson.never_did_last)),
+        )
+
+
+def _step(unit: Unit, lesson: Lesson, step: Step, number: int, time: StepTime) -> PrintedStep:
+    into = f" · say {quoted(step.into)}" if step.into else ""
+    return PrintedStep(
+        title=Run(f"{number}. {step.does}", bold=True),
+        phase=Run(f"· {phase_in_words(step.phase)}"),
+        how=Run(f"· {capital(grouping_in_words(step.grouping))}{into}"),
+        time=f"{time.start} to {time.end} min",
+        say=quoted(step.say) if step.say else None,
+        task=(_label("They"), Run(step.task, gap=APART)),
+        rest=tuple(_rest(unit, lesson, step)),
+    )
+
+
+def _rest(unit: Unit, lesson: Lesson, step: Step) -> Iterator[Run]:
+    """What runs on after a step's task."""
+    if step.look_for:
+        yield from _labelled("Look for", step.look_for)
+    for question in step.ask:
+        yield from _question(question)
+    if has_way_to_talk(lesson, step):
+        yield Run(WAY_TO_TALK, gap=APART)
+    if counts := counts_of_step(unit, lesson, step):
+        yield from _labelled("Counts", counts)
+    if step.easier:
+        yield from _labelled("Easier", step.easier)
+    if step.harder:
+        yield from _labelled("Harder", step.harder)
+
+
+def _labelled(label: str, words: str) -> Runs:
+    return _label(label), Run(words, gap=APART)
+
+
+def _question(question: Question) -> Runs:
+    back, answers = looks_back_in_words(question), answers_in_words(question)
+    return (
+        _label("Ask"),
+        Run(question.question, bold=True),
+        *([Run(f"({back})")] if back else []),
+        *([Run(f"They may say: {answers}")] if answers else []),
+        Run("", gap=APART),
+    )
+
+
+def _talk(unit: Unit, lesson: Lesson) -> PrintedTalk | None:
+    talk = lesson.look_and_talk
+    if talk is None:
+        return None
+    after = talk.next
+    return PrintedTalk(
+        opening=(
+            _heading("Look and talk"),
+            Run(f"{who_looks(talk)}. They look at {talk.at}."),
+            _label("Look for"),
+            Run(sentence(talk.looking_for)),
+        ),
+        asks=tuple(_question(question) for question in talk.questions),
+        heading=_heading(what_comes_after(unit, lesson)) if after else None,
+        rows=_seen_or_not(after) if after else (),
+    )
+
+
+def _seen_or_not(start: Next) -> tuple[Runs, Runs]:
+    return (
+        _row("If you saw it", sentence(start.seen)),
+        _row("If not yet", sentence(start.not_yet)),
+    )
+
+
+def _explained(
+    unit: Unit, lesson: Lesson, vocabulary: Mapping[str, Word] | None
+) -> Iterator[tuple[str, str]]:
+    known = words_needed(unit, lesson, vocabulary or {})
+    yield from ((meaning.word, meaning.plain) for meaning in known)
+    if vocabulary is None:
+        explained = {meaning.word.casefold() for meaning in known}
+        for word in dict.fromkeys(word for step in lesson.steps for word in step.teaches):
+            if word.casefold() not in explained:
+                yield word, _UNKNOWN_PLAIN
+
+
+def _run_on(rows: Iterable[tuple[str, Sequence[str]]]) -> Runs:
+    return tuple(chain.from_iterable(_row(f"· {label}", "; ".join(words)) for label, words in rows))
