@@ -159,7 +159,7 @@ def second_make(asked: Asked, making: Making) -> TimedStep:
         grouping="pairs", into="Turn to the person nearest you. One over makes a three.",
         intensity="steady", counts=section_counts(asked, making),
         say="Wait in stillness, then go on one.",
-        task=f"Dance the moves together, then one partner and then the other. That makes {part}. "
+        task=f"Dance the moves together, then take turns. That makes {part}. "
         "Say the words to remember it.",
         look_for="Whoever waits is still.",
         makes=[making.letter],

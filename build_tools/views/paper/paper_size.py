@@ -12,13 +12,8 @@ from dataclasses import dataclass
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
-from build_tools.views.paper.printed_lesson import (
-    PrintedLesson,
-    picture_size,
-    printed_lesson,
-    printed_words,
-    told_lists,
-)
+from build_tools.views.paper.printed import PrintedLesson, printed_words
+from build_tools.views.paper.printed_lesson import picture_size, printed_lesson, told_lists
 from build_tools.views.paper.sides import MOST_SIDES, Part, Setting, laid_out, sides, with_turn
 from build_tools.views.paper.two_sittings import (
     in_two_sittings,

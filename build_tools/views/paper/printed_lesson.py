@@ -7,7 +7,6 @@ The focus, the notes below, what the lesson covers and every way to another page
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from itertools import chain
 
 from build_tools.model.bank import Word
@@ -40,6 +39,7 @@ from build_tools.views.lesson.lesson_wording import (
     who_looks,
 )
 from build_tools.views.lesson.timings import StepTime, step_times
+from build_tools.views.paper.printed import PrintedLesson, PrintedStep, PrintedTalk
 from build_tools.views.paper.typeface import Run
 from build_tools.views.words.plain_words import minutes_in_words
 from build_tools.views.words.punctuation import capital, kept_together, quoted, sentence
@@ -52,57 +52,6 @@ APART = 0.6
 """The gap after what runs on in one line with other things, in sizes of its words."""
 _UNKNOWN_PLAIN = "about as long as words of dance are in plain words"
 """Stands for what a bank's own vocabulary says of a word that a lesson teaches."""
-
-
-@dataclass(frozen=True, slots=True)
-class PrintedStep:
-    """One step: its heading and the time at its right, then what is said, done and asked."""
-
-    title: Run
-    phase: Run
-    """Left out in the smallest print."""
-    how: Run
-    time: str
-    say: str | None
-    task: Runs
-    rest: Runs
-
-
-@dataclass(frozen=True, slots=True)
-class PrintedTalk:
-    """Looking and talking."""
-
-    opening: Runs
-    asks: tuple[Runs, ...]
-    heading: Run | None
-    rows: tuple[Runs, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class PrintedLesson:
-    """A lesson as it is printed, from its title to the last line."""
-
-    title: str
-    place: str
-    lead: str
-    facts: Runs
-    caption: str
-    picture: StripSize
-    collect: tuple[str, ...]
-    short: tuple[tuple[str, str], ...]
-    """The lesson in short: from which minute to which, and what is done."""
-    run_in: Runs
-    """The lesson in short where it runs on in one paragraph; empty where each has its line."""
-    before: tuple[tuple[Runs, ...], ...]
-    """What comes before they move: sections, and the paragraphs of each."""
-    steps: tuple[PrintedStep, ...]
-    talk: PrintedTalk | None
-    not_dancing: Runs
-    trouble_heading: Run
-    trouble: tuple[Runs, ...]
-    change: Runs
-    words: Runs
-    deference: str
 
 
 def printed_lesson(
@@ -163,37 +112,6 @@ def told_lists(unit: Unit, lesson: Lesson) -> tuple[Runs, Runs, Runs, Runs]:
             )
         )
     return found[0], found[1], found[2], found[3]
-
-
-def printed_texts(printed: PrintedLesson) -> Iterator[str]:
-    """Every text that is printed of a lesson, but the lists of moves, in the order of the paper."""
-    yield from (printed.place, printed.title, printed.lead, printed.caption)
-    yield from _texts(printed.facts)
-    yield "What to get:"
-    yield from printed.collect
-    yield from chain.from_iterable(printed.short)
-    yield from _texts(chain.from_iterable(chain.from_iterable(printed.before)))
-    for step in printed.steps:
-        yield from (step.time, step.title.text, step.phase.text, step.how.text)
-        yield from (("Say", step.say) if step.say else ())
-        yield from _texts((*step.task, *step.rest))
-    if talk := printed.talk:
-        yield from _texts((*talk.opening, *chain.from_iterable(talk.asks)))
-        yield from _texts((talk.heading,) if talk.heading else ())
-        yield from _texts(chain.from_iterable(talk.rows))
-    yield from _texts((*printed.not_dancing, printed.trouble_heading))
-    yield from _texts(chain.from_iterable(printed.trouble))
-    yield from _texts((*printed.change, *printed.words))
-    yield printed.deference
-
-
-def printed_words(printed: PrintedLesson) -> int:
-    """How many words are printed of a lesson, the lists of moves apart."""
-    return sum(len(text.split()) for text in printed_texts(printed))
-
-
-def _texts(runs: Iterable[Run]) -> Iterator[str]:
-    return (run.text for run in runs if run.text)
 
 
 def _heading(words: str) -> Run:

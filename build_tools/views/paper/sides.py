@@ -12,13 +12,8 @@ from itertools import chain
 
 from build_tools.views.diagrams.strip import WIDTH as DRAWN_WIDE
 from build_tools.views.paper.columns import Piece, in_two_columns, left_over
-from build_tools.views.paper.printed_lesson import (
-    APART,
-    PrintedLesson,
-    PrintedStep,
-    PrintedTalk,
-    Runs,
-)
+from build_tools.views.paper.printed import PrintedLesson, PrintedStep, PrintedTalk
+from build_tools.views.paper.printed_lesson import APART, Runs
 from build_tools.views.paper.typeface import Run, lines, width
 
 MOST_SIDES = 2

@@ -23,7 +23,8 @@ from build_tools.views.paper.paper_size import (
     on_paper,
     too_long,
 )
-from build_tools.views.paper.printed_lesson import printed_lesson, printed_words, told_lists
+from build_tools.views.paper.printed import printed_words
+from build_tools.views.paper.printed_lesson import printed_lesson, told_lists
 from build_tools.views.paper.sides import laid_out, sides
 from tests.agreement.made_lessons import made
 from tests.support.sound_bank import real_bank, real_unit
