@@ -42,6 +42,14 @@ def _parts(name: str) -> tuple[frozenset[str], ...]:
     return (*(frozenset((word,)) for word in others), frozenset((last, f"{last}s")))
 
 
+def holds_word(text: str, word: str) -> bool:
+    """Whether a word or a name stands in a text as it is."""
+    parts = [one.form for one in read(word).words]
+    forms_in = [one.form for one in read(text).words]
+    starts = range(len(forms_in) - len(parts) + 1)
+    return any(forms_in[at : at + len(parts)] == parts for at in starts)
+
+
 def danced_by_name(text: str, name: str) -> str | None:
     """Where the text has pupils dance what is called `name`; None where it only uses the word."""
     reading = read(text)

@@ -94,13 +94,16 @@ class Saying:
         """The first place where the text speaks of it, in whatever way."""
         return self._first(text, _in_any_way)
 
-    def all_in(self, text: str | None) -> tuple[Said, ...]:
-        """Every place where the text says it and means it, in the order of the text."""
+    def all_in(self, text: str | None, meant: bool = True) -> tuple[Said, ...]:
+        """Every place where the text says it, in the order of the text.
+
+        With `meant`, only those where it is neither denied nor only likened.
+        """
         if not text:
             return ()
         reading = read(text)
         found = sorted(set(self._matches(reading)))
-        return tuple(_said(reading, words) for words in found if _meant(reading, words))
+        return tuple(_said(reading, one) for one in found if not meant or _meant(reading, one))
 
     def in_any(self, texts: Iterable[str | None]) -> bool:
         """Whether one of the texts says it."""

@@ -17,7 +17,8 @@ from build_tools.model.dance import Section
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_structure import says_left_out, text_of, word_in
+from build_tools.sentences.left_out import left_out
+from build_tools.sentences.own_names import holds_word
 from build_tools.views.dance.progress import held, progress, sources, steps_in_order
 
 GRADE: Grade = "question"
@@ -55,7 +56,7 @@ def _in_open_section(unit: Unit, name: str) -> bool:
         if section.danced:
             continue
         text = _written(section)
-        if any(word_in(word, text) for word in called):
+        if any(holds_word(text, word) for word in called):
             return True
         for _, _, step in steps_in_order(unit):
             if name in (*step.makes, *step.develops, *step.dances) and letter in (
@@ -77,8 +78,7 @@ def _written(section: Section) -> str:
 def _said_to_go(unit: Unit, name: str) -> bool:
     called = name.replace("-", " ")
     for _, _, step in steps_in_order(unit):
-        text = text_of(step)
-        names = (*step.makes, *step.develops, *step.dances)
-        if says_left_out(text) and (name in names or word_in(called, text)):
+        named = name in (*step.makes, *step.develops, *step.dances)
+        if any(left_out(text, called, named) for text in (step.say, step.task)):
             return True
     return False

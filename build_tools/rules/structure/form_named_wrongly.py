@@ -16,14 +16,28 @@ Good:
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
 
 from build_tools.model.dance import Dance
 from build_tools.model.unit import Unit
 from build_tools.movement import forms
 from build_tools.movement.development import roots
-from build_tools.problem import Grade
+from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
+from build_tools.sentences.forms_named import (
+    ARCH,
+    BINARY,
+    CUMULATIVE,
+    PALINDROME,
+    RONDO,
+    TERNARY,
+    VARIATIONS,
+    VERSE_AND_CHORUS,
+    letters_said,
+    parts_said,
+)
+from build_tools.sentences.sayings import Saying
 from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
@@ -39,36 +53,51 @@ _READ = ("summary", "idea", "words", "say", "task", "does", "title", "focus", "p
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for the first text that names each form which the letters are not."""
-    dance, text = unit.dance, unit_text(unit)
-    named = [name for name in _FORMS if name in text.lower]
-    if not named or any(_FORMS[name](dance) for name in named):
-        return
+    dance = unit.dance
     if dance.order_choice and not _each_comes_once(dance):
         return
-    if dance.order_choice and "theme and variations" in named:
+    found = _named(unit)
+    right = any(form.fits(dance) for form in found)
+    for form, (file, path) in found.items():
+        if right or (dance.order_choice and form.said == "theme and variations"):
+            continue
+        yield _finding(dance, file, path, form.said)
+    for path, said in _in_figures(unit):
+        yield _finding(dance, unit.file, path, said)
+
+
+def _named(unit: Unit) -> dict[_Form, tuple[str, FieldPath]]:
+    """The forms that texts name, each with the first place."""
+    text = unit_text(unit)
+    found = {}
+    for form in _FORMS:
+        first = next(iter(text.saying(form.words, _READ)), None)
+        if first is not None:
+            found[form] = (first.file, first.field.path)
+    return found
+
+
+def _in_figures(unit: Unit) -> Iterator[tuple[FieldPath, str]]:
+    """What title and summary say of the letters or of how many parts there are."""
+    dance = unit.dance
+    if dance.order_choice:
         return
+    for field, text in (("title", unit.title), ("summary", unit.summary)):
+        letters, parts = letters_said(text), parts_said(text)
+        if letters and letters != dance.form:
+            yield (field,), f"the form {' '.join(letters)}"
+        elif parts is not None and parts not in (len(dance.form), len(set(dance.form))):
+            yield (field,), f"a dance of {parts} parts"
+
+
+def _finding(dance: Dance, file: str, path: FieldPath, said: str) -> Finding:
     letters = " ".join(dance.form)
-    for name in named:
-        found = next(
-            (
-                (file, field)
-                for file, fields in text.documents
-                for field in fields
-                if field.kind in _READ
-                and name in field.text.lower()
-                and f"not a {name}" not in field.text.lower()
-            ),
-            None,
-        )
-        if found:
-            file, field = found
-            said = _SAID.get(name, f"a {name}")
-            yield Finding(
-                file,
-                field.path,
-                f"the words name {said}, but `form` is {letters}: {forms.name(dance.form)}",
-                f"leave the name out, or order the sections of {letters} as {said} has them",
-            )
+    return Finding(
+        file,
+        path,
+        f"the words name {said}, but `form` is {letters}: {forms.name(dance.form)}",
+        f"leave the name out, or order the sections of {letters} as {said} has them",
+    )
 
 
 def _each_comes_once(dance: Dance) -> bool:
@@ -93,18 +122,31 @@ def _is_variations(dance: Dance) -> bool:
     return rest <= theme
 
 
-_FORMS: Mapping[str, Callable[[Dance], bool]] = {
-    "rondo": lambda dance: forms.is_rondo(dance.form),
-    "ternary": lambda dance: forms.is_ternary(dance.form),
-    "binary form": lambda dance: forms.is_binary(dance.form),
-    "cumulative form": lambda dance: forms.is_cumulative(dance.form),
-    "arch form": lambda dance: forms.is_palindrome(dance.form) or forms.is_ternary(dance.form),
-    "palindrome": lambda dance: forms.is_palindrome(dance.form) or forms.is_ternary(dance.form),
-    "theme and variations": _is_variations,
-}
-"""Names as they stand in a text. Binary and arch alone may mean numbers or a bent back."""
-_SAID = {
-    "ternary": "a ternary form",
-    "arch form": "an arch form",
-    "theme and variations": "theme and variations",
-}
+def _comes_between(form: Sequence[str]) -> bool:
+    """Whether one section comes back every other time: verse, chorus, verse, chorus."""
+    return any(len(form) > 3 and len(set(form[at::2])) == 1 for at in (0, 1))
+
+
+def _is_there_and_back(dance: Dance) -> bool:
+    return forms.is_palindrome(dance.form) or forms.is_ternary(dance.form)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Form:
+    """A form: how it is called, how texts say it, and whether a dance has it."""
+
+    said: str
+    words: Saying
+    fits: Callable[[Dance], bool]
+
+
+_FORMS = (
+    _Form("a rondo", RONDO, lambda dance: forms.is_rondo(dance.form)),
+    _Form("a ternary form", TERNARY, lambda dance: forms.is_ternary(dance.form)),
+    _Form("a binary form", BINARY, lambda dance: forms.is_binary(dance.form)),
+    _Form("a cumulative form", CUMULATIVE, lambda dance: forms.is_cumulative(dance.form)),
+    _Form("an arch form", ARCH, _is_there_and_back),
+    _Form("a palindrome", PALINDROME, _is_there_and_back),
+    _Form("theme and variations", VARIATIONS, _is_variations),
+    _Form("verse and chorus", VERSE_AND_CHORUS, lambda dance: _comes_between(dance.form)),
+)

@@ -2,7 +2,8 @@
 
 A motif that is fixed before anyone has tried things out is the first idea that came, or the
 teacher's. Finding may also be trying out inside the step itself, dancing what was learned before,
-improvising, or altering what the teacher brings.
+improvising, or altering what the teacher brings. A step with `phase: explore` that tells every move
+and asks for nothing to be tried is no finding.
 
 Bad:
     lesson 1: warm-up, then a step with makes: [gust]
@@ -19,7 +20,7 @@ from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_structure import says_search, text_of
+from build_tools.sentences.finding_out import SEARCHES, TELLS_EXACTLY
 from build_tools.views.dance.progress import comes_ready, steps_in_order
 
 GRADE: Grade = "question"
@@ -48,12 +49,15 @@ def check(unit: Unit) -> Iterator[Finding]:
 
 
 def _finds(dance: Dance, step: Step) -> bool:
-    if step.phase in ("explore", "recall"):
-        return True
     if any(name in dance.motifs and comes_ready(dance, name) for name in step.dances):
         return True
     if any(
         name in dance.sections and dance.sections[name].kind == "improvised" for name in step.dances
     ):
         return True
-    return step.phase != "warm-up" and says_search(text_of(step))
+    told = (step.say, step.task, *(question.question for question in step.ask))
+    if step.phase == "warm-up":
+        return False
+    if SEARCHES.in_any(told) or step.phase == "recall":
+        return True
+    return step.phase == "explore" and not TELLS_EXACTLY.in_any(told)

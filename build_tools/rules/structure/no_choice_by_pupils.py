@@ -17,7 +17,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_structure import says_choice, says_learned, text_of
+from build_tools.sentences.finding_out import DECIDES, HANDED_ON
 from build_tools.views.dance.progress import steps_in_order
 from build_tools.views.words.plain_words import how_many
 
@@ -32,11 +32,12 @@ def check(unit: Unit) -> Iterator[Finding]:
         return
     if any(section.kind == "improvised" for section in dance.sections.values()):
         return
-    if any(says_choice(text_of(step)) for _, _, step in steps_in_order(unit)):
+    steps = (step for _, _, step in steps_in_order(unit))
+    if DECIDES.in_any(text for step in steps for text in (step.into, step.say, step.task)):
         return
     ideas = (motif.idea for motif in dance.motifs.values())
     told = (unit.title, unit.summary, unit.notes, unit.stimulus.what, *ideas)
-    if any(says_learned(text.lower()) for text in told):
+    if HANDED_ON.in_any(told):
         return
     yield Finding(
         unit.file,

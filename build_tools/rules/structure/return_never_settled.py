@@ -21,7 +21,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.development import roots
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_structure import says_returning, step_says_returning
+from build_tools.sentences.returning import STEP_SAYS_HOW, says_how_it_returns
 from build_tools.views.dance.progress import steps_in_order
 
 GRADE: Grade = "question"
@@ -36,12 +36,10 @@ def check(unit: Unit) -> Iterator[Finding]:
         places = [str(n) for n, one in enumerate(dance.form, start=1) if one == letter]
         if len(places) < 2 or _is_let_be(dance, section):
             continue
-        if any(says_returning(text.lower()) for text in _texts(unit, letter)):
+        if any(map(says_how_it_returns, _texts(unit, letter))):
             continue
         if any(
-            step_says_returning(step)
-            for _, _, step in steps_in_order(unit)
-            if _dances_it_again(step, letter)
+            _says_how(step) for _, _, step in steps_in_order(unit) if _dances_it_again(step, letter)
         ):
             continue
         yield Finding(
@@ -74,6 +72,11 @@ def _texts(unit: Unit, letter: str) -> Iterator[str]:
         yield choice.what
     for part in dance.ending:
         yield part.does
+
+
+def _says_how(step: Step) -> bool:
+    texts = (step.say, step.task, *(question.question for question in step.ask))
+    return any(map(says_how_it_returns, texts)) or STEP_SAYS_HOW.in_any(texts)
 
 
 def _dances_it_again(step: Step, letter: str) -> bool:
