@@ -9,11 +9,11 @@ import pytest
 from build_tools.sentences.trade_words import (
     HARD_WORDS,
     PUPILS_WORDS,
-    SAME_IDEA,
     covered,
     in_sight,
     trade_words_in,
 )
+from build_tools.sentences.same_idea import SAME_IDEA
 from build_tools.source.yaml_reader import read_yaml
 
 WORDS = Path(__file__).parents[2] / "content" / "vocabulary" / "words.yml"

@@ -1,7 +1,8 @@
 """A unit uses one word for one idea.
 
 Where the same thing is "unison" on one page and "synchronised" on the next, a class looks for the
-difference. Pupils' own words are welcome once the two have been put side by side in `words`.
+difference. Pupils' own words are welcome once the two have been put side by side: in `words`, or in
+the line that brings the second.
 
 Bad:
     lesson 1, say: Dance it in unison. Lesson 2, say: Be synchronised.
@@ -14,10 +15,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from build_tools.model.unit import Unit
-from build_tools.problem import FieldPath, Grade
+from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.trade_words import SAME_IDEA
-from build_tools.views.written.unit_text import unit_text
+from build_tools.sentences.same_idea import SAME_IDEA, put_side_by_side
+from build_tools.sentences.sayings import Saying
+from build_tools.views.written.unit_text import Found, UnitText, unit_text
 
 GRADE: Grade = "note"
 SOURCE = "common practice, no source"
@@ -27,31 +29,31 @@ def check(unit: Unit) -> Iterator[Finding]:
     """Yield a note for each pair of words for one idea, at the first use of the second word."""
     text = unit_text(unit)
     for word, others in SAME_IDEA:
-        if word.split()[0] not in text.words or word not in text.lower:
+        uses = [found for found in text.saying(others) if _in_a_lesson(found)]
+        if not uses or not _is_used(text, word):
             continue
-        for other in others:
-            if other.split()[0] not in text.words or other not in text.lower:
-                continue
-            if _side_by_side(unit, word, other):
-                continue
-            place = _first_use(unit, other)
-            if place and _first_use(unit, word):
-                yield Finding(
-                    *place,
-                    f"`{other}` here and `{word}` elsewhere in the unit say the same",
-                    f"write `{word}` in both places, or put the two side by side in `words`",
-                )
+        explained = any(put_side_by_side(found.field.text, word) for found in uses)
+        if explained or _side_by_side(unit, word, others):
+            continue
+        first = uses[0]
+        yield Finding(
+            first.file,
+            first.field.path,
+            f"`{first.said.text}` here and `{word}` elsewhere in the unit say the same",
+            f"write `{word}` in both places, or put the two side by side in `words`",
+        )
 
 
-def _first_use(unit: Unit, word: str) -> tuple[str, FieldPath] | None:
-    for file, fields in unit_text(unit).documents[1:]:
-        for one in fields:
-            if one.path and one.kind != "words" and word in one.text.lower():
-                return file, one.path
-    return None
+def _is_used(text: UnitText, word: str) -> bool:
+    """Whether some lesson has the word itself, outside its list of words."""
+    return any(_in_a_lesson(found) for found in text.saying(Saying(word)))
 
 
-def _side_by_side(unit: Unit, word: str, other: str) -> bool:
+def _in_a_lesson(found: Found) -> bool:
+    return found.document > 0 and bool(found.field.path) and found.field.kind != "words"
+
+
+def _side_by_side(unit: Unit, word: str, others: Saying) -> bool:
     entries = (unit.words, *(lesson.words for lesson in unit.lessons))
-    lines = (f"{w} {plain}".lower() for words in entries for w, plain in words.items())
-    return any(word in line and other in line for line in lines)
+    lines = (f"{w}: {plain}" for words in entries for w, plain in words.items())
+    return any(word in line.lower() and others.mentioned(line) for line in lines)
