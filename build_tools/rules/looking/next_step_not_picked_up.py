@@ -16,10 +16,12 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator
 
+from build_tools.model.dance import Motif
 from build_tools.model.lesson import Lesson, Next, Step
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.sentences.going_back import one_move_alone, promised_otherwise, says_alone
 from build_tools.sentences.wording_looking import telling_words
 from build_tools.views.dance.progress import held, inside, names_in, progress
 from build_tools.views.words.parts_said import NamedPart, first_made, parts_said
@@ -48,6 +50,8 @@ def check(unit: Unit) -> Iterator[Finding]:
             for field, parts in named.items()
             for message, help_ in _astray(unit, field, parts, following)
         ]
+        if not told:
+            told = list(_promised(unit, lesson, talk.next.seen, following))
         yield from told
         if not told and not any(named.values()) and not _goes_on(unit, talk.next, following):
             number = min(OPENING, len(following.steps))
@@ -89,6 +93,45 @@ def _astray(
             f"put a recall step with `{said}` at the start of lesson {number}, or name what it "
             "starts from",
         )
+
+
+def _promised(unit: Unit, lesson: Lesson, seen: str, following: Lesson) -> Iterator[Finding]:
+    """Yield a finding where `seen` lets the lesson start in a way in which it does not start."""
+    opening = following.steps[:OPENING]
+    told = [text for step in opening for text in _told(step)]
+    said = promised_otherwise(seen, told)
+    if said is None and not says_alone(told):
+        said = next(
+            (
+                move
+                for name, motif in unit.dance.motifs.items()
+                if (move := one_move_alone(seen, (name,), _moves(motif)))
+            ),
+            None,
+        )
+    if said is not None:
+        yield Finding(
+            lesson.file,
+            ("look_and_talk", "next", "seen"),
+            f"`seen` lets lesson {following.number} start from `{said}`, but none of its first "
+            f"{len(opening)} steps does",
+            f"write in `seen` how lesson {following.number} starts, or start it so",
+        )
+
+
+def _moves(motif: Motif) -> tuple[str, ...]:
+    return tuple(action.word for action in motif.actions if action.word)
+
+
+def _told(step: Step) -> Iterator[str]:
+    """What the step says of itself: its words, its grouping, and whether it makes or shows."""
+    yield from (step.does, step.task, f"in {step.grouping}")
+    yield from (text for text in (step.into, step.say) if text)
+    yield from (question.question for question in step.ask)
+    if step.makes:
+        yield "make a new motif"
+    if step.shows or step.phase == "show":
+        yield "show it to the others"
 
 
 def _goes_on(unit: Unit, next_: Next, following: Lesson) -> bool:

@@ -17,7 +17,7 @@ from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_structure import says_earlier, text_of
+from build_tools.sentences.going_back import dances_again
 from build_tools.views.dance.progress import inside, progress
 from build_tools.views.words.parts_said import first_made, parts_said
 
@@ -50,7 +50,7 @@ def _goes_back(unit: Unit, lesson: Lesson, step: Step) -> bool:
     names = inside(unit.dance, (*step.dances, *step.joins, *step.shows))
     if any(place.lesson < lesson.number for name in names for place in ways[name].made[:1]):
         return True
-    if step.phase == "recall" and not names and says_earlier(text_of(step)):
+    if any(_dances_again(unit, lesson, text) for text in (step.say, step.task)):
         return True
     if step.phase not in ("warm-up", "recall", "rehearse", "join"):
         return False
@@ -58,3 +58,19 @@ def _goes_back(unit: Unit, lesson: Lesson, step: Step) -> bool:
     return any(
         (made := first_made(unit, one.parts)) and made.lesson < lesson.number for one in said
     )
+
+
+def _dances_again(unit: Unit, lesson: Lesson, text: str | None) -> bool:
+    """Whether the words have pupils dance what was made in an earlier lesson."""
+    ways, dance = progress(unit), unit.dance
+    earlier = [
+        name
+        for name in (*dance.motifs, *dance.developments)
+        if (made := ways[name].made) and made[0].lesson < lesson.number
+    ]
+    moves = [
+        tuple(action.word for action in dance.motifs[name].actions if action.word)
+        for name in earlier
+        if name in dance.motifs
+    ]
+    return dances_again(text, earlier, moves)
