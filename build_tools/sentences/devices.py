@@ -6,7 +6,8 @@ from build_tools.sentences.reading import read
 from build_tools.sentences.sayings import Saying
 
 _MOTIF = {
-    "motif": "motif move moves movement phrase dance dancing sequence film action order pattern steps "
+    "motif": "motif move moves movement phrase dance dancing sequence film action order pattern "
+    "steps "
     "it them row wave card",
     "one": "move movement action shape count card step moves actions one word",
     "first": "first start beginning front top opening",
@@ -79,7 +80,8 @@ _PLAIN = {
         "part|elbow|shoulder|knee|foot|hand|arm|hip|head|leg|back|finger|nose|toe|chest|heel|body"
     ),
     "mirror": (
-        "mirror|reflect|reflection|opposite|swap|left|side\nother|opposite|both side|way\nlook ~2 glass"
+        "mirror|reflect|reflection|opposite|swap|left|side\nother|opposite|both side|way\nlook "
+        "~2 glass"
     ),
     "change of order": (
         "order|shuffle|rearrange|first|mix|jumble|swap|last|sequence|reorder|different+"
@@ -88,8 +90,8 @@ _PLAIN = {
     "leaving out": "leave|without|miss|out|drop|skip|only|away|cut|omit|take",
     "embellishment": "add|decorate|trim|embellish|extra|ornament|more|put|fill|between|detail",
     "fragmentation": "only|just|part|piece|bit|fragment|break|keep|half|one|section|small",
-    "accumulation": "build|accumulate|add|grow|more|then|each|bit|snowball|next",
-    "combination": "join|combine|link|together|then|add|put|mix|merge|and",
+    "accumulation": "build|accumulate|add|grow|more|each|bit|snowball|next\none ~~1 two|one",
+    "combination": "join|combine|link|together|then|add|put|mix|merge",
     "change of formation": (
         "formation|line|circle|scatter|cluster|file|pair|square|shape|spread|stand|space|row|group"
     ),
@@ -122,9 +124,7 @@ def says_device(device: str, text: str | None) -> bool:
 def _says_both_ways(text: str) -> bool:
     """Whether some words stand in a row and then in the opposite order: roll, reach, stamp."""
     forms = [word.form for word in read(text).words]
-    rows = {
-        tuple(forms[at : at + _SHORTEST]): at for at in range(len(forms) - _SHORTEST + 1)
-    }
+    rows = {tuple(forms[at : at + _SHORTEST]): at for at in range(len(forms) - _SHORTEST + 1)}
     return any(
         len(set(row)) == len(row) and rows.get(row[::-1], -1) > at for row, at in rows.items()
     )

@@ -18,7 +18,7 @@ from build_tools.model.school_years import ages
 from build_tools.model.unit import Unit
 from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_lesson import DYNAMICS, SPACE, WITH_WHOM
+from build_tools.sentences.words_about_dance import DYNAMICS, SPACE, WITH_WHOM
 from build_tools.views.words.plain_words import how_many
 from build_tools.views.written.unit_text import unit_text
 
@@ -70,7 +70,7 @@ def check(unit: Unit) -> Iterator[Finding]:
             "a section in pairs, in canon or in a mirror",
         ),
     ):
-        if there or word.search(_pupils_text(unit)):
+        if there or word.said(_pupils_text(unit)):
             continue
         yield Finding(
             unit.file,

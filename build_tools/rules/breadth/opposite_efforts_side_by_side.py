@@ -27,7 +27,7 @@ from build_tools.movement.effort import (
 )
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_lesson import CONTRAST
+from build_tools.sentences.words_about_dance import CONTRAST
 from build_tools.views.words.plain_words import action_label
 
 GRADE: Grade = "note"
@@ -73,11 +73,10 @@ def _effort(action: Action) -> str | None:
 
 
 def _meant(unit: Unit, motif: Motif) -> bool:
-    if CONTRAST.search(motif.idea) or CONTRAST.search(unit.summary):
+    if CONTRAST.in_any((motif.idea, unit.summary)):
         return True
     return any(
-        motif.name in step.makes
-        and CONTRAST.search(" ".join((step.say or "", step.task, step.look_for or "")))
+        motif.name in step.makes and CONTRAST.in_any((step.say, step.task, step.look_for))
         for lesson in unit.lessons
         for step in lesson.steps
     )

@@ -21,7 +21,7 @@ from build_tools.movement.relationships import CANONS, parts_in
 from build_tools.movement.whole import lengths
 from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_lesson import WAITS
+from build_tools.sentences.words_about_dance import WAITS
 from build_tools.views.words.plain_words import counts_in_words, listed
 
 GRADE: Grade = "question"
@@ -85,7 +85,7 @@ def _side_by_side(
 
 
 def _says_who_waits(section: Section, passage: Passage) -> bool:
-    return bool(WAITS.search(f"{passage.who or ''} {section.idea}"))
+    return WAITS.in_any((passage.who, section.idea))
 
 
 def _canon(

@@ -13,12 +13,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.devices import says_device
 from build_tools.views.dance.progress import progress, steps_in_order
+from build_tools.views.lesson.told import told
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
@@ -38,9 +38,9 @@ def check(unit: Unit) -> Iterator[Finding]:
             continue
         places = progress(unit)[name].made
         own = [step for place, _, step in steps if place in places] or [s for _, _, s in steps]
-        if any(says_device(device, text) for step in own for text in _told(step)):
+        if any(says_device(device, text) for step in own for text in told(step)):
             continue
-        if any(device in text.lower() for _, _, step in steps for text in _told(step)):
+        if any(device in text.lower() for _, _, step in steps for text in told(step)):
             continue
         where = f"{places[0]}, where pupils make it," if places else "any step"
         yield Finding(
@@ -53,10 +53,3 @@ def check(unit: Unit) -> Iterator[Finding]:
             f"write `teaches: [{device}]` in the step where pupils make `{name}`, and say in its "
             "`say` what changes",
         )
-
-
-def _told(step: Step) -> Iterator[str]:
-    """What the step tells teacher and pupils, its questions among it."""
-    yield from (step.does, step.task)
-    yield from (text for text in (step.into, step.say, step.look_for) if text)
-    yield from (question.question for question in step.ask)

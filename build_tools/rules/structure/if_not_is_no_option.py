@@ -18,7 +18,7 @@ from build_tools.model.dance import Choice
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_looking import telling_words
+from build_tools.sentences.telling import telling_words
 from build_tools.views.words.plain_words import listed
 
 GRADE: Grade = "question"

@@ -18,9 +18,10 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.wording_structure import says_ending, text_of
+from build_tools.sentences.words_about_dance import ENDING
 from build_tools.views.dance.progress import progress, steps_in_order
 from build_tools.views.dance.whole_runs import whole_runs
+from build_tools.views.lesson.told import told
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
@@ -40,7 +41,7 @@ def check(unit: Unit) -> Iterator[Finding]:
         for field, n, name in [(f, n, name) for f, ns in named for n, name in enumerate(ns)]:
             if name not in ways or ways[name].made[:1] != (place,):
                 continue
-            if says_ending(text_of(step)) or says_ending(name.replace("-", " ")):
+            if ENDING.in_any((*told(step), name.replace("-", " "))):
                 continue
             said = f"section {name}" if name in unit.dance.sections else f"`{name}`"
             yield Finding(

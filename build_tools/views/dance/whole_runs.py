@@ -8,8 +8,9 @@ from functools import lru_cache
 
 from build_tools.model.dance import Dance
 from build_tools.model.unit import Unit
-from build_tools.sentences.wording_structure import says_twice, text_of
+from build_tools.sentences.words_about_dance import TWICE
 from build_tools.views.dance.progress import StepPlace, steps_in_order
+from build_tools.views.lesson.told import told
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,7 +31,7 @@ def whole_runs(unit: Unit) -> tuple[Run, ...]:
         shown = is_whole(unit.dance, step.shows)
         if not shown and not is_whole(unit.dance, step.dances):
             continue
-        twice = not shown and says_twice(text_of(step))
+        twice = not shown and TWICE.in_any(told(step))
         found.append(Run(place, 2 if twice else 1, "whole" in (*step.dances, *step.shows)))
     return tuple(found)
 

@@ -9,7 +9,7 @@ import pytest
 
 from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
-from build_tools.sentences.wording_lesson import groups_at_a_time
+from build_tools.sentences.words_about_dance import groups_at_a_time
 from build_tools.views.lesson.showing import (
     CHANGE_OVER_SECONDS,
     TALK_SECONDS,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from build_tools.sentences.wording_looking import telling_words
+from build_tools.sentences.telling import telling_words
 from build_tools.views.reading.ease import ease_at_a_glance, reading_ease, words
 from build_tools.views.reading.lengths import longer_than, words_at_most
 

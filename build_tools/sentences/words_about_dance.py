@@ -1,0 +1,82 @@
+"""Small things that texts say about dancing, each asked by one rule or view.
+
+Where in doubt they say yes: each keeps a rule silent, but `groups_at_a_time`.
+"""
+
+from __future__ import annotations
+
+from build_tools.sentences.reading import read
+from build_tools.sentences.sayings import Saying
+
+TWICE = Saying(
+    """
+    twice|again
+    #2..3 =times|=runs|=goes
+    second time|run|go
+    """
+)
+"""The same thing is danced more than once."""
+
+ENDING = Saying(
+    """
+    ending
+    the ?very end
+    finish|final|bow
+    last shape|moment|section|part|pose
+    """
+)
+"""It is about the end of the dance."""
+
+WAITS = Saying("wait|still|stillness|hold|rest|freeze|repeat|again|twice|watch")
+"""What a part does while the other part goes on."""
+
+CONTRAST = Saying(
+    """
+    contrast|contrasting|sudden+|against|opposite|explode|burst|snap|surprise|shock|jolt
+    """
+)
+"""A jump from one quality to its opposite is meant."""
+
+SPACE = Saying(
+    """
+    high|low|middle|level|pathway|curve|curved|zigzag|straight|spiral|big+|small+|wide|narrow|
+        forward|forwards|backward|backwards|sideways|diagonal|diagonally|up|down|near|far|circle|
+        line
+    """
+)
+DYNAMICS = Saying(
+    """
+    strong+|light+|slow+|quick+|sudden+|smooth+|soft+|sharp+|gentle+|fast+|heavy+|jerky|speed|
+        energy|
+        sustained|floppy|stiff+|bouncy
+    """
+)
+WITH_WHOM = Saying(
+    """
+    partner|pair|=threes|=fours|group|mirror|follow|lead|leader|canon|match|circle|row|facing
+    in turn
+    """
+)
+
+_GROUP = "group pair four three five six row pupil dancer couple"
+_AT_A_TIME = Saying("#1..4 @group at a time", {"group": _GROUP})
+_IN_TURN = Saying(
+    """
+    @group by|after @group
+    each|every @group show|dance|perform ?it alone
+    each|every @group show|dance|perform ?it in turn
+    each|every @group show|dance|perform ?it by itself
+    each|every @group show|dance|perform ?it to|for the ?whole class
+    one @group after another
+    one @group after the other
+    """,
+    {"group": _GROUP},
+)
+
+
+def groups_at_a_time(text: str) -> int | None:
+    """How many groups show at once where `text` says they show in turn; None where it does not."""
+    said = _AT_A_TIME.said(text)
+    if said:
+        return read(text).words[said.words[0]].number
+    return 1 if _IN_TURN.said(text) else None
