@@ -58,6 +58,7 @@ def _read(family: str, module_name: str) -> Rule:
         needs=tuple(getattr(module, "NEEDS", ())),
         source=module.SOURCE,
         manual=module.__doc__,
+        reads=getattr(module, "READS", None),
         check=check,
         check_bank=check_bank,
     )

@@ -22,12 +22,20 @@ class Outcome:
 
 
 def run_rules(unit: Unit, rules: Iterable[Rule]) -> Outcome:
-    """Run `rules` on `unit`, those that others need first; rules for the whole bank are left."""
+    """Run `rules` on `unit`, those that others need first; rules for the whole bank are left.
+
+    A rule that reads sentences is left too where the unit is written in another language; what a
+    unit allows of it is not called stale.
+    """
     outcome = Outcome()
+    unread: set[str] = set()
     broken: set[str] = set()
     used: set[str] = set()
     for rule in rules:
         if rule.check is None:
+            continue
+        if rule.reads and unit.language.partition("-")[0].lower() != rule.reads:
+            unread.add(rule.name)
             continue
         if broken.intersection(rule.needs):
             outcome.skipped += 1
@@ -42,7 +50,7 @@ def run_rules(unit: Unit, rules: Iterable[Rule]) -> Outcome:
             outcome.allowed += findings
         else:
             outcome.found += findings
-    outcome.stale = list(stale_allowances(unit, used, broken))
+    outcome.stale = list(stale_allowances(unit, used, broken | unread))
     return outcome
 
 

@@ -27,6 +27,7 @@ class Rule:
     `name` states the fault, so that "allow minutes-do-not-add-up" reads well. `grade` is the
     usual one. `needs` names rules whose findings break the ground under this one. `source` is
     the published source, or "common practice, no source". `manual` is the module's docstring.
+    `reads` is the language of the sentences that it understands, en; None if it reads fields only.
     Exactly one of `check` (one unit) and `check_bank` (all units) is there.
     """
 
@@ -36,5 +37,6 @@ class Rule:
     needs: tuple[str, ...]
     source: str
     manual: str
+    reads: str | None
     check: Callable[[Unit], Iterator[Finding]] | None
     check_bank: Callable[[BankOutline], Iterator[Finding]] | None

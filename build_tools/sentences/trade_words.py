@@ -126,6 +126,18 @@ QUESTION_WORDS = PUPILS_WORDS | {
 }
 """Words that no class knows unless it has been told, where it is asked about dance."""
 
+_TOLD_AFTER = re.compile(
+    r"""["'”’]?\s*(?:
+      ,?\s*(?:which|that)\s(?:is|means|are|was)\b | ,?\s*(?:meaning|that\sis|i\.e\.|or)\b[^,?]{6,}
+    | \s?(?:means?|is\swhen|is\swhere|is\sanother\sword)\b
+    | ,\s(?:the|a|an|when|where|all|one)\b[^,?]{12,} | [(:–—-]\s?\w
+    )""",
+    re.VERBOSE,
+)
+_TOLD_BEFORE = re.compile(
+    r"\b(?:call(?:ed|s)?(?:\s(?:it|that|this|them))?|named|known\sas|word\s(?:for\s\w+\s)?is|say)"
+    r"\s(?:an?\s)?[\"'“‘]?$"
+)
 _FORMS = {"improvise": "improvis", "stimulus": "stimul"}
 """What all forms of a word begin with, where it is not the word itself."""
 _WORD = re.compile(r"[a-z]+")

@@ -63,3 +63,14 @@ def test_the_base_is_sound_in_every_way() -> None:
 def test_needs_only_rules_of_one_unit(rule: Rule) -> None:
     names = {r.name for r in UNIT_RULES}
     assert set(rule.needs) <= names - {rule.name}
+
+
+ANY_LANGUAGE = {"looks-like-personal-data"}
+"""A telephone number is one in any language."""
+
+
+@the_rules(UNIT_RULES)
+def test_states_the_language_of_the_sentences_it_reads(rule: Rule) -> None:
+    file = HERE.parents[1] / "build_tools" / "rules" / rule.family / rule.name.replace("-", "_")
+    reads = "from build_tools.sentences" in file.with_suffix(".py").read_text(encoding="utf-8")
+    assert rule.reads == ("en" if reads and rule.name not in ANY_LANGUAGE else None)

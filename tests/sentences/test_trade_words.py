@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 
+from build_tools.sentences.same_idea import SAME_IDEA
 from build_tools.sentences.trade_words import (
     HARD_WORDS,
     PUPILS_WORDS,
@@ -13,7 +14,6 @@ from build_tools.sentences.trade_words import (
     in_sight,
     trade_words_in,
 )
-from build_tools.sentences.same_idea import SAME_IDEA
 from build_tools.source.yaml_reader import read_yaml
 
 WORDS = Path(__file__).parents[2] / "content" / "vocabulary" / "words.yml"

@@ -21,6 +21,7 @@ from build_tools.sentences.groups_first import smaller_first
 from build_tools.views.dance.progress import StepPlace, held, steps_in_order
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "lesson-numbers-broken")
 

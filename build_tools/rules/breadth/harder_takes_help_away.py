@@ -20,6 +20,7 @@ from build_tools.rules.rule import Finding
 from build_tools.sentences.help_taken import only_takes_help_away
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 
 

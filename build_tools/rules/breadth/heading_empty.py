@@ -23,6 +23,7 @@ from build_tools.views.words.plain_words import how_many
 from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = (
     "Curriculum for Wales, Expressive Arts: actions, space, dynamics and relationships; six body "
     "actions as taught in UK dance"

@@ -31,6 +31,7 @@ from build_tools.sentences.words_about_dance import CONTRAST
 from build_tools.views.words.plain_words import action_label
 
 GRADE: Grade = "note"
+READS = "en"
 SOURCE = (
     "Laban and Lawrence, Effort, 1947: eight actions, four pairs of opposites; Laban, Mastery of "
     "Movement: a change of one quality at a time is easy, a complete contrast difficult"

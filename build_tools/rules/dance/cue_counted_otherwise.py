@@ -20,6 +20,7 @@ from build_tools.rules.rule import Finding
 from build_tools.sentences.numbers import number_of
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 
 _CUE = re.compile(

@@ -21,6 +21,7 @@ from build_tools.rules.rule import Finding
 from build_tools.sentences.cues import TIME_IS_UP, nobody_notices
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name",)
 

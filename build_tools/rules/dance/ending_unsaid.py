@@ -28,6 +28,7 @@ from build_tools.views.words.open_places import MARK
 from build_tools.views.words.plain_words import listed
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name",)
 

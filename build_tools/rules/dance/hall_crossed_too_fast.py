@@ -20,6 +20,7 @@ from build_tools.rules.rule import Finding
 from build_tools.sentences.crossing import far, steps
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source: ten metres at two and a half metres a second"
 SECONDS_ACROSS = 4
 """The least that a class needs to cross a hall."""

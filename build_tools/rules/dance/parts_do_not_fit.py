@@ -25,6 +25,7 @@ from build_tools.sentences.words_about_dance import WAITS
 from build_tools.views.words.plain_words import counts_in_words, listed
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = (
     "Ontario Arts Curriculum, 2010, glossary: the phrases of a canon overlap; the numbers of parts "
     "are common practice"

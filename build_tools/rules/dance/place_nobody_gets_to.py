@@ -24,6 +24,7 @@ from build_tools.views.dance.joins import crossings
 from build_tools.views.words.plain_words import standing_in_words
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name",)
 

@@ -21,6 +21,7 @@ from build_tools.sentences.numbers import number_of
 from build_tools.views.written.unit_text import named, unit_text
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 
 _RATE = re.compile(

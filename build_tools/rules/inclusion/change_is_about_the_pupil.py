@@ -20,6 +20,7 @@ from build_tools.sentences.about_pupils import KIND_OF_PUPIL
 from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = (
     "Black and Stevenson, The Inclusion Spectrum, 2011: space, task, equipment and people are what "
     "is changed; the wording is common practice"

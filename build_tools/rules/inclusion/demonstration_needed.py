@@ -26,6 +26,7 @@ from build_tools.views.dance.progress import inside
 from build_tools.views.written.unit_text import Found, unit_text
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = (
     "common practice, no source; Skorji and McKenzie, Developmental Medicine and Child Neurology "
     "39, 1997, on how easily the order of moves is lost"

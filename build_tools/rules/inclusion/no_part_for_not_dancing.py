@@ -19,6 +19,7 @@ from build_tools.rules.rule import Finding
 from build_tools.sentences.about_pupils import PART
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = (
     "Black and Stevenson, The Inclusion Spectrum, 2011: everyone can play comes first, and change "
     "to include next"

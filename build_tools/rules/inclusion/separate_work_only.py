@@ -20,6 +20,7 @@ from build_tools.sentences.about_pupils import APART, TOGETHER
 from build_tools.views.lesson.changes import changes
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = (
     "Black and Stevenson, The Inclusion Spectrum, 2011: alternate or separate activity should not "
     "be most of the time"

@@ -23,6 +23,7 @@ from build_tools.rules.rule import Finding
 from build_tools.sentences.getting_together import NEEDS_A_PARTNER, OWN_GROUP, WHO_WITH_WHOM
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 
 _GROUPS = ("pairs", "threes", "fours", "fives", "sixes")

@@ -20,6 +20,7 @@ from build_tools.sentences.grouping_sizes import other_groupings
 from build_tools.views.words.plain_words import listed
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 
 _GROUPS = ("pairs", "threes", "fours", "fives", "sixes")

@@ -27,6 +27,7 @@ from build_tools.views.dance.progress import steps_in_order
 from build_tools.views.words.plain_words import listed
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "transition-missing")
 

@@ -22,6 +22,7 @@ from build_tools.sentences.clear_tasks import KEPT, LENGTH
 from build_tools.views.words.plain_words import counts_in_words
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
 

@@ -24,6 +24,7 @@ from build_tools.sentences.watching import some_dance
 from build_tools.views.words.plain_words import minutes_in_words
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = (
     "Hollis and others 2017, International Journal of Behavioral Nutrition and Physical Activity "
     "14:52: half of a PE lesson moving is the advice of afPE and CDC"

@@ -23,6 +23,7 @@ from build_tools.sentences.getting_together import A_THREE, LEFT_OVER, NEEDS_A_P
 from build_tools.views.words.plain_words import how_many
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 
 _PARTNERS = ("pairs", "threes")

@@ -22,6 +22,7 @@ from build_tools.sentences.roles import LEADING, PASSED_ON, TWO_ROLES
 from build_tools.sentences.sayings import Saying
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name",)
 

@@ -25,6 +25,7 @@ from build_tools.views.dance.progress import inside
 from build_tools.views.words.plain_words import listed
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = (
     "Warming-up in primary schools (county leaflet): pulse raising, then mobility, then the "
     "movements of the activity"

@@ -21,6 +21,7 @@ from build_tools.sentences.watching import SEATED_IN_THE_WAY, in_the_way
 from build_tools.views.written.hazards import hazards
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 
 

@@ -22,6 +22,7 @@ from build_tools.sentences.asking import is_closed
 from build_tools.views.written.questions import asked
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "Lerman and Borstel, 2003: questions that can be answered freely, with no opinion built in"
 
 

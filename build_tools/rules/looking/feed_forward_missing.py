@@ -20,6 +20,7 @@ from build_tools.sentences.asking import asks_where_to_next
 from build_tools.views.written.questions import asked
 
 GRADE: Grade = "note"
+READS = "en"
 SOURCE = (
     "Hattie and Timperley, The Power of Feedback, 2007; Brooks and others, Australian Journal of "
     "Teacher Education 44(4), 2019: feeding forward occurs least"

@@ -27,6 +27,7 @@ from build_tools.views.dance.progress import held, inside, names_in, progress
 from build_tools.views.words.parts_said import NamedPart, first_made, parts_said
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = (
     "Hattie and Timperley, The Power of Feedback, 2007: where to next is one of three questions"
 )

@@ -30,6 +30,7 @@ from build_tools.views.written.questions import asked
 from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 
 

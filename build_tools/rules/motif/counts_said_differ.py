@@ -29,6 +29,7 @@ from build_tools.views.dance.progress import StepPlace, progress
 from build_tools.views.words.plain_words import counts_in_words, listed
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "name-used-twice", "lesson-numbers-broken", "development-does-not-work")
 

@@ -21,6 +21,7 @@ from build_tools.views.dance.progress import progress, steps_in_order
 from build_tools.views.lesson.told import told
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "lesson-numbers-broken")
 

@@ -21,6 +21,7 @@ from build_tools.sentences.mime import is_left_as_mime
 from build_tools.views.dance.progress import progress, steps_in_order
 
 GRADE: Grade = "note"
+READS = "en"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "lesson-numbers-broken")
 

@@ -22,6 +22,7 @@ from build_tools.sentences.own_names import holds_word
 from build_tools.views.dance.progress import held, progress, sources, steps_in_order
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "name-used-twice", "lesson-numbers-broken")
 

@@ -28,6 +28,7 @@ from build_tools.sentences.own_names import (
 from build_tools.views.dance.progress import StepPlace, progress
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "name-used-twice", "lesson-numbers-broken")
 

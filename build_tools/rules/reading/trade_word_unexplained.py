@@ -29,6 +29,7 @@ from build_tools.sentences.trade_words import (
 from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 
 

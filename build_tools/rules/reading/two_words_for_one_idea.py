@@ -22,6 +22,7 @@ from build_tools.sentences.sayings import Saying
 from build_tools.views.written.unit_text import Found, UnitText, unit_text
 
 GRADE: Grade = "note"
+READS = "en"
 SOURCE = "common practice, no source"
 
 

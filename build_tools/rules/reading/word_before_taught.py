@@ -24,6 +24,7 @@ from build_tools.sentences.trade_words import HARD_WORDS, covered, in_sight, tra
 from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 NEEDS = ("lesson-numbers-broken",)
 

@@ -20,6 +20,7 @@ from build_tools.rules.rule import Finding
 from build_tools.sentences.credits import credits_nobody
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = (
     "Copyright, Designs and Patents Act 1988, section 77: the right to be identified as author; "
     "Creative Commons BY 4.0, section 3(a)(1): identify the creator"

@@ -21,6 +21,7 @@ from build_tools.sentences.rights import AUDIENCE, asks_about_licences, audience
 from build_tools.views.written.unit_text import Found, UnitText, named, unit_text
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = (
     "Copyright, Designs and Patents Act 1988, section 34: an audience of teachers, pupils and "
     "others directly connected is not the public; a parent is not connected just by being one"

@@ -21,6 +21,7 @@ from build_tools.sentences.rights import FILMING, filming
 from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = (
     "UK General Data Protection Regulation, article 6 and recital 38: children merit specific "
     "protection of their personal data"

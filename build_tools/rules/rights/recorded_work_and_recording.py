@@ -24,6 +24,7 @@ from build_tools.sentences.recordings import (
 )
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = (
     "Copyright, Designs and Patents Act 1988, section 1(1): musical works and sound recordings are "
     "protected each on its own"

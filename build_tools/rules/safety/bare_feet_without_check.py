@@ -21,6 +21,7 @@ from build_tools.sentences.floor import BARE_OR_NO_SHOES, LOOKED_AT, bare_feet, 
 from build_tools.views.written.unit_text import Found, unit_text
 
 GRADE: Grade = "error"
+READS = "en"
 SOURCE = (
     "afPE, Safe Practice in Physical Education, 2016, 7.27: decide on the floor's cleanliness, "
     "condition and temperature, the impact and the pupils"

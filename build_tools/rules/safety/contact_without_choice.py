@@ -23,6 +23,7 @@ from build_tools.views.reading.lesson_text import FieldText
 from build_tools.views.written.unit_text import DOING, Found, UnitText, unit_text
 
 GRADE: Grade = "error"
+READS = "en"
 SOURCE = (
     "afPE, Safe Practice in Physical Education, 2016, 8.26: safe technique for lifting and "
     "supporting only when appropriate; the way without contact: common practice, no source"

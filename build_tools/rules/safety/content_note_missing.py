@@ -21,6 +21,7 @@ from build_tools.sentences.trouble import TROUBLE, trouble
 from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 _KINDS = frozenset({"what", "show", "title", "text_version"})
 

@@ -19,6 +19,7 @@ from build_tools.rules.rule import Finding
 from build_tools.sentences.care import DEFERENCE
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = (
     "Central Bedfordshire Council, 2013: where guidance differs, the local authority's guidance "
     "takes priority"

@@ -20,6 +20,7 @@ from build_tools.sentences.care import ABOUT_DRESS, dress_is_a_choice, dressed
 from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "note"
+READS = "en"
 SOURCE = "common practice, no source"
 _KINDS = frozenset({"wear", "collect", "does", "say", "task", "into", "safety"})
 

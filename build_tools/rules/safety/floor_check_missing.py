@@ -20,6 +20,7 @@ from build_tools.sentences.floor import LOOKED_AT
 from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = (
     "Cambridgeshire PE service after afPE, Safe Practice, 2020: check the floor before the activity"
 )

@@ -36,6 +36,7 @@ from build_tools.views.written.hazards import (
 from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = (
     "afPE, Safe Practice in Physical Education, 2016, 8.26: avoid stress on knees; 7.27: impact, "
     "repetition and the floor's resilience"

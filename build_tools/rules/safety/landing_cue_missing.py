@@ -23,6 +23,7 @@ from build_tools.views.written.hazards import told_in
 from build_tools.views.written.jumps import jump_in
 
 GRADE: Grade = "error"
+READS = "en"
 SOURCE = "common practice, no source; knees over toes when bending: afPE, Safe Practice, 2016, 8.26"
 NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
 

@@ -21,6 +21,7 @@ from build_tools.sentences.never import NEVER, never
 from build_tools.views.written.unit_text import DOING, Found, unit_text
 
 GRADE: Grade = "error"
+READS = "en"
 SOURCE = (
     "afPE, Safe Practice in Physical Education, 2016, 8.26: avoid stress on knees and neck, lifting"
     " and supporting only with safe technique; the rest: common practice, no source"

@@ -20,6 +20,7 @@ from build_tools.sentences.props import UNDERFOOT, about_things, put_away, under
 from build_tools.views.written.hazards import Hazard, hazards, of_step
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 
 

@@ -27,6 +27,7 @@ from build_tools.views.written.hazards import (
 )
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
 

@@ -22,6 +22,7 @@ from build_tools.sentences.signals import TOLD_TO_STOP, signal_of, sounds_in
 from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 _KINDS = frozenset({"say", "task", "safety"})
 

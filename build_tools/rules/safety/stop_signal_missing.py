@@ -31,6 +31,7 @@ from build_tools.views.written.hazards import (
 from build_tools.views.written.unit_text import Found, unit_text
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
 

@@ -24,6 +24,7 @@ from build_tools.sentences.signals import ABOUT_SOUND_OR_DARK, SUDDEN, WARNED, s
 from build_tools.views.written.unit_text import DOING, Found, UnitText, unit_text
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 _KINDS = DOING | {"sound", "cue", "ends_on", "show", "rules", "start", "classroom_first"}
 _LESSON = re.compile(r"\blesson (\d+)")

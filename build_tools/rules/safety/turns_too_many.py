@@ -26,6 +26,7 @@ from build_tools.sentences.numbers import number_of
 from build_tools.views.dance.progress import inside, names_in, steps_in_order
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
 

@@ -41,6 +41,7 @@ from build_tools.sentences.sayings import Saying
 from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = (
     "NSW Department of Education, HSC dance (binary, ternary, rondo); Ontario Arts Curriculum "
     "2010, glossary (ternary)"

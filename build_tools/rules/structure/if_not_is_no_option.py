@@ -22,6 +22,7 @@ from build_tools.sentences.telling import telling_words
 from build_tools.views.words.plain_words import listed
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 
 _CAPITALS = re.compile(r"\b[A-Z]\b")

@@ -24,6 +24,7 @@ from build_tools.views.dance.whole_runs import whole_runs
 from build_tools.views.lesson.told import told
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "lesson-numbers-broken", "new-in-last-lesson")
 

@@ -24,6 +24,7 @@ from build_tools.sentences.finding_out import SEARCHES, TELLS_EXACTLY
 from build_tools.views.dance.progress import comes_ready, steps_in_order
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = (
     "Smith-Autard, Dance Composition: movement is explored and improvised first, then chosen and "
     "set as a motif"

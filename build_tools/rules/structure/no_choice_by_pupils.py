@@ -22,6 +22,7 @@ from build_tools.views.dance.progress import steps_in_order
 from build_tools.views.words.plain_words import how_many
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 
 

@@ -22,6 +22,7 @@ from build_tools.views.dance.progress import inside, progress
 from build_tools.views.words.parts_said import first_made, parts_said
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "lesson-numbers-broken")
 

@@ -25,6 +25,7 @@ from build_tools.sentences.returning import STEP_SAYS_HOW, says_how_it_returns
 from build_tools.views.dance.progress import steps_in_order
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name",)
 
