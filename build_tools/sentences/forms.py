@@ -40,7 +40,7 @@ far farther further; good better best; bad worse worst; little less least; many 
 _TABLE: dict[str, frozenset[str]] = {
     words[0]: frozenset(words[1:]) for row in _IRREGULAR.split(";") if (words := row.split())
 }
-_UNCHANGING = word_list(
+UNCHANGING = word_list(
     "a about above across after against all almost alone along always an and any anybody anyone "
     "apart around as as-if at-least at-most away before behind beside between both but by can "
     "could down during each each-other either else enough ever every everybody everyone for "
@@ -67,7 +67,7 @@ def forms(lemma: str) -> frozenset[str]:
     if lemma.endswith("+"):
         plain = lemma[:-1]
         return forms(plain).union(_of_quality(plain))
-    if lemma in _UNCHANGING:
+    if lemma in UNCHANGING:
         return frozenset((lemma,))
     regular = frozenset((lemma, _with_s(lemma), *_past_and_ing(lemma)))
     return regular | _TABLE.get(lemma, frozenset())

@@ -10,14 +10,16 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from functools import cached_property
 
-from build_tools.sentences.forms import forms
+from build_tools.sentences.forms import UNCHANGING, forms
 from build_tools.sentences.named_lists import NAMED
-from build_tools.sentences.reading import Reading, Word
+from build_tools.sentences.reading import Reading, Word, first_part
 
 Words = tuple[int, ...]
 """Places of words in a reading."""
 
 _NEAR = 3
+_LITTLE_WORD = 60
+"""A word such as in or the stands in as many texts as this many forms of others."""
 _NUMBER = re.compile(r"#(\d*)(\.\.)?(\d*)$")
 
 
@@ -94,8 +96,14 @@ class Phrase:
 
     @cached_property
     def needed(self) -> tuple[frozenset[str], ...]:
-        """Sets of forms, of each of which a text with the phrase holds one."""
-        return tuple(slot.forms for slot in self.slots if slot.forms and not slot.optional)
+        """Sets of forms, of each of which a text with the phrase holds one; the rarest first."""
+        sets = (slot.forms for slot in self.slots if slot.forms and not slot.optional)
+        return tuple(sorted(sets, key=_commonness))
+
+    @cached_property
+    def needed_as_written(self) -> tuple[frozenset[str], ...]:
+        """The same by the first part of each form: thirty of thirty-two, each of each other."""
+        return tuple(frozenset(map(first_part, one)) for one in self.needed)
 
     @cached_property
     def words(self) -> frozenset[str]:
@@ -150,6 +158,11 @@ class Phrase:
                     yield from self._named(word)
             else:
                 yield name
+
+
+def _commonness(one: frozenset[str]) -> int:
+    """Roughly how often a text holds one of the forms: little words stand everywhere."""
+    return len(one) + _LITTLE_WORD * len(one & UNCHANGING)
 
 
 def _fit(

@@ -30,7 +30,7 @@ from dataclasses import dataclass, field
 from functools import cached_property
 
 from build_tools.sentences.phrases import Phrase, Words
-from build_tools.sentences.reading import Reading, read
+from build_tools.sentences.reading import Reading, first_part, plain_words, read
 
 _GOES_ON = re.compile(r"(?<=\|)\s*\n\s*|\s*\n\s*(?= [~!])")
 
@@ -64,20 +64,36 @@ class Saying:
     @cached_property
     def anchors(self) -> frozenset[str] | None:
         """Forms of which each text that says it holds one; None if a phrase has only numbers."""
-        found: set[str] = set()
-        for phrase in self._phrases:
-            if not phrase.needed:
-                return None
-            found |= min(phrase.needed, key=len)
-        return frozenset(found)
+        return None if self._anywhere else frozenset(self._by_form)
 
     @cached_property
     def written(self) -> frozenset[str]:
-        """The first part of each anchor as it is written: thirty of thirty-two, each of each other.
+        """The first part of each anchor as it is written; empty where there are no anchors."""
+        return frozenset(map(first_part, self.anchors or ()))
 
-        Empty where there are no anchors.
-        """
-        return frozenset(form.partition("-")[0] for form in self.anchors or ())
+    def may_be_in(self, words: frozenset[str]) -> bool:
+        """Whether a text with these words, split at hyphens, could say it: some phrase fits."""
+        if self._anywhere:
+            return True
+        return any(
+            not any(one.isdisjoint(words) for one in phrase.needed_as_written)
+            for word in self.written.intersection(words)
+            for phrase in self._by_written[word]
+        )
+
+    @cached_property
+    def _anywhere(self) -> tuple[Phrase, ...]:
+        """Phrases that need no word, only a number."""
+        return tuple(phrase for phrase in self._phrases if not phrase.needed)
+
+    @cached_property
+    def _by_form(self) -> dict[str, list[Phrase]]:
+        """The phrases by the forms of their rarest word, so that most are never tried."""
+        return _index((phrase, phrase.needed) for phrase in self._phrases)
+
+    @cached_property
+    def _by_written(self) -> dict[str, list[Phrase]]:
+        return _index((phrase, phrase.needed_as_written) for phrase in self._phrases)
 
     def said(self, text: str | None, likened: bool = False) -> Said | None:
         """The first place where the text says it, and means it.
@@ -99,7 +115,7 @@ class Saying:
 
         With `meant`, only those where it is neither denied nor only likened.
         """
-        if not text:
+        if not text or not self.may_be_in(plain_words(text)):
             return ()
         reading = read(text)
         found = sorted(set(self._matches(reading)))
@@ -110,7 +126,7 @@ class Saying:
         return any(self.said(text) for text in texts)
 
     def _first(self, text: str | None, wanted: Callable[[Reading, Words], bool]) -> Said | None:
-        if not text:
+        if not text or not self.may_be_in(plain_words(text)):
             return None
         reading = read(text)
         found = (words for words in self._matches(reading) if wanted(reading, words))
@@ -118,11 +134,24 @@ class Saying:
         return _said(reading, first) if first else None
 
     def _matches(self, reading: Reading) -> Iterator[Words]:
-        places = reading.places
-        if self.anchors is not None and self.anchors.isdisjoint(places):
-            return
-        for phrase in self._phrases:
+        tried: set[int] = set()
+        for form in self._by_form.keys() & reading.places.keys():
+            for phrase in self._by_form[form]:
+                if id(phrase) not in tried:
+                    tried.add(id(phrase))
+                    yield from phrase.found_in(reading)
+        for phrase in self._anywhere:
             yield from phrase.found_in(reading)
+
+
+def _index(
+    rows: Iterable[tuple[Phrase, tuple[frozenset[str], ...]]],
+) -> dict[str, list[Phrase]]:
+    found: dict[str, list[Phrase]] = {}
+    for phrase, needed in rows:
+        for form in needed[0] if needed else ():
+            found.setdefault(form, []).append(phrase)
+    return found
 
 
 def _meant(reading: Reading, words: Words) -> bool:

@@ -7,7 +7,7 @@ import pytest
 from simplemma import lemmatize
 
 import build_tools.sentences
-from build_tools.sentences.forms import _TABLE, _UNCHANGING, forms
+from build_tools.sentences.forms import _TABLE, UNCHANGING, forms
 from build_tools.sentences.named_lists import NAMED
 from build_tools.sentences.sayings import Saying
 
@@ -68,7 +68,7 @@ def test_irregular_words_agree_with_simplemma(word: str) -> None:
 def test_endings_are_those_that_simplemma_knows() -> None:
     """Nearly: it has busing for bus, and linoes."""
     asked, unlike = 0, []
-    for word in (one for one in all_words() if one not in _UNCHANGING):
+    for word in (one for one in all_words() if one not in UNCHANGING):
         for ending in ("s", "ing", "ed"):
             known = {f"{stem}{ending}" for stem in (word, f"{word}e", word[:-1], word + word[-1])}
             known = {form for form in known - {word} if lemmatize(form, lang="en") == word}

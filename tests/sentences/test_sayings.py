@@ -1,10 +1,22 @@
 from __future__ import annotations
 
+import importlib
+import pkgutil
 import re
 
 import pytest
 
+import build_tools.sentences
+from build_tools.sentences.reading import plain_words, read
 from build_tools.sentences.sayings import Saying
+from tests.wordings.lists import all_wordings
+
+
+def every_saying() -> list[Saying]:
+    modules = pkgutil.iter_modules(build_tools.sentences.__path__)
+    named = (importlib.import_module(f"build_tools.sentences.{one.name}") for one in modules)
+    return [value for one in named for value in vars(one).values() if isinstance(value, Saying)]
+
 
 HOLD = Saying(
     """
@@ -103,3 +115,31 @@ def test_an_unknown_list_is_a_mistake_of_ours() -> None:
 def test_a_gap_that_leads_to_no_word_is_a_mistake_of_ours(phrase: str) -> None:
     with pytest.raises(ValueError, match=re.escape(phrase)):
         Saying(phrase).said("hold")
+
+
+@pytest.mark.parametrize(
+    ("phrase", "text"),
+    [
+        ("hug each-other", "Hug one another."),
+        ("hug each-other", "Hug each other."),
+        ("nobody touch", "No one touches."),
+        ("thirty-two count", "Thirty-two counts."),
+        ("don't run", "Don't run."),
+        ("fete", "The fête."),
+        ("#2 a", "Step 2a"),
+        ("on all-fours", "On all fours."),
+    ],
+)
+def test_what_is_said_passes_the_screen_that_spares_reading(phrase: str, text: str) -> None:
+    what = Saying(phrase)
+    assert what.may_be_in(plain_words(text))
+    assert what.mentioned(text)
+
+
+def test_the_screen_loses_nothing_that_any_saying_finds_in_any_wording() -> None:
+    texts = [t for w in all_wordings() for t in (*w.faulty, *w.sound)]
+    for saying in every_saying():
+        for text in texts:
+            reading = read(text)
+            if any(True for phrase in saying._phrases for _ in phrase.found_in(reading)):
+                assert saying.mentioned(text), (saying.phrases[:60], text)

@@ -12,16 +12,13 @@ from functools import cached_property
 from build_tools.model.dance import Action, Section, Sound
 from build_tools.model.unit import Unit
 from build_tools.problem import FieldPath
-from build_tools.sentences.reading import plain_letters
+from build_tools.sentences.reading import plain_words
 from build_tools.sentences.sayings import Said, Saying
 from build_tools.sentences.wordings import lowered
 from build_tools.views.reading.lesson_text import FieldText, text_by_field
 
 DOING = frozenset({"does", "into", "say", "task", "harder"})
 """The fields of a step that tell pupils what to do."""
-
-_LETTERS = frozenset(b"abcdefghijklmnopqrstuvwxyz0123456789")
-_ONLY_LETTERS = bytes(byte if byte in _LETTERS else ord(" ") for byte in range(256))
 
 
 @dataclass(frozen=True)
@@ -83,7 +80,7 @@ class UnitText:
         for document, (_, fields) in enumerate(self.documents):
             for number, one in enumerate(fields):
                 place = (document, number)
-                for word in frozenset(_plain_words(one.text)):
+                for word in plain_words(one.text):
                     found.setdefault(word, []).append(place)
         return found
 
@@ -95,7 +92,7 @@ class UnitText:
     @cached_property
     def words(self) -> frozenset[str]:
         """Every word of it in small letters, split at hyphens and apostrophes."""
-        return frozenset(_plain_words(self.lower))
+        return frozenset(self._holding)
 
 
 @dataclass(frozen=True, slots=True)
@@ -125,13 +122,6 @@ def unit_text(unit: Unit) -> UnitText:
         text = UnitText(tuple(documents))
         _Latest.kept = (unit, text)
     return text
-
-
-def _plain_words(text: str) -> list[str]:
-    """The words in small letters without accents, split at hyphens and apostrophes."""
-    # by bytes, which is several times as fast
-    plain = plain_letters(text).encode("ascii", "replace").translate(_ONLY_LETTERS)
-    return plain.decode("ascii").split()
 
 
 def named(file: str) -> str:
