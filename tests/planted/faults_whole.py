@@ -142,15 +142,28 @@ def _first_with_partner(unit: EditableUnit) -> tuple[str, int, Any] | None:
     return unit.first_step(lambda s: s["grouping"] in ("pairs", "threes") and s["phase"] in DEEDS)
 
 
+def _nothing_said_of_one_over(unit: EditableUnit) -> None:
+    """Take out every line that may say what one pupil over does."""
+    without_sentences(unit, _OVER)
+    for lesson_file, lesson in unit.lessons():
+        unit.bodies[lesson_file] = "Notes.\n"
+        lesson.get("change", {}).pop("partners", None)
+        lesson["if"] = dict.fromkeys(lesson["if"], "Stop, breathe and begin again.")
+        for other in lesson["steps"]:
+            for field in ("into", "easier"):
+                other.pop(field, None)
+    unit.bodies[unit.file] = "Notes.\n"
+
+
 @fault("odd-one-out-unsaid", "drop")
 def one_over_said_no_more(unit: EditableUnit) -> Place | None:
     found = _first_with_partner(unit)
     if found is None:
         return None
-    without_sentences(unit, _OVER)
+    _nothing_said_of_one_over(unit)
     file, n, _ = found
     step = unit.data[file]["steps"][n]
-    step["task"] = "One leads and the other mirrors. Swap."
+    step["task"] = "Mirror your partner. Swap."
     return file, ("steps", n, "grouping")
 
 
@@ -159,9 +172,9 @@ def pairs_with_nothing_said(unit: EditableUnit) -> Place | None:
     found = unit.first_step(lambda s: s["phase"] in DEEDS)
     if found is None:
         return None
-    without_sentences(unit, _OVER)
+    _nothing_said_of_one_over(unit)
     file, n, _ = found
-    unit.data[file]["steps"][n].update(grouping="pairs", task="Copy your partner's shapes.")
+    unit.data[file]["steps"][n].update(grouping="pairs", task="Mirror your partner. Swap.")
     return file, ("steps", n, "grouping")
 
 

@@ -11,6 +11,7 @@ from tests.planted import (
     faults_material,
     faults_motif,
     faults_order,
+    faults_said,
     faults_steps,
     faults_structure,
     faults_told,
@@ -33,4 +34,5 @@ FAULTS: tuple[Planted, ...] = (
     *faults_joins.fault.faults,
     *faults_steps.fault.faults,
     *faults_told.fault.faults,
+    *faults_said.fault.faults,
 )
