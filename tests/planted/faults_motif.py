@@ -129,9 +129,9 @@ def material_neither_kept_nor_dropped(unit: EditableUnit) -> Place | None:
         "idea": "A leaf falls",
         "actions": [{"turn": 2, "as": "spiral", "level": "high to low"}],
     }
-    unit.top.setdefault("motifs", {})["spare-one"] = motif
-    found[2]["makes"].append("spare-one")
-    return unit.file, ("motifs", "spare-one")
+    unit.top.setdefault("motifs", {})["leaf-fall"] = motif
+    found[2]["makes"].append("leaf-fall")
+    return unit.file, ("motifs", "leaf-fall")
 
 
 @fault("motif-hard-to-remember", "stretch")
