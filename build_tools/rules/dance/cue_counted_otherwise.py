@@ -21,6 +21,7 @@ from build_tools.sentences.numbers import number_of
 
 GRADE: Grade = "question"
 READS = "en"
+NEEDS = ("unknown-name",)
 SOURCE = "common practice, no source"
 
 _CUE = re.compile(
