@@ -97,16 +97,6 @@ SUDDEN = Saying(
 )
 """A sudden loud sound, or the lights going out."""
 
-UNTOLD = Saying(
-    """
-    without|no ~2 warning|word|telling|notice
-    nobody|never|not|n't ~4 know|expect|told|tell|warn|warned
-    moment ~2 nobody|none expect|expects
-    secret|secretly|unexpectedly|unannounced
-    """
-)
-"""Nobody is told first."""
-
 WARNED = Saying(
     """
     warn|forewarn|forewarned
