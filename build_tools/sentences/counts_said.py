@@ -5,6 +5,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
@@ -37,6 +38,12 @@ _FOR = word_list("for in over")
 _FAR = 6
 
 
+_NUMBER = re.compile(
+    r"\d|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|\w+teen|\w+ty|"
+    r"eleven|twelve)",
+    re.IGNORECASE,
+)
+"""A text without any of these says no length: it need not be read."""
 FROM_TO = ("first", "to", "last")
 """The form of `moves` in a claim about everything from one move to another."""
 
@@ -57,13 +64,9 @@ class Claim:
 
 def lengths_said(text: str, moves: Sequence[str], names: Sequence[str]) -> tuple[Claim, ...]:
     """Every length the text gives to one of `moves` or to one of the motifs `names`."""
-    if not any(letter.isdigit() for letter in text) and not _has_number(text):
+    if _NUMBER.search(text) is None or _any_of((*moves, *names)).search(text) is None:
         return ()
     return tuple(_Text(read(text), _at_words(moves), _at_words(names)).claims())
-
-
-def _has_number(text: str) -> bool:
-    return any(word.number is not None for word in read(text).words)
 
 
 _Forms = Mapping[str, tuple[frozenset[str], ...]]
@@ -74,8 +77,19 @@ def _spelt(written: tuple[str, ...]) -> _Forms:
     return {one: tuple(forms(part) for part in one.casefold().split()) for one in written}
 
 
+@lru_cache(maxsize=64)
+def _any_of(written: tuple[str, ...]) -> re.Pattern[str]:
+    """A pattern of which every text with one of the moves or names holds a match."""
+    known = sorted({form for one in written for form in forms(one.casefold().split()[0])})
+    return re.compile(rf"\b(?:{'|'.join(map(re.escape, known))})\b", re.IGNORECASE)
+
+
 def _at_words(written: Sequence[str]) -> _Forms:
     return _spelt(tuple(written))
+
+
+def _is_form(word: Word, forms: frozenset[str]) -> bool:
+    return word.form in forms
 
 
 class _Text:
@@ -90,9 +104,11 @@ class _Text:
     def _places(self, written: _Forms) -> Iterator[tuple[int, str]]:
         """The place of the last word of each, longer ones first so that they win."""
         for one, parts in sorted(written.items(), key=lambda item: len(item[1])):
-            for at in range(len(self.words) - len(parts) + 1):
+            places = self.reading.places
+            starts = (at for form in parts[0] if form in places for at in places[form])
+            for at in starts:
                 row = self.words[at : at + len(parts)]
-                if all(word.form in part for word, part in zip(row, parts, strict=True)):
+                if len(row) == len(parts) and all(map(_is_form, row, parts)):
                     yield at + len(parts) - 1, one
 
     def claims(self) -> Iterator[Claim]:

@@ -110,36 +110,40 @@ LEFT_OVER = Saying(
         still|dancer =left !hand|foot|arm|leg|side|elbow|knee|shoulder|and|or|wall|of
     =left over|out|alone|standing|without|partnerless|unpaired|single
     unpaired|partnerless|unmatched|lone|solo
-    =spare|=extra|=odd|single|last|remaining|final person|one|pupil|child|dancer|body|mover|player|
-        learner|student
+    =spare|=extra|=odd|single|remaining person|one|pupil|child|dancer|body|mover|player|learner|
+        student
+    last|final person|pupil|child|dancer|learner|student
     be|is|the =odd =out|=one
     odd one|pupil ?out
     number|class|we|group|you|us|numbers ~3 =odd|uneven|=even|evenly|unequal
     =odd|uneven|unequal number !down|on|to|with|in|go|stand|face|one
     not|n't ~4 evenly|even|exactly|equally
     if ~5 evenly|even|uneven|odd
-    without|no|lack|need|needs|nobody ~2 partner|anyone|anybody|pair
+    without|no|lack|need|needs ~2 partner|anyone|anybody|pair
     without|lacking one|anyone $
     anyone|anybody|whoever|pupil|child|person|those|one|somebody|who ~2 without
     cannot|can't|not|n't ~3 find ~3 one|partner|anybody|anyone|somebody|someone|pair
-    nobody ~3 there|opposite|beside|next|left|free|with|to
-    anyone|anybody|someone|somebody|whoever|person|pupil|child|who|you ~2 last|remain|stuck|lost|
-        single|unmatched|looking|unlucky
+    nobody ~1 there|opposite|beside|left|free
+    nobody to dance|work|be|go
+    nobody with
+    anyone|anybody|someone|somebody|whoever|person|pupil|child|who ~2 last|remain|stuck|single|
+        unmatched|looking|unlucky
     anyone|anybody|someone|somebody|whoever|those|pupil|child ~1 need|want ~1 =one|partner
     singles|remainder
     if|should|when ~3 end|finish on|with ~1 one
-    partner|friend|other|they|one ~3 away|absent|missing|ill|poorly|off|gone|late
-    join|help|visit|add|share|slip|squeeze|fit|tuck|attach ~4 pair|=two|couple|twosome|duo !make|
-        become|meet
+    partner|friend|other|they ~3 away|absent|missing|ill|poorly|off|gone|late
+    join|help|visit|add|share|slip|squeeze|fit|tuck|attach ~4 pair|couple|twosome|duo !make|become|
+        meet
+    join|help|visit ~2 a|another|nearest|next =two
     another|any|nearest|nearby|different|neighbouring|other pair ~3 call|take|welcome|invite|let|
         make
     anyone|anybody|whoever|if|somebody|someone|one|spare|who ~~8 with|to|by|near|and =me|us|teacher|
         adult|helper|assistant|=ta|i
     which|what|whichever|any|whatever pair|two|couple ~3 join|help|visit
     alone ~1 if
-    if ~2 alone|one|single|nobody
+    if ~2 alone|single|nobody
     #25..33 make|makes|divide|pupils|is
-    share ~2 number|part|partner|two|role
+    share ~2 number|part|partner|role
     """,
 )
 """Somebody is over, or has no partner."""

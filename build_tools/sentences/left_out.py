@@ -60,6 +60,7 @@ _NOT_IN = Saying(
 _ONLY_TOLD_OF = ("it", "them", "this", "that", "these", "motif")
 _BESIDE = 6
 """So many words away from what is said to be left out its name may stand."""
+_PARTICLES = ("out", "aside", "away", "behind", "by", "go")
 _ENDS = ("and", "then", "but", "or")
 
 
@@ -71,18 +72,26 @@ def left_out(text: str | None, called: str, named_by_step: bool) -> bool:
     if not text:
         return False
     reading = read(text)
-    name = frozenset(form for word in called.split() for form in (word, f"{word}s"))
-    spoken_of = named_by_step or any(word.form in name for word in reading.words)
+    name = [frozenset((word, f"{word}s")) for word in called.lower().split()]
+    spoken_of = named_by_step or _holds({word.form for word in reading.words}, name)
     for said in (*LEFT_OUT.all_in(text), *_NOT_IN.all_in(text, meant=False)):
         near = {word.form for word in _near(reading, said.words)}
-        if near & name or (spoken_of and near.intersection(_ONLY_TOLD_OF)):
+        if _holds(near, name) or (spoken_of and near.intersection(_ONLY_TOLD_OF)):
             return True
     return False
+
+
+def _holds(forms: set[str], name: list[frozenset[str]]) -> bool:
+    """Whether every word of the name is among the forms."""
+    return not any(forms.isdisjoint(word) for word in name)
 
 
 def _near(reading: Reading, places: Words) -> Iterator[Word]:
     """The words of a match and those beside it, as far as the same part of the sentence goes."""
     first, last = places[0], places[-1]
+    if last - first > 1 and reading.words[last].form in _PARTICLES:
+        yield from reading.words[first + 1 : last]  # what is left out stands between: leave it out
+        return
     yield from reading.words[first : last + 1]
     yield from _as_far(reversed(reading.words[:first]), reading.words[first].clause)
     yield from _as_far(iter(reading.words[last + 1 :]), reading.words[last].clause)

@@ -52,8 +52,10 @@ def holds_word(text: str, word: str) -> bool:
 
 def danced_by_name(text: str, name: str) -> str | None:
     """Where the text has pupils dance what is called `name`; None where it only uses the word."""
-    reading = read(text)
     parts = _parts(name)
+    if min(parts[-1], key=len) not in text.lower():
+        return None
+    reading = read(text)
     for at in range(len(reading.words) - len(parts) + 1):
         row = reading.words[at : at + len(parts)]
         if not all(word.form in part for word, part in zip(row, parts, strict=True)):
@@ -88,7 +90,9 @@ def _before(reading: Reading, at: int) -> Word | None:
 
 def danced_by_moves(text: str, moves: tuple[str, ...]) -> str | None:
     """Where the text has pupils dance moves as something they have: the glow you made."""
-    reading = read(text)
+    low = text.lower()
+    moves = tuple(move for move in moves if move.casefold() in low)
+    reading = read(text) if moves else read("")
     for move in moves:
         for form in (move.casefold(), f"{move.casefold()}s"):
             for at in reading.places.get(form, ()):

@@ -29,10 +29,8 @@ SOURCE = (
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each line of change that names a kind of pupil."""
-    for found in unit_text(unit).saying(KIND_OF_PUPIL):
+    for found in unit_text(unit).saying(KIND_OF_PUPIL, at=_is_line_of_change):
         path = found.field.path
-        if found.document == 0 or not _is_line_of_change(path):
-            continue
         yield Finding(
             found.file,
             path,
@@ -43,4 +41,5 @@ def check(unit: Unit) -> Iterator[Finding]:
 
 
 def _is_line_of_change(path: FieldPath) -> bool:
-    return path[:1] in (("change",), ("if",)) or path[-1:] in (("easier",), ("harder",))
+    """Whether it makes a step easier or harder, or stands under `change` or `if` of a lesson."""
+    return path[-1:] in (("easier",), ("harder",)) or path[:1] in (("change",), ("if",))

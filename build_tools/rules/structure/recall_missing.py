@@ -32,7 +32,10 @@ _FIRST_STEPS = 3
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each lesson from the second on that starts with nothing earlier."""
     for before, lesson in zip(unit.lessons, unit.lessons[1:], strict=False):
-        if any(_goes_back(unit, lesson, step) for step in lesson.steps[:_FIRST_STEPS]):
+        opening = lesson.steps[:_FIRST_STEPS]
+        if any(_goes_back(unit, lesson, step) for step in opening):
+            continue
+        if any(_dances_again(unit, lesson, t) for step in opening for t in (step.say, step.task)):
             continue
         number = min(_FIRST_STEPS, len(lesson.steps))
         first = "step does" if number == 1 else f"{number} steps do"
@@ -46,12 +49,10 @@ def check(unit: Unit) -> Iterator[Finding]:
 
 
 def _goes_back(unit: Unit, lesson: Lesson, step: Step) -> bool:
-    """Whether a step dances what an earlier lesson made, or names it; or recalls in other words."""
+    """Whether a step dances what an earlier lesson made, or names it."""
     ways = progress(unit)
     names = inside(unit.dance, (*step.dances, *step.joins, *step.shows))
     if any(place.lesson < lesson.number for name in names for place in ways[name].made[:1]):
-        return True
-    if any(_dances_again(unit, lesson, text) for text in (step.say, step.task)):
         return True
     if step.phase not in ("warm-up", "recall", "rehearse", "join"):
         return False

@@ -5,7 +5,7 @@ Names of makers and places (`by`, `publisher`, `credit`, `source`) are left out.
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Iterator
+from collections.abc import Callable, Collection, Iterable, Iterator
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -49,16 +49,21 @@ class UnitText:
         )
 
     def saying(
-        self, what: Saying, kinds: Collection[str] = (), meant: bool = True
+        self,
+        what: Saying,
+        kinds: Collection[str] = (),
+        meant: bool = True,
+        at: Callable[[FieldPath], bool] | None = None,
     ) -> Iterator[Found]:
         """Every field, of `kinds` if any are named, that says `what`, in order.
 
-        With `meant`, only those where it is neither denied nor only likened.
+        With `meant`, only those where it is neither denied nor only likened; with `at`, only those
+        at places of which it says yes.
         """
         ask = what.said if meant else what.mentioned
         for document, number in self._may_say(what):
             one = self.documents[document][1][number]
-            if kinds and one.kind not in kinds:
+            if (kinds and one.kind not in kinds) or (at is not None and not at(one.path)):
                 continue
             if said := ask(one.text):
                 yield Found(document, self.documents[document][0], one, said)
