@@ -1,6 +1,7 @@
 """A recording that is played once lasts as long as what is danced to it.
 
-If the music stops before the dance does, the class stops with it, in front of the watchers.
+If the music stops before the dance does, the class stops with it, in front of the watchers. It goes
+on playing through a section with another sound, unless somebody is told to stop it.
 
 Bad:
     sound: {kind: recorded, lasts: 60, …}, and a dance of 1 minute 55 seconds
@@ -10,6 +11,7 @@ Good:
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from fractions import Fraction
 
@@ -19,20 +21,27 @@ from build_tools.movement.counts import seconds
 from build_tools.movement.whole import Stretch, stretches
 from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.words.plain_words import length_in_words
+from build_tools.views.words.plain_words import length_in_words, listed
 
 GRADE: Grade = "error"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "tempo-missing")
+
+_STOPS = re.compile(
+    r"\b(?:music|recording|track|song|tune|sound|piece|it)\b[^.;]{0,24}"
+    r"\b(?:stop|paus|fade|cut|end|turned off|switched off|is off)\w*|"
+    r"\b(?:stop|pause|fade|cut|turn off|switch off|turn down)\b[^.;]{0,24}"
+    r"\b(?:music|recording|track|song|tune|sound|piece)\b|\bno (?:music|recording|sound)\b",
+    re.IGNORECASE,
+)
 
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each recording that runs out before what is danced to it."""
     dance = unit.dance
     if _runs_out(dance.sound):
-        yield from _too_short(
-            unit, ("dance", "sound", "lasts"), dance.sound, "the dance", _all(dance)
-        )
+        what, least = _heard(dance)
+        yield from _too_short(unit, ("dance", "sound", "lasts"), dance.sound, what, least)
     for letter, section in dance.sections.items():
         if section.sound == dance.sound or not _runs_out(section.sound):
             continue
@@ -52,22 +61,45 @@ def _runs_out(sound: Sound) -> bool:
     return sound.kind == "recorded" and sound.lasts is not None and not sound.looped
 
 
-def _all(dance: Dance) -> Fraction | None:
-    """The least seconds danced to the dance's own sound: its sections, and the joins between."""
+def _heard(dance: Dance) -> tuple[str, Fraction | None]:
+    """What the dance's recording plays under, and its least seconds; None where they are not known.
+
+    It plays from the first section to the last that is danced to it. A section between with a
+    sound of its own counts too, unless that is silence, another recording, or somebody stops this one.
+    """
     laid = stretches(dance)
-    found = Fraction(0)
-    for n, stretch in enumerate(laid):
-        if not _under(dance, laid, n, stretch):
-            continue
-        if stretch.seconds is None:
-            return None
-        found += stretch.seconds.least
-    return found
+    own = [n for n, one in enumerate(laid) if one.section and one.section.sound == dance.sound]
+    if not own:
+        return "", Fraction(0)
+    stopped = {n for n, one in enumerate(laid) if one.section and _is_stopped(dance, laid, n)}
+    plays = [
+        n
+        for n in range(own[0], own[-1] + 1)
+        if n not in stopped and not (laid[n].section is None and {n - 1, n + 1} & stopped)
+    ]
+    letters = [section.letter for n in plays if (section := laid[n].section)]
+    what = "the dance" if len(letters) == len(dance.form) else f"section {listed(letters)}"
+    lengths = [laid[n].seconds for n in plays]
+    known = [length.least for length in lengths if length is not None]
+    return what, sum(known, Fraction(0)) if len(known) == len(lengths) else None
 
 
-def _under(dance: Dance, laid: tuple[Stretch, ...], n: int, stretch: Stretch) -> bool:
-    beside = (stretch,) if stretch.section else (laid[n - 1], laid[n + 1])
-    return all(s.section is not None and s.section.sound == dance.sound for s in beside)
+def _is_stopped(dance: Dance, laid: tuple[Stretch, ...], n: int) -> bool:
+    """Whether the dance's recording is stopped for a section with a sound of its own."""
+    section = laid[n].section
+    if section is None or section.sound == dance.sound:
+        return False
+    if section.sound.kind in ("recorded", "silence"):
+        return True
+    before = laid[n - 1].transition if n else None
+    told = [section.sound.what, section.improvised_from or ""]
+    told += [before.how, before.cue] if before else []
+    return any(_STOPS.search(text) for text in told)
+
+
+def _early(length: Fraction) -> str:
+    """How much too early, never none at all."""
+    return length_in_words(length) if length >= 1 else "under a second"
 
 
 def _too_short(
@@ -79,6 +111,6 @@ def _too_short(
         unit.file,
         path,
         f"the recording lasts {length_in_words(sound.lasts)}, but {what} takes "
-        f"{length_in_words(least)}: the sound stops {length_in_words(least - sound.lasts)} early",
+        f"{length_in_words(least)}: the sound stops {_early(least - sound.lasts)} early",
         "write `looped: true` if it is played round and round, or choose a longer recording",
     )
