@@ -65,7 +65,8 @@ def _heard(dance: Dance) -> tuple[str, Fraction | None]:
     """What the dance's recording plays under, and its least seconds; None where they are not known.
 
     It plays from the first section to the last that is danced to it. A section between with a
-    sound of its own counts too, unless that is silence, another recording, or somebody stops this one.
+    sound of its own counts too, unless that is silence, another recording, or somebody stops this
+    one.
     """
     laid = stretches(dance)
     own = [n for n, one in enumerate(laid) if one.section and one.section.sound == dance.sound]
