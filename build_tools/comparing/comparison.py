@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from build_tools.comparing.change import Change, Weight, WrittenUnit
 from build_tools.comparing.compare import compare
-from build_tools.comparing.edition import called_for, newer
+from build_tools.comparing.edition_number import called_for, newer
 
 HEADINGS = {
     Weight.DANCE: "What pupils make or dance, and what you may do with the unit",

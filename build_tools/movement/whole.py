@@ -8,9 +8,9 @@ from fractions import Fraction
 from functools import lru_cache
 
 from build_tools.model.dance import Dance, Seconds, Section, Transition
+from build_tools.movement.canon_and_unison import PartSpan, part_spans, passage_counts
 from build_tools.movement.counts import seconds
 from build_tools.movement.development import actions_of, total
-from build_tools.movement.relationships import PartSpan, part_spans, passage_counts
 
 
 @dataclass(frozen=True, slots=True)

@@ -50,7 +50,8 @@ def _read(family: str, module_name: str) -> Rule:
     if (check is None) == (check_bank is None):
         raise RuleMistake(f"{module.__file__}: write exactly one of check and check_bank")
     if grade not in GRADES or not module.__doc__ or not getattr(module, "SOURCE", ""):
-        raise RuleMistake(f"{module.__file__}: state GRADE, SOURCE and a docstring")
+        grades = ", ".join(GRADES)
+        raise RuleMistake(f"{module.__file__}: state GRADE ({grades}), SOURCE and a docstring")
     return Rule(
         name=module_name.replace("_", "-"),
         family=family,

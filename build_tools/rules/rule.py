@@ -12,7 +12,11 @@ from build_tools.problem import FieldPath, Grade
 
 @dataclass(frozen=True, slots=True)
 class Finding:
-    """One thing found by a rule: `file` is the document, `path` the place inside it."""
+    """One thing found by a rule, at the field `path` of the document `file`.
+
+    `file` is `unit.file` or a lesson's `file`; `message` says what is wrong, with the arithmetic,
+    and `help` how to mend it.
+    """
 
     file: str
     path: FieldPath

@@ -10,11 +10,11 @@ from build_tools.building.finishing.pdf_printing import print_units
 from build_tools.building.site import build_review, build_site, published_units
 from build_tools.checking.check_bank import Report
 from build_tools.disk.stray_files import is_stray
-from build_tools.editions.earlier_editions import since_last_edition
+from build_tools.disk.whole_folder import staged
 from build_tools.misuse import Misuse
 from build_tools.model.bank import Bank
-from build_tools.publishing.swap import staged
 from build_tools.schema_check.schemas import SCHEMA_FOLDER
+from build_tools.unit_editions.earlier_editions import since_last_edition
 
 
 @dataclass(frozen=True, slots=True)

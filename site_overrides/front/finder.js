@@ -24,7 +24,7 @@
     function show() {
       const typed = wordsIn(word.value);
       const slot = Number(minutes.value);
-      const asked = word.value.trim();
+      const said = asked(word.value.trim(), year, slot);
       const met = units.map((unit) => ({ unit, score: score(typed, unit.words) }));
       // a slip of spelling counts only where nothing is spelt as typed
       const best = met.some(({ score }) => score >= AS_TYPED) ? AS_TYPED : 1;
@@ -34,13 +34,13 @@
       let shown = scored.filter(({ unit, score }) => score > 0 && fits(unit)).map(({ unit }) => unit);
       let message = "";
       if (shown.length) {
-        message = typed.length || year.value || slot > 0 || space.value ? count(shown.length) : "";
+        message = said.length || space.value ? count(shown.length) : "";
       } else if (units.length) {
         const pool = scored.some(({ score }) => score > 0)
           ? scored.filter(({ score }) => score > 0).map(({ unit }) => unit)
           : nearest(typed, units);
         shown = pool.slice(0, 3);
-        message = `${why(asked, year, slot)} The nearest: ${shown.map((unit) => unit.title).join("; ")}.`;
+        message = `No unit ${said.join(" ")}. The nearest: ${shown.map((unit) => unit.title).join("; ")}.`;
       }
       for (const unit of units) {
         unit.item.hidden = !shown.includes(unit);
@@ -60,12 +60,13 @@
     return number === 1 ? "1 unit found." : `${number} units found.`;
   }
 
-  function why(asked, year, slot) {
+  // What is asked for, in words: said where nothing is found, and empty where nothing is asked.
+  function asked(words, year, slot) {
     const parts = [];
-    if (asked) parts.push(`for “${asked}”`);
+    if (wordsIn(words).length) parts.push(`for “${words}”`);
     if (year.value) parts.push(`for ${year.selectedOptions[0].textContent.trim()}`);
     if (slot > 0) parts.push(`with lessons of ${slot} minutes or less`);
-    return `No unit ${parts.join(" ")}.`;
+    return parts;
   }
 
   function wordsIn(text) {

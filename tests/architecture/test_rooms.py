@@ -66,7 +66,7 @@ def test_a_copy_keeps_them_too(copied: Path) -> None:
         ("problem.py", "import build_tools.source.text", "Rooms with one-way doors"),
         ("checking/report_text.py", "import mkdocs", "Only the adapter knows MkDocs"),
         ("movement/counts.py", "import build_tools.model.lesson", "Movement knows no lessons"),
-        ("publishing/swap.py", "import build_tools.model.unit", "Publishing knows no dance"),
+        ("publishing/publish.py", "import build_tools.model.unit", "Publishing knows no dance"),
     ],
 )
 def test_a_planted_import_is_reported(

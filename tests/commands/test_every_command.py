@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import re
 import shutil
 import subprocess
 import sys
@@ -66,6 +67,14 @@ def test_the_help_lists_them_all(capsys: pytest.CaptureFixture[str]) -> None:
     listed = [line.split()[:1] for line in capsys.readouterr().out.splitlines()]
     for file in FILES:
         assert [file.stem.replace("_", "-")] in listed
+
+
+@pytest.mark.parametrize("file", FILES, ids=[file.stem for file in FILES])
+def test_it_is_told_of_to_those_who_use_the_bank_or_work_on_it(file: Path) -> None:
+    name = file.stem.replace("_", "-")
+    used = re.findall(r"`([a-z-]+)[^`]*`", (ROOT / "README.md").read_text(encoding="utf-8"))
+    worked = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
+    assert name in used or f"python3 build_tools {name}" in worked
 
 
 @pytest.mark.parametrize("given", [[], ["chekc"], ["--content", "x", "check"]])

@@ -11,8 +11,8 @@ import pytest
 
 from build_tools.comparing.change import Change, Weight, WrittenUnit
 from build_tools.comparing.compare import compare
-from build_tools.comparing.edition import called_for, newer
-from build_tools.editions.unit_texts import text_of_folder
+from build_tools.comparing.edition_number import called_for, newer
+from build_tools.unit_editions.unit_texts import text_of_folder
 from tests.support.built_sites import CONTENT
 
 SLUGS = ("rock-pool", "seeds-on-the-move", "weaving-shed")

@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 
 from build_tools.disk.scratch import WITHIN, scratch
-from build_tools.publishing.swap import staged
+from build_tools.disk.whole_folder import staged
 
 HOLD = """
 import sys, time

@@ -230,6 +230,21 @@ def test_styles_scripts_and_pictures_are_where_the_pages_look() -> None:
             assert goal in made, (page.path, address)
 
 
+def test_every_script_is_loaded_and_every_page_is_linked_from_another() -> None:
+    loaded, linked = set[str](), {"index.html"}
+    for page, seen in everything():
+        folder = posixpath.dirname(page.path)
+        loaded |= {posixpath.basename(address) for address in seen.values("script", "src")}
+        goals = {
+            posixpath.normpath(posixpath.join(folder, href.partition("#")[0]))
+            for href in seen.values("a", "href")
+            if not href.startswith("#")
+        }
+        linked |= goals - {page.path}
+    assert set(PAGE_SCRIPTS) - loaded == set(), "give its name to frame(…, script=…)"
+    assert {page.path for page in pages()} - linked == set(), "no page links to it"
+
+
 def test_every_drawing_on_a_page_has_a_title_or_is_silent() -> None:
     for page, seen in everything():
         for (name, attributes), following in zip(seen.elements, seen.elements[1:], strict=False):

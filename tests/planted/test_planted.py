@@ -35,7 +35,8 @@ def test_the_right_rule_reports_at_the_right_line(rule: str) -> None:
 
 @pytest.mark.parametrize("rule", sorted(rule.name for rule in all_rules()))
 def test_faults_are_found_in_three_or_more_units_for_each_rule(rule: str) -> None:
-    assert len({outcome.slug for outcome in tried(rule) if outcome.found}) >= FEWEST
+    found = {outcome.slug for outcome in tried(rule) if outcome.found}
+    assert len(found) >= FEWEST, f"{rule}: plant a fault in tests/planted/faults_*.py"
 
 
 def test_a_unit_written_out_and_read_back_is_the_same_unit() -> None:

@@ -15,7 +15,7 @@ from collections.abc import Iterator
 
 from build_tools.model.dance import Passage
 from build_tools.model.unit import Unit
-from build_tools.movement.relationships import CANONS, passage_misfit
+from build_tools.movement.canon_and_unison import CANONS, passage_misfit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 

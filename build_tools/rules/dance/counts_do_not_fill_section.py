@@ -19,8 +19,8 @@ from fractions import Fraction
 
 from build_tools.model.dance import Passage, Section
 from build_tools.model.unit import Unit
+from build_tools.movement.canon_and_unison import CANONS, passage_counts
 from build_tools.movement.counts import figures
-from build_tools.movement.relationships import CANONS, passage_counts
 from build_tools.movement.whole import danced_counts, lengths
 from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding

@@ -15,7 +15,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from build_tools.model.unit import Unit
-from build_tools.movement.relationships import parts_in
+from build_tools.movement.canon_and_unison import parts_in
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.endings import (

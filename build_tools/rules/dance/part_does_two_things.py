@@ -17,9 +17,9 @@ from itertools import pairwise
 
 from build_tools.model.dance import Dance, Section, Transition
 from build_tools.model.unit import Unit
+from build_tools.movement.canon_and_unison import PartSpan, part_spans, parts_in, passage_counts
 from build_tools.movement.counts import figures
 from build_tools.movement.development import actions_of
-from build_tools.movement.relationships import PartSpan, part_spans, parts_in, passage_counts
 from build_tools.movement.whole import lengths, transition_between
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding

@@ -20,8 +20,8 @@ from itertools import pairwise
 from build_tools.model.dance import Dance
 from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
+from build_tools.movement.canon_and_unison import passage_counts
 from build_tools.movement.development import actions_of
-from build_tools.movement.relationships import passage_counts
 from build_tools.movement.whole import lengths, transition_between
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding

@@ -18,7 +18,7 @@ from collections.abc import Iterator
 from build_tools.model.dance import Dance, Passage
 from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
-from build_tools.movement.relationships import parts_in
+from build_tools.movement.canon_and_unison import parts_in
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.dance.progress import steps_in_order

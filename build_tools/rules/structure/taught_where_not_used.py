@@ -16,8 +16,8 @@ from collections.abc import Iterator
 from build_tools.model.dance import Dance
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
+from build_tools.movement.canon_and_unison import CANONS
 from build_tools.movement.devices import DEVICES
-from build_tools.movement.relationships import CANONS
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.dance.progress import held, names_in

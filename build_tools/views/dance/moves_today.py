@@ -9,10 +9,10 @@ from fractions import Fraction
 from build_tools.model.dance import Action, Dance, Section
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
+from build_tools.movement.canon_and_unison import passage_counts
 from build_tools.movement.counts import figures
 from build_tools.movement.development import actions_of, roots
 from build_tools.movement.effort import EFFORT_ACTIONS
-from build_tools.movement.relationships import passage_counts
 from build_tools.movement.whole import lengths
 from build_tools.views.dance.parts_named import letters_in, motifs_in
 from build_tools.views.dance.without_counts import is_counted

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from build_tools.model.dance import Dance, Section
-from build_tools.movement.relationships import part_spans, parts_in, passage_counts
+from build_tools.movement.canon_and_unison import part_spans, parts_in, passage_counts
 from build_tools.movement.whole import lengths
 
 

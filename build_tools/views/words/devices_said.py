@@ -7,8 +7,8 @@ from collections.abc import Mapping
 from functools import lru_cache
 
 from build_tools.model.unit import Unit
+from build_tools.movement.canon_and_unison import CANONS
 from build_tools.movement.devices import DEVICES
-from build_tools.movement.relationships import CANONS
 from build_tools.views.dance.progress import StepPlace, steps_in_order
 
 _EVERYDAY = frozenset({"mirror", "repetition", "combination", "leaving out"})

@@ -184,6 +184,8 @@ def _dance(unit: Unit) -> Iterator[FieldText]:
         for n, action in enumerate(motif.actions):
             yield from _action(("motifs", name, "actions", n), action)
     for name, d in dance.developments.items():
+        if d.body_part:
+            yield FieldText(("developments", name, "body_part"), "body_part", d.body_part)
         if d.replacement:
             yield from _action(("developments", name, "replace", "by"), d.replacement)
         for n, addition in enumerate(d.added):

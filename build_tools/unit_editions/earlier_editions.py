@@ -8,12 +8,12 @@ from pathlib import Path
 
 from build_tools.comparing.change import WrittenUnit
 from build_tools.comparing.comparison import Comparison, SinceLast, compared
-from build_tools.comparing.edition import newer
-from build_tools.editions.unit_texts import text_of_folder, text_of_pack
+from build_tools.comparing.edition_number import newer
 from build_tools.packs.reading.refusal import RefusedError
 from build_tools.packs.reading.walled import Refused, walled
 from build_tools.packs.taking_in.placing import EARLIER
 from build_tools.problem import Problem
+from build_tools.unit_editions.unit_texts import text_of_folder, text_of_pack
 
 _KEPT = re.compile(r"-[0-9]+\.[0-9]+\.[0-9]+(-[0-9]+)?(\.zip)?\Z")
 

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from build_tools.publishing.swap import staged
+from build_tools.disk.whole_folder import staged
 
 
 def listing(folder: Path) -> dict[str, str]:

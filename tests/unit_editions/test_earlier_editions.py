@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from build_tools import cli
-from build_tools.editions.earlier_editions import since_last_edition
+from build_tools.unit_editions.earlier_editions import since_last_edition
 from tests.support.banks import BASE_UNIT, change, copy_base
 from tests.support.built_packs import made
 

@@ -16,7 +16,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from build_tools.model.dance import Passage
-from build_tools.movement.relationships import (
+from build_tools.movement.canon_and_unison import (
     PartSpan,
     part_spans,
     parts_in,
