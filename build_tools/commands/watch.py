@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+import os
+import sys
+import webbrowser
 from argparse import ArgumentParser, Namespace
 from collections.abc import Sequence
-from http.server import ThreadingHTTPServer
 from pathlib import Path
 
 from build_tools.building.preview.saves import saves_below
-from build_tools.building.preview.server import State, serve
+from build_tools.building.preview.server import Preview, State, serve
 from build_tools.checking.report_text import as_text, counted
 from build_tools.commands.shared.folders import existing_content, take_content
 from build_tools.disk.scratch import scratch
@@ -22,6 +24,9 @@ MOST_PORT = 65535
 def arguments(parser: ArgumentParser) -> None:
     """What it takes."""
     parser.add_argument("--port", type=int, default=8765, help="where the preview is served")
+    parser.add_argument(
+        "--no-browser", action="store_true", help="print the preview's address, and open nothing"
+    )
     take_content(parser)
 
 
@@ -31,22 +36,40 @@ def run(args: Namespace) -> int:
     with scratch("preview") as folder:
         out = folder / "site"
         out.mkdir()
-        server = _served(out, args.port, state)
+        preview = _served(out, args.port, state)
         try:
             with saves_below(content) as saves:
-                print(f"preview on http://127.0.0.1:{server.server_port}/index.html", flush=True)
+                print(f"preview on {preview.address}index.html", flush=True)
+                print("the address is another each time, and this machine's alone", flush=True)
                 print("save a file to check it; Ctrl-C ends this", flush=True)
+                opened = args.no_browser or not _somebody_looks()
                 for seen in watch(content, saves, out, folder / "kept.json"):
                     if isinstance(seen, ProblemsFound):
                         _tell(content, seen.problems, state)
-                    else:
-                        _show(seen.pages, state)
+                        continue
+                    _show(seen.pages, state)
+                    if seen.pages and not opened:
+                        opened = True
+                        _open(preview.address)
         finally:
-            server.shutdown()
+            preview.stop()
     return 0
 
 
-def _served(out: Path, port: int, state: State) -> ThreadingHTTPServer:
+def _somebody_looks() -> bool:
+    """Whether a person sits at a terminal of a system that can show a browser's window."""
+    windows = sys.platform in ("win32", "darwin") or bool(
+        {"DISPLAY", "WAYLAND_DISPLAY"} & os.environ.keys()
+    )
+    return windows and sys.stdout.isatty()
+
+
+def _open(address: str) -> None:
+    """Show the front page in the author's browser."""
+    webbrowser.open(f"{address}index.html")
+
+
+def _served(out: Path, port: int, state: State) -> Preview:
     if not 0 <= port <= MOST_PORT:
         raise Misuse(f"port {port} is not one of 0 to {MOST_PORT}; try --port 0")
     try:

@@ -13,14 +13,17 @@ import threading
 import time
 import urllib.error
 import urllib.request
+import webbrowser
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from pathlib import Path
+from urllib.parse import urlsplit
 
 import pytest
 
 from build_tools import cli
 from build_tools.building.preview.server import State, serve
+from build_tools.use_cases.watch import ProblemsFound, Written
 from tests.support.banks import BASE_UNIT, ROOT, change, copy_base
 from tests.support.processes import end_first, nothing_left_of
 
@@ -94,10 +97,9 @@ def get(url: str) -> tuple[int, str, str]:
 
 
 def state(address: str) -> dict[str, object]:
-    _, kind, text = get(f"{address}/preview-state.js?1")
-    assert kind == "text/javascript"
-    call = text.removeprefix("window.bankPreview(").removesuffix(");")
-    found: dict[str, object] = json.loads(call)
+    _, kind, text = get(f"{address}/preview-state.json?1")
+    assert kind == "application/json"
+    found: dict[str, object] = json.loads(text)
     return found
 
 
@@ -109,12 +111,14 @@ def test_a_whole_morning_of_writing(watching: Watching, bank: Path) -> None:
 
     status, kind, page = get(f"{address}/index.html")
     assert (status, kind) == (200, "text/html; charset=utf-8")
-    assert page.count('<script defer src="/preview.js"></script></head>') == 1
+    assert page.count('<script defer src="preview.js"></script></head>') == 1
     assert get(f"{address}/")[2] == page
     assert get(f"{address}/units/{BASE_UNIT}/lesson-1.html")[0] == 200
-    assert get(f"{address}/preview.js")[:2] == (200, "text/javascript")
+    assert get(f"{address}/preview.js")[:2] == (200, "text/javascript; charset=utf-8")
     assert get(f"{address}/nowhere.html")[0] == 404
-    assert get(f"{address}/../../etc/passwd")[0] == 404
+    assert get(f"{address}/../../etc/passwd")[0] == 400
+    # without the secret there is nothing
+    assert get(f"{address.rpartition('/')[0]}/index.html")[0] == 404
     before = state(address)
     assert before["problems"] == ""
 
@@ -175,13 +179,37 @@ def test_a_port_that_is_none(bank: Path, port: str, capsys: pytest.CaptureFixtur
 
 
 def test_a_port_in_use(bank: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    server = serve(tmp_path, 0, State())
+    preview = serve(tmp_path, 0, State())
     try:
-        assert cli.main(["watch", "--content", str(bank), f"--port={server.server_port}"]) == 2
+        port = preview.server.server_port
+        assert cli.main(["watch", "--content", str(bank), f"--port={port}"]) == 2
     finally:
-        server.shutdown()
-        server.server_close()
+        preview.stop()
     assert "cannot be used" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize(
+    ("terminal", "asked", "times"),
+    [(True, [], 1), (True, ["--no-browser"], 0), (False, [], 0)],
+    ids=["somebody looks", "nothing is to be opened", "nobody looks"],
+)
+def test_the_first_pages_are_shown_once_where_somebody_looks(
+    bank: Path,
+    monkeypatch: pytest.MonkeyPatch,
+    capsys: pytest.CaptureFixture[str],
+    terminal: bool,
+    asked: list[str],
+    times: int,
+) -> None:
+    opened: list[str] = []
+    monkeypatch.setattr(webbrowser, "open", opened.append)
+    monkeypatch.setattr(sys.stdout, "isatty", lambda: terminal)
+    monkeypatch.setenv("DISPLAY", ":0")
+    seen = [ProblemsFound(()), Written(()), Written(("every page",)), Written(("every page",))]
+    monkeypatch.setattr("build_tools.commands.watch.watch", lambda *_: iter(seen))
+    assert cli.main(["watch", "--content", str(bank), "--port=0", *asked]) == 0
+    first = capsys.readouterr().out.splitlines()[0]
+    assert [f"preview on {address}" for address in opened] == [first] * times
 
 
 @pytest.mark.parametrize("number", [signal.SIGTERM, signal.SIGHUP, signal.SIGKILL])
@@ -189,7 +217,7 @@ def test_ending_its_first_process_ends_all_of_it(
     watching: Watching, tmp_path: Path, number: int
 ) -> None:
     _, line = watching.wait_for("preview on http://127.0.0.1:")
-    port = int(line.rpartition(":")[2].partition("/")[0])
+    port = urlsplit(line.removeprefix("preview on ")).port
     watching.wait_for("every page written")
     assert len(list((tmp_path / "temporary").iterdir())) == 1
     code = end_first(watching.process, number)

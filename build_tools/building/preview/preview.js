@@ -1,12 +1,8 @@
 // Only in the preview: asks once a second whether anything changed, shows the problems beside
-// the page and loads it anew. A script element is used because the pages allow no other request.
+// the page and loads it anew. No page elsewhere can read the answer.
 (() => {
+  const where = new URL("preview-state.json", document.currentScript.src);
   let number = null;
-  window.bankPreview = (state) => {
-    show(state.problems);
-    if (number !== null && state.number !== number) location.reload();
-    number = state.number;
-  };
   function show(problems) {
     let box = document.getElementById("preview-problems");
     if (!box) {
@@ -18,11 +14,18 @@
     if (box.textContent !== problems) box.textContent = problems;
     box.hidden = !problems;
   }
-  function ask() {
-    const script = document.createElement("script");
-    script.src = "/preview-state.js?" + Date.now();
-    script.onload = script.onerror = () => { script.remove(); setTimeout(ask, 1000); };
-    document.head.append(script);
+  async function ask() {
+    try {
+      const answer = await fetch(where, { cache: "no-store" });
+      if (!answer.ok) throw new Error(`${answer.status}`);
+      const state = await answer.json();
+      show(state.problems);
+      if (number !== null && state.number !== number) location.reload();
+      number = state.number;
+    } catch {
+      show("`watch` has ended, so this is the page it made last. Start it and open the address it prints.");
+    }
+    setTimeout(ask, 1000);
   }
   ask();
 })();

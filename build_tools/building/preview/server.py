@@ -1,16 +1,60 @@
-"""The preview: built pages from this machine to this machine, with the problems beside them."""
+"""The preview: built pages from this machine to this machine, with the problems beside them.
+
+Any page that is open in the author's browser may ask this machine for things, and so may any
+program on it. So everything lies below a secret in the address, and of whoever knows it only the
+preview's own pages are answered: the request has to name this very server (a name that a stranger
+turned to this machine is another, which is called DNS rebinding) and may not come from another
+page (Fetch Metadata Request Headers, W3C; RFC 6454 for Origin). No answer may be framed, or loaded
+by a page from elsewhere as a picture, script or style (Cross-Origin-Resource-Policy, Fetch).
+"""
 
 from __future__ import annotations
 
 import json
+import secrets
+import sys
 import threading
+from dataclasses import dataclass
 from functools import partial
-from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
+from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
+from typing import Any
+from urllib.parse import unquote_to_bytes
 
 SCRIPT = "preview.js"
-STATE = "preview-state.js"
+STATE = "preview-state.json"
+HERE = "127.0.0.1"
 _PREVIEW_JS = Path(__file__).with_name("preview.js")
+_SECRET_BYTES = 16
+_PATIENCE_SECONDS = 10.0
+"""For a request that somebody begins and does not end."""
+_ENDS_SECONDS = 0.1
+_KINDS = {
+    ".html": "text/html; charset=utf-8",
+    ".css": "text/css; charset=utf-8",
+    ".js": "text/javascript; charset=utf-8",
+    ".json": "application/json",
+    ".svg": "image/svg+xml",
+    ".png": "image/png",
+    ".jpg": "image/jpeg",
+    ".jpeg": "image/jpeg",
+    ".webp": "image/webp",
+    ".woff2": "font/woff2",
+    ".txt": "text/plain; charset=utf-8",
+}
+"""What a browser takes each file for; systems keep lists of their own, some of them wrong."""
+_HEADERS = {
+    "Cache-Control": "no-store",
+    "Content-Security-Policy": "frame-ancestors 'none'",
+    "Cross-Origin-Opener-Policy": "same-origin",
+    "Cross-Origin-Resource-Policy": "same-origin",
+    "Referrer-Policy": "no-referrer",
+    "X-Content-Type-Options": "nosniff",
+    "X-Frame-Options": "DENY",
+}
+_POLICY, _ASKING = b"script-src 'self'", b"script-src 'self'; connect-src 'self'"
+"""What a page with scripts allows, and the same with asking this server for the state."""
+_LOST = "nothing here. Open the address that `watch` printed last: it is another each time"
 
 
 class State:
@@ -31,51 +75,144 @@ class State:
         with self._lock:
             self._number += 1
 
-    def script(self) -> bytes:
-        """The state as a script that calls the page's own `bankPreview`."""
+    def as_json(self) -> bytes:
+        """The state as the pages read it."""
         with self._lock:
-            data = json.dumps({"number": self._number, "problems": self._problems})
-        return f"window.bankPreview({data});".encode()
+            return json.dumps({"number": self._number, "problems": self._problems}).encode()
 
 
-def serve(folder: Path, port: int, state: State) -> ThreadingHTTPServer:
+class _Server(ThreadingHTTPServer):
+    # On Windows this would let another program take the port of a running preview.
+    allow_reuse_address = sys.platform != "win32"
+
+    def handle_error(self, *given: Any) -> None:
+        """A browser that goes away in the middle of an answer is nothing to tell an author of."""
+        if not isinstance(sys.exception(), OSError):
+            super().handle_error(*given)
+
+
+@dataclass(frozen=True, slots=True)
+class Preview:
+    """A running preview: its server, and the secret that every address of it starts with."""
+
+    server: _Server
+    secret: str
+
+    @property
+    def address(self) -> str:
+        """Where the front page is, without its name."""
+        return f"http://{HERE}:{self.server.server_port}/{self.secret}/"
+
+    def stop(self) -> None:
+        """Answer no more, and let the port go."""
+        self.server.shutdown()
+        self.server.server_close()
+
+
+def serve(folder: Path, port: int, state: State) -> Preview:
     """Start serving `folder` on this machine alone; `port` 0 takes any free one."""
-    handler = partial(_Handler, state=state, directory=str(folder))
-    server = ThreadingHTTPServer(("127.0.0.1", port), handler)
-    threading.Thread(target=server.serve_forever, daemon=True).start()
-    return server
+    secret = secrets.token_urlsafe(_SECRET_BYTES)
+    handler = partial(_Handler, folder=folder, state=state, secret=secret)
+    server = _Server((HERE, port), handler)
+    threading.Thread(target=server.serve_forever, args=(_ENDS_SECONDS,), daemon=True).start()
+    return Preview(server, secret)
 
 
-class _Handler(SimpleHTTPRequestHandler):
-    def __init__(self, *args: object, state: State, directory: str) -> None:
-        self._state = state
-        super().__init__(*args, directory=directory)  # type: ignore[arg-type]
+class _Handler(BaseHTTPRequestHandler):
+    timeout = _PATIENCE_SECONDS
+    server_version, sys_version = "preview", ""
+    error_message_format, error_content_type = "%(code)d: %(message)s\n", _KINDS[".txt"]
+
+    def __init__(self, *given: Any, folder: Path, state: State, secret: str) -> None:
+        self._folder, self._state, self._secret = folder, state, secret
+        super().__init__(*given)
 
     def do_GET(self) -> None:
         """Pages get the preview's script; the state is made anew at each call."""
-        name = self.path.partition("?")[0].rpartition("/")[2]
-        if name == STATE:
-            self._send(self._state.script(), "text/javascript")
+        if not self._names_this_server():
+            self.send_error(421, "this is not the server of that name")
+            return
+        if not self._comes_from_here():
+            self.send_error(403, "only the preview's own pages are answered")
+            return
+        asked = _inside(self.path)
+        if asked is None:
+            self.send_error(400, "no address that a page could have")
+            return
+        secret, slash, name = asked.partition("/")
+        if not secrets.compare_digest(secret.encode(), self._secret.encode()) or not slash:
+            self.send_error(404, _LOST)
+        elif name == STATE:
+            self._send(self._state.as_json(), _KINDS[".json"])
         elif name == SCRIPT:
-            self._send(_PREVIEW_JS.read_bytes(), "text/javascript")
-        elif name.endswith(".html") or not name:
-            file = Path(self.translate_path(self.path))
-            file = file / "index.html" if file.is_dir() else file
-            if not file.is_file():
-                self.send_error(404)
-                return
-            script = f'<script defer src="/{SCRIPT}"></script></head>'.encode()
-            self._send(file.read_bytes().replace(b"</head>", script, 1), "text/html; charset=utf-8")
+            self._send(_PREVIEW_JS.read_bytes(), _KINDS[".js"])
         else:
-            super().do_GET()
+            self._send_file(name)
+
+    def _names_this_server(self) -> bool:
+        said = self.headers.get_all("Host", [])
+        ours = {f"{name}:{self.connection.getsockname()[1]}" for name in (HERE, "localhost")}
+        return len(said) == 1 and said[0].lower() in ours
+
+    def _comes_from_here(self) -> bool:
+        """Whether the author or a page of ours asks; browsers tell it, and other programs need not.
+
+        A page on another port of this machine is called of the same site, so that is not enough.
+        """
+        [host] = self.headers.get_all("Host", [])
+        origins = self.headers.get_all("Origin", [])
+        site = self.headers.get_all("Sec-Fetch-Site", ["none"])
+        return set(origins) <= {f"http://{host}"} and set(site) <= {"none", "same-origin"}
+
+    def _send_file(self, name: str) -> None:
+        path = self._folder / (f"{name}index.html" if name.endswith("/") or not name else name)
+        try:
+            data = path.read_bytes()
+        # It may be a folder, of a name too long for the system, or a file just written anew.
+        except OSError:
+            self.send_error(404, "no such page or file")
+            return
+        kind = _KINDS.get(path.suffix.lower(), "application/octet-stream")
+        self._send(_with_script(data, name) if path.suffix == ".html" else data, kind)
 
     def _send(self, body: bytes, kind: str) -> None:
         self.send_response(200)
         self.send_header("Content-Type", kind)
         self.send_header("Content-Length", str(len(body)))
-        self.send_header("Cache-Control", "no-store")
         self.end_headers()
         self.wfile.write(body)
 
+    def end_headers(self) -> None:
+        """Every answer, a refusal too, is for the preview's own pages alone."""
+        for name, value in _HEADERS.items():
+            self.send_header(name, value)
+        super().end_headers()
+
     def log_message(self, *_: object) -> None:
         """The author reads problems in this window, not requests."""
+
+
+def _inside(target: str) -> str | None:
+    """The path that a request asks for, with `/`, or None where no page can have such an address.
+
+    It stays inside the folder: it holds no part that leads upwards, and nothing that a system
+    takes for a place of its own, such as `C:`.
+    """
+    try:
+        path = unquote_to_bytes(target.partition("?")[0]).decode("utf-8")
+    except UnicodeDecodeError:
+        return None
+    parts = path.split("/")
+    if parts[0] or not all(parts[1:-1]) or not path.isprintable():
+        return None
+    if any(part in (".", "..") or set(part) & {"\\", ":"} for part in parts):
+        return None
+    return path[1:]
+
+
+def _with_script(page: bytes, name: str) -> bytes:
+    """The page with the preview's script, where it is one that allows scripts."""
+    if _POLICY not in page:
+        return page
+    script = f'<script defer src="{"../" * name.count("/")}{SCRIPT}"></script></head>'
+    return page.replace(_POLICY, _ASKING, 1).replace(b"</head>", script.encode(), 1)
