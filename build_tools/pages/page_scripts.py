@@ -11,6 +11,7 @@ SUMS = tuple(
         "fit",
         "sittings",
         "catch-up",
+        "leave-out",
         "class-groups",
         "groups-in-words",
         "showing",
@@ -25,7 +26,7 @@ _FIT = tuple(
 )
 _HALL = tuple(f"hall/{name}.js" for name in ("plan", "button", "keys", "awake", "clock"))
 _PLAYING = tuple(
-    f"playing/{name}.js" for name in ("schedule", "sounds", "shown-count", "device", "player")
+    f"playing/{name}.js" for name in ("beats", "sounds", "shown-count", "device", "player")
 )
 _COUNTS = tuple(
     f"counts/{name}.js" for name in ("wav", "midi", "tap", "counts", "counts-files", "counts-tap")

@@ -36,7 +36,7 @@
   function silences({ stretches }) {
     return stretches
       .filter((one) => one.counts === undefined)
-      .map((one) => ` In it, ${counts.schedule.silence(one)} seconds are silent for ${one.short}.`)
+      .map((one) => ` In it, ${counts.beats.silence(one)} seconds are silent for ${one.short}.`)
       .join("");
   }
 })();

@@ -8,7 +8,7 @@
   const SOUNDING = 60; // ticks
 
   counts.midi = (score) => {
-    const laid = counts.schedule.laid(score);
+    const laid = counts.beats.laid(score);
     const end = Math.round(laid.beats * TICKS);
     const tempo = Math.round(60e6 / score.tempo);
     const events = [

@@ -26,7 +26,7 @@
   const SLOWEST = 40, FASTEST = 208; // the ends of a metronome's scale
 
   counts.player = (device = counts.device()) => {
-    const { schedule } = counts;
+    const when = counts.beats;
     const listeners = { count: [], state: [] };
     let score = null, program = [], part = 0, looping = false;
     let state = "stopped", trouble = "";
@@ -41,7 +41,7 @@
     function load(wanted) {
       stop();
       score = { ...wanted };
-      program = schedule.program(score.stretches, score.phrase);
+      program = when.program(score.stretches, score.phrase);
       looping = Boolean(wanted.loop);
     }
 
@@ -74,24 +74,24 @@
     // schedules every beat up to the horizon; its time is a product, so nothing drifts
     function look() {
       if (state !== "playing") return;
-      const until = device.now() + schedule.ahead(device.hidden());
+      const until = device.now() + when.ahead(device.hidden());
       for (; due < beats; due += 1) {
-        const time = schedule.timeOf(anchors, due);
+        const time = when.timeOf(anchors, due);
         if (time > until) break;
-        planned.push({ beat: due, cancel: device.sound(schedule.beat(run(), score.phrase, due).kind, time) });
+        planned.push({ beat: due, cancel: device.sound(when.beat(run(), score.phrase, due).kind, time) });
       }
-      const past = schedule.beatAt(anchors, device.now()) - 2;
+      const past = when.beatAt(anchors, device.now()) - 2;
       planned = planned.filter((one) => one.beat > past);
       show();
     }
 
     function show() {
       if (state !== "playing") return;
-      const beat = Math.floor(schedule.beatAt(anchors, device.heard()) + 1e-6);
+      const beat = Math.floor(when.beatAt(anchors, device.heard()) + 1e-6);
       if (beat >= beats) { part += 1; begin(); return; }
       if (beat < 0 || beat === shown) return;
       shown = beat;
-      tell("count", schedule.beat(run(), score.phrase, beat));
+      tell("count", when.beat(run(), score.phrase, beat));
     }
 
     function cancelFrom(beat) {
@@ -119,8 +119,8 @@
       if (wanted === undefined) return score ? score.tempo : null;
       score.tempo = Math.min(FASTEST, Math.max(SLOWEST, Math.round(wanted)));
       if (state === "playing") {
-        const beat = Math.max(0, Math.ceil(schedule.beatAt(anchors, device.now() + 0.05)));
-        anchors.push({ beat, time: schedule.timeOf(anchors, beat), tempo: score.tempo });
+        const beat = Math.max(0, Math.ceil(when.beatAt(anchors, device.now() + 0.05)));
+        anchors.push({ beat, time: when.timeOf(anchors, beat), tempo: score.tempo });
         cancelFrom(beat);
         look();
       }
@@ -132,7 +132,7 @@
       looping = Boolean(wanted);
       if (state === "playing" && whole()) {
         const { countIn, beats: long } = run();
-        const now = Math.max(0, schedule.beatAt(anchors, device.heard()) - countIn);
+        const now = Math.max(0, when.beatAt(anchors, device.heard()) - countIn);
         beats = looping ? Infinity : countIn + long * (Math.floor(now / long) + 1);
         cancelFrom(beats);
         look();

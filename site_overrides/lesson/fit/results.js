@@ -36,12 +36,9 @@
     return parts;
   }
 
-  // where one sitting holds the lesson without what the author lets wait
   function orWithout(facts, have) {
-    const kept = facts.filter((one) => !one.canWait);
-    if (kept.length === facts.length || !bank.sums.fit(kept, have)) return "";
-    const left = facts.filter((one) => one.canWait).map((one) => `“${form.nameOf(one.number)}”`);
-    return ` Or leave out ${left.join(" and ")}, which can wait: then one sitting holds it.`;
+    const left = bank.sums.leaveOut(facts, have).map((one) => `“${form.nameOf(one.number)}”`);
+    return left.length ? ` Or leave out ${left.join(" and ")}, which can wait: then one sitting holds it.` : "";
   }
 
   function groups(facts, fit, said) {

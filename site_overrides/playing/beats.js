@@ -1,4 +1,4 @@
-// When each beat falls: sums only, no clock and no sound. Times in seconds, tempo in beats a minute.
+// When each beat falls and how it sounds: sums only, no clock and no sound. Times in seconds, tempo in beats a minute.
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const counts = (bank.counts ||= {});
@@ -83,5 +83,5 @@
     return { events, marks, beats: at, seconds: (at * 60) / tempo };
   }
 
-  counts.schedule = { ahead, timeOf, beatAt, program, beat, silence, laid };
+  counts.beats = { ahead, timeOf, beatAt, program, beat, silence, laid };
 })();
