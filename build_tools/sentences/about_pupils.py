@@ -41,7 +41,7 @@ KIND_OF_PUPIL = Saying(
         wave
     less|more|least|most|very|highly|not @measure @kid|=ones|$
     those|pupils|children|anyone|who ~2 less|more|least|most @measure
-    the =able|gifted|talented|weak|disabled|clumsy|shy|strugglers !@thing
+    the =able|gifted|talented|weak|disabled|clumsy|shy|strugglers !@thing|floppy|soft|light|quiet
     @trait ~1 @kid
     @trait =ones ~~2 who|that|can|may|need
     weak|weaker|slow|slower|able|abler|poor|low|lower|special group|set|table

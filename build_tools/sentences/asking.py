@@ -47,7 +47,7 @@ JUDGES = Saying(
         creative|graceful|talented|enjoyable|perfect|convincing|elegant|boring|original
     improve|improvement|mistake|perfect|perfectly|wrong|wrongly|weakness|flaw
     #2 stars
-    who|which|whose|group|pair|dancer|they ~3 most|least beautifully|skilfully|gracefully|neatly|
+    who|which|whose|group|pair|dancer|they ~6 most|least beautifully|skilfully|gracefully|neatly|
         convincingly|
         carefully|well|cleverly
     star and ~2 wish

@@ -32,6 +32,9 @@ DEFERENCE = Saying(
     @above ~3 of ~3 @house
     @house ~4 say|decide|allow|require|rule|ask|insist|permit|expect|forbid|come|go first|before|
         ours|otherwise|so
+    what|whatever|everything ~2 @house ~3 laid|lays|set|sets|written|agreed|decided|says|wants|has
+    laid down
+    go|work by ~4 @house
     what ~1 @house ~2 say|decide|allow|require|ask|permit|expect
     defer|overrule|override|overrules|overrides|outrank|precedence|priority|trump ~~8 @house|@above|
         teacher
@@ -120,7 +123,7 @@ A_CHOICE = Saying(
         joggers|plain
     anything|whatever|any ~3 clothes|comfortable|easy|move|stretch|bend|own|colour|wear
     nobody|no|n't|not ~3 need|have|has ~2 to ?buy|wear
-    without|no ~2 costume|costumes
+    without|no ~2 costume|costumes !no
     not|n't needed|required|necessary|compulsory|expected
     borrow|lend|spare|provide|provided|cupboard|free
     covered

@@ -22,6 +22,7 @@ _LASTS = word_list(
     "makes need needs for uses use gets get"
 )
 _ALL = word_list("altogether all total whole")
+_ALL_TOLD = word_list("in all altogether total")
 _HOLDS = word_list(
     "hold holds holding freeze freezes frozen stay stays wait waits keep keeps after"
 )
@@ -145,7 +146,9 @@ class _Text:
     def _from_to(self, number: Length) -> Claim | None:
         """Ten counts from the first rock to the final sink."""
         sentence = self.words[number.first].sentence
-        if not (after := self._word(number.last + 1, sentence)) or after.form != "from":
+        after = [self._word(number.last + at, sentence) for at in (1, 2, 3)]
+        said = [word.form for word in after if word]
+        if "from" not in said or not _ALL_TOLD.issuperset(said[: said.index("from")]):
             return None
         ahead = [p for p in sorted(self.moves) if p > number.last and self._in(p, sentence)]
         if len(ahead) != 2:

@@ -36,6 +36,7 @@ FAR = Saying(
     @go ~3 whole|full|entire ~1 length|width|hall|room|floor|diagonal
     @go ~4 from ~3 @place ~2 to ~3 @place
     from ~3 wall|corner|end|side ~3 to ~2 wall|corner|end|side|other
+    @go ~2 in|inwards|together from ~4 wall|side|corner|edge|end
     all the way round|around|across
     swap|change|exchange ~3 place|places|side|sides|end|ends ~5 other|opposite|far ~1 end|side|wall
     swap|change|exchange ~2 ends|sides|corners|halves

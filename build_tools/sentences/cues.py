@@ -48,6 +48,16 @@ SIGN = Saying(
 )
 """Somebody gives a sign."""
 
+MADE = Saying(
+    """
+    strike|ring|beat|tap|clap|shake|play|hit|sound|blow|call|say|shout|click|stamp|count|pluck|knock
+    drum|bell|triangle|cymbal|gong|shaker|whistle|music|chime|drumming|tambourine|woodblock
+    # count|beat|tap|clap|breath
+    aloud
+    """
+)
+"""A sound is made, or counted out."""
+
 INSIDE = Saying(
     """
     when|whenever|once|until|as|if ~4 ready|right|able|mood|fancy|comfortable|bored|tired|enough
@@ -78,6 +88,31 @@ INSIDE = Saying(
 )
 """A cue that happens inside a pupil, or at no moment anyone could name."""
 
+IN_THE_MIND = Saying(
+    """
+    in ~3 head|heads|mind|minds|imagination|heart|hearts|thoughts
+    in|from|deep inside
+    inner|inward|private|secret impulse|voice|feeling|clock|count|signal|sense|urge|rhythm
+    in ~1 teacher|leader|own|their|your ~1 view|opinion|judgement|estimation
+    think|judge|feel|find|seem ~3 enough|right|ready|time
+    long|calm|quiet|good|strong|soft enough
+    own|free|personal choosing|choice|wish|will|accord|feeling|judgement|decision
+    think|thinks|dream|imagine|remember ~1 of|about
+    when|as|once|if|whenever|until ~5 understood|understand|understands|happy|like|likes|please|
+        pleases|wish|wishes|want|wants|tired|bored|comfortable|satisfied|relaxed|calm|confident|
+        inspired|agreed|decide|decides|decided|ready|enough|willing|fancy
+    decide|decides|decided|choose|chooses|agree|agrees ~1 to|silently|when|for|that
+    feelings|feeling|instinct|idea|ideas|impulse|urge|mood|energy|inspiration ~2 tell|tells|take|
+        takes|come|comes|drop|drops|say|says|run|runs|fade|fades|strike|strikes|change
+    energy|mood|atmosphere|tension|idea|picture|dream|thought ~3 drop|fade|end|go|break|peak|rise|
+        fall|run
+    height|peak|climax|end|middle|heart of ~1 storm|story|dream|adventure|battle|journey|mood|
+        excitement|tension
+    picture|story|idea|dream|thought|image ~3 mind
+    """
+)
+"""It happens inside a pupil, whatever else is named with it."""
+
 HIDDEN = Saying(
     """
     see|seen|hear|heard|notice|noticed|show|showing|say|saying|look|visible|obvious
@@ -92,6 +127,12 @@ SECRET = Saying(
     secret|secretly|unseen|unnoticed|hidden|invisible|privately|silently|sneakily
     in ~1 secret|private
     think ~3 word|go|number|name
+    blink|blinks|swallow|swallows|breathe ~1 quietly|silently|once|$
+    ?a|the wink|winks|blink|blinks $
+    glance|look|smile|whisper|nudge ~2 between ~2 two|some|three|them|pair|leaders|friends
+    only|just ~3 know|knows|see|sees|hear|hears|notice|notices
+    known ~1 only
+    nobody|none ~2 see|sees|hear|hears|know|knows
     wink|thought|glance ~3 to|at|between ~1 one|a|another|each-other|somebody
     """
 )
@@ -112,6 +153,8 @@ NO_CUE = Saying(
     """
     ^ none|nothing $
     ^ no|not cue|needed|necessary|signal
+    without|no|needs ~2 cue|signal|sign
+    any|no cue|signal needed|necessary|given|$
     """
 )
 TIME_IS_UP = Saying(
@@ -127,6 +170,8 @@ def nobody_notices(cue: str) -> bool:
     if NO_CUE.mentioned(cue):
         return True
     if not TO_ALL.said(cue) and (SECRET.mentioned(cue) or HIDDEN.denied(cue)):
+        return True
+    if IN_THE_MIND.mentioned(cue) and not (MADE.said(cue) or SIGN.said(cue)):
         return True
     if HEARD_OR_COUNTED.said(cue) or SIGN.said(cue):
         return False

@@ -29,6 +29,8 @@ _RETROGRADE = Saying(
     first ~3 become|becomes|comes|is|be|goes ~2 last
     last ~3 become|becomes|comes|is|be|goes ~2 first
     last ~2 first
+    end|finish|ending|last ~2 be|become ~1 start|beginning|first
+    right to left
     in reverse
     reverse|reversed ~1 order|motif|moves|movements|phrase|sequence|it|them|pattern|film
     @motif ~2 reverse|reversed

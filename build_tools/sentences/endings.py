@@ -7,7 +7,7 @@ from build_tools.sentences.sayings import Saying
 _LISTS = {
     "final": (
         "hold freeze rest sink lie fall melt curl kneel leave exit bow sleep kneel stand sit "
-        "crouch settle collapse fold drop close fade stay wait face gaze look lower press balance "
+        "crouch settle collapse fold drop close fade stay wait face gaze lower press balance "
         "lean slump pose crumple huddle shrink land bend lift reach raise nestle retreat vanish "
         "disappear hush"
     ),
@@ -32,8 +32,13 @@ ENDS = Saying(
     @final !up|out !<music|drum|sound|song|track|until|story
     still|stillness|standstill|motionless|statue|tableau|frozen|asleep|silent|silence|rest|pose
     ^ stop !the
-    stop|end|finish ~3 still|dead|there|together|where|low|high|standing|sitting|lying|kneeling|
-        facing|asleep|on|in|with|as !<music|drum|sound|song|track|story|dance
+    stop|end|finish ~3 still|dead|there|where|low|high|standing|sitting|lying|kneeling|
+        facing|asleep|on|in|as !<music|drum|sound|song|track|story|dance|own|way
+    look ~1 up|down|out|ahead|back|round|straight|forward|at|away|over|into|across|towards
+    stop|end|finish ~2 arm|head|hand|foot|knee|eye|face
+    is|be|become|turn ~1 into ~1 a|an|the stone|rock|statue|tree|star|ball|seed|stones|rocks|statues
+    everyone|all|pupils|dancers|everybody|you is|are|be ~1 stone|rock|statue|stones|rocks|statues|
+        low|high|asleep|quiet
     end|finish|come|be ~3 in|on|to ?a|an|the|your ~2 shape|line|circle|floor|heap|huddle|spot|place|
         row|corner|statue|ball|star|stop|cluster|position|close|balance
     @off ~4 off|away|out|home|offstage
@@ -61,6 +66,22 @@ NOTHING_SETTLED = Saying(
     sort|work|decide|think|plan|fix|see ~4 another|later|next|tomorrow|nearer ?day|time|lesson|week
     sort|work ~1 out ~6 later|another|day
     run out of
+    own|any|some|free ~1 way|choice|ending|idea|finish|time|pace
+    others|rest|half|other|twos|evens|everyone ~2 carry|carries|keep|keeps|go|goes|continue|
+        continues
+        ~1 on|dancing|going|moving|$
+    others|rest|twos|evens|everyone ~2 continue|continues|dance|dances
+    whatever|however|anything|something !they|is
+    wait and see
+    ending|end|finish|it|rest|last|this ~3 will|shall|to ~2 be ~2 add|added|decided|made|found|
+        chosen|agreed|written|told|worked|set|settled|taught
+    be|to added|confirmed
+    decide|choose|think|find|make|invent|plan ~4 ending|finish|end
+    decide|choose|agree|invent|improvise ~2 on ~2 day|night|spot|moment
+    ending|end that ~1 fit|fits|suits|works|matches
+    until ~2 teacher|music|bell|time|tired|lunch|end|over ~3 say|says|over|ends|stops|up|tired|$
+    until ~4 tired|bored|enough|over
+    try|remember|want|hope ~1 to|that
     until|when ~4 time ~1 up|over|out|runs
     """
 )
@@ -73,6 +94,9 @@ SOME = Saying(
     partner|number|dancer|group one|two|a|b
     one|first|front pupil|dancer|child|pair|group|half|row|of
     #1..3 pupil|dancer|child|pair|group|of
+    ^ dancers|pupils|numbers|children # ~1 and|or #
+    ^ one|two|three of ~2 pair|three|four|group|=pairs|=threes|=fours|them
+    first|last|next|other|front #1..12 ~1 pupils|dancers|pairs|groups|children|people
     ^ =odd|=even number
     ^ the|a ~1 @solo ~6 @verbs
     ^ =bees|=birds|=lions|=stars|=waves|=boats|=kings|=clocks

@@ -17,6 +17,7 @@ _SAYS_WHAT = Saying(
     word|name|term for
     other words
     stand for
+    that|this ~2 step|move|turn|jump|action|thing is|be
     dancers|we|people ~1 say|call
     we call
     say ~3 word|name

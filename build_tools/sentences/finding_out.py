@@ -56,6 +56,7 @@ SEARCHES = Saying(
 TELLS_EXACTLY = Saying(
     """
     exactly|precisely|perfect|perfectly|correct|correctly|accurately
+    teacher|=i ~1 call|name|shout|tell|show ~3 move|moves|shape|shapes|step|steps|each|order
     learn|copy|repeat|practise|rehearse|memorise
     as ~3 printed|shown|shows|told|taught|written|does
     same

@@ -11,7 +11,7 @@ _LISTS = {
         "space area room"
     ),
     "look": (
-        "check inspect look walk sweep mop wipe clean dry clear examine test see scan survey feel "
+        "check inspect look walk sweep mop wipe clean dry clear examine test see scan survey "
         "glance sure ensure find brush vacuum hoover verify confirm view search try prepare judge "
         "pass"
     ),
@@ -45,6 +45,19 @@ LOOKED_AT = Saying(
     sweep|mop|wipe|pick|dry|brush|tidy|clear up ~~6 wet|spill|spilt|water|crumb|loose
     @litter ~2 wiped|swept|mopped|cleared|removed|dried|picked
     floor|ground|boards ~2 allow|permit|let
+    nothing|anything|things|something ~2 on|across|over|along ~2 floor|ground|boards
+    wet|slippery|dirty|dusty|damp|sticky|polished|uneven|icy ~1 floor|ground|boards|surface|patch|
+        patches|spot|spots|leaves
+    floor|ground|boards|surface ~4 polished|washed|wet|slippery|sticky|dusty|dirty|uneven|damp|icy
+    floor|boards|ground|surface ~~8 greasy|mopped|dried|swept|wiped|inspected|checked|brushed|
+        cleaned
+    feel ~3 floor|ground|boards ~1 with|for|first
+    anything ~1 sharp|wet|slippery|loose|spilt|broken|hard|underfoot
+    @litter ~3 off|from|on ~2 floor|ground|boards|hall
+    floor|ground|boards|surface|hall ~3 must|should|needs|has ~3 @good
+    trip|slip ~2 hazard|hazards|over|on
+    fit ~2 to|for ~1 dance|dancing|feet
+    underfoot
     ^ =is|=are the|your|this floor|boards|ground|surface|hall
     """,
     _LISTS,

@@ -26,7 +26,8 @@ PALINDROME = Saying("palindrome|palindromic")
 VARIATIONS = Saying(
     """
     theme and|with|plus variation
-    variations on|of
+    variations on
+    variations of ~3 motif|theme|idea|phrase|first
     set|series|string|chain of variations
     theme ~~6 vary|varied|variations
     one idea|motif|theme ~~8 varied|variations|vary

@@ -66,6 +66,7 @@ WHO_WITH_WHOM = Saying(
     whose ~5 meet|same|match
     which @others ~2 @which
     join|meet|greet|visit|find|collect|fetch|approach =them
+    join|pair|meet|team ?up with *
     all the ~3 together
     one|two|another|someone|somebody of your|the|their|each|every ~1 @team
     ask ~3 join
@@ -115,6 +116,11 @@ LEFT_OVER = Saying(
     last|final person|pupil|child|dancer|learner|student
     be|is|the =odd =out|=one
     odd one|pupil ?out
+    one|two|pair|somebody too many
+    i|me|teacher|adult ~2 be|are|is|am|=m|make|dance|work ~1 a|your|the pair|partner
+    pupil|child|person|you and|with =i|=me|teacher|adult|helper
+    spare|extra pair
+    anyone|anybody|somebody|someone|whoever|who|one|any spare|single|extra|odd
     number|class|we|group|you|us|numbers ~3 =odd|uneven|=even|evenly|unequal
     =odd|uneven|unequal number !down|on|to|with|in|go|stand|face|one
     not|n't ~4 evenly|even|exactly|equally

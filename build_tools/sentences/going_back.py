@@ -55,6 +55,8 @@ _PROMISED = {
     "faster": Saying("fast+|quick+|hurry|rapid+\ndouble|top|full speed"),
     "a game": Saying("game"),
     "a film or picture": Saying("film|video|clip|picture|photo|slide|screen"),
+    "joining": Saying("join|link|combine|connect ~6 with|to|and|onto"),
+    "a poem": Saying("poem|rhyme|verse|story|book|letter|map"),
     "talk": Saying("talk|discuss|discussion|chat|conversation|question|listen"),
     "teaching one another": Saying("teach|coach|instruct"),
     "a showing": Saying(

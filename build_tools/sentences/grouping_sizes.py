@@ -11,7 +11,10 @@ _LED_TO = {
         """
         space|spot|place|patch of ?your|their own
         find|back|to|in|into your|own|a own|new|fresh ?new space|spot|place
-        on|by your|their own|=yourself
+        on|by your|their own
+        =yourself|=themselves
+        one|each to|in|on ?a|each|every spot|space|mat|hoop
+        split|break|spread|come|step|move|leave|walk ~1 away|out|from ~3 group|partner|others|four
         alone|solo|=singly|=individually
         split|break|separate|spread|scatter up|apart|out
         step|walk|move|go away until
@@ -25,18 +28,30 @@ _LED_TO = {
         in|into|to|back|stay|as ~1 =pairs
         find|face|choose|get|meet|turn|new|change|swap|switch|keep|pick ~4 =partner|=partners
         get|go|be|work with the|a|your|their ~1 =person
+        find|choose|pick|get|ask|fetch|meet|invite|take|grab|join ~1 =somebody|=someone|=friend|
+            =classmate|=neighbour|=anyone !and
+        find|choose|pick|get|ask|fetch|meet|invite|take|grab one|a|another ~1 =person|=pupil|
+            =dancer|=child|=friend|=body|=classmate
+        turn|look|go|walk|stand|sit ~3 =person|=one|=neighbour ~2 beside|behind|opposite|
+            next|left|right|nearest|closest
+        =ones ~~6 =twos ~3 facing|opposite|behind|beside
+        one|#2 behind|in|beside|facing the other
         turn|talk ~2 nearest|closest|next|new =person|=neighbour|=one
         """
     ),
     "threes": Saying(
         """
         =threes|=trios
+        your|same|old =three|=trio !pairs|counts|groups|others|moves
         you|become|make|form|into|as|in|of a|your ~1 =three|=trio !pairs|counts|breaths|steps|lines|
             groups|others|times|moves
         join|add|find|bring|take|pair|with ~2 one ~1 more|other|extra|free|spare !pair
         =group|=groups|team ~1 of|with =three
         triangle
         =three of you|us
+        #3 to|at|on|in|per a|each|every|one mat|bench|table|hoop|corner|square
+        you ~2 any|the|two ~2 two =others|=people|=friends|=dancers !and|pairs
+        #1 leader ~3 #2 follower
         """
     ),
     "fours": Saying(
@@ -47,11 +62,17 @@ _LED_TO = {
         =group|=groups|team ~1 of|with =four !pairs
         #2 =pairs|=twos !of ~4 join|make|become|form|together|meet
         =four of you|us
+        #4 to|at|on|in|per a|each|every|one mat|bench|table|hoop|corner|square
+        number|count|letter ~3 to|=in|by =four|=fours
         """
     ),
     "fives": Saying(
         """
         =fives|=quintets
+        a|your|into|become|make|in ~1 =five !pairs|counts|breaths|steps|lines|groups|others|times
+        #5 to|at|on|in|per a|each|every|one mat|bench|table|hoop|corner|square
+        number|count|letter ~4 to =five
+        =five of you|us
         =group|=groups|team ~1 of|with =five !pairs
         """
     ),
@@ -62,6 +83,11 @@ _LED_TO = {
         #3 =pairs !of ~4 join|make|become|form|together|meet
         #2 =threes ~4 join|make|become|form|together|meet
         make|become|be ~2 =six $
+        number|count|letter ~4 to =six
+        #6 to|at|on|in|per a|each|every|one mat|bench|table|hoop|corner|square
+        join|with|find|meet|bring|take|add ~2 #2 ~1 other|more|different|nearest =pairs|=twos
+        pair and|with #2 ~1 other|more =pairs|=twos
+        =six of you|us
         """
     ),
     "a larger group": Saying(
@@ -70,6 +96,26 @@ _LED_TO = {
         =group|=groups|team ~1 of|with #7..40
         #4..20 =pairs !of|to|in|at ~4 join|make|become|form|together|meet|group|for
         #2..20 =fours|=fives|=sixes ~4 join|make|become|form|together|meet
+        #5..40 of you|us
+        #2 of =those|=them|=these ~2 join|meet|together|combine
+        #2..20 =fours ~3 join|make|become|form|together|meet|combine|unite
+        another|next|nearest|other|second =four
+        boys|girls ~~9 girls|boys
+        left|right|this|one|near|far|stage|window ~2 side|half|end|hand ~~12 right|left|that|other|
+            far|near|piano|door ~2 side|half|end|hand
+        as ~1 a|whole class
+        all|whole class ~3 together|join|come|circle|line|round
+        come|get|gather|meet together !with|in ~1 as|round|at
+        line|queue up|along|in|behind
+        ^ line|queue up
+        single|=one file|line
+        register|alphabetical|height order
+        one|single|long line|row|file ~3 along|behind|down|at
+        everyone|everybody|all ~2 in|into|round|to ?a|one|the circle|ring|line|middle|front|carpet|
+            mat|drum
+        #7..40 to|at|on|in|per a|each|every|one mat|bench|table|hoop|corner|square
+        =group|=groups|team|teams ~1 of|with about|roughly|around|nearly #7..40
+        two|three|both|equal ~1 =teams|=halves|=sides
         half ?of|the ~2 class|us|you|children|pupils|everyone|everybody|room|boys|girls ~~9 half|
             others|rest
         ?one|a|the ~1 big|whole|single|large|huge|great|long circle|ring|group|team
@@ -92,7 +138,13 @@ _SAME = {
         LISTS,
     ),
     "threes": Saying("=three|=threes|trio|threesome|triangle !=pairs|counts"),
-    "fours": Saying("=four|=fours|quartet|square !=pairs|counts"),
+    "fours": Saying(
+        """
+        =four|=fours|quartet !=pairs|counts|join|meet|joined|walls|corners|mats|lines|circles|
+            groups|teams !<two|three|all|both|another|next|nearest|different
+        =square
+        """
+    ),
     "fives": Saying("=five|=fives|quintet !=pairs|counts"),
     "sixes": Saying("=six|=sixes !=pairs|counts"),
 }
@@ -107,10 +159,11 @@ _COMES_TO = {
     ),
     "fours": Saying(
         """
-        #2 =pairs|=twos !of
+        #2 =pairs|=twos !of !<with|find|bring|add
         both =pairs
         #2 =people|=others|=dancers|=friends|=neighbours|more
-        =pair ~~12 =pair|=pairs|other|another|second
+        =pair ~~12 =pair|=pairs|another|second
+        =pair ~~12 other !pairs
         another|other|second|nearest|nearby|close|closest|neighbouring|new|different|which|
             next ~1 =pair|couple|=pairs
         =pair|=pairs|two|couple in|on|behind|beside|opposite|near|across|who|that|nearest|closest|

@@ -65,6 +65,8 @@ MANY_JUMPS = Saying(
     @jump ~~8 until ~3 stop|end|over|finish|finishes|stops|ends|tired|drop
     @jump ~~8 throughout|whole|entire|all of
     @jump ~~3 all|right the way
+    @jump ~2 on|at each|every ~1 beat|count|tap|drum ~~5 all|whole|both|throughout|
+        eights|song|track
     @jump ~4 across|round|around|along|down|up ~3 room|hall|space|floor|stage|gym
     @jump ~4 to|from ~3 @far
     @jump !and|then ~~5 #12.. ~3 time|times|jump|jumps|row|in|on|count|counts|hop|hops

@@ -44,6 +44,8 @@ JUMP = Saying(
 
 NO_JUMP = Saying(
     """
+    jump|leap|hop ?back|straight|right in|into|to|inside|out ~2 story|picture|book|scene|poem|tale|
+        adventure|world|song|page|photograph
     jump|leap|hop ~2 idea|answer|conclusion|question|queue
     hop on ~2 board|bus|train|boat
     let|make ~2 @limb ~3 jump|hop|leap|bounce|skip

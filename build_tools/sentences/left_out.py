@@ -51,6 +51,8 @@ _NOT_IN = Saying(
     not|n't ~4 in|part|belong|use|need|perform|keep|make|go|include|take|come ~4 @where
     not|n't ~3 perform|keep|need|include|use|show
     not this time|year
+    not|n't ~1 one ~2 of =them|=those|=these
+    stay|stays|remain|remains ~2 memory|idea|sketch|game
     no longer|more
     """,
     _LISTS,

@@ -46,6 +46,7 @@ ACTED_OUT = Saying(
     act ~1 =as|like
     act ~1 scene|story
     pretend|make-believe
+    exactly|just as|like ~1 you|they|we|people ~1 would|do|does
     imagine ?that ?you ?=are|=re ~2 @chore|@worker|in|at|a
     in ~1 mime
     =be|become|=re|play ?the|a|an ~2 @worker

@@ -42,7 +42,8 @@ _RECORDS = word_list(
     "recorded recording played performed sung spoken performer performers player players produced"
 )
 _OURS = word_list(
-    "unit bank author teacher class school pupils band choir quartet orchestra dance friend museum"
+    "unit bank author teacher class school pupils band choir quartet orchestra dance friend museum "
+    "her him them"
 )
 _BY = re.compile(r"\bby ((?:[a-z’']+ ){0,3})([\w’'-]+)")
 _LABEL = re.compile(
@@ -90,7 +91,7 @@ def _deed(before: str) -> set[str]:
     """What the words before "by" say was done; a title alone was made."""
     words = re.findall(r"[a-z]+", before.lower())[-7:]
     if "recording" in words:
-        return {_RECORDED}
+        return {_MADE, _RECORDED} if "both" in words else {_RECORDED}
     done = {_RECORDED} if not _RECORDS.isdisjoint(words) else set()
     if not done or not _MAKES.isdisjoint(words):
         done.add(_MADE)

@@ -47,6 +47,7 @@ _LISTS = {
 AUDIENCE = Saying(
     """
     @show ~~10 @guests !<imagine
+    @guests ~~4 take|find|fill|have ~2 seat|seats|places|chairs|rows
     @guests ~~8 watch|come|coming|invited|invite|see|attend|arrive|sit|stand|join|gather|welcome|
         here
     @guests ~~4 in ~3 hall|audience|front
@@ -115,6 +116,8 @@ _OF_AUDIENCE = Saying(
 
 FILMING = Saying(
     """
+    record|film|video ~4 @dancer|others|them|us|group|dance|showing ~3 with|by|on ~2 @camera
+    stream|broadcast|relay ~4 live
     v:film|video|videotape|photograph|tape|record !<a|the|on|your|written|own ~5 @dancer
     =filming|videoing|photographing|filmed|videoed|photographed ~~6 @dancer|@camera|back
     @dancer ~3 filmed|videoed|photographed|recorded
@@ -142,7 +145,9 @@ FILMING = Saying(
 
 _NOT_OF_PUPILS = Saying(
     """
-    no|without ~2 pupil|pupils|child|children|faces|face|people
+    no|without|not ~3 pupil|pupils|child|children|faces|face|people|dancer|dancers
+    picture|pictures|photo|photos|photograph|photographs|film|video ~2 of ~2 card|cards|board|hall|
+        floor|words|strips|sheet|plan|drawing|drawings|map
     like|as ~3 film|photograph|photo|video|camera|movie
     hands|hand|eyes|fingers|head|mind ~4 camera|cameras
     watch|look|see|show ~5 film|video|clip ~2 of

@@ -51,6 +51,7 @@ LEADING = Saying(
     one|alone @pupil ~5 while ~1 @rest|others
     partner|dancer|number|pupil one|=a|two|=b ~1 @leads
     give ~4 to one|a @pupil
+    dancer|number|pupil # ~1 @leads ~~14 @follows|do|dancers|rest|others
     one|a|@best ~1 @pupil ~2 be|act|play|become the|a
     one|#1..2 of ~2 =you|four|three|group|pair|class ~2 be|is|lead|call|decide|choose|conduct|play|
         act|stand|set

@@ -10,7 +10,8 @@ SAME_IDEA = (
         Saying(
             """
             synchronise|synchronize|synchronous|synchronously|synchrony|synchronisation|
-                synchronization|sync|synch|tutti|simultaneous|simultaneously|simultaneity !<out|film
+                synchronization|tutti|simultaneous|simultaneously|simultaneity !<out|film
+            sync|synch !<out|film !with
             synced|syncing|synched
             as|like one body|person|mind|dancer
             """

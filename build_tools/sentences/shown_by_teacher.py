@@ -26,7 +26,8 @@ BY_TEACHER = Saying(
     """
     @watch ~2 your|the|a|class|our|my ~2 @teacher !card|picture|word|drum|voice|hand|finger|signal|
         call|instruction
-    @watch ~1 =me !if
+    @watch ~1 =me !if|to|into|through|out|along|over|across|round
+    eyes ~2 on ~1 my|me|mine|teacher ~6 do|copy|same|as
     @watch ~6 =i ?shall|will|do|can|then|have ~1 do|dance|move|show|make|perform|demonstrate|go
     see|watch|look ~2 how|what ?=i|teacher ~1 =i|teacher ~1 do|dance|move|perform|go
     do|dance|move|go|repeat|copy|try|follow|make ~2 as|what|like|whatever|everything|exactly ~1 =i|

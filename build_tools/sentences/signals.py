@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-from functools import cache
-
-from build_tools.sentences.reading import read
 from build_tools.sentences.sayings import Said, Saying
 
 _LISTS = {
@@ -47,6 +44,8 @@ STOP_SIGNAL = Saying(
     =raised hand|arm|palm ~~5 =stop|=stops|@still
     =stop|halt|@still ~~5 when|if|once|until|soon|moment|on ~3 hand|arm|card|flag|palm|lights|red
     say|shout|call|cry|hear ~1 =stop|=freeze
+    hand|arm|card|flag|palm ~2 up|high ~~5 brake|brakes|still|stop
+    =brake|=brakes ~1 on|$
     stop|freeze|halt|still when|if|once|whenever|as ~2 i
     when|if|once|whenever|soon|moment ~1 i ~~8 =stop|=stops|@still
     on|hear ~2 word ~~5 =stop|=stops|@still
@@ -82,6 +81,8 @@ SUDDEN = Saying(
     slam|bang ~2 door|lid|desk|table|book
     drop|smash|throw|hurl ~3 tray|pan|saucepan|metal|plate|tin|lid ~~4 floor|ground|crash|as
     full|maximum|top|highest volume
+    blast|burst|explosion|clash of ~3 brass|trumpet|trumpets|horns|noise|sound|music|drums|cymbals
+    from ~2 whisper|silence|nothing ~1 to ~2 blast|roar|shout|crash|bang|full|thunder
     deafening|ear-splitting
     blare|bellow|screech|scream ~~6 sudden+|blue|nowhere|music|speaker|recording
     out of nowhere
@@ -133,106 +134,3 @@ _WITHOUT_WARNING = Saying(
 def sudden(text: str) -> Said | None:
     """The first sudden sound or dark that a text has."""
     return SUDDEN.said(text) or _WITHOUT_WARNING.mentioned(text)
-
-
-SOUNDS_OF_DANCES = {
-    "drum": "drum drumbeat bongo djembe tambour tom-tom",
-    "tap": "n:tap =taps tapping",
-    "beat": "n:beat =beats drumbeat",
-    "shaker": "shaker maraca rattle n:shake =shakes",
-    "bell": "bell jingle",
-    "clap": "n:clap =claps",
-    "whistle": "whistle",
-    "tambourine": "tambourine",
-    "triangle": "triangle",
-    "cymbal": "cymbal",
-    "gong": "gong",
-    "claves": "claves woodblock",
-    "chime": "chime",
-    "music": "music song track",
-    "roll": "n:roll =rolls",
-    "stamp": "n:stamp =stamps",
-    "click": "n:click =clicks",
-    "hum": "n:hum =hums",
-    "guitar": "guitar",
-    "piano": "piano",
-    "voice": "voice",
-}
-"""Sounds to which dances are danced, and the words by which a signal is made of the same."""
-
-TOLD_TO_STOP = Saying(
-    """
-    =stop|=stopping|halt|freeze|standstill|statue|statues|motionless !thinking|in|sign
-    stand|be|hold|keep|go|stay ~2 still|stone|stones|rock|rocks|solid|hush
-    everyone|everybody|all|you|class|dancer|dancers|pupils|we ~2 =stops
-    stone|stones|statue|statues
-    red light
-    pause|hush
-    """
-)
-"""The class is told to stop."""
-
-_ANOTHER_SIGNAL = Saying(
-    """
-    hand|arm|flag|card|finger|palm
-    light|lamp !<red
-    say|shout|call|whisper|word|voice|name|cry
-    unlike|except|different
-    """
-)
-_FALLS_SILENT = Saying(
-    """
-    @own =stops|=ends|=fades|=finishes|=pauses|=dies|=cuts
-    =taps|=beats|=claps|=drums|=shakers|=bells =stop|=end|=fade|=pause
-    @own ~1 silent|quiet
-    """,
-    {"own": " ".join(SOUNDS_OF_DANCES.values())},
-)
-"""A sound that ends is no sound: its silence can be told apart."""
-_IT = Saying(
-    """
-    ^ it|that|this|they|these ~4 =stop|=stops|=tell|=tells|means|mean|say|says|is|are
-    """
-)
-
-
-_SHORT = 2
-"""Words of a sentence that only answers the one before: Statues!"""
-
-
-def signal_of(sounds: frozenset[str], text: str) -> Said | None:
-    """Where a text tells the class to stop by one of `sounds`, keys of `SOUNDS_OF_DANCES`.
-
-    The sound may stand in the sentence before, where the next says what "it" means.
-    """
-    own = Saying("@own", {"own": " ".join(SOUNDS_OF_DANCES[sound] for sound in sorted(sounds))})
-    other = Saying("@other", {"other": _all_but(own.lists["own"])})
-    before = ""
-    for sentence in read(text).sentences:
-        if TOLD_TO_STOP.said(sentence):
-            heard = sentence if own.said(sentence) else ""
-            goes_back = _IT.said(sentence) or len(read(sentence).words) <= _SHORT
-            if not heard and goes_back and own.said(before) and not other.said(before):
-                heard = before
-            clear = (
-                other.said(sentence) or _ANOTHER_SIGNAL.said(sentence) or _FALLS_SILENT.said(heard)
-            )
-            if heard and not clear and (said := own.said(heard)):
-                return said
-        before = sentence
-    return None
-
-
-def _all_but(own: str) -> str:
-    every = " ".join(SOUNDS_OF_DANCES.values()).split()
-    return " ".join(word for word in every if word not in own.split())
-
-
-def sounds_in(text: str) -> frozenset[str]:
-    """The sounds that a text names, as keys of `SOUNDS_OF_DANCES`."""
-    return frozenset(sound for sound, words in SOUNDS_OF_DANCES.items() if _sound(words).said(text))
-
-
-@cache
-def _sound(words: str) -> Saying:
-    return Saying("@own", {"own": words})

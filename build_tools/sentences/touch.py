@@ -8,7 +8,8 @@ from build_tools.sentences.sayings import Said, Saying
 _LISTS = {
     "other": (
         "partner each-other neighbour friend classmate dancer pupil child person teammate buddy "
-        "mate somebody someone anybody anyone everybody everyone b leader passenger sculptor"
+        "mate somebody someone anybody anyone everybody everyone b leader passenger sculptor "
+        "guide rider driver follower helper member opposite =ones =twos =as =bs"
     ),
     "own_way": (
         "=up =out =high =low =wide =still above over by at behind under =loose =away =down =in"
@@ -23,17 +24,20 @@ _LISTS = {
         "squeeze"
     ),
     "join": "join link lock interlock interlace hook clasp entwine connect",
+    "which": "both all right left inside outside inner outer near opposite little crossed",
+    "theirs": "their his her partner each-other neighbour other somebody someone",
     "handle": (
         "push pull drag lift carry hug cuddle embrace tow tug shove nudge poke tickle wrestle "
         "hoist haul heave barge bump grab grip clutch seize grasp clasp catch touch stroke pat "
-        "pinch squeeze steer rock drape hoist raise support"
+        "pinch squeeze steer rock drape hoist raise support tag prop cradle mould sculpt roll "
+        "untangle lower"
     ),
     "rests": (
         "lean sit lie perch rest balance climb stand press push pull hang cling fall roll drape"
     ),
     "part": (
-        "hand palm finger fingertip fist arm elbow wrist shoulder head forehead back foot sole "
-        "knee hip cheek chin ear side"
+        "hand palm finger fingertip fist arm forearm elbow wrist shoulder head forehead back foot "
+        "sole knee hip cheek chin ear side"
     ),
 }
 
@@ -41,9 +45,15 @@ TOUCH = Saying(
     """
     shake =hands !and|@own_way|with|out
     shake =hands with ~2 @other
-    hold|join|take|clasp|link|grab|touch|clutch|clap ?both|all|little ?their =hands|=palms !@own_way
-    @join ?both|all|right|left|little ?their =arms|=elbows|=fingers|=hands|=wrists|=shoulders|
-        =thumbs !@own_way
+    hold|join|take|clasp|link|grab|touch|clutch|clap ?@which ?their =hands|=palms !@own_way
+    @join ?@which ?their =arms|=elbows|=fingers|=hands|=wrists|=shoulders|=thumbs !@own_way
+    @grip|take ?@which =forearms|=wrists
+    hand|wrist|elbow|arm|forearm|finger held|linked|joined|clasped|gripped|locked|entwined
+        !@own_way
+    right|left|both|inside =hand|=hands ~5 across|star|turn|swing
+    promenade|do-si-do|ballroom|waltz|ceilidh|elbow|arm|two-hand hold|swing|turn !your
+    swing ~1 your partner
+    thread|strip|dip|orange ~1 willow|needle|lemons ~~8 arch|arm|hand
     @grip|take|catch|find|reach ?for|hold ?of a|one|any|=another|each hand|arm|elbow|wrist|finger|
         thumb
     @grip|take|catch|touch|tap|tag|pat|stroke|lift|lower|push|press|pull|shake|kiss|
@@ -62,6 +72,13 @@ TOUCH = Saying(
     counter balance ~3 @other
     human knot|chain|pyramid|tower|bridge|ladder
     three legged
+    palm|hand|sole|forehead|cheek|back|shoulder ?flat|gently|softly|lightly|firmly|both on|
+        against ~1 partner|each-other|neighbour
+    =backs|=shoulders|=hands|=palms|=soles|=sides|=heads ~1 pressed|squashed|glued|stuck|leaning|
+        touching|together
+    join|link|take|hold|holding ?@which =hands in|into|as|to|and|all|round ~2 ring|circle|line|
+        chain|
+        row|star|four|six|three|pair|make|form
     @part|@limb|hair !@own_way on|against|round|around|over|across|onto|upon|into|
         touching ~3 @other !@of_mind
     arm|hand round|around|about ~2 shoulder|waist|neck
@@ -93,7 +110,31 @@ TOUCH = Saying(
     arms|arm linked|joined|locked
     in|make|keep|stay|physical contact !of
     wrap|fold|throw|fling ~3 round|around ~2 @other
-    wrap|fold|fling your|their arm round|around ~1 @other
+    wrap|fold|fling|slip|put your|their|an|one|both arm round|around|about|under ~1 @other
+    @part on|to|at|against the !left|right|other|opposite|back|front|far|near * shoulder|back|hip|
+        elbow|
+        head|hand|waist|arm
+    @rests|climb|step|kneel|ride on|onto|across @theirs ?hand back|shoulder|thigh|lap|knee|foot|hip
+    foot|sole|hand|knee|toe|elbow|nose to foot|sole|hand|knee|toe|elbow|nose !and
+    point|place of contact between|with ~2 @other|you|your
+    give|send|pass ~4 squeeze|hug|pat|cuddle|push|shove|nudge !of|off
+    give ~3 @theirs ~1 hand ~2 squeeze|pat|shake
+    @handle|shape|model|bend|position|arrange|dress ~1 @theirs ~2 like|into|as ~2 clay|shape|statue|
+        puppet|doll|dough|model
+    catch|hold|save|steady|lower|lift|carry|roll|rock|pull|push|drag|swing|tip|tilt|turn gently|
+        carefully|slowly|softly @other
+    =ones|=twos|=as|=bs|partner|pupil|child|dancer|four|you|two|three ~1 roll|rock|tip|lift|carry|
+        drag|
+        pull|push|swing|lower|catch =them|=him|=her !selves|all
+    @other|they|others catch|hold|lift|carry|lower|pull|push =you|=him|=her|=them
+    fall|drop|lean|sink ?back ~1 into|onto ~2 arm|lap
+    fall ~4 caught|catch
+    carry|lift|hoist|raise ~2 smallest|lightest|member
+    without|never|not|before let|letting go !of|into
+    let go of ~1 @theirs
+    glued|stuck|tied|fastened|attached|joined|connected ~2 at|by ~2 @part|hip
+    back|shoulder|palm|elbow|side|knee|foot ~3 stay|keep|be|remain touching|together|joined|in
+    weight sharing|bearing|share
     """,
     _LISTS,
 )

@@ -48,7 +48,8 @@ TECHNIQUE_WORDS = frozenset(
             "turnout ostinato polyrhythm syncopation syncopated choreographic locomotor axial "
             "juxtapose juxtaposition laban kinaesthetic kinesthetic antiphony hemiola floorwork "
             "downstage upstage rubato polycentric polyrhythmic spatial contrapuntal grapevine "
-            "leitmotif proxemics transference dissonance virtuosity"
+            "leitmotif proxemics transference dissonance virtuosity epaulement contraction "
+            "spotting cambre sagittal"
         ),
         "port de bras",
         "pas de bourree",
@@ -63,6 +64,7 @@ TECHNIQUE_WORDS = frozenset(
         "contact improvisation",
         "fall and recovery",
         "contract and release",
+        "contraction and release",
         "first position",
         "second position",
         "fifth position",
@@ -129,13 +131,13 @@ QUESTION_WORDS = PUPILS_WORDS | {
 _TOLD_AFTER = re.compile(
     r"""["'”’]?\s*(?:
       ,?\s*(?:which|that)\s(?:is|means|are|was)\b | ,?\s*(?:meaning|that\sis|i\.e\.|or)\b[^,?]{6,}
-    | \s?(?:means?|is\swhen|is\swhere|is\sanother\sword)\b
+    | \s?(?:means?|is\swhen|is\swhere|is\sanother\sword|is\s(?:the|a|an)\s[^?]{12,}\.)
     | ,\s(?:the|a|an|when|where|all|one)\b[^,?]{12,} | [(:–—-]\s?\w
     )""",
     re.VERBOSE,
 )
 _TOLD_BEFORE = re.compile(
-    r"\b(?:call(?:ed|s)?(?:\s(?:it|that|this|them))?|named|known\sas|word\s(?:for\s\w+\s)?is|say)"
+    r"(?:\(that\sis|\bcall(?:ed|s)?(?:\s(?:it|that|this|them))?|\bnamed|\bknown\sas|\bword\s(?:for\s\w+\s)?is|\bsay)"
     r"\s(?:an?\s)?[\"'“‘]?$"
 )
 _FORMS = {"improvise": "improvis", "stimulus": "stimul"}

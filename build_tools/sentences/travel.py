@@ -48,6 +48,8 @@ FAST = Saying(
     run|runs !<@limb|@made|@thing as|with ~2 if|light|long|small|quick|big|fast|though
     running !<@limb|@made|@thing !@over|order|commentary|total|time|water|late
     v:@go ~5 @fast !<@limb|@go|feet
+    fast+|quick+|swift+ as|like ~3 lightning|wind|hare|arrow|rocket|flash|dart|bullet|cheetah|fire
+    zigzag|rush|speed|tear|shoot|streak ~3 all|right|everywhere ~1 round|over|across|about
     @fast !<the|which|who ~3 v:@go !<@limb|not|slow
     at|full|top|double|great ~2 speed !of
     double|increase|pick ~2 speed

@@ -12,6 +12,10 @@ _LISTS = {
         "pupils partner"
     ),
     "about": "about talk discuss describe remember like",
+    "mover": (
+        "rest other others ones twos dancer dancers half group pair four three they runner "
+        "runners performer performers traveller travellers boats boat shoal shoals spider"
+    ),
     "edge": (
         "wall edge side bench stage outside window bar tape cone door perimeter rim mat sideline "
         "boundary =sides =edges"
@@ -52,7 +56,7 @@ SEATED_IN_THE_WAY = Saying(
     @sit ~3 where they|you ~1 are|were|finish|finished|stop|stopped|end|ended|stand|land
     @sit ~3 in|on ~2 places|place|spots|spot|own|spaces|space !outside
     @sit ~5 along|across|on ~3 path|pathway|route|track|line|way
-    @sit ~4 among|amongst|between|amid|inside|within|around ~3 dancer|dancers|performer|performers|
+    @sit ~6 among|amongst|between|amid|inside|within|around ~3 dancer|dancers|performer|performers|
         them|group|groups|shapes|dance|circle
     @sit ~4 anywhere|wherever|everywhere
     chairs|benches|mats ~4 anywhere|wherever|everywhere|across|middle
@@ -62,6 +66,33 @@ SEATED_IN_THE_WAY = Saying(
     seated|sitting ~2 ring|circle|line|row|group|island ~3 in|on|at ~2 centre|middle|floor
     landing|turning|crash ~1 place|spot|area|mat|corner ~~6 sit|sitting|watch|seated
     watch|sit ~4 landing|turning ~1 place|spot|area|corner
+    watching|watchers|watch|others|rest|half ~4 row|line|circle|ring|group|wall ~3 across|in|on|
+        along
+        ~3 centre|middle|floor|way
+    @sit ~6 between|amid|among ~3 group|pair|dancer|line|row
+    spot|place|space ~4 between|amid|among ~2 groups|pairs|dancers|lines|rows ~4 @sit
+    v:@sit ~2 about|around|over|round|across|throughout|all ~3 hall|room|floor|space|gym|stage
+    @sit ~3 on|along|across|over ~2 diagonal|midline|line|lines|cross|pathway|arrow|tracks|track
+    @sit ~3 scattered|spread|dotted|everywhere|about
+    scattered|spread|dotted ~3 hall|room|floor|space|about
+    @sit ~3 in|on|at|by|near|inside ~2 doorway|entrance|exit|finish|finishing|start|starting|
+        arrival|
+        goal|corner ~3 *
+    @sit ~5 right|close|just|directly|very ~1 beside|behind|under|by|next|near|in ~3 dancer|dancers|
+        partner|pair|group|performers|them
+    @sit ~4 in front of|where|as ~2 dancer|dancers|performers|them|runners|partner ~4 come|comes|
+        run|
+        travel|arrive|land|rush|gallop|fly|
+        towards
+    @sit ~4 in|inside ~2 dancers|dancer|their|group|performers ~1 circle|ring|space|shape|square|way
+    @sit ~4 in|inside|on ~2 dance|dancing|performing|performance ~1 space|area|floor|zone
+    @sit ~3 down as|when|once|after ~6 finished|finish|done|turn|over|had|danced|stop|end|out
+    @sit ~2 islands|island|rocks|rock|trees|tree|posts|post|obstacles|obstacle|cones|statues
+        ~~12 past|round|between|through|among|weave|around
+    islands|rocks|trees|posts|obstacles|reeds ~~3 @sit
+    dance|go|run|move|travel|gallop|skip|weave|race|jump|leap|fly|charge|swim|sail|creep ~3 round|
+        around|past|between|among|through|over|across ~2 watcher|watchers|audience|sitters|seated|
+        sitting|twos|ones|half|those|viewers
     watcher|watchers|audience|watch|half|sit|lie ~~8 among|round|around|through|over|past|between|
         across them
     """,
@@ -69,18 +100,36 @@ SEATED_IN_THE_WAY = Saying(
 )
 """Watchers sit where others dance."""
 
+_WATCHES = Saying(
+    """
+    watch|watcher|watching|audience|spectator|onlooker|viewer|see|look|judge|admire
+    sitter|seated
+    """
+)
+_OTHERS_DANCE = Saying(
+    """
+    @mover ~~5 @go|come|arrive|land
+    half|rest|others|one ~1 @sit
+    @mover ~~5 n:swap|cross|use|charge|perform|leap|jump
+    while|as|and ~3 @mover|the ~3 @go|come|arrive|land
+    """,
+    _LISTS,
+)
+"""Somebody dances, or somebody watches: where all sit, nobody is in the way."""
+
 OUT_OF_THE_WAY = Saying(
     """
     at|along|by|against|on|under|beside|behind|outside|near|off|beyond|of|facing ~3 @edge !to
-    to ~1 the|one|that|our ~1 @edge
-    at|along|by|behind|outside|beyond ~3 line
+    to !<travel|run|gallop|dance|from|go ~1 the|one|that|our ~1 @edge
+    at|along|by|behind|outside|beyond ~3 line !<finishing|finish|starting|start|centre
     out of ~2 way
     outside|behind|beyond|clear
     backs ~1 against|to
     back ~1 corner|row|half|end|of
     #2.. ~2 steps ~2 away|off|back|apart
     wide|big|clear ~1 gap
-    stage|benches
+    on ~2 stage
+    benches
     """,
     _LISTS,
 )
@@ -94,6 +143,8 @@ def some_dance(text: str) -> bool:
 
 def in_the_way(text: str) -> Said | None:
     """The first place in a text where watchers sit in the dancers' way."""
+    if not (_WATCHES.mentioned(text) or _OTHERS_DANCE.mentioned(text)):
+        return None
     for said in SEATED_IN_THE_WAY.all_in(text):
         if not OUT_OF_THE_WAY.said(read(text).sentence_of(said.words[0])):
             return said

@@ -38,6 +38,7 @@ GETS_THERE = Saying(
     side steps|step
     ^ v:@opens ~3 circle|ring|line|row|group|cluster|column|semicircle
     v:form|make|find|join|take|reach ~3 @shape
+    v:step|walk|come|move ~1 out|in|back|off|away ~3 of ~2 ring|circle|line|pair|group|row
     take|#1..40 ~4 step|steps|counts|strides ~3 into|to|in|towards|back|out|apart|away|forward|
         forwards|sideways|across
     v:@go apart|out|away|home|together|closer|inwards|outwards|aside|across
@@ -74,5 +75,5 @@ TURNS = Saying(
 
 def gets_there(how: str) -> bool:
     """Whether some sentence part of `how` takes pupils elsewhere."""
-    parts = how.replace(";", ".").split(".")
+    parts = how.replace(";", ".").replace(", then ", ". ").split(".")
     return any(GETS_THERE.said(part) and not STAYS.said(part) for part in parts)

@@ -3,8 +3,8 @@
 A file for each rule (and a second one, `rule.field.json`, where it reads two fields) holds:
 `at`, the place where the text stands; `setting`, what else is changed in the base so that the text
 is judged; `found_in`, the document where the rule finds its fault, if it is not that of the text;
-`faulty` and `sound`, the texts, by people who had not read the rule. Other lists of the same form,
-with texts alone, can be tried in the same settings.
+`faulty` and `sound`, the texts, by people who had not read the rule. A folder beside them holds
+the lists of another writer, with texts alone, which are tried in the same settings.
 """
 
 from __future__ import annotations
@@ -43,9 +43,18 @@ class Wordings:
     sound: tuple[str, ...]
 
 
-def all_wordings(lists: Path = HERE) -> tuple[Wordings, ...]:
-    """Every list in the folder, by name; the settings are those kept here."""
-    return tuple(_wordings(file.stem, lists) for file in sorted(lists.glob("*.json")))
+def writers() -> tuple[Path, ...]:
+    """The folders with lists, one for each writer; the first has the settings."""
+    return (HERE, *sorted({file.parent for file in HERE.glob("*/*.json")}))
+
+
+def all_wordings(*lists: Path) -> tuple[Wordings, ...]:
+    """Every list in the folders, by name; without any, of all writers."""
+    return tuple(
+        _wordings(file.stem, folder)
+        for folder in lists or writers()
+        for file in sorted(folder.glob("*.json"))
+    )
 
 
 def _wordings(name: str, lists: Path) -> Wordings:
@@ -54,7 +63,7 @@ def _wordings(name: str, lists: Path) -> Wordings:
     rule = rule_named(name.partition(".")[0])
     assert rule is not None, name
     return Wordings(
-        name=name,
+        name=name if lists == HERE else f"{lists.name}: {name}",
         rule=rule,
         at=(kept["at"]["in"], kept["at"]["at"]),
         found_in=kept.get("found_in", kept["at"]["in"]),

@@ -1,8 +1,8 @@
 """How well the rules that read sentences know their faults: precision and recall, by rule.
 
-    .venv/bin/python -m tests.wordings.measure                  the kept lists
+    .venv/bin/python -m tests.wordings.measure                  the lists of all writers together
     .venv/bin/python -m tests.wordings.measure --misses [RULE]  and the texts they are wrong about
-    .venv/bin/python -m tests.wordings.measure --lists FOLDER   other lists, in the same settings
+    .venv/bin/python -m tests.wordings.measure --lists FOLDER   one writer's, in the same settings
 
 Recall: of the faulty texts, how many are found. Precision: of the texts found, how many are faulty.
 """
@@ -14,7 +14,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
-from tests.wordings.lists import HERE, Wordings, all_wordings, fires
+from tests.wordings.lists import Wordings, all_wordings, fires
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,12 +54,12 @@ def together(measures: Iterable[Measure]) -> Measure:
     )
 
 
-def by_rule(lists: Path = HERE) -> dict[str, Measure]:
-    """The measure of each rule, over all its lists."""
+def by_rule(*lists: Path) -> dict[str, Measure]:
+    """The measure of each rule, over all its lists in the folders, or those of all writers."""
     found: dict[str, list[Measure]] = {}
-    for wordings in all_wordings(lists):
+    for wordings in all_wordings(*lists):
         found.setdefault(wordings.rule.name, []).append(measure(wordings))
-    return {name: together(measures) for name, measures in found.items()}
+    return {name: together(measures) for name, measures in sorted(found.items())}
 
 
 def _line(name: str, one: Measure) -> str:
@@ -69,10 +69,10 @@ def _line(name: str, one: Measure) -> str:
 
 def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__.partition("\n")[0])
-    parser.add_argument("--lists", type=Path, default=HERE)
+    parser.add_argument("--lists", type=Path, nargs="*", default=())
     parser.add_argument("--misses", nargs="?", const="", metavar="RULE")
     asked = parser.parse_args()
-    measures = by_rule(asked.lists)
+    measures = by_rule(*asked.lists)
     for name, one in measures.items():
         if asked.misses and asked.misses != name:
             continue

@@ -18,7 +18,7 @@ from build_tools.model.dance import Dance
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.signals import TOLD_TO_STOP, signal_of, sounds_in
+from build_tools.sentences.stopping import STOPS, signal_of, sounds_in
 from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
@@ -33,7 +33,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     if not sounds:
         return
     done: set[int] = set()
-    for found in unit_text(unit).saying(TOLD_TO_STOP, _KINDS):
+    for found in unit_text(unit).saying(STOPS, _KINDS, meant=False):
         if not found.document or found.document in done:
             continue
         said = signal_of(sounds, found.field.text)
