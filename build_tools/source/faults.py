@@ -28,5 +28,8 @@ READING_FAULTS: dict[str, str] = {
     "school could run something on a teacher's computer.",
     "picture-in-notes": "Pictures are listed under the stimulus, with credit, licence and text "
     "version.",
+    "notes-too-long": "Notes are short enough to be read before a lesson.",
+    "notes-too-deep": "Lists and quotations in notes have a few levels at most.\n\n"
+    "Nobody finds their way in more, and some programs that show notes fall over them.",
     "unsafe-link": "Links lead to a web address, a mail address or a heading of the same page.",
 }

@@ -14,6 +14,15 @@ _LINK = re.compile(r"\](?:\(\s*<?\s*([^)\s]*)|:\s*<?\s*(\S*))")
 """A link, or the address of a link by name, which may stand on the next line or in a quotation."""
 _SAFE_LINK = re.compile(r"(https?://|mailto:)[^\s\"'<>]+\Z|#[A-Za-z][\w-]*\Z")
 
+MOST_NOTES = 20_000
+"""Letters of the notes of one file: several times as many as any that are written to be read."""
+MOST_LEVELS = 6
+_DEEP = re.compile(
+    rf"[ \t]{{{4 * MOST_LEVELS + 1},}}\S"
+    rf"|(?:[ \t]*(?:[-+*][ \t]|[0-9]{{1,9}}[.)][ \t]|>)){{{MOST_LEVELS + 1},}}"
+)
+"""A line set in by more than so many levels, or with more than so many marks of a level."""
+
 _HTML_HELP = "write it in plain words or Markdown, and put spaces around a lone `<`"
 
 
@@ -34,8 +43,22 @@ def faults_in_fields(value: Any, path: FieldPath = ()) -> Iterator[tuple[FieldPa
             yield from faults_in_fields(item, (*path, name))
 
 
+def is_safe_address(address: str) -> bool:
+    """Whether a link may lead there: the web, a mail address, or a heading of the same page."""
+    return _SAFE_LINK.match(address) is not None
+
+
 def faults_in_body(body: str, first_line: int) -> Iterator[Fault]:
     """Yield the faults of the notes below the fields, which start on `first_line`."""
+    if len(body) > MOST_NOTES:
+        yield Fault(
+            "notes-too-long",
+            first_line,
+            1,
+            f"the notes have {len(body):,} letters, and {MOST_NOTES:,} is the most that is read",
+            "shorten them: what a lesson needs stands in its fields",
+        )
+        return
     for offset, line in enumerate(body.split("\n")):
         number = first_line + offset
         if tag := _TAG.search(line):
@@ -49,14 +72,29 @@ def faults_in_body(body: str, first_line: int) -> Iterator[Fault]:
                 "a picture stands in the notes, where it has no credit and no licence",
                 "list it under `stimulus`, `items`, with its credit, licence and text version",
             )
+        if _DEEP.match(line):
+            yield Fault(
+                "notes-too-deep",
+                number,
+                1,
+                f"lists and quotations stand in one another more than {MOST_LEVELS} deep here",
+                "write it with fewer levels",
+            )
+    yield from _unsafe_links(body, first_line)
+
+
+def _unsafe_links(body: str, first_line: int) -> Iterator[Fault]:
+    line, start, counted = first_line, 0, 0
     for link in _LINK.finditer(body):
+        line += body.count("\n", counted, link.start())
+        start = max(start, body.rfind("\n", counted, link.start()) + 1)
+        counted = link.start()
         address = (link.group(1) or link.group(2) or "").removesuffix(">")
-        if not _SAFE_LINK.match(address):
-            before = body[: link.start()]
+        if not is_safe_address(address):
             yield Fault(
                 "unsafe-link",
-                first_line + before.count("\n"),
-                link.start() - before.rfind("\n"),
+                line,
+                link.start() - start + 1,
                 f"the link to `{_short(address)}` is not a web address, a mail address or a "
                 "heading of this page",
                 "write the whole address, starting with https://, or leave the link out",

@@ -1,52 +1,58 @@
-"""Notes in Markdown to HTML: no raw HTML, headings set under the page's own."""
+"""Notes in Markdown to HTML: no raw HTML, headings set under the page's own.
+
+Read by markdown-it-py, whose time grows with a text's length alone (CommonMark 0.31.2, and tables).
+"""
 
 from __future__ import annotations
 
 import re
-from xml.etree.ElementTree import Element
+from collections.abc import Sequence
 
-from markdown import Markdown
-from markdown.treeprocessors import Treeprocessor
+from markdown_it import MarkdownIt
+from markdown_it.token import Token
 from markupsafe import Markup
 
-_HEADING = re.compile(r"h([1-6])\Z")
+from build_tools.source.prose import is_safe_address
+
 _DEEPEST = 6
+_READER = (
+    MarkdownIt("commonmark", {"html": False, "xhtmlOut": False})
+    .enable("table")
+    .disable(["image", "html_inline"])
+)
+_READER.validateLink = is_safe_address  # type: ignore[method-assign]
 
 
 def notes_html(text: str, top: int) -> Markup:
     """The notes as HTML, their highest heading at level `top`; empty for no notes."""
     if not text.strip():
         return Markup("")
-    reader = Markdown(output_format="html", extensions=["sane_lists", "tables"])
-    reader.preprocessors.deregister("html_block")
-    reader.inlinePatterns.deregister("html")
-    reader.treeprocessors.register(_Headings(reader, top), "bank-headings", 5)
-    return Markup(reader.convert(text))
+    tokens = _READER.parse(text)
+    _set_headings(tokens, top)
+    for token in tokens:
+        # a table's columns would be aligned by a style, which the pages' policy shuts out
+        token.attrs.pop("style", None)
+    return Markup(_READER.renderer.render(tokens, _READER.options, {}).rstrip("\n"))
 
 
-class _Headings(Treeprocessor):
-    """Shifts headings so that the highest is at `top`, with none skipped, and names them."""
+def _set_headings(tokens: Sequence[Token], top: int) -> None:
+    """Shift headings so that the highest is at `top`, with none skipped, and name them."""
+    open_levels: list[int] = []
+    names: dict[str, int] = {}
+    for n, token in enumerate(tokens):
+        if token.type != "heading_open":
+            continue
+        level = int(token.tag[1:])
+        while open_levels and open_levels[-1] >= level:
+            open_levels.pop()
+        open_levels.append(level)
+        words, end = tokens[n + 1], tokens[n + 2]
+        token.tag = end.tag = f"h{min(top + len(open_levels) - 1, _DEEPEST)}"
+        token.attrSet("id", _name(_words(words.children or ()), names))
 
-    def __init__(self, reader: Markdown, top: int) -> None:
-        super().__init__(reader)
-        self._top = top
 
-    def run(self, root: Element) -> None:
-        """Change the headings in place."""
-        open_levels: list[int] = []
-        names: dict[str, int] = {}
-        for element in root.iter():
-            # a table's columns would be aligned by a style, which the pages' policy shuts out
-            element.attrib.pop("style", None)
-            found = _HEADING.match(element.tag)
-            if not found:
-                continue
-            level = int(found.group(1))
-            while open_levels and open_levels[-1] >= level:
-                open_levels.pop()
-            open_levels.append(level)
-            element.tag = f"h{min(self._top + len(open_levels) - 1, _DEEPEST)}"
-            element.set("id", _name("".join(element.itertext()), names))
+def _words(tokens: Sequence[Token]) -> str:
+    return "".join(" " if token.type == "softbreak" else token.content for token in tokens)
 
 
 def _name(words: str, names: dict[str, int]) -> str:
