@@ -20,10 +20,11 @@ from build_tools.packs.about import about, metadata
 from build_tools.packs.archive import zipped
 from build_tools.packs.bag import bagged
 from build_tools.packs.credits import credits_text
-from build_tools.packs.hidden_data import PictureError, cleaned
 from build_tools.packs.licences import licence_text
 from build_tools.pages.lesson.lesson import lesson_page
 from build_tools.pages.unit.unit import unit_page
+from build_tools.pictures.publishable import cleaned
+from build_tools.pictures.trouble import PictureError
 from build_tools.schema_check.schemas import SCHEMA_FOLDER
 
 _SCHEMAS = ("unit", "lesson", "shared")

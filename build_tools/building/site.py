@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-import shutil
 from collections.abc import Iterable, Mapping
 from pathlib import Path
 
@@ -20,6 +19,7 @@ from build_tools.pages.about.about import Notice
 from build_tools.pages.assemble import shared_pages, unit_pages
 from build_tools.pages.review.review import review_page
 from build_tools.pages.rules.rules import rule_entries
+from build_tools.pictures.publishable import cleaned
 from build_tools.schema_check.schemas import schema
 
 SCHEMAS_SHOWN = ("unit", "lesson", "shared", "bank", "topics", "words", "safety")
@@ -42,10 +42,8 @@ def build_site(bank: Bank, content: Path, out: Path) -> None:
 def build_unit_pages(bank: Bank, unit: Unit, content: Path, out: Path) -> None:
     """Write the pages and media of one unit below `out`."""
     render(unit_pages(bank, unit), out)
-    _copy(
-        ((content / "units" / unit.slug / file) for file in sorted(unit.media)),
-        out / "units" / unit.slug / "media",
-    )
+    for file in sorted(unit.media):
+        _publish(content / "units" / unit.slug / file, out / "units" / unit.slug / file)
     _bind(out / "units" / unit.slug, [lesson.number for lesson in unit.lessons])
 
 
@@ -82,7 +80,7 @@ def _schemas() -> dict[str, dict[str, object]]:
     return {name: schema(name) for name in SCHEMAS_SHOWN}
 
 
-def _copy(files: Iterable[Path], folder: Path) -> None:
-    for file in files:
-        folder.mkdir(parents=True, exist_ok=True)
-        shutil.copyfile(file, folder / file.name)
+def _publish(picture: Path, goal: Path) -> None:
+    """Write the picture as it may be shown to anybody; checking has found that it may."""
+    goal.parent.mkdir(parents=True, exist_ok=True)
+    goal.write_bytes(cleaned(picture.name, picture.read_bytes()))

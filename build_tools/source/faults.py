@@ -31,5 +31,9 @@ READING_FAULTS: dict[str, str] = {
     "notes-too-long": "Notes are short enough to be read before a lesson.",
     "notes-too-deep": "Lists and quotations in notes have a few levels at most.\n\n"
     "Nobody finds their way in more, and some programs that show notes fall over them.",
+    "picture-unsound": "Every picture can be published as it is.\n\nIt is the kind of picture that "
+    "its name says, it can be seen in full, and it does nothing but show itself. What a picture "
+    "carries unseen, such as the place where it was taken, is not published; a photograph that "
+    "lies on its side is turned upright.",
     "unsafe-link": "Links lead to a web address, a mail address or a heading of the same page.",
 }

@@ -7,9 +7,15 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from build_tools.disk.stray_files import is_stray
+from build_tools.pictures.publishable import cleaned
+from build_tools.pictures.trouble import PictureError
 from build_tools.problem import Fault, Problem
 from build_tools.source.document import Document, Reader, read_data, read_markdown
 
+MOST_PICTURE = 20_000_000
+"""Bytes of one picture; a page with it opens slowly long before that."""
+_SMALLER = "save it smaller: 2,000 points across are plenty for a page"
+_SOUND = "mend the picture, or put another in its place"
 SLUG = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*\Z")
 MOST_SLUG = 40
 _LESSON_FILE = re.compile(r"lesson-([1-9][0-9]?)\.md\Z")
@@ -129,8 +135,30 @@ def _list_media(root: Path, unit: UnitFolder, at: str) -> None:
         if not entry.is_file() or not _MEDIA_FILE.match(entry.name):
             message = "this is not a picture with a plain name"
             unit.problems.append(_odd(f"{folder}/{entry.name}", message))
-        else:
-            unit.media[f"media/{entry.name}"] = entry.stat().st_size
+            continue
+        data = _read_picture(entry, f"{folder}/{entry.name}", unit.problems)
+        if data is not None:
+            unit.media[f"media/{entry.name}"] = len(data)
+
+
+def _read_picture(path: Path, file: str, problems: list[Problem]) -> bytes | None:
+    """The picture's bytes, once it was seen that it can be published; None where it cannot."""
+    try:
+        size = path.stat().st_size
+        if size > MOST_PICTURE:
+            message = f"the picture has {size:,} bytes, and {MOST_PICTURE:,} is the most"
+            problems.append(Fault("file-too-large", 1, 1, message, _SMALLER).at(file))
+            return None
+        data = path.read_bytes()
+        cleaned(path.name, data)
+    except OSError as error:
+        problems.append(_unreadable(file, "file", error))
+        return None
+    except PictureError as error:
+        fault = Fault("picture-unsound", error.line or 1, 1, error.why, _SOUND)
+        problems.append(fault.at(file))
+        return None
+    return data
 
 
 def _read(root: Path, file: str, reader: Reader, problems: list[Problem]) -> Document | None:

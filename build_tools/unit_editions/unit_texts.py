@@ -7,9 +7,9 @@ from pathlib import Path
 
 from build_tools.checking.check_bank import check_shape
 from build_tools.comparing.change import WrittenUnit
-from build_tools.packs.hidden_data import as_packed
 from build_tools.packs.reading.read import verified
 from build_tools.packs.reading.scratch import laid_out
+from build_tools.pictures.publishable import as_published
 from build_tools.problem import Problem
 from build_tools.source.folder import read_unit_folder
 
@@ -41,7 +41,7 @@ def text_of_folder(folder: Path) -> WrittenUnit | list[Problem]:
         notes=read.unit.body,
         lessons={one.data["lesson"]: (one.data, one.body) for one in read.lessons},
         media={
-            file: hashlib.sha256(as_packed(file, (folder / file).read_bytes())).hexdigest()
+            file: hashlib.sha256(as_published(file, (folder / file).read_bytes())).hexdigest()
             for file in sorted(read.media)
         },
     )

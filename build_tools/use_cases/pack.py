@@ -9,11 +9,11 @@ from build_tools.building.pack import PackFile, made_pack
 from build_tools.checking.check_bank import check_bank_files, check_unit
 from build_tools.disk.sure_files import write_whole
 from build_tools.model.build_bank import build_bank
-from build_tools.packs.hidden_data import PictureError
 from build_tools.packs.reading.bag_check import payload_of
 from build_tools.packs.reading.contents import contents_of
 from build_tools.packs.reading.refusal import RefusedError
 from build_tools.packs.reading.unzipping import unzipped
+from build_tools.pictures.trouble import PictureError
 from build_tools.problem import Problem
 from build_tools.rules.catalogue import all_rules
 from build_tools.source.folder import unit_slugs

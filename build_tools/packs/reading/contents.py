@@ -9,12 +9,12 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from build_tools.packs.about import FORMAT
-from build_tools.packs.hidden_data import PictureError, cleaned
 from build_tools.packs.limits import MOST_ABOUT, MOST_PICTURES
-from build_tools.packs.reading.drawings import refuse_active
 from build_tools.packs.reading.names import printable
 from build_tools.packs.reading.pages import refuse_active_page
 from build_tools.packs.reading.refusal import RefusedError
+from build_tools.pictures.publishable import cleaned
+from build_tools.pictures.trouble import PictureError
 from build_tools.source.folder import is_slug
 
 _TEXT = re.compile(r"(unit|lesson-[1-9][0-9]?)\.md\Z")
@@ -27,7 +27,8 @@ _CONTROLS = re.compile(r"[\x00-\x08\x0b\x0c\x0e-\x1f\x7f]")
 
 @dataclass(frozen=True, slots=True)
 class Pack:
-    """A pack that is whole and harmless: its unit's slug and edition, and the unit's own files.
+    """A pack that is whole and harmless: its unit's slug and edition, and the unit's own files,
+    pictures as they would be published.
 
     `pages` has the SHA-256 of each page that came with it, by its name.
     """
@@ -66,23 +67,23 @@ def contents_of(payload: dict[str, bytes]) -> Pack:
         raise RefusedError(
             f"the unit's pictures have {pictures:,} bytes together, more than {MOST_PICTURES:,}"
         )
-    for path, data in unit.items():
-        _refuse_odd(path, data)
-    return Pack(slug, edition, unit, pages)
+    for path in list(unit):
+        unit[path] = _own(path, unit.pop(path))
+    return Pack(slug, edition, dict(sorted(unit.items())), pages)
 
 
-def _refuse_odd(path: str, data: bytes) -> None:
+def _own(path: str, data: bytes) -> bytes:
+    """A file of the unit as it is taken in."""
     if _TEXT.match(path):
         _text(f"unit/{path}", data)
-    elif _MEDIA.match(path):
-        try:
-            cleaned(path, data)
-        except PictureError as error:
-            raise RefusedError(f"unit/{path}: {error}") from None
-        if path.endswith(".svg"):
-            refuse_active(f"unit/{path}", data)
-    else:
+        return data
+    if not _MEDIA.match(path):
         raise RefusedError(f"`unit/{printable(path)}` is not a file of a unit")
+    try:
+        return cleaned(path, data)
+    except PictureError as error:
+        place = f"unit/{path}:{error.line}" if error.line else f"unit/{path}"
+        raise RefusedError(f"{place}: {error}") from None
 
 
 def _text(path: str, data: bytes) -> str:

@@ -8,8 +8,8 @@ from pathlib import Path
 from typing import Literal
 
 from build_tools.disk.stray_files import is_beside
-from build_tools.packs.hidden_data import as_packed
 from build_tools.packs.reading.contents import Pack
+from build_tools.pictures.publishable import as_published
 from build_tools.source.document import read_markdown
 
 UNITS, EARLIER = "units", "earlier"
@@ -75,7 +75,7 @@ def _files_in(folder: Path) -> dict[str, bytes]:
         name = path.relative_to(folder).as_posix()
         hidden = any(part.startswith(".") for part in name.split("/"))
         if path.is_file() and not hidden and not is_beside(name):
-            found[name] = as_packed(name, path.read_bytes())
+            found[name] = as_published(name, path.read_bytes())
     return found
 
 

@@ -8,9 +8,11 @@ import zlib
 from collections.abc import Callable
 
 import pytest
-from PIL import Image, ImageChops, ImageCms, ImageSequence, PngImagePlugin
+from PIL import Image, ImageChops, ImageCms, ImageOps, ImageSequence, ImageStat, PngImagePlugin
 
-from build_tools.packs.hidden_data import PictureError, cleaned
+from build_tools.pictures.limits import MOST_PIECES, MOST_POINTS
+from build_tools.pictures.publishable import cleaned
+from build_tools.pictures.trouble import PictureError
 
 PLACE = b"fifty degrees north"
 EXIF_ORIENTATION, EXIF_MAKER = 0x0112, 0x010F
@@ -120,12 +122,32 @@ def shown(webp: bytes) -> list[bytes]:
     return [frame.convert("RGB").tobytes() for frame in ImageSequence.Iterator(picture)]
 
 
-@pytest.mark.parametrize(
-    ("name", "kind"), [("a.jpg", "JPEG"), ("a.png", "PNG"), ("a.webp", "WEBP")]
-)
-def test_a_picture_that_only_hidden_data_turns_upright_is_refused(name: str, kind: str) -> None:
-    with pytest.raises(PictureError, match="upright"):
-        cleaned(name, saved(kind, exif=exif(6)))
+@pytest.mark.parametrize("orientation", range(1, 9))
+@pytest.mark.parametrize(("kind", "ending"), [("JPEG", "jpg"), ("PNG", "png"), ("WEBP", "webp")])
+def test_a_photograph_that_lies_on_its_side_is_turned_upright(
+    kind: str, ending: str, orientation: int
+) -> None:
+    """Exif 2.32, 4.6.4: what orientation says; Pillow turns the one that still says so."""
+    data = saved(kind, exif=exif(orientation), icc_profile=icc())
+    name = f"a.{ending}"
+    clean = cleaned(name, data)
+    wanted = ImageOps.exif_transpose(Image.open(io.BytesIO(data))).convert("RGB")
+    found = Image.open(io.BytesIO(clean))
+    assert found.size == wanted.size
+    assert PLACE not in clean
+    assert dict(found.getexif()) == {}
+    assert found.info.get("icc_profile") == icc()
+    off = ImageStat.Stat(ImageChops.difference(found.convert("RGB"), wanted)).mean
+    assert max(off) < (0.01 if kind == "PNG" else 4), off
+    assert cleaned(name, clean) == clean
+
+
+def test_a_moving_picture_on_its_side_is_refused() -> None:
+    made = io.BytesIO()
+    frames = [drawn(), drawn().transpose(Image.Transpose.ROTATE_180)]
+    frames[0].save(made, "WEBP", save_all=True, append_images=frames[1:], exif=exif(6))
+    with pytest.raises(PictureError, match="moves and lies on its side"):
+        cleaned("a.webp", made.getvalue())
 
 
 @pytest.mark.parametrize("name", HIDING)
@@ -140,3 +162,81 @@ def test_a_picture_cut_anywhere_is_refused_in_words(name: str) -> None:
 def test_a_picture_of_another_kind_than_its_name_is_refused(name: str) -> None:
     with pytest.raises(PictureError, match="though its name ends in"):
         cleaned(name, b"GIF89a plain words")
+
+
+def chunk(kind: bytes, body: bytes) -> bytes:
+    told = zlib.crc32(kind + body)
+    return struct.pack(">I", len(body)) + kind + body + struct.pack(">I", told)
+
+
+def png(width: int, height: int, rows: bytes) -> bytes:
+    """A PNG of grey points that says how large it is, with `rows` as its points."""
+    head = chunk(b"IHDR", struct.pack(">IIBBBBB", width, height, 8, 0, 0, 0, 0))
+    end = chunk(b"IEND", b"")
+    return b"\x89PNG\r\n\x1a\n" + head + chunk(b"IDAT", zlib.compress(rows)) + end
+
+
+def webp(body: bytes) -> bytes:
+    return b"RIFF" + struct.pack("<I", len(body) + 4) + b"WEBP" + body
+
+
+SOUND_PNG = png(2, 2, b"\0ab" * 2)
+BELIEVED: dict[str, tuple[str, bytes]] = {
+    "a PNG without its head": ("a.png", SOUND_PNG[:8] + SOUND_PNG[33:]),
+    "a PNG without points": ("a.png", SOUND_PNG[:33] + chunk(b"IEND", b"")),
+    "a PNG with too few points": ("a.png", png(20, 20, b"\0ab")),
+    "a PNG wider than there are numbers": ("a.png", png(2**31, 1, b"")),
+    "a PNG of no width": ("a.png", png(0, 4, b"\0" * 4)),
+    "a PNG whose points are no such thing": (
+        "a.png",
+        SOUND_PNG[:33] + chunk(b"IDAT", b"not packed") + chunk(b"IEND", b""),
+    ),
+    "an empty WebP": ("a.webp", webp(b"")),
+    "a WebP that only says how large it is": (
+        "a.webp",
+        webp(b"VP8X" + struct.pack("<IIBBBBBB", 10, 0, 9, 0, 0, 9, 0, 0)),
+    ),
+    "a WebP of no picture": ("a.webp", webp(b"VP8 " + struct.pack("<I", 8) + b"\0" * 8)),
+    "a JPEG of two markers": ("a.jpg", b"\xff\xd8\xff\xd9"),
+    "a JPEG of bare markers": ("a.jpg", b"\xff\xd8" + b"\xff\xd0" * 1000 + b"\xff\xd9"),
+    "a JPEG of starts": ("a.jpg", b"\xff\xd8" * 1000 + b"\xff\xd9"),
+    "a JPEG of empty segments": (
+        "a.jpg",
+        b"\xff\xd8" + b"\xff\xfe\0\x02" * (MOST_PIECES + 1) + b"\xff\xd9",
+    ),
+}
+
+
+def test_the_png_made_here_is_sound() -> None:
+    assert cleaned("a.png", SOUND_PNG) == SOUND_PNG
+
+
+@pytest.mark.parametrize("case", BELIEVED)
+def test_what_no_reader_could_see_is_not_believed(case: str) -> None:
+    name, data = BELIEVED[case]
+    with pytest.raises(PictureError, match=r"damaged|points|not a"):
+        cleaned(name, data)
+
+
+def test_a_picture_of_too_many_points_is_refused_before_they_are_read() -> None:
+    rows = zlib.compress(b"\0" * 1000)
+    side = int(MOST_POINTS**0.5) + 1
+    head = chunk(b"IHDR", struct.pack(">IIBBBBB", side, side, 8, 6, 0, 0, 0))
+    data = b"\x89PNG\r\n\x1a\n" + head + chunk(b"IDAT", rows) + chunk(b"IEND", b"")
+    with pytest.raises(PictureError, match="12,600,000 together: make it smaller"):
+        cleaned("a.png", data)
+
+
+def test_the_frames_of_a_moving_picture_count_together() -> None:
+    made = io.BytesIO()
+    frames = [Image.new("L", (2000, 1400), shade) for shade in range(0, 250, 50)]
+    frames[0].save(made, "PNG", save_all=True, append_images=frames[1:])
+    with pytest.raises(PictureError, match="in 5 frames"):
+        cleaned("a.png", made.getvalue())
+
+
+def test_a_jpeg_that_draws_over_itself_without_end_is_refused() -> None:
+    plain = cleaned("a.jpg", saved("JPEG", progressive=True))
+    at = plain.rindex(b"\xff\xda")
+    with pytest.raises(PictureError, match="draws over itself"):
+        cleaned("a.jpg", plain[:at] + plain[at:-2] * 40 + plain[-2:])

@@ -1,12 +1,10 @@
-"""What is wrong with a picture."""
+"""Which way up a photograph is shown, by the data that it carries unseen."""
 
 from __future__ import annotations
 
 ORIENTATION = 0x0112
-
-
-class PictureError(ValueError):
-    """The picture cannot be cleaned; the text says why, and what to do."""
+UPRIGHT = 1
+_MOST_ENTRIES = 500
 
 
 def orientation_in(exif: bytes) -> int:
@@ -16,25 +14,17 @@ def orientation_in(exif: bytes) -> int:
     """
     order = {b"II": "little", b"MM": "big"}.get(exif[:2])
     if order is None or len(exif) < 8:
-        return 1
+        return UPRIGHT
 
     def number(at: int, size: int) -> int:
         return int.from_bytes(exif[at : at + size], "little" if order == "little" else "big")
 
     start = number(4, 4)
-    for n in range(number(start, 2)):
+    for n in range(min(number(start, 2), _MOST_ENTRIES)):
         at = start + 2 + 12 * n
         if at + 12 > len(exif):
-            return 1
+            return UPRIGHT
         if number(at, 2) == ORIENTATION:
-            return number(at + 8, 2)
-    return 1
-
-
-def refuse_turned(exif: bytes) -> None:
-    """Raise where the picture is only upright by what would be taken out."""
-    if orientation_in(exif) not in (0, 1):
-        raise PictureError(
-            "it lies on its side, and only its hidden data turns it upright: open it, turn it "
-            "upright and save it again"
-        )
+            found = number(at + 8, 2)
+            return found if 1 <= found <= 8 else UPRIGHT
+    return UPRIGHT

@@ -4,28 +4,30 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from build_tools.packs.hidden_data.broken import PictureError, refuse_turned
+from build_tools.pictures.limits import MOST_PIECES
+from build_tools.pictures.stripped import DAMAGED, Stripped
+from build_tools.pictures.trouble import PictureError
+from build_tools.pictures.upright import UPRIGHT, orientation_in
 
 _SEEN = frozenset({b"VP8 ", b"VP8L", b"VP8X", b"ALPH", b"ANIM", b"ANMF", b"ICCP"})
 _SEEN_IN_FRAMES = frozenset({b"VP8 ", b"VP8L", b"ALPH"})
 _HEAD, _FRAME_HEAD = 8, 16
 """Bytes of a chunk's own head, and of what a frame says of itself before its chunks."""
 _EXIF_AND_XMP = 0b1100
-_DAMAGED = "it is damaged: open it and save it again"
 _BEFORE_TIFF = b"Exif\0\0"
 
 
-def cleaned_webp(data: bytes) -> bytes:
+def stripped_webp(data: bytes) -> Stripped:
     """The picture without Exif, XMP and chunks that no reader shows."""
     if data[:4] != b"RIFF" or data[8:12] != b"WEBP":
         raise PictureError("it is not a WebP picture, though its name ends in .webp")
     end = _HEAD + int.from_bytes(data[4:_HEAD], "little")
     if end > len(data):
-        raise PictureError(_DAMAGED)
-    kept = []
+        raise PictureError(DAMAGED)
+    kept, orientation = [], UPRIGHT
     for kind, chunk in _chunks(data[:end], 12):
         if kind == b"EXIF":
-            refuse_turned(chunk[8:].removeprefix(_BEFORE_TIFF))
+            orientation = orientation_in(chunk[_HEAD:].removeprefix(_BEFORE_TIFF))
         if kind == b"VP8X" and len(chunk) > _HEAD:
             chunk = chunk[:8] + bytes((chunk[8] & ~_EXIF_AND_XMP,)) + chunk[9:]
         if kind == b"ANMF":
@@ -33,18 +35,21 @@ def cleaned_webp(data: bytes) -> bytes:
         if kind in _SEEN:
             kept.append(chunk)
     body = b"WEBP" + b"".join(kept)
-    return b"RIFF" + len(body).to_bytes(4, "little") + body
+    return Stripped(b"RIFF" + len(body).to_bytes(4, "little") + body, orientation)
 
 
 def _chunks(data: bytes, at: int) -> Iterator[tuple[bytes, bytes]]:
     """Each chunk from `at` on: its kind, and all of its bytes with the one that evens it out."""
-    while at < len(data):
+    for _ in range(MOST_PIECES):
+        if at >= len(data):
+            return
         size = int.from_bytes(data[at + 4 : at + _HEAD], "little")
         after = at + _HEAD + size + size % 2
         if after > len(data):
-            raise PictureError(_DAMAGED)
+            raise PictureError(DAMAGED)
         yield data[at : at + 4], data[at:after]
         at = after
+    raise PictureError(DAMAGED)
 
 
 def _frame(chunk: bytes) -> bytes:

@@ -1,0 +1,1 @@
+"""Pictures as they are published: only what is seen, sound, upright, and soon drawn."""

@@ -1,0 +1,39 @@
+"""How large pictures may be, so that whoever opens one sees it at once."""
+
+from __future__ import annotations
+
+MOST_POINTS = 12_600_000
+"""Of a photograph, of all frames together: 4096 by 3072, what a telephone takes. Turned upright,
+it stands twice in memory, at four bytes a point."""
+MOST_PIECES = 10_000
+"""Chunks or segments of one file: large photographs have some thousand."""
+MOST_SCANS = 24
+"""Times that a JPEG draws over itself: programs that save in steps take about ten."""
+
+MOST_DRAWING = 4_000_000
+"""Bytes of a drawing, with the photographs in it."""
+MOST_ELEMENTS = 5_000
+MOST_LEVELS = 32
+"""Elements in one another."""
+MOST_STYLES = 20_000
+"""Letters of all style sheets in a drawing."""
+MOST_VALUE = 300
+"""Letters of one value, where it is no path, no list of points and no photograph."""
+MOST_PATH = 400_000
+"""Letters of one path or list of points."""
+MOST_SIZE = 1_000_000.0
+"""The largest number that may be written, in whatever unit."""
+MOST_FIGURES = 40
+"""Letters of one number."""
+
+MOST_USES = 100
+"""How often parts may be shown again."""
+MOST_SHAPES = 5_000
+"""Shapes that are drawn, counted each time that one is shown again."""
+MOST_CORNERS = 200_000
+"""Points of all paths that are drawn, and letters of all texts, counted in the same way."""
+MOST_LAYERS = 60
+"""Masks, filters, clips and see-through groups that are drawn: each is a picture of its own."""
+MOST_DASHES = 200_000
+MOST_SHOWN_POINTS = 25_000_000
+"""Points of photographs in a drawing, counted each time that one is shown again."""
