@@ -10,6 +10,7 @@ import traceback
 from collections.abc import Sequence
 from pathlib import Path
 
+from build_tools.commands.shared.plain_output import plain_output
 from build_tools.misuse import Misuse
 
 COMMANDS = Path(__file__).with_name("commands")
@@ -18,6 +19,11 @@ BUG = 3
 
 def main(argv: list[str]) -> int:
     """Run one command. Returns 0 sound, 1 errors, 2 misuse, 3 a bug in the tool."""
+    with plain_output():
+        return _run(argv)
+
+
+def _run(argv: list[str]) -> int:
     try:
         args = _parser(argv).parse_args(argv)
         code: int = args.run(args)

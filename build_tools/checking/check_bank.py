@@ -166,11 +166,27 @@ def check_together(
     return Together(tuple(problems), tuple(allowances))
 
 
+def errors_together(
+    files: BankFiles, slugs: Iterable[str], outlines: Iterable[UnitOutline]
+) -> frozenset[str]:
+    """The errors that the rules for the whole bank find, each as a sentence that starts with its
+    file; what a unit allows is none.
+    """
+    outcome = run_bank_rules(outline_bank(files.documents, outlines, slugs), all_rules())
+    return frozenset(
+        f"{finding.file}: {finding.message}"
+        for rule, finding in outcome.found
+        if files.grades.get(rule.name, rule.grade) == "error"
+    )
+
+
 def check_shape(folder: UnitFolder) -> list[Problem]:
     """The problems of a unit's files against their schemas."""
     problems = check_document(folder.unit, "unit") if folder.unit else []
     for lesson in folder.lessons:
         problems += check_document(lesson, "lesson")
+    if folder.taken_in:
+        problems += check_document(folder.taken_in, "taken-in")
     return problems
 
 

@@ -79,10 +79,28 @@ def _few_collections() -> Iterator[None]:
         gc.set_threshold(*before)
 
 
+def quick_outlines(root: Path, kept_file: Path | None) -> tuple[UnitOutline, ...]:
+    """What the rules for the whole bank know of each sound unit in the folder `root`."""
+    with _few_collections():
+        kept = _each_unit(root, unit_slugs(root)[0], check_bank_files(root).grades, kept_file)
+    return tuple(one.outline for one in kept.values() if one.outline is not None)
+
+
 def _quick_check(root: Path, kept_file: Path | None) -> QuickReport:
     files = check_bank_files(root)
     slugs, problems = unit_slugs(root)
-    version = _version(files.grades)
+    ordered = _each_unit(root, slugs, files.grades, kept_file).values()
+    found = [*files.problems, *problems, *(p for one in ordered for p in one.problems)]
+    outlines = [one.outline for one in ordered if one.outline is not None]
+    found += check_together(root, files, slugs, outlines).problems
+    return QuickReport(tuple(sorted(set(found))), sum(one.skipped for one in ordered))
+
+
+def _each_unit(
+    root: Path, slugs: list[str], grades: Mapping[str, Grade], kept_file: Path | None
+) -> dict[str, _Kept]:
+    """What each unit's files say, in the order of `slugs`."""
+    version = _version(grades)
     old = _load(kept_file, version) if kept_file else {}
     now = _newest_trusted(kept_file)
     kept: dict[str, _Kept] = {}
@@ -93,15 +111,11 @@ def _quick_check(root: Path, kept_file: Path | None) -> QuickReport:
             waiting.append(slug)
         else:
             kept[slug] = old[slug] if stamp == old[slug].files else _restamped(old[slug], stamp)
-    checked = _check_units(root, waiting, files.grades)
+    checked = _check_units(root, waiting, grades)
     kept |= {slug: _read_kept(plain) for slug, plain in zip(waiting, checked, strict=True)}
     if kept_file and kept != old:
         _save(kept_file, version, kept)
-    ordered = [kept[slug] for slug in slugs]
-    found = [*files.problems, *problems, *(p for one in ordered for p in one.problems)]
-    outlines = [one.outline for one in ordered if one.outline is not None]
-    found += check_together(root, files, slugs, outlines).problems
-    return QuickReport(tuple(sorted(set(found))), sum(one.skipped for one in ordered))
+    return {slug: kept[slug] for slug in slugs}
 
 
 def _check_units(root: Path, slugs: list[str], grades: Mapping[str, Grade]) -> Iterable[Plain]:

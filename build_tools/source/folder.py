@@ -12,6 +12,8 @@ from build_tools.pictures.trouble import PictureError
 from build_tools.problem import Fault, Problem
 from build_tools.source.document import Document, Reader, read_data, read_markdown
 
+TAKEN_IN = "taken-in.yml"
+"""The file that says where a unit came from; it is none of the unit's own and stays here."""
 MOST_PICTURE = 20_000_000
 """Bytes of one picture; a page with it opens slowly long before that."""
 _SMALLER = "save it smaller: 2,000 points across are plenty for a page"
@@ -40,6 +42,7 @@ class UnitFolder:
     lessons: list[Document] = field(default_factory=list)
     media: dict[str, int] = field(default_factory=dict)
     """Each media file, such as media/pool.svg, with its size in bytes."""
+    taken_in: Document | None = None
     problems: list[Problem] = field(default_factory=list)
 
     def by_file(self) -> dict[str, Document]:
@@ -100,6 +103,8 @@ def read_unit_folder(root: Path, slug: str, below: str = "units") -> UnitFolder:
             lesson = _read(root, file, read_markdown, problems)
             if lesson is not None:
                 unit.lessons.append(lesson)
+        elif entry.name == TAKEN_IN:
+            unit.taken_in = _read(root, file, read_data, problems)
         elif entry.name == "media" and entry.is_dir():
             _list_media(root, unit, at)
         else:

@@ -11,6 +11,7 @@ from build_tools.checking.check_bank import Report, check_folder
 from build_tools.disk.stray_files import is_stray
 from build_tools.model.unit import Unit
 from build_tools.problem import Problem
+from build_tools.source.folder import TAKEN_IN
 from build_tools.use_cases.new_folder import free_folder, written_whole
 
 
@@ -72,7 +73,7 @@ def adapt(content: Path, source: str, slug: str, wishes: Wishes) -> Adapted | No
 
 def _left_behind(_: object, names: list[str]) -> set[str]:
     """What lies beside a unit's own files and is none of them."""
-    return {name for name in names if name.startswith(".") or is_stray(name)}
+    return {name for name in names if name.startswith(".") or is_stray(name) or name == TAKEN_IN}
 
 
 def _unit_in(report: Report, slug: str) -> Unit | None:

@@ -14,7 +14,10 @@ from build_tools.checking.check_bank import (
     check_together,
     check_unit,
 )
+from build_tools.comparing.comparison import compared
 from build_tools.disk.scratch import scratch
+from build_tools.editions.unit_texts import text_of_folder
+from build_tools.model.bank import UnitOutline
 from build_tools.model.build_bank import build_bank
 from build_tools.model.unit import Unit
 from build_tools.packs.reading.contents import Pack
@@ -30,7 +33,7 @@ Pages = Literal["none", "ours", "other"]
 
 @dataclass(frozen=True, slots=True)
 class Judged:
-    """A verified pack, its unit, and what the bank's rules find in it.
+    """A verified pack, its unit, and what the rules of the bank called `bank` find in it.
 
     `pages` says whether the pages that came with it are those that this bank would draw. They are
     only looked at where the unit has no errors, and is drawn.
@@ -38,8 +41,12 @@ class Judged:
 
     pack: Pack
     unit: Unit
+    outline: UnitOutline
     problems: tuple[Problem, ...]
+    bank: str
     pages: Pages
+    differs: tuple[str, ...]
+    """What differs from the unit of its name that is in the bank, a sentence each."""
 
 
 def judged(content: Path, file: Path) -> Judged | Refused:
@@ -57,15 +64,27 @@ def _judge(content: Path, file: Path) -> Judged | Refused:
         return Refused(str(refused))
     with laid_out(pack) as beside:
         check = _checked(content, beside, pack.slug, files)
-        unit = check.unit
-        if unit is None:
+        unit, outline = check.unit, check.outline
+        if unit is None or outline is None:
             return Refused("its unit cannot be read", check.problems)
         if unit.edition != pack.edition:
             told = f"edition {pack.edition}, and the unit in it {unit.edition}"
             return Refused(f"about.json says {told}")
         sound = not any(problem.severity == "error" for problem in check.problems)
         pages: Pages = _drawn(files, beside, unit, pack) if sound else "none"
-        return Judged(pack, unit, check.problems, pages)
+        name = str(files.documents["bank.yml"].data["name"])
+        differs = _differs(content, beside, pack.slug)
+        return Judged(pack, unit, outline, check.problems, name, pages, differs)
+
+
+def _differs(content: Path, beside: Path, slug: str) -> tuple[str, ...]:
+    here = content / "units" / slug
+    if not here.is_dir():
+        return ()
+    old, new = text_of_folder(here), text_of_folder(beside / "units" / slug)
+    if isinstance(old, list) or isinstance(new, list):
+        return ("the one here cannot be read, so nobody can say what differs",)
+    return tuple(change.sentence for change in compared(old, new).changes)
 
 
 def _checked(content: Path, beside: Path, slug: str, files: BankFiles) -> UnitCheck:

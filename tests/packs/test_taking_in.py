@@ -8,6 +8,7 @@ import subprocess
 import sys
 from collections import Counter
 from collections.abc import Callable
+from datetime import date
 from pathlib import Path
 
 import pytest
@@ -18,6 +19,8 @@ from build_tools.disk import sure_files
 from build_tools.packs.reading.contents import Pack
 from build_tools.packs.taking_in import journal
 from build_tools.packs.taking_in.placing import placing_of
+from build_tools.packs.taking_in.provenance import Provenance, noted
+from build_tools.source.folder import TAKEN_IN
 from tests.packs.take_in_once import (
     CLEARING,
     DONE,
@@ -33,7 +36,8 @@ from tests.support.judged import judging_once
 from tests.support.killing import WHOLE, killed_in, started, wanted_phases
 from tests.support.packs import about, empty_bank, pack, unit_files, with_files, written
 
-SLUG = "rock-pool"
+SLUG, OWN = "rock-pool", "Another bank"
+CAME = Provenance("sent.zip", "0" * 128, "The dance unit bank", "1.0.0", date(2026, 11, 25))
 
 
 def of_edition(edition: str, words: bytes = b"", publisher: bytes = b"") -> dict[str, bytes]:
@@ -55,14 +59,16 @@ def files_in(folder: Path) -> dict[str, bytes]:
     return {
         path.relative_to(folder).as_posix(): path.read_bytes()
         for path in sorted(folder.rglob("*"))
-        if path.is_file() and not path.name.startswith(".taking-in")
+        if path.is_file() and not path.name.startswith((".taking-in", TAKEN_IN))
     }
 
 
 @pytest.fixture
 def content(tmp_path: Path) -> Path:
+    """A bank with the rock pool as it came from another school."""
     folder = empty_bank(tmp_path / "content")
-    journal.take(folder, unit_files(), placing_of(folder, Pack(SLUG, "1.0.0", unit_files())))
+    plan = placing_of(folder, Pack(SLUG, "1.0.0", unit_files()), OWN)
+    journal.take(folder, noted(unit_files(), CAME), plan)
     return folder
 
 
@@ -225,7 +231,7 @@ def test_a_run_stopped_at_any_step_leaves_the_old_or_the_new(
     for at in range(1, 60):
         trial = content.with_name(f"trial-{at}")
         shutil.copytree(content, trial)
-        plan = placing_of(trial, Pack(SLUG, "1.1.0", newer))
+        plan = placing_of(trial, Pack(SLUG, "1.1.0", newer), OWN)
         with monkeypatch.context() as patch:
             patch.setattr(sure_files, name, stopping(at, getattr(sure_files, name)))
             try:

@@ -30,13 +30,15 @@ class Pack:
     """A pack that is whole and harmless: its unit's slug and edition, and the unit's own files,
     pictures as they would be published.
 
-    `pages` has the SHA-256 of each page that came with it, by its name.
+    `pages` has the SHA-256 of each page that came with it, by its name, and `sha512` is the
+    pack's own digest.
     """
 
     slug: str
     edition: str
     unit_files: Mapping[str, bytes]
     pages: Mapping[str, str] = field(default_factory=dict)
+    sha512: str = ""
 
 
 def contents_of(payload: dict[str, bytes]) -> Pack:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import hashlib
+from dataclasses import replace
 from pathlib import Path
 
 from build_tools.packs.limits import MOST_PACK
@@ -16,8 +18,10 @@ def verified(path: Path) -> Pack:
 
     Raises RefusedError in a reader's words.
     """
-    # Nothing here has a name, so that what came before is let go of at each step.
-    return contents_of(payload_of(unzipped(_bytes_of(path))))
+    data = [_bytes_of(path)]
+    digest = hashlib.sha512(data[0]).hexdigest()
+    # What comes before each step has no name there, so that it is let go of.
+    return replace(contents_of(payload_of(unzipped(data.pop()))), sha512=digest)
 
 
 def _bytes_of(path: Path) -> bytes:

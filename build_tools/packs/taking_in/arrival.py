@@ -8,8 +8,11 @@ from typing import Literal
 
 from build_tools.checking.report_text import as_text, counted
 from build_tools.model.unit import Unit
-from build_tools.packs.taking_in.placing import Placing
+from build_tools.packs.taking_in.placing import Placing, same_name
 from build_tools.problem import Problem
+
+_MOST_SHOWN = 100
+"""Lines of one kind; whoever needs more takes the unit in and runs `check` or `compare`."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -19,8 +22,14 @@ class Arrival:
     unit: Unit
     problems: tuple[Problem, ...]
     placing: Placing
+    own: str
+    """What this bank is called."""
     pages: Literal["none", "ours", "other"] = "none"
     """Whether pages came with it, and whether they are those that this bank would draw."""
+    differs: tuple[str, ...] = ()
+    """What differs from the unit of its name that is here, a sentence each."""
+    stops: tuple[str, ...] = ()
+    """Why nothing of the bank could be published with it among the units, a sentence each."""
 
 
 def arrival_in_words(arrival: Arrival) -> str:
@@ -29,6 +38,7 @@ def arrival_in_words(arrival: Arrival) -> str:
     lines = [
         f"{unit.title}, edition {unit.edition} of {unit.issued}",
         f"from {unit.publisher}" + (f", by {unit.credit}" if unit.credit else ""),
+        _proof(arrival),
         f"licence {unit.licence}",
     ]
     if parent:
@@ -43,13 +53,34 @@ def arrival_in_words(arrival: Arrival) -> str:
             "the unit is drawn anew; do not open them in the file itself"
         )
     if arrival.problems:
-        lines.append(as_text(arrival.problems, ""))
+        lines.append(as_text(arrival.problems[:_MOST_SHOWN], ""))
     lines.append(f"the bank's rules find {counted(arrival.problems)}")
     return "\n".join(lines)
 
 
 def placing_in_words(arrival: Arrival, content: Path) -> str:
-    """Where it would go in the folder `content`, and what is there now."""
+    """Where it would go in the folder `content`, what is there now, and how the two differ."""
+    lines = [_goes(arrival, content)]
+    if arrival.differs and arrival.placing.why != "here":
+        shown = arrival.differs[:_MOST_SHOWN]
+        lines += ["beside the one here:", *(f"  {one}" for one in shown)]
+        if len(arrival.differs) > len(shown):
+            lines.append(f"  and {len(arrival.differs) - len(shown)} more")
+    return "\n".join(lines)
+
+
+def stops_in_words(arrival: Arrival) -> str:
+    """Why nothing of the bank could be published with it."""
+    return "\n".join(arrival.stops[:_MOST_SHOWN])
+
+
+def _proof(arrival: Arrival) -> str:
+    if same_name(arrival.unit.publisher, arrival.own):
+        return "that is the name of this bank, and nothing proves that the pack is yours"
+    return "so the pack says, and nothing proves it"
+
+
+def _goes(arrival: Arrival, content: Path) -> str:
     placing = arrival.placing
     goal = (content / placing.goal).as_posix()
     if placing.why == "new":
@@ -59,8 +90,13 @@ def placing_in_words(arrival: Arrival, content: Path) -> str:
             f"it would take the place of edition {placing.edition_here} in {goal}, which would be "
             f"kept in {(content / placing.moved).as_posix()}"
         )
-    what = "an older edition" if placing.why == "older" else "another unit or other words"
+    if placing.why == "yours":
+        what = "it says that it is a later edition of a unit written here"
+    else:
+        older = placing.why == "older"
+        what = "it is an older edition" if older else "it is another unit or other words"
+        what += f" under the name {arrival.unit.slug}"
     return (
-        f"it is {what} under the name {arrival.unit.slug}: the one here, edition "
-        f"{placing.edition_here}, stays, and this one would be kept beside it in {goal}"
+        f"{what}: the one here, edition {placing.edition_here}, stays, and this one would be kept "
+        f"beside it in {goal}"
     )

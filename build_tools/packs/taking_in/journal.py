@@ -2,12 +2,13 @@
 
 The unit is first written whole into a room of its own in the content folder. Then a journal says
 which folders are renamed, and only then are they. Where a run was killed, the next one finishes
-what a journal says, and clears away a room that has none.
+what a journal says, and clears away a room that has none, or one that this software did not write.
 """
 
 from __future__ import annotations
 
 import json
+import re
 import shutil
 from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
@@ -16,13 +17,21 @@ from pathlib import Path
 from filelock import FileLock, Timeout
 
 from build_tools.disk import sure_files
-from build_tools.packs.taking_in.placing import Placing
+from build_tools.packs.taking_in.placing import EARLIER, UNITS, Placing
 
 ROOM = ".taking-in"
 LOCK = ".taking-in.lock"
 _JOURNAL = "journal.json"
 _STAGED = "unit"
 _LOCK_SECONDS = 2.0
+_MOST_JOURNAL = 4_000
+"""Bytes of a journal: two steps need some hundred."""
+_UNIT = r"[a-z0-9]+(?:-[a-z0-9]+)*"
+_IN_UNITS = re.compile(rf"{UNITS}/{_UNIT}\Z")
+_IN_EARLIER = re.compile(rf"{EARLIER}/{_UNIT}-[0-9]+\.[0-9]+\.[0-9]+(?:-[0-9]+)?\Z")
+
+Steps = list[tuple[str, str]]
+"""Which folder becomes which, below the content folder, in their order."""
 
 
 class BusyError(Exception):
@@ -31,6 +40,10 @@ class BusyError(Exception):
 
 class HalfwayError(Exception):
     """The disk refused after the journal was written: the next run finishes what it says."""
+
+
+class OutsideError(Exception):
+    """A folder that units go into lies outside the content folder; the text names it."""
 
 
 @contextmanager
@@ -47,12 +60,13 @@ def alone_in(content: Path) -> Iterator[None]:
 def take(content: Path, files: Mapping[str, bytes], plan: Placing) -> None:
     """Put `files` where `plan` says.
 
-    Raises OSError, and then everything is as it was, or HalfwayError.
+    Raises OSError or OutsideError, and then everything is as it was, or HalfwayError.
     """
     room = content / ROOM
-    steps = [[f"{ROOM}/{_STAGED}", plan.goal]]
+    steps: Steps = [(f"{ROOM}/{_STAGED}", plan.goal)]
     if plan.moved is not None:
-        steps.insert(0, [plan.goal, plan.moved])
+        steps.insert(0, (plan.goal, plan.moved))
+    _refuse_outside(content)
     try:
         _stage(room / _STAGED, files)
         sure_files.write_whole(room / _JOURNAL, json.dumps(steps).encode())
@@ -66,22 +80,58 @@ def take(content: Path, files: Mapping[str, bytes], plan: Placing) -> None:
 
 
 def finish(content: Path) -> None:
-    """Do what a journal says is still to do, or clear away what has no journal."""
+    """Do what a journal says is still to do, or clear away what has no journal of ours."""
     room = content / ROOM
-    journal = room / _JOURNAL
+    if room.is_symlink() or room.is_file():
+        room.unlink()
     if not room.exists():
         return
-    if journal.is_file():
-        for source, goal in json.loads(journal.read_bytes()):
+    journal = room / _JOURNAL
+    steps = _read(journal)
+    if steps is not None:
+        _refuse_outside(content)
+        for source, goal in steps:
             _move(content / source, content / goal)
         journal.unlink()
     shutil.rmtree(room)
     sure_files.settle(content)
 
 
+def _read(journal: Path) -> Steps | None:
+    """The steps that the journal names; None where there is none, or none that we would write."""
+    if journal.is_symlink() or not journal.is_file() or journal.stat().st_size > _MOST_JOURNAL:
+        return None
+    try:
+        told = json.loads(journal.read_bytes())
+        steps = [(str(source), str(goal)) for source, goal in told]
+    except (ValueError, TypeError, RecursionError):
+        return None
+    return steps if _ours(steps) else None
+
+
+def _ours(steps: Steps) -> bool:
+    """Whether the unit goes from its room to its place, and what is there to the earlier ones."""
+    if not 1 <= len(steps) <= 2:
+        return False
+    source, goal = steps[-1]
+    if source != f"{ROOM}/{_STAGED}" or not (_IN_UNITS.match(goal) or _IN_EARLIER.match(goal)):
+        return False
+    if len(steps) == 1:
+        return True
+    before, kept = steps[0]
+    return before == goal and bool(_IN_UNITS.match(before) and _IN_EARLIER.match(kept))
+
+
+def _refuse_outside(content: Path) -> None:
+    whole = content.resolve()
+    for name in (UNITS, EARLIER):
+        if not (content / name).resolve().is_relative_to(whole):
+            raise OutsideError(f"{name} is a link that leads out of {content.as_posix()}")
+
+
 def _move(source: Path, goal: Path) -> None:
     """Rename a folder once: a run after a killed one finds the goal there."""
-    if source.exists() and not goal.exists():
+    if source.is_dir() and not source.is_symlink() and not goal.exists():
         goal.parent.mkdir(exist_ok=True)
         sure_files.patiently(lambda: source.rename(goal))
         sure_files.settle(goal.parent)

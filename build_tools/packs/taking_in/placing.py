@@ -1,7 +1,12 @@
-"""Where a unit from a pack goes: what is here already stays, or is kept beside it."""
+"""Where a unit from a pack goes: what is here already stays, or is kept beside it.
+
+A pack says whose it is, and nothing proves it. So a unit of this bank's own gives up its place only
+where somebody who saw the difference asks for that.
+"""
 
 from __future__ import annotations
 
+import unicodedata
 from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
@@ -11,9 +16,10 @@ from build_tools.disk.stray_files import is_beside
 from build_tools.packs.reading.contents import Pack
 from build_tools.pictures.publishable import as_published
 from build_tools.source.document import read_markdown
+from build_tools.source.folder import TAKEN_IN
 
 UNITS, EARLIER = "units", "earlier"
-Why = Literal["new", "here", "newer", "older", "other"]
+Why = Literal["new", "here", "newer", "older", "other", "yours"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,7 +27,8 @@ class Placing:
     """Where the unit goes, below the content folder, and where what is there now goes first.
 
     `why` is new: no such unit is here; here: these very files are; newer: a later edition of the
-    unit here; older: an earlier one; other: the same edition, or the same name, with other words.
+    unit here; older: an earlier one; other: the same edition, or the same name, with other words;
+    yours: a later edition, as it says, of a unit that was written here.
     """
 
     why: Why
@@ -29,10 +36,12 @@ class Placing:
     edition_here: str | None = None
     moved: str | None = None
     """Where the unit that is here now goes; None where it stays or there is none."""
+    instead: Placing | None = None
+    """What may be asked for in its place: that the unit written here gives up its own."""
 
 
-def placing_of(content: Path, pack: Pack) -> Placing:
-    """What taking in `pack` would do in the bank at `content`. Nothing is written."""
+def placing_of(content: Path, pack: Pack, own: str) -> Placing:
+    """What taking in `pack` would do in the bank at `content`, called `own`. Nothing is written."""
     here = content / UNITS / pack.slug
     if not here.exists():
         return Placing("new", f"{UNITS}/{pack.slug}")
@@ -43,12 +52,24 @@ def placing_of(content: Path, pack: Pack) -> Placing:
         return Placing("here", same, edition)
     theirs = _fields(pack.unit_files["unit.md"])
     kept = _free(content, f"{pack.slug}-{pack.edition}")
-    if theirs.get("publisher") != told.get("publisher") or edition is None:
+    publisher = str(told.get("publisher", ""))
+    if edition is None or not same_name(str(theirs.get("publisher", "")), publisher):
         return Placing("other", kept, edition)
     if _number(pack.edition) > _number(edition):
         moved = _free(content, f"{pack.slug}-{edition}")
-        return Placing("newer", f"{UNITS}/{pack.slug}", edition, moved)
+        newer = Placing("newer", f"{UNITS}/{pack.slug}", edition, moved)
+        written_here = same_name(publisher, own) or not (here / TAKEN_IN).is_file()
+        return Placing("yours", kept, edition, instead=newer) if written_here else newer
     return Placing("older" if _number(pack.edition) < _number(edition) else "other", kept, edition)
+
+
+def same_name(one: str, other: str) -> bool:
+    """Whether two publishers' names read alike: by neither size, form nor spaces."""
+    return _read_aloud(one) == _read_aloud(other)
+
+
+def _read_aloud(name: str) -> str:
+    return " ".join(unicodedata.normalize("NFKC", name).casefold().split())
 
 
 def _free(content: Path, name: str) -> str:
@@ -74,7 +95,7 @@ def _files_in(folder: Path) -> dict[str, bytes]:
     for path in sorted(folder.rglob("*")):
         name = path.relative_to(folder).as_posix()
         hidden = any(part.startswith(".") for part in name.split("/"))
-        if path.is_file() and not hidden and not is_beside(name):
+        if path.is_file() and not hidden and not is_beside(name) and name != TAKEN_IN:
             found[name] = as_published(name, path.read_bytes())
     return found
 
@@ -88,8 +109,11 @@ def _told(folder: Path) -> Mapping[str, object]:
 
 def _fields(raw: bytes) -> Mapping[str, object]:
     read = read_markdown("unit.md", raw)
-    return {} if isinstance(read, list) else read.data
+    if isinstance(read, list) or not isinstance(read.data, dict):
+        return {}
+    return read.data
 
 
 def _number(edition: str) -> tuple[int, ...]:
-    return tuple(int(part) for part in edition.split(".")) if edition[:1].isdigit() else ()
+    parts = edition.split(".")
+    return tuple(int(part) for part in parts) if all(part.isdecimal() for part in parts) else ()
