@@ -8,6 +8,8 @@ from typing import Any
 
 Pair = tuple[int | None, int | None]
 ALIKE = 0.5
+_FEW, _NEAR = 2_500, 8
+"""So many pairs are all compared; in longer lists only those that stand so near one another."""
 
 
 def paired(
@@ -28,9 +30,10 @@ def paired(
             partner[n] = same
             free.remove(same)
     left = [n for n in range(len(new)) if n not in partner]
+    all_pairs = len(free) * len(left) <= _FEW
+    near = [(o, n) for o in free for n in left if all_pairs or abs(o - n) <= _NEAR]
     scored = sorted(
-        ((likeness(old[o], new[n]), -abs(o - n), -n, o, n) for o in free for n in left),
-        reverse=True,
+        ((likeness(old[o], new[n]), -abs(o - n), -n, o, n) for o, n in near), reverse=True
     )
     for score, _, _, o, n in scored:
         if score >= ALIKE and o in free and n not in partner:
@@ -50,8 +53,9 @@ def moved(pairs: Sequence[Pair]) -> list[int]:
 
 
 def likeness_of_texts(old: str, new: str) -> float:
-    """How alike two texts are, from 0 to 1, by their words."""
-    return SequenceMatcher(None, old.split(), new.split(), autojunk=False).ratio()
+    """How alike two texts are, from 0 to 1, by their words; 0 where that is less than `ALIKE`."""
+    matcher = SequenceMatcher(None, old.split(), new.split(), autojunk=False)
+    return matcher.ratio() if matcher.quick_ratio() >= ALIKE else 0.0
 
 
 def likeness_of_fields(old: Mapping[str, Any], new: Mapping[str, Any]) -> float:

@@ -6,7 +6,7 @@ import codecs
 import re
 
 _FENCE = "---"
-_DRAFT = re.compile(r"draft[ \t]*:[ \t]*(.*?)[ \t]*(#.*)?")
+_DRAFT = re.compile(r"draft[ \t]*:")
 
 
 def says_draft(raw: bytes) -> bool:
@@ -18,8 +18,8 @@ def says_draft(raw: bytes) -> bool:
     for number, line in enumerate(_roughly(raw).splitlines()):
         if number and line.rstrip() == _FENCE:
             break
-        if found := _DRAFT.fullmatch(line):
-            answers.append(found[1])
+        if found := _DRAFT.match(line):
+            answers.append(line[found.end() :].partition("#")[0].strip(" \t"))
     return answers == ["true"]
 
 

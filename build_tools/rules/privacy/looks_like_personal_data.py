@@ -29,7 +29,8 @@ from build_tools.views.written.unit_text import UnitText, named, unit_text
 GRADE: Grade = "question"
 SOURCE = "UK General Data Protection Regulation, article 5(1)(c): data minimisation"
 
-_EMAIL = re.compile(r"[\w.+-]+@[\w-]+(?:\.[\w-]+)+")
+# RFC 5321, 4.5.3.1, and RFC 1035, 2.3.4: 64 letters before the sign, 63 between two dots
+_EMAIL = re.compile(r"[\w.+-]{1,64}@[\w-]{1,63}(?:\.[\w-]{1,63})+")
 _PHONE = re.compile(r"(?<![\w.])(?:\+44[ -]?\(?0?\)?|\(?0)\d(?:[ ()-]{0,2}\d){8,9}(?![\w.]?\d)")
 _PUPIL_NUMBER = re.compile(r"(?<!\w)[A-Z]\d{11}[0-9A-Z](?!\w)")
 _ADDRESS = re.compile(

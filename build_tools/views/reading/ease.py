@@ -23,7 +23,7 @@ POLYSYLLABLE = 3
 
 _WORD = re.compile(r"[^\W_]+(?:['’-][^\W_]+)*")
 _ABBREVIATION = re.compile(r"\b(?:Mr|Mrs|Ms|Dr|St|e\.g|i\.e)\.$")
-_END = re.compile(r"[.!?…]+[\"'”’)\]]*(?=\s+[^\sa-z])|\n+")
+_END = re.compile(r"(?<![.!?…])[.!?…]+[\"'”’)\]]*(?=\s+[^\sa-z])|\n+")
 _VOWELS = re.compile("[aeiouyAEIOUY]+")
 _STOP = re.compile(r"[.!?](?=\s)|\n")
 
