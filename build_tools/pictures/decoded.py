@@ -13,6 +13,8 @@ from build_tools.pictures.stripped import DAMAGED
 from build_tools.pictures.trouble import PictureError
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from PIL import Image, ImageFile
 
 _QUALITY = 92
@@ -80,15 +82,15 @@ def _opened(kind: str, data: bytes) -> ImageFile.ImageFile:
     # Loading these takes longer than checking a unit, and most units have drawings.
     from PIL import Image, JpegImagePlugin, PngImagePlugin, WebPImagePlugin
 
-    reader = {
+    readers: dict[str, Callable[[io.BytesIO], ImageFile.ImageFile]] = {
         "jpg": JpegImagePlugin.JpegImageFile,
         "png": PngImagePlugin.PngImageFile,
         "webp": WebPImagePlugin.WebPImageFile,
-    }[kind]
+    }
     with warnings.catch_warnings():
         warnings.simplefilter("ignore", Image.DecompressionBombWarning)
         try:
-            picture = reader(io.BytesIO(data))
+            picture = readers[kind](io.BytesIO(data))
             frames = int(getattr(picture, "n_frames", 1))
         except Image.DecompressionBombError:
             raise PictureError(

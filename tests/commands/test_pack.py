@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import random
 import zipfile
 from pathlib import Path
 
@@ -101,12 +102,26 @@ def test_the_others_are_packed_when_one_is_not_there(
 def test_what_others_would_refuse_is_not_packed(
     bank: Path, unit: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
+    """More than its unit's page in a pack can hold, though the bank's own site may have it."""
+    photo = unit / "media" / "boat.png"
+    points = random.Random(1).randbytes(2300 * 2300 * 3)
+    Image.frombytes("RGB", (2300, 2300), points).save(photo, "PNG", compress_level=0)
+    (unit / "media" / "boat.svg").unlink()
+    change(unit / "unit.md", "file: media/boat.svg", "file: media/boat.png")
+    said = refused(bank, tmp_path, capsys)
+    assert "whoever takes it in would refuse it: " in said
+    assert "more than 20,000,000" in said
+
+
+def test_a_drawing_that_runs_something_is_an_error_at_its_line(
+    bank: Path, unit: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
     drawing = unit / "media" / "boat.svg"
     text = drawing.read_text(encoding="utf-8")
     drawing.write_text(text.replace("</svg>", "<script>1</script></svg>"), encoding="utf-8")
     said = refused(bank, tmp_path, capsys)
-    assert "whoever takes it in would refuse it: unit/media/boat.svg:" in said
-    assert "script" in said
+    assert "media/boat.svg:4:1: error: the drawing has a part `script`" in said
+    assert "[picture-unsound]" in said
 
 
 def test_pictures_go_without_their_hidden_data_and_those_here_keep_it(
@@ -126,7 +141,7 @@ def test_pictures_go_without_their_hidden_data_and_those_here_keep_it(
     photo.write_bytes(b"GIF89a")
     capsys.readouterr()
     assert pack(bank, tmp_path / "other", BASE_UNIT) == 1
-    assert "media/boat.jpg: it is not a JPEG picture" in capsys.readouterr().out
+    assert "media/boat.jpg:1:1: error: it is not a JPEG picture" in capsys.readouterr().out
 
 
 def test_a_folder_that_cannot_be_written_is_named(

@@ -396,7 +396,7 @@ UNITS: dict[str, tuple[Maker, str]] = {
             b'<?xml version="1.0"?><!DOCTYPE svg [<!ENTITY a "ha"><!ENTITY b "&a;&a;">]>'
             b'<svg xmlns="http://www.w3.org/2000/svg">&b;</svg>',
         ),
-        "low-tide.svg: it declares a document type",
+        "low-tide.svg:1: it declares a document type",
     ),
     "shown again without end": (_svg('<use href="#a"/>' * 101), "more than 100 times"),
     "broken XML": (_svg("<g>"), "not sound XML"),

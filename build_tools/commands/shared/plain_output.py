@@ -47,5 +47,5 @@ class PlainStream:
 def plain_output() -> Iterator[None]:
     """Let all that is printed, here and by whatever is called, be plain."""
     out, err = PlainStream(sys.stdout), PlainStream(sys.stderr)
-    with redirect_stdout(out), redirect_stderr(err):  # type: ignore[type-var]
+    with redirect_stdout(out), redirect_stderr(err):
         yield

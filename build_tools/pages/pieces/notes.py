@@ -20,7 +20,7 @@ _READER = (
     .enable("table")
     .disable(["image", "html_inline"])
 )
-_READER.validateLink = is_safe_address  # type: ignore[method-assign]
+_READER.validateLink = is_safe_address  # type: ignore[method-assign, assignment]
 
 
 def notes_html(text: str, top: int) -> Markup:

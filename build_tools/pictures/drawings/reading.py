@@ -45,6 +45,7 @@ CleanPhoto = Callable[[str, bytes], tuple[bytes, int]]
 """A photograph in a drawing, by the kind that it says it is: the same without what it carries
 unseen, and how many points it has."""
 NOT_SVG = "it is not an SVG drawing, though its name ends in .svg"
+_NOT_UTF8 = "it is not written in UTF-8: save it again as a plain SVG drawing in UTF-8"
 _XLINK = "http://www.w3.org/1999/xlink"
 _XML = "http://www.w3.org/XML/1998/namespace"
 _WEB_PAGES = frozenset({"http://www.w3.org/1999/xhtml", "http://www.w3.org/1998/Math/MathML"})
@@ -69,7 +70,14 @@ def read_drawing(data: bytes, clean_photo: CleanPhoto) -> Drawing:
         raise PictureError(f"the drawing has {len(data):,} bytes, more than {MOST_DRAWING:,}")
     if not data.removeprefix(b"\xef\xbb\xbf").lstrip().startswith(b"<"):
         raise PictureError(NOT_SVG)
-    return _Reader(clean_photo).read(data)
+    try:
+        text = data.decode("utf-8")
+    except UnicodeDecodeError:
+        raise PictureError(_NOT_UTF8) from None
+    if "\0" in text:
+        # Told that it is UTF-8, expat would still take this for UTF-16.
+        raise PictureError(_NOT_UTF8)
+    return _Reader(clean_photo).read(text)
 
 
 @dataclass(slots=True)
@@ -84,8 +92,8 @@ class _Reader:
     _ids: set[str] = field(default_factory=set)
     _photo_points: dict[str, int] = field(default_factory=dict)
 
-    def read(self, data: bytes) -> Drawing:
-        """The tree of the drawing's bytes."""
+    def read(self, text: str) -> Drawing:
+        """The tree of the drawing's text."""
         parser = self._parser = expat.ParserCreate("UTF-8", namespace_separator="\n")
         parser.buffer_text = True
         parser.XmlDeclHandler = self._declaration
@@ -94,7 +102,7 @@ class _Reader:
         parser.EndElementHandler = self._end
         parser.CharacterDataHandler = self._text
         try:
-            parser.Parse(data, True)
+            parser.Parse(text.encode(), True)
         except expat.ExpatError as error:
             raise PictureError("the drawing is not sound XML", error.lineno) from None
         except PictureError as error:
