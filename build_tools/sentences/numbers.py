@@ -12,13 +12,17 @@ _TENS = word_row("twenty thirty forty fifty sixty seventy eighty ninety")
 _NUMBERS = {word: value for value, word in enumerate(_ONES)}
 _NUMBERS |= {word: 10 * value for value, word in enumerate(_TENS, 2)}
 _NUMBERS |= {"once": 1, "twice": 2, "thrice": 3, "dozen": 12, "hundred": 100, "single": 1}
+_MOST_FIGURES = 9
 _UNITS = frozenset(_ONES[1:10])
 
 
 def number_of(form: str) -> int | None:
-    """What a number word or a figure says; None if it is neither. Figures are whole numbers."""
+    """What a number word or a figure says; None if it is neither. Figures are whole numbers.
+
+    So many figures as nobody counts with say nothing.
+    """
     if form.isdecimal():
-        return int(form)
+        return int(form) if len(form) <= _MOST_FIGURES else None
     tens, _, ones = form.partition("-")
     if ones and tens in _TENS:
         return _NUMBERS[tens] + _NUMBERS[ones]

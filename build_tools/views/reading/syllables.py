@@ -169,9 +169,9 @@ _TENS = (0, 0, 2, 2, 2, 2, 2, 3, 2, 2)
 
 def _figures(figures: str) -> int:
     """Up to 999 as it is read out; a longer number figure by figure."""
-    number = int(figures)
     if len(figures) > 3:
         return sum(_ONES[int(figure)] for figure in figures)
+    number = int(figures)
     if number < len(_ONES):
         return _ONES[number]
     if number < 100:

@@ -43,4 +43,7 @@ def letters_said(text: str) -> tuple[str, ...]:
 def _numbers(pattern: re.Pattern[str], text: str) -> Iterator[int]:
     for row in pattern.finditer(text):
         for word in _ONE.findall(row.group(1)):
-            yield int(word) if word.isdigit() else _NUMBERS[word.lower()]
+            # Patterns that look past the size of letters take an i without its dot for an i.
+            said = int(word) if word.isdecimal() else _NUMBERS.get(word.casefold())
+            if said is not None:
+                yield said
