@@ -16,7 +16,6 @@ from build_tools.checking.check_bank import (
 )
 from build_tools.comparing.comparison import compared
 from build_tools.disk.scratch import scratch
-from build_tools.editions.unit_texts import text_of_folder
 from build_tools.model.bank import UnitOutline
 from build_tools.model.build_bank import build_bank
 from build_tools.model.unit import Unit
@@ -27,6 +26,7 @@ from build_tools.packs.reading.scratch import laid_out
 from build_tools.packs.reading.walled import Refused, walled
 from build_tools.problem import Problem
 from build_tools.source.folder import unit_slugs
+from build_tools.unit_editions.unit_texts import text_of_folder
 
 Pages = Literal["none", "ours", "other"]
 
