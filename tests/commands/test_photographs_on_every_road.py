@@ -1,0 +1,173 @@
+"""Photographs read back by another reader (Pillow) from site, edition, pack and a bank that
+took them in: no place, no name, no comment, no small copy of themselves goes with them.
+"""
+
+from __future__ import annotations
+
+import base64
+import io
+import re
+from collections.abc import Iterator, Mapping
+from pathlib import Path
+
+import pytest
+from PIL import Image, PngImagePlugin, TiffImagePlugin
+
+from build_tools import cli
+from tests.support.banks import copy_bank
+from tests.support.built_packs import unpacked
+from tests.support.built_sites import files
+from tests.support.packs import empty_bank, pack, payload, unit_files, written
+
+WORDS = (b"Morning class", b"Hall Street", b"by the piano")
+"""A name, a place in words and a comment; the place in numbers is in the Exif data."""
+EXIF_NAME, EXIF_PLACE, EXIF_ORIENTATION = 0x013B, 0x8825, 0x0112
+DRAWINGS = ("low-tide", "twelve-hours")
+KINDS = {"low-tide": ("jpg", "JPEG"), "twelve-hours": ("png", "PNG")}
+_INSIDE = re.compile(rb"data:image/(?:png|jpeg|webp);base64,([A-Za-z0-9+/=]+)")
+_NOTED = ("comment", "xmp", "XML:com.adobe.xmp", "Author", "Comment")
+_UPRIGHT = (24, 16)
+
+
+def exif() -> Image.Exif:
+    """Who, where, lying on its side, and a small copy (which Pillow writes where it is told)."""
+    told = Image.Exif()
+    told[EXIF_NAME] = WORDS[0].decode()
+    told[EXIF_ORIENTATION] = 6
+    place = told.get_ifd(EXIF_PLACE)
+    place[1], place[2] = "N", tuple(TiffImagePlugin.IFDRational(n) for n in (51, 30, 7))
+    return told
+
+
+def with_small_copy(jpeg: bytes) -> bytes:
+    """A JPEG with a JFIF extension that holds a JPEG thumbnail (JFIF 1.02, extension code 0x10)."""
+    small = io.BytesIO()
+    Image.new("RGB", (4, 4), "blue").save(small, "JPEG", comment=WORDS[1])
+    body = b"JFXX\0\x10" + small.getvalue()
+    return jpeg[:2] + b"\xff\xe0" + (len(body) + 2).to_bytes(2, "big") + body + jpeg[2:]
+
+
+def photograph(kind: str) -> bytes:
+    """A picture of 16 by 24 points that lies on its side, with all that a camera adds."""
+    seen, made = Image.linear_gradient("L").resize((16, 24)).convert("RGB"), io.BytesIO()
+    if kind == "JPEG":
+        seen.save(made, kind, exif=exif(), comment=WORDS[2], xmp=WORDS[1])
+        return with_small_copy(made.getvalue())
+    told = PngImagePlugin.PngInfo()
+    told.add_text("Author", WORDS[0].decode())
+    told.add_itxt("XML:com.adobe.xmp", WORDS[1].decode())
+    told.add_text("Comment", WORDS[2].decode(), zip=True)
+    seen.save(made, kind, exif=exif(), pnginfo=told)
+    return made.getvalue()
+
+
+def with_photographs(unit: Mapping[str, bytes]) -> dict[str, bytes]:
+    """A unit's files with photographs in place of its drawings."""
+    made = dict(unit)
+    for name, (ending, kind) in KINDS.items():
+        del made[f"media/{name}.svg"]
+        made[f"media/{name}.{ending}"] = photograph(kind)
+        told = made["unit.md"].replace(f"{name}.svg".encode(), f"{name}.{ending}".encode())
+        made["unit.md"] = told
+    return made
+
+
+@pytest.fixture
+def content(tmp_path: Path) -> Path:
+    """A bank whose one unit shows two photographs as they came out of a camera."""
+    bank = copy_bank(tmp_path / "bank")
+    folder = bank / "units" / "rock-pool"
+    made = with_photographs(files(folder))
+    for name in DRAWINGS:
+        (folder / f"media/{name}.svg").unlink()
+    for name, data in made.items():
+        (folder / name).write_bytes(data)
+    return bank
+
+
+def photographs(found: Mapping[str, bytes]) -> Iterator[tuple[str, bytes]]:
+    """Every photograph in the files, those within pages and drawings too."""
+    for path, data in found.items():
+        if path.endswith((".jpg", ".png", ".webp")):
+            yield path, data
+        for n, inside in enumerate(_INSIDE.findall(data)):
+            yield f"{path}, picture {n}", base64.b64decode(inside)
+
+
+def hidden(data: bytes) -> list[str]:
+    """What the picture carries beside its points, as another reader tells it."""
+    with Image.open(io.BytesIO(data)) as picture:
+        picture.load()
+        told = [f"exif {tag}" for tag in picture.getexif() if tag != EXIF_ORIENTATION]
+        told += [f"place {tag}" for tag in picture.getexif().get_ifd(EXIF_PLACE)]
+        told += [key for key in _NOTED if picture.info.get(key)]
+        if picture.getexif().get(EXIF_ORIENTATION, 1) != 1:
+            told.append("on its side")
+    if b"JFXX" in data:
+        told.append("a small copy")
+    return told
+
+
+def look(found: Mapping[str, bytes], least: int) -> None:
+    """Fail for a photograph that says more than is seen, and where none is found to look at."""
+    ours = [(path, data) for path, data in photographs(found) if _size(data) == _UPRIGHT]
+    assert len(ours) >= least, sorted(found)
+    assert {path: told for path, data in ours if (told := hidden(data))} == {}
+    for path, data in found.items():
+        assert [word for word in WORDS if word in data] == [], path
+
+
+def _size(data: bytes) -> tuple[int, int]:
+    with Image.open(io.BytesIO(data)) as picture:
+        return picture.size
+
+
+def test_the_photographs_hide_something() -> None:
+    assert {"place 1", "comment", "a small copy", "on its side"} <= set(hidden(photograph("JPEG")))
+    assert {"place 1", "Author", "on its side"} <= set(hidden(photograph("PNG")))
+    assert set(WORDS) == {word for word in WORDS if word in photograph("JPEG")}
+
+
+def test_the_site(content: Path, tmp_path: Path) -> None:
+    out = tmp_path / "site"
+    assert cli.main(["site", "--content", str(content), "--out", str(out)]) == 0
+    look(files(out), 2)
+
+
+def test_an_edition(content: Path, tmp_path: Path) -> None:
+    shared = tmp_path / "shared"
+    assert cli.main(["publish", str(shared), "--content", str(content)]) == 0
+    look(files(shared), 2)
+
+
+def test_a_pack(content: Path, tmp_path: Path) -> None:
+    out = tmp_path / "packs"
+    assert cli.main(["pack", "rock-pool", "--content", str(content), "--out", str(out)]) == 0
+    (file,) = out.iterdir()
+    look(files(unpacked(file.read_bytes(), tmp_path / "bag")), 4)
+
+
+def test_what_was_taken_in(tmp_path: Path) -> None:
+    """A pack that another program made, with the photographs as they were."""
+    sent = {name: data for name, data in payload().items() if not name.startswith("unit/")}
+    sent |= {f"unit/{name}": data for name, data in with_photographs(unit_files()).items()}
+    bank = empty_bank(tmp_path / "content")
+    file = written(tmp_path, pack(sent))
+    assert cli.main(["take-in", str(file), "--yes", "--content", str(bank)]) == 0
+    look(files(bank / "units" / "rock-pool"), 2)
+
+
+def test_a_picture_within_a_drawing(content: Path, tmp_path: Path) -> None:
+    inside = base64.b64encode(photograph("JPEG")).decode()
+    file = content / "units" / "rock-pool" / "unit.md"
+    file.write_text(file.read_text("utf-8").replace("low-tide.jpg", "low-tide.svg"), "utf-8")
+    (file.parent / "media" / "low-tide.jpg").unlink()
+    (file.parent / "media" / "low-tide.svg").write_text(
+        '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 24 16"><image width="24" height="16" '
+        f'href="data:image/jpeg;base64,{inside}"/></svg>',
+        "utf-8",
+    )
+    out = tmp_path / "packs"
+    assert cli.main(["pack", "rock-pool", "--content", str(content), "--out", str(out)]) == 0
+    (made,) = out.iterdir()
+    look(files(unpacked(made.read_bytes(), tmp_path / "bag")), 2)
