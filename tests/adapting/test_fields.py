@@ -28,7 +28,8 @@ title: not a field
 
 
 def fields(text: str) -> dict[str, object]:
-    found: dict[str, object] = yaml.safe_load(text.split("---\n")[1])
+    # libyaml's reader of the same language takes a tenth of the time
+    found: dict[str, object] = yaml.load(text.split("---\n")[1], yaml.CSafeLoader)
     return found
 
 

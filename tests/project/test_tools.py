@@ -4,12 +4,14 @@ from __future__ import annotations
 
 import os
 import subprocess
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 
 from build_tools.building.browsers import (
     CHROMIUM,
+    CHROMIUM_SHELL,
     FIREFOX,
     Kind,
     ToolMissingError,
@@ -53,6 +55,34 @@ def test_a_browser_named_wrongly_fails_with_the_fix(
     monkeypatch.setenv(kind.variable, str(tmp_path / "none"))
     with pytest.raises(ToolMissingError, match=f"{kind.variable} names .* no file: correct it"):
         tools_for_tests.browser(kind)
+
+
+@pytest.mark.parametrize(
+    ("there", "driven"),
+    [
+        ((CHROMIUM, CHROMIUM_SHELL), CHROMIUM_SHELL),
+        ((CHROMIUM_SHELL,), CHROMIUM_SHELL),
+        ((CHROMIUM,), CHROMIUM),
+    ],
+)
+def test_the_headless_shell_is_driven_before_the_whole_of_chromium(
+    there: tuple[Kind, ...], driven: Kind, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def installed(kind: Kind) -> Iterator[Path]:
+        return iter([Path(kind.package)] if kind in there else [])
+
+    monkeypatch.setattr(tools_for_tests, "installed_browsers", installed)
+    monkeypatch.setattr(tools_for_tests, "is_root_on_debian", lambda: False)
+    assert tools_for_tests.chromium() == Path(driven.package)
+
+
+def test_where_there_is_neither_the_whole_of_chromium_is_asked_for(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    monkeypatch.setattr(tools_for_tests, "installed_browsers", lambda _: iter(()))
+    monkeypatch.setattr(tools_for_tests, "is_root_on_debian", lambda: False)
+    with pytest.raises(ToolMissingError, match="apt-get install chromium`"):
+        tools_for_tests.chromium()
 
 
 def test_browsers_are_looked_for_where_each_system_keeps_them() -> None:
