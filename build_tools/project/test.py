@@ -14,6 +14,13 @@ from build_tools.lifeline import programs
 from build_tools.project.tools_for_tests import tools
 
 WORKERS = 2
+EVERY_RUN = {
+    # A fixed hash seed makes the order of sets the same in every run and every worker.
+    "PYTHONHASHSEED": "0",
+    # What is compiled is kept, whatever the caller's habit: tests start Python a hundred times, and
+    # compiling the project anew takes each of them a second.
+    "PYTHONDONTWRITEBYTECODE": "",
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,8 +84,7 @@ def run(thorough: bool, rest: list[str]) -> int:
     except ToolMissingError as missing:
         print(f"build_tools test: {missing}", file=sys.stderr)
         return 1
-    # A fixed hash seed makes the order of sets the same in every run and every worker.
-    environment = dict(os.environ) | found.environment() | {"PYTHONHASHSEED": "0"}
+    environment = dict(os.environ) | found.environment() | EVERY_RUN
     outcomes = [run_check(check, environment) for check in checks()]
     print("── summary", *outcomes, sep="\n", flush=True)
     outcomes.append(run_check(pytest_check(thorough, rest), environment))

@@ -119,12 +119,15 @@ def test_node_modules_of_another_lock_are_installed_anew(
 def test_every_check_runs_after_a_failure_and_the_tests_run_last(
     monkeypatch: pytest.MonkeyPatch,
 ) -> None:
+    monkeypatch.setenv("PYTHONDONTWRITEBYTECODE", "1")
     ran: list[str] = []
 
     def run_check(
         check: test_command.Check, environment: dict[str, str]
     ) -> test_command.CheckerResult:
         assert environment["BANK_JAVA"]
+        assert environment["PYTHONHASHSEED"] == "0"
+        assert not environment["PYTHONDONTWRITEBYTECODE"]
         ran.append(check.name)
         return test_command.CheckerResult(check.name, 1 if check.name == "mypy" else 0, 0.0)
 
