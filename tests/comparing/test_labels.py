@@ -22,7 +22,7 @@ SAID_APART = {
     },
     "lesson": {"lesson", "words"},
 }
-"""What `comparing/compare.py` says as a whole, under a name it has of itself: a word, a development.
+"""What `comparing/compare.py` says as a whole, under a name of its own: a word, a development.
 
 The edition heads a comparison, and lessons are matched by their numbers.
 """
