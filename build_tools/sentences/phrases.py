@@ -56,7 +56,7 @@ class Slot:
         return word.as_thing or word.form not in self.only_things
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Phrase:
     """A phrase as it is written, and the word lists that it may name."""
 
@@ -115,13 +115,13 @@ class Phrase:
 
     def found_in(self, reading: Reading) -> Iterator[Words]:
         """Every place where the phrase stands, whether it is meant or not."""
-        places = reading.places
-        if any(forms.isdisjoint(places) for forms in self.needed):
-            return
-        first = self.slots[0]
+        for forms in self.needed:
+            if forms.isdisjoint(reading.forms):
+                return
+        places, first = reading.places, self.slots[0]
         starts: Iterable[int] = range(len(reading.words))
         if first.forms and not first.optional:
-            starts = (at for form in first.forms.intersection(places) for at in places[form])
+            starts = (at for form in first.forms & reading.forms for at in places[form])
         for start in starts:
             yield from _fit(reading.words, self.slots, 0, start, ())
 

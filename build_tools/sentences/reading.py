@@ -22,6 +22,7 @@ _LETTERS = frozenset(b"abcdefghijklmnopqrstuvwxyz0123456789")
 _ONLY_LETTERS = bytes(byte if byte in _LETTERS else ord(" ") for byte in range(256))
 _SENTENCE_END = frozenset(".!?…\n")
 _CLAUSE_END = _SENTENCE_END | frozenset(";:()–—")
+_MARKS = _CLAUSE_END | frozenset(",/")
 _TAILS = ("'s", "'ll", "'re", "'ve", "'d", "'m", "'")
 _JOINED = {
     ("each", "other"): "each-other",
@@ -35,6 +36,7 @@ _JOINED = {
     ("at", "most"): "at-most",
 }
 """Words that mean one thing together, and the one word that stands for them."""
+_FIRST_OF_TWO = frozenset(first for first, _ in _JOINED)
 
 NEGATORS = word_list(
     "no not never cannot nobody none nothing neither nor without avoid avoids avoiding forbidden "
@@ -46,6 +48,8 @@ _NOT_AFTER = word_list(
 """After no or not, these set a limit or say nothing: "no more than four", "not only"."""
 _ENDS_NO = word_list("but until unless except although though because so then")
 """Words with which what is ruled out ends."""
+_ENDS_UNREAL = word_list("but then until unless")
+_IN_PLACE = word_list("rather instead place")
 _GOES_ON = word_list("stop stops stopping stopped pause pausing cease rest resting slow")
 """Never stop spinning: the stopping is ruled out, and the spinning is meant."""
 _SOME = word_list("those anyone people pupils dancers who")
@@ -102,6 +106,11 @@ class Reading:
         for at, word in enumerate(self.words):
             found.setdefault(word.form, []).append(at)
         return {form: tuple(places) for form, places in found.items()}
+
+    @cached_property
+    def forms(self) -> frozenset[str]:
+        """Every form that stands in it."""
+        return frozenset(self.places)
 
     @cached_property
     def sentences(self) -> tuple[str, ...]:
@@ -161,11 +170,8 @@ def read(text: str) -> Reading:
     return Reading(text, tuple(_words(tokens)))
 
 
-class _Token(NamedTuple):
-    form: str
-    start: int
-    end: int
-    owner: bool = False
+_Token = tuple[str, int, int, bool]
+"""A word or a mark: its form, where it starts and ends, and whether it owns what follows."""
 
 
 def _tokens(text: str) -> list[_Token]:
@@ -177,27 +183,32 @@ def _tokens(text: str) -> list[_Token]:
         if "'" in form:
             tail = next((tail for tail in _TAILS if form.endswith(tail)), "")
             form, owner = form[: len(form) - len(tail)], tail in ("'s", "'")
-        together = _JOINED.get((previous, form)) or _number_together(previous, form)
+        together = _JOINED.get((previous, form)) if previous in _FIRST_OF_TWO else None
+        if together is None and is_number_together(previous, form):
+            together = f"{previous}-{form}"
         if together:
-            found[-1] = _Token(together, found[-1].start, match.end(), owner)
+            form = together
+            found[-1] = (form, found[-1][1], match.end(), owner)
         else:
-            found.append(_Token(form, match.start(), match.end(), owner))
-        previous = found[-1].form
+            found.append((form, match.start(), match.end(), owner))
+        previous = form
     return found
 
 
-def _number_together(first: str, second: str) -> str:
-    return f"{first}-{second}" if is_number_together(first, second) else ""
-
-
 def _words(tokens: Sequence[_Token]) -> list[Word]:
+    # one long loop: every text that is read at all goes through it, word by word
     words: list[Word] = []
     sentence = clause = 0
     denied = unreal = ended = only_next = False
     real_in = -1
-    for at, token in enumerate(tokens):
-        form = token.form
-        if form in _SENTENCE_END or form in _CLAUSE_END or form in ",/":
+    last = len(tokens) - 1
+    previous = ""
+    before_a_thing = False
+    for at, (form, start, end, owner) in enumerate(tokens):
+        as_thing = before_a_thing
+        number = number_of(form)
+        before_a_thing = _before_a_thing(form, owner, number, at > 0 and as_thing, at)
+        if form in _MARKS:
             if form in _SENTENCE_END:
                 ended = True
                 denied = unreal = False
@@ -208,55 +219,43 @@ def _words(tokens: Sequence[_Token]) -> list[Word]:
                 unreal = unreal and real_in < 0 and _list_goes_on(tokens, at)
             clause += 1
             real_in = -1 if not unreal else real_in
+            previous = form
             continue
         if ended:
             sentence += 1
             ended = False
-        previous = tokens[at - 1].form if at else ""
         if form in _ENDS_NO:
             denied = False
-            if form in ("but", "then", "until", "unless"):
+            if form in _ENDS_UNREAL:
                 unreal = False
-        number = number_of(form)
         words.append(
-            Word(
-                form,
-                token.start,
-                token.end,
-                sentence,
-                clause,
-                denied,
-                unreal,
-                at > 0 and _before_a_thing(tokens, at - 1),
-                token.owner,
-                number,
-            )
+            Word(form, start, end, sentence, clause, denied, unreal, as_thing, owner, number)
         )
         if unreal and real_in > 0:
             real_in -= 1
             unreal = real_in > 0
-        after = tokens[at + 1].form if at + 1 < len(tokens) else ""
+        after = tokens[at + 1][0] if at < last else ""
         if _denies(form, previous, after):
             denied, only_next = True, after in _GOES_ON or previous in _SOME
         elif only_next:
             denied = only_next = False
-        elif form in ("rather", "instead", "place") and after in ("than", "of"):
+        elif form in _IN_PLACE and after in ("than", "of"):
             denied = form != "place" or previous == "in"
-        if form in _UNREAL and not (form == "picture" and words[-1].as_thing):
+        if form in _UNREAL and not (form == "picture" and as_thing):
             unreal, real_in = True, 4 if form in _OF_ONE_THING else -1
-        elif form == "like" and previous not in _WHO_LIKES and not words[-1].as_thing:
+        elif form == "like" and previous not in _WHO_LIKES and not as_thing:
             unreal, real_in = True, -1
+        previous = form
     return words
 
 
-def _before_a_thing(tokens: Sequence[_Token], at: int) -> bool:
+def _before_a_thing(form: str, owner: bool, number: int | None, before: bool, at: int) -> bool:
     """Whether what follows is a thing: the run, your turn, a partner's lift, one loud tap."""
-    token = tokens[at]
-    if token.form in _QUALITIES and at:
-        return _before_a_thing(tokens, at - 1)
-    if token.owner or token.form in _DETERMINERS:
+    if at and form in _QUALITIES:
+        return before
+    if owner or form in _DETERMINERS:
         return True
-    return token.form != "once" and (number_of(token.form) or 0) > 1
+    return number is not None and number > 1 and form != "once"
 
 
 def _denies(form: str, previous: str, after: str) -> bool:
@@ -272,12 +271,12 @@ def _denies(form: str, previous: str, after: str) -> bool:
 def _list_goes_on(tokens: Sequence[_Token], comma: int) -> bool:
     """Whether a comma stands in a list that ends with "or": no kneeling, crawling or rolling."""
     run = 0
-    for token in tokens[comma + 1 : comma + 9]:
-        if token.form in ("or", "nor"):
+    for form, *_ in tokens[comma + 1 : comma + 9]:
+        if form in ("or", "nor"):
             return True
-        if token.form == ",":
+        if form == ",":
             run = 0
-        elif token.form in _CLAUSE_END:
+        elif form in _CLAUSE_END:
             return False
         else:
             run += 1

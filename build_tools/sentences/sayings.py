@@ -25,12 +25,12 @@ A text says it where a phrase matches and none of its words is denied ("never ho
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from functools import cached_property
 
 from build_tools.sentences.phrases import Phrase, Words
-from build_tools.sentences.reading import Reading, first_part, plain_words, read
+from build_tools.sentences.reading import Reading, plain_words, read
 
 _GOES_ON = re.compile(r"(?<=\|)\s*\n\s*|\s*\n\s*(?= [~!])")
 
@@ -64,22 +64,18 @@ class Saying:
     @cached_property
     def anchors(self) -> frozenset[str] | None:
         """Forms of which each text that says it holds one; None if a phrase has only numbers."""
-        return None if self._anywhere else frozenset(self._by_form)
+        if self._anywhere:
+            return None
+        return frozenset().union(*(phrase.needed[0] for phrase in self._phrases))
 
     @cached_property
     def written(self) -> frozenset[str]:
-        """The first part of each anchor as it is written; empty where there are no anchors."""
-        return frozenset(map(first_part, self.anchors or ()))
+        """The first part of each anchor as it is written."""
+        return frozenset(self._by_written)
 
     def may_be_in(self, words: frozenset[str]) -> bool:
         """Whether a text with these words, split at hyphens, could say it: some phrase fits."""
-        if self._anywhere:
-            return True
-        return any(
-            not any(one.isdisjoint(words) for one in phrase.needed_as_written)
-            for word in self.written.intersection(words)
-            for phrase in self._by_written[word]
-        )
+        return bool(self._fitting(words))
 
     @cached_property
     def _anywhere(self) -> tuple[Phrase, ...]:
@@ -87,13 +83,28 @@ class Saying:
         return tuple(phrase for phrase in self._phrases if not phrase.needed)
 
     @cached_property
-    def _by_form(self) -> dict[str, list[Phrase]]:
-        """The phrases by the forms of their rarest word, so that most are never tried."""
-        return _index((phrase, phrase.needed) for phrase in self._phrases)
+    def _by_written(self) -> dict[str, list[tuple[Phrase, tuple[frozenset[str], ...]]]]:
+        """Phrases by their rarest word, so that most are never tried, and what else each needs."""
+        found: dict[str, list[tuple[Phrase, tuple[frozenset[str], ...]]]] = {}
+        for phrase in self._phrases:
+            rarest, *others = phrase.needed_as_written or (frozenset(),)
+            row = (phrase, tuple(others))
+            for word in rarest:
+                found.setdefault(word, []).append(row)
+        return found
 
-    @cached_property
-    def _by_written(self) -> dict[str, list[Phrase]]:
-        return _index((phrase, phrase.needed_as_written) for phrase in self._phrases)
+    def _fitting(self, words: frozenset[str]) -> dict[Phrase, None]:
+        """The phrases of which a text with these words holds all that they need, each once."""
+        found = dict.fromkeys(self._anywhere)
+        # plain loops: this is asked of every text for every saying
+        for word in self.written & words:
+            for phrase, others in self._by_written[word]:
+                for one in others:
+                    if one.isdisjoint(words):
+                        break
+                else:
+                    found[phrase] = None
+        return found
 
     def said(self, text: str | None, likened: bool = False) -> Said | None:
         """The first place where the text says it, and means it.
@@ -115,10 +126,10 @@ class Saying:
 
         With `meant`, only those where it is neither denied nor only likened.
         """
-        if not text or not self.may_be_in(plain_words(text)):
+        if not text or not (phrases := self._fitting(plain_words(text))):
             return ()
         reading = read(text)
-        found = sorted(set(self._matches(reading)))
+        found = sorted({words for phrase in phrases for words in phrase.found_in(reading)})
         return tuple(_said(reading, one) for one in found if not meant or _meant(reading, one))
 
     def in_any(self, texts: Iterable[str | None]) -> bool:
@@ -126,32 +137,12 @@ class Saying:
         return any(self.said(text) for text in texts)
 
     def _first(self, text: str | None, wanted: Callable[[Reading, Words], bool]) -> Said | None:
-        if not text or not self.may_be_in(plain_words(text)):
+        if not text or not (phrases := self._fitting(plain_words(text))):
             return None
         reading = read(text)
-        found = (words for words in self._matches(reading) if wanted(reading, words))
-        first = min(found, default=None)
+        found = (words for phrase in phrases for words in phrase.found_in(reading))
+        first = min((words for words in found if wanted(reading, words)), default=None)
         return _said(reading, first) if first else None
-
-    def _matches(self, reading: Reading) -> Iterator[Words]:
-        tried: set[int] = set()
-        for form in self._by_form.keys() & reading.places.keys():
-            for phrase in self._by_form[form]:
-                if id(phrase) not in tried:
-                    tried.add(id(phrase))
-                    yield from phrase.found_in(reading)
-        for phrase in self._anywhere:
-            yield from phrase.found_in(reading)
-
-
-def _index(
-    rows: Iterable[tuple[Phrase, tuple[frozenset[str], ...]]],
-) -> dict[str, list[Phrase]]:
-    found: dict[str, list[Phrase]] = {}
-    for phrase, needed in rows:
-        for form in needed[0] if needed else ():
-            found.setdefault(form, []).append(phrase)
-    return found
 
 
 def _meant(reading: Reading, words: Words) -> bool:
