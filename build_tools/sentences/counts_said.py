@@ -12,7 +12,7 @@ from functools import lru_cache
 
 from build_tools.sentences.forms import forms
 from build_tools.sentences.lengths import Length, length_at
-from build_tools.sentences.reading import Reading, Word, read
+from build_tools.sentences.reading import Reading, Word, first_part, plain_words, read
 from build_tools.sentences.word_lists import word_list
 
 _PASSES_ON = word_list("of for to on in")
@@ -65,7 +65,7 @@ class Claim:
 
 def lengths_said(text: str, moves: Sequence[str], names: Sequence[str]) -> tuple[Claim, ...]:
     """Every length the text gives to one of `moves` or to one of the motifs `names`."""
-    if _NUMBER.search(text) is None or _any_of((*moves, *names)).search(text) is None:
+    if plain_words(text).isdisjoint(_any_of((*moves, *names))) or _NUMBER.search(text) is None:
         return ()
     return tuple(_Text(read(text), _at_words(moves), _at_words(names)).claims())
 
@@ -79,10 +79,10 @@ def _spelt(written: tuple[str, ...]) -> _Forms:
 
 
 @lru_cache(maxsize=64)
-def _any_of(written: tuple[str, ...]) -> re.Pattern[str]:
-    """A pattern of which every text with one of the moves or names holds a match."""
-    known = sorted({form for one in written for form in forms(one.casefold().split()[0])})
-    return re.compile(rf"\b(?:{'|'.join(map(re.escape, known))})\b", re.IGNORECASE)
+def _any_of(written: tuple[str, ...]) -> frozenset[str]:
+    """Words of which every text with one of the moves or names holds one, as they are written."""
+    known = (forms(one.casefold().split()[0]) for one in written)
+    return frozenset(first_part(form) for some in known for form in some)
 
 
 def _at_words(written: Sequence[str]) -> _Forms:

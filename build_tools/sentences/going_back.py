@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from build_tools.sentences.own_names import danced_by_name, listed_moves
-from build_tools.sentences.sayings import Said, Saying
+from build_tools.sentences.sayings import Said, Saying, saying_of
 
 _LISTS = {
     "dance": (
@@ -102,14 +102,14 @@ def promised_otherwise(promise: str, opening: Sequence[str]) -> str | None:
 
 def one_move_alone(promise: str, names: Sequence[str], moves: tuple[str, ...]) -> str | None:
     """The one move of a motif that a next step starts from; None where it starts from more."""
-    if _WHOLE.said(promise) or any(Saying(name).mentioned(promise) for name in names):
+    if _WHOLE.said(promise) or any(saying_of(name).mentioned(promise) for name in names):
         return None
     found = [move for move in moves if _is_named(promise, move)]
     return found[0] if len(found) == 1 < len(moves) else None
 
 
 def _is_named(promise: str, move: str) -> Said | None:
-    return Saying(f"the|a|your {move}").said(promise)
+    return saying_of(f"the|a|your {move}").said(promise)
 
 
 def says_alone(texts: Sequence[str]) -> bool:

@@ -115,8 +115,8 @@ class Phrase:
 
     def found_in(self, reading: Reading) -> Iterator[Words]:
         """Every place where the phrase stands, whether it is meant or not."""
-        for forms in self.needed:
-            if forms.isdisjoint(reading.forms):
+        for needed in self.needed:
+            if needed.isdisjoint(reading.forms):
                 return
         places, first = reading.places, self.slots[0]
         starts: Iterable[int] = range(len(reading.words))

@@ -27,7 +27,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
-from functools import cached_property
+from functools import cached_property, lru_cache
 
 from build_tools.sentences.phrases import Phrase, Words
 from build_tools.sentences.reading import Reading, plain_words, read
@@ -143,6 +143,12 @@ class Saying:
         found = (words for phrase in phrases for words in phrase.found_in(reading))
         first = min((words for words in found if wanted(reading, words)), default=None)
         return _said(reading, first) if first else None
+
+
+@lru_cache(maxsize=512)
+def saying_of(phrases: str) -> Saying:
+    """A saying of a unit's own words; asked for again soon, it is not made again."""
+    return Saying(phrases)
 
 
 def _meant(reading: Reading, words: Words) -> bool:

@@ -16,6 +16,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 
 from build_tools.model.dance import Dance
 from build_tools.model.unit import Unit
@@ -24,7 +25,7 @@ from build_tools.movement.development import actions_of, roots
 from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.counts_said import FROM_TO, Claim, lengths_said
-from build_tools.sentences.sayings import Saying
+from build_tools.sentences.sayings import saying_of
 from build_tools.views.dance.progress import StepPlace, progress
 from build_tools.views.words.plain_words import counts_in_words, listed
 
@@ -128,6 +129,7 @@ def _known(unit: Unit, known_by: StepPlace) -> Iterator[str]:
             yield name
 
 
+@lru_cache(maxsize=256)
 def _moves(dance: Dance, name: str) -> _Row | None:
     """The words of the moves with their counts; None where pupils decide how long they are."""
     development = dance.developments.get(name)
@@ -157,7 +159,7 @@ def _in_row(row: _Row, claim: Claim) -> frozenset[Fraction]:
 
 def _on_the_way(dance: Dance, move: str) -> frozenset[Fraction]:
     """The counts of transitions that speak of the move: hide for eight, and wait."""
-    says = Saying(move)
+    says = saying_of(move)
     return frozenset(t.counts for t in dance.transitions if t.counts and says.said(t.how))
 
 

@@ -19,7 +19,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.development import actions_of, roots
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.words.parts_said import stem
+from build_tools.views.words.parts_said import stem, stems_in
 from build_tools.views.written.unit_text import UnitText, unit_text
 
 GRADE: Grade = "question"
@@ -28,6 +28,7 @@ NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
 
 _FEWEST = 3
 _WORD = re.compile(r"[a-z]+|[.;:!?\n]")
+_SENTENCE_END = re.compile(r"[;:!?\n]|\.(?=\s|$)")
 _READ = ("say", "task", "notes", "stuck", "story_so_far", "look_for", "does")
 
 
@@ -36,10 +37,15 @@ def check(unit: Unit) -> Iterator[Finding]:
     orders = _orders(unit.dance)
     if not orders:
         return
+    stems = {name: _stems(known[0]) for name, known in orders.items()}
     for file, fields in _texts(unit_text(unit)):
         for path, text in fields:
+            there = stems_in(text)
             for name, known in orders.items():
-                said = _row(text, known[0])
+                wanted = stems[name]
+                if not wanted or not there.issuperset(wanted):
+                    continue
+                said = _row(text, wanted)
                 if said is None or said in known:
                     continue
                 yield Finding(
@@ -76,13 +82,16 @@ def _texts(text: UnitText) -> Iterator[tuple[str, list[tuple[tuple[str | int, ..
         yield file, [(one.path, one.text) for one in fields if one.kind in _READ]
 
 
-def _row(text: str, words: tuple[str, ...]) -> tuple[str, ...] | None:
+def _stems(words: tuple[str, ...]) -> Mapping[str, str]:
+    """The words by their stems; none where two are alike, or one is no single word."""
+    found = {stem(word): word for word in words if " " not in word}
+    return found if len(found) == len(words) else {}
+
+
+def _row(text: str, wanted: Mapping[str, str]) -> tuple[str, ...] | None:
     """All the words in the order said, each once within one sentence; None where they are not."""
-    wanted = {stem(word): word for word in words if " " not in word}
-    if len(wanted) < len(words):
-        return None
-    for sentence in re.split(r"[;:!?\n]|\.(?=\s|$)", text.lower()):
+    for sentence in _SENTENCE_END.split(text.lower()):
         said = [wanted[s] for w in _WORD.findall(sentence) if (s := stem(w)) in wanted]
-        if len(said) == len(words) and set(said) == set(words):
+        if len(said) == len(wanted) and set(said) == set(wanted.values()):
             return tuple(said)
     return None

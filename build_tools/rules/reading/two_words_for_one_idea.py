@@ -18,7 +18,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.same_idea import SAME_IDEA, put_side_by_side
-from build_tools.sentences.sayings import Saying
+from build_tools.sentences.sayings import Saying, saying_of
 from build_tools.views.written.unit_text import Found, UnitText, unit_text
 
 GRADE: Grade = "note"
@@ -47,7 +47,7 @@ def check(unit: Unit) -> Iterator[Finding]:
 
 def _is_used(text: UnitText, word: str) -> bool:
     """Whether some lesson has the word itself, outside its list of words."""
-    return any(_in_a_lesson(found) for found in text.saying(Saying(word)))
+    return any(_in_a_lesson(found) for found in text.saying(saying_of(word)))
 
 
 def _in_a_lesson(found: Found) -> bool:

@@ -18,6 +18,7 @@ from build_tools.views.dance.progress import StepPlace, progress
 from build_tools.views.words.numbered import letters_said
 
 _TOKEN = re.compile(r"[a-z]+(?:'s)?|[^\sa-z]")
+_WORD = re.compile(r"[a-z]+")
 _SENTENCE = re.compile(r"[.!?:;]")
 _BETWEEN = re.compile(r",|\band\b|\bthen\b|\bwith\b")
 _LITTLE = word_list(
@@ -49,8 +50,11 @@ def parts_said(unit: Unit, text: str) -> tuple[NamedPart, ...]:
     """The parts of the dance that `text` names, the longest names first, each once."""
     found: dict[frozenset[str], NamedPart] = {}
     tokens = [(token, stem(token)) for token in _TOKEN.findall(text.lower())]
+    there = {token_stem for _, token_stem in tokens}
     taken: set[int] = set()
     for phrase, parts in _names(unit).items():
+        if not there.issuperset(phrase):
+            continue
         for places in _places(phrase, tokens):
             if taken.intersection(places):
                 continue
@@ -69,6 +73,13 @@ def first_made(unit: Unit, parts: Iterable[str]) -> StepPlace | None:
     return min((p.made[0] for part in parts if (p := progress(unit)[part]).made), default=None)
 
 
+@lru_cache(maxsize=512)
+def stems_in(text: str) -> frozenset[str]:
+    """The stems of all the words of a text, for a look whether it is worth reading."""
+    return frozenset(map(stem, _WORD.findall(text.lower())))
+
+
+@lru_cache(maxsize=4096)
 def stem(word: str) -> str:
     """A word without the ending that it takes in a sentence: pops, popping and popped are pop."""
     word = word.removesuffix("'s")
@@ -105,7 +116,7 @@ def _own_names(unit: Unit) -> Iterator[tuple[str, Phrase]]:
 def _titles(unit: Unit) -> Iterator[tuple[str, Phrase]]:
     for letter, section in unit.dance.sections.items():
         first = _SENTENCE.split(section.idea)[0]
-        words = [w for w in re.findall(r"[a-z]+", first.lower()) if w not in _LITTLE]
+        words = [w for w in _WORD.findall(first.lower()) if w not in _LITTLE]
         if len(first.split()) <= _LONGEST_TITLE and len(words) < _LONGEST_TITLE:
             yield letter, tuple(stem(word) for word in words)
 
@@ -119,7 +130,7 @@ def _looked_at(unit: Unit) -> Iterator[tuple[str, Phrase]]:
         if part not in unit.dance.sections:
             continue
         for one in _BETWEEN.split(lesson.look_and_talk.at.lower()):
-            words = [w for w in re.findall(r"[a-z]+", one) if w not in _LITTLE]
+            words = [w for w in _WORD.findall(one) if w not in _LITTLE]
             if 0 < len(words) < _LONGEST_TITLE:
                 yield part, tuple(stem(word) for word in words)
 
