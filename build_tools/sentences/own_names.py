@@ -11,7 +11,7 @@ from functools import lru_cache
 
 from build_tools.sentences.explained import LATER
 from build_tools.sentences.forms import forms
-from build_tools.sentences.reading import Reading, Word, read
+from build_tools.sentences.reading import Reading, Word, first_part, plain_words, read
 from build_tools.sentences.sayings import Saying
 from build_tools.sentences.word_lists import word_list
 
@@ -110,7 +110,9 @@ def danced_by_moves(text: str, moves: tuple[str, ...]) -> str | None:
 
 def listed_moves(text: str, moves: tuple[str, ...]) -> str | None:
     """Where the text names two or more of the moves one after another: glow, flicker, crumble."""
-    known: Mapping[str, str] = {form: move for move in moves for form in forms(move.casefold())}
+    known = _by_form(moves)
+    if plain_words(text).isdisjoint(map(first_part, known)):
+        return None
     reading = read(text)
     row: list[int] = []
     for at, word in enumerate(reading.words):
@@ -122,6 +124,11 @@ def listed_moves(text: str, moves: tuple[str, ...]) -> str | None:
             if len(row) > 1 and _asked(reading.sentence_of(at)):
                 return reading.between(row[0], at)
     return None
+
+
+@lru_cache(maxsize=256)
+def _by_form(moves: tuple[str, ...]) -> Mapping[str, str]:
+    return {form: move for move in moves for form in forms(move.casefold())}
 
 
 def _asked(sentence: str) -> bool:
@@ -140,8 +147,10 @@ def named_title(text: str, letter: str, title: str) -> str | None:
 
 
 def _phrase(text: str, name: str) -> str | None:
-    reading = read(text)
     parts = [word.form for word in read(name).words]
+    if not plain_words(text).issuperset(map(first_part, parts)):
+        return None
+    reading = read(text)
     for at in range(len(reading.words) - len(parts) + 1):
         row = reading.words[at : at + len(parts)]
         if [word.form for word in row] != parts or any(w.denied or w.unreal for w in row):

@@ -47,13 +47,15 @@ _IN_A_STORY = Saying(
 _WORD = r"[A-Z][a-zà-öø-ÿ]+(?:[-’'][A-Z][a-zà-öø-ÿ]+)*"
 _TITLED = re.compile(rf"\b(?:{'|'.join(TITLES)})\.? (?:[A-Z]\.? )?({_WORD})")
 _CAPITAL = re.compile(rf"(?<![\w’'-])({_WORD})(?:['’]s?\b)?")
-_INSIDE = re.compile(r"(?<=[a-zà-ÿ,;)\d] )$")
+_INSIDE = re.compile(r"(?<=[a-zà-ÿ,;)\d] )")
 _PERSON_BEFORE = re.compile(
     r"\b(?:ask|asks|asked|put|let|tell|pair|give|choose|watch|copy|help|thank|with|and|by|from|as"
     r"|like|including|for|daughter|son|friend|partner|pupil|boy|girl|child|called|named|colleague"
     r"|teacher|assistant|head|follow|both|until|when|if|where|because|unless|only|that|to) $",
     re.IGNORECASE,
 )
+_LONGEST_BEFORE = 16
+"""Letters that are looked at before a name: enough for the longest word there, and one more."""
 _PERSON_AFTER = re.compile(
     r"^(?:['’]s\b| [A-Z]\.| (?:and|or) [A-Z]|, [A-Z]| (?:who|whose|is|was|has|had|can|cannot|can't"
     r"|may|will|needs?|likes?|leads?|follows?|makes?|made|finds?|found|finished|danced?|dances"
@@ -93,8 +95,10 @@ def named_person(
             continue
         if low in FIRST_NAMES:
             return word
-        before, after = text[: match.start()], text[match.end(1) :]
-        if not _INSIDE.search(before) or not _of_a_person(before, after):
+        if not _INSIDE.match(text, match.start()):
+            continue
+        before = text[max(0, match.start() - _LONGEST_BEFORE) : match.start()]
+        if not _of_a_person(before, text[match.end(1) :]):
             continue
         if low not in common():
             return word

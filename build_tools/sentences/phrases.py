@@ -105,6 +105,10 @@ class Phrase:
         """The same by the first part of each form: thirty of thirty-two, each of each other."""
         return tuple(frozenset(map(first_part, one)) for one in self.needed)
 
+    def may_be_in(self, words: frozenset[str]) -> bool:
+        """Whether a sentence with these words, split at hyphens, holds all that it needs."""
+        return not any(one.isdisjoint(words) for one in self.needed_as_written)
+
     @cached_property
     def words(self) -> frozenset[str]:
         """The dictionary words it is written with, those of the lists it names among them."""

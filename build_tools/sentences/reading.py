@@ -18,6 +18,7 @@ from build_tools.sentences.word_lists import word_list
 
 _TOKEN = re.compile(r"[^\W\d_]+(?:'[^\W\d_]+)*'?|\d+(?:[.,]\d+)*|[.!?…;:,()\n–—/]")
 _PARTS = re.compile(r"\d+|[a-z]+")
+_A_SENTENCE_ENDS = re.compile(r"[!?…\n]|(?<!\d)\.|\.(?!\d)")
 _LETTERS = frozenset(b"abcdefghijklmnopqrstuvwxyz0123456789")
 _ONLY_LETTERS = bytes(byte if byte in _LETTERS else ord(" ") for byte in range(256))
 _SENTENCE_END = frozenset(".!?…\n")
@@ -161,6 +162,12 @@ def plain_words(text: str) -> frozenset[str]:
         words |= {first_part(one) for (a, b), one in _JOINED.items() if a in words and b in words}
     mixed = [word for word in words if word[0].isdigit() and not word.isdecimal()]
     return words.union(*(_PARTS.findall(word) for word in mixed)) if mixed else words
+
+
+@lru_cache(maxsize=1024)
+def words_by_sentence(text: str) -> tuple[frozenset[str], ...]:
+    """The same for each sentence of a text; a stop between figures ends none."""
+    return tuple(plain_words.__wrapped__(one) for one in _A_SENTENCE_ENDS.split(text) if one)
 
 
 @lru_cache(maxsize=1024)

@@ -30,7 +30,7 @@ from dataclasses import dataclass, field
 from functools import cached_property, lru_cache
 
 from build_tools.sentences.phrases import Phrase, Words
-from build_tools.sentences.reading import Reading, plain_words, read
+from build_tools.sentences.reading import Reading, plain_words, read, words_by_sentence
 
 _GOES_ON = re.compile(r"(?<=\|)\s*\n\s*|\s*\n\s*(?= [~!])")
 
@@ -62,23 +62,24 @@ class Saying:
         return frozenset().union(*(phrase.words for phrase in self._phrases))
 
     @cached_property
-    def anchors(self) -> frozenset[str] | None:
-        """Forms of which each text that says it holds one; None if a phrase has only numbers."""
-        if self._anywhere:
-            return None
-        return frozenset().union(*(phrase.needed[0] for phrase in self._phrases))
+    def anchors(self) -> frozenset[str]:
+        """Words as they are written, of which each text that says it holds one: the rarest.
+
+        A phrase that needs no word, only a number, has none: see `anywhere`.
+        """
+        return frozenset(self._by_written)
 
     @cached_property
-    def written(self) -> frozenset[str]:
-        """The first part of each anchor as it is written."""
-        return frozenset(self._by_written)
+    def anywhere(self) -> bool:
+        """Whether a text may say it that holds none of the anchors."""
+        return bool(self._without_words)
 
     def may_be_in(self, words: frozenset[str]) -> bool:
         """Whether a text with these words, split at hyphens, could say it: some phrase fits."""
         return bool(self._fitting(words))
 
     @cached_property
-    def _anywhere(self) -> tuple[Phrase, ...]:
+    def _without_words(self) -> tuple[Phrase, ...]:
         """Phrases that need no word, only a number."""
         return tuple(phrase for phrase in self._phrases if not phrase.needed)
 
@@ -95,9 +96,9 @@ class Saying:
 
     def _fitting(self, words: frozenset[str]) -> dict[Phrase, None]:
         """The phrases of which a text with these words holds all that they need, each once."""
-        found = dict.fromkeys(self._anywhere)
+        found = dict.fromkeys(self._without_words)
         # plain loops: this is asked of every text for every saying
-        for word in self.written & words:
+        for word in self.anchors & words:
             for phrase, others in self._by_written[word]:
                 for one in others:
                     if one.isdisjoint(words):
@@ -105,6 +106,16 @@ class Saying:
                 else:
                     found[phrase] = None
         return found
+
+    def _in_a_sentence(self, text: str) -> list[Phrase]:
+        """The phrases of which one sentence of the text holds all that they need."""
+        phrases = self._fitting(plain_words(text))
+        if not phrases:
+            return []
+        sentences = words_by_sentence(text)
+        if len(sentences) == 1:
+            return list(phrases)
+        return [one for one in phrases if any(map(one.may_be_in, sentences))]
 
     def said(self, text: str | None, likened: bool = False) -> Said | None:
         """The first place where the text says it, and means it.
@@ -126,7 +137,7 @@ class Saying:
 
         With `meant`, only those where it is neither denied nor only likened.
         """
-        if not text or not (phrases := self._fitting(plain_words(text))):
+        if not text or not (phrases := self._in_a_sentence(text)):
             return ()
         reading = read(text)
         found = sorted({words for phrase in phrases for words in phrase.found_in(reading)})
@@ -137,7 +148,7 @@ class Saying:
         return any(self.said(text) for text in texts)
 
     def _first(self, text: str | None, wanted: Callable[[Reading, Words], bool]) -> Said | None:
-        if not text or not (phrases := self._fitting(plain_words(text))):
+        if not text or not (phrases := self._in_a_sentence(text)):
             return None
         reading = read(text)
         found = (words for phrase in phrases for words in phrase.found_in(reading))

@@ -100,11 +100,11 @@ def test_phrases(phrase: str, text: str, said: bool) -> None:
 
 
 def test_anchors_are_words_that_a_text_saying_it_has() -> None:
-    anchors = Saying("hold|take hand").anchors
-    assert anchors is not None
-    assert "hands" in anchors
-    assert "hold" not in anchors, "the rarer of two needed words is enough"
-    assert Saying("# $").anchors is None
+    saying = Saying("hold|take hand")
+    assert "hands" in saying.anchors
+    assert "hold" not in saying.anchors, "the rarer of two needed words is enough"
+    assert not saying.anywhere
+    assert Saying("hand\n# $").anywhere
 
 
 def test_an_unknown_list_is_a_mistake_of_ours() -> None:

@@ -108,17 +108,17 @@ class _Looks:
 
 def _worth_trying(text: UnitText) -> Iterator[tuple[str, re.Pattern[str]]]:
     """The patterns that this text could fit; the rest are not looked for field by field."""
-    whole = text.whole
     figures = [word for word in text.words if word[0].isdigit()]
-    if "@" in whole:
+    with_figures = "\n".join(one.text for one in text.holding(figures))
+    if any("@" in one.text for _, fields in text.documents for one in fields):
         yield "an e-mail address", _EMAIL
-    if "+44" in whole or any(word[0] == "0" and len(word) > 2 for word in figures):
+    if "+44" in with_figures or any(word[0] == "0" and len(word) > 2 for word in figures):
         yield "a telephone number", _PHONE
     if any(len(word) == _UPN_LENGTH and word[1:12].isdigit() for word in text.words):
         yield "a unique pupil number", _PUPIL_NUMBER
-    if figures and _ADDRESS.search(whole):
+    if _ADDRESS.search(with_figures):
         yield "an address", _ADDRESS
-    if figures and _POSTCODE.search(whole):
+    if _POSTCODE.search(with_figures):
         yield "a postcode", _POSTCODE
 
 

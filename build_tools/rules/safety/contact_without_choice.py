@@ -29,13 +29,14 @@ SOURCE = (
     "supporting only when appropriate; the way without contact: common practice, no source"
 )
 _IN_UNIT = frozenset({"idea", "rules", "start", "how", "does", "if_not", "as", "who", "place"})
+_KINDS = DOING | _IN_UNIT
 
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for the first contact in each document that has no way without."""
     text = unit_text(unit)
     done: set[int] = set()
-    for found in text.saying(TOUCH):
+    for found in text.saying(TOUCH, _KINDS):
         if found.document in done or not _asks(found):
             continue
         said = touching(found.field.text)

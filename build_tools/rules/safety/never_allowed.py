@@ -27,11 +27,12 @@ SOURCE = (
     " and supporting only with safe technique; the rest: common practice, no source"
 )
 _IN_UNIT = frozenset({"idea", "rules", "start", "how", "does", "if_not", "as", "option", "place"})
+_KINDS = DOING | _IN_UNIT
 
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each field that asks for what is never asked of pupils."""
-    for found in unit_text(unit).saying(NEVER):
+    for found in unit_text(unit).saying(NEVER, _KINDS):
         if not _asks(found):
             continue
         said = never(found.field.text)

@@ -24,11 +24,11 @@ from build_tools.views.dance.progress import inside
 from build_tools.views.written.hazards import (
     Hazard,
     actions_by_name,
-    for_some,
+    for_all,
     named_in,
     told_before,
 )
-from build_tools.views.written.unit_text import Found, unit_text
+from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
 READS = "en"
@@ -50,7 +50,8 @@ def check(unit: Unit) -> Iterator[Finding]:
             "teach one in the warm-up, such as: two quick taps mean stop, low and still",
         )
         return
-    naming = sorted({f.document - 1 for f in unit_text(unit).saying(STOP_SIGNAL) if _for_all(f)})
+    said = unit_text(unit).saying(STOP_SIGNAL, at=for_all)
+    naming = sorted({found.document - 1 for found in said if found.document})
     later = _first_fast(unit, naming[0] + 1) if len(naming) == 1 else None
     if later:
         yield Finding(
@@ -60,10 +61,6 @@ def check(unit: Unit) -> Iterator[Finding]:
             f"lesson {unit.lessons[naming[0]].number} and never again",
             "name it in this lesson's warm-up, such as: two taps, stop",
         )
-
-
-def _for_all(found: Found) -> bool:
-    return found.document > 0 and not for_some(found.field)
 
 
 def _first_fast(unit: Unit, start: int) -> Hazard | None:

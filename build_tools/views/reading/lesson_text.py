@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from typing import NamedTuple
 
 from build_tools.model.lesson import Lesson, LookAndTalk, Question, Step
 from build_tools.problem import FieldPath
@@ -15,8 +16,7 @@ NOT_READ_THROUGH = frozenset({"easier", "harder"})
 """Kinds of text that are turned to only where a pupil needs them."""
 
 
-@dataclass(frozen=True, slots=True)
-class FieldText:
+class FieldText(NamedTuple):
     """The text of one field. `kind` is the field's own name, whatever its place in a list."""
 
     path: FieldPath

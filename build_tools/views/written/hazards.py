@@ -13,7 +13,6 @@ from build_tools.movement.devices import Actions
 from build_tools.problem import FieldPath
 from build_tools.sentences.sayings import Said, Saying
 from build_tools.views.dance.progress import inside
-from build_tools.views.reading.lesson_text import FieldText
 from build_tools.views.written.unit_text import DOING, unit_text
 
 _FOR_SOME = frozenset({"change", "if"})
@@ -92,9 +91,9 @@ def _told_by(lesson: Lesson, last: int) -> Iterator[str]:
         yield from told_in(step)
 
 
-def for_some(field: FieldText) -> bool:
-    """Whether a field is for some pupils or some days only, so that not all are told."""
-    return field.path[:1] in {(part,) for part in _FOR_SOME}
+def for_all(path: FieldPath) -> bool:
+    """Whether a field is for everyone, and not for some pupils or some days only."""
+    return not path or path[0] not in _FOR_SOME
 
 
 def named_in(step: Step) -> tuple[str, ...]:

@@ -8,45 +8,38 @@ from __future__ import annotations
 from collections.abc import Callable, Collection, Iterable, Iterator
 from dataclasses import dataclass
 from functools import cached_property
+from typing import NamedTuple
 
 from build_tools.model.dance import Action, Section, Sound
 from build_tools.model.unit import Unit
 from build_tools.problem import FieldPath
 from build_tools.sentences.reading import plain_words
 from build_tools.sentences.sayings import Said, Saying
-from build_tools.sentences.wordings import lowered
 from build_tools.views.reading.lesson_text import FieldText, text_by_field
 
 DOING = frozenset({"does", "into", "say", "task", "harder"})
 """The fields of a step that tell pupils what to do."""
 
 
+class _Place(NamedTuple):
+    """One field of a unit: the number of its document, the document's file, its own words."""
+
+    document: int
+    file: str
+    field: FieldText
+    words: frozenset[str]
+
+
 @dataclass(frozen=True)
 class UnitText:
-    """The fields of each document, the notes below last under the kind `notes`."""
+    """The fields of each document, the notes below last under the kind `notes`.
+
+    What is asked of them all is looked for in one index, made once: for each word, and for each
+    kind of field, a number with a bit set for each field that holds it, or is of it.
+    """
 
     documents: tuple[tuple[str, tuple[FieldText, ...]], ...]
     """The unit's document, then each lesson's: its file and its fields."""
-
-    @cached_property
-    def whole(self) -> str:
-        """All of it as one text, a line for each field."""
-        return "\n".join(one.text for _, fields in self.documents for one in fields)
-
-    @cached_property
-    def lowers(self) -> tuple[tuple[str, ...], ...]:
-        """Each document's fields as wordings are looked for, in the same order."""
-        return tuple(tuple(lowered(one.text) for one in fields) for _, fields in self.documents)
-
-    @cached_property
-    def doing(self) -> tuple[tuple[int, int, FieldPath, str], ...]:
-        """The fields of steps that tell pupils what to do: lesson and step from 0, place, text."""
-        return tuple(
-            (number, int(one.path[1]), one.path, lower)
-            for number, (_, fields) in enumerate(self.documents[1:])
-            for one, lower in zip(fields, self.lowers[number + 1], strict=True)
-            if one.kind in DOING and one.path[0] == "steps"
-        )
 
     def saying(
         self,
@@ -61,43 +54,75 @@ class UnitText:
         at places of which it says yes.
         """
         ask = what.said if meant else what.mentioned
-        for document, number in self._may_say(what):
-            one = self.documents[document][1][number]
-            if (kinds and one.kind not in kinds) or (at is not None and not at(one.path)):
+        for place in self._may_say(what, kinds):
+            if not what.may_be_in(place.words):
                 continue
-            if said := ask(one.text):
-                yield Found(document, self.documents[document][0], one, said)
+            if at is not None and not at(place.field.path):
+                continue
+            if said := ask(place.field.text):
+                yield Found(place.document, place.file, place.field, said)
 
-    def _may_say(self, what: Saying) -> Iterable[tuple[int, int]]:
-        """The fields, by document and number, with a word that each text saying it has."""
-        if what.anchors is None:
-            return [
-                (d, n) for d, (_, fields) in enumerate(self.documents) for n in range(len(fields))
-            ]
+    def holding(self, words: Iterable[str]) -> tuple[FieldText, ...]:
+        """The fields that hold one of the words, split at hyphens and apostrophes, in order."""
         holding = self._holding
-        present = what.written.intersection(holding)
-        return sorted({place for word in present for place in holding[word]})
-
-    @cached_property
-    def _holding(self) -> dict[str, list[tuple[int, int]]]:
-        """Where each word stands: documents and the numbers of fields in them."""
-        found: dict[str, list[tuple[int, int]]] = {}
-        for document, (_, fields) in enumerate(self.documents):
-            for number, one in enumerate(fields):
-                place = (document, number)
-                for word in plain_words(one.text):
-                    found.setdefault(word, []).append(place)
-        return found
-
-    @cached_property
-    def lower(self) -> str:
-        """All of it in small letters."""
-        return "\n".join(text for texts in self.lowers for text in texts)
+        bits = 0
+        for word in words:
+            bits |= holding.get(word, 0)
+        return tuple(place.field for place in self._at(bits))
 
     @cached_property
     def words(self) -> frozenset[str]:
         """Every word of it in small letters, split at hyphens and apostrophes."""
         return frozenset(self._holding)
+
+    @cached_property
+    def _places(self) -> tuple[_Place, ...]:
+        """Every field in order."""
+        return tuple(
+            _Place(number, file, one, plain_words(one.text))
+            for number, (file, fields) in enumerate(self.documents)
+            for one in fields
+        )
+
+    @cached_property
+    def _holding(self) -> dict[str, int]:
+        """For each word the fields that hold it, a bit each."""
+        found: dict[str, int] = {}
+        bit = 1
+        for place in self._places:
+            for word in place.words:
+                found[word] = found.get(word, 0) | bit
+            bit <<= 1
+        return found
+
+    @cached_property
+    def _of_kind(self) -> dict[str, int]:
+        """For each kind the fields of it, a bit each."""
+        found: dict[str, int] = {}
+        for number, place in enumerate(self._places):
+            found[place.field.kind] = found.get(place.field.kind, 0) | 1 << number
+        return found
+
+    def _may_say(self, what: Saying, kinds: Collection[str]) -> Iterator[_Place]:
+        """The fields of `kinds` with a word that each text saying it has."""
+        holding = self._holding
+        bits = 0
+        if what.anywhere:
+            bits = (1 << len(self._places)) - 1
+        for word in what.anchors & self.words:
+            bits |= holding[word]
+        if kinds:
+            of_kinds = 0
+            for kind in kinds:
+                of_kinds |= self._of_kind.get(kind, 0)
+            bits &= of_kinds
+        return self._at(bits)
+
+    def _at(self, bits: int) -> Iterator[_Place]:
+        while bits:
+            lowest = bits & -bits
+            yield self._places[lowest.bit_length() - 1]
+            bits ^= lowest
 
 
 @dataclass(frozen=True, slots=True)
