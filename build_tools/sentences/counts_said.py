@@ -116,7 +116,8 @@ class _Text:
         """Each number that is a length, with what it is the length of."""
         at = 0
         while at < len(self.words):
-            number = length_at(self.words, at, self.moves)
+            says_number = self.words[at].number is not None
+            number = length_at(self.words, at, self.moves) if says_number else None
             if number is None:
                 at += 1
                 continue

@@ -17,6 +17,7 @@ from build_tools.sentences.numbers import is_number_together, number_of
 from build_tools.sentences.word_lists import word_list
 
 _TOKEN = re.compile(r"[^\W\d_]+(?:'[^\W\d_]+)*'?|\d+(?:[.,]\d+)*|[.!?…;:,()\n–—/]")
+_FIGURE = re.compile(rb"[0-9]")
 _PARTS = re.compile(r"\d+|[a-z]+")
 _A_SENTENCE_ENDS = re.compile(r"[!?…\n]|(?<!\d)\.|\.(?!\d)")
 _LETTERS = frozenset(b"abcdefghijklmnopqrstuvwxyz0123456789")
@@ -160,6 +161,8 @@ def plain_words(text: str) -> frozenset[str]:
     if "one" in words:
         # read as each other and nobody, whose first letters are not those written
         words |= {first_part(one) for (a, b), one in _JOINED.items() if a in words and b in words}
+    if not _FIGURE.search(plain):
+        return words
     mixed = [word for word in words if word[0].isdigit() and not word.isdecimal()]
     return words.union(*(_PARTS.findall(word) for word in mixed)) if mixed else words
 

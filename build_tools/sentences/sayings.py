@@ -65,14 +65,9 @@ class Saying:
     def anchors(self) -> frozenset[str]:
         """Words as they are written, of which each text that says it holds one: the rarest.
 
-        A phrase that needs no word, only a number, has none: see `anywhere`.
+        A phrase that needs no word, only a number, has none.
         """
         return frozenset(self._by_written)
-
-    @cached_property
-    def anywhere(self) -> bool:
-        """Whether a text may say it that holds none of the anchors."""
-        return bool(self._without_words)
 
     def may_be_in(self, words: frozenset[str]) -> bool:
         """Whether a text with these words, split at hyphens, could say it: some phrase fits."""
@@ -92,6 +87,31 @@ class Saying:
             row = (phrase, tuple(others))
             for word in rarest:
                 found.setdefault(word, []).append(row)
+        return found
+
+    def may_be_where(self, bits: Mapping[str, int], words: frozenset[str], among: int) -> int:
+        """Of many texts those that could say it: a bit each, as in `bits` and `among`.
+
+        `bits` has for each of the `words` of the texts, split at hyphens, those that hold it.
+        """
+        if self._without_words:
+            return among
+        with_rarest: dict[Phrase, int] = {}
+        for word in self.anchors & words:
+            for phrase, _ in self._by_written[word]:
+                with_rarest[phrase] = with_rarest.get(phrase, 0) | bits[word]
+        found = 0
+        for phrase, where in with_rarest.items():
+            # what is found already need not be asked again
+            left = where & among & ~found
+            for one in phrase.needed_as_written[1:]:
+                if not left:
+                    break
+                holding = 0
+                for word in one & words:
+                    holding |= bits[word]
+                left &= holding
+            found |= left
         return found
 
     def _fitting(self, words: frozenset[str]) -> dict[Phrase, None]:

@@ -20,7 +20,8 @@ from build_tools.views.paper.two_sittings import (
     turn_of_sittings,
     turns_of_sittings,
 )
-from build_tools.views.reading.lesson_text import NOT_PRINTED, text_by_field
+from build_tools.views.reading.lesson_text import NOT_PRINTED
+from build_tools.views.written.unit_text import fields_of_lesson
 
 SETTINGS = {
     "12": Setting(12, 1.2, rows=True),
@@ -93,8 +94,8 @@ def letters_of_room(unit: Unit, lesson: Lesson) -> float:
     """How much room the lesson takes, in letters, counted fast."""
     written = sum(
         len(field.text) * (2 if field.kind in _TWICE else 1)
-        for field in text_by_field(lesson)
-        if field.kind not in NOT_PRINTED
+        for field in fields_of_lesson(unit, lesson)
+        if field.kind not in NOT_PRINTED and field.path
     )
     drawn = picture_size(unit, lesson).height * _LETTERS_OF_A_DRAWING
     return written + drawn + _LETTERS_OF_A_STEP * len(lesson.steps)

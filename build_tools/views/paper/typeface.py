@@ -46,9 +46,11 @@ _SPACES = {bold: widths[ord(" ")] * _ONE for bold, widths in _WIDTHS.items()}
 @lru_cache(maxsize=16384)
 def words_wide(text: str, bold: bool) -> tuple[float, ...]:
     """How wide each word is, in sizes of its letters. A line may end after a hyphen."""
-    widths = text.replace("-", "- ").encode(ENCODING, "replace")
+    parts = text.replace("-", "- ")
+    # the same bytes, which is several times as fast where it can be done
+    widths = parts.encode("ascii") if parts.isascii() else parts.encode(ENCODING, "replace")
     table = _WIDTHS[bold]
-    return tuple(sum(word.translate(table)) * _ONE for word in widths.split(b" ") if word)
+    return tuple([sum(word.translate(table)) * _ONE for word in widths.split(b" ") if word])
 
 
 def width(text: str, bold: bool, points: float) -> float:

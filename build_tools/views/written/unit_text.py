@@ -5,12 +5,14 @@ Names of makers and places (`by`, `publisher`, `credit`, `source`) are left out.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection, Iterable, Iterator
+from collections import defaultdict
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass
-from functools import cached_property
-from typing import NamedTuple
+from functools import cached_property, reduce
+from operator import or_
 
 from build_tools.model.dance import Action, Section, Sound
+from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.problem import FieldPath
 from build_tools.sentences.reading import plain_words
@@ -19,15 +21,6 @@ from build_tools.views.reading.lesson_text import FieldText, text_by_field
 
 DOING = frozenset({"does", "into", "say", "task", "harder"})
 """The fields of a step that tell pupils what to do."""
-
-
-class _Place(NamedTuple):
-    """One field of a unit: the number of its document, the document's file, its own words."""
-
-    document: int
-    file: str
-    field: FieldText
-    words: frozenset[str]
 
 
 @dataclass(frozen=True)
@@ -54,75 +47,64 @@ class UnitText:
         at places of which it says yes.
         """
         ask = what.said if meant else what.mentioned
-        for place in self._may_say(what, kinds):
-            if not what.may_be_in(place.words):
+        for number in self._may_say(what, kinds):
+            document, one = self._fields[number]
+            if at is not None and not at(one.path):
                 continue
-            if at is not None and not at(place.field.path):
-                continue
-            if said := ask(place.field.text):
-                yield Found(place.document, place.file, place.field, said)
+            if said := ask(one.text):
+                yield Found(document, self.documents[document][0], one, said)
 
     def holding(self, words: Iterable[str]) -> tuple[FieldText, ...]:
         """The fields that hold one of the words, split at hyphens and apostrophes, in order."""
-        holding = self._holding
         bits = 0
         for word in words:
-            bits |= holding.get(word, 0)
-        return tuple(place.field for place in self._at(bits))
+            bits |= self._bits.get(word, 0)
+        return tuple(self._fields[number][1] for number in _numbers(bits))
 
     @cached_property
     def words(self) -> frozenset[str]:
         """Every word of it in small letters, split at hyphens and apostrophes."""
-        return frozenset(self._holding)
+        return frozenset(self._bits)
 
     @cached_property
-    def _places(self) -> tuple[_Place, ...]:
-        """Every field in order."""
+    def _fields(self) -> tuple[tuple[int, FieldText], ...]:
+        """Every field in order, with the number of its document."""
         return tuple(
-            _Place(number, file, one, plain_words(one.text))
-            for number, (file, fields) in enumerate(self.documents)
-            for one in fields
+            (number, one) for number, (_, fields) in enumerate(self.documents) for one in fields
         )
 
     @cached_property
-    def _holding(self) -> dict[str, int]:
+    def _bits(self) -> Mapping[str, int]:
         """For each word the fields that hold it, a bit each."""
-        found: dict[str, int] = {}
-        bit = 1
-        for place in self._places:
-            for word in place.words:
-                found[word] = found.get(word, 0) | bit
-            bit <<= 1
-        return found
+        found: dict[str, int] = defaultdict(int)
+        for number, (_, one) in enumerate(self._fields):
+            bit = 1 << number
+            for word in plain_words(one.text):
+                found[word] |= bit
+        return dict(found)
 
     @cached_property
-    def _of_kind(self) -> dict[str, int]:
+    def _bits_of_kind(self) -> Mapping[str, int]:
         """For each kind the fields of it, a bit each."""
-        found: dict[str, int] = {}
-        for number, place in enumerate(self._places):
-            found[place.field.kind] = found.get(place.field.kind, 0) | 1 << number
-        return found
+        found: dict[str, int] = defaultdict(int)
+        for number, (_, one) in enumerate(self._fields):
+            found[one.kind] |= 1 << number
+        return dict(found)
 
-    def _may_say(self, what: Saying, kinds: Collection[str]) -> Iterator[_Place]:
-        """The fields of `kinds` with a word that each text saying it has."""
-        holding = self._holding
-        bits = 0
-        if what.anywhere:
-            bits = (1 << len(self._places)) - 1
-        for word in what.anchors & self.words:
-            bits |= holding[word]
+    def _may_say(self, what: Saying, kinds: Collection[str]) -> Iterator[int]:
+        """The numbers of the fields, of `kinds` if any are named, with all that a phrase needs."""
+        every = (1 << len(self._fields)) - 1
         if kinds:
-            of_kinds = 0
-            for kind in kinds:
-                of_kinds |= self._of_kind.get(kind, 0)
-            bits &= of_kinds
-        return self._at(bits)
+            every = reduce(or_, (self._bits_of_kind.get(kind, 0) for kind in kinds))
+        return _numbers(what.may_be_where(self._bits, self.words, every))
 
-    def _at(self, bits: int) -> Iterator[_Place]:
-        while bits:
-            lowest = bits & -bits
-            yield self._places[lowest.bit_length() - 1]
-            bits ^= lowest
+
+def _numbers(bits: int) -> Iterator[int]:
+    """The places of the bits that are set, from the lowest."""
+    while bits:
+        lowest = bits & -bits
+        yield lowest.bit_length() - 1
+        bits ^= lowest
 
 
 @dataclass(frozen=True, slots=True)
@@ -152,6 +134,12 @@ def unit_text(unit: Unit) -> UnitText:
         text = UnitText(tuple(documents))
         _Latest.kept = (unit, text)
     return text
+
+
+def fields_of_lesson(unit: Unit, lesson: Lesson) -> tuple[FieldText, ...]:
+    """What is written in a lesson of the unit, the notes below last, read once for all."""
+    number = next(n for n, one in enumerate(unit.lessons, 1) if one is lesson)
+    return unit_text(unit).documents[number][1]
 
 
 def named(file: str) -> str:
