@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from functools import cache
+from functools import lru_cache
 
 from build_tools.sentences.reading import read
 from build_tools.sentences.sayings import Said, Saying
@@ -151,14 +151,7 @@ def signal_of(sounds: frozenset[str], text: str) -> Said | None:
 
     The sound may stand in the sentence before, where the next says what "it" means.
     """
-    own = Saying(
-        _MADE_OR_HEARD,
-        {
-            "own": " ".join(SOUNDS_OF_DANCES[sound] for sound in sorted(sounds)),
-            "do": _played(sounds),
-        },
-    )
-    other = Saying("@other", {"other": _all_but(own.lists["own"], "drum" in sounds)})
+    own, other = _own_and_other(sounds)
     before = ""
     for sentence in read(text).sentences:
         if TOLD_TO_STOP.said(sentence, likened=True) or NOT_MOVING.denied(sentence):
@@ -178,6 +171,13 @@ def signal_of(sounds: frozenset[str], text: str) -> Said | None:
     return None
 
 
+@lru_cache(maxsize=64)
+def _own_and_other(sounds: frozenset[str]) -> tuple[Saying, Saying]:
+    own = " ".join(SOUNDS_OF_DANCES[sound] for sound in sorted(sounds))
+    made_or_heard = Saying(_MADE_OR_HEARD, {"own": own, "do": _played(sounds)})
+    return made_or_heard, _sound(_all_but(own, "drum" in sounds))
+
+
 def _all_but(own: str, drummed: bool) -> str:
     """The words of all other sounds; a beat and a roll are a drum's own."""
     none = {*own.split(), *(("n:beat", "=beats", "n:roll", "=rolls") if drummed else ())}
@@ -190,6 +190,6 @@ def sounds_in(text: str) -> frozenset[str]:
     return frozenset(sound for sound, words in SOUNDS_OF_DANCES.items() if _sound(words).said(text))
 
 
-@cache
+@lru_cache(maxsize=64)
 def _sound(words: str) -> Saying:
     return Saying("@own", {"own": words})
