@@ -6,9 +6,9 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from functools import cached_property
+from functools import cached_property, lru_cache
 
 from build_tools.sentences.forms import UNCHANGING, forms
 from build_tools.sentences.named_lists import NAMED
@@ -88,7 +88,9 @@ class Phrase:
                     raise ValueError(
                         f"a gap stands before a word that may be missing: {self.written}"
                     )
-                slots.append(replace(slot, after_comma=comma, starts=starts))
+                if comma or starts:
+                    slot = replace(slot, after_comma=comma, starts=starts)
+                slots.append(slot)
                 gap, over, comma, starts = 0, False, False, False
         if gap or comma or starts:
             raise ValueError(f"a word is missing at the end of: {self.written}")
@@ -103,7 +105,7 @@ class Phrase:
     @cached_property
     def needed_as_written(self) -> tuple[frozenset[str], ...]:
         """The same by the first part of each form: thirty of thirty-two, each of each other."""
-        return tuple(frozenset(map(first_part, one)) for one in self.needed)
+        return tuple(map(_as_written, self.needed))
 
     def may_be_in(self, words: frozenset[str]) -> bool:
         """Whether a sentence with these words, split at hyphens, holds all that it needs."""
@@ -142,26 +144,56 @@ class Phrase:
             return replace(slot, numbers=(low, high))
         if part == "*":
             return slot
-        return replace(slot, forms=self._forms(part), only_things=self._only_things(part))
+        named = self._named(part)
+        return replace(slot, forms=_forms_of(named), only_things=_only_things(named))
 
     def _forms(self, part: str) -> frozenset[str]:
-        return frozenset().union(*(forms(word.removeprefix("n:")) for word in self._named(part)))
+        return _forms_of(self._named(part))
 
-    def _only_things(self, part: str) -> frozenset[str]:
-        named = tuple(self._named(part))
-        nouns = (forms(word.removeprefix("n:")) for word in named if word.startswith("n:"))
-        others = (forms(word) for word in named if not word.startswith("n:"))
-        return frozenset().union(*nouns).difference(*others)
-
-    def _named(self, part: str) -> Iterator[str]:
+    def _named(self, part: str) -> tuple[str, ...]:
         """The dictionary words of a part, with those of the lists it names."""
+        if "@" not in part:
+            return tuple(part.split("|"))
+        found: list[str] = []
         for name in part.split("|"):
             if name.startswith("@"):
                 listed = self.lists[name[1:]] if name[1:] in self.lists else NAMED[name[1:]]
-                for word in listed.split():
-                    yield from self._named(word)
+                found += self._in_list(listed)
             else:
-                yield name
+                found.append(name)
+        return tuple(found)
+
+    def _in_list(self, listed: str) -> Sequence[str]:
+        if "@" not in listed and "|" not in listed:
+            return listed.split()
+        return [word for one in listed.split() for word in self._named(one)]
+
+
+# Many phrases name the same lists: their forms are spelt out once, and kept once.
+
+
+@lru_cache(maxsize=4096)
+def _forms_of(named: tuple[str, ...]) -> frozenset[str]:
+    return frozenset().union(*(forms(word.removeprefix("n:")) for word in named))
+
+
+@lru_cache(maxsize=4096)
+def _only_things(named: tuple[str, ...]) -> frozenset[str]:
+    """Those of the forms that fit as a noun only."""
+    nouns = [forms(word[2:]) for word in named if word.startswith("n:")]
+    if not nouns:
+        return frozenset()
+    others = (forms(word) for word in named if not word.startswith("n:"))
+    return frozenset().union(*nouns).difference(*others)
+
+
+@lru_cache(maxsize=4096)
+def _as_written(some: frozenset[str]) -> frozenset[str]:
+    """The first part of each form."""
+    together = " ".join(some)
+    if "-" not in together and "'" not in together:
+        return some
+    return frozenset(map(first_part, some))
 
 
 def _commonness(one: frozenset[str]) -> int:
