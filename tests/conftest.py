@@ -6,6 +6,7 @@ import multiprocessing
 import os
 import signal
 from collections.abc import Iterator
+from pathlib import Path
 
 import pytest
 from hypothesis import settings
@@ -15,6 +16,8 @@ from build_tools.__main__ import INSIDE
 from build_tools.project.tools_for_tests import tools
 from tests.support.browser import launched
 
+HERE = Path(__file__).parent
+LONGEST = ("site", "agreement", "planted", "mutations", "drafting", "packs", "publishing")
 settings.register_profile("bank", derandomize=True, database=None, deadline=None, max_examples=100)
 settings.register_profile("thorough", settings.get_profile("bank"), max_examples=1000)
 
@@ -26,7 +29,11 @@ def pytest_addoption(parser: pytest.Parser) -> None:
 
 
 def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
-    """Leave to the long run what is marked `thorough`: other states of what is looked at here."""
+    """Leave to the long run what is marked `thorough`: other states of what is looked at here.
+
+    Folders whose files take long come first, so that no worker is left alone with one at the end.
+    """
+    items.sort(key=lambda item: item.path.relative_to(HERE).parts[0] not in LONGEST)
     if not config.getoption("--thorough"):
         later = [item for item in items if item.get_closest_marker("thorough")]
         items[:] = [item for item in items if not item.get_closest_marker("thorough")]

@@ -59,7 +59,10 @@ def checks() -> list[Check]:
 
 def pytest_check(thorough: bool, rest: list[str]) -> Check:
     """The tests, with the reader's own arguments last so that they win."""
-    command = [sys.executable, "-m", "pytest", "-n", str(WORKERS), "--dist", "worksteal"]
+    # A file's tests stay together, since they share what is made for them, and files go in the
+    # order that tests/conftest.py gives them, the longest first.
+    together = ["--dist", "loadfile", "--no-loadscope-reorder"]
+    command = [sys.executable, "-m", "pytest", "-n", str(WORKERS), *together]
     if thorough:
         command.append("--thorough")
     return Check("pytest", (*command, *rest))

@@ -62,23 +62,36 @@ def second(site: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
     return folder
 
 
-@pytest.fixture(params=["file", "http"])
-def share(
-    request: pytest.FixtureRequest, site: Path, second: Path, tmp_path: Path
-) -> Iterator[Share]:
+@pytest.fixture(
+    params=[
+        "chromium-file",
+        "chromium-http",
+        "firefox-file",
+        # Where browsers differ is in what they let files do.
+        pytest.param("firefox-http", marks=pytest.mark.thorough),
+    ]
+)
+def where(request: pytest.FixtureRequest) -> tuple[str, str]:
+    """Which browser, and whether it opens a folder or asks a server."""
+    browser, _, how = request.param.partition("-")
+    return browser, how
+
+
+@pytest.fixture
+def share(where: tuple[str, str], site: Path, second: Path, tmp_path: Path) -> Iterator[Share]:
     folder = tmp_path / "what schools réad"
     folder.mkdir()
-    if request.param == "file":
+    if where[1] == "file":
         yield Share(folder, f"{folder.resolve().as_uri()}/", site, second)
         return
     with served(folder) as address:
         yield Share(folder, address, site, second)
 
 
-@pytest.fixture(params=["chromium", "firefox"])
-def tab(request: pytest.FixtureRequest, browser: Browser) -> Iterator[Tab]:
+@pytest.fixture
+def tab(request: pytest.FixtureRequest, where: tuple[str, str], browser: Browser) -> Iterator[Tab]:
     """A tab in each browser; Firefox starts only where it is asked for."""
-    if request.param == "firefox":
+    if where[0] == "firefox":
         yield request.getfixturevalue("firefox")
         return
     own = ChromiumTab(browser)
