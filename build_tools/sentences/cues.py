@@ -21,7 +21,9 @@ _LISTS = {
         "letter flag scarf hand arm head foot shape floor circle line row leader teacher captain "
         "dancer partner pupil last first everyone everybody all group pair four move end start "
         "leave come pass cross reach finish begin wave signal sign stillness pose statue pause "
-        "colour screen picture position place wall centre middle front traveller sculptor player"
+        "colour screen picture position place wall centre middle front traveller sculptor "
+        "player run skip jump "
+        "gallop fall drop child ribbon scarf cloth trail ball feather"
     ),
 }
 
@@ -42,7 +44,8 @@ SEEN = Saying("@seen", _LISTS)
 SIGN = Saying(
     """
     raise|lift|lower|nod|wave|point|signal|sign|hold|turn|show|light|step|drop|open|spread|shake|bow
-        ~3 hand|arm|head|card|flag|scarf|light|lamp|fist|finger|letter|torch|up|over
+        ~3 hand|arm|head|card|flag|scarf|light|lamp|fist|finger|letter|torch|cloth|ribbon|ball|
+        feather|beanbag|up|over
     nod|signal
     """
 )
@@ -126,6 +129,7 @@ SECRET = Saying(
     behind ~1 everyone|everybody|their|the ~1 back|backs
     secret|secretly|unseen|unnoticed|hidden|invisible|privately|silently|sneakily
     in ~1 secret|private
+    inside|in ~1 shoe|shoes|pocket|pockets|sleeve|sleeves|mouth|glove|gloves
     think ~3 word|go|number|name
     blink|blinks|swallow|swallows|breathe ~1 quietly|silently|once|$
     ?a|the wink|winks|blink|blinks $

@@ -7,7 +7,7 @@ from build_tools.sentences.sayings import Saying
 _LISTS = {
     "final": (
         "hold freeze rest sink lie fall melt curl kneel leave exit bow sleep kneel stand sit "
-        "crouch settle collapse fold drop close fade stay wait face gaze lower press balance "
+        "crouch settle collapse fold drop fade stay wait face gaze lower press balance "
         "lean slump pose crumple huddle shrink land bend lift reach raise nestle retreat vanish "
         "disappear hush"
     ),
@@ -31,6 +31,7 @@ ENDS = Saying(
     """
     @final !up|out !<music|drum|sound|song|track|until|story
     still|stillness|standstill|motionless|statue|tableau|frozen|asleep|silent|silence|rest|pose
+    v:close
     ^ stop !the
     stop|end|finish ~3 still|dead|there|where|low|high|standing|sitting|lying|kneeling|
         facing|asleep|on|in|as !<music|drum|sound|song|track|story|dance|own|way
@@ -96,6 +97,7 @@ SOME = Saying(
     #1..3 pupil|dancer|child|pair|group|of
     ^ dancers|pupils|numbers|children # ~1 and|or #
     ^ one|two|three of ~2 pair|three|four|group|=pairs|=threes|=fours|them
+    ^ the #1..12 children|pupils|dancers|people who|with|in|on
     first|last|next|other|front #1..12 ~1 pupils|dancers|pairs|groups|children|people
     ^ =odd|=even number
     ^ the|a ~1 @solo ~6 @verbs
@@ -115,6 +117,7 @@ ALL_TOLD = Saying(
     leader ~~12 follower|others|rest
     partner|number|dancer one|=a ~~14 two|=b
     last of all
+    off ~~6 and|while|but ~2 stay|hold|freeze|sink|kneel|curl|lie|stand
     until ~3 floor|hall|stage|space|room ~2 empty
     @solo ~~10 the ~2 @verbs
     """,

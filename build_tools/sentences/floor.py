@@ -41,6 +41,8 @@ LOOKED_AT = Saying(
     check|look ~~5 spill|wet|slippery|splinter|puddle|underfoot
     sweep|mop|wipe|pick|remove|brush ~~6 @litter
     see|attend to ~2 @litter
+    look|check|scan|search|hunt|go ~~6 for|over ~4 @litter
+    hall|gym|space|room ~3 vacuumed|hoovered|swept|mopped|brushed|cleaned|checked
     clear|dry|tape|tidy|move|take ~3 @litter ~2 away|up|off|down|from|first|before|out
     sweep|mop|wipe|pick|dry|brush|tidy|clear up ~~6 wet|spill|spilt|water|crumb|loose
     @litter ~2 wiped|swept|mopped|cleared|removed|dried|picked

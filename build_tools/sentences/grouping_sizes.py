@@ -26,6 +26,7 @@ _LED_TO = {
         a|your|their =two !pairs|other|others|more|people|dancers|friends|threes|lines|counts|feet
         =twos|=duos !make|join|meet|together|find|and|with
         in|into|to|back|stay|as ~1 =pairs
+        stay|dance|work|sit|stand|remain|keep with|by|beside|to ~1 =partner
         find|face|choose|get|meet|turn|new|change|swap|switch|keep|pick ~4 =partner|=partners
         get|go|be|work with the|a|your|their ~1 =person
         find|choose|pick|get|ask|fetch|meet|invite|take|grab|join ~1 =somebody|=someone|=friend|
@@ -41,7 +42,10 @@ _LED_TO = {
     ),
     "threes": Saying(
         """
-        =threes|=trios
+        =threes|=trios !<fours|four
+        so|that|make|makes|become|have|in|into|be ~2 =threes|=trios
+        need|needs|get|find|fetch|add|want ~1 one ~1 extra|more|other|spare person|dancer|pupil|
+            child|friend
         your|same|old =three|=trio !pairs|counts|groups|others|moves
         you|become|make|form|into|as|in|of a|your ~1 =three|=trio !pairs|counts|breaths|steps|lines|
             groups|others|times|moves
@@ -80,6 +84,8 @@ _LED_TO = {
         """
         =sixes
         =group|=groups|team ~1 of|with =six !pairs
+        find|look|meet|join|spot|need|want|fetch|collect ~2 for|with ~1 #2 more|other|extra|
+            different =pairs
         #3 =pairs !of ~4 join|make|become|form|together|meet
         #2 =threes ~4 join|make|become|form|together|meet
         make|become|be ~2 =six $
@@ -169,7 +175,7 @@ _COMES_TO = {
         =pair|=pairs|two|couple in|on|behind|beside|opposite|near|across|who|that|nearest|closest|
             next
         pair|two join|visit|meet|greet
-        nearest|closest|other =two
+        nearest|closest|other|another|different =two
         #3 =others|=friends|more|people|neighbours
         double
         =pair =one|=a

@@ -138,6 +138,10 @@ FILMING = Saying(
     upload|livestream|live-stream
     stream ~4 to|on ~3 screen|hall|live|big
     take|takes|taking ~2 photo|photos|photograph|photographs|pictures|selfies|snaps
+    assistant|ta|adult|helper|somebody|someone|colleague videos|films|photographs|records ~4 @dancer
+    snap your|their|the|a|each ~1 @dancer ~2 at|in|on|mid
+    live streamed|stream|streaming
+    livestreamed|live-streamed|streamed|broadcast|televised
     """,
     _LISTS,
 )
@@ -153,6 +157,9 @@ _NOT_OF_PUPILS = Saying(
     watch|look|see|show ~5 film|video|clip ~2 of
     run|go|walk|move ~3 post
     record of|is
+    stop motion|frame
+    of|photograph|film|picture ~2 shadow|shadows|tree|trees|prop|props|puppet|puppets|clay|toy|toys|
+        leaf|leaves|cloud|clouds|building|buildings|rain|river|sea|animals|birds !dancing|pupils
     in ~2 mind|head|memory|heads|minds
     """
 )
@@ -165,6 +172,7 @@ _BY_THE_POLICY = Saying(
         agreed|allows|permits
     ask|check ~~4 school|office|head ~~10 film|filming|photograph|photographs|photos|cameras|
         pictures
+    signed|written ~1 permission|consent|agreement ~1 form|slip|forms|slips|from|$
     consent|permission ~~8 given|held|have|has|signed|from|parents|every|everyone|school|first
     parents|families|carers ~~5 agreed|agree|consent|consented|signed|permission
     """

@@ -64,6 +64,16 @@ LEADING = Saying(
     puppet|clay|robot|shadow|slave|servant|orchestra ~~4 @follows
     the @role ~3 and|while the
     follow ~1 @role
+    @best in|of|from ~1 each|every|the|your|a ~1 group|four|three|pair|class ~3 be|stand|lead|lie|
+        sit|go|as|kneel
+    let|choose|pick|ask|have|get ~2 most|least * @pupil|one ~2 go|lead|be|start|stand|take|call
+    somebody|someone|=one count|call|clap|drum|keep|shout|say ~4 for|to|aloud|out ~2 group|others|
+        rest|four|three
+    the @crown ?bee|of ~2 be|stay|stand|sit|lead|remain|rule ~~10 and|while the|her|his|their
+    #1..3 of you be|form|make|are|become|play ~~8 fourth|third|other|last|rest be|is|=are the|a
+    #1..3 be|=are the|a|an ?hunter|hunters|wolf|wolves|fox|cat ~~6 #1..3 be|=are
+    #1..3 be|=are hunters|hunter|wolves|cats|foxes|chasers|catchers|trees|rocks|builders|keepers
+        ~2 #1..3
     """,
     _LISTS,
 )

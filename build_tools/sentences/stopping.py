@@ -55,6 +55,9 @@ TOLD_TO_STOP = Saying(
     end|finish|time ~3 dancing|moving|travelling|stopping|stop
     wait|rest for|until|quietly|silently|where
     down and quiet|still|low
+    hold|keep ~1 your|their|that|this|the position|shape|place|pose|spot
+    like|as ~1 statue|statues|stone|stones
+    get|have|want|need ~2 attention
     """
 )
 """The class is told to stop."""
@@ -107,6 +110,7 @@ _FALLS_SILENT = Saying(
 """A sound that ends is no sound: its silence can be told apart."""
 _IT = Saying(
     """
+    ^ hear|when|once|if|whenever ~3 it|that|this|them
     ^ it|that|this|they|these ~4 =stop|=stops|=tell|=tells|means|mean|say|says|is|are
     """
 )
@@ -153,7 +157,8 @@ def signal_of(sounds: frozenset[str], text: str) -> Said | None:
     """
     own, other = _own_and_other(sounds)
     before = ""
-    for sentence in read(text).sentences:
+    for whole in read(text).sentences:
+        sentence = _after_but(whole)
         if TOLD_TO_STOP.said(sentence, likened=True) or NOT_MOVING.denied(sentence):
             heard = sentence if own.said(sentence) else ""
             goes_back = _IT.said(sentence) or len(read(sentence).words) <= _SHORT
@@ -167,7 +172,7 @@ def signal_of(sounds: frozenset[str], text: str) -> Said | None:
             )
             if heard and not clear and (said := own.said(heard)):
                 return said
-        before = sentence
+        before = whole
     return None
 
 
@@ -176,6 +181,12 @@ def _own_and_other(sounds: frozenset[str]) -> tuple[Saying, Saying]:
     own = " ".join(SOUNDS_OF_DANCES[sound] for sound in sorted(sounds))
     made_or_heard = Saying(_MADE_OR_HEARD, {"own": own, "do": _played(sounds)})
     return made_or_heard, _sound(_all_but(own, "drum" in sounds))
+
+
+def _after_but(sentence: str) -> str:
+    """What a sentence says after its "but", where that part is the one that stops the class."""
+    _, but, after = sentence.rpartition(" but ")
+    return after if but and TOLD_TO_STOP.said(after, likened=True) else sentence
 
 
 def _all_but(own: str, drummed: bool) -> str:

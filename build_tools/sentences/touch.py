@@ -48,6 +48,10 @@ TOUCH = Saying(
     hold|join|take|clasp|link|grab|touch|clutch|clap ?@which ?their =hands|=palms !@own_way
     @join ?@which ?their =arms|=elbows|=fingers|=hands|=wrists|=shoulders|=thumbs !@own_way
     @grip|take ?@which =forearms|=wrists
+    @join ?@which ?their =arms|=elbows|=fingers|=hands in ~1 line|row|ring|circle|chain|two|three|
+        four|=pairs|=threes|=fours
+    tap|touch|pat|poke|stroke|press ~2 part|place|joint|spot of|on ~1 @other
+    steer|mould|sculpt|tow|cradle|hug|cuddle|tickle =them|=him|=her
     hand|wrist|elbow|arm|forearm|finger held|linked|joined|clasped|gripped|locked|entwined
         !@own_way
     right|left|both|inside =hand|=hands ~5 across|star|turn|swing
@@ -174,8 +178,8 @@ CHOICE = Saying(
     choose|decide|agree ~4 whether|how|if|between|touch|hold|link
     instead ~~8 @apart
     @apart ~~6 instead
-    may|can|could ~3 touch|hold|link|lean|join|meet|keep|leave|choose|stand|stay|dance|turn|mirror|
-        use|say
+    may|can|could !<until|so|that ~3 touch|hold|link|lean|join|meet|keep|leave|choose|stand|stay|
+        dance|turn|mirror|use|say
     @apart ~~6 fine|welcome|good|well|too|okay|ok|allowed|enough|works|always
     nobody|not have|has|need ~2 to ~2 touch|hold|link|lean|join
     as good|well

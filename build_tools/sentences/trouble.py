@@ -18,7 +18,8 @@ _LISTS = {
     ),
     "war": (
         "war soldier trench bomb bombed bombing bombardment blitz air-raid battlefield battle "
-        "siege invasion invade invaded evacuee evacuation refugee asylum troops army tank missile "
+        "siege invasion invade invaded evacuee evacuation evacuate evacuated "
+        " refugee asylum troops army tank missile "
         "gun gunfire gunshot rifle shooting massacre genocide holocaust occupation armistice "
         "poppies poppy conflict ceasefire terror terrorist terrorism hostage prisoner prison "
         "slavery slave enslaved segregation apartheid kidnap kidnapped captive attack attacked "
@@ -109,6 +110,12 @@ TROUBLE = Saying(
     whip|whips|whipped|beat|beats|beaten|hit|hits ~3 child|children|boy|girl|horse|dog|slave|slaves
     mother|father|mum|dad|parent|brother|sister ~6 war|sea|prison|hospital|away|gone
     child|children|boy|girl|pupil ~4 nobody ~2 play|plays|talk|talks|like|likes|speak|speaks
+    with|has|have|without ~1 no|any ~1 friend|friends|home|family|parents
+    by =himself|=herself|=themselves ~~6 playtime|playground|wall|corner|bench|night|dark
+    street|streets|house|houses|home|homes|field|fields|village|town|road|roads under|below water
+    lifted|winched|airlifted|plucked ~1 off|from ~2 roof|roofs|ship|boat|cliff|sea|water
+    elephant|animal|animals|dog|horse|donkey|bear|lion|child|children|boy|girl|man|woman|people|
+        slave|slaves ~2 beaten|whipped|kicked|hit|starved|hurt
     lose|loses|lost|losing ?her|his|their|a|the|its|my|our ?own|best|little|old|
         only ?own @kin !property
     loss of ~3 @kin
@@ -150,6 +157,8 @@ _HARMLESS = Saying(
     lost property|teeth|tooth
     no|not|nobody ~3 hurt|harmed|injured|die|dies
     treasure|egg|bargain|word|number|house hunt
+    shooting star|stars
+    shoot|shoots|shooting ~2 up|out|through|soil|earth|ground|leaves
     fish|picnic|base|summer|holiday|scout camp
     toy|lego|model|pretend|cartoon|game|clockwork|paper|cardboard|puppet ~3 soldier|soldiers|tank|
         army|prison|battle|war|storm|crash|wreck|volcano

@@ -23,7 +23,7 @@ _LISTS = {
     "sit": "sit seat kneel lie stay stand chair perch squat settle crouch gather watch rest",
     "watcher": (
         "watcher audience half rest others ones twos watch watching pair group class everyone "
-        "everybody who spectator onlooker viewer you seated"
+        "everybody who spectator onlooker viewer you seated observer"
     ),
 }
 
@@ -93,6 +93,15 @@ SEATED_IN_THE_WAY = Saying(
     dance|go|run|move|travel|gallop|skip|weave|race|jump|leap|fly|charge|swim|sail|creep ~3 round|
         around|past|between|among|through|over|across ~2 watcher|watchers|audience|sitters|seated|
         sitting|twos|ones|half|those|viewers
+    watcher|watchers|audience|observer|observers|spectator|spectators|viewer|viewers ~1 walk|stroll|
+        wander|move|roam|go|step|follow ~4 hall|room|floor|among|between|next|beside|with|round|
+        around
+    @sit|settle|perch ~3 line|path|lane|way|route ~2 that|where|which ~3 travel|come|cross|dance|go|
+        run|move|pass
+    @sit ~6 where ~4 come|comes|arrive|arrives|land|lands|end|ends|pour|pours ~1 out|in|to
+    island|islands|cluster|clusters|clump|clumps|knot|knots ~3 all over|across|about|around|on
+        ~2 floor|hall|room|space
+    @sit ~3 across ~2 middle|centre|hall|room|floor
     watcher|watchers|audience|watch|half|sit|lie ~~8 among|round|around|through|over|past|between|
         across them
     """,
@@ -102,7 +111,7 @@ SEATED_IN_THE_WAY = Saying(
 
 _WATCHES = Saying(
     """
-    watch|watcher|watching|audience|spectator|onlooker|viewer|see|look|judge|admire
+    watch|watcher|watching|audience|spectator|onlooker|viewer|observer|see|look|judge|admire
     sitter|seated
     """
 )
@@ -121,7 +130,8 @@ OUT_OF_THE_WAY = Saying(
     """
     at|along|by|against|on|under|beside|behind|outside|near|off|beyond|of|facing ~3 @edge !to
     to !<travel|run|gallop|dance|from|go ~1 the|one|that|our ~1 @edge
-    at|along|by|behind|outside|beyond ~3 line !<finishing|finish|starting|start|centre
+    at|along|by|behind|outside|beyond ~3 line !that|where|which
+        !<finishing|finish|starting|start|centre
     out of ~2 way
     outside|behind|beyond|clear
     backs ~1 against|to
@@ -129,7 +139,8 @@ OUT_OF_THE_WAY = Saying(
     #2.. ~2 steps ~2 away|off|back|apart
     wide|big|clear ~1 gap
     on ~2 stage
-    benches
+    benches !across|in|between
+    ^ everyone|everybody|all ~1 sit|sits|seated
     """,
     _LISTS,
 )
