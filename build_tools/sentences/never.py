@@ -88,6 +88,27 @@ NEVER = Saying(
     in|wearing ?your|their|just|only|thick|slippery|stocking|stockinged|bare =socks|=sock !and|
         under|inside
     socks|sock alone|only
+    =socks on !and|under|with|inside
+    land|landing|lands ~2 on ~2 knee|knees
+    land|landing|lands ~3 stiff|stiffly|stiff-legged|locked|heavily
+    land|landing|lands ~3 straight|locked ~1 legs|knees
+    the =splits
+    race|sprint|run|dash|charge ~6 touch ~2 wall|end|door|bench|side
+    race|sprint|charge ~3 to|against|for ~2 wall|end|door|bench
+    eyes|eye ~1 shut|closed ~~8 turn|spin|run|whirl|skip|gallop|round|travel|jump|leap
+    turn|spin|run|whirl|skip|gallop|travel|jump|leap|walk ~~8 eyes ~1 shut|closed
+    run|leap|race|rush|dash|sprint ~~10 eyes ~1 on ~1 floor|ground|feet
+    go|jump|leap|step|run|roll|hop|fly|pass over !<no|never ~2 people|person|dancers|bodies|children|
+        pupils|anybody|anyone|everyone
+    jump|leap|hop|go|step|roll over|across ~2 @other|lying
+    hands and feet ~~8 fast|race|backwards|quickly|speed
+    backwards|fast|race|run|scuttle ~4 on ~1 hands and feet
+    by both|the|one ~1 =wrists|=wrist|=ankles|=ankle|=arms
+    take ~2 =hands|=hand|=wrists ~~5 pull|draw|haul|heave|lift|drag ~2 up|along|over|to
+    @pull|lift|heave|haul ~1 the other|others ~2 along|up|over|across|behind|off
+    pull|lift|drag|carry|draw =them|=her|=him|=each-other ~1 free|along|off|across
+    drop|drops|fall|falls|crash|crashes ~~8 on|onto ~~4 =knees|=knee
+    bridge|crab|backbend|somersault|cartwheel|handstand|headstand ~2 against|off|from|without|alone
     only|just ~2 socks
     stocking|stockinged feet
     """,

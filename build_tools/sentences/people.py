@@ -107,3 +107,14 @@ def named_person(
 
 def _of_a_person(before: str, after: str) -> bool:
     return bool(_PERSON_BEFORE.search(before) or _PERSON_AFTER.search(after))
+
+PUPIL_NAMED = Saying(
+    """
+    aged|age #3..18
+    of|from|in !a|the|our|each|one|every|this * class|form !teacher|teachers
+    #3..18 ~1 years|year ~1 old
+    a|our|my ?former pupil|child|girl|boy of|from|at|in|who
+    mr|mrs|miss|ms * ~~8 class|form
+    """
+)
+"""A maker named as a pupil of some age, class or school."""

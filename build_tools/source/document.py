@@ -18,16 +18,25 @@ from build_tools.source.yaml_reader import Places, read_yaml
 
 @dataclass(frozen=True, slots=True)
 class Document:
-    """A file's plain data and notes. `file` is relative to the content folder, with `/`."""
+    """A file's plain data and notes. `file` is relative to the content folder, with `/`.
+
+    The fields start on `first_line`, the notes below them on `body_line`.
+    """
 
     file: str
     data: Any
     body: str
     yaml_text: str
     first_line: int
+    body_line: int = 0
 
     def locate(self, path: FieldPath) -> tuple[int, int]:
-        """Line and column, from 1, of the field at `path`, or of the nearest field around it."""
+        """Line and column, from 1, of the field at `path`, or of the nearest field around it.
+
+        `("notes", n)` is the nth line of the notes, from 0.
+        """
+        if self.body_line and path[:1] == (NOTES,):
+            return self.body_line + int(path[1]), 1
         places = _places(self.yaml_text, self.first_line)
         while path and path not in places:
             path = path[:-1]
@@ -39,6 +48,10 @@ class Document:
         """A problem of this file at the field at `path`."""
         line, column = self.locate(path)
         return Problem(self.file, line, column, rule, grade, message, help_)
+
+
+NOTES = "notes"
+"""What stands below the fields; no field has this name."""
 
 
 @lru_cache(maxsize=16)
@@ -60,7 +73,7 @@ def read_markdown(file: str, raw: bytes) -> Document | list[Problem]:
     body_faults = list(faults_in_body(halves.body, halves.body_line))
     if isinstance(data, Fault):
         return [fault.at(file) for fault in (data, *body_faults)]
-    document = Document(file, data, halves.body, halves.fields, 2)
+    document = Document(file, data, halves.body, halves.fields, 2, halves.body_line)
     return _without_html(document, [fault.at(file) for fault in body_faults])
 
 

@@ -19,7 +19,14 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
-from build_tools.checking.check_bank import check_folder
+from build_tools.checking.check_bank import (
+    BankFiles,
+    UnitCheck,
+    check_bank_files,
+    check_folder,
+    check_together,
+    check_unit,
+)
 from build_tools.problem import Problem
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -101,10 +108,36 @@ def planted(fault: HandFault, content: Path) -> Mapping[str, str]:
     return texts
 
 
+@dataclass(frozen=True, slots=True)
+class Sound:
+    """The units before anything is planted: each unit's check, and what is said of them all."""
+
+    files: BankFiles
+    checks: Mapping[str, UnitCheck]
+    said: frozenset[tuple[str, str, str]]
+    """File, rule and message."""
+
+
 @cache
-def sound_problems(content: Path) -> frozenset[tuple[str, str, str]]:
-    """What the check says of the units before anything is planted: file, rule and message."""
-    return frozenset((p.file, p.rule, p.message) for p in check_folder(content).problems)
+def sound(content: Path) -> Sound:
+    """The units of a content folder, checked once."""
+    files = check_bank_files(content)
+    slugs = sorted(path.name for path in (content / "units").iterdir())
+    checks = {slug: check_unit(content, slug, files.grades) for slug in slugs}
+    said = frozenset((p.file, p.rule, p.message) for p in check_folder(content).problems)
+    return Sound(files, checks, said)
+
+
+def problems_with(unit: str, content: Path, copy: Path) -> Iterator[Problem]:
+    """What is said of `copy`, in which only `unit` differs from `content`, and not of that."""
+    before = sound(content)
+    check = check_unit(copy, unit, before.files.grades)
+    checks = {**before.checks, unit: check}
+    outlines = [one.outline for one in checks.values() if one.outline is not None]
+    together = check_together(copy, before.files, sorted(checks), outlines)
+    for problem in (*check.problems, *together.problems):
+        if (problem.file, problem.rule, problem.message) not in before.said:
+            yield problem
 
 
 def answer(fault: HandFault, content: Path, copy: Path) -> Answer:
@@ -113,11 +146,7 @@ def answer(fault: HandFault, content: Path, copy: Path) -> Answer:
     changed = planted(fault, content)
     for file, text in changed.items():
         (folder / file).write_text(text, encoding="utf-8")
-    new = [
-        p
-        for p in check_folder(copy).problems
-        if (p.file, p.rule, p.message) not in sound_problems(content)
-    ]
+    new = list(problems_with(fault.unit, content, copy))
     lines = {place for spot in fault.spots for place in _lines(spot, fault.unit, folder)}
     at = [p for p in new if (p.file, p.line) in lines]
     for file in changed:

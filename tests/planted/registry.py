@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from tests.planted import (
     faults_bank,
+    faults_care,
     faults_dance,
     faults_joins,
     faults_lesson,
@@ -35,4 +36,5 @@ FAULTS: tuple[Planted, ...] = (
     *faults_steps.fault.faults,
     *faults_told.fault.faults,
     *faults_said.fault.faults,
+    *faults_care.fault.faults,
 )

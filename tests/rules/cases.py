@@ -13,7 +13,7 @@
 places in lists from 0; `notes` is the text below the fields. Every `at` of an edit is a place in
 the base as it is, whatever the other edits do; those of `expect` are places after the edits. A
 finding stands on a field that is there: where something is missing, on the field around it, or,
-without `at`, on the file as a whole.
+without `at`, on the file as a whole. The first line of the notes is `notes/0`.
 
 `before` is what stands there in the base, so that no case goes stale; `none` where nothing does.
 A text, list or map may be cut short: `Walk, …`, `[rivers, …]`, `{phase: make, …}`. `after: none`

@@ -13,7 +13,7 @@ import pytest
 from build_tools.problem import FieldPath
 from build_tools.rules.rule import Finding, Rule
 from tests.rules.cases import Case, all_cases
-from tests.rules.contents import Contents, findings, laid_over_base, signed, with_needs
+from tests.rules.contents import NOTES, Contents, findings, laid_over_base, signed, with_needs
 from tests.rules.edits import CaseMistake, is_there, path_in
 
 CASES = all_cases()
@@ -36,6 +36,8 @@ def place(contents: Contents, file: str, at: str) -> tuple[str, FieldPath]:
     if file not in contents.documents:
         raise CaseMistake(f"expect: there is no file {file}")
     data = contents.documents[file].data
+    if at.startswith(f"{NOTES}/"):
+        return file, (NOTES, int(at.removeprefix(f"{NOTES}/")))
     path = path_in(data, at)
     if not is_there(data, path):
         raise CaseMistake(f"expect: {file} has no field at {at}; name the field around it")

@@ -1,7 +1,7 @@
 """Every lesson asks at least one question that yes or no cannot answer.
 
 To "did it work?" a class says yes, and the teacher has learnt nothing. To "what did you see?" it
-has to look.
+has to look. A question whose own answers are yes and no is closed wherever it stands.
 
 Bad:
     questions:
@@ -19,18 +19,36 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.asking import is_closed
-from build_tools.views.written.questions import asked
+from build_tools.views.written.questions import AskedQuestion, asked
 
 GRADE: Grade = "question"
 READS = "en"
 SOURCE = "Lerman and Borstel, 2003: questions that can be answered freely, with no opinion built in"
 
 
+_YES_OR_NO = frozenset({"yes", "no", "maybe", "yes and no"})
+
+
+def _answered_by_yes(one: AskedQuestion) -> bool:
+    """Whether an answer is yes or no, and the question asks for no more than that."""
+    answers = {answer.casefold().strip(" .!") for answer in one.question.answers}
+    return not answers.isdisjoint(_YES_OR_NO) and is_closed(one.text)
+
+
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each lesson all of whose questions can be answered with yes or no."""
     for lesson in unit.lessons:
         questions = list(asked(lesson))
-        if not questions or not all(is_closed(one.text) for one in questions):
+        plain = [one for one in questions if _answered_by_yes(one)]
+        for one in plain:
+            yield Finding(
+                lesson.file,
+                one.path,
+                f'the question "{one.text}" is answered by '
+                f"`{', '.join(one.question.answers)}`",
+                "start it with what, which or how, and write answers that name what was seen",
+            )
+        if plain or not questions or not all(is_closed(one.text) for one in questions):
             continue
         number = len(questions)
         yield Finding(

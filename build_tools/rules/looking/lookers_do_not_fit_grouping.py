@@ -3,6 +3,8 @@
 `who: another group` needs a step in which pupils are in groups, and half the class can watch only
 where the other half dances. Looking at yourself, or all together, fits anywhere.
 
+A question about "the half you watched" wants a half that watched.
+
 Bad:
     look_and_talk: {who: half the class, …}, and no step has grouping: half class
 Good:
@@ -13,10 +15,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
+from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.sentences.sayings import Saying
 from build_tools.views.words.plain_words import listed
+from build_tools.views.written.questions import asked
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
@@ -31,10 +36,29 @@ _FITS: Mapping[str, tuple[str, ...]] = {
 _LOOKS = ("show", "look and talk")
 
 
+_WATCHED = Saying("half|pair|group|row|four|partner ~1 you ~1 watched|saw|looked")
+"""A question to those who watched others."""
+
+
+def _watched_nobody(lesson: Lesson) -> Iterator[Finding]:
+    """Yield a finding for each question about others, where all look at their own dancing."""
+    for one in asked(lesson):
+        if one.step is None and (said := _WATCHED.said(one.text)):
+            yield Finding(
+                lesson.file,
+                one.path,
+                f'the question is about others ("{said.text}"), but `who` looks at their own '
+                "dancing",
+                "ask what pupils noticed in their own dance, or let some watch",
+            )
+
+
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each lesson with no step in which those who look could look."""
     for lesson in unit.lessons:
         talk = lesson.look_and_talk
+        if talk is not None and talk.who == "yourself":
+            yield from _watched_nobody(lesson)
         if talk is None or talk.who not in _FITS:
             continue
         steps = [s for s in lesson.steps if s.shows or s.dances or s.phase in _LOOKS]

@@ -27,7 +27,9 @@ from build_tools.rules.rule import Finding
 from build_tools.sentences.counts_said import FROM_TO, Claim, lengths_said
 from build_tools.sentences.sayings import saying_of
 from build_tools.views.dance.progress import StepPlace, progress
+from build_tools.views.reading.lesson_text import FieldText
 from build_tools.views.words.plain_words import counts_in_words, listed
+from build_tools.views.written.unit_text import place_of
 
 GRADE: Grade = "question"
 READS = "en"
@@ -68,7 +70,7 @@ def check(unit: Unit) -> Iterator[Finding]:
                 continue
             yield Finding(
                 said.file,
-                said.path,
+                place_of(FieldText(said.path, "", said.text), claim.said),
                 f'the words "{claim.said}" say {counts_in_words(Fraction(claim.counts))}, but '
                 f"{_what(claim)} {listed([figures(one) for one in sorted(right)], 'or')}",
                 "say the number that the motif has, or change the counts of the action",

@@ -21,10 +21,16 @@ from build_tools.model.unit import Unit
 from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.names import FIRST_NAMES, TITLES
-from build_tools.sentences.people import ONE_CHILD, named_person, one_child, titled
+from build_tools.sentences.people import (
+    ONE_CHILD,
+    PUPIL_NAMED,
+    named_person,
+    one_child,
+    titled,
+)
 from build_tools.views.reading.lesson_text import FieldText
 from build_tools.views.reading.syllables import listed_words
-from build_tools.views.written.unit_text import UnitText, named, unit_text
+from build_tools.views.written.unit_text import UnitText, named, place_of, unit_text
 
 GRADE: Grade = "question"
 SOURCE = "UK General Data Protection Regulation, article 5(1)(c): data minimisation"
@@ -48,6 +54,7 @@ _OPEN = frozenset({"title", "says", "stage", "met_by", "words", "sound", "in_wor
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each field that holds something that points to one person."""
+    yield from _credits(unit)
     text = unit_text(unit)
     looks = _Looks.at(text)
     for file, fields in text.documents:
@@ -60,10 +67,35 @@ def check(unit: Unit) -> Iterator[Finding]:
             )
             yield Finding(
                 file,
-                one.path,
-                f"{where} what looks like {found}",
+                place_of(one, found.said),
+                f"{where} what looks like {found.what}",
                 "leave it out, or say it of any pupil or teacher: units are passed on to others",
             )
+
+
+def _credits(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each credit from which a pupil can be found."""
+    credits: list[tuple[FieldPath, str | None]] = [(("credit",), unit.credit)]
+    credits += [
+        (("stimulus", "items", n, "by"), item.by) for n, item in enumerate(unit.stimulus.items)
+    ]
+    for path, text in credits:
+        if said := PUPIL_NAMED.said(text):
+            yield Finding(
+                unit.file,
+                path,
+                f'`{path[-1]}` holds what looks like a pupil, by age, class or school '
+                f'("{said.text}")',
+                "name the class's year or the school's own wish: pupils of a Year 4 class",
+            )
+
+
+@dataclass(frozen=True, slots=True)
+class _Held:
+    """What looks like a person's own: what it is, and the words of it."""
+
+    what: str
+    said: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,20 +122,20 @@ class _Looks:
             children=frozenset((f.file, f.field.path) for f in text.saying(ONE_CHILD)),
         )
 
-    def what_in(self, file: str, one: FieldText) -> str | None:
+    def what_in(self, file: str, one: FieldText) -> _Held | None:
         """What of a person a field holds."""
         for what, pattern in self.patterns:
-            if pattern.search(one.text):
-                return what
+            if held := pattern.search(one.text):
+                return _Held(what, held.group())
         if one.path[:1] == ("stimulus",) or one.kind in _OPEN:
             return None
         name = titled(one.text) if self.titles else None
         if name is None and (self.names or _CAPITAL_INSIDE.search(one.text)):
             name = named_person(one.text, _common_words, self.known)
         if name:
-            return f'a person\'s name ("{name}")'
+            return _Held(f'a person\'s name ("{name}")', name)
         said = one_child(one.text) if (file, one.path) in self.children else None
-        return f'something about one child ("{said.text}")' if said else None
+        return _Held(f'something about one child ("{said.text}")', said.text) if said else None
 
 
 def _worth_trying(text: UnitText) -> Iterator[tuple[str, re.Pattern[str]]]:

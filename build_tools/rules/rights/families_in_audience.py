@@ -18,7 +18,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.rights import AUDIENCE, asks_about_licences, audience
-from build_tools.views.written.unit_text import Found, UnitText, named, unit_text
+from build_tools.views.written.unit_text import Found, UnitText, named, place_of, unit_text
 
 GRADE: Grade = "question"
 READS = "en"
@@ -63,7 +63,7 @@ def check(unit: Unit) -> Iterator[Finding]:
             )
             yield Finding(
                 found.file,
-                one.path,
+                place_of(one, said.text),
                 f'{where} others watching ("{said.text}"), and nothing with it says to ask about '
                 "licences",
                 "add to the step or the notes: ask the school first about visitors, filming and "

@@ -18,7 +18,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.rights import FILMING, filming
-from build_tools.views.written.unit_text import unit_text
+from build_tools.views.written.unit_text import place_of, unit_text
 
 GRADE: Grade = "question"
 READS = "en"
@@ -53,7 +53,7 @@ def check(unit: Unit) -> Iterator[Finding]:
             continue
         yield Finding(
             found.file,
-            found.field.path,
+            place_of(found.field, said.text),
             f'`{found.field.kind}` has pupils filmed or their pictures shared ("{said.text}"), and '
             "does not name the school's policy",
             "add: only if your school's policy allows it and families have agreed; or draw it",

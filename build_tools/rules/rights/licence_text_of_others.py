@@ -61,7 +61,7 @@ def check(unit: Unit) -> Iterator[Finding]:
             code = _CODES.search(found.group())
             yield Finding(
                 file,
-                (),
+                ("notes", notes[: found.start()].count("\n")),
                 f"the notes quote the text of `{code.group() if code else 'DA:'}`, which is all "
                 "rights reserved",
                 "keep the code and say it in your own words",

@@ -1,7 +1,8 @@
 """A lesson or a step that is named by its number is there.
 
 "In step 7" of a lesson with six steps, or "in lesson 8" of six, sends a teacher looking. The number
-was right before a step or a lesson was taken out.
+was right before a step or a lesson was taken out. So with the joins: a dance of five parts has
+four.
 
 Bad:
     a unit of 3 lessons: short_of_time: Leave the join for lesson 4.
@@ -16,6 +17,9 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.sentences.reading import read
+from build_tools.sentences.sayings import Saying
+from build_tools.views.reading.lesson_text import FieldText
 from build_tools.views.words.numbered import lessons_said, steps_said
 from build_tools.views.words.plain_words import how_many
 from build_tools.views.written.unit_text import unit_text
@@ -41,6 +45,8 @@ def check(unit: Unit) -> Iterator[Finding]:
             if not gone and file in steps and one.path[0] in _OF_THIS_LESSON:
                 gone = [f"step {n}" for n in steps_said(one.text) if n > steps[file]]
                 has = how_many(steps[file], "step")
+            if not gone and (joins := joins_said(one.text)) and joins != len(unit.dance.form) - 1:
+                yield _joins(unit, file, one, joins)
             if gone:
                 thing = "the unit" if gone[0].startswith("lesson") else "the lesson"
                 yield Finding(
@@ -51,6 +57,27 @@ def check(unit: Unit) -> Iterator[Finding]:
                 )
 
 
+_ALL_JOINS = Saying("all|every|the ?of ?the #2..12 join|joins !=of")
+"""How many joins there are in all."""
+
+
+def joins_said(text: str) -> int | None:
+    """The number of all joins that a text gives."""
+    said = _ALL_JOINS.said(text)
+    words = read(text).words
+    return next((n for at in said.words if (n := words[at].number)), None) if said else None
+
+
+def _joins(unit: Unit, file: str, one: FieldText, said: int) -> Finding:
+    there = len(unit.dance.form) - 1
+    return Finding(
+        file,
+        one.path,
+        f"`{one.kind}` names {said} joins, but {' '.join(unit.dance.form)} has {there}",
+        "write the number that it has now, or say it in words",
+    )
+
+
 def _may_name_one(text: str) -> bool:
     """Whether a text has either word at all: looking for that is soon done."""
-    return "esson" in text or "tep" in text
+    return "esson" in text or "tep" in text or "join" in text

@@ -1,8 +1,9 @@
 """What is said to be there, to compare or to have been made is made by then.
 
 The story so far tells of earlier lessons; a question that looks back asks about what that lesson
-had; `pupils_make` says what there is at the end. A name in them of something that comes later was
-right in an earlier plan.
+had; `pupils_make` says what there is at the end, and the unit's notes what each lesson makes. A
+name in them of something that comes later was right in an earlier plan, and so is a device in a
+question to pupils who learn it later.
 
 Bad:
     lesson 3 makes C: story_so_far: The class has the fold and the whirl, and the boat alone.
@@ -18,11 +19,14 @@ from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
+from build_tools.sentences.reading import read
 from build_tools.views.dance.progress import StepPlace
+from build_tools.views.reading.lesson_text import FieldText
 from build_tools.views.words.devices_said import first_taught, says
 from build_tools.views.words.numbered import lessons_said
 from build_tools.views.words.parts_said import first_made, parts_said
 from build_tools.views.written.questions import asked
+from build_tools.views.written.unit_text import place_of
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
@@ -31,6 +35,12 @@ NEEDS = ("unknown-name", "name-used-twice", "lesson-numbers-broken")
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each line that names something made only after the lesson it tells of."""
+    yield from _in_lessons(unit)
+    yield from _asked_too_soon(unit)
+    yield from _in_notes(unit)
+
+
+def _in_lessons(unit: Unit) -> Iterator[Finding]:
     for lesson in unit.lessons:
         for path, text, by in _told(lesson):
             for said, place in _named(unit, text):
@@ -42,6 +52,41 @@ def check(unit: Unit) -> Iterator[Finding]:
                     f"`{said}` is named as there by the end of lesson {by}, but it first comes in "
                     f"{place}",
                     "name what there is by then, or look at which lesson the line belongs to",
+                )
+                break
+
+
+def _asked_too_soon(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each question with a device that a later lesson teaches."""
+    taught = first_taught(unit)
+    for lesson in unit.lessons:
+        for one in asked(lesson):
+            for device, place in taught.items():
+                looks_back = one.question.looks_back_to or lessons_said(one.text)
+                if looks_back or place.lesson <= lesson.number:
+                    continue
+                if says(device, one.question.question):
+                    yield Finding(
+                        lesson.file,
+                        one.path,
+                        f"the question uses `{device}`, which pupils first learn in {place}",
+                        "say it in plain words, or ask it once it has been taught",
+                    )
+
+
+def _in_notes(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each sentence of the unit's notes that puts something too early."""
+    for sentence in read(unit.notes).sentences:
+        lessons = lessons_said(sentence)
+        if len(lessons) != 1 or not sentence.startswith("Lesson"):
+            continue
+        for said, place in _named(unit, sentence):
+            if place.lesson > lessons[0]:
+                yield Finding(
+                    unit.file,
+                    place_of(FieldText((), "notes", unit.notes), sentence),
+                    f"the notes put `{said}` in lesson {lessons[0]}, but it first comes in {place}",
+                    "name the lesson in which it is made",
                 )
                 break
 

@@ -116,6 +116,18 @@ class Found:
     field: FieldText
     said: Said
 
+    @property
+    def path(self) -> FieldPath:
+        """Where it says so: the field, or the line of the notes."""
+        return place_of(self.field, self.said.text)
+
+
+def place_of(one: FieldText, said: str) -> FieldPath:
+    """The place of a field; in the notes below the fields, the line on which `said` begins."""
+    if one.path or said not in one.text:
+        return one.path
+    return ("notes", one.text[: one.text.index(said)].count("\n"))
+
 
 class _Latest:
     """The unit read last. Two dozen rules ask for its text one after another."""

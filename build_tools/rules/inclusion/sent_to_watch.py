@@ -1,0 +1,38 @@
+"""A pupil who cannot do a move, or is one over, has another way to dance it, and is not sent to watch.
+
+Whoever sits out for a wheelchair, a plaster or for being last in the row learns that the dance is
+for the others. Nearly every move has another form: from a chair, with the head, in a three.
+
+Bad:
+    easier: Anyone who cannot spin watches that part.
+Good:
+    easier: Turn only the head for the spin.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from build_tools.model.unit import Unit
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+from build_tools.sentences.joining_in import SENT_TO_WATCH
+from build_tools.views.written.unit_text import unit_text
+
+GRADE: Grade = "question"
+READS = "en"
+SOURCE = "common practice, no source"
+_KINDS = frozenset(
+    {"say", "task", "into", "easier", "partners", "room", "things", "cue", "notes", "safety", "stuck", "classroom_first"}
+)
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each line that sends somebody to watch."""
+    for found in unit_text(unit).saying(SENT_TO_WATCH, _KINDS, meant=True):
+        yield Finding(
+            found.file,
+            found.path,
+            f'`{found.field.kind}` sends a pupil to watch ("{found.said.text}")',
+            "write another form of the move, or a part for one over: from a chair, with the arms, as a three",
+        )

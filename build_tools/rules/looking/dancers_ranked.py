@@ -1,0 +1,38 @@
+"""Nobody is ranked, marked or made to lose.
+
+The best pair learns nothing from being called the best, and the others learn not to try. What was
+seen, and what would make it clearer, helps whoever danced.
+
+Bad:
+    question: Who are the best dancers in the pair you saw?
+Good:
+    question: What could make the change easier to see?
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from build_tools.model.unit import Unit
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+from build_tools.sentences.ranking import RANKED
+from build_tools.views.written.unit_text import unit_text
+
+GRADE: Grade = "question"
+READS = "en"
+SOURCE = "Lerman and Borstel, 2003: what was seen and what it meant comes first, opinions come last"
+_KINDS = frozenset(
+    {"question", "say", "task", "into", "notes", "looking_for", "look_for", "finished", "classroom_first"}
+)
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each line that ranks dancers."""
+    for found in unit_text(unit).saying(RANKED, _KINDS, meant=True):
+        yield Finding(
+            found.file,
+            found.path,
+            f'`{found.field.kind}` ranks dancers against one another ("{found.said.text}")',
+            "ask what was seen, and what would make it clearer",
+        )

@@ -1,0 +1,128 @@
+"""Proposes places in the published units for the examples of manuals: a first draft of `places.yml`.
+
+    .venv/bin/python -m tests.manuals.find_places RULE …
+
+For each unit it tries the places where such a field stands, and prints the first at which the
+manual's `Bad:` is found and its `Good:` is not.
+"""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Iterator, Mapping
+from typing import Any
+
+from build_tools.model.unit import Unit
+from build_tools.rules.catalogue import rule_named
+from build_tools.rules.rule import Rule
+from tests.manuals.laying import UNITS, edits, fields_of, fires, is_whole, laid
+
+_STEP = (
+    "phase does minutes least grouping intensity into say task ask look_for easier harder counts "
+    "makes develops joins dances shows settles teaches can_wait"
+).split()
+_LESSON = (
+    "title focus pupils_make collect classroom_first story_so_far never_did_last look_and_talk "
+    "change if not_dancing safety words minutes"
+).split()
+_IN_LESSON = {
+    "if": "stuck finished loud silly will_not_join short_of_time sound_fails".split(),
+    "change": "room task things partners cue".split(),
+    "look_and_talk": "who at looking_for questions end_points next".split(),
+    "look_and_talk/questions/0": ["question", "looks_back_to"],
+    "look_and_talk/next": ["seen", "not_yet"],
+}
+_UNIT = {
+    "": (
+        "title summary licence language years topics subjects builds_on leads_to words ending "
+        "issued form credit"
+    ).split(),
+    "kit": ["wear", "collect", "without_props"],
+    "space": ["hall", "half_hall", "classroom"],
+    "stimulus": ["what", "show", "content_note", "items"],
+    "stimulus/items/0": ["by", "licence", "title"],
+    "dance": ["sound", "tempo", "form", "front", "phrase"],
+    "dance/sound": ["what", "follows", "kind", "lasts"],
+    "tried": ["with", "where"],
+    "curriculum/0": ["says", "stage", "nation"],
+    "skills/0": ["skill", "catch_up"],
+}
+
+
+def candidates(unit: Unit, field: str) -> Iterator[str]:
+    """Places at which a field of this name may stand, `file path`."""
+    for lesson in unit.lessons:
+        file = lesson.file.rpartition("/")[2]
+        if field in _STEP:
+            yield from (f"{file} steps/{n}/{field}" for n in range(len(lesson.steps)))
+        if field in _LESSON:
+            yield f"{file} {field}"
+        for holder, fields in _IN_LESSON.items():
+            if field in fields:
+                yield f"{file} {holder}/{field}"
+        if field == "notes":
+            yield f"{file} notes"
+    for holder, fields in _UNIT.items():
+        if field in fields:
+            yield f"unit.md {holder}/{field}".replace(" /", " ")
+    dance = unit.dance
+    if field in ("cue", "how", "counts", "as"):
+        yield from (f"unit.md transitions/{n}/{field}" for n in range(len(dance.transitions)))
+    if field == "from":
+        yield from (f"unit.md choices/{name}/from" for name in dance.choices)
+        yield from (f"unit.md motifs/{name}/from" for name in dance.motifs)
+    if field in ("actions", "idea"):
+        yield from (f"unit.md motifs/{name}/{field}" for name in dance.motifs)
+    if field in ("seconds", "ends_on", "idea", "counts", "start", "end", "danced"):
+        for letter, section in dance.sections.items():
+            yield f"unit.md sections/{letter}/{field}"
+            yield f"unit.md sections/{letter}/{section.kind}/{field}"
+
+
+def proposal(rule: Rule, slug: str) -> Mapping[str, str] | None:
+    """The first place for each field at which the two examples are told apart."""
+    bad, good = fields_of(rule, "bad"), fields_of(rule, "good")
+    unit = laid(slug, ())
+    if unit is None or not bad or not all(map(is_whole, (*bad.values(), *good.values()))):
+        return None
+    first = next(iter(bad))
+    for place in candidates(unit, first):
+        for where in _with_others(unit, place, first, {**bad, **good}):
+            if fires(rule, slug, edits(rule, "bad", where)) is not True:
+                continue
+            if fires(rule, slug, edits(rule, "good", where)) is False:
+                return where
+    return None
+
+
+def _with_others(
+    unit: Unit, place: str, first: str, fields: Mapping[str, Any]
+) -> Iterator[dict[str, str]]:
+    """The other fields beside the first, where they may stand beside it, or where they can."""
+    where = {first: place}
+    for field in fields:
+        if field == first:
+            continue
+        beside = place.rpartition("/")[0] + "/" + field
+        can = list(candidates(unit, field))
+        near = [one for one in can if one == beside]
+        same = [one for one in can if one.split(" ")[0] == place.split(" ")[0]]
+        chosen = near or same or can
+        if not chosen:
+            return
+        where[field] = chosen[0]
+    yield where
+
+
+def main(names: list[str]) -> None:
+    """Print what is proposed for each rule."""
+    for name in names:
+        rule = rule_named(name)
+        assert rule is not None, name
+        print(f"{name}:", flush=True)
+        for slug in UNITS:
+            print(f"  {slug}: {proposal(rule, slug) or 'none found'}", flush=True)
+
+
+if __name__ == "__main__":
+    main(sys.argv[1:])
