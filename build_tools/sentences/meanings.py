@@ -24,7 +24,8 @@ _BY_HEART = (
     "same ~2 every|each|time|way"
 )
 _FREELY = (
-    "make|making|made ~3 up\nas you|they ~1 go\ninvent|inventing|unplanned|spontaneous|freely|free\n"
+    "make|making|made ~3 up\nas you|they ~1 go\n"
+    "invent|inventing|unplanned|spontaneous|freely|free\n"
     "without|no|not ~2 plan|planning|planned|set|fixed|decided|rehearsed\non the spot\n"
     "there and then"
 )
@@ -35,7 +36,7 @@ _MEANS = {
     "canon": (_IN_TURN, f"{_TOGETHER}\n{_OTHER_SIDE}\n{_BACKWARDS}"),
     "unison": (_TOGETHER, f"{_IN_TURN}\n{_OTHER_SIDE}\n{_BACKWARDS}"),
     "question and answer": (
-        "then|replies|reply|answer|answers|back|turn|turns|after|other waits",
+        "then|replies|reply|answer|answers|back|turn|turns|after\nother waits",
         f"{_TOGETHER}\n{_BACKWARDS}",
     ),
     "retrograde": (_BACKWARDS, f"{_OTHER_SIDE}\n{_TOGETHER}\n{_IN_TURN}\n{_BUILDS}"),
@@ -53,4 +54,4 @@ def means_another(word: str, plain: str) -> Said | None:
     if word not in _SAYINGS:
         return None
     right, other = _SAYINGS[word]
-    return None if right.said(plain) else other.said(plain)
+    return None if right.mentioned(plain) else other.said(plain)

@@ -98,7 +98,8 @@ NEVER = Saying(
     eyes|eye ~1 shut|closed ~~8 turn|spin|run|whirl|skip|gallop|round|travel|jump|leap
     turn|spin|run|whirl|skip|gallop|travel|jump|leap|walk ~~8 eyes ~1 shut|closed
     run|leap|race|rush|dash|sprint ~~10 eyes ~1 on ~1 floor|ground|feet
-    go|jump|leap|step|run|roll|hop|fly|pass over !<no|never ~2 people|person|dancers|bodies|children|
+    go|jump|leap|step|run|roll|hop|fly|pass over !<no|never ~2 people|person|dancers|bodies|
+        children|
         pupils|anybody|anyone|everyone
     jump|leap|hop|go|step|roll over|across ~2 @other|lying
     hands and feet ~~8 fast|race|backwards|quickly|speed

@@ -108,6 +108,7 @@ def named_person(
 def _of_a_person(before: str, after: str) -> bool:
     return bool(_PERSON_BEFORE.search(before) or _PERSON_AFTER.search(after))
 
+
 PUPIL_NAMED = Saying(
     """
     aged|age #3..18

@@ -18,16 +18,19 @@ _LISTS = {
 
 TEAMS_PICKED = Saying(
     """
-    captain|leader|best ~3 pick|picks|choose|chooses|select|selects|call|calls ~2 team|teams|row|rows|
+    captain|leader|best ~3 pick|picks|choose|chooses|select|selects|call|calls ~2 team|teams|row|
+        rows|
         group|groups|side|sides|partner|partners|members|dancers|friends|people|players
     pick|choose|make|select ~2 team|teams|sides
     one at a time !from|to ~~6 chosen|picked|left|gone
     until ~2 all|everyone|everybody|nobody ~2 chosen|picked|left
-    choose|pick|find|get|work|go|join|stand|sit|be|join ~2 best|own|favourite ?own friend|friends|mate|
+    choose|pick|find|get|work|go|join|stand|sit|be|join ~2 best|own|favourite ?own friend|friends|
+        mate|
         mates
     choose|pick|find|get|go|join|stand|work ~3 with|your|a|some|own|to friend|friends|mate|mates
     friend|friends ~1 group|groups|only|first
-    whoever|anyone|whom|who|person|someone|somebody ~1 you ~1 like|likes|want|know|prefer|get ~2 best|
+    whoever|anyone|whom|who|person|someone|somebody ~1 you ~1 like|likes|want|know|prefer|
+        get ~2 best|
         most|with|on|$
     best|strongest|fastest|tallest|most ~1 first|popular
     last ~2 chosen|picked
@@ -81,7 +84,8 @@ UNSEEN = Saying(
 
 WRITING = Saying(
     """
-    write|writes|writing !<air|finger|arm|body|floor ~4 page|paragraph|paragraphs|sentence|sentences|
+    write|writes|writing !<air|finger|arm|body|floor ~4 page|paragraph|paragraphs|sentence|
+        sentences|
         essay|report|review|line|lines|notes|diary|letter|description|evaluation|list|answers|
         answer|account|summary|reasons|reason|words|story|what|how|about|three|two|down
     fill|fills|complete|completes ~2 in|out|the|a ~3 sheet|worksheet|form|table|chart|grid|booklet|

@@ -1,4 +1,4 @@
-"""Proposes places in the published units for the examples of manuals: a first draft of `places.yml`.
+"""Proposes places in the published units for the examples of manuals, for `places.yml`.
 
     .venv/bin/python -m tests.manuals.find_places RULE …
 
@@ -17,26 +17,70 @@ from build_tools.rules.catalogue import rule_named
 from build_tools.rules.rule import Rule
 from tests.manuals.laying import UNITS, edits, fields_of, fires, is_whole, laid
 
-_STEP = (
-    "phase does minutes least grouping intensity into say task ask look_for easier harder counts "
-    "makes develops joins dances shows settles teaches can_wait"
-).split()
-_LESSON = (
-    "title focus pupils_make collect classroom_first story_so_far never_did_last look_and_talk "
-    "change if not_dancing safety words minutes"
-).split()
+_STEP = [
+    "phase",
+    "does",
+    "minutes",
+    "least",
+    "grouping",
+    "intensity",
+    "into",
+    "say",
+    "task",
+    "ask",
+    "look_for",
+    "easier",
+    "harder",
+    "counts",
+    "makes",
+    "develops",
+    "joins",
+    "dances",
+    "shows",
+    "settles",
+    "teaches",
+    "can_wait",
+]
+_LESSON = [
+    "title",
+    "focus",
+    "pupils_make",
+    "collect",
+    "classroom_first",
+    "story_so_far",
+    "never_did_last",
+    "look_and_talk",
+    "change",
+    "if",
+    "not_dancing",
+    "safety",
+    "words",
+    "minutes",
+]
 _IN_LESSON = {
-    "if": "stuck finished loud silly will_not_join short_of_time sound_fails".split(),
-    "change": "room task things partners cue".split(),
-    "look_and_talk": "who at looking_for questions end_points next".split(),
+    "if": ["stuck", "finished", "loud", "silly", "will_not_join", "short_of_time", "sound_fails"],
+    "change": ["room", "task", "things", "partners", "cue"],
+    "look_and_talk": ["who", "at", "looking_for", "questions", "end_points", "next"],
     "look_and_talk/questions/0": ["question", "looks_back_to"],
     "look_and_talk/next": ["seen", "not_yet"],
 }
 _UNIT = {
-    "": (
-        "title summary licence language years topics subjects builds_on leads_to words ending "
-        "issued form credit"
-    ).split(),
+    "": [
+        "title",
+        "summary",
+        "licence",
+        "language",
+        "years",
+        "topics",
+        "subjects",
+        "builds_on",
+        "leads_to",
+        "words",
+        "ending",
+        "issued",
+        "form",
+        "credit",
+    ],
     "kit": ["wear", "collect", "without_props"],
     "space": ["hall", "half_hall", "classroom"],
     "stimulus": ["what", "show", "content_note", "items"],

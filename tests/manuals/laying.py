@@ -94,9 +94,7 @@ def edits(rule: Rule, which: str, where: Mapping[str, str]) -> Laid:
     """The manual's fields, each at its place."""
     fields = fields_of(rule, which)
     return tuple(
-        (*place.split(" ", 1), fields[field])  # type: ignore[misc]
-        for field, place in where.items()
-        if field in fields
+        (*place.split(" ", 1), fields[field]) for field, place in where.items() if field in fields
     )
 
 
@@ -114,7 +112,10 @@ def laid(slug: str, changes: Laid) -> Unit | None:
         lessons = [_changed(lesson, changes) for lesson in folder.lessons]
     except (KeyError, IndexError, TypeError):
         return None
-    problems = [*check_document(own, "unit"), *(p for d in lessons for p in check_document(d, "lesson"))]
+    problems = [
+        *check_document(own, "unit"),
+        *(p for d in lessons for p in check_document(d, "lesson")),
+    ]
     return None if problems else build_unit(slug, own, lessons, folder.media)
 
 

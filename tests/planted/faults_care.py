@@ -54,6 +54,5 @@ def half_a_page(unit: EditableUnit) -> Place | None:
 
 @fault("word-explained-as-another", "set")
 def canon_at_the_same_time(unit: EditableUnit) -> Place | None:
-    words = unit.top.setdefault("words", {})
-    words["canon"] = "the same moves, everyone at the same time"
+    unit.top["words"] = {"canon": "the same moves, everyone at the same time"}
     return unit.file, ("words", "canon")

@@ -1,4 +1,4 @@
-"""A pupil who cannot do a move, or is one over, has another way to dance it, and is not sent to watch.
+"""A pupil who cannot do a move, or is one over, dances it another way, and is not sent to watch.
 
 Whoever sits out for a wheelchair, a plaster or for being last in the row learns that the dance is
 for the others. Nearly every move has another form: from a chair, with the head, in a three.
@@ -23,7 +23,20 @@ GRADE: Grade = "question"
 READS = "en"
 SOURCE = "common practice, no source"
 _KINDS = frozenset(
-    {"say", "task", "into", "easier", "partners", "room", "things", "cue", "notes", "safety", "stuck", "classroom_first"}
+    {
+        "say",
+        "task",
+        "into",
+        "easier",
+        "partners",
+        "room",
+        "things",
+        "cue",
+        "notes",
+        "safety",
+        "stuck",
+        "classroom_first",
+    }
 )
 
 
@@ -34,5 +47,5 @@ def check(unit: Unit) -> Iterator[Finding]:
             found.file,
             found.path,
             f'`{found.field.kind}` sends a pupil to watch ("{found.said.text}")',
-            "write another form of the move, or a part for one over: from a chair, with the arms, as a three",
+            "write another form of it, or a part for one over: from a chair, or as a three",
         )

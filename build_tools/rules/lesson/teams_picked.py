@@ -1,7 +1,7 @@
 """Groups come about by where pupils stand, and not by whom they like or who is picked.
 
-Where captains pick, somebody is picked last; where friends come first, somebody is left. The nearest
-pair, a number or a card does it in seconds and leaves nobody standing.
+Where captains pick, somebody is picked last; where friends come first, somebody is left. The
+nearest pair, a number or a card does it in seconds and leaves nobody standing.
 
 Bad:
     into: Choose your best friend.
@@ -22,9 +22,7 @@ from build_tools.views.written.unit_text import unit_text
 GRADE: Grade = "question"
 READS = "en"
 SOURCE = "common practice, no source"
-_KINDS = frozenset(
-    {"into", "say", "task", "partners", "notes"}
-)
+_KINDS = frozenset({"into", "say", "task", "partners", "notes"})
 
 
 def check(unit: Unit) -> Iterator[Finding]:
@@ -33,6 +31,7 @@ def check(unit: Unit) -> Iterator[Finding]:
         yield Finding(
             found.file,
             found.path,
-            f'`{found.field.kind}` lets pupils be picked, or pick those they like ("{found.said.text}")',
+            f"`{found.field.kind}` lets pupils pick those they like, or be picked "
+            f'("{found.said.text}")',
             "say who with whom by place or number, such as: the two nearest pairs make a four",
         )

@@ -22,9 +22,7 @@ from build_tools.views.written.unit_text import unit_text
 GRADE: Grade = "question"
 READS = "en"
 SOURCE = "common practice, no source"
-_KINDS = frozenset(
-    {"into", "say", "task", "harder"}
-)
+_KINDS = frozenset({"into", "say", "task", "harder"})
 
 
 def check(unit: Unit) -> Iterator[Finding]:

@@ -44,8 +44,7 @@ def check(unit: Unit) -> Iterator[Finding]:
             yield Finding(
                 lesson.file,
                 one.path,
-                f'the question "{one.text}" is answered by '
-                f"`{', '.join(one.question.answers)}`",
+                f'the question "{one.text}" is answered by `{", ".join(one.question.answers)}`',
                 "start it with what, which or how, and write answers that name what was seen",
             )
         if plain or not questions or not all(is_closed(one.text) for one in questions):

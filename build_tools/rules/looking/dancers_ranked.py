@@ -23,7 +23,17 @@ GRADE: Grade = "question"
 READS = "en"
 SOURCE = "Lerman and Borstel, 2003: what was seen and what it meant comes first, opinions come last"
 _KINDS = frozenset(
-    {"question", "say", "task", "into", "notes", "looking_for", "look_for", "finished", "classroom_first"}
+    {
+        "question",
+        "say",
+        "task",
+        "into",
+        "notes",
+        "looking_for",
+        "look_for",
+        "finished",
+        "classroom_first",
+    }
 )
 
 

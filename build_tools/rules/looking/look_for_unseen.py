@@ -22,9 +22,7 @@ from build_tools.views.written.unit_text import unit_text
 GRADE: Grade = "question"
 READS = "en"
 SOURCE = "common practice, no source"
-_KINDS = frozenset(
-    {"looking_for", "look_for"}
-)
+_KINDS = frozenset({"looking_for", "look_for"})
 
 
 def check(unit: Unit) -> Iterator[Finding]:
@@ -33,6 +31,6 @@ def check(unit: Unit) -> Iterator[Finding]:
         yield Finding(
             found.file,
             found.path,
-            f'`{found.field.kind}` looks for what nobody can see and point to ("{found.said.text}")',
+            f'`{found.field.kind}` has what nobody can see and point to ("{found.said.text}")',
             "name one thing that can be seen, such as: starts on count 1, or all still at the end",
         )

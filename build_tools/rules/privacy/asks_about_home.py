@@ -23,7 +23,17 @@ GRADE: Grade = "question"
 READS = "en"
 SOURCE = "UK General Data Protection Regulation, article 5(1)(c): data minimisation"
 _KINDS = frozenset(
-    {"classroom_first", "say", "task", "question", "notes", "content_note", "show", "look_for", "into"}
+    {
+        "classroom_first",
+        "say",
+        "task",
+        "question",
+        "notes",
+        "content_note",
+        "show",
+        "look_for",
+        "into",
+    }
 )
 
 

@@ -84,7 +84,7 @@ def _credits(unit: Unit) -> Iterator[Finding]:
             yield Finding(
                 unit.file,
                 path,
-                f'`{path[-1]}` holds what looks like a pupil, by age, class or school '
+                f"`{path[-1]}` holds what looks like a pupil, by age, class or school "
                 f'("{said.text}")',
                 "name the class's year or the school's own wish: pupils of a Year 4 class",
             )

@@ -28,8 +28,8 @@ SOURCE = (
     " and supporting only with safe technique; the rest: common practice, no source"
 )
 _IN_UNIT = frozenset(
-    {"idea", "rules", "start", "how", "does", "if_not", "as", "option", "place", "skill", "catch_up"}
-    | {"wear", "notes"}
+    {"idea", "rules", "start", "how", "does", "if_not", "as", "option", "place"}
+    | {"skill", "catch_up", "wear", "notes"}
 )
 _IN_LESSON = DOING | {"easier", "safety", "notes", "classroom_first", "will_not_join", "finished"}
 _KINDS = _IN_UNIT | _IN_LESSON

@@ -25,6 +25,7 @@ from build_tools.views.words.plain_words import how_many
 from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 NEEDS = ("lesson-numbers-broken",)
 

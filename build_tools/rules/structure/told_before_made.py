@@ -29,6 +29,7 @@ from build_tools.views.written.questions import asked
 from build_tools.views.written.unit_text import place_of
 
 GRADE: Grade = "question"
+READS = "en"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "name-used-twice", "lesson-numbers-broken")
 

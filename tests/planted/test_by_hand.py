@@ -1,0 +1,41 @@
+"""Of the faults that advisers planted by reading alone, as many are told at their line as before.
+
+Two people wrote a set each. The shares are those reached; a rule may add to them, and none may
+take from them. Every third fault is planted in the usual run, and all in the long one.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from pathlib import Path
+
+import pytest
+
+from tests.planted.planted_by_hand import Answer, answers, rate, read_faults
+
+SETS = Path(__file__).parent / "by_hand"
+REACHED = {"set_a": (0.96, 0.67), "set_b": (0.66, 0.62)}
+"""By set, the least share told at the line of faults in fields, and of those with text."""
+OF_A_THIRD = {"set_a": (0.94, 0.66), "set_b": (0.76, 0.51)}
+"""The same of every third fault."""
+
+
+def told(name: str, every: int) -> Sequence[Answer]:
+    return answers(read_faults(SETS / f"{name}.json")[::every])
+
+
+@pytest.mark.parametrize("name", sorted(REACHED))
+def test_a_third_is_told_at_the_line(name: str) -> None:
+    given = told(name, 3)
+    fields, with_text = OF_A_THIRD[name]
+    assert rate(given, "fields") >= fields
+    assert rate(given, "both", "text") >= with_text
+
+
+@pytest.mark.thorough
+@pytest.mark.parametrize("name", sorted(REACHED))
+def test_as_many_as_before_are_told_at_the_line(name: str) -> None:
+    given = told(name, 1)
+    fields, with_text = REACHED[name]
+    assert rate(given, "fields") >= fields
+    assert rate(given, "both", "text") >= with_text
