@@ -15,7 +15,7 @@ from typing import Any
 from build_tools.model.unit import Unit
 from build_tools.rules.catalogue import rule_named
 from build_tools.rules.rule import Rule
-from tests.manuals.laying import UNITS, edits, fields_of, fires, is_whole, laid
+from tests.manuals.laying import UNITS, edits, fields_of, fires, is_whole, laid, lessons_of
 
 _STEP = [
     "phase",
@@ -95,6 +95,9 @@ _UNIT = {
 
 def candidates(unit: Unit, field: str) -> Iterator[str]:
     """Places at which a field of this name may stand, `file path`."""
+    field = field.removesuffix(" 2")
+    if field == "whole":
+        yield from _maps(unit)
     for lesson in unit.lessons:
         file = lesson.file.rpartition("/")[2]
         if field in _STEP:
@@ -123,6 +126,19 @@ def candidates(unit: Unit, field: str) -> Iterator[str]:
             yield f"unit.md sections/{letter}/{section.kind}/{field}"
 
 
+def _maps(unit: Unit) -> Iterator[str]:
+    """Places of maps that manuals write without a name: transitions, passages and moves."""
+    dance = unit.dance
+    yield from (f"unit.md transitions/{n}" for n in range(len(dance.transitions)))
+    for letter, section in dance.sections.items():
+        yield from (f"unit.md sections/{letter}/danced/{n}" for n in range(len(section.danced)))
+    for name, motif in dance.motifs.items():
+        yield from (f"unit.md motifs/{name}/actions/{n}" for n in range(len(motif.actions)))
+    yield "unit.md curriculum/0"
+    for lesson in unit.lessons:
+        yield f"{lesson.file.rpartition('/')[2]} look_and_talk/questions/0"
+
+
 def proposal(rule: Rule, slug: str) -> Mapping[str, str] | None:
     """The first place for each field at which the two examples are told apart."""
     bad, good = fields_of(rule, "bad"), fields_of(rule, "good")
@@ -130,8 +146,9 @@ def proposal(rule: Rule, slug: str) -> Mapping[str, str] | None:
     if unit is None or not bad or not all(map(is_whole, (*bad.values(), *good.values()))):
         return None
     first = next(iter(bad))
-    for place in candidates(unit, first):
-        for where in _with_others(unit, place, first, {**bad, **good}):
+    lessons = {**lessons_of(rule, "bad"), **lessons_of(rule, "good")}
+    for place in _in_lesson(candidates(unit, first), lessons.get(first)):
+        for where in _with_others(unit, place, first, {**bad, **good}, lessons):
             if fires(rule, slug, edits(rule, "bad", where)) is not True:
                 continue
             if fires(rule, slug, edits(rule, "good", where)) is False:
@@ -139,8 +156,15 @@ def proposal(rule: Rule, slug: str) -> Mapping[str, str] | None:
     return None
 
 
+def _in_lesson(places: Iterator[str], number: int | None) -> Iterator[str]:
+    """Those of the places that are in the lesson, if one is named."""
+    for place in places:
+        if number is None or place.startswith((f"lesson-{number}.md", "unit.md")):
+            yield place
+
+
 def _with_others(
-    unit: Unit, place: str, first: str, fields: Mapping[str, Any]
+    unit: Unit, place: str, first: str, fields: Mapping[str, Any], lessons: Mapping[str, int]
 ) -> Iterator[dict[str, str]]:
     """The other fields beside the first, where they may stand beside it, or where they can."""
     where = {first: place}
@@ -148,7 +172,9 @@ def _with_others(
         if field == first:
             continue
         beside = place.rpartition("/")[0] + "/" + field
-        can = list(candidates(unit, field))
+        can = list(_in_lesson(candidates(unit, field), lessons.get(field)))
+        if field in ("safety", "collect") and isinstance(fields[field], str):
+            can = [f"{one}/0" for one in can]
         near = [one for one in can if one == beside]
         same = [one for one in can if one.split(" ")[0] == place.split(" ")[0]]
         chosen = near or same or can

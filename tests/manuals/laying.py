@@ -35,24 +35,61 @@ Laid = tuple[tuple[str, str, Any], ...]
 """Edits: the file, the place in it, and what is put there."""
 
 _BLOCKS = re.compile(r"\nBad:\n(?P<bad>.*?)\nGood:\n(?P<good>.*?)\s*$", re.DOTALL)
-_FIELD = re.compile(r"(?:(?<=^)|(?<=[\s{]))(?P<field>[a-z_]+):(?=\s)", re.MULTILINE)
-_JOINT = re.compile(r"[\s,;.]*(?:\band\b)?(?:\s*\bin (?:a step|the notes|`\w+`))?[\s,;]*$")
+_FIELD = re.compile(r"(?:(?<=^)|(?<=[\s{]))`?(?P<field>[a-z_]+)`?:(?=\s)", re.MULTILINE)
+_JOINT = re.compile(r"[\s,;.]*(?:\band\b)?,?(?:\s*\bin(?: a step| the)?)?[\s,;]*$")
+_LESSON = re.compile(r"[\s.;,]*\b[Ll]esson (\d)(?: of \d)?[,:]?\s*$")
+_WHOLE = "whole"
+"""The field under which a manual's map without a name stands: {from: A, to: B, as: cut}."""
 
 
 def fields_of(rule: Rule, which: str) -> dict[str, Any]:
-    """What one block of the manual, bad or good, writes for each field that it names."""
+    """What one block of the manual, bad or good, writes for each field that it names.
+
+    A field named a second time is `say 2`.
+    """
     found = _BLOCKS.search(rule.manual)
     assert found is not None, rule.name
     block = textwrap.dedent(found[which]).strip()
+    if block.startswith("{"):
+        return {_WHOLE: _read(block)}
     whole = _read(block)
-    return whole if isinstance(whole, dict) else dict(_fields(block))
+    if isinstance(whole, dict) and all(map(_NAME.fullmatch, whole)):
+        return whole
+    fields: dict[str, Any] = {}
+    for name, value in _fields(block):
+        fields[f"{name} 2" if name in fields else name] = value
+    return fields
+
+
+def lessons_of(rule: Rule, which: str) -> dict[str, int]:
+    """The lesson in which a block of the manual has a field, where it says so."""
+    found = _BLOCKS.search(rule.manual)
+    assert found is not None, rule.name
+    block = textwrap.dedent(found[which]).strip()
+    numbers: dict[str, int] = {}
+    for name in _named(block):
+        field = f"{name['field']} 2" if name["field"] in numbers else name["field"]
+        if lesson := _LESSON.search(block[: name.start()]):
+            numbers[field] = int(lesson[1])
+    return numbers
+
+
+_NAME = re.compile("[a-z_]+")
+
+
+def _named(block: str) -> Iterator[re.Match[str]]:
+    """The fields named in a block, but not those inside a map or a list."""
+    for name in _FIELD.finditer(block):
+        before = block[: name.start()]
+        if all(before.count(left) == before.count(right) for left, right in ("{}", "[]")):
+            yield name
 
 
 def _fields(block: str) -> Iterator[tuple[str, Any]]:
-    names = list(_FIELD.finditer(block))
+    names = list(_named(block))
     for number, name in enumerate(names):
         end = names[number + 1].start() if number + 1 < len(names) else len(block)
-        text = block[name.end() : end].strip()
+        text = _LESSON.sub("", block[name.end() : end].strip())
         value = _read(text)
         if isinstance(value, str) and number + 1 < len(names):
             stop = "." if text.endswith(".") else ""
@@ -79,7 +116,9 @@ def _plain(value: Any) -> Any:
 
 
 def is_whole(value: Any) -> bool:
-    """Whether nothing of a value is left out."""
+    """Whether nothing of a value is left out that the unit could not fill in."""
+    if isinstance(value, dict):
+        return all(held == OPEN or is_whole(held) for key, held in value.items() if key != OPEN)
     return OPEN not in yaml.safe_dump(value, allow_unicode=True)
 
 
@@ -91,11 +130,17 @@ def places() -> Mapping[str, Mapping[str, Any]]:
 
 
 def edits(rule: Rule, which: str, where: Mapping[str, str]) -> Laid:
-    """The manual's fields, each at its place."""
+    """The manual's fields, each at its place; one that this example lacks is taken out there."""
     fields = fields_of(rule, which)
-    return tuple(
-        (*place.split(" ", 1), fields[field]) for field, place in where.items() if field in fields
-    )
+    return tuple((*_parted(place), fields.get(field, TAKEN_OUT)) for field, place in where.items())
+
+
+def _parted(place: str) -> tuple[str, str]:
+    file, _, path = place.partition(" ")
+    return file, path
+
+
+TAKEN_OUT = object()
 
 
 @cache
@@ -126,14 +171,27 @@ def _changed(document: Document, changes: Laid) -> Document:
     data, body = deepcopy(document.data), document.body
     for _, place, value in own:
         if place == "notes":
-            body = f"{value}\n"
+            body = "" if value is TAKEN_OUT else f"{value}\n"
             continue
         *holders, last = (int(part) if part.isdecimal() else part for part in place.split("/"))
         holder = data
         for part in holders:
             holder = holder.setdefault(part, {}) if isinstance(holder, dict) else holder[part]
-        holder[last] = deepcopy(value)
+        if value is not TAKEN_OUT:
+            holder[last] = _filled(value, holder, last)
+        elif isinstance(holder, dict):
+            holder.pop(last, None)
     return replace(document, data=data, body=body)
+
+
+def _filled(value: Any, holder: Any, last: str | int) -> Any:
+    """A value; what a manual leaves open in a map, or does not name, is what stands there."""
+    if not isinstance(value, dict):
+        return deepcopy(value)
+    there = isinstance(last, int) or last in holder
+    kept = holder[last] if there and isinstance(holder[last], dict) else {}
+    own = {key: held for key, held in value.items() if OPEN not in (key, held)}
+    return {**kept, **own} if OPEN in value or OPEN in value.values() or len(own) == 1 else own
 
 
 def found(rule: Rule, unit: Unit) -> frozenset[tuple[str, str]]:
