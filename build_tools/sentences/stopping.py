@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-from build_tools.sentences.reading import read
+from build_tools.sentences.reading import plain_words, read
 from build_tools.sentences.sayings import Said, Saying
 
 SOUNDS_OF_DANCES = {
@@ -148,6 +148,12 @@ def _played(sounds: frozenset[str]) -> str:
 
 _SHORT = 2
 """Words of a sentence that only answers the one before: Statues!"""
+
+
+def may_be_signal(sounds: frozenset[str], text: str) -> bool:
+    """Whether a text has words for a sound and words for stopping: it is read only then."""
+    words = plain_words(text)
+    return _own_and_other(sounds)[0].may_be_in(words) and STOPS.may_be_in(words)
 
 
 def signal_of(sounds: frozenset[str], text: str) -> Said | None:

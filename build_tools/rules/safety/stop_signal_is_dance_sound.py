@@ -13,12 +13,13 @@ Good:
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import islice
 
 from build_tools.model.dance import Dance
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.stopping import STOPS, signal_of, sounds_in
+from build_tools.sentences.stopping import may_be_signal, signal_of, sounds_in
 from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
@@ -32,18 +33,14 @@ def check(unit: Unit) -> Iterator[Finding]:
     sounds = frozenset().union(*(sounds_in(what) for what in _heard(unit.dance)))
     if not sounds:
         return
-    done: set[int] = set()
-    for found in unit_text(unit).saying(STOPS, _KINDS, meant=False):
-        if not found.document or found.document in done:
-            continue
-        said = signal_of(sounds, found.field.text)
-        if said:
-            done.add(found.document)
+    for file, fields in unit_text(unit).documents[1:]:
+        asked = (one for one in fields if one.kind in _KINDS and may_be_signal(sounds, one.text))
+        told = ((one, said) for one in asked if (said := signal_of(sounds, one.text)))
+        for one, said in islice(told, 1):
             yield Finding(
-                found.file,
-                found.field.path,
-                f'`{found.field.kind}` stops the class by "{said.text}", and the dance is danced '
-                "to it",
+                file,
+                one.path,
+                f'`{one.kind}` stops the class by "{said.text}", and the dance is danced to it',
                 "choose a signal that can be told apart, such as a raised hand, a word or a bell",
             )
 

@@ -12,13 +12,13 @@ Good:
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.reading import read
-from build_tools.sentences.sayings import Saying
+from build_tools.sentences.numbers import number_of
 from build_tools.views.reading.lesson_text import FieldText
 from build_tools.views.words.numbered import lessons_said, steps_said
 from build_tools.views.words.plain_words import how_many
@@ -58,15 +58,14 @@ def check(unit: Unit) -> Iterator[Finding]:
                 )
 
 
-_ALL_JOINS = Saying("all|every|the ?of ?the #2..12 join|joins !=of")
+_ALL_JOINS = re.compile(r"\b(?:all|every|the) (?:of the )?(\w+) joins\b", re.IGNORECASE)
 """How many joins there are in all."""
 
 
 def joins_said(text: str) -> int | None:
     """The number of all joins that a text gives."""
-    said = _ALL_JOINS.said(text)
-    words = read(text).words
-    return next((n for at in said.words if (n := words[at].number)), None) if said else None
+    said = _ALL_JOINS.search(text) if "joins" in text else None
+    return number_of(said.group(1).lower()) if said else None
 
 
 def _joins(unit: Unit, file: str, one: FieldText, said: int) -> Finding:
