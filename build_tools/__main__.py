@@ -23,6 +23,7 @@ if not __package__:
 
 from build_tools.lifeline.in_order import end_in_order
 from build_tools.lifeline.programs import run
+from build_tools.lifeline.system_packages import allowed, can_install, steps, to_type
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -105,22 +106,17 @@ def can_make_venvs() -> bool:
     return all(importlib.util.find_spec(name) for name in ("venv", "ensurepip"))
 
 
-def is_root_on_debian() -> bool:
-    """Whether this process may install Debian packages."""
-    root = hasattr(os, "geteuid") and os.geteuid() == 0
-    return root and Path("/etc/debian_version").exists() and shutil.which("apt-get") is not None
-
-
 def make_sure_of_venv_module() -> None:
-    """Install Debian's `python3-venv` where it is missing and can be; else say what to install."""
+    """Install Debian's `python3-venv` where it is missing and may be; else say what to install."""
     if can_make_venvs():
         return
-    if is_root_on_debian():
-        say("installing python3-venv …")
-        failure = "could not install python3-venv: run `apt-get install python3-venv`, then again"
-        run_step(["apt-get", "-qq", "update"], failure)
-        install = ["apt-get", "-qq", "install", "--yes", "--no-install-recommends"]
-        run_step(["env", "DEBIAN_FRONTEND=noninteractive", *install, "python3-venv"], failure)
+    package = "python3-venv"
+    if can_install():
+        by_hand = f"run `{to_type(package)}`, then this again"
+        if not allowed(package, "making the project's own Python", say):
+            raise SetUpError(f"nothing was installed; {by_hand}")
+        for step in steps(package):
+            run_step(step, f"could not install {package}: {by_hand}")
     if not can_make_venvs():
         raise SetUpError(
             "this Python cannot make virtual environments: install its venv and ensurepip "

@@ -46,7 +46,8 @@ def pytest_configure(config: pytest.Config) -> None:
     let_programs_hear()
     if not hasattr(config, "workerinput"):
         # So that plain `pytest` finds the same programs; the workers inherit what is set here.
-        os.environ.update(tools().environment())
+        # What pytest reads of a terminal is none, so whoever sits there could not be asked.
+        os.environ.update(tools(may_install=False).environment())
         # What tests start is run by this very Python, not set up first and run by another.
         os.environ[INSIDE] = "1"
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import hashlib
 import os
-import shutil
 import subprocess
 import sys
 from dataclasses import dataclass
@@ -22,9 +21,13 @@ from build_tools.building.browsers import (
     installed_browsers,
 )
 from build_tools.disk.places import PROJECT
-from build_tools.lifeline import programs
+from build_tools.lifeline import programs, system_packages
 
 STAMP = "bank-stamp.txt"
+
+
+class RefusedError(ToolMissingError):
+    """Whoever sits here did not want it installed, and is not asked for something like it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,15 +53,18 @@ class Tools:
         }
 
 
-def tools(root: Path = PROJECT) -> Tools:
-    """Make sure that every program is there; raise `ToolMissingError` naming the fix otherwise."""
+def tools(root: Path = PROJECT, *, may_install: bool = True) -> Tools:
+    """Make sure that every program is there; raise `ToolMissingError` naming the fix otherwise.
+
+    Without `may_install` no browser is installed, as where nobody could be asked who is there.
+    """
     make_sure_of_node_modules(root)
     return Tools(
         node=node(),
         java=java(),
         vnu_jar=vnu_jar(root),
-        chromium=chromium(),
-        firefox=browser(FIREFOX),
+        chromium=chromium(may_install),
+        firefox=browser(FIREFOX, may_install),
     )
 
 
@@ -119,19 +125,21 @@ def make_sure_of_node_modules(root: Path = PROJECT) -> None:
     stamp.write_text(digest, encoding="utf-8")
 
 
-def chromium() -> Path:
+def chromium(may_install: bool) -> Path:
     """Chromium to drive: its headless shell where there is one to be had, else the whole of it."""
     try:
-        return browser(CHROMIUM_SHELL)
+        return browser(CHROMIUM_SHELL, may_install and not any(installed_browsers(CHROMIUM)))
+    except RefusedError:
+        raise
     except ToolMissingError:
-        return browser(CHROMIUM)
+        return browser(CHROMIUM, may_install)
 
 
-def browser(kind: Kind) -> Path:
-    """A browser of one kind to drive; on Debian as root it is installed where there is none."""
+def browser(kind: Kind, may_install: bool) -> Path:
+    """A browser of one kind to drive; as root on Debian it may be installed where there is none."""
     found = next(installed_browsers(kind), None)
-    if found is None and is_root_on_debian():
-        install(kind.package)
+    if found is None and may_install and system_packages.can_install():
+        install(kind)
         found = next(installed_browsers(kind), None)
     if found is None:
         raise ToolMissingError(
@@ -141,20 +149,18 @@ def browser(kind: Kind) -> Path:
     return found
 
 
-def is_root_on_debian() -> bool:
-    """Whether this process may install Debian packages."""
-    root = hasattr(os, "geteuid") and os.geteuid() == 0
-    return root and Path("/etc/debian_version").exists() and shutil.which("apt-get") is not None
-
-
-def install(package: str) -> None:
-    """Install a package of Debian's own."""
-    print(f"installing {package} …", file=sys.stderr, flush=True)
-    install = ["apt-get", "-qq", "install", "--yes", "--no-install-recommends", package]
-    environment = os.environ | {"DEBIAN_FRONTEND": "noninteractive"}
-    for command in (["apt-get", "-qq", "update"], install):
-        code = programs.run(
-            command, env=environment, stdin=subprocess.DEVNULL, stdout=subprocess.DEVNULL
-        ).returncode
+def install(kind: Kind) -> None:
+    """Install a browser as a package of Debian's own, if whoever sits here lets us."""
+    by_hand = f"run `{system_packages.to_type(kind.package)}`, then this again"
+    if not system_packages.allowed(kind.package, f"looking at pages in {kind.to_get}", _say):
+        raise RefusedError(
+            f"nothing was installed; {by_hand}, or name a browser in {kind.variable}"
+        )
+    for step in system_packages.steps(kind.package):
+        code = programs.run(step, stdin=subprocess.DEVNULL, stdout=subprocess.DEVNULL).returncode
         if code != 0:
-            raise ToolMissingError(f"`{' '.join(command)}` failed: see its words above")
+            raise ToolMissingError(f"could not install {kind.package}: {by_hand}")
+
+
+def _say(text: str) -> None:
+    print(text, file=sys.stderr, flush=True)

@@ -18,7 +18,7 @@ from build_tools.building.browsers import (
     usual_places,
 )
 from build_tools.disk.places import PROJECT
-from build_tools.lifeline import programs
+from build_tools.lifeline import programs, system_packages
 from build_tools.project import test as test_command
 from build_tools.project import tools_for_tests
 
@@ -43,9 +43,39 @@ def test_the_locks_java_runs_the_html_checker(tmp_path: Path) -> None:
 @pytest.mark.parametrize("kind", [CHROMIUM, FIREFOX])
 def test_no_browser_at_all_fails_with_the_fix(kind: Kind, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(tools_for_tests, "installed_browsers", lambda _: iter(()))
-    monkeypatch.setattr(tools_for_tests, "is_root_on_debian", lambda: False)
-    with pytest.raises(ToolMissingError, match=f"apt-get install {kind.package}"):
-        tools_for_tests.browser(kind)
+    monkeypatch.setattr(system_packages, "can_install", lambda: False)
+    for may_install in (True, False):
+        with pytest.raises(ToolMissingError, match=f"apt-get install {kind.package}"):
+            tools_for_tests.browser(kind, may_install)
+
+
+@pytest.mark.parametrize("kind", [CHROMIUM, FIREFOX])
+@pytest.mark.parametrize("yes", [True, False])
+def test_a_browser_is_installed_only_where_that_is_allowed(
+    kind: Kind, yes: bool, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    there: list[Path] = []
+    did: list[list[str]] = []
+
+    def run(command: list[str], **_: object) -> subprocess.CompletedProcess[str]:
+        did.append(command)
+        there.append(tmp_path)
+        return subprocess.CompletedProcess(command, 0)
+
+    monkeypatch.setattr(tools_for_tests, "installed_browsers", lambda _: iter(there))
+    monkeypatch.setattr(system_packages, "can_install", lambda: True)
+    monkeypatch.setattr(system_packages, "allowed", lambda *_: yes)
+    monkeypatch.setattr(programs, "run", run)
+    with pytest.raises(ToolMissingError):
+        tools_for_tests.browser(kind, may_install=False)
+    if yes:
+        assert tools_for_tests.browser(kind, may_install=True) == tmp_path
+        assert [line[-1] for line in did] == ["update", kind.package]
+    else:
+        by_hand = f"run `apt-get install --no-install-recommends {kind.package}`"
+        with pytest.raises(ToolMissingError, match=f"nothing was installed; {by_hand}"):
+            tools_for_tests.browser(kind, may_install=True)
+        assert did == []
 
 
 @pytest.mark.parametrize("kind", [CHROMIUM, FIREFOX])
@@ -54,7 +84,7 @@ def test_a_browser_named_wrongly_fails_with_the_fix(
 ) -> None:
     monkeypatch.setenv(kind.variable, str(tmp_path / "none"))
     with pytest.raises(ToolMissingError, match=f"{kind.variable} names .* no file: correct it"):
-        tools_for_tests.browser(kind)
+        tools_for_tests.browser(kind, may_install=True)
 
 
 @pytest.mark.parametrize(
@@ -72,17 +102,34 @@ def test_the_headless_shell_is_driven_before_the_whole_of_chromium(
         return iter([Path(kind.package)] if kind in there else [])
 
     monkeypatch.setattr(tools_for_tests, "installed_browsers", installed)
-    monkeypatch.setattr(tools_for_tests, "is_root_on_debian", lambda: False)
-    assert tools_for_tests.chromium() == Path(driven.package)
+    monkeypatch.setattr(system_packages, "can_install", lambda: False)
+    assert tools_for_tests.chromium(may_install=True) == Path(driven.package)
 
 
 def test_where_there_is_neither_the_whole_of_chromium_is_asked_for(
     monkeypatch: pytest.MonkeyPatch,
 ) -> None:
     monkeypatch.setattr(tools_for_tests, "installed_browsers", lambda _: iter(()))
-    monkeypatch.setattr(tools_for_tests, "is_root_on_debian", lambda: False)
+    monkeypatch.setattr(system_packages, "can_install", lambda: False)
     with pytest.raises(ToolMissingError, match="apt-get install chromium`"):
-        tools_for_tests.chromium()
+        tools_for_tests.chromium(may_install=True)
+
+
+def test_who_refuses_one_browser_is_not_asked_for_one_like_it(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    asked: list[str] = []
+
+    def refuses(package: str, *_: object) -> bool:
+        asked.append(package)
+        return False
+
+    monkeypatch.setattr(tools_for_tests, "installed_browsers", lambda _: iter(()))
+    monkeypatch.setattr(system_packages, "can_install", lambda: True)
+    monkeypatch.setattr(system_packages, "allowed", refuses)
+    with pytest.raises(ToolMissingError, match="nothing was installed"):
+        tools_for_tests.chromium(may_install=True)
+    assert asked == [CHROMIUM_SHELL.package]
 
 
 def test_browsers_are_looked_for_where_each_system_keeps_them() -> None:

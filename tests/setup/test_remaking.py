@@ -150,7 +150,8 @@ def test_two_set_ups_at_once_make_it_once(
 def test_root_on_debian_installs_what_makes_environments(
     system: FakeSystem, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr(starter, "is_root_on_debian", lambda: True)
+    monkeypatch.setattr(starter, "can_install", lambda: True)
+    monkeypatch.setattr(starter, "allowed", lambda *_: True)
     monkeypatch.setattr(starter, "can_make_venvs", lambda: system.did("python3-venv") > 0)
     starter.make_sure_of_venv_module()
     assert [line[-1] for line in system.lines] == ["update", "python3-venv"]
@@ -160,7 +161,7 @@ def test_elsewhere_one_line_says_what_to_install(
     system: FakeSystem, monkeypatch: pytest.MonkeyPatch, capfd: pytest.CaptureFixture[str]
 ) -> None:
     monkeypatch.setattr(starter, "ROOT", system.root)
-    monkeypatch.setattr(starter, "is_root_on_debian", lambda: False)
+    monkeypatch.setattr(starter, "can_install", lambda: False)
     monkeypatch.setattr(starter, "can_make_venvs", lambda: False)
     assert starter.main(["check"]) == 1
     said = capfd.readouterr()
