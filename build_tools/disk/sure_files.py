@@ -34,6 +34,19 @@ def write_down(path: Path, data: bytes) -> None:
         file.write(data)
 
 
+def make_folder(path: Path) -> None:
+    """Make a folder, unless it is there, whose name the disk has when this comes back."""
+    if not path.is_dir():
+        path.mkdir(exist_ok=True)
+        settle(path.parent)
+
+
+def settle_all(folder: Path) -> None:
+    """Wait until the disk has the names in a folder and in every folder below it."""
+    for path in (*(path for path in folder.rglob("*") if path.is_dir()), folder):
+        settle(path)
+
+
 def settle(path: Path) -> None:
     """Wait until the disk has a file's bytes, or the names in a folder."""
     if os.name == "nt" and path.is_dir():

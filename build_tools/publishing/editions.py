@@ -7,7 +7,14 @@ import shutil
 from collections.abc import Mapping
 from pathlib import Path
 
-from build_tools.disk.sure_files import PART, patiently, settle, write_down
+from build_tools.disk.sure_files import (
+    PART,
+    make_folder,
+    patiently,
+    settle,
+    settle_all,
+    write_down,
+)
 from build_tools.publishing.digests import MANIFEST, faults, files_in, written
 from build_tools.publishing.held import HeldFolder, is_link
 from build_tools.publishing.trouble import CannotPublishError
@@ -58,7 +65,7 @@ def copy_in(site: Path, target: HeldFolder, name: str, digests: Mapping[str, str
     """
     part = target.inside(f"{EDITIONS}/{name}{PART}")
     try:
-        (target.path / EDITIONS).mkdir(exist_ok=True)
+        make_folder(target.path / EDITIONS)
         part.mkdir()
         for path, source in files_in(site).items():
             target.sure()
@@ -69,6 +76,7 @@ def copy_in(site: Path, target: HeldFolder, name: str, digests: Mapping[str, str
         # Waiting once all is written costs far less than waiting for each file.
         for path in (*digests, MANIFEST):
             settle(part / path)
+        settle_all(part)
         if wrong := faults(part):
             raise CannotPublishError(
                 f"{target.path}: the copy differs from what was built ({wrong[0]}); readers still "

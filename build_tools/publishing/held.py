@@ -10,7 +10,7 @@ import stat
 from dataclasses import dataclass
 from pathlib import Path
 
-from build_tools.disk.sure_files import write_whole
+from build_tools.disk.sure_files import make_folder, write_whole
 from build_tools.publishing.trouble import CannotPublishError
 
 
@@ -51,7 +51,7 @@ class HeldFolder:
         self.sure()
         path = self.inside(name)
         for folder in reversed(path.relative_to(self.path).parents[:-1]):
-            (self.path / folder).mkdir(exist_ok=True)
+            make_folder(self.path / folder)
         write_whole(path, data)
         self.sure()
 

@@ -132,9 +132,10 @@ def _refuse_outside(content: Path) -> None:
 def _move(source: Path, goal: Path) -> None:
     """Rename a folder once: a run after a killed one finds the goal there."""
     if source.is_dir() and not source.is_symlink() and not goal.exists():
-        goal.parent.mkdir(exist_ok=True)
+        sure_files.make_folder(goal.parent)
         sure_files.patiently(lambda: source.rename(goal))
         sure_files.settle(goal.parent)
+        sure_files.settle(source.parent)
 
 
 def _stage(folder: Path, files: Mapping[str, bytes]) -> None:
@@ -145,5 +146,6 @@ def _stage(folder: Path, files: Mapping[str, bytes]) -> None:
         path.parent.mkdir(exist_ok=True)
         sure_files.write_down(path, data)
         sure_files.settle(path)
-    for inside in (folder, folder.parent):
-        sure_files.settle(inside)
+    sure_files.settle_all(folder.parent)
+    # else the room, and with it the journal, could be gone after a power cut, and the moves not
+    sure_files.settle(folder.parents[1])
