@@ -17,6 +17,7 @@ SUMS = tuple(
         "showing",
         "floor-space",
         "step-facts",
+        "school-year",
         "settings",
     )
 )
@@ -24,6 +25,7 @@ SUMS = tuple(
 _FIT = tuple(
     f"lesson/fit/{name}.js" for name in ("read", "parts", "results", "on-page", "share", "form")
 )
+_KEEPING = ("pieces/seen.js", "pieces/kept.js")
 _HALL = tuple(f"hall/{name}.js" for name in ("plan", "button", "keys", "awake", "clock"))
 _PLAYING = tuple(
     f"playing/{name}.js" for name in ("beats", "sounds", "shown-count", "device", "player")
@@ -37,13 +39,13 @@ PAGE_SCRIPTS = {
         *SUMS,
         "lesson/whole.js",
         "lesson/unfold.js",
-        "pieces/seen.js",
+        *_KEEPING,
         "hall/plan.js",
         *_FIT,
         "pieces/print.js",
     ),
-    "card.js": (*SUMS, *_HALL, "card/card-state.js", "pieces/seen.js", "card/card.js"),
-    "wall.js": (*SUMS, *_PLAYING, *_HALL, "wall/wall-count.js", "wall/wall.js"),
+    "card.js": (*SUMS, *_HALL, "card/card-state.js", *_KEEPING, "card/card.js"),
+    "wall.js": (*SUMS, *_PLAYING, *_HALL, "wall/wall-count.js", "wall/wall.js", "pieces/kept.js"),
     "counts.js": (*_PLAYING, *_COUNTS),
     "finder.js": ("front/finder.js",),
     "print.js": ("pieces/print.js",),

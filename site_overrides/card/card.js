@@ -34,12 +34,12 @@
     function begun(sitting) {
       const plan = today();
       const which = sitting < plan.sittings.length ? sitting : 0;
-      return card.fresh(hall.day(Date.now()), which, plan.sittings[which], plan.minutes);
+      return card.fresh(sums.day(Date.now()), which, plan.sittings[which], plan.minutes);
     }
 
     function restored() {
       const found = settings.get(kept);
-      return card.sound(found, hall.day(Date.now()), [0, ...facts.map((one) => one.number)]) ? found : null;
+      return card.sound(found, sums.day(Date.now()), [0, ...facts.map((one) => one.number)]) ? found : null;
     }
 
     function become(next) {

@@ -1,4 +1,5 @@
-// A teacher's settings: kept on this device under one key, carried in the address. No page is asked.
+// A teacher's settings: kept on this device under one key till the school year ends, carried in the address.
+// No page is asked.
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const KEY = "dance-unit-bank";
@@ -17,7 +18,10 @@
   const listeners = [];
   const troubles = new Set();
   const addresses = new WeakMap();
+  let undated = false;
   let kept = read();
+  // what was kept before days were written down is kept from today
+  if (undated) write(() => {});
   let fit = kept.fit;
   let fromAddress = false;
 
@@ -50,6 +54,14 @@
       });
       return true;
     },
+    everything: () => copy(kept),
+    // the year on whose 31 August it all goes
+    keptUntil: () => bank.sums.schoolYearEnds(today()),
+    forget() {
+      try { storage()?.removeItem(KEY); } catch { troubles.add(REFUSED); }
+      forgotten();
+    },
+    get keepsNothing() { return troubles.has(REFUSED); },
     get trouble() { return [...troubles].join(" "); },
     onChange(listener) { listeners.push(listener); },
   });
@@ -59,6 +71,10 @@
   window.addEventListener("hashchange", () => { if (takeAddress()) changed(); });
   window.addEventListener("storage", (event) => {
     if (event.key !== KEY && event.key !== null) return;
+    if (event.newValue === null) {
+      forgotten();
+      return;
+    }
     const before = JSON.stringify([fit, kept.seen]);
     kept = read();
     if (!fromAddress) fit = kept.fit;
@@ -105,11 +121,34 @@
     }
     if (text === null) return empty();
     try {
-      return sound(JSON.parse(text));
+      const data = JSON.parse(text);
+      if (isOver(data)) {
+        storage().removeItem(KEY);
+        return empty();
+      }
+      undated = data.day === undefined;
+      return sound(data);
     } catch {
       troubles.add(CORRUPT);
       return empty();
     }
+  }
+
+  function today() { return bank.sums.day(Date.now()); }
+
+  // a day of a school year to come was written down by a clock that went wrong, and may stay for ever
+  function isOver(data) {
+    const { schoolYearEnds } = bank.sums;
+    return data?.version === VERSION && data.day !== undefined && schoolYearEnds(data.day) !== schoolYearEnds(today());
+  }
+
+  function forgotten() {
+    kept = empty();
+    fit = null;
+    fromAddress = false;
+    troubles.delete(CORRUPT);
+    if (parts(window.location.hash).size) putAddress([]);
+    changed();
   }
 
   function sound(data) {
@@ -123,7 +162,10 @@
       if (SEEN.includes(value)) all.seen[where] = value;
       else troubles.add(CORRUPT);
     }
-    for (const [name, value] of Object.entries(data.kept ?? {})) all.kept[name] = value;
+    // what a card or a wall kept is of no use the next day
+    for (const [name, value] of Object.entries(data.kept ?? {})) {
+      if (!value?.day || value.day === today()) all.kept[name] = value;
+    }
     return all;
   }
 
@@ -133,7 +175,7 @@
     if (!refused) kept = read();
     change(kept);
     try {
-      storage()?.setItem(KEY, JSON.stringify({ version: VERSION, ...kept }));
+      storage()?.setItem(KEY, JSON.stringify({ version: VERSION, day: today(), ...kept }));
     } catch {
       troubles.add(REFUSED);
     }
@@ -216,9 +258,13 @@
   function showInAddress() {
     const spoken = parts(window.location.hash);
     if (!spoken.size && !troubles.has(REFUSED)) return;
-    troubles.delete(NONSENSE);
     const carried = fit ? [`fit=${codeOf(fit)}`] : [];
     if (SEEN.includes(spoken.get("last"))) carried.push(`last=${spoken.get("last")}`);
+    putAddress(carried);
+  }
+
+  function putAddress(carried) {
+    troubles.delete(NONSENSE);
     const address = carried.length ? `#${carried.join("&")}` : window.location.href.split("#")[0];
     try { window.history.replaceState(null, "", address); } catch (error) { console.error("settings:", error); }
   }

@@ -27,7 +27,7 @@
 
     function restored() {
       const found = settings.get(kept);
-      const sound = found && found.day === hall.day(Date.now()) && Number.isInteger(found.at);
+      const sound = found && found.day === bank.sums.day(Date.now()) && Number.isInteger(found.at);
       return sound && found.at >= 0 && found.at < screens.length ? found.at : 0;
     }
 
@@ -35,7 +35,7 @@
       if (to < 0 || to >= screens.length || to === at) return;
       if (screens[to].step !== screens[at].step) { count.stop(); say(""); }
       at = to;
-      settings.keep(kept, { day: hall.day(Date.now()), at });
+      settings.keep(kept, { day: bank.sums.day(Date.now()), at });
       show();
     }
 
@@ -47,6 +47,8 @@
       pick(step.strips);
       const last = Math.max(step.lines.length, step.strips.length);
       place.textContent = `Step ${steps.indexOf(step) + 1} of ${steps.length}${last > 1 ? `, ${part + 1} of ${last}` : ""}`;
+      // the first screen has room for what the device keeps; the others are the pupils' alone
+      bar.toggleAttribute("data-first", at === 0);
       back.disabled = at === 0;
       next.disabled = at === screens.length - 1;
       window.scrollTo(0, 0);
