@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import errno
 import os
 import time
 from collections.abc import Callable
@@ -9,6 +10,7 @@ from pathlib import Path
 
 PART = ".part"
 """The end of the name of what is not finished."""
+_FAILS = {errno.ENOSPC, errno.EIO, errno.EROFS}
 _TRIES = 40
 _WAIT = 0.1
 
@@ -54,9 +56,9 @@ def settle(path: Path) -> None:
     handle = os.open(path, os.O_RDONLY if path.is_dir() else os.O_RDWR)
     try:
         os.fsync(handle)
-    except OSError:
-        # Some network file systems have no such call for folders.
-        if not path.is_dir():
+    except OSError as error:
+        # Some network file systems have no such call for folders; a disk that fails says so.
+        if error.errno in _FAILS or not path.is_dir():
             raise
     finally:
         os.close(handle)

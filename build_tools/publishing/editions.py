@@ -77,6 +77,7 @@ def copy_in(site: Path, target: HeldFolder, name: str, digests: Mapping[str, str
         for path in (*digests, MANIFEST):
             settle(part / path)
         settle_all(part)
+        target.sure()
         if wrong := faults(part):
             raise CannotPublishError(
                 f"{target.path}: the copy differs from what was built ({wrong[0]}); readers still "

@@ -32,8 +32,8 @@ class HeldFolder:
             raise CannotPublishError(
                 f"{self.path} is no longer the folder in which this began: somebody renamed or "
                 "moved it. What was under way lies in the folder that was renamed, and its readers "
-                "still have the edition they had. To mend it, give the folder its name back, then "
-                "run the same command again"
+                "have a whole edition, the one they had or the next. To mend it, give the folder "
+                "its name back, then run the same command again"
             )
 
     def inside(self, name: str) -> Path:

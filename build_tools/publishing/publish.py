@@ -10,7 +10,7 @@ not.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import AbstractContextManager, contextmanager
 from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from pathlib import Path
@@ -74,7 +74,7 @@ def publish(
     editions stay, the one that readers had until `now`, and each that they had in the last `days`
     days. Raises CannotPublishError with readers still at the edition they had.
     """
-    with told(target), _alone_in(target) as folder:
+    with _told(target), _alone_in(target) as folder:
         _refuse_strange(target, pages_of(site))
         digests = digests_of(site)
         mended = mend(folder, site, title).done if (target / EDITIONS).is_dir() else ()
@@ -107,7 +107,7 @@ def publish(
 
 def roll_back(target: Path, to: str | None = None, now: datetime | None = None) -> str:
     """Turn the pointer to the edition before the current one, or to the one named `to`."""
-    with told(target), _alone_in(target) as folder:
+    with _told(target), _alone_in(target) as folder:
         pointer = read_pointer(target) or read_copy(target)
         kept = editions_in(target)
         if pointer is None and kept:
@@ -138,18 +138,28 @@ def roll_back(target: Path, to: str | None = None, now: datetime | None = None) 
 
 def verify(target: Path) -> list[str]:
     """What is wrong in a published folder, a line each; empty where readers get whole pages."""
-    with told(target):
+    with _told(target):
         return look(target)
 
 
 def mend_folder(target: Path) -> Mended:
     """Mend a published folder from what is whole in it, without new pages."""
-    with told(target), _alone_in(target) as folder:
+    with _told(target), _alone_in(target) as folder:
         if not editions_in(target) and not gone_in(target):
             raise CannotPublishError(f"{target}: nothing has been published there yet")
         mended = mend(folder)
         folder.sure()
         return mended
+
+
+def _told(target: Path) -> AbstractContextManager[None]:
+    """Faults of the disk in words, with the edition that readers have by then."""
+
+    def current() -> str | None:
+        pointer = read_pointer(target)
+        return pointer.current if pointer else None
+
+    return told(target, current)
 
 
 def _turn(target: HeldFolder, name: str, title: str, known: set[str], moment: datetime) -> Pointer:

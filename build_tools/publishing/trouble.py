@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import errno
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
@@ -13,20 +13,36 @@ _GONE = {errno.ENOENT, errno.ENOTDIR, errno.ENODEV, errno.ENXIO, errno.ESTALE, e
 
 
 class CannotPublishError(Exception):
-    """Publishing stopped before anything that readers see had changed; the text says what to do."""
+    """Publishing stopped, and readers have a whole edition; the text says which and what to do."""
 
 
 @contextmanager
-def told(folder: Path) -> Iterator[None]:
-    """Turn a fault of the disk or the network inside the block into words about `folder`."""
+def told(folder: Path, current: Callable[[], str | None]) -> Iterator[None]:
+    """Turn a fault of the disk or the network inside the block into words about `folder`.
+
+    `current` gives the edition that readers have, and None where it cannot be read.
+    """
+    before = current()
     try:
         yield
     except OSError as error:
-        raise CannotPublishError(in_words(error, folder)) from error
+        words = in_words(error, folder, readers_have(before, current()))
+        raise CannotPublishError(words) from error
 
 
-def in_words(error: OSError, folder: Path) -> str:
-    """What happened, that readers still have the edition they had, and what to do."""
+def readers_have(before: str | None, now: str | None) -> str:
+    """What readers have after a run that stopped, by the edition before it and the one now."""
+    if before is None and now is None:
+        return "there is no edition for readers yet"
+    if now == before:
+        return "readers still have the edition they had"
+    if now is None:
+        return "readers have a whole edition, the one they had or the next"
+    return f"readers have the edition {now} already, whole, and what comes after it was left undone"
+
+
+def in_words(error: OSError, folder: Path, readers: str) -> str:
+    """What happened, what `readers` have, and what to do."""
     if error.errno in _FULL:
         happened, mend = "the disk is full", "make room there, or keep fewer editions with --keep"
     elif error.errno in _REFUSED:
@@ -39,7 +55,4 @@ def in_words(error: OSError, folder: Path) -> str:
         happened, mend = f"a name is too long ({error.filename})", "publish into a shorter path"
     else:
         happened, mend = f"the disk or network said: {error}", "look at the disk or the network"
-    return (
-        f"{folder}: {happened}; readers still have the edition they had. To mend it, {mend}, "
-        "then run the same command again"
-    )
+    return f"{folder}: {happened}; {readers}. To mend it, {mend}, then run the same command again"

@@ -1,4 +1,7 @@
-"""One publisher as a process of its own that says its phases, which the tests kill: SITE TARGET."""
+"""A publisher as a process of its own that says its phases, which the tests kill.
+
+SITE TARGET publishes a site, `back` TARGET goes back to the edition before.
+"""
 
 from __future__ import annotations
 
@@ -23,6 +26,8 @@ LOOKING, COPYING, ANNOUNCING, ENTRIES, TURNING, PLAIN, TAKING_OUT, DONE = PHASES
     "taking old editions out",
     "done",
 )
+BACK = "back"
+PHASES_BACK = (LOOKING, TURNING, PLAIN, DONE)
 
 
 def announcing_or_turning(target: HeldFolder, fresh: Pointer) -> str:
@@ -35,7 +40,7 @@ def said_before(name: str, phase: str) -> None:
 
 
 if __name__ == "__main__":
-    site, goal = map(Path, sys.argv[1:])
+    site, goal = sys.argv[1], Path(sys.argv[2])
     slow_disk(0.0005)
     said_before("copy_in", COPYING)
     said_before("write_entries", ENTRIES)
@@ -43,5 +48,8 @@ if __name__ == "__main__":
     said_before("take_out", TAKING_OUT)
     saying(publishing, "replace_pointer", announcing_or_turning)
     says(LOOKING)
-    publishing.publish(site, goal, "2026-11-25", "A bank", keep=3, days=0)
+    if site == BACK:
+        publishing.roll_back(goal)
+    else:
+        publishing.publish(Path(site), goal, "2026-11-25", "A bank", keep=3, days=0)
     says(DONE)

@@ -8,10 +8,14 @@ import re
 import shutil
 import subprocess
 import sys
-from collections.abc import Iterator
-from contextlib import ExitStack
+from collections.abc import Callable, Iterator
+from contextlib import ExitStack, contextmanager
+from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
+from functools import partial
+from itertools import count
 from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -373,37 +377,125 @@ def test_a_link_where_a_half_written_file_would_lie_is_taken_away(
     assert verify(share) == []
 
 
-@pytest.mark.parametrize("step", range(0, 40, 3))
 def test_a_folder_renamed_at_any_step_stops_the_work_with_the_truth_told(
-    share: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, step: int
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    site = make_site(tmp_path / "s3", 3)
-    moved = tmp_path / "renamed"
-    changes = 0
-    write_down = sure_files.write_down
+    """Each step that changes a name or writes a file: the folder gets another name before it."""
+    monkeypatch.setattr(os, "fsync", lambda _: None)
+    sites = {n: make_site(tmp_path / f"s{n}", n, units=1) for n in (2, 3)}
+    publish(sites[2], tmp_path / "first", DAY, TITLE)
+    begun_elsewhere = 0
+    for step in count():
+        share, moved = tmp_path / f"share-{step}", tmp_path / f"renamed-{step}"
+        shutil.copytree(tmp_path / "first", share)
 
-    def renaming(path: Path, data: bytes) -> None:
-        nonlocal changes
-        if changes == step:
-            share.rename(moved)
-        changes += 1
-        write_down(path, data)
+        def renamed(n: int, at: int = step, old: Path = share, new: Path = moved) -> None:
+            if n == at:
+                old.rename(new)
 
-    monkeypatch.setattr(sure_files, "write_down", renaming)
-    monkeypatch.setattr(editions, "write_down", renaming)
-    stopped = None
+        with before_each_change(renamed):
+            stopped = stopped_by(partial(publish, sites[3], share, DAY, TITLE))
+        if not moved.exists():
+            assert stopped is None
+            break
+        if stopped is None:
+            # It was renamed before the work began, which found no folder of that name.
+            begun_elsewhere += 1
+            assert (walked(moved).versions, walked(share).versions) == ({2}, {3})
+            continue
+        assert re.search("no longer the folder|went away", str(stopped)), step
+        assert not share.exists() or not any(path.is_file() for path in share.rglob("*")), step
+        assert walked(moved).versions <= {2, 3}
+        assert [line for line in verify(moved) if "entry page" not in line] == [], step
+        assert publish(sites[3], moved, DAY, TITLE).edition
+        assert verify(moved) == []
+    assert step > 30
+    assert begun_elsewhere <= 1
+
+
+def test_a_disk_that_is_full_at_any_step_leaves_readers_a_whole_edition(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Each step that needs room: a file's bytes, a name, a folder, and waiting for the disk."""
+    monkeypatch.setattr(os, "fsync", lambda _: None)
+    sites = {n: make_site(tmp_path / f"s{n}", n, units=1) for n in (2, 4, 5)}
+    for version in (2, 4):
+        publish(sites[version], tmp_path / "first", DAY, TITLE, keep=2, days=0)
+    told: set[str] = set()
+    for step in count():
+        share = tmp_path / f"share-{step}"
+        shutil.copytree(tmp_path / "first", share)
+
+        def full(n: int, at: int = step) -> None:
+            if n >= at:
+                raise OSError(errno.ENOSPC, os.strerror(errno.ENOSPC))
+
+        with before_each_change(full) as changes:
+            stopped = stopped_by(partial(publish, sites[5], share, DAY, TITLE, keep=2, days=0))
+        if changes.done <= step:
+            assert stopped is None
+            break
+        assert stopped is not None, step
+        said = re.search("the disk is full; (readers (still )?have the edition)", str(stopped))
+        assert said, stopped
+        told.add(said[1])
+        assert walked(share).versions == ({4} if said[2] else {5}), step
+        assert publish(sites[5], share, DAY, TITLE, keep=2, days=0).edition
+        assert verify(share) == [], step
+        assert walked(share).versions == {5}
+    assert step > 50
+    assert len(told) == 2
+
+
+@dataclass
+class Changes:
+    """How many changes a run has made to files."""
+
+    done: int = 0
+
+
+@contextmanager
+def before_each_change(deed: Callable[[int], object]) -> Iterator[Changes]:
+    """Call `deed` with 0, 1, 2 … before each change of files that needs room or a name."""
+    changes = Changes()
+    real = {name: getattr(os, name) for name in ("mkdir", "replace", "rename", "fsync")}
+    write = Path.open
+    busy = False
+
+    def told() -> None:
+        nonlocal busy
+        if not busy:
+            busy = True
+            try:
+                deed(changes.done)
+            finally:
+                busy = False
+                changes.done += 1
+
+    def wrapped(name: str) -> Callable[..., Any]:
+        def call(*given: Any, **options: Any) -> Any:
+            if not busy:
+                told()
+            return real[name](*given, **options)
+
+        return call
+
+    def opened(path: Path, mode: str = "r", *given: Any, **options: Any) -> Any:
+        if "x" in mode:
+            told()
+        return write(path, mode, *given, **options)
+
+    with pytest.MonkeyPatch.context() as patch:
+        for name in real:
+            patch.setattr(os, name, wrapped(name))
+        patch.setattr(Path, "open", opened)
+        yield changes
+
+
+def stopped_by(work: Callable[[], object]) -> CannotPublishError | None:
+    """What the work was stopped by; None where it ended well."""
     try:
-        publish(site, share, DAY, TITLE)
+        work()
     except CannotPublishError as error:
-        stopped = error
-    monkeypatch.undo()
-    if changes <= step:
-        assert stopped is None
-        return
-    assert stopped is not None
-    assert re.search("no longer the folder|went away", str(stopped))
-    assert not share.exists() or list(share.iterdir()) == []
-    assert walked(moved).versions <= {2, 3}
-    assert [line for line in verify(moved) if "entry page" not in line] == []
-    assert publish(site, moved, DAY, TITLE).edition
-    assert verify(moved) == []
+        return error
+    return None

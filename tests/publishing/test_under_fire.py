@@ -12,13 +12,15 @@ import pytest
 
 from build_tools.publishing.editions import editions_in
 from build_tools.publishing.pointer import read_pointer
-from build_tools.publishing.publish import publish, verify
+from build_tools.publishing.publish import publish, roll_back, verify
 from tests.publishing.folders import Walk, make_site
-from tests.publishing.publish_once import PHASES, TURNING
+from tests.publishing.publish_once import BACK, PHASES, PHASES_BACK, PLAIN, TURNING
 from tests.support.killing import WHOLE, killed_in, started, wanted_phases
 
 KILLED = PHASES[:-1]
-ROUNDS, ROUNDS_THOROUGH = 3, 110
+ROUNDS, ROUNDS_THOROUGH = 6, 143
+"""For each phase: 42 publications are killed, and 1,001 in the long run."""
+BACK_ROUNDS, BACK_ROUNDS_THOROUGH = 4, 70
 
 
 def currents(phase: str, before: str, newest: str) -> set[str]:
@@ -65,6 +67,43 @@ def test_a_publisher_killed_in_any_phase_breaks_no_reading(tmp_path: Path, thoro
     assert set(landed) >= {*KILLED, WHOLE}, landed
     assert len(walk.versions) > 1
     assert walk.pages > 100
+
+
+def test_a_way_back_killed_in_any_phase_breaks_no_reading(tmp_path: Path, thorough: bool) -> None:
+    target = tmp_path / "share"
+    sites = {n: make_site(tmp_path / f"site-{n}", n) for n in (2, 3)}
+    for site in sites.values():
+        publish(site, target, "2026-11-25", "A bank")
+    first, second = editions_in(target)
+    walk, over = Walk(), threading.Event()
+
+    def read() -> None:
+        while not over.is_set():
+            walk.once(target)
+            time.sleep(0.002)
+
+    reader = threading.Thread(target=read)
+    reader.start()
+    moments = random.Random(20261126)
+    landed: Counter[str] = Counter()
+    try:
+        rounds = BACK_ROUNDS_THOROUGH if thorough else BACK_ROUNDS
+        for wanted in wanted_phases((*PHASES_BACK[:-1], WHOLE), rounds, landed):
+            with started("tests.publishing.publish_once", BACK, str(target)) as publisher:
+                phase = killed_in(publisher, wanted, max(0.0, moments.uniform(-0.002, 0.003)))
+            landed[phase] += 1
+            assert verify(target) == []
+            pointer = read_pointer(target)
+            assert pointer is not None
+            possible = {TURNING: {first, second}, PLAIN: {first}, WHOLE: {first}}
+            assert pointer.current in possible.get(phase, {second}), phase
+            roll_back(target, second)
+    finally:
+        over.set()
+        reader.join()
+    assert walk.broken == []
+    assert set(landed) >= {*PHASES_BACK[:-1], WHOLE}, landed
+    assert walk.versions == {2, 3}
 
 
 @pytest.mark.parametrize("step", range(12))

@@ -255,6 +255,10 @@ def _is_sync(step: Step) -> bool:
     return isinstance(step, Synced)
 
 
+def _of(handle: int) -> Path:
+    return Path(f"/proc/self/fd/{handle}").readlink()
+
+
 @contextmanager
 def _patched(found: Recording) -> Iterator[None]:
     real = {name: getattr(os, name) for name in ("fsync", "mkdir", "replace", "rename")}
@@ -262,8 +266,8 @@ def _patched(found: Recording) -> Iterator[None]:
     real_open = io.open
 
     def place(path: Any, handle: int | None = None) -> Path:
-        here = Path(os.readlink(f"/proc/self/fd/{handle}")) if handle is not None else Path.cwd()
-        return here / os.fspath(path)
+        here = _of(handle) if handle is not None else Path.cwd()
+        return here / str(os.fspath(path))
 
     def opened(file: Any, mode: str = "r", *given: Any, **options: Any) -> Any:
         writes = set(mode) & set("wxa+") and not isinstance(file, int)
@@ -275,7 +279,7 @@ def _patched(found: Recording) -> Iterator[None]:
         return stream
 
     def synced(handle: int) -> None:
-        path = Path(os.readlink(f"/proc/self/fd/{handle}"))
+        path = _of(handle)
         ours = found.note(path)
         real["fsync"](handle)
         if ours:
@@ -312,7 +316,7 @@ def _patched(found: Recording) -> Iterator[None]:
     patches |= {name: ending(name) for name in ("unlink", "remove", "rmdir")}
     for name, patch in patches.items():
         setattr(os, name, patch)
-    io.open = opened  # type: ignore[assignment]
+    io.open = opened
     try:
         yield
     finally:
