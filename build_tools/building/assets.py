@@ -6,6 +6,7 @@ import shutil
 from pathlib import Path
 
 from build_tools.building.finishing.joining import joined
+from build_tools.building.finishing.plain_style import plain_style
 from build_tools.disk.places import OVERRIDES
 from build_tools.disk.stray_files import is_stray
 from build_tools.pages.page_scripts import PAGE_SCRIPTS
@@ -17,7 +18,8 @@ def copy_assets(out: Path) -> None:
     for folder in (css, scripts):
         folder.mkdir(parents=True, exist_ok=True)
     for style in sorted(OVERRIDES.glob("*/[a-z]*.css")):
-        shutil.copyfile(style, css / style.name)
+        text = plain_style(style.read_text(encoding="utf-8"))
+        (css / style.name).write_text(text, encoding="utf-8", newline="\n")
     shutil.copytree(
         OVERRIDES / "frame" / "fonts",
         out / "assets" / "fonts",

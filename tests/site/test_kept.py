@@ -225,7 +225,7 @@ def test_it_is_no_part_of_the_print_and_of_the_page_to_keep(browser: Browser, si
             seen.page.emulate_media(media="print")
             assert not part(seen.page).is_visible(), path
             seen.page.emulate_media(media="screen")
-    assert "data-kept" not in (site / UNIT / "lesson-2-to-keep.html").read_text("utf-8")
+    assert "this device keeps" not in (site / UNIT / "lesson-2-to-keep.html").read_text("utf-8")
 
 
 def test_in_firefox_each_page_of_a_folder_lets_go_what_it_kept(
@@ -237,10 +237,10 @@ def test_in_firefox_each_page_of_a_folder_lets_go_what_it_kept(
     firefox.open(address_of(site, LESSON))
     assert firefox.evaluate("danceUnitBank.settings.fit()") == FIT
     firefox.click('[data-part="kept"] summary')
-    assert "keep this for each page by itself" in firefox.evaluate(
+    assert "each page may keep it by itself" in firefox.evaluate(
         "document.querySelector('[data-part=kept]').innerText"
     )
-    firefox.click("[data-kept-way] button")
+    firefox.click("[data-part=kept] button")
     wait_for(firefox, "localStorage.length === 0")
     firefox.open(address_of(site, LESSON))
     assert firefox.evaluate("danceUnitBank.settings.fit()") is None

@@ -1,0 +1,41 @@
+"""A published style holds the rules that were written, and a browser reads the same from both."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+from playwright.sync_api import Browser
+
+from build_tools.building.finishing.plain_style import plain_style
+from build_tools.disk.places import OVERRIDES
+
+STYLES = sorted(OVERRIDES.rglob("*.css"))
+RULES = """(text) => {
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync(text);
+  return [...sheet.cssRules].map((rule) => rule.cssText);
+}"""
+
+
+def test_comments_indents_and_spaces_go_and_texts_stay() -> None:
+    written = '/* a\n note */\n@media print {\n  .a, .b::after { content: ". "; color: red; }\n}\n'
+    assert plain_style(written) == '@media print{.a,.b::after{content: ". ";color:red}}\n'
+
+
+@pytest.mark.parametrize("style", STYLES, ids=lambda path: path.stem)
+def test_a_browser_reads_the_same_rules(style: object, browser: Browser) -> None:
+    text = OVERRIDES.joinpath(str(style)).read_text(encoding="utf-8")
+    page = browser.new_page()
+    try:
+        assert page.evaluate(RULES, plain_style(text)) == page.evaluate(RULES, text)
+    finally:
+        page.close()
+    assert len(plain_style(text)) < len(text)
+
+
+def test_no_text_of_a_style_holds_what_would_go() -> None:
+    """Texts are what stands between quotation marks, such as what stands before a heading."""
+    for style in STYLES:
+        for text in re.findall(r'"([^"\n]*)"', style.read_text(encoding="utf-8")):
+            assert not re.search(r"[;:{,] .| \{|; \}|/\*", text), (style.name, text)
