@@ -1,0 +1,56 @@
+"""One target fuzzed by a process of its own, guided by what of our code it reaches.
+
+TARGET and libFuzzer's own options. Ends with 0 if nothing fell and nothing took long; else what did
+it lies where the options say.
+"""
+
+from __future__ import annotations
+
+import sys
+import time
+from collections.abc import Callable
+
+import atheris
+
+MOST_SECONDS = 4.0
+"""Of the processor, for reading one text or picture once."""
+_FOLLOWED = [
+    "build_tools.packs",
+    "build_tools.pictures",
+    "build_tools.source",
+    "build_tools.pages.pieces",
+    "markdown_it",
+    "tests.fuzzing.planted",
+]
+
+
+class SlowError(Exception):
+    """Reading took longer than any unit needs."""
+
+
+def reader(name: str) -> Callable[[bytes], object]:
+    """What is fuzzed, loaded so that the fuzzer sees which ways are taken in it."""
+    with atheris.instrument_imports(include=_FOLLOWED):
+        from tests.fuzzing.planted import falls
+        from tests.fuzzing.targets import TARGETS
+
+    return TARGETS[name].read if name in TARGETS else falls
+
+
+def main(name: str, options: list[str]) -> None:
+    """Fuzz until an option ends it."""
+    read = reader(name)
+
+    def once(data: bytes) -> None:
+        start = time.process_time()
+        read(data)
+        taken = time.process_time() - start
+        if taken > MOST_SECONDS:
+            raise SlowError(f"{taken:.1f} s for {len(data):,} bytes")
+
+    atheris.Setup([sys.argv[0], *options], once)
+    atheris.Fuzz()
+
+
+if __name__ == "__main__":
+    main(sys.argv[1], sys.argv[2:])
