@@ -71,7 +71,6 @@ SOUND: dict[str, Callable[[], bytes]] = {
         manifest_md5=manifest({"data/about.json": PAYLOAD["data/about.json"]}, "md5"),
     ),
     "folded lines": lambda: pack(None, bag_info=b"Contact-Name: A\n  teacher\nEmpty:\n"),
-    "other tag files": lambda: pack(None, notes=b"\xff\xfe"),
 }
 
 

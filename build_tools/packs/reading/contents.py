@@ -5,7 +5,7 @@ from __future__ import annotations
 import hashlib
 import json
 import re
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 
 from build_tools.packs.about import FORMAT
@@ -20,6 +20,7 @@ from build_tools.source.folder import is_slug
 _TEXT = re.compile(r"(unit|lesson-[1-9][0-9]?)\.md\Z")
 _MEDIA = re.compile(r"media/[a-z0-9]+(-[a-z0-9]+)*\.(svg|png|jpg|webp)\Z")
 _PAGE = re.compile(r"pages/[a-z0-9-]+\.html\Z")
+_TAG_FILE = re.compile(r"(bagit|bag-info|(tag)?manifest-(sha512|sha256|sha1|md5))\.txt\Z")
 _REST = frozenset({"licence.txt", "credits.txt", "about.json", "metadata.jsonld"})
 _EDITION = re.compile(r"(0|[1-9][0-9]{0,3})(\.(0|[1-9][0-9]{0,3})){2}\Z")
 _CONTROLS = re.compile(r"[\x00-\x08\x0b\x0c\x0e-\x1f\x7f]")
@@ -39,6 +40,18 @@ class Pack:
     unit_files: Mapping[str, bytes]
     pages: Mapping[str, str] = field(default_factory=dict)
     sha512: str = ""
+
+
+def refuse_strange_tags(paths: Iterable[str]) -> None:
+    """Raise RefusedError for a file beside the payload that is none of the standard's own.
+
+    The standard allows others, and whoever unzips a pack by hand would find them. `paths` are all
+    files of a pack, below one folder.
+    """
+    for path in paths:
+        inside = path.partition("/")[2]
+        if not inside.startswith("data/") and not _TAG_FILE.match(inside):
+            raise RefusedError(f"`{printable(path)}` has no place in a unit's pack")
 
 
 def contents_of(payload: dict[str, bytes]) -> Pack:

@@ -8,7 +8,7 @@ from pathlib import Path
 
 from build_tools.packs.limits import MOST_PACK
 from build_tools.packs.reading.bag_check import payload_of
-from build_tools.packs.reading.contents import Pack, contents_of
+from build_tools.packs.reading.contents import Pack, contents_of, refuse_strange_tags
 from build_tools.packs.reading.refusal import RefusedError
 from build_tools.packs.reading.unzipping import unzipped
 
@@ -21,7 +21,13 @@ def verified(path: Path) -> Pack:
     data = [_bytes_of(path)]
     digest = hashlib.sha512(data[0]).hexdigest()
     # What comes before each step has no name there, so that it is let go of.
-    return replace(contents_of(payload_of(unzipped(data.pop()))), sha512=digest)
+    return replace(contents_of(_payload(unzipped(data.pop()))), sha512=digest)
+
+
+def _payload(files: dict[str, bytes]) -> dict[str, bytes]:
+    payload = payload_of(files)
+    refuse_strange_tags(files)
+    return payload
 
 
 def _bytes_of(path: Path) -> bytes:

@@ -30,6 +30,8 @@ _ENCRYPTED, _SIZES_AFTER, _PATCH, _STRONG, _UTF8, _HIDDEN = 1, 8, 32, 64, 2048, 
 _UNIX = 3
 _ZIP64 = 0xFFFFFFFF
 _OTHER_NAME = 0x7075
+_NEWEST = 63
+"""The newest kind of zip (APPNOTE 4.4.3.2), 6.3; what is read here needs 2.0."""
 _NOTED = frozenset({0x5455, 0x5855, 0x7875, 0x000A})
 """What else is noted of a file: its times and its owner's number (APPNOTE 4.5.2, 4.6)."""
 _DESCRIPTOR = b"PK\x07\x08"
@@ -110,7 +112,7 @@ def _central(data: bytes, at: int, end: int) -> tuple[_Entry, int]:
     (
         _,
         made,
-        _,
+        needed,
         flags,
         method,
         _,
@@ -134,6 +136,8 @@ def _central(data: bytes, at: int, end: int) -> tuple[_Entry, int]:
     fields = data[at + _CENTRAL.size + long : after]
     if comment:
         raise RefusedError(f"`{printable(name)}` comes with words that nobody is shown")
+    if needed & 0xFF > _NEWEST:
+        raise RefusedError(f"`{printable(name)}` is said to need a newer kind of zip than there is")
     _refuse_kind(name, made >> 8, mode >> 16)
     _refuse_flags(name, flags, method)
     if _ZIP64 in (packed, size, offset):
