@@ -64,10 +64,8 @@ def made_pack(bank: Bank, unit: Unit, folder: Path) -> PackFile:
     payload = {
         **{f"unit/{name}": data for name, data in sources.items()},
         **{f"pages/{page.name}": page.data for page in _pages(bank, unit, sources)},
-        "licence.txt": licence_text(unit.licence).encode(),
-        "credits.txt": credits_text(unit).encode(),
         "about.json": about(unit, _written_in(), made_with),
-        "metadata.jsonld": metadata(unit),
+        **said_beside(unit),
     }
     top = f"{unit.slug}-{unit.edition}"
     info = (
@@ -79,6 +77,15 @@ def made_pack(bank: Bank, unit: Unit, folder: Path) -> PackFile:
     )
     data = zipped(top, bagged(payload, info), date.fromisoformat(unit.issued))
     return PackFile(f"{top}.zip", data)
+
+
+def said_beside(unit: Unit) -> dict[str, bytes]:
+    """What goes with a unit in words, and says what the unit says: licence, credits, metadata."""
+    return {
+        "licence.txt": licence_text(unit.licence).encode(),
+        "credits.txt": credits_text(unit).encode(),
+        "metadata.jsonld": metadata(unit),
+    }
 
 
 def alone(bank: Bank, unit: Unit) -> Bank:

@@ -15,7 +15,8 @@ def as_text(problems: Sequence[Problem], prefix: str) -> str:
     for file, of_file in groupby(problems, key=lambda p: p.file):
         for problem in of_file:
             place = f"{prefix}{file}:{problem.line}:{problem.column}"
-            parts.append(f"{place}: {problem.severity}: {problem.message} [{problem.rule}]")
+            message = one_line(problem.message)
+            parts.append(f"{place}: {problem.severity}: {message} [{problem.rule}]")
             parts.append(
                 textwrap.fill(
                     f"to mend it: {problem.help}",
@@ -26,6 +27,11 @@ def as_text(problems: Sequence[Problem], prefix: str) -> str:
                 )
             )
     return "\n".join(parts)
+
+
+def one_line(words: str) -> str:
+    """The words on one line, so that what an author or a stranger wrote starts none of its own."""
+    return " ".join(words.splitlines())
 
 
 def counted(problems: Sequence[Problem]) -> str:

@@ -31,6 +31,8 @@ READING_FAULTS: dict[str, str] = {
     "notes-too-long": "Notes are short enough to be read before a lesson.",
     "notes-too-deep": "Lists and quotations in notes have a few levels at most.\n\n"
     "Nobody finds their way in more, and some programs that show notes fall over them.",
+    "notes-too-wide": "Tables in notes are small enough for a page.\n\nA row that is short is "
+    "filled up to the width of its table, so a few letters can make a page that opens slowly.",
     "picture-unsound": "Every picture can be published as it is.\n\nIt is the kind of picture that "
     "its name says, it can be seen in full, and it does nothing but show itself. What a picture "
     "carries unseen, such as the place where it was taken, is not published; a photograph that "

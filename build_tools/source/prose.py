@@ -17,6 +17,8 @@ _SAFE_LINK = re.compile(r"(https?://|mailto:)[^\s\"'<>]+\Z|#[A-Za-z][\w-]*\Z")
 MOST_NOTES = 20_000
 """Letters of the notes of one file: several times as many as any that are written to be read."""
 MOST_LEVELS = 6
+MOST_CELLS = 2_000
+"""Of all tables in the notes of one file: rows times the columns of the widest row."""
 _DEEP = re.compile(
     rf"[ \t]{{{4 * MOST_LEVELS + 1},}}\S"
     rf"|(?:[ \t]*(?:[-+*][ \t]|[0-9]{{1,9}}[.)][ \t]|>)){{{MOST_LEVELS + 1},}}"
@@ -80,7 +82,29 @@ def faults_in_body(body: str, first_line: int) -> Iterator[Fault]:
                 f"lists and quotations stand in one another more than {MOST_LEVELS} deep here",
                 "write it with fewer levels",
             )
+    yield from _huge_tables(body, first_line)
     yield from _unsafe_links(body, first_line)
+
+
+def _huge_tables(body: str, first_line: int) -> Iterator[Fault]:
+    """A short row stands for as many cells as its table has columns, down to an empty line."""
+    cells, columns, rows = 0, 0, 0
+    for offset, line in enumerate([*body.split("\n"), ""]):
+        if line.strip():
+            columns, rows = max(columns, line.count("|") + 1), rows + 1
+            continue
+        cells += columns * rows if columns > 1 else 0
+        if cells > MOST_CELLS:
+            yield Fault(
+                "notes-too-wide",
+                first_line + offset - rows,
+                1,
+                f"the tables down to here have up to {cells:,} cells, more than {MOST_CELLS:,} "
+                f"(this one {rows:,} rows, and {columns:,} columns in the widest)",
+                "make the table smaller, or write it as a list",
+            )
+            return
+        columns, rows = 0, 0
 
 
 def _unsafe_links(body: str, first_line: int) -> Iterator[Fault]:

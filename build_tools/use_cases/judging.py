@@ -45,6 +45,8 @@ class Judged:
     problems: tuple[Problem, ...]
     bank: str
     pages: Pages
+    other_words: tuple[str, ...]
+    """Files that came with it and do not say what the unit says, as this bank would write them."""
     differs: tuple[str, ...]
     """What differs from the unit of its name that is in the bank, a sentence each."""
 
@@ -72,9 +74,17 @@ def _judge(content: Path, file: Path) -> Judged | Refused:
             return Refused(f"about.json says {told}")
         sound = not any(problem.severity == "error" for problem in check.problems)
         pages: Pages = _drawn(files, beside, unit, pack) if sound else "none"
+        words = _other_words(unit, pack) if sound else ()
         name = str(files.documents["bank.yml"].data["name"])
         differs = _differs(content, beside, pack.slug)
-        return Judged(pack, unit, outline, check.problems, name, pages, differs)
+        return Judged(pack, unit, outline, check.problems, name, pages, words, differs)
+
+
+def _other_words(unit: Unit, pack: Pack) -> tuple[str, ...]:
+    from build_tools.building.pack import said_beside
+
+    ours = {name: hashlib.sha256(data).hexdigest() for name, data in said_beside(unit).items()}
+    return tuple(name for name in ours if pack.beside.get(name, ours[name]) != ours[name])
 
 
 def _differs(content: Path, beside: Path, slug: str) -> tuple[str, ...]:

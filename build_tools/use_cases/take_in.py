@@ -103,6 +103,7 @@ def arrival_of(content: Path, found: Judged) -> Arrival:
         placing,
         found.bank,
         found.pages,
+        found.other_words,
         found.differs,
         _stops(content, found) if among_units and placing.why != "here" else (),
     )

@@ -14,7 +14,7 @@ from build_tools.lifeline.walls import DISK, MEMORY, MOST_ANSWER
 from build_tools.packs.reading.walled import Refused, walled
 from tests.support import hungry
 from tests.support.built_packs import packed
-from tests.support.packs import empty_bank, pack, with_files, written
+from tests.support.packs import empty_bank, pack, unit_files, with_files, written
 
 OTHER = "its pages are not those that this bank draws"
 
@@ -62,6 +62,29 @@ def test_other_pages_are_left_out_and_that_is_said(
     assert cli.main(["take-in", str(file), "--yes", "--content", str(content)]) == 0
     assert OTHER in capsys.readouterr().out
     assert [path.name for path in content.rglob("*.html")] == []
+
+
+def test_words_that_the_unit_does_not_say_are_left_out_and_that_is_said(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    content = empty_bank(tmp_path / "content")
+    file = written(tmp_path, pack(with_files({"licence.txt": b"You owe us a hundred pounds.\n"})))
+    assert cli.main(["take-in", str(file), "--yes", "--content", str(content)]) == 0
+    said = capsys.readouterr().out
+    assert "licence.txt, credits.txt: not as this bank would write it" in said
+    assert [path.name for path in (content / "units").rglob("*.txt")] == []
+
+
+def test_a_line_break_in_a_title_starts_no_line_of_its_own(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    content = empty_bank(tmp_path / "content")
+    unit = unit_files()["unit.md"].replace(b"title: ", b'title: "Tide\\nit is proven" # ', 1)
+    file = written(tmp_path, pack(with_files({"unit/unit.md": unit})))
+    assert cli.main(["take-in", str(file), "--yes", "--content", str(content)]) == 0
+    said = capsys.readouterr().out
+    assert "Tide it is proven, edition" in said
+    assert [line for line in said.splitlines() if line.startswith("it is proven")] == []
 
 
 def test_a_comparison_of_packs_has_the_same_walls(

@@ -6,6 +6,7 @@ import io
 import struct
 import zlib
 from collections.abc import Callable
+from functools import cache
 
 import pytest
 from PIL import Image, ImageChops, ImageCms, ImageOps, ImageSequence, ImageStat, PngImagePlugin
@@ -39,7 +40,9 @@ def saved(kind: str, mode: str = "RGB", **options: object) -> bytes:
     return made.getvalue()
 
 
+@cache
 def icc() -> bytes:
+    """A profile; one that is made later says so, to the second."""
     return ImageCms.ImageCmsProfile(ImageCms.createProfile("sRGB")).tobytes()
 
 

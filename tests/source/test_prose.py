@@ -172,3 +172,33 @@ def test_every_fault_of_the_notes_is_said_beside_one_of_the_fields() -> None:
         ("unsafe-link", 7),
         ("unsafe-link", 8),
     ]
+
+
+@pytest.mark.parametrize(
+    ("notes", "rule", "line"),
+    [
+        ("a" * 20_001, "notes-too-long", 1),
+        ("Words.\n\n" + "> " * 7 + "a\n", "notes-too-deep", 3),
+        ("- " * 7 + "a\n", "notes-too-deep", 1),
+        ("".join(" " * 3 * n + "1. a\n" for n in range(10)), "notes-too-deep", 10),
+        ("Words.\n\n" + "|x" * 99 + "|\n" + "|-" * 99 + "|\n" + "|x\n" * 99, "notes-too-wide", 3),
+    ],
+)
+def test_notes_that_nobody_could_read_are_refused(notes: str, rule: str, line: int) -> None:
+    found = [p for p in in_notes(notes) if p.rule == rule]
+    assert found
+    assert found[0].line == FIRST + line - 1
+
+
+@pytest.mark.parametrize(
+    "notes",
+    [
+        "a" * 20_000,
+        "> " * 6 + "a\n",
+        "".join("  " * n + "- a\n" for n in range(6)),
+        "|x" * 9 + "|\n" + "|-" * 9 + "|\n" + ("|x" * 9 + "|\n") * 99,
+        "One | other.\n" * 900,
+    ],
+)
+def test_notes_of_a_size_that_is_read(notes: str) -> None:
+    assert isinstance(read_markdown("units/u/unit.md", (HEAD + notes).encode()), Document)

@@ -21,7 +21,8 @@ _MANIFEST = re.compile(r"(tag)?manifest-([a-z0-9-]+)\.txt\Z")
 _LINE = re.compile(r"([0-9A-Fa-f]+)[ \t]+(\S.*)\Z")
 _ALGORITHMS = {"sha512": "sha512", "sha256": "sha256", "sha1": "sha1", "md5": "md5"}
 _STRONG = frozenset({"sha512", "sha256"})
-_LABEL = re.compile(r"[^\s:][^:]*:[ \t]?")
+_LABEL = re.compile(r"[^\s\ufeff:](?:[^:]{0,98}[^\s:])?:[ \t]?")
+"""RFC 8493, 2.2.2: no white space at its start or end. None that is of use is longer."""
 _LINE_END = re.compile(r"\r\n|\n|\r")
 
 
@@ -141,6 +142,8 @@ def _all_named(name: str, told: Mapping[str, str], payload: Mapping[str, bytes])
 def _check_info(raw: bytes | None, payload: Mapping[str, bytes]) -> None:
     if raw is None:
         return
+    if b"\0" in raw:
+        raise RefusedError("bag-info.txt holds a sign that is no letter")
     labels: list[tuple[str, list[str]]] = []
     for number, line in enumerate(_lines("bag-info.txt", raw, MOST_ABOUT), start=1):
         if line[:1] in (" ", "\t") and labels:

@@ -31,14 +31,15 @@ class Pack:
     """A pack that is whole and harmless: its unit's slug and edition, and the unit's own files,
     pictures as they would be published.
 
-    `pages` has the SHA-256 of each page that came with it, by its name, and `sha512` is the
-    pack's own digest.
+    `pages` has the SHA-256 of each page that came with it, by its name, `beside` that of each file
+    which says what the unit says too, and `sha512` is the pack's own digest.
     """
 
     slug: str
     edition: str
     unit_files: Mapping[str, bytes]
     pages: Mapping[str, str] = field(default_factory=dict)
+    beside: Mapping[str, str] = field(default_factory=dict)
     sha512: str = ""
 
 
@@ -63,6 +64,7 @@ def contents_of(payload: dict[str, bytes]) -> Pack:
     slug, edition = _named(payload.get("about.json", b""))
     unit: dict[str, bytes] = {}
     pages: dict[str, str] = {}
+    beside: dict[str, str] = {}
     # The pages hold the pictures once more: they go first, to leave room.
     for path in sorted(payload, key=lambda one: (not _PAGE.match(one), one)):
         data = payload.pop(path)
@@ -75,6 +77,7 @@ def contents_of(payload: dict[str, bytes]) -> Pack:
             if len(data) > MOST_ABOUT:
                 raise RefusedError(f"{path} has {len(data):,} bytes, more than {MOST_ABOUT:,}")
             _text(path, data)
+            beside[path] = hashlib.sha256(data).hexdigest()
         else:
             raise RefusedError(f"`{printable(path)}` has no place in a unit's pack")
     pictures = sum(len(data) for path, data in unit.items() if _MEDIA.match(path))
@@ -84,7 +87,7 @@ def contents_of(payload: dict[str, bytes]) -> Pack:
         )
     for path in list(unit):
         unit[path] = _own(path, unit.pop(path))
-    return Pack(slug, edition, dict(sorted(unit.items())), pages)
+    return Pack(slug, edition, dict(sorted(unit.items())), pages, beside)
 
 
 def _own(path: str, data: bytes) -> bytes:

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Literal
 
-from build_tools.checking.report_text import as_text, counted
+from build_tools.checking.report_text import as_text, counted, one_line
 from build_tools.model.unit import Unit
 from build_tools.packs.taking_in.placing import Placing, same_name
 from build_tools.problem import Problem
@@ -26,6 +26,8 @@ class Arrival:
     """What this bank is called."""
     pages: Literal["none", "ours", "other"] = "none"
     """Whether pages came with it, and whether they are those that this bank would draw."""
+    other_words: tuple[str, ...] = ()
+    """Files that came with it and do not say what the unit says, as this bank would write them."""
     differs: tuple[str, ...] = ()
     """What differs from the unit of its name that is here, a sentence each."""
     stops: tuple[str, ...] = ()
@@ -52,6 +54,12 @@ def arrival_in_words(arrival: Arrival) -> str:
             "its pages are not those that this bank draws of such a unit: they are left out, and "
             "the unit is drawn anew; do not open them in the file itself"
         )
+    if arrival.other_words:
+        lines.append(
+            f"{', '.join(arrival.other_words)}: not as this bank would write it of such a unit, so "
+            "it is left out; what the unit itself says holds"
+        )
+    lines = [one_line(line) for line in lines]
     if arrival.problems:
         lines.append(as_text(arrival.problems[:_MOST_SHOWN], ""))
     lines.append(f"the bank's rules find {counted(arrival.problems)}")
@@ -63,7 +71,7 @@ def placing_in_words(arrival: Arrival, content: Path) -> str:
     lines = [_goes(arrival, content)]
     if arrival.differs and arrival.placing.why != "here":
         shown = arrival.differs[:_MOST_SHOWN]
-        lines += ["beside the one here:", *(f"  {one}" for one in shown)]
+        lines += ["beside the one here:", *(f"  {one_line(one)}" for one in shown)]
         if len(arrival.differs) > len(shown):
             lines.append(f"  and {len(arrival.differs) - len(shown)} more")
     return "\n".join(lines)
@@ -71,7 +79,7 @@ def placing_in_words(arrival: Arrival, content: Path) -> str:
 
 def stops_in_words(arrival: Arrival) -> str:
     """Why nothing of the bank could be published with it."""
-    return "\n".join(arrival.stops[:_MOST_SHOWN])
+    return "\n".join(map(one_line, arrival.stops[:_MOST_SHOWN]))
 
 
 def _proof(arrival: Arrival) -> str:
