@@ -38,6 +38,14 @@ def about(unit: Unit, schemas: Mapping[str, object], version: str) -> bytes:
     )
 
 
+def says_the_same(raw: bytes, unit: Unit) -> bool:
+    """Whether an about.json says of the unit what the unit says, by whatever it was made."""
+    told, ours = json.loads(raw), json.loads(about(unit, {}, ""))
+    made = ("schema", "made_with")
+    same = {name: value for name, value in ours.items() if name not in made}
+    return {name: value for name, value in told.items() if name not in made} == same
+
+
 def metadata(unit: Unit) -> bytes:
     """metadata.jsonld: the unit as a schema.org LearningResource."""
     minutes = sum(lesson.minutes for lesson in unit.lessons)

@@ -8,7 +8,7 @@ import warnings
 import zlib
 from typing import TYPE_CHECKING
 
-from build_tools.pictures.limits import MOST_POINTS
+from build_tools.pictures.limits import MOST_POINTS, MOST_SIDE
 from build_tools.pictures.stripped import DAMAGED
 from build_tools.pictures.trouble import PictureError
 
@@ -99,6 +99,8 @@ def _opened(kind: str, data: bytes) -> ImageFile.ImageFile:
         except _FAULTS:
             raise PictureError(DAMAGED) from None
     width, height = picture.size
+    if max(width, height) > MOST_SIDE:
+        raise PictureError(f"it is {max(width, height):,} points long, more than {MOST_SIDE:,}")
     if width * height * frames > MOST_POINTS:
         each = f"{width:,} by {height:,} points" + (f" in {frames:,} frames" if frames > 1 else "")
         raise PictureError(f"it has {each}, more than {MOST_POINTS:,} together: make it smaller")

@@ -5,6 +5,8 @@ from __future__ import annotations
 MOST_POINTS = 12_600_000
 """Of a photograph, of all frames together: 4096 by 3072, what a telephone takes. Turned upright,
 it stands twice in memory, at four bytes a point."""
+MOST_SIDE = 20_000
+"""Points along one side: a longer one makes a page of kilometres."""
 MOST_PIECES = 10_000
 """Chunks or segments of one file: large photographs have some thousand."""
 MOST_SCANS = 24
@@ -31,7 +33,9 @@ MOST_USES = 100
 MOST_SHAPES = 5_000
 """Shapes that are drawn, counted each time that one is shown again."""
 MOST_CORNERS = 200_000
-"""Points of all paths that are drawn, and letters of all texts, counted in the same way."""
+"""Points of all paths that are drawn, counted in the same way."""
+MOST_LETTERS = 5_000
+"""Letters of all texts that are drawn: accents on one letter take longer the more there are."""
 MOST_LAYERS = 60
 """Masks, filters, clips and see-through groups that are drawn: each is a picture of its own."""
 MOST_DASHES = 200_000

@@ -5,6 +5,7 @@ from __future__ import annotations
 import zlib
 
 from build_tools.pictures.limits import MOST_PIECES
+from build_tools.pictures.png_shape import Chunk, refuse_misshapen
 from build_tools.pictures.stripped import DAMAGED, Stripped
 from build_tools.pictures.trouble import PictureError
 from build_tools.pictures.upright import UPRIGHT, orientation_in
@@ -18,6 +19,7 @@ def stripped_png(data: bytes) -> Stripped:
     if not data.startswith(SIGNATURE):
         raise PictureError("it is not a PNG picture, though its name ends in .png")
     kept, at, orientation = [SIGNATURE], len(SIGNATURE), UPRIGHT
+    chunks: list[Chunk] = []
     for _ in range(MOST_PIECES):
         length = int.from_bytes(data[at : at + 4], "big")
         kind, end = data[at + 4 : at + 8], at + 12 + length
@@ -26,11 +28,13 @@ def stripped_png(data: bytes) -> Stripped:
         told = int.from_bytes(data[end - 4 : end], "big")
         if zlib.crc32(data[at + 4 : end - 4]) != told:
             raise PictureError(DAMAGED)
+        chunks.append((kind, data[at + 8 : end - 4]))
         if kind == b"eXIf":
             orientation = orientation_in(data[at + 8 : end - 4])
         if kind in _SEEN:
             kept.append(data[at:end])
         if kind == b"IEND":
+            refuse_misshapen(chunks)
             return Stripped(b"".join(kept), orientation)
         at = end
     raise PictureError(DAMAGED)

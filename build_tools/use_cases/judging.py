@@ -19,6 +19,7 @@ from build_tools.disk.scratch import scratch
 from build_tools.model.bank import UnitOutline
 from build_tools.model.build_bank import build_bank
 from build_tools.model.unit import Unit
+from build_tools.packs.about import says_the_same
 from build_tools.packs.reading.contents import Pack
 from build_tools.packs.reading.read import verified
 from build_tools.packs.reading.refusal import RefusedError
@@ -84,7 +85,8 @@ def _other_words(unit: Unit, pack: Pack) -> tuple[str, ...]:
     from build_tools.building.pack import said_beside
 
     ours = {name: hashlib.sha256(data).hexdigest() for name, data in said_beside(unit).items()}
-    return tuple(name for name in ours if pack.beside.get(name, ours[name]) != ours[name])
+    other = [name for name in ours if pack.beside.get(name, ours[name]) != ours[name]]
+    return tuple(other if says_the_same(pack.about, unit) else ["about.json", *other])
 
 
 def _differs(content: Path, beside: Path, slug: str) -> tuple[str, ...]:

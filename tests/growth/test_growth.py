@@ -56,5 +56,5 @@ def test_none_takes_long(text: str, thorough: bool) -> None:
 
 
 def test_a_pattern_that_tries_every_way_is_seen() -> None:
-    doubtful = re.compile(r"(?:a|b)*\s*x\Z|a+a+x")
-    assert growth(doubtful.search, "a", SOON) > MOST_TIMES
+    doubtful = re.compile("a+x")
+    assert growth(doubtful.search, "a", SOON // 4) > MOST_TIMES

@@ -199,9 +199,10 @@ COSTLY = {
     "without end": (doubled(9, 11, "<rect/>" * 500), "shapes to draw: "),
     "a path shown again": (
         doubled(1, 99, f'<path d="M0 0{" L1 2" * 5000}"/>'),
-        "points of paths and letters to draw",
+        "points of paths to draw",
     ),
-    "letters": (f"{SVG}><text>{'a' * 250_000}</text></svg>", "points of paths and letters"),
+    "letters": (f"{SVG}><text>{'a' * 5_001}</text></svg>", "letters to draw: 5,001"),
+    "accents on one letter": (SVG + "><text>a" + "\u0301" * 9_000 + "</text></svg>", "letters"),
     "masks": (doubled(2, 10, '<g mask="url(#m)"/>'), "masks, filters, clips"),
     "see-through groups": (f"{SVG}>{SEE_THROUGH * 61}</svg>", "see-through groups"),
     "see-through by a style": (

@@ -183,6 +183,14 @@ def webp(body: bytes) -> bytes:
     return b"RIFF" + struct.pack("<I", len(body) + 4) + b"WEBP" + body
 
 
+def headed(
+    colour: int = 0, packing: int = 0, longer: bytes = b"", before: bytes = b"", after: bytes = b""
+) -> bytes:
+    """The small sound PNG with another head, and chunks around it."""
+    head = struct.pack(">IIBBBBB", 2, 2, 8, colour, packing, 0, 0) + longer
+    return SOUND_PNG[:8] + before + chunk(b"IHDR", head) + after + SOUND_PNG[33:]
+
+
 SOUND_PNG = png(2, 2, b"\0ab" * 2)
 BELIEVED: dict[str, tuple[str, bytes]] = {
     "a PNG without its head": ("a.png", SOUND_PNG[:8] + SOUND_PNG[33:]),
@@ -194,6 +202,14 @@ BELIEVED: dict[str, tuple[str, bytes]] = {
         "a.png",
         SOUND_PNG[:33] + chunk(b"IDAT", b"not packed") + chunk(b"IEND", b""),
     ),
+    "a PNG with more points than it says": ("a.png", png(2, 2, b"\0ab" * 2 + b"a")),
+    "a PNG that is very long": ("a.png", png(1, 20_001, b"\0a" * 20_001)),
+    "a PNG without its colours": ("a.png", headed(colour=3)),
+    "a PNG with half a colour": ("a.png", headed(colour=3, after=chunk(b"PLTE", b"ab"))),
+    "a PNG packed otherwise": ("a.png", headed(packing=9)),
+    "a PNG with a long head": ("a.png", headed(longer=b"\0")),
+    "a PNG whose head is second": ("a.png", headed(before=chunk(b"gAMA", b"\0\0\0\1"))),
+    "a PNG with a part that nobody knows": ("a.png", headed(after=chunk(b"EVIL", b""))),
     "an empty WebP": ("a.webp", webp(b"")),
     "a WebP that only says how large it is": (
         "a.webp",

@@ -32,7 +32,7 @@ class Pack:
     pictures as they would be published.
 
     `pages` has the SHA-256 of each page that came with it, by its name, `beside` that of each file
-    which says what the unit says too, and `sha512` is the pack's own digest.
+    which says what the unit says too, `about` is about.json, and `sha512` the pack's own digest.
     """
 
     slug: str
@@ -40,6 +40,7 @@ class Pack:
     unit_files: Mapping[str, bytes]
     pages: Mapping[str, str] = field(default_factory=dict)
     beside: Mapping[str, str] = field(default_factory=dict)
+    about: bytes = b""
     sha512: str = ""
 
 
@@ -61,7 +62,8 @@ def contents_of(payload: dict[str, bytes]) -> Pack:
     """
     if "unit/unit.md" not in payload:
         raise RefusedError("it is a sound bag, but no unit is in it")
-    slug, edition = _named(payload.get("about.json", b""))
+    about = payload.get("about.json", b"")
+    slug, edition = _named(about)
     unit: dict[str, bytes] = {}
     pages: dict[str, str] = {}
     beside: dict[str, str] = {}
@@ -87,7 +89,7 @@ def contents_of(payload: dict[str, bytes]) -> Pack:
         )
     for path in list(unit):
         unit[path] = _own(path, unit.pop(path))
-    return Pack(slug, edition, dict(sorted(unit.items())), pages, beside)
+    return Pack(slug, edition, dict(sorted(unit.items())), pages, beside, about)
 
 
 def _own(path: str, data: bytes) -> bytes:

@@ -21,14 +21,19 @@ _BETWEEN = re.compile(r"[\s/]*")
 _NAME = re.compile(r"[^\s/>][^\s/>=]*")
 _EQUALS = re.compile(r"\s*=\s*")
 _BARE = re.compile(r"[^\s>]*")
+_MOST_PARTS = 100_000
+"""Tags of one page: those that this bank draws have some thousand."""
 _LOOKED_AT = 300
 """Letters of a value, which may be a whole picture."""
 
 
 def refuse_active_page(path: str, html: str) -> None:
     """Raise for a page that runs something or leads astray, with the line that does it."""
-    at = html.find("<")
+    at, parts = html.find("<"), 0
     while at >= 0:
+        parts += 1
+        if parts > _MOST_PARTS:
+            raise RefusedError(f"{path}: the page has more than {_MOST_PARTS:,} parts")
         found = _TAG.match(html, at + 1)
         if found is None:
             at = html.find("<", at + 1)

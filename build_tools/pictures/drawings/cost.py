@@ -31,6 +31,7 @@ from build_tools.pictures.limits import (
     MOST_CORNERS,
     MOST_DASHES,
     MOST_LAYERS,
+    MOST_LETTERS,
     MOST_SHAPES,
     MOST_SHOWN_POINTS,
     MOST_USES,
@@ -57,10 +58,11 @@ Told = tuple[str, str]
 
 @dataclass(frozen=True, slots=True)
 class Cost:
-    """Shapes, points of paths, layers, dashes and points of photographs that are drawn."""
+    """Shapes, points of paths, letters, layers, dashes and points of photographs drawn."""
 
     shapes: int = 0
     corners: int = 0
+    letters: int = 0
     layers: int = 0
     dashes: int = 0
     photo_points: int = 0
@@ -70,6 +72,7 @@ class Cost:
         return Cost(
             self.shapes + other.shapes,
             self.corners + other.corners,
+            self.letters + other.letters,
             self.layers + other.layers,
             self.dashes + other.dashes,
             self.photo_points + other.photo_points,
@@ -80,6 +83,7 @@ class Cost:
         return Cost(
             self.shapes * number,
             self.corners * number,
+            self.letters * number,
             self.layers * number,
             self.dashes * number,
             self.photo_points * number,
@@ -94,7 +98,8 @@ def refuse_costly(root: Element, photo_points: Mapping[str, int]) -> None:
     cost = _Counting(root, elements, photo_points).of(root, frozenset(), ())
     for much, most, what in (
         (cost.shapes, MOST_SHAPES, "shapes"),
-        (cost.corners, MOST_CORNERS, "points of paths and letters"),
+        (cost.corners, MOST_CORNERS, "points of paths"),
+        (cost.letters, MOST_LETTERS, "letters"),
         (cost.layers, MOST_LAYERS, "masks, filters, clips and see-through groups"),
         (cost.dashes, MOST_DASHES, "dashes"),
         (cost.photo_points, MOST_SHOWN_POINTS, "points of photographs"),
@@ -149,7 +154,7 @@ class _Counting:
         if element.name in SHAPES or element.name == "text":
             cost = cost.plus(self._shape(element, taken_over, road))
         if element.name in TEXTS:
-            cost = cost.plus(Cost(corners=len(element.words())))
+            cost = cost.plus(Cost(letters=len(element.words())))
         href = element.attributes.get("href", "")
         if element.name == "image":
             cost = cost.plus(Cost(shapes=1, photo_points=self.photo_points.get(href, 0)))

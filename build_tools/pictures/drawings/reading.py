@@ -98,6 +98,7 @@ class _Reader:
         parser.buffer_text = True
         parser.XmlDeclHandler = self._declaration
         parser.StartDoctypeDeclHandler = self._doctype
+        parser.StartNamespaceDeclHandler = self._namespace
         parser.StartElementHandler = self._start
         parser.EndElementHandler = self._end
         parser.CharacterDataHandler = self._text
@@ -116,6 +117,11 @@ class _Reader:
             raise PictureError(
                 f"it says that it is written in {encoding[:20]}: save it again as UTF-8"
             )
+
+    def _namespace(self, prefix: str | None, space: str | None) -> None:
+        # Expat writes it out again for every part and every name in it.
+        if len(prefix or "") > MOST_VALUE or len(space or "") > MOST_VALUE:
+            raise PictureError(f"it names a kind of part in more than {MOST_VALUE} letters")
 
     def _doctype(self, *_: object) -> None:
         raise PictureError("it declares a document type: save it as a plain SVG drawing")

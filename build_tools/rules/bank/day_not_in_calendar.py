@@ -17,7 +17,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 
-GRADE: Grade = "question"
+GRADE: Grade = "error"
 SOURCE = "ISO 8601-1: calendar dates, from memory"
 
 
