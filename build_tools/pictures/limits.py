@@ -19,6 +19,8 @@ MOST_LEVELS = 32
 """Elements in one another."""
 MOST_STYLES = 20_000
 """Letters of all style sheets in a drawing."""
+MOST_STYLED = 600_000
+"""Letters of all styles that stand at a part itself."""
 MOST_VALUE = 300
 """Letters of one value, where it is no path, no list of points and no photograph."""
 MOST_PATH = 400_000

@@ -407,6 +407,11 @@ UNITS: dict[str, tuple[Maker, str]] = {
     "a frame in a page": (_page("<iframe></iframe>"), "`iframe`"),
     "a handler in a page": (_page('<p onclick="a()">'), "runs something by `onclick`"),
     "a script link in a page": (_page('<a href=" java\nscript:a()">'), "the page leads to `javas"),
+    "a page of parts": (_page("<p>" * 100_001), "has more than 100,000 parts"),
+    "a page of one part": (_page("<p" + " a" * 501 + ">"), "more than 500 attributes"),
+    "a file beside the bag": (_extra(f"{packs.TOP}/read-me.html"), "read-me.html` has no place"),
+    "a zip of the future": (_changed(b"PK\x01\x02", 6, b"\xff\x00"), "a newer kind of zip"),
+    "a nought among the remarks": (_text_tag("bag_info", b"A: \0\n"), "holds a sign that is"),
     "a page that leads on": (_page('<meta http-equiv=Refresh content="0;url=a">'), "by itself"),
     "no word of which unit": (
         lambda: pack(payload(about_DOT_json=None)),

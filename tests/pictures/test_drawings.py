@@ -201,6 +201,10 @@ COSTLY = {
         doubled(1, 99, f'<path d="M0 0{" L1 2" * 5000}"/>'),
         "points of paths to draw",
     ),
+    "styles at its parts": (
+        SVG + ">" + f"<g style='{'fill:red;' * 100}'/>" * 700 + "</svg>",
+        "its styles have more than 600,000 letters",
+    ),
     "letters": (f"{SVG}><text>{'a' * 5_001}</text></svg>", "letters to draw: 5,001"),
     "accents on one letter": (SVG + "><text>a" + "\u0301" * 9_000 + "</text></svg>", "letters"),
     "masks": (doubled(2, 10, '<g mask="url(#m)"/>'), "masks, filters, clips"),

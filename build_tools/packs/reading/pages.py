@@ -23,6 +23,7 @@ _EQUALS = re.compile(r"\s*=\s*")
 _BARE = re.compile(r"[^\s>]*")
 _MOST_PARTS = 100_000
 """Tags of one page: those that this bank draws have some thousand."""
+_MOST_ATTRIBUTES = 500
 _LOOKED_AT = 300
 """Letters of a value, which may be a whole picture."""
 
@@ -48,7 +49,7 @@ def refuse_active_page(path: str, html: str) -> None:
 def _attributes(html: str, at: int) -> tuple[dict[str, str], int]:
     """The attributes of a tag from `at` on, and where it ends."""
     found: dict[str, str] = {}
-    while True:
+    for _ in range(_MOST_ATTRIBUTES):
         at = _matched(_BETWEEN, html, at)
         name = _NAME.match(html, at)
         if name is None:
@@ -66,6 +67,7 @@ def _attributes(html: str, at: int) -> tuple[dict[str, str], int]:
                 end = _matched(_BARE, html, at)
                 value, at = html[at : min(end, at + _LOOKED_AT)], end
         found.setdefault(name[0].casefold(), "".join(value.split()))
+    raise RefusedError(f"a page has a part with more than {_MOST_ATTRIBUTES} attributes")
 
 
 def _matched(pattern: re.Pattern[str], html: str, at: int) -> int:

@@ -37,6 +37,7 @@ from build_tools.pictures.limits import (
     MOST_ELEMENTS,
     MOST_LEVELS,
     MOST_PATH,
+    MOST_STYLED,
     MOST_VALUE,
 )
 from build_tools.pictures.trouble import PictureError
@@ -89,6 +90,7 @@ class _Reader:
     _left_out: int = 0
     """How many elements deep it is in one that is left out."""
     _count: int = 0
+    _styled: int = 0
     _ids: set[str] = field(default_factory=set)
     _photo_points: dict[str, int] = field(default_factory=dict)
 
@@ -190,6 +192,9 @@ class _Reader:
         if name == "href":
             return self._href(element, value)
         if name == "style":
+            self._styled += len(value)
+            if self._styled > MOST_STYLED:
+                raise PictureError(f"its styles have more than {MOST_STYLED:,} letters")
             return written(tuple(declarations_in(value))) or None
         if name in PATHS:
             if len(value) > MOST_PATH or _PATH.fullmatch(value) is None:
