@@ -8,7 +8,7 @@ import warnings
 import zlib
 from typing import TYPE_CHECKING
 
-from build_tools.pictures.limits import MOST_POINTS, MOST_SIDE
+from build_tools.pictures.limits import LEAST_FRAME, MOST_POINTS, MOST_SIDE
 from build_tools.pictures.stripped import DAMAGED
 from build_tools.pictures.trouble import PictureError
 
@@ -110,11 +110,19 @@ def _opened(kind: str, data: bytes) -> ImageFile.ImageFile:
 def _looked_at(picture: ImageFile.ImageFile) -> int:
     """How many frames the picture has, after each was decoded."""
     frames = int(getattr(picture, "n_frames", 1))
+    soonest = float(LEAST_FRAME)
     try:
         for frame in range(frames):
             if frames > 1:
                 picture.seek(frame)
             picture.load()
+            if frames > 1:
+                soonest = min(soonest, float(picture.info.get("duration", 0)))
     except _FAULTS:
         raise PictureError(DAMAGED) from None
+    if soonest < LEAST_FRAME:
+        raise PictureError(
+            f"it moves, and changes sooner than after {LEAST_FRAME} milliseconds: flashes can "
+            "bring on a seizure; use a still picture"
+        )
     return frames

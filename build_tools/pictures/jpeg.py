@@ -11,6 +11,10 @@ from build_tools.pictures.upright import UPRIGHT, orientation_in
 
 _START, _END, _SCAN = 0xD8, 0xD9, 0xDA
 _COMMENT = 0xFE
+_NOT_SHOWN = frozenset({0xC3, *range(0xC5, 0xC8), *range(0xC9, 0xD0)})
+"""Ways to write a JPEG that browsers do not show (T.81, table B.1): without loss, in layers, or by
+arithmetic coding.
+"""
 _BARE = frozenset({0x01, *range(0xD0, 0xD9)})
 _EXIF = b"Exif\0\0"
 _JFIF_HEAD = 14
@@ -27,6 +31,8 @@ def stripped_jpeg(data: bytes) -> Stripped:
         if marker == _END:
             return Stripped(b"".join([*kept, bytes((0xFF, _END))]), orientation)
         length = int.from_bytes(data[at : at + 2], "big")
+        if marker in _NOT_SHOWN:
+            raise PictureError("it is written in a way that browsers do not show: save it again")
         if marker in _BARE or length < 2 or at + length > len(data):
             raise PictureError(DAMAGED)
         body = data[at + 2 : at + length]

@@ -12,6 +12,10 @@ MOST_PIECES = 10_000
 MOST_SCANS = 24
 """Times that a JPEG draws over itself: programs that save in steps take about ten."""
 
+LEAST_FRAME = 334
+"""Milliseconds that each frame of a moving picture stays, so that nothing flashes more than three
+times a second (Web Content Accessibility Guidelines 2.2, 2.3.1)."""
+
 MOST_DRAWING = 4_000_000
 """Bytes of a drawing, with the photographs in it."""
 MOST_ELEMENTS = 5_000

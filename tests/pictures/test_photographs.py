@@ -108,7 +108,7 @@ def test_a_moving_picture_keeps_its_frames_and_loses_what_is_hidden_in_them() ->
     """The frame's layout is that of RFC 9649, section 2.7.1.1."""
     frames = [drawn(), drawn().transpose(Image.Transpose.ROTATE_180), drawn()]
     made = io.BytesIO()
-    frames[0].save(made, "WEBP", save_all=True, append_images=frames[1:], duration=90)
+    frames[0].save(made, "WEBP", save_all=True, append_images=frames[1:], duration=400)
     plain = made.getvalue()
     data = with_words_in_frames(plain)
     assert data.count(PLACE) == len(frames)
@@ -145,10 +145,28 @@ def test_a_photograph_that_lies_on_its_side_is_turned_upright(
     assert cleaned(name, clean) == clean
 
 
+@pytest.mark.parametrize("kind", ["PNG", "WEBP"])
+def test_a_picture_that_flashes_is_refused(kind: str) -> None:
+    """Web Content Accessibility Guidelines 2.2, 2.3.1: three flashes a second at most."""
+    made = io.BytesIO()
+    frames = [Image.new("RGB", (60, 40), colour) for colour in ("red", "white", "red")]
+    frames[0].save(made, kind, save_all=True, append_images=frames[1:], duration=[400, 50, 400])
+    with pytest.raises(PictureError, match="flashes can bring on a seizure"):
+        cleaned(f"a.{kind.lower()}", made.getvalue())
+
+
+@pytest.mark.parametrize("marker", [b"\xff\xc3", b"\xff\xc9", b"\xff\xca"])
+def test_a_jpeg_that_browsers_do_not_show_is_refused(marker: bytes) -> None:
+    with pytest.raises(PictureError, match="browsers do not show"):
+        cleaned("a.jpg", saved("JPEG").replace(b"\xff\xc0", marker, 1))
+
+
 def test_a_moving_picture_on_its_side_is_refused() -> None:
     made = io.BytesIO()
     frames = [drawn(), drawn().transpose(Image.Transpose.ROTATE_180)]
-    frames[0].save(made, "WEBP", save_all=True, append_images=frames[1:], exif=exif(6))
+    frames[0].save(
+        made, "WEBP", save_all=True, append_images=frames[1:], exif=exif(6), duration=400
+    )
     with pytest.raises(PictureError, match="moves and lies on its side"):
         cleaned("a.webp", made.getvalue())
 
