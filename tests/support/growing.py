@@ -34,7 +34,7 @@ from tests.support.banks import BASE, BASE_UNIT
 
 MOST_TIMES = 12.0
 """So many times longer may reading take where the text is ten times as long."""
-LEAST_SECONDS = 0.002
+LEAST_SECONDS = 0.005
 """Shorter times say nothing of how they grow."""
 _TRIES = 4
 

@@ -194,7 +194,7 @@ archive("flag-encrypted-central-only", "the flag only in the central list", "ref
 archive("flag-strong-encryption", "flag bits 0 and 6, and a masked header (bit 13)", "refuse",
     change("/unit.md", flags=0x2041))
 archive("flag-patched-data",
-    "flag bit 5, 'compressed patched data' (Python raises NotImplementedError)", "refuse", change(
+    "flag bit 5, 'compressed patched data'", "refuse", change(
     "/unit.md", flags=0x20))
 archive("flag-all-reserved", "every reserved flag bit set", "harmless", change("/unit.md",
     flags=0xC780), "a traceback")
