@@ -5,6 +5,8 @@ from __future__ import annotations
 from enum import Enum
 from itertools import chain, repeat
 
+from build_tools.sentences.word_lists import word_list
+
 
 class Reason(Enum):
     """What becomes of the harm."""
@@ -16,7 +18,7 @@ class Reason(Enum):
     MEANS_NOTHING = "what it is about is never asked, or means just what it says"
 
 
-_LEFT_OUT = (
+_LEFT_OUT = word_list(
     "about-adapted-from-claims about-adapted-from-loop about-adapted-from-markup "
     "about-adapted-from-text about-backslashes about-depth-900 about-issued-differs "
     "about-issued-missing about-issued-null about-issued-number about-issued-object "
@@ -42,17 +44,18 @@ _LEFT_OUT = (
     "jsonld-nan jsonld-not-json jsonld-publisher-other jsonld-surrogate licence-appended "
     "licence-empty licence-homoglyphs licence-one-word-changed licence-other-text marquee-blink "
     "policy-connect policy-form-action-star policy-gone policy-report policy-wide-img run-a-ping "
-    "run-a-target-opener run-a-web run-dialog-command run-fencedframe run-input-file "
-    "run-input-image run-login-lookalike run-noembed run-textarea slow-page-amp "
-    "slow-page-amp-hash slow-page-amp-long slow-page-amp-name slow-page-amp-x "
-    "slow-page-attr-newlines slow-page-b-deep-aaa slow-page-cdata slow-page-comment "
-    "slow-page-comment-bang slow-page-comment-dash slow-page-declaration slow-page-end "
-    "slow-page-end-a slow-page-end-br slow-page-formatting-adoption slow-page-marked "
-    "slow-page-marked-if slow-page-pi slow-page-slashes-in-tag slow-page-spaces-in-tag "
-    "slow-page-style-open slow-page-svg-deep slow-page-table-deep slow-page-textarea-open "
-    "slow-page-title-open "
-).split()
-_WRITTEN_ANEW = (
+    "run-a-target-opener run-a-web run-attr-unquoted-gt run-dialog-command run-fencedframe "
+    "run-input-file run-input-image run-login-lookalike run-math-mtext run-noembed "
+    "run-noscript-differs run-script-long-s run-style-in-attr run-svg-animate "
+    "run-svg-p-breaks-out run-svg-use-data run-textarea run-xmp slow-page-amp slow-page-amp-hash "
+    "slow-page-amp-long slow-page-amp-name slow-page-amp-x slow-page-attr-newlines "
+    "slow-page-b-deep-aaa slow-page-cdata slow-page-comment slow-page-comment-bang "
+    "slow-page-comment-dash slow-page-declaration slow-page-end slow-page-end-a slow-page-end-br "
+    "slow-page-formatting-adoption slow-page-marked slow-page-marked-if slow-page-pi "
+    "slow-page-slashes-in-tag slow-page-spaces-in-tag slow-page-style-open slow-page-svg-deep "
+    "slow-page-table-deep slow-page-textarea-open slow-page-title-open "
+)
+_WRITTEN_ANEW = word_list(
     "active-ev-listener active-on-namespaced active-pi-html active-script-in-metadata "
     "freeze-animate-css-flash freeze-animation-css freeze-attributes-50000 freeze-style-calc "
     "freeze-style-vars-doubling freeze-use-encoded-id inner-fragment jpeg-exif-after-eoi "
@@ -60,23 +63,24 @@ _WRITTEN_ANEW = (
     "png-appended-other-picture png-appended-zip png-chunk-name-odd png-idat-split-gap "
     "png-text-after-iend request-cursor request-foreign-attr request-mask-image request-pi-php "
     "request-style-element-fn request-style-image-fn request-style-namespace request-style-src "
-    "request-stylesheet-pi request-stylesheet-pi-xsl request-xinclude "
-).split()
-_DRAWN_SOON = (
+    "request-stylesheet-pi request-stylesheet-pi-xsl request-xinclude webp-after-riff "
+    "webp-appended-zip "
+)
+_DRAWN_SOON = word_list(
     "freeze-dash-style freeze-filter-blur freeze-path-dots freeze-path-overlap "
     "freeze-pattern-tiny freeze-transform-long "
-).split()
-_ON_ONE_LINE = (
+)
+_ON_ONE_LINE = word_list(
     "publisher-odd-carriage-return publisher-odd-crlf-header publisher-odd-newline-forged "
     "title-odd-carriage-return title-odd-crlf-header title-odd-newline-forged "
-).split()
-_MEANS_NOTHING = (
+)
+_MEANS_NOTHING = word_list(
     "about-bom about-duplicate-escaped about-duplicate-publisher about-made-with-huge "
     "about-made-with-missing about-made-with-null about-made-with-number about-schema-format-huge "
     "about-schema-missing about-schema-null about-schema-number about-schema-sha-number "
     "about-schema-url credits-missing jpeg-scan-empty licence-missing pages-missing-one "
     "slug-differs-from-folder tagmanifest-md5-only value-format-float value-title-true "
-).split()
+)
 HARMLESS: dict[str, Reason] = dict(
     chain(
         zip(_LEFT_OUT, repeat(Reason.LEFT_OUT), strict=False),
