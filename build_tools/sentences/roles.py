@@ -107,6 +107,7 @@ PASSED_ON = Saying(
     until|till|so ~3 everyone|everybody|all|each|both|every
     pass ~3 on|round|along|around|next|to
     share|pass|hand ~1 the|it|this|that ?=on ?job|part|lead|role|baton|hat|crown|card
+    one|first ~1 partner|pair|half|=a|dancer ~~5 then the other|second
     then ~2 =b|=twos|two|other|partner|=evens|second|another|next ~2 @leads|be|turn|go|have|do|take
     front|leader|first|one ~4 go|peel|join|move|run|slip|drop ~3 back|end|tail
     let|give ~2 another|next|others|someone|somebody|each

@@ -61,7 +61,7 @@ _IN_LESSON = {
     "if": ["stuck", "finished", "loud", "silly", "will_not_join", "short_of_time", "sound_fails"],
     "change": ["room", "task", "things", "partners", "cue"],
     "look_and_talk": ["who", "at", "looking_for", "questions", "end_points", "next"],
-    "look_and_talk/questions/0": ["question", "looks_back_to"],
+    "look_and_talk/questions/0": ["question", "answers", "looks_back_to"],
     "look_and_talk/next": ["seen", "not_yet"],
 }
 _UNIT = {
@@ -78,6 +78,10 @@ _UNIT = {
         "words",
         "ending",
         "issued",
+        "draft",
+        "tried",
+        "curriculum",
+        "adapted_from",
         "form",
         "credit",
     ],
@@ -118,6 +122,8 @@ def candidates(unit: Unit, field: str) -> Iterator[str]:
     if field == "from":
         yield from (f"unit.md choices/{name}/from" for name in dance.choices)
         yield from (f"unit.md motifs/{name}/from" for name in dance.motifs)
+    if field == "if_not":
+        yield from (f"unit.md choices/{name}/if_not" for name in dance.choices)
     if field in ("actions", "idea"):
         yield from (f"unit.md motifs/{name}/{field}" for name in dance.motifs)
     if field in ("seconds", "ends_on", "idea", "counts", "start", "end", "danced"):
@@ -143,9 +149,9 @@ def proposal(rule: Rule, slug: str) -> Mapping[str, str] | None:
     """The first place for each field at which the two examples are told apart."""
     bad, good = fields_of(rule, "bad"), fields_of(rule, "good")
     unit = laid(slug, ())
-    if unit is None or not bad or not all(map(is_whole, (*bad.values(), *good.values()))):
+    if unit is None or not all(map(is_whole, (*bad.values(), *good.values()))):
         return None
-    first = next(iter(bad))
+    first = next(iter({**bad, **good}), "")
     lessons = {**lessons_of(rule, "bad"), **lessons_of(rule, "good")}
     for place in _in_lesson(candidates(unit, first), lessons.get(first)):
         for where in _with_others(unit, place, first, {**bad, **good}, lessons):

@@ -4,9 +4,9 @@
 England's years promises something to nobody.
 
 Bad:
-    years: [{nation: England, years: [3, 4]}]; curriculum: [{nation: Wales, …}]
+    {nation: Wales, stage: progression step 2, …}
 Good:
-    curriculum: [{nation: England, …}]
+    {nation: England, stage: key stage 2, …}
 """
 
 from __future__ import annotations

@@ -4,9 +4,9 @@ Key stage 1 is Years 1 and 2 in England and Years 3 and 4 in Northern Ireland; S
 and Wales has progression steps. A link to the wrong stage is a promise that nobody can check.
 
 Bad:
-    {nation: Scotland, stage: key stage 2}
+    {nation: Scotland, stage: key stage 2, …}
 Good:
-    {nation: Scotland, stage: second level}
+    {nation: England, stage: key stage 2, …}
 """
 
 from __future__ import annotations

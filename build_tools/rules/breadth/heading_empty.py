@@ -1,7 +1,8 @@
 """A unit gives pupils something under each heading: actions, space, dynamics and with whom.
 
 What, where, how and with whom are the four questions of dance. A unit that never changes level,
-speed or partner leaves a quarter of dance untaught. With whom is not asked of the youngest.
+speed or partner leaves a quarter of dance untaught. With whom is not asked of the youngest. A dance
+that only travels, as many of a tradition do, has enough if it travels in two ways.
 
 Bad:
     every motif all at one level and on the spot, nobody ever with a partner
@@ -11,7 +12,7 @@ Good:
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from build_tools.model.dance import Action, Dance, Development
 from build_tools.model.school_years import ages
@@ -43,7 +44,8 @@ def check(unit: Unit) -> Iterator[Finding]:
         actions += [d.replacement] if d.replacement else []
     place: FieldPath = ("motifs",)
     made_up = any(section.kind == "improvised" for section in dance.sections.values())
-    if actions and not made_up and len(kinds := {k for a in actions for k in a.kinds}) < 2:
+    kinds = {k for a in actions for k in a.kinds}
+    if len(kinds) == 1 and not made_up and not _many_ways(actions):
         yield Finding(
             unit.file,
             place,
@@ -81,6 +83,12 @@ def check(unit: Unit) -> Iterator[Finding]:
             f"{how_many(len(dance.sections), 'section')}",
             f"add {such_as}",
         )
+
+
+def _many_ways(actions: Sequence[Action]) -> bool:
+    """Whether a dance of one kind of action travels, and in more ways than one."""
+    ways = {(a.direction, a.pathway, a.side, a.level) for a in actions if "travel" in a.kinds}
+    return len(ways) > 1
 
 
 def _in_space(one: Action | Development) -> bool:

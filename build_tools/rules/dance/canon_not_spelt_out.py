@@ -4,9 +4,9 @@
 answer, and parts side by side, need something for each part to dance.
 
 Bad:
-    {what: [gust], as: canon}
+    {as: canon, …}
 Good:
-    {what: [gust], as: canon, parts: 4, after: 4}
+    {as: canon, parts: 4, after: 4, …}
 """
 
 from __future__ import annotations

@@ -4,9 +4,9 @@ Dancers 1, 2, 3 and 4 in a canon of three parts: somebody in each group has no p
 was cut short in one place only.
 
 Bad:
-    {what: [wave], as: canon, parts: 3, after: 4, who: "dancers 1, 2, 3 and 4, one after another"}
+    {as: canon, parts: 3, after: 4, who: "dancers 1, 2, 3 and 4, one after another", …}
 Good:
-    {what: [wave], as: canon, parts: 4, after: 4, who: "dancers 1, 2, 3 and 4, one after another"}
+    {as: canon, parts: 4, after: 4, who: "dancers 1, 2, 3 and 4, one after another", …}
 """
 
 from __future__ import annotations

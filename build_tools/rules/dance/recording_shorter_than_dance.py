@@ -4,9 +4,9 @@ If the music stops before the dance does, the class stops with it, in front of t
 on playing through a section with another sound, unless somebody is told to stop it.
 
 Bad:
-    sound: {kind: recorded, lasts: 60, …}, and a dance of 1 minute 55 seconds
+    sound: {kind: recorded, lasts: 30, …}
 Good:
-    sound: {kind: recorded, lasts: 130, …}
+    sound: {kind: recorded, lasts: 600, …}
 """
 
 from __future__ import annotations

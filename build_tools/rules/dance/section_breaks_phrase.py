@@ -4,9 +4,9 @@ Drums and music go in phrases, and pupils feel where the next one starts. A sect
 the middle of one starts the next section on a count that nobody hears as one.
 
 Bad:
-    phrase: 8, and a section with counts: 30
+    a phrase of 8, and counts: 30
 Good:
-    phrase: 8, and a section with counts: 32
+    a phrase of 8, and counts: 32
 """
 
 from __future__ import annotations

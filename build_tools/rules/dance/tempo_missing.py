@@ -5,9 +5,9 @@ beat, and the length of the dance cannot be told. Where the sound follows the da
 follow each other, there is no tempo to keep.
 
 Bad:
-    sections: {A: {counts: 32, …}}, and no tempo
+    sections that are counted, and no tempo
 Good:
-    dance: {tempo: 108, …}
+    tempo: 108
 """
 
 from __future__ import annotations

@@ -4,9 +4,9 @@ A draft from `new` is complete in shape; what only its author can write is marke
 and a hint. This is the list of those places. When the list is empty, take `draft: true` out.
 
 Bad:
-    task: ✎ what pupils try for part A
+    draft: true, task: ✎ what pupils try for part A
 Good:
-    task: Rock like a boat at its mooring, small at first, then big.
+    draft: true, task: Rock like a boat at its mooring, small at first, then big.
 """
 
 from __future__ import annotations

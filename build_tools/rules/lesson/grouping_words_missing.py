@@ -7,9 +7,9 @@ needs no words, nor does a group that was there earlier in the lesson; "find you
 where fours were made before.
 
 Bad:
-    pairs, then grouping: fours with no `into`
+    after pairs, grouping: fours
 Good:
-    pairs, then grouping: fours, into: Two pairs make a four.
+    after pairs, grouping: fours, into: Two pairs make a four.
 """
 
 from __future__ import annotations

@@ -4,9 +4,9 @@ A class has the hall in the same slot each week. One lesson much longer than the
 it; one much shorter leaves the class standing.
 
 Bad:
-    lessons of 45, 45, 45 and 70 minutes
+    minutes: 70
 Good:
-    lessons of 45, 45, 45 and 50 minutes
+    minutes: 45
 """
 
 from __future__ import annotations

@@ -5,9 +5,9 @@ those of one thing the step names or of all, a thing danced up to four times, or
 joins between them. Steps that name nothing counted are let be.
 
 Bad:
-    B lasts 32 counts: a step with dances: [B], counts: 40
+    dances: [A], counts: 7
 Good:
-    a step with dances: [B], counts: 32
+    dances: [A]
 """
 
 from __future__ import annotations

@@ -4,7 +4,7 @@ Bodies cool and thoughts wander: about four minutes at a time up to age 7, six f
 last lesson the talk looks back over the whole unit, and may be half as long again.
 
 Bad:
-    phase: look and talk, minutes: 9, nothing danced in it
+    phase: look and talk, minutes: 9
 Good:
     phase: look and talk, minutes: 5
 """

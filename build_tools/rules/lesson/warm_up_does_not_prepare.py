@@ -5,9 +5,9 @@ gets nothing ready. It is the `task` that is read, where it tells moves. A warm-
 not known here is left to the teacher.
 
 Bad:
-    warm-up: Circle each arm. Later: jumps and fast travelling
+    phase: warm-up, does: Loosen up, task: Circle each arm.
 Good:
-    warm-up: Walk, then bounce softly. Later: jumps and fast travelling
+    phase: warm-up, does: Loosen up, task: Walk, then bounce softly.
 """
 
 from __future__ import annotations

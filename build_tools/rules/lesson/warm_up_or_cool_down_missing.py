@@ -4,9 +4,9 @@ A recall that starts gently can warm a class up, and a quiet last step can calm 
 who reads the lesson in the morning sees it only where the step is called so.
 
 Bad:
-    recall, make, show
+    phase: recall
 Good:
-    warm-up, recall, make, show, cool-down
+    phase: warm-up
 """
 
 from __future__ import annotations

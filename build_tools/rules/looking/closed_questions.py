@@ -4,11 +4,11 @@ To "did it work?" a class says yes, and the teacher has learnt nothing. To "what
 has to look. A question whose own answers are yes and no is closed wherever it stands.
 
 Bad:
-    questions:
-      - question: Were the freezes still?
+    question: Were the freezes still?
+    answers: ["yes", "no"]
 Good:
-    questions:
-      - question: What was quite still, and what moved?
+    question: What was quite still, and what moved?
+    answers: [the feet, the last dancer]
 """
 
 from __future__ import annotations

@@ -4,12 +4,9 @@ Who has said "their elbows opened one after another" can say why it was good. Wh
 best group has stopped looking, and the dancers have heard nothing they can use.
 
 Bad:
-    questions:
-      - question: Which group was best?
+    question: Which group was best?
 Good:
-    questions:
-      - question: What did you see first, second, third?
-      - question: What made the starts clear?
+    question: What did you see first, second, third?
 """
 
 from __future__ import annotations

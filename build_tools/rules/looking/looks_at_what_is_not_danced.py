@@ -4,9 +4,9 @@
 it has been copied from another lesson, and pupils look for something that is not there.
 
 Bad:
-    lesson 1 dances A: look_and_talk: {at: the whirl, …}, which is part B
+    lesson 1: at: part C
 Good:
-    look_and_talk: {at: the first part, …}
+    lesson 1: at: part A
 """
 
 from __future__ import annotations

@@ -4,9 +4,9 @@ What a class showed today decides where the next lesson starts. Without it, the 
 from the page instead of from the pupils. In the last lesson it says where the class goes from here.
 
 Bad:
-    look_and_talk: {who: partner, …, questions: …}
+    a talk that ends with its questions
 Good:
-    look_and_talk: {…, next: {seen: start from the whole wave, not_yet: start from two moves}}
+    next: {seen: start from the whole wave, not_yet: start from two moves}
 """
 
 from __future__ import annotations

@@ -5,10 +5,9 @@ with something else, the teacher of that lesson has nowhere to act on it; and no
 what is made only later in that lesson.
 
 Bad:
-    lesson 1: next: {seen: dance the whole wave, not_yet: dance the sink first}
-    lesson 2: warm-up, then a new motif
+    lesson 1: seen: start with a film of the sea
 Good:
-    lesson 2, recall: Dance the whole wave. If not yet together, dance the sink first.
+    lesson 1: seen: dance part A once
 """
 
 from __future__ import annotations

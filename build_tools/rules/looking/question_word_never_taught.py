@@ -5,10 +5,9 @@ taught where a step `teaches` it, where the words of the lesson or unit explain 
 said before the question; or the question itself says what it means.
 
 Bad:
-    question: Where did you see a canon?
-    and nothing before says what a canon is
+    question: Where did you see a counterpoint?
 Good:
-    teaches: [canon], in the step where they make one
+    question: Where did you see two dances at once?
 """
 
 from __future__ import annotations

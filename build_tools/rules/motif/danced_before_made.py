@@ -4,10 +4,9 @@ A step that rehearses what is not there yet cannot be taught as written. A warm-
 exploring may dance something ahead of its making: it is planted there.
 
 Bad:
-    lesson 1: rehearse with dances: [gust]
-    lesson 2: makes: [gust]
+    lesson 1: dances: [C]
 Good:
-    lesson 1: makes: [gust], then rehearse with dances: [gust]
+    lesson 1: dances: [A]
 """
 
 from __future__ import annotations

@@ -5,10 +5,9 @@ other, and the teacher turns pages. What is told of a later lesson, and an every
 also a motif's name, are let be.
 
 Bad:
-    lesson 1, say: Gust first, then the ember.
-    lesson 3: makes: [ember]
+    lesson 1, say: Now dance part C.
 Good:
-    lesson 1, say: Today we make the gust. The ember comes in lesson 3.
+    lesson 1, say: Now dance part A.
 """
 
 from __future__ import annotations

@@ -6,7 +6,7 @@ pupils move. It is often a change that has landed on the wrong action.
 Bad:
     {stillness: 2, as: hide, level: high to low}
 Good:
-    {transfer: 2, as: sink, level: high to low}, then {stillness: 2, as: hide, level: low}
+    {stillness: 2, as: hide, level: low}
 """
 
 from __future__ import annotations

@@ -4,7 +4,8 @@ Pupils stand ready to move and keep about three short sentences in mind. What is
 read out from the page, with the eyes off the class.
 
 Bad:
-    say: six sentences on how a wave pulls back, what it meets and how it might feel
+    say: A wave pulls back before it comes, and then it meets the rock and breaks, and the water
+      goes everywhere, so think of how it might feel to be that water.
 Good:
     say: A wave pulls back, runs in, breaks and melts. Land softly.
 """

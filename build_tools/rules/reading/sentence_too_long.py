@@ -4,7 +4,8 @@ A sentence of 14 words is understood by nine readers in ten at once; one of 43 b
 ten. A lesson is read in a hurry. Fields with a shorter limit of their own are left to their rules.
 
 Bad:
-    loud: If the class gets loud, which it may when the drum begins, put it down and wait …
+    loud: If the class gets loud, which it may when the drum begins, put it down and wait until
+      all are quiet again, and then begin once more, and softer.
 Good:
     loud: Put the drum down. Wait for quiet. Begin again, softer.
 """

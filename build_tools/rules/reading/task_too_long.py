@@ -4,7 +4,8 @@ Three or four short sentences are taken in at a glance. A task with more in it i
 tasks.
 
 Bad:
-    task: one step that walks, makes, swaps, shows and joins, in 48 words
+    task: Walk it once. Then make your own wave. Swap with your partner and dance theirs. Show
+      both to another pair. Join them with a turn, and dance all of it twice to the drum.
 Good:
     task: Walk it once. Then dance one wave to the beach and one to the sea.
 """

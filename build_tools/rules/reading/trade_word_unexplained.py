@@ -5,10 +5,9 @@ line in `words` is printed where it is needed. A word that some step `teaches` i
 so is one that the line itself explains.
 
 Bad:
-    task: Now dance it in canon.
-    and `canon` is neither in `words` nor in `teaches`
+    task: Now add a glissade to it.
 Good:
-    words: {canon: "the same moves, one dancer starting after another"}
+    task: Now add a slide to the side.
 """
 
 from __future__ import annotations

@@ -4,7 +4,7 @@ The National Core Arts Standards are all rights reserved. Their codes may be nam
 may not travel in a bank that others copy and change.
 
 Bad:
-    says: "DA:Cr1.1.4a, and the standard's own sentence"
+    says: "DA:Cr1.1.4a: find ideas for dances in many things seen and heard"
 Good:
     says: "DA:Cr1.1.4"
 """

@@ -4,9 +4,9 @@ They are two works with two owners. A tune may be free to all while the recordin
 a school can only ask when it knows both.
 
 Bad:
-    what: Morning, recorded
+    sound: {kind: recorded, what: "Morning, recorded", …}
 Good:
-    what: Morning, composed for this unit; recorded by the unit's author
+    sound: {kind: recorded, what: "Morning, composed for this unit; recorded by its author", …}
 """
 
 from __future__ import annotations

@@ -4,9 +4,9 @@ Whoever reads "no jumps today" leaves out the landing cue, and lets a pupil with
 in. If the lesson dances a jump, the line belongs to another one.
 
 Bad:
-    lesson 1 makes drift, with a hop: safety: There are no jumps in this lesson.
+    safety: [There are no jumps in this lesson.]
 Good:
-    safety: Hops land softly, on two feet, knees bent.
+    safety: ["Hops land softly, on two feet, knees bent."]
 """
 
 from __future__ import annotations

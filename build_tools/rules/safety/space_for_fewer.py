@@ -1,7 +1,8 @@
 """The unit says how much floor each pupil needs, and it is enough for a class to travel.
 
 "A clear hall" tells a teacher nothing about a small one. With a figure, the teacher knows before
-the lesson whether to dance the class in halves.
+the lesson whether to dance the class in halves. A dance in seats says how far apart the chairs and
+wheelchairs stand.
 
 Bad:
     hall: A clear hall
@@ -37,6 +38,19 @@ _FIGURE = re.compile(
 _SIDES = re.compile(rf"{_NUMBER}\s*(?:m|metres?)?\s*(?:by|x|×)\s*{_NUMBER}", re.IGNORECASE)
 
 
+_SEATS = re.compile(r"\b(?:chairs?|seats?|seated|wheelchairs?|stools?|benches)\b", re.IGNORECASE)
+_APART = re.compile(
+    r"\bapart\b|\barms?['’]? ?s?['’]? (?:length|span)s?\b|\bmetres?\b|\bgaps?\b"
+    r"|\b(?:room|space) (?:between|round|around|for)\b",
+    re.IGNORECASE,
+)
+_SEATS_TOO_NEAR = (
+    "`hall` names chairs or wheelchairs, and not how far apart they stand",
+    "write the room between them, such as: an arm's length on each side, and a way through for a "
+    "wheelchair",
+)
+
+
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding where `space` gives no figure for the hall, or too small a one."""
     least = recommended_least(unit.years)
@@ -48,6 +62,8 @@ def check(unit: Unit) -> Iterator[Finding]:
 def _fault(hall: str, least: int) -> tuple[str, str] | None:
     """What is wrong with the words for the hall, and how to mend it."""
     each = f"write how much each needs: about {least} square metres for each pupil"
+    if _SEATS.search(hall):
+        return None if _APART.search(hall) or _FIGURE.search(hall) else _SEATS_TOO_NEAR
     figure, sides = _FIGURE.search(hall), _SIDES.search(hall)
     if figure and figure.group(2):
         metres = float(figure.group(1))

@@ -5,7 +5,7 @@ was right before a step or a lesson was taken out. So with the joins: a dance of
 four.
 
 Bad:
-    a unit of 3 lessons: short_of_time: Leave the join for lesson 4.
+    short_of_time: Leave the join for lesson 9.
 Good:
     short_of_time: Leave the join for lesson 3.
 """

@@ -6,7 +6,7 @@ still that of the other lesson, the teacher reads about the wrong morning.
 Bad:
     lesson 2: pupils_make: One wave of four moves. lesson 3: pupils_make: One wave of four moves.
 Good:
-    lesson 3: pupils_make: A meeting of two crabs that ask and answer.
+    lesson 2: pupils_make: One wave of four moves. lesson 3: pupils_make: A meeting of two crabs.
 """
 
 from __future__ import annotations

@@ -4,11 +4,9 @@ Pupils cannot practise the way from one section into the next while one of the t
 A step that makes a section and joins it straight away is in order.
 
 Bad:
-    lesson 2: joins: [A, B]
-    lesson 3: makes: [B]
+    lesson 1: joins: [A, B]
 Good:
-    lesson 2: makes: [B]
-    lesson 3: joins: [A, B]
+    lesson 1: dances: [A]
 """
 
 from __future__ import annotations

@@ -4,7 +4,7 @@ Leaving out the slow wave in the lesson that makes it leaves the rest of the uni
 can go is trying out, a second run, or a join that may wait a week.
 
 Bad:
-    lesson 2 develops drift-slow: short_of_time: Leave out the slow drift.
+    lesson 2 makes B: short_of_time: Leave out part B.
 Good:
     short_of_time: Leave out exploring.
 """

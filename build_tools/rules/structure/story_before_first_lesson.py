@@ -6,7 +6,7 @@ there is no last week: the line belongs to another lesson.
 Bad:
     lesson 1: story_so_far: The class made a wave and danced it slowly.
 Good:
-    lesson 2: story_so_far: The class made a wave and danced it slowly.
+    lesson 1: classroom_first: [Look at the picture of the wave.]
 """
 
 from __future__ import annotations

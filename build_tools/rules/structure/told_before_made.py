@@ -6,9 +6,9 @@ name in them of something that comes later was right in an earlier plan, and so 
 question to pupils who learn it later.
 
 Bad:
-    lesson 3 makes C: story_so_far: The class has the fold and the whirl, and the boat alone.
+    lesson 2: story_so_far: The class has made part A and part C.
 Good:
-    story_so_far: The class has the fold and the whirl.
+    lesson 2: story_so_far: The class has made part A.
 """
 
 from __future__ import annotations

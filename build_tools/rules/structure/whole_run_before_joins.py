@@ -4,10 +4,9 @@ A first run finds out whether pupils know the dance. A join that nobody has walk
 there, and the run has shown nothing but that.
 
 Bad:
-    lesson 4: dances: [whole]
-    lesson 5: joins: [C, D]
+    lesson 2: dances: [whole]
 Good:
-    lesson 4: joins: [C, D], then dances: [whole]
+    lesson 2: dances: [A]
 """
 
 from __future__ import annotations
