@@ -6,7 +6,8 @@ may have one task that nobody follows, so a line of ten words or more is judged 
 under 50 is difficult. Words that the unit teaches are not counted against it.
 
 Bad:
-    task: Investigate several contrasting interpretations of expansive gestures, individually and together.
+    task: Investigate several contrasting interpretations of expansive gestures,
+      individually and together.
 Good:
     task: Try big arm moves in three ways of your own.
 """
