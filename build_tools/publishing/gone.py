@@ -58,18 +58,26 @@ def take_out(target: HeldFolder, names: Iterable[str], title: str) -> tuple[str,
 def finish(target: HeldFolder, name: str, title: str) -> list[str]:
     """Put a signpost at each page of a gone edition and take its other files away.
 
-    Gives what was written.
+    Gives what was done, a line each.
     """
     folder = target.path / EDITIONS / name
     pages = pages_gone(folder)
     inside = f"{EDITIONS}/{name}/"
     signposts = {page: entry_page(page, title, inside) for page in pages}
-    done = [page for page, data in signposts.items() if target.write_new(f"{inside}{page}", data)]
-    target.write_new(f"{inside}{GONE}", gone_list(pages))
+    under_way = (folder / MANIFEST).exists()
+    done = [
+        f"{inside}{page} leads to the current edition again"
+        for page, data in signposts.items()
+        if target.write_new(f"{inside}{page}", data)
+    ]
+    if target.write_new(f"{inside}{GONE}", gone_list(pages)):
+        done.append(f"{inside}{GONE}, the list of its pages, was written anew")
     for file in files_in(folder):
         if file not in pages and file != GONE:
             target.sure()
             (folder / file).unlink()
+            if not under_way:
+                done.append(f"{inside}{file} was no part of it and was taken away")
     # The list of files goes last: as long as it is there, the work is not done.
     (folder / MANIFEST).unlink(missing_ok=True)
     (target.path / MANIFESTS / f"{name}.txt").unlink(missing_ok=True)

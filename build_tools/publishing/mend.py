@@ -123,10 +123,7 @@ def mend(target: HeldFolder, source: Path | None = None, title: str | None = Non
     for name in take_out(target, damaged, pointer.title):
         done.append(f"the edition {name} could not be mended; its pages lead to the current one")
     for name in gone_in(here):
-        written_now = finish(target, name, pointer.title)
-        done += [
-            f"{EDITIONS}/{name}/{page} leads to the current edition again" for page in written_now
-        ]
+        done += finish(target, name, pointer.title)
     pages = set(_pages(here, pointer.current))
     known = pages | set(pointer.missing) | {*entries_in(here)} | _pages_ever(here)
     pointer = Pointer(

@@ -6,102 +6,37 @@ The ways are those in which shares and sticks fail and people slip: common pract
 from __future__ import annotations
 
 import shutil
-from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 from pathlib import Path
 
 import pytest
 
-from build_tools.publishing.digests import faults
 from build_tools.publishing.editions import editions_in, gone_in
 from build_tools.publishing.pointer import read_pointer
 from build_tools.publishing.publish import mend_folder, publish, verify
 from build_tools.publishing.trouble import CannotPublishError
+from tests.publishing.damages import DAY, NUMBERS, TITLE, Before, damages, lost_readers, made_before
 from tests.publishing.folders import Walk, make_site, write
-
-DAY, TITLE = "2026-11-25", "A bank"
-NUMBERS = (1, 3, 6)
-
-
-def emptied(path: Path, _other: Path) -> None:
-    path.write_bytes(b"")
-
-
-def cut(path: Path, _other: Path) -> None:
-    path.write_bytes(path.read_bytes()[: path.stat().st_size // 2])
-
-
-def swapped(path: Path, other: Path) -> None:
-    path_bytes, other_bytes = path.read_bytes(), other.read_bytes()
-    path.write_bytes(other_bytes)
-    other.write_bytes(path_bytes)
-
-
-def changed(path: Path, _other: Path) -> None:
-    data = bytearray(path.read_bytes())
-    data[len(data) // 2] ^= 1
-    path.write_bytes(bytes(data))
-
-
-def deleted(path: Path, _other: Path) -> None:
-    path.unlink()
-
-
-WAYS: dict[str, Callable[[Path, Path], None]] = {
-    f.__name__: f for f in (deleted, emptied, cut, swapped, changed)
-}
-
-
-@dataclass(frozen=True, slots=True)
-class Before:
-    """A published folder before it is damaged, and the site of its current edition."""
-
-    folder: Path
-    site: Path
-    number: int
 
 
 @pytest.fixture(scope="module", params=NUMBERS)
 def before(request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory) -> Before:
-    room = tmp_path_factory.mktemp("damage")
-    folder = room / "share"
-    for version in range(request.param):
-        site = make_site(room / f"site-{version}", 2 * version, units=1)
-        publish(site, folder, DAY, TITLE, keep=9)
-    assert verify(folder) == []
-    return Before(folder, site, request.param)
-
-
-def files_of(folder: Path) -> list[Path]:
-    found = (path.relative_to(folder) for path in sorted(folder.rglob("*")) if path.is_file())
-    return [path for path in found if path.name != ".publishing.lock"]
-
-
-def damages(before: Before, room: Path) -> Iterator[tuple[str, Path, set[str]]]:
-    """Each damaged copy: what was done, the folder, and the editions that are whole in it still."""
-    files = files_of(before.folder)
-    for n, file in enumerate(files):
-        for way, do in WAYS.items():
-            folder = room / f"{n}-{way}"
-            shutil.copytree(before.folder, folder)
-            do(folder / file, folder / files[n - 1])
-            whole = {name for name in editions_in(folder) if not faults(folder / "editions" / name)}
-            yield f"{way}: {file.as_posix()}", folder, whole
-            shutil.rmtree(folder)
+    return made_before(tmp_path_factory.mktemp("damage"), request.param)
 
 
 def test_verify_sees_it_and_publish_mends_it(before: Before, tmp_path: Path) -> None:
-    for what, folder, whole in damages(before, tmp_path):
+    for damage in damages(before, tmp_path):
+        what, folder = str(damage), damage.folder
         assert verify(folder) != [], what
         done = publish(before.site, folder, DAY, TITLE, keep=9)
         assert verify(folder) == [], what
-        assert whole <= set(editions_in(folder)), what
+        assert damage.whole <= set(editions_in(folder)), what
         assert done.mended, what
         walk = Walk()
         walk.once(folder)
-        assert (walk.broken, walk.versions) == ([], {2 * (before.number - 1)}), what
+        assert (walk.broken, walk.versions) == ([], {2 * (before.newest - 1)}), what
         # The very pages are published again only where their edition could not be vouched for.
-        assert not done.new or done.edition not in whole, what
+        assert not done.new or done.edition not in damage.whole, what
+        assert lost_readers(before.folder, folder) == [], what
 
 
 def test_mend_alone_mends_it_or_says_that_new_pages_are_needed(
@@ -109,7 +44,8 @@ def test_mend_alone_mends_it_or_says_that_new_pages_are_needed(
 ) -> None:
     had = read_pointer(before.folder)
     assert had is not None
-    for what, folder, whole in damages(before, tmp_path):
+    for damage in damages(before, tmp_path):
+        what, folder, whole = str(damage), damage.folder, damage.whole
         mended = mend_folder(folder)
         assert whole <= set(editions_in(folder)), what
         if mended.left:
@@ -127,6 +63,7 @@ def test_mend_alone_mends_it_or_says_that_new_pages_are_needed(
         assert walk.broken == [], what
         for name in gone_in(folder):
             assert "entry page" in (folder / "editions" / name / "index.html").read_text(), what
+        assert lost_readers(before.folder, folder) == [], what
 
 
 def test_a_lost_pointer_and_its_lost_copy_cost_no_edition_and_no_number(
@@ -137,8 +74,8 @@ def test_a_lost_pointer_and_its_lost_copy_cost_no_edition_and_no_number(
     (folder / "current.js").unlink()
     (folder / "editions" / "current.json").unlink()
     done = publish(make_site(tmp_path / "next", 40, units=1), folder, DAY, TITLE, keep=9)
-    assert done.edition == f"{DAY}-{before.number + 1}"
-    assert len(editions_in(folder)) == before.number + 1
+    assert done.edition == f"{DAY}-{before.newest + 1}"
+    assert len(editions_in(folder)) == len(editions_in(before.folder)) + 1
     assert verify(folder) == []
 
 
@@ -147,9 +84,9 @@ def test_a_number_is_not_used_twice_when_the_newest_edition_was_deleted(
 ) -> None:
     folder = tmp_path / "share"
     shutil.copytree(before.folder, folder)
-    shutil.rmtree(folder / "editions" / f"{DAY}-{before.number}")
+    shutil.rmtree(folder / "editions" / f"{DAY}-{before.newest}")
     done = publish(make_site(tmp_path / "next", 40, units=1), folder, DAY, TITLE, keep=9)
-    assert done.edition == f"{DAY}-{before.number + 1}"
+    assert done.edition == f"{DAY}-{before.newest + 1}"
     assert verify(folder) == []
 
 
