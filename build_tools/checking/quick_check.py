@@ -1,8 +1,12 @@
 """The same check for a large bank: on every core, and only what changed since the last time.
 
-What each unit's files said is kept with their sizes and times; a file whose size and time are
-as they were is not read again. Where there is doubt, its digest decides. What is kept is thrown
-away when the bank's software, its schemas or its grades change, and whenever it cannot be read.
+What each unit's files said is kept with their sizes and times; a file whose size and times are
+as they were is not read again. Where there is doubt, its digest decides. Besides the time that
+programs may set, as those do that copy a file with its time, the system's own time of the last
+change is compared; Windows has none that costs as little, so there a file put in the place of
+another of the same size and time is only seen by what reads every file, as `site` does. What is
+kept is thrown away when the bank's software, its schemas or its grades change, and whenever it
+cannot be read.
 """
 
 from __future__ import annotations
@@ -39,7 +43,7 @@ BETWEEN_COLLECTIONS = 100_000
 """New objects between two searches for rubbish: units are many objects, and few go in circles."""
 
 Stamp = dict[str, list[Any]]
-"""Each file of a unit: its size in bytes, its time in nanoseconds, its SHA-256."""
+"""Each file of a unit: its size in bytes, its two times in nanoseconds, its SHA-256."""
 Plain = list[Any]
 """What one unit's files said as it is kept and handed over: stamp, problems, skipped, outline."""
 
@@ -147,7 +151,7 @@ def _check_one(root: Path, grades: Mapping[str, Grade], slug: str) -> Plain:
 
 
 def _stamp(folder: Path) -> Stamp:
-    return {name: [*_size_and_time(path), _digest(path)] for name, path in _files(folder).items()}
+    return {name: [*_size_and_times(path), _digest(path)] for name, path in _files(folder).items()}
 
 
 def _files(folder: Path) -> dict[str, os.DirEntry[str]]:
@@ -159,9 +163,9 @@ def _files(folder: Path) -> dict[str, os.DirEntry[str]]:
     return found
 
 
-def _size_and_time(entry: os.DirEntry[str]) -> tuple[int, int]:
+def _size_and_times(entry: os.DirEntry[str]) -> tuple[int, int, int]:
     stat = entry.stat()
-    return stat.st_size, stat.st_mtime_ns
+    return stat.st_size, stat.st_mtime_ns, stat.st_ctime_ns
 
 
 def _digest(entry: os.DirEntry[str]) -> str:
@@ -178,13 +182,13 @@ def _unchanged(folder: Path, old: _Kept, trusted: int) -> Stamp | None:
         return None
     stamp: Stamp = {}
     for name, entry in files.items():
-        size, time, digest = old.files[name]
-        now_size, now_time = _size_and_time(entry)
+        size, *times, digest = old.files[name]
+        now_size, *now_times = _size_and_times(entry)
         if now_size != size:
             return None
-        if (now_time != time or now_time > trusted) and _digest(entry) != digest:
+        if (now_times != times or max(now_times) > trusted) and _digest(entry) != digest:
             return None
-        stamp[name] = [now_size, now_time, digest]
+        stamp[name] = [now_size, *now_times, digest]
     return stamp
 
 

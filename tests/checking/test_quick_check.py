@@ -103,6 +103,34 @@ def test_a_change_of_the_same_size_and_time_is_found_while_files_are_young(
     assert quick_check(bank, kept) != before
 
 
+def test_a_change_of_the_same_size_and_time_is_found_in_an_old_file(
+    bank: Path, kept: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """As by a program that puts an earlier copy back with its time. Windows cannot tell it."""
+    grow_old(bank)
+    before = quick_check(bank, kept)
+    # what was kept is older than any doubt about the files
+    later = time.time_ns() + HOUR
+    os.utime(kept, ns=(later, later))
+    digests: list[str] = []
+    digest = module._digest
+
+    def watched(entry: os.DirEntry[str]) -> str:
+        digests.append(entry.name)
+        return digest(entry)
+
+    monkeypatch.setattr(module, "_digest", watched)
+    assert quick_check(bank, kept) == before
+    assert digests == []
+    path = bank / UNIT / "lesson-1.md"
+    stat, text = path.stat(), path.read_text("utf-8")
+    path.write_text(text.replace("\nlesson: 1\n", "\nlesson: 9\n", 1), "utf-8")
+    os.utime(path, ns=(stat.st_atime_ns, stat.st_mtime_ns))
+    assert path.stat().st_size == stat.st_size
+    assert quick_check(bank, kept).problems == check_folder(bank).problems
+    assert quick_check(bank, kept) != before
+
+
 def test_a_file_written_anew_with_the_same_words_is_not_read_again(
     bank: Path, kept: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:

@@ -143,6 +143,16 @@ REFUSED = {
         "more than 40 figures",
     ),
     "a path of words": ("{}><path d='M0 0 run'/></svg>", "`d` is no path"),
+    "a style from elsewhere": (
+        "<?xml-stylesheet href='a.css'?>{}/>",
+        "a style from elsewhere by `xml-stylesheet`",
+    ),
+    "a script in what is left out": ("{}><metadata><script/></metadata></svg>", "a part `script`"),
+    "a style in what is left out": ("{}><metadata><style/></metadata></svg>", "a part `style`"),
+    "an address in an editor's part": (
+        "{}" + EDITOR + "><ed:a><image href='//a.test/b.png'/></ed:a></svg>",
+        "leads to `//a.test",
+    ),
     "parts that lie deep": (
         "{}>" + "<g>" * MOST_LEVELS + "</g>" * MOST_LEVELS + "</svg>",
         f"more than {MOST_LEVELS} deep",

@@ -3,7 +3,10 @@ import readline from "node:readline";
 import puppeteer from "puppeteer-core";
 
 const [TRIES, WAIT_MS] = [200, 50];
-const NOWHERE = 9; // the discard port: every address but this computer's own leads to nothing
+// the discard port: every address but this computer's own leads to nothing; or one who listens to all of them
+const NOWHERE = 9;
+const listener = process.argv[2];
+const port = Number(listener ?? NOWHERE);
 const browser = await puppeteer.launch({
   browser: "firefox",
   executablePath: process.env.BANK_FIREFOX,
@@ -12,10 +15,11 @@ const browser = await puppeteer.launch({
   extraPrefsFirefox: {
     "network.proxy.type": 1,
     "network.proxy.http": "127.0.0.1",
-    "network.proxy.http_port": NOWHERE,
+    "network.proxy.http_port": port,
     "network.proxy.ssl": "127.0.0.1",
-    "network.proxy.ssl_port": NOWHERE,
-    "network.proxy.no_proxies_on": "127.0.0.1",
+    "network.proxy.ssl_port": port,
+    "network.proxy.no_proxies_on": listener ? "" : "127.0.0.1",
+    "network.proxy.allow_hijacking_localhost": Boolean(listener),
   },
 });
 

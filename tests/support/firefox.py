@@ -50,10 +50,14 @@ class Firefox:
 
 
 @contextmanager
-def launched() -> Iterator[Firefox]:
-    """The system's Firefox, for as long as the block lasts."""
+def launched(listener: int | None = None) -> Iterator[Firefox]:
+    """The system's Firefox, for as long as the block lasts.
+
+    Whatever it asks for goes to the port `listener`; without it, what is not on this computer goes
+    nowhere.
+    """
     driver = subprocess.Popen(
-        [os.environ["BANK_NODE"], str(DRIVER)],
+        [os.environ["BANK_NODE"], str(DRIVER), *([str(listener)] if listener else [])],
         stdin=subprocess.PIPE,
         stdout=subprocess.PIPE,
         text=True,

@@ -55,6 +55,8 @@ _PHOTO = re.compile(r"data:image/(png|jpeg|webp);base64,")
 _PATH = re.compile(r"[MmZzLlHhVvCcSsQqTtAa0-9eE+\-., \t\r\n]*")
 _ID = re.compile(r"[\w.:-]{1,100}")
 _SPACES = " \t\r\n"
+_HARMLESS = (ELEMENTS | LEFT_OUT | {"a"}) - {"style"}
+"""Elements that do nothing by themselves in a part that is left out, if they lead nowhere."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,6 +103,7 @@ class _Reader:
         parser.XmlDeclHandler = self._declaration
         parser.StartDoctypeDeclHandler = self._doctype
         parser.StartNamespaceDeclHandler = self._namespace
+        parser.ProcessingInstructionHandler = self._instruction
         parser.StartElementHandler = self._start
         parser.EndElementHandler = self._end
         parser.CharacterDataHandler = self._text
@@ -128,6 +131,10 @@ class _Reader:
     def _doctype(self, *_: object) -> None:
         raise PictureError("it declares a document type: save it as a plain SVG drawing")
 
+    def _instruction(self, name: str, _: str) -> None:
+        if name == "xml-stylesheet":
+            raise PictureError("it asks for a style from elsewhere by `xml-stylesheet`")
+
     def _start(self, full: str, attributes: dict[str, str]) -> None:
         space, _, name = full.rpartition("\n")
         if self._root is None and (space, name) != (SVG, "svg"):
@@ -136,11 +143,12 @@ class _Reader:
         if space in _WEB_PAGES:
             raise PictureError("the drawing has a piece of a web page in it")
         if self._left_out or space != SVG or name in LEFT_OUT:
+            if space == SVG:
+                self._look_at(name, attributes)
             self._left_out += 1
             return
         if name not in ELEMENTS:
-            what = "which can run or lead elsewhere, or is not read here"
-            raise PictureError(f"the drawing has a part `{name[:30]}`, {what}")
+            raise _part_refused(name)
         self._count += 1
         if self._count > MOST_ELEMENTS:
             raise PictureError(f"the drawing has more than {MOST_ELEMENTS:,} parts")
@@ -153,6 +161,14 @@ class _Reader:
         else:
             self._root = element
         self._open.append(element)
+
+    def _look_at(self, name: str, attributes: dict[str, str]) -> None:
+        """Refuse what does harm in a part that is left out: who opens the file itself meets it."""
+        if name not in _HARMLESS:
+            raise _part_refused(name)
+        ids, self._ids = self._ids, set()
+        self._attributes(name, attributes)
+        self._ids = ids
 
     def _end(self, _: str) -> None:
         if self._left_out:
@@ -236,3 +252,8 @@ class _Reader:
         address = start + base64.b64encode(clean).decode()
         self._photo_points[address] = points
         return address
+
+
+def _part_refused(name: str) -> PictureError:
+    what = "which can run or lead elsewhere, or is not read here"
+    return PictureError(f"the drawing has a part `{name[:30]}`, {what}")
