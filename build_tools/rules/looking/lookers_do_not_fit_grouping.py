@@ -3,7 +3,8 @@
 `who: another group` needs a step in which pupils are in groups, and half the class can watch only
 where the other half dances. Looking at yourself, or all together, fits anywhere.
 
-A question about "the half you watched" wants a half that watched.
+A question about "the half you watched" wants a half that watched; and where half shows to half,
+those who watch look at them, and not each at their own dancing.
 
 Bad:
     look_and_talk: {who: half the class, …}, and no step has grouping: half class
@@ -53,12 +54,27 @@ def _watched_nobody(lesson: Lesson) -> Iterator[Finding]:
             )
 
 
+def _watchers_look_for_nothing(lesson: Lesson) -> Iterator[Finding]:
+    """Yield a finding where half shows to half, and all are to look at their own dancing."""
+    for number, step in enumerate(lesson.steps, start=1):
+        if step.shows and step.grouping == "half class":
+            yield Finding(
+                lesson.file,
+                ("look_and_talk", "who"),
+                f"half the class shows in step {number}, but `who` is yourself: those who watch "
+                "look for nothing",
+                "write half the class, or let all dance at once",
+            )
+            return
+
+
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each lesson with no step in which those who look could look."""
     for lesson in unit.lessons:
         talk = lesson.look_and_talk
         if talk is not None and talk.who == "yourself":
             yield from _watched_nobody(lesson)
+            yield from _watchers_look_for_nothing(lesson)
         if talk is None or talk.who not in _FITS:
             continue
         steps = [s for s in lesson.steps if s.shows or s.dances or s.phase in _LOOKS]
