@@ -5,7 +5,7 @@ from __future__ import annotations
 from argparse import ArgumentParser, Namespace
 
 from build_tools.commands.shared.folders import existing_readers_folder, take_readers_folder
-from build_tools.publishing.editions import editions_in
+from build_tools.publishing.edition_folders import editions_in
 from build_tools.publishing.publish import verify
 from build_tools.publishing.trouble import CannotPublishError
 from build_tools.views.words.plain_words import how_many

@@ -13,7 +13,7 @@ from pathlib import Path
 
 from build_tools.disk.stray_files import is_beside
 from build_tools.disk.sure_files import PART
-from build_tools.publishing.held import read_file
+from build_tools.publishing.shared_folder import read_file
 
 MANIFEST = "manifest-sha512.txt"
 _LINE = re.compile(r"([0-9a-f]{128})  (\S[^\n\r]*)")

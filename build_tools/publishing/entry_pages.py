@@ -7,9 +7,9 @@ from collections.abc import Iterable
 from pathlib import Path
 
 from build_tools.disk.stray_files import is_beside
-from build_tools.publishing.editions import EDITIONS
-from build_tools.publishing.held import HeldFolder, read_file
+from build_tools.publishing.edition_folders import EDITIONS
 from build_tools.publishing.pointer import POINTER
+from build_tools.publishing.shared_folder import HeldFolder, read_file
 
 GO = "go.js"
 PLAIN = "current.html"

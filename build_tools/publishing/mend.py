@@ -21,7 +21,7 @@ from build_tools.publishing.digests import (
     read_manifest,
     written,
 )
-from build_tools.publishing.editions import (
+from build_tools.publishing.edition_folders import (
     EDITIONS,
     GONE,
     MANIFESTS,
@@ -38,14 +38,6 @@ from build_tools.publishing.entry_pages import (
     plain_page,
     stable_files,
 )
-from build_tools.publishing.gone import (
-    faults_gone,
-    finish,
-    gone_list,
-    pages_gone,
-    take_out,
-)
-from build_tools.publishing.held import HeldFolder, is_link, read_file
 from build_tools.publishing.pointer import (
     COPY,
     POINTER,
@@ -55,6 +47,14 @@ from build_tools.publishing.pointer import (
     replace_pointer,
 )
 from build_tools.publishing.pointer import written as pointer_files
+from build_tools.publishing.shared_folder import HeldFolder, is_link, read_file
+from build_tools.publishing.signposts import (
+    faults_gone,
+    finish,
+    gone_list,
+    pages_gone,
+    take_out,
+)
 
 
 @dataclass(frozen=True, slots=True)

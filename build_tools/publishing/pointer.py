@@ -13,8 +13,8 @@ from dataclasses import asdict, dataclass, field
 from pathlib import Path
 from typing import Any
 
-from build_tools.publishing.editions import is_edition_name
-from build_tools.publishing.held import HeldFolder, read_file
+from build_tools.publishing.edition_folders import is_edition_name
+from build_tools.publishing.shared_folder import HeldFolder, read_file
 
 POINTER = "current.js"
 COPY = "editions/current.json"

@@ -19,7 +19,7 @@ from filelock import FileLock, Timeout
 
 from build_tools.disk.stray_files import is_stray
 from build_tools.publishing.digests import digests_of, faults, read_manifest
-from build_tools.publishing.editions import (
+from build_tools.publishing.edition_folders import (
     EDITIONS,
     copy_in,
     editions_in,
@@ -36,10 +36,10 @@ from build_tools.publishing.entry_pages import (
     write_entries,
     write_plain,
 )
-from build_tools.publishing.gone import DAYS, in_words, pages_gone, take_out, to_take_out
-from build_tools.publishing.held import HeldFolder, held, refuse_link
 from build_tools.publishing.mend import Mended, look, mend
 from build_tools.publishing.pointer import Pointer, read_copy, read_pointer, replace_pointer
+from build_tools.publishing.shared_folder import HeldFolder, held, refuse_link
+from build_tools.publishing.signposts import DAYS, in_words, pages_gone, take_out, to_take_out
 from build_tools.publishing.trouble import CannotPublishError, told
 
 LOCK = ".publishing.lock"

@@ -9,7 +9,7 @@ from build_tools.building.site import build_site
 from build_tools.disk.scratch import scratch
 from build_tools.misuse import Misuse
 from build_tools.model.bank import Bank
-from build_tools.publishing.editions import editions_in
+from build_tools.publishing.edition_folders import editions_in
 from build_tools.publishing.pointer import read_pointer
 from build_tools.publishing.publish import Published, publish
 

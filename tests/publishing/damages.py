@@ -16,7 +16,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from build_tools.publishing.digests import faults
-from build_tools.publishing.editions import editions_in
+from build_tools.publishing.edition_folders import editions_in
 from build_tools.publishing.pointer import read_pointer
 from build_tools.publishing.publish import mend_folder, publish, verify
 from tests.publishing.folders import Walk, make_site

@@ -10,8 +10,8 @@ from importlib import import_module
 from pathlib import Path
 from typing import Any
 
-from build_tools.publishing.held import HeldFolder
 from build_tools.publishing.pointer import Pointer, read_pointer
+from build_tools.publishing.shared_folder import HeldFolder
 from tests.support.killing import saying, says, slow_disk
 
 publishing: Any = import_module("build_tools.publishing.publish")

@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pytest
 
-from build_tools.publishing.editions import editions_in, gone_in
+from build_tools.publishing.edition_folders import editions_in, gone_in
 from build_tools.publishing.pointer import read_pointer
 from build_tools.publishing.publish import mend_folder, publish, verify
 from build_tools.publishing.trouble import CannotPublishError

@@ -20,12 +20,12 @@ from typing import Any
 import pytest
 
 from build_tools.disk import sure_files
-from build_tools.publishing import editions
-from build_tools.publishing.editions import editions_in, gone_in
+from build_tools.publishing import edition_folders
+from build_tools.publishing.edition_folders import editions_in, gone_in
 from build_tools.publishing.entry_pages import entries_in
-from build_tools.publishing.gone import DAYS
 from build_tools.publishing.pointer import read_pointer
 from build_tools.publishing.publish import KEEP, Published, publish, roll_back, verify
+from build_tools.publishing.signposts import DAYS
 from build_tools.publishing.trouble import CannotPublishError
 from tests.publishing.folders import Walk, make_site, write
 from tests.support.killing import started
@@ -193,7 +193,7 @@ def test_a_fault_at_any_write_leaves_the_old_edition_standing(
         write_down(path, data)
 
     monkeypatch.setattr(sure_files, "write_down", failing)
-    monkeypatch.setattr(editions, "write_down", failing)
+    monkeypatch.setattr(edition_folders, "write_down", failing)
     with pytest.raises(CannotPublishError, match=FAULTS[fault]) as stopped:
         publish(site, share, DAY, TITLE)
     monkeypatch.undo()

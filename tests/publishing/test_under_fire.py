@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pytest
 
-from build_tools.publishing.editions import editions_in
+from build_tools.publishing.edition_folders import editions_in
 from build_tools.publishing.pointer import read_pointer
 from build_tools.publishing.publish import publish, roll_back, verify
 from tests.publishing.folders import Walk, make_site

@@ -15,9 +15,9 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser
 
-from build_tools.publishing.gone import take_out
-from build_tools.publishing.held import held
 from build_tools.publishing.publish import publish
+from build_tools.publishing.shared_folder import held
+from build_tools.publishing.signposts import take_out
 from tests.support.browser import address_of, reader
 from tests.support.tabs import ChromiumTab, Tab, complaints, served, wait_for
 

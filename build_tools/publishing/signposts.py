@@ -12,10 +12,10 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 from build_tools.publishing.digests import MANIFEST, files_in, is_inside, read_list, read_manifest
-from build_tools.publishing.editions import EDITIONS, GONE, MANIFESTS, editions_in, gone_in
+from build_tools.publishing.edition_folders import EDITIONS, GONE, MANIFESTS, editions_in, gone_in
 from build_tools.publishing.entry_pages import entry_page, pages_listed
-from build_tools.publishing.held import HeldFolder, read_file
 from build_tools.publishing.pointer import Pointer
+from build_tools.publishing.shared_folder import HeldFolder, read_file
 
 _FORM = "%Y-%m-%dT%H:%M:%SZ"
 DAYS = 14

@@ -16,7 +16,7 @@ from build_tools.disk.sure_files import (
     write_down,
 )
 from build_tools.publishing.digests import MANIFEST, faults, files_in, written
-from build_tools.publishing.held import HeldFolder, is_link
+from build_tools.publishing.shared_folder import HeldFolder, is_link
 from build_tools.publishing.trouble import CannotPublishError
 
 EDITIONS = "editions"
