@@ -14,7 +14,7 @@ import pytest
 from tests.planted.planted_by_hand import Answer, answers, rate, read_faults
 
 SETS = Path(__file__).parent / "by_hand"
-REACHED = {"set_a": (0.96, 0.67), "set_b": (0.66, 0.62)}
+REACHED = {"set_a": (0.96, 0.67), "set_b": (0.68, 0.64)}
 """By set, the least share told at the line of faults in fields, and of those with text."""
 OF_A_THIRD = {"set_a": (0.94, 0.66), "set_b": (0.76, 0.51)}
 """The same of every third fault."""
