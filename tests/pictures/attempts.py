@@ -111,6 +111,8 @@ def _every() -> list[str]:
         _inside(f"<metadata><metadata><g style='mask:url({LISTENER}#a)'/></metadata></metadata>"),
         _inside(f"<e:a xmlns:e='http://editor.test/ns'><use href='{LISTENER}a.svg#b'/></e:a>"),
         _inside(f"<e:a xmlns:e='http://editor.test/ns'><script>{RUN}</script></e:a>"),
+        _inside(f"{_RECT} cursor='url({LISTENER}a.png),auto'/>"),
+        _inside(f"{_RECT} cursor='u\\72l({LISTENER}a.png),auto'/>"),
         _inside(f"<!-- --><!--><script>{RUN}</script>-->"),
         _inside(f"<xi:include xmlns:xi='http://www.w3.org/2001/XInclude' href='{LISTENER}'/>"),
         _inside(f"<e:image xmlns:e='http://editor.test/ns' href='{LISTENER}a.png'/>"),

@@ -143,6 +143,8 @@ REFUSED = {
         "more than 40 figures",
     ),
     "a path of words": ("{}><path d='M0 0 run'/></svg>", "`d` is no path"),
+    "a pointer from elsewhere": ("{}><g cursor='url(//a.test/b)'/></svg>", "by `cursor`"),
+    "a part named by codes": ("{}><g id='a'><use href='#%61'/></g></svg>", "leads to `#%61`"),
     "a style from elsewhere": (
         "<?xml-stylesheet href='a.css'?>{}/>",
         "a style from elsewhere by `xml-stylesheet`",

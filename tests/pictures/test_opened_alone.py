@@ -5,7 +5,9 @@ No script runs, nobody is asked for anything, and it is painted within a second,
 
 from __future__ import annotations
 
+import io
 import time
+import zipfile
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
@@ -14,6 +16,8 @@ from playwright.sync_api import Browser, BrowserContext
 
 from build_tools.pictures.publishable import cleaned
 from build_tools.pictures.trouble import PictureError
+from tests.packs.attacks.every import ATTACKS
+from tests.packs.attacks.packed import Pack
 from tests.pictures.attempts import EVERY, LISTENER, RUN, SVG
 from tests.pictures.test_drawings import CASES, doubled, photo, with_photo
 from tests.pictures.test_drawings import SVG as PLAIN
@@ -25,7 +29,7 @@ from tests.support.listening import Listener, listening
 HEARD = "heard.test"
 """Asked for by the one drawing that has to be heard; a browser may ask again a while later."""
 MOST_SECONDS = 1.0
-TRIES = 5
+TRIES, BUSY = 5, 4
 """The quickest counts: other programs of this machine are no fault of a drawing."""
 FEW, SOME = 6, 30
 PAINTED = """new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(
@@ -122,6 +126,38 @@ def test_the_listener_hears_what_a_drawing_asks_and_sees_a_script(
     _, wrong = opened(context, file)
     assert len(wrong) == 2
     assert listener.asked_by_pages() == [f"{LISTENER}a.png"]
+
+
+def drawings_of_attacks(room: Path) -> list[Path]:
+    """Each drawing in the hostile packs that is accepted, as it came and as it is published."""
+    good = Pack.read(packed("rock-pool").data)
+    found: dict[bytes, str] = {}
+    for name, attack in ATTACKS.items():
+        if attack.family == "drawings":
+            with zipfile.ZipFile(io.BytesIO(attack.made_of(good))) as archive:
+                for entry in archive.namelist():
+                    if entry.endswith(".svg"):
+                        found.setdefault(archive.read(entry), name)
+    files = []
+    for data, name in found.items():
+        for n, one in enumerate(accepted(data)):
+            files.append(room / f"{name}-{n}.svg")
+            files[-1].write_bytes(one)
+    return files
+
+
+@pytest.mark.thorough
+def test_in_chromium_drawings_of_hostile_packs_do_nothing_but_show_themselves(
+    context: BrowserContext, listener: Listener, tmp_path: Path
+) -> None:
+    files = drawings_of_attacks(tmp_path)
+    assert len(files) > 50
+    for file in files:
+        tries = [opened(context, file) for _ in range(2)]
+        assert tries[0][1] == [], file.name
+        # Some take most of a second of a processor, of which a busy machine gives a share.
+        assert min(took for took, _ in tries) <= BUSY * MOST_SECONDS, file.name
+    assert listener.asked_by_pages() == []
 
 
 @pytest.mark.parametrize("made", [drawings, pages])

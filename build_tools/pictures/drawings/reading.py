@@ -219,6 +219,8 @@ class _Reader:
             return value
         if name in NAMED or name.startswith("aria-"):
             return self._named(name, value)
+        if name == "cursor" and "(" in value:
+            raise PictureError("the drawing asks for a picture from elsewhere by `cursor`")
         if name not in ATTRIBUTES:
             return None
         check_value(name, value, MOST_PATH if name in NUMBERS else MOST_VALUE)
@@ -239,7 +241,8 @@ class _Reader:
         tight = "".join(value[:MOST_VALUE].split())
         if element == "image" and (photo := _PHOTO.match(tight)):
             return self._photo(photo[1], photo[0], "".join(value.split())[photo.end() :])
-        if not tight.startswith("#"):
+        # A browser takes `%61` for `a`, so that a part could show itself without end.
+        if not tight.startswith("#") or "%" in tight:
             raise PictureError(f"the drawing leads to `{tight[:40]}`")
         return tight if element in REFER and _ID.fullmatch(tight[1:]) else None
 
