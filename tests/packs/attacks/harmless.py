@@ -75,6 +75,7 @@ _ON_ONE_LINE = word_list(
     "title-odd-carriage-return title-odd-crlf-header title-odd-newline-forged "
 )
 _MEANS_NOTHING = word_list(
+    "coded-page-style-end-in-comment "
     "about-bom about-duplicate-escaped about-duplicate-publisher about-made-with-huge "
     "about-made-with-missing about-made-with-null about-made-with-number about-schema-format-huge "
     "about-schema-missing about-schema-null about-schema-number about-schema-sha-number "
