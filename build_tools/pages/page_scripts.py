@@ -12,6 +12,7 @@ SUMS = tuple(
         "sittings",
         "catch-up",
         "leave-out",
+        "lesson-today",
         "class-groups",
         "groups-in-words",
         "showing",
@@ -26,7 +27,7 @@ _FIT = tuple(
     f"lesson/fit/{name}.js" for name in ("read", "parts", "results", "on-page", "share", "form")
 )
 _KEEPING = ("pieces/seen.js", "pieces/kept.js")
-_HALL = tuple(f"hall/{name}.js" for name in ("plan", "button", "keys", "awake", "clock"))
+_HALL = tuple(f"hall/{name}.js" for name in ("button", "keys", "awake", "clock"))
 _PLAYING = tuple(
     f"playing/{name}.js" for name in ("beats", "sounds", "shown-count", "device", "player")
 )
@@ -40,7 +41,6 @@ PAGE_SCRIPTS = {
         "lesson/whole.js",
         "lesson/unfold.js",
         *_KEEPING,
-        "hall/plan.js",
         *_FIT,
         "pieces/print.js",
     ),

@@ -25,7 +25,7 @@ from build_tools.packs.taking_in.provenance import Provenance, noted
 from build_tools.problem import Problem
 from build_tools.source.folder import unit_slugs
 from build_tools.use_cases.check import kept_file
-from build_tools.use_cases.judging import Judged, judged
+from build_tools.use_cases.judging_packs import Judged, judged
 
 STANDS = "nothing was taken in, and the bank is as it was"
 Answer = Literal["no", "yes", "instead", "unasked"]

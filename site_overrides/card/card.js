@@ -29,7 +29,7 @@
       return bank.sums.recap(made?.grouping ?? "alone");
     }
 
-    function today() { return hall.plan(facts, settings.fit()); }
+    function today() { return sums.lessonToday(facts, settings.fit()); }
 
     function begun(sitting) {
       const plan = today();
@@ -101,7 +101,7 @@
     function showStep(section) {
       const { at, plan } = state;
       section.querySelector("[data-place]").textContent = `Step ${at + 1} of ${plan.length}`;
-      const groups = hall.groups(facts, section.dataset.grouping, settings.fit());
+      const groups = sums.groupsToday(facts, section.dataset.grouping, settings.fit());
       const place = section.querySelector("[data-groups]");
       place.dataset.written ??= place.textContent;
       place.textContent = groups || place.dataset.written;

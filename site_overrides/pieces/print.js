@@ -21,7 +21,7 @@
 
   // a slot too short even for two sittings leaves the lesson as it was planned
   function isTaught(fit) {
-    return bank.fitForm.isTaught(bank.hall.plan(bank.stepFacts(document.querySelector("article")), fit), fit);
+    return bank.fitForm.isTaught(bank.sums.lessonToday(bank.stepFacts(document.querySelector("article")), fit), fit);
   }
 
   // the styles print this at the foot of every side

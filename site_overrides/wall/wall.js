@@ -56,12 +56,12 @@
 
     function fitted() {
       const fit = settings.fit();
-      const minutes = new Map(hall.plan(facts, fit).sittings.flat().map((one) => [one.step, one.minutes]));
+      const minutes = new Map(bank.sums.lessonToday(facts, fit).sittings.flat().map((one) => [one.step, one.minutes]));
       for (const { section } of steps) {
         const [lasts, groups] = ["lasts", "groups"].map((name) => section.querySelector(`[data-${name}]`));
         groups.dataset.written ??= groups.textContent;
         lasts.textContent = bank.sums.minutes(minutes.get(Number(section.dataset.step)));
-        groups.textContent = hall.groups(facts, section.dataset.grouping, fit) || groups.dataset.written;
+        groups.textContent = bank.sums.groupsToday(facts, section.dataset.grouping, fit) || groups.dataset.written;
       }
       if (!count.counting()) say(settings.trouble);
     }

@@ -110,7 +110,7 @@ def _calls(one: Made, facts: Lesson) -> Iterator[Call]:
     groupings = [step["grouping"] for step in facts]
     yield "sums.fit", (facts, one.lesson.minutes)
     for slot in SLOTS:
-        yield "hall.plan", (facts, {"available": slot, "changing": 0})
+        yield "sums.lessonToday", (facts, {"available": slot, "changing": 0})
     for index, step in enumerate(one.lesson.steps):
         yield "sums.showing", (facts, index, step.minutes, USUAL_CLASS)
     for grouping in GROUPINGS:

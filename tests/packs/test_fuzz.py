@@ -12,7 +12,7 @@ from build_tools import cli
 from build_tools.packs.reading import read
 from build_tools.packs.reading.refusal import RefusedError
 from build_tools.packs.reading.walled import Refused
-from build_tools.use_cases import judging
+from build_tools.use_cases import judging_packs
 from tests.support.packs import (
     bag,
     empty_bank,
@@ -84,7 +84,7 @@ def test_judging_never_falls_over(tmp_path: Path, part: int, thorough: bool) -> 
     refused = 0
     for _ in range((MANY_JUDGED if thorough else JUDGED) // 4):
         file = written(tmp_path, hurt(whole, chance))
-        refused += isinstance(judging._judge(content, file), Refused)
+        refused += isinstance(judging_packs._judge(content, file), Refused)
     assert refused
 
 

@@ -11,10 +11,10 @@ from pathlib import Path
 import pytest
 
 from build_tools.packs.reading.walled import Refused
-from build_tools.use_cases import judging, take_in
-from build_tools.use_cases.judging import Judged
+from build_tools.use_cases import judging_packs, take_in
+from build_tools.use_cases.judging_packs import Judged
 
-_judge = judging._judge
+_judge = judging_packs._judge
 _ENDING = ".took"
 
 
@@ -28,7 +28,7 @@ class Took:
 
 def measuring(patch: pytest.MonkeyPatch) -> None:
     """From now on judging leaves word, beside the pack, of what it took."""
-    patch.setattr(judging, "_judge", judge_and_tell)
+    patch.setattr(judging_packs, "_judge", judge_and_tell)
 
 
 def judging_once(patch: pytest.MonkeyPatch) -> None:
@@ -38,7 +38,7 @@ def judging_once(patch: pytest.MonkeyPatch) -> None:
     def judged(content: Path, file: Path) -> Judged | Refused:
         data = file.read_bytes()
         if data not in known:
-            known[data] = judging.judged(content, file)
+            known[data] = judging_packs.judged(content, file)
         return known[data]
 
     patch.setattr(take_in, "judged", judged)

@@ -4,6 +4,6 @@ from __future__ import annotations
 
 from build_tools.building import pack, site
 from build_tools.rules.catalogue import all_rules
-from build_tools.use_cases import compare, judging
+from build_tools.use_cases import compare, judging_packs
 
-LOADED = (pack, site, compare, judging, all_rules())
+LOADED = (pack, site, compare, judging_packs, all_rules())

@@ -1,4 +1,7 @@
-"""How much floor each pupil is recommended to have, and how large halls are."""
+"""How much floor each pupil is recommended to have, and how large halls are.
+
+How much a class of the day has is worked out on the page, in `site_overrides/sums/floor-space.js`.
+"""
 
 from __future__ import annotations
 

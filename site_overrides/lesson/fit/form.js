@@ -10,7 +10,7 @@
   }
 
   function start(root) {
-    const { settings, hall } = bank;
+    const { settings, sums } = bank;
     const article = root.closest("[data-lesson]");
     const facts = bank.stepFacts(article);
     const fields = new Map([...root.querySelectorAll("[data-field]")].map((one) => [one.dataset.field, one]));
@@ -84,7 +84,7 @@
 
     function show() {
       const fit = settings.fit();
-      const plan = hall.plan(facts, fit);
+      const plan = sums.lessonToday(facts, fit);
       if (fit && settings.code(form.read(values()).fit) !== settings.code(fit)) fill(form.written(fit));
       if (!fit && Object.values(planned).join() !== Object.values(values()).join()) fill(planned);
       showOnPage(plan, fit);
@@ -96,9 +96,9 @@
 
     function inShort(plan, fit) {
       const have = `Fitted to ${fit.available} minutes with ${fit.changing} of changing, and ${fit.dancing} dancing`;
-      if (!form.isTaught(plan, fit)) return `${bank.sums.minutes(fit.available - fit.changing)} to teach. ${plan.sentence}`;
-      if (plan.sittings.length > 1) return `${have}: two sittings of ${bank.sums.minutes(plan.minutes)}.`;
-      return `${have}: ${bank.sums.minutes(plan.minutes)} to teach.`;
+      if (!form.isTaught(plan, fit)) return `${sums.minutes(fit.available - fit.changing)} to teach. ${plan.sentence}`;
+      if (plan.sittings.length > 1) return `${have}: two sittings of ${sums.minutes(plan.minutes)}.`;
+      return `${have}: ${sums.minutes(plan.minutes)} to teach.`;
     }
   }
 })();

@@ -66,7 +66,7 @@
     const lasts = [...new Set(at.map((part) => bank.sums.minutes(part.minutes)))].join(", then ");
     put(time, taught ? times.join(", then ") : form.asWritten(time));
     put(minutes, taught ? `${lasts}${at.length > 1 && !lasts.includes("then") ? " each time" : ""}` : form.asWritten(minutes));
-    put(grouping, bank.hall.groups(facts, one.grouping, fit) || form.asWritten(grouping));
+    put(grouping, bank.sums.groupsToday(facts, one.grouping, fit) || form.asWritten(grouping));
     ruler(element.querySelector(".upright"), taught ? at[0].minutes : one.minutes);
   }
 

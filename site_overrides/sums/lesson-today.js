@@ -1,31 +1,31 @@
-// The lesson as it will be taught today: fitted to the teacher's settings, in one sitting or two. No DOM.
+// The lesson as it will be taught today: fitted to the teacher's settings, in one sitting or two.
 (() => {
   const bank = (window.danceUnitBank ||= {});
-  const hall = (bank.hall ||= {});
+  const sums = (bank.sums ||= {});
   const AS_WRITTEN = ["alone", "whole class"];
 
   // `facts` as bank.stepFacts gives them. Gives { minutes, sittings, sentence }; a sitting is a list
   // of { step, minutes }, step 0 the recap of a second sitting.
-  hall.plan = (facts, fit) => {
+  sums.lessonToday = (facts, fit) => {
     const planned = facts.map((one) => ({ step: one.number, minutes: one.minutes }));
     const all = planned.reduce((sum, one) => sum + one.minutes, 0);
     if (!fit) return { minutes: all, sittings: [planned], sentence: "" };
     const minutes = fit.available - fit.changing;
-    const shares = bank.sums.fit(facts, minutes);
+    const shares = sums.fit(facts, minutes);
     if (shares) {
       const fitted = planned.map(({ step }, index) => ({ step, minutes: shares[index] }));
       return { minutes, sittings: [fitted], sentence: "" };
     }
-    const { parts, sentence } = bank.sums.sittings(facts, minutes);
+    const { parts, sentence } = sums.sittings(facts, minutes);
     if (parts.length) return { minutes, sittings: parts, sentence };
     return { minutes: all, sittings: [planned], sentence: `${sentence} The minutes here are the planned ones.` };
   };
 
   // "twelve pairs and one three", or "" where the page's own words say it already
-  hall.groups = (facts, grouping, fit) => {
+  sums.groupsToday = (facts, grouping, fit) => {
     if (!fit || AS_WRITTEN.includes(grouping)) return "";
-    const sizes = bank.sums.classGroups(facts.map((one) => one.grouping), grouping, fit.dancing);
-    const words = bank.sums.groupsInWords(sizes);
+    const sizes = sums.classGroups(facts.map((one) => one.grouping), grouping, fit.dancing);
+    const words = sums.groupsInWords(sizes);
     return words.charAt(0).toUpperCase() + words.slice(1);
   };
 })();
