@@ -12,9 +12,9 @@ from tests.planted import (
     faults_material,
     faults_motif,
     faults_order,
+    faults_progression,
     faults_said,
     faults_steps,
-    faults_structure,
     faults_told,
     faults_whole,
     faults_wording,
@@ -22,7 +22,7 @@ from tests.planted import (
 from tests.planted.faults import Planted
 
 FAULTS: tuple[Planted, ...] = (
-    *faults_structure.fault.faults,
+    *faults_progression.fault.faults,
     *faults_motif.fault.faults,
     *faults_dance.fault.faults,
     *faults_lesson.fault.faults,
