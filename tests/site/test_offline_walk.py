@@ -15,10 +15,11 @@ from tests.support.markup import ids, references, tags
 
 FACES = "document.fonts.ready.then((faces) => [...faces].map((face) => face.status))"
 # All that there is to read on a page. A button is no text: it only does what a script does.
+# A page without script keeps nothing, so it has nothing to say of that.
 TEXT = """
 () => {
   const copy = document.querySelector("main").cloneNode(true);
-  for (const added of copy.querySelectorAll("button, .seen-here")) added.remove();
+  for (const added of copy.querySelectorAll("button, .seen-here, .kept")) added.remove();
   return copy.textContent.replace(/\\s+/g, " ");
 }
 """

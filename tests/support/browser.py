@@ -19,6 +19,8 @@ ARGUMENTS = (
     "--disable-background-networking",
     "--disable-component-update",
     "--disable-sync",
+    # letters as wide as in print, whatever the machine does to them on a screen
+    "--font-render-hinting=none",
 )
 SERVED_AT = "http://bank.test/any/path/"
 LISTEN = """
