@@ -49,6 +49,9 @@ mount --bind /dev "$machine/dev"
 mount --make-private "$machine/dev" 2>/dev/null || true
 mkdir -p "$machine/dev/shm" "$machine/dev/pts"
 mount -t tmpfs tmpfs "$machine/dev/shm" 2>/dev/null || true
+mount --bind /dev/pts "$machine/dev/pts"
+# As the installer of a real machine writes it.
+echo "127.0.0.1 localhost" >"$machine/etc/hosts"
 cp --dereference /etc/resolv.conf "$machine/etc/resolv.conf"
 
 # Behind a proxy that signs certificates anew, the machine trusts what this one trusts.
