@@ -15,7 +15,7 @@ _STEP = re.compile(r"[^.\[\]]+|\[\]")
 def description(part: Part, within: str) -> str:
     """What a part of the schema `within` is for, following its references where it has no words."""
     while "description" not in part and "$ref" in part:
-        part, within = _referred(part, within)
+        part, within = referred(part, within)
     return str(part.get("description", ""))
 
 
@@ -27,7 +27,7 @@ def description_at(within: str, path: str) -> str:
     part: Part = schema(within)
     for step in _STEP.findall(path):
         while "$ref" in part:
-            part, within = _referred(part, within)
+            part, within = referred(part, within)
         inside = _inside(part, step)
         if not isinstance(inside, Mapping):
             return ""
@@ -41,8 +41,8 @@ def _inside(part: Part, step: str) -> object:
     return part.get("additionalProperties") if step == "*" else part.get("properties", {}).get(step)
 
 
-def _referred(part: Part, within: str) -> tuple[Part, str]:
-    """What a part refers to, and the schema that this is in."""
+def referred(part: Part, within: str) -> tuple[Part, str]:
+    """What a part of the schema `within` refers to by `$ref`, and the schema that this is in."""
     where, _, inner = part["$ref"].partition("#/")
     within = where.removeprefix("bank:") or within
     found: Part = schema(within)

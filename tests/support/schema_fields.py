@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from typing import Any
 
+from build_tools.schema_check.descriptions import referred
 from build_tools.schema_check.schemas import schema
 
 SOME_WORDS = "[^ \\t\\r\\n]"
@@ -25,12 +26,7 @@ def _ends(
     part: Mapping[str, Any], within: str, path: str
 ) -> Iterator[tuple[str, Mapping[str, Any]]]:
     while "$ref" in part:
-        where, _, inner = part["$ref"].partition("#/")
-        within = where.removeprefix("bank:") or within
-        found: Any = schema(within)
-        for step in inner.split("/"):
-            found = found[step]
-        part = found
+        part, within = referred(part, within)
     inside = [(name, one) for name, one in part.get("properties", {}).items()]
     if isinstance(more := part.get("additionalProperties"), Mapping):
         inside.append(("*", more))

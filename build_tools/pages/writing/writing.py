@@ -20,7 +20,6 @@ _LESSON_FIELDS = (
     "title", "focus", "pupils_make", "minutes", "story_so_far", "never_did_last", "collect",
     "classroom_first", "not_dancing",
 )  # fmt: skip
-_DANCE_PARTS = ("dance", "sections", "motifs", "developments", "transitions", "choices", "ending")
 _FILES = (
     ("unit", "unit.md", "The unit file"),
     ("lesson", "lesson-1.md and so on", "A lesson file"),

@@ -15,6 +15,7 @@ from collections.abc import Iterator
 
 from build_tools.model.dance import Dance, Transition
 from build_tools.model.unit import Unit
+from build_tools.movement.counts import seconds
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.crossing import far, steps
@@ -45,11 +46,11 @@ def check(unit: Unit) -> Iterator[Finding]:
 def _too_fast(dance: Dance, transition: Transition) -> str | None:
     counts = transition.counts
     assert counts is not None
-    seconds = counts * 60 / (dance.tempo or _USUAL_TEMPO)
+    long = seconds(counts, dance.tempo or _USUAL_TEMPO)
     said = far(transition.how)
-    if said and seconds < SECONDS_ACROSS:
+    if said and long < SECONDS_ACROSS:
         return (
-            f'`how` leaves {counts} counts, {float(seconds):.1f} seconds, for "{said.text}", and a '
+            f'`how` leaves {counts} counts, {float(long):.1f} seconds, for "{said.text}", and a '
             f"class needs about {SECONDS_ACROSS} seconds to cross a hall"
         )
     asked = steps(transition.how)

@@ -16,8 +16,8 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.rules.said_in_fields import said_in_fields
 from build_tools.sentences.joining_in import MADE_TO
-from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
 READS = "en"
@@ -27,10 +27,10 @@ _KINDS = frozenset({"will_not_join", "say", "task", "easier", "notes", "partners
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each line that makes somebody join."""
-    for found in unit_text(unit).saying(MADE_TO, _KINDS, meant=True):
-        yield Finding(
-            found.file,
-            found.path,
-            f'`{found.field.kind}` presses a pupil to dance ("{found.said.text}")',
-            "offer another part that keeps the dance going: a card, a sound, to call the moves",
-        )
+    yield from said_in_fields(
+        unit,
+        MADE_TO,
+        _KINDS,
+        "presses a pupil to dance",
+        "offer another part that keeps the dance going: a card, a sound, to call the moves",
+    )

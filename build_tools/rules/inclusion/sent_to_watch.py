@@ -16,8 +16,8 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.rules.said_in_fields import said_in_fields
 from build_tools.sentences.joining_in import SENT_TO_WATCH
-from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
 READS = "en"
@@ -42,10 +42,10 @@ _KINDS = frozenset(
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each line that sends somebody to watch."""
-    for found in unit_text(unit).saying(SENT_TO_WATCH, _KINDS, meant=True):
-        yield Finding(
-            found.file,
-            found.path,
-            f'`{found.field.kind}` sends a pupil to watch ("{found.said.text}")',
-            "write another form of it, or a part for one over: from a chair, or as a three",
-        )
+    yield from said_in_fields(
+        unit,
+        SENT_TO_WATCH,
+        _KINDS,
+        "sends a pupil to watch",
+        "write another form of it, or a part for one over: from a chair, or as a three",
+    )

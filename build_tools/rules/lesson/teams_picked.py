@@ -16,8 +16,8 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.rules.said_in_fields import said_in_fields
 from build_tools.sentences.ranking import TEAMS_PICKED
-from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
 READS = "en"
@@ -27,11 +27,10 @@ _KINDS = frozenset({"into", "say", "task", "partners", "notes"})
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each line by which pupils pick their friends or their teams."""
-    for found in unit_text(unit).saying(TEAMS_PICKED, _KINDS, meant=True):
-        yield Finding(
-            found.file,
-            found.path,
-            f"`{found.field.kind}` lets pupils pick those they like, or be picked "
-            f'("{found.said.text}")',
-            "say who with whom by place or number, such as: the two nearest pairs make a four",
-        )
+    yield from said_in_fields(
+        unit,
+        TEAMS_PICKED,
+        _KINDS,
+        "lets pupils pick those they like, or be picked",
+        "say who with whom by place or number, such as: the two nearest pairs make a four",
+    )

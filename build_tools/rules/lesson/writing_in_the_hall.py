@@ -16,8 +16,8 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.rules.said_in_fields import said_in_fields
 from build_tools.sentences.ranking import WRITING
-from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
 READS = "en"
@@ -27,10 +27,10 @@ _KINDS = frozenset({"into", "say", "task", "harder"})
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each step in which pupils write."""
-    for found in unit_text(unit).saying(WRITING, _KINDS, meant=True):
-        yield Finding(
-            found.file,
-            found.path,
-            f'`{found.field.kind}` has pupils write ("{found.said.text}")',
-            "let them tell a partner, point or show it; keep writing for the classroom",
-        )
+    yield from said_in_fields(
+        unit,
+        WRITING,
+        _KINDS,
+        "has pupils write",
+        "let them tell a partner, point or show it; keep writing for the classroom",
+    )

@@ -16,8 +16,8 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.rules.said_in_fields import said_in_fields
 from build_tools.sentences.ranking import RANKED
-from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
 READS = "en"
@@ -39,10 +39,10 @@ _KINDS = frozenset(
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each line that ranks dancers."""
-    for found in unit_text(unit).saying(RANKED, _KINDS, meant=True):
-        yield Finding(
-            found.file,
-            found.path,
-            f'`{found.field.kind}` ranks dancers against one another ("{found.said.text}")',
-            "ask what was seen, and what would make it clearer",
-        )
+    yield from said_in_fields(
+        unit,
+        RANKED,
+        _KINDS,
+        "ranks dancers against one another",
+        "ask what was seen, and what would make it clearer",
+    )

@@ -16,8 +16,8 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.rules.said_in_fields import said_in_fields
 from build_tools.sentences.ranking import UNSEEN
-from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
 READS = "en"
@@ -27,10 +27,10 @@ _KINDS = frozenset({"looking_for", "look_for"})
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each thing to look for that nobody can see."""
-    for found in unit_text(unit).saying(UNSEEN, _KINDS, meant=True):
-        yield Finding(
-            found.file,
-            found.path,
-            f'`{found.field.kind}` has what nobody can see and point to ("{found.said.text}")',
-            "name one thing that can be seen, such as: starts on count 1, or all still at the end",
-        )
+    yield from said_in_fields(
+        unit,
+        UNSEEN,
+        _KINDS,
+        "has what nobody can see and point to",
+        "name one thing that can be seen, such as: starts on count 1, or all still at the end",
+    )

@@ -16,8 +16,8 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.rules.said_in_fields import said_in_fields
 from build_tools.sentences.joining_in import OWN_LIFE
-from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
 READS = "en"
@@ -39,10 +39,10 @@ _KINDS = frozenset(
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each line that asks pupils about their own lives."""
-    for found in unit_text(unit).saying(OWN_LIFE, _KINDS, meant=True):
-        yield Finding(
-            found.file,
-            found.path,
-            f'`{found.field.kind}` asks pupils about their own lives ("{found.said.text}")',
-            "ask about the people in the story or the picture instead",
-        )
+    yield from said_in_fields(
+        unit,
+        OWN_LIFE,
+        _KINDS,
+        "asks pupils about their own lives",
+        "ask about the people in the story or the picture instead",
+    )

@@ -5,17 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from build_tools.model.lesson import Lesson
-from build_tools.model.unit import Unit
 from build_tools.problem import FieldPath
-
-
-def lines_of_change(unit: Unit) -> Iterator[tuple[Lesson, FieldPath, str]]:
-    """Each line that makes a task easier, harder or otherwise different, and each line of `if`."""
-    for lesson in unit.lessons:
-        for path, text in changes(lesson):
-            yield lesson, path, text
-        for name, text in lesson.trouble.items():
-            yield lesson, ("if", name), text
 
 
 def changes(lesson: Lesson) -> Iterator[tuple[FieldPath, str]]:
