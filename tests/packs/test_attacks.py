@@ -84,16 +84,20 @@ def taken(
     return code, said.out
 
 
-def tried(
+@pytest.mark.parametrize(
+    "name",
+    [pytest.param(name, marks=() if name in _SAMPLE else pytest.mark.thorough) for name in ATTACKS],
+)
+def test_each_is_refused_or_harmless(
     name: str,
     good: Pack,
     content: Path,
-    folder: Path,
-    patch: pytest.MonkeyPatch,
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
     capsys: pytest.CaptureFixture[str],
 ) -> None:
     attack = ATTACKS[name]
-    code, said = taken(attack.made_of(good), content, folder, patch, capsys)
+    code, said = taken(attack.made_of(good), content, tmp_path, monkeypatch, capsys)
     assert code in (0, 1), said
     assert ENDED not in said
     assert "cannot read it" not in said
@@ -104,31 +108,6 @@ def tried(
     assert not attack.refuse or reason, f"{attack.what}: it was taken in"
     if reason is Reason.LEFT_OUT:
         assert "left out" in said, said
-
-
-@pytest.mark.parametrize("name", _SAMPLE)
-def test_some_of_each_kind(
-    name: str,
-    good: Pack,
-    content: Path,
-    tmp_path: Path,
-    monkeypatch: pytest.MonkeyPatch,
-    capsys: pytest.CaptureFixture[str],
-) -> None:
-    tried(name, good, content, tmp_path, monkeypatch, capsys)
-
-
-@pytest.mark.thorough
-@pytest.mark.parametrize("name", [name for name in ATTACKS if name not in _SAMPLE])
-def test_all_others(
-    name: str,
-    good: Pack,
-    content: Path,
-    tmp_path: Path,
-    monkeypatch: pytest.MonkeyPatch,
-    capsys: pytest.CaptureFixture[str],
-) -> None:
-    tried(name, good, content, tmp_path, monkeypatch, capsys)
 
 
 @pytest.mark.thorough

@@ -6,6 +6,8 @@ import random
 import threading
 import time
 from collections import Counter
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 
 import pytest
@@ -30,11 +32,9 @@ def currents(phase: str, before: str, newest: str) -> set[str]:
     return {before} if phase in PHASES[: PHASES.index(TURNING)] else {newest}
 
 
-def test_a_publisher_killed_in_any_phase_breaks_no_reading(tmp_path: Path, thorough: bool) -> None:
-    """The publisher says each phase before it enters it, so the last it said is where it died."""
-    target = tmp_path / "share"
-    sites = [make_site(tmp_path / f"site-{n}", n) for n in range(4)]
-    publish(sites[0], target, "2026-11-25", "A bank", keep=3, days=0)
+@contextmanager
+def reading(target: Path) -> Iterator[Walk]:
+    """A reader who walks the folder again and again, for as long as the block lasts."""
     walk, over = Walk(), threading.Event()
 
     def read() -> None:
@@ -44,9 +44,21 @@ def test_a_publisher_killed_in_any_phase_breaks_no_reading(tmp_path: Path, thoro
 
     reader = threading.Thread(target=read)
     reader.start()
+    try:
+        yield walk
+    finally:
+        over.set()
+        reader.join()
+
+
+def test_a_publisher_killed_in_any_phase_breaks_no_reading(tmp_path: Path, thorough: bool) -> None:
+    """The publisher says each phase before it enters it, so the last it said is where it died."""
+    target = tmp_path / "share"
+    sites = [make_site(tmp_path / f"site-{n}", n) for n in range(4)]
+    publish(sites[0], target, "2026-11-25", "A bank", keep=3, days=0)
     moments = random.Random(20261125)
     landed: Counter[str] = Counter()
-    try:
+    with reading(target) as walk:
         rounds = ROUNDS_THOROUGH if thorough else ROUNDS
         for n, wanted in enumerate(wanted_phases((*KILLED, WHOLE), rounds, landed)):
             before = read_pointer(target)
@@ -60,9 +72,6 @@ def test_a_publisher_killed_in_any_phase_breaks_no_reading(tmp_path: Path, thoro
             assert after is not None
             newest = editions_in(target)[-1]
             assert after.current in currents(phase, before.current, newest), phase
-    finally:
-        over.set()
-        reader.join()
     assert walk.broken == []
     assert set(landed) >= {*KILLED, WHOLE}, landed
     assert len(walk.versions) > 1
@@ -75,18 +84,9 @@ def test_a_way_back_killed_in_any_phase_breaks_no_reading(tmp_path: Path, thorou
     for site in sites.values():
         publish(site, target, "2026-11-25", "A bank")
     first, second = editions_in(target)
-    walk, over = Walk(), threading.Event()
-
-    def read() -> None:
-        while not over.is_set():
-            walk.once(target)
-            time.sleep(0.002)
-
-    reader = threading.Thread(target=read)
-    reader.start()
     moments = random.Random(20261126)
     landed: Counter[str] = Counter()
-    try:
+    with reading(target) as walk:
         rounds = BACK_ROUNDS_THOROUGH if thorough else BACK_ROUNDS
         for wanted in wanted_phases((*PHASES_BACK[:-1], WHOLE), rounds, landed):
             with started("tests.publishing.publish_once", BACK, str(target)) as publisher:
@@ -99,9 +99,6 @@ def test_a_way_back_killed_in_any_phase_breaks_no_reading(tmp_path: Path, thorou
             possible |= {after: {first} for after in (PLAIN, DONE, WHOLE)}
             assert pointer.current in possible.get(phase, {second}), phase
             roll_back(target, second)
-    finally:
-        over.set()
-        reader.join()
     assert walk.broken == []
     assert set(landed) >= {*PHASES_BACK[:-1], WHOLE}, landed
     assert walk.versions == {2, 3}
