@@ -13,7 +13,7 @@ from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.pages.pieces.strip import strip_of
 from build_tools.views.dance.journey import journeys
 from build_tools.views.dance.progress import settled
-from build_tools.views.diagrams.floor import floor_plan
+from build_tools.views.diagrams.floor_plan import floor_plan
 from build_tools.views.diagrams.parts import parts_figure
 from build_tools.views.words.plain_words import (
     counts_in_words,

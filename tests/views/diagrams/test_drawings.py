@@ -10,8 +10,8 @@ from build_tools.model.dance import Standing
 from build_tools.movement.development import actions_of
 from build_tools.schema_check.schemas import schema
 from build_tools.views.diagrams.figure import Figure
-from build_tools.views.diagrams.floor import floor_plan
-from build_tools.views.diagrams.formations import facing, places
+from build_tools.views.diagrams.floor_plan import floor_plan
+from build_tools.views.diagrams.formation_places import facing, places
 from build_tools.views.diagrams.parts import parts_figure
 from build_tools.views.diagrams.ruler import ruler, upright
 from build_tools.views.diagrams.score import dance_score

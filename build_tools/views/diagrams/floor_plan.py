@@ -5,7 +5,7 @@ from __future__ import annotations
 from build_tools.model.dance import Dance, Section, Standing
 from build_tools.views.dance.watchers import Watchers, watchers
 from build_tools.views.diagrams.figure import Figure
-from build_tools.views.diagrams.formations import facing, places
+from build_tools.views.diagrams.formation_places import facing, places
 from build_tools.views.diagrams.svg import SMALL, drawing, el, line, num, text
 from build_tools.views.words.plain_words import standing_in_words
 
