@@ -13,6 +13,8 @@ from build_tools.model.dance import (
     Dance,
     Development,
     EndingPart,
+    Groups,
+    Heard,
     Motif,
     Passage,
     Seconds,
@@ -21,7 +23,7 @@ from build_tools.model.dance import (
     Standing,
     Transition,
 )
-from build_tools.model.known_fields import known
+from build_tools.model.known_fields import known, texts
 
 Data = Mapping[str, Any]
 ACTION_KINDS = ("travel", "turn", "jump", "gesture", "stillness", "transfer")
@@ -48,6 +50,7 @@ def build_dance(data: Data) -> Dance:
         tempo=whole(dance.get("tempo")),
         phrase=int(dance.get("phrase", _USUAL_PHRASE)),
         front=dance["front"],
+        sides=texts(dance.get("sides", {})),
         sound=sound,
         sections={letter: _section(letter, s, sound) for letter, s in data["sections"].items()},
         motifs={
@@ -65,6 +68,7 @@ def build_dance(data: Data) -> Dance:
                 counts=counts(t["counts"]) if "counts" in t else None,
                 how=t["how"],
                 cue=t["cue"],
+                heard=_heard(t),
             )
             for t in data.get("transitions", [])
         ),
@@ -91,7 +95,16 @@ def _action(data: Data) -> Action:
         size=data.get("size"),
         body_part=data.get("body_part"),
         dynamics=tuple(data.get("dynamics", [])),
+        step=data.get("step"),
+        steps=_some(data.get("steps")),
+        towards=data.get("towards"),
+        turn_by=data.get("turn_by"),
     )
+
+
+def _some(written: int | float | str | None) -> Fraction | None:
+    """A number of counts or steps that may be absent."""
+    return None if written is None else counts(written)
 
 
 def _development(name: str, data: Data) -> Development:
@@ -136,10 +149,44 @@ def _section(letter: str, data: Data, usual: Sound) -> Section:
         ends_on=uncounted.get("ends_on"),
         improvised_from=improvised.get("start"),
         improvised_rules=tuple(improvised.get("rules", [])),
-        start=Standing(**known(Standing, data["start"])),
-        end=Standing(**known(Standing, data["end"])),
+        start=_standing(data["start"]),
+        end=_standing(data["end"]),
         danced=tuple(_passage(p) for p in data.get("danced", [])),
         sound=_sound(data["sound"]) if "sound" in data else usual,
+        name=data.get("name"),
+        groups=_groups(data["groups"]) if "groups" in data else None,
+        heard=_heard(data),
+    )
+
+
+def _standing(data: Data) -> Standing:
+    return Standing(
+        **{
+            **known(Standing, data),
+            "apart": _some(data.get("apart")),
+            "groups_apart": _some(data.get("groups_apart")),
+            "columns": whole(data.get("columns")),
+        }
+    )
+
+
+def _groups(data: Data) -> Groups:
+    roles: Mapping[str, list[int]] = data.get("roles", {})
+    return Groups(int(data["size"]), {r: tuple(int(n) for n in at) for r, at in roles.items()})
+
+
+def _heard(data: Data) -> tuple[Heard, ...]:
+    return tuple(
+        Heard(
+            sound=h["sound"],
+            counts=_some(h.get("counts")),
+            seconds=whole(h.get("seconds")),
+            by=h.get("by"),
+            on=tuple(int(n) for n in h.get("on", [])),
+            louder=tuple(int(n) for n in h.get("louder", [])),
+            says=tuple(h.get("says", [])),
+        )
+        for h in data.get("heard", [])
     )
 
 
@@ -156,6 +203,10 @@ def _passage(data: Data) -> Passage:
         parts=whole(data.get("parts")),
         after=counts(data["after"]) if "after" in data else None,
         who=data.get("who"),
+        roles=tuple(data.get("roles", [])),
+        swap=data.get("swap", False),
+        others=data.get("others", "hold"),
+        towards=data.get("towards"),
     )
 
 

@@ -51,6 +51,8 @@ def _step(data: Data) -> Step:
         into=data.get("into"),
         say=data.get("say"),
         task=data["task"],
+        place=data.get("place"),
+        facing=data.get("facing"),
         ask=_questions(data.get("ask", [])),
         look_for=data.get("look_for"),
         easier=data.get("easier"),

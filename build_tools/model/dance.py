@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 
 
@@ -26,6 +26,14 @@ class Action:
     size: str | None = None
     body_part: str | None = None
     dynamics: tuple[str, ...] = ()
+    step: str | None = None
+    """The kind of step of a travel."""
+    steps: Fraction | None = None
+    """How many steps a travel has; one a count where it is not said."""
+    towards: str | None = None
+    """partner, centre, or a side of the hall by any of its names."""
+    turn_by: str | None = None
+    """quarter, half, three quarters, whole, or there and back."""
 
     @property
     def kinds(self) -> tuple[str, ...]:
@@ -99,15 +107,58 @@ class Passage:
     after: Fraction | None = None
     """In a canon: counts from one part's start to the next part's."""
     who: str | None = None
+    roles: tuple[str, ...] = ()
+    """The role of each part, in order; none where the unit does not say."""
+    swap: bool = False
+    """Whether it comes again with the parts changed over, until each has danced each thing."""
+    others: str = "hold"
+    """What those do who are not dancing: hold, watch, echo or frame."""
+    towards: str | None = None
+    """Where travel goes in it, where a move does not say."""
 
 
 @dataclass(frozen=True, slots=True)
 class Standing:
-    """How the dancers stand at the start or end of a section."""
+    """How the dancers stand at the start or end of a section. Distances are in steps."""
 
     formation: str
     facing: str
     place: str
+    within: str | None = None
+    """How the dancers of a group stand to one another: face to face, square, line …"""
+    apart: Fraction | None = None
+    """Steps between neighbours in a group, or between dancers who stand alone."""
+    groups_apart: Fraction | None = None
+    columns: int | None = None
+    spot: str | None = None
+    """where they are, first place or new place."""
+
+
+@dataclass(frozen=True, slots=True)
+class Groups:
+    """The groups that dance a section: `size` dancers each, with places 1 to `size`."""
+
+    size: int
+    roles: Mapping[str, tuple[int, ...]]
+    """The places that dance each role, by its name."""
+
+
+@dataclass(frozen=True, slots=True)
+class Heard:
+    """One piece of what sounds: it lasts `counts`, or `seconds` where nothing is counted.
+
+    `on` and `louder` number counts (or seconds) of the piece from 1; empty `on` means all.
+    """
+
+    sound: str
+    """beat, soft beat, roll, shaker, claps, voice, recording or silence."""
+    counts: Fraction | None = None
+    seconds: int | None = None
+    by: str | None = None
+    on: tuple[int, ...] = ()
+    louder: tuple[int, ...] = ()
+    says: tuple[str, ...] = ()
+    """What is said on each count; a hyphen where nothing is."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -145,6 +196,11 @@ class Section:
     end: Standing
     danced: tuple[Passage, ...]
     sound: Sound
+    name: str | None = None
+    """What the class calls it."""
+    groups: Groups | None = None
+    heard: tuple[Heard, ...] = ()
+    """What sounds, piece after piece; empty where the unit does not say."""
 
     @property
     def kind(self) -> str:
@@ -165,6 +221,7 @@ class Transition:
     counts: Fraction | None
     how: str
     cue: str
+    heard: tuple[Heard, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -206,3 +263,5 @@ class Dance:
     transitions: tuple[Transition, ...]
     choices: Mapping[str, Choice]
     ending: tuple[EndingPart, ...]
+    sides: Mapping[str, str] = field(default_factory=dict)
+    """The unit's own names for front, back, left and right."""

@@ -43,6 +43,9 @@ class Step:
     teaches: tuple[str, ...]
     can_wait: bool
     """Whether it may be left out when time is short."""
+    place: str | None = None
+    """Where they stand for it."""
+    facing: str | None = None
 
 
 @dataclass(frozen=True, slots=True)

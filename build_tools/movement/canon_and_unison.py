@@ -13,6 +13,8 @@ from fractions import Fraction
 
 from build_tools.model.dance import Passage
 
+CHANGE_OVER = ("question and answer", "side by side")
+"""Where each part has a thing of its own, and so can change over."""
 CANONS = ("canon", "canon in turn", "canon together", "canon to one ending")
 
 
@@ -32,14 +34,14 @@ def passage_misfit(passage: Passage) -> str | None:
         return f"a {passage.fit} needs `parts`: how many parts the dancers are in"
     if passage.fit in ("canon", "canon to one ending") and passage.after is None:
         return f"a {passage.fit} needs `after`: how many counts after the part before each starts"
-    if passage.fit in ("question and answer", "side by side") and len(passage.what) < 2:
+    if passage.fit in CHANGE_OVER and len(passage.what) < 2:
         return f"{passage.fit} needs two things or more in `what`, one for each part"
     return None
 
 
 def parts_in(passage: Passage) -> int:
     """How many parts the dancers are in."""
-    if passage.fit in ("question and answer", "side by side"):
+    if passage.fit in CHANGE_OVER:
         return passage.parts or len(passage.what)
     return passage.parts or 1
 
@@ -59,14 +61,8 @@ def part_spans(passage: Passage, lengths: Mapping[str, Fraction]) -> tuple[PartS
     phrase = [(name, lengths[name]) for name in passage.what]
     long = sum((length for _, length in phrase), Fraction(0)) * passage.times
     count = parts_in(passage)
-    if passage.fit == "question and answer":
-        return _in_turn(phrase, passage.times)
-    if passage.fit == "side by side":
-        return tuple(
-            span
-            for part, one in enumerate(phrase, start=1)
-            for span in _one_part(part, [one], passage.times, Fraction(0))
-        )
+    if passage.fit in CHANGE_OVER:
+        return _changing_over(passage, phrase)
     delay = {
         "canon": passage.after or Fraction(0),
         "canon in turn": long,
@@ -87,6 +83,20 @@ def part_spans(passage: Passage, lengths: Mapping[str, Fraction]) -> tuple[PartS
     return tuple(s for s in (_cut(span, long) for span in spans) if s is not None)
 
 
+def _changing_over(passage: Passage, phrase: list[tuple[str, Fraction]]) -> tuple[PartSpan, ...]:
+    """Each part its own thing, and where they swap, again until each part has danced each."""
+    spans: list[PartSpan] = []
+    for turn in range(len(phrase) if passage.swap else 1):
+        start = max((span.end for span in spans), default=Fraction(0))
+        dancer = [(n + turn) % len(phrase) + 1 for n in range(len(phrase))]
+        if passage.fit == "question and answer":
+            spans += _in_turn(phrase, dancer, passage.times, start)
+            continue
+        for part, one in zip(dancer, phrase, strict=True):
+            spans += _one_part(part, [one], passage.times, start)
+    return tuple(spans)
+
+
 def _one_part(
     part: int, phrase: list[tuple[str, Fraction]], times: int, start: Fraction
 ) -> list[PartSpan]:
@@ -98,13 +108,15 @@ def _one_part(
     return spans
 
 
-def _in_turn(phrase: list[tuple[str, Fraction]], times: int) -> tuple[PartSpan, ...]:
-    spans, start = [], Fraction(0)
+def _in_turn(
+    phrase: list[tuple[str, Fraction]], dancer: list[int], times: int, start: Fraction
+) -> list[PartSpan]:
+    spans = []
     for _ in range(times):
-        for part, (name, length) in enumerate(phrase, start=1):
+        for part, (name, length) in zip(dancer, phrase, strict=True):
             spans.append(PartSpan(part, name, start, start + length))
             start += length
-    return tuple(spans)
+    return spans
 
 
 def _turned(phrase: list[tuple[str, Fraction]], n: int) -> list[tuple[str, Fraction]]:

@@ -67,21 +67,17 @@ def _type(name: str, misfit: Misfit) -> Said:
 
 
 def _enum(name: str, misfit: Misfit) -> Said:
+    newest = misfit.bound[-1]
+    if isinstance(misfit.value, int) and isinstance(newest, int) and misfit.value > newest:
+        return (
+            f"{name} is {misfit.value}, which is newer than the {newest} this version reads",
+            "update the bank's software, or ask for the unit in the older format",
+        )
     options = [str(option) for option in misfit.bound]
     message = f"{name} is {_kind_of(misfit.value)}, which is not one of its words"
     if near := nearest(str(misfit.value), options):
         return message, f'did you mean "{near}"? The words are: {", ".join(options)}'
     return message, f"use one of: {', '.join(options)}"
-
-
-def _const(name: str, misfit: Misfit) -> Said:
-    only = misfit.bound
-    if isinstance(misfit.value, int) and isinstance(only, int) and misfit.value > only:
-        return (
-            f"{name} is {misfit.value}, which is newer than the {only} this version reads",
-            "update the bank's software, or ask for the unit in the older format",
-        )
-    return f"{name} is {_kind_of(misfit.value)}, but it takes {only}", f"write {only}"
 
 
 def _pattern(name: str, misfit: Misfit) -> Said:
@@ -145,7 +141,6 @@ _THINGS = {
 _WORDERS = {
     "type": _type,
     "enum": _enum,
-    "const": _const,
     "pattern": _pattern,
     "minimum": _least_or_most,
     "maximum": _least_or_most,

@@ -256,10 +256,10 @@ CASES: list[tuple[Kind, str, str, int, str, str, str]] = [
     (
         "unit",
         "format: 1",
-        "format: 2",
+        "format: 3",
         0,
         "wrong-value",
-        "`format` is 2, which is newer than the 1 this version reads",
+        "`format` is 3, which is newer than the 2 this version reads",
         "update the bank's software, or ask for the unit in the older format",
     ),
     (
@@ -268,7 +268,7 @@ CASES: list[tuple[Kind, str, str, int, str, str, str]] = [
         "format: one",
         0,
         "wrong-value",
-        '`format` is "one", but it takes 1',
+        '`format` is "one", which is not one of its words',
         "write 1",
     ),
     (

@@ -19,7 +19,8 @@ class ScoreStretch:
     `counts` is None where it is not counted, 0 for a cut, and negative for an overlap, which starts
     the next section early; `before` is how many counts of the counted dance come before it.
     `seconds` is None where there are counts but no tempo. `danced` says who dances what, in counts
-    from the start of the stretch, over `rows` rows.
+    from the start of the stretch, over its
+    `rows`.
     """
 
     section: Section | None
@@ -29,7 +30,8 @@ class ScoreStretch:
     before: Fraction
     cue: str | None
     """What an uncounted section ends on, or what tells dancers to go on."""
-    rows: int
+    rows: tuple[str, ...]
+    """Who each row of `danced` is, such as ones and twos; one row where all do the same."""
     danced: tuple[RowSpan, ...]
 
 
@@ -101,12 +103,12 @@ def _cue(section: Section | None, join: Transition | None) -> str | None:
     return section.ends_on if section is not None else join.cue if join is not None else None
 
 
-def _danced(dance: Dance, section: Section | None) -> tuple[int, tuple[RowSpan, ...]]:
+def _danced(dance: Dance, section: Section | None) -> tuple[tuple[str, ...], tuple[RowSpan, ...]]:
     """Rows and what they dance; nothing where there are no counts to lay it on."""
     if section is None or section.counts is None:
-        return 1, ()
+        return ("everyone",), ()
     found = parts_over_counts(dance, section)
-    return found.rows, found.spans
+    return found.names, found.spans
 
 
 def _spans(stretches: tuple[ScoreStretch, ...]) -> Seconds:

@@ -42,7 +42,7 @@ def _system(
     found: PartsOverCounts, start: int, counts: int, left: float, per: float, y: float, phrase: int
 ) -> str:
     pieces = [
-        text(f"part {n}", 0, y + (n - 0.5) * _ROW + 4, SMALL, kind="quiet")
+        text(found.names[n - 1], 0, y + (n - 0.5) * _ROW + 4, SMALL, kind="quiet", squeeze=left - 4)
         for n in range(1, found.rows + 1)
         if found.rows > 1
     ]
@@ -91,7 +91,7 @@ def _span_words(words: str, x: float, top: float, width: float, height: float) -
 def _words(section: Section, found: PartsOverCounts) -> tuple[str, ...]:
     passages = [danced_in_words(passage) for passage in section.danced]
     spans = [
-        f"{who_in_words(span, found.rows)}, counts {figures(span.start + 1)} to "
+        f"{who_in_words(span, found.names)}, counts {figures(span.start + 1)} to "
         f"{figures(span.end)}: {name_in_words(span.what)}"
         for span in found.spans
     ]

@@ -12,8 +12,8 @@ from build_tools.views.reading.ease import words
 
 NOT_PRINTED = frozenset({"focus"})
 """Kinds of text that stay on the screen. The notes below are no field, and stay there too."""
-NOT_READ_THROUGH = frozenset({"easier", "harder"})
-"""Kinds of text that are turned to only where a pupil needs them."""
+NOT_READ_THROUGH = frozenset({"easier", "harder", "place", "facing"})
+"""Kinds of text that are turned to only where a pupil needs them, or seen from a plan."""
 
 
 class FieldText(NamedTuple):
@@ -62,7 +62,7 @@ def text_by_field(lesson: Lesson) -> Iterator[FieldText]:
 
 
 def _step(path: FieldPath, step: Step) -> Iterator[FieldText]:
-    yield from _written(path, step, ("does", "into", "say", "task"))
+    yield from _written(path, step, ("does", "into", "place", "facing", "say", "task"))
     yield from _questions((*path, "ask"), step.ask)
     yield from _written(path, step, ("look_for", "easier", "harder"))
 

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from functools import cached_property, reduce
 from operator import or_
 
-from build_tools.model.dance import Action, Section, Sound
+from build_tools.model.dance import Action, Heard, Section, Sound
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.problem import FieldPath
@@ -217,6 +217,7 @@ def _dance(unit: Unit) -> Iterator[FieldText]:
             yield from _action(("developments", name, "add", n, "action"), addition.action)
     for n, transition in enumerate(dance.transitions):
         yield from _written(("transitions", n), transition, ("how", "cue"))
+        yield from _heard(("transitions", n), transition.heard)
     for name, choice in dance.choices.items():
         yield from _written(("choices", name), choice, ("what", "if_not"))
         for n, option in enumerate(choice.options):
@@ -227,6 +228,8 @@ def _dance(unit: Unit) -> Iterator[FieldText]:
 
 def _section(path: FieldPath, section: Section, usual: Sound) -> Iterator[FieldText]:
     yield FieldText((*path, "idea"), "idea", section.idea)
+    if section.name:
+        yield FieldText((*path, "name"), "name", section.name)
     kind = section.kind
     if section.improvised_from:
         yield FieldText((*path, kind, "start"), "start", section.improvised_from)
@@ -241,6 +244,14 @@ def _section(path: FieldPath, section: Section, usual: Sound) -> Iterator[FieldT
             yield FieldText((*path, "danced", n, "who"), "who", passage.who)
     if section.sound is not usual:
         yield FieldText((*path, "sound", "what"), "sound", section.sound.what)
+    yield from _heard(path, section.heard)
+
+
+def _heard(path: FieldPath, heard: tuple[Heard, ...]) -> Iterator[FieldText]:
+    for n, piece in enumerate(heard):
+        for m, word in enumerate(piece.says):
+            if word != "-":
+                yield FieldText((*path, "heard", n, "says", m), "says", word)
 
 
 def _action(path: FieldPath, action: Action) -> Iterator[FieldText]:

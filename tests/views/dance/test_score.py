@@ -56,7 +56,7 @@ def test_stretches_are_laid_end_to_end(dance: Dance) -> None:
 def test_nobody_does_two_things_at_once_and_nothing_runs_over(dance: Dance) -> None:
     for s in score(dance).stretches:
         assert bool(s.danced) == (s.counts is not None and bool(s.section and s.section.danced))
-        for row in range(1, s.rows + 1):
+        for row in range(1, len(s.rows) + 1):
             mine = sorted((x.start, x.end) for x in s.danced if x.first <= row <= x.last)
             assert all(end <= start for (_, end), (start, _) in pairwise(mine))
             assert all(0 <= start < end <= (s.counts or 0) for start, end in mine)
@@ -116,7 +116,7 @@ def test_a_canon_is_as_long_as_its_law_says(
         developments={},
     )
     (stretch,) = score(made).stretches
-    assert stretch.rows == parts
+    assert len(stretch.rows) == parts
     assert max(span.end for span in stretch.danced) == lasts
     assert stretch.seconds == Seconds(lasts * 60 / tempo, lasts * 60 / tempo)
 

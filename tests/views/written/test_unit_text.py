@@ -47,14 +47,25 @@ ADDED: dict[FieldPath, object] = {
         "of": "wave", "device": "embellishment",
         "add": [{"after": 1, "action": {"gesture": 2, "body_part": "head"}}],
     },
+    ("sections", "A", "name"): "tide",
+    ("sections", "A", "heard"): [{"counts": 8, "sound": "voice", "says": ["rock", "-"]}],
+    ("transitions", 0, "heard"): [{"counts": 8, "sound": "voice", "says": ["rock", "-"]}],
 }  # fmt: skip
 """Fields that no sound unit fills."""
+
+
+ADDED_TO_LESSON: dict[FieldPath, object] = {
+    ("steps", 0, "place"): "in your own pool",
+    ("steps", 0, "facing"): "the sea",
+}
 
 
 def full_unit() -> Unit:
     edited = load(CONTENT, "rock-pool")
     for path, value in ADDED.items():
         edited.set(edited.file, path, value)
+    for path, value in ADDED_TO_LESSON.items():
+        edited.set(f"{edited.file.rpartition('/')[0]}/lesson-1.md", path, value)
     return edited.built(*edited.written())
 
 

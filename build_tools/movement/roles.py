@@ -1,0 +1,66 @@
+"""Which places of a group dance which part of a passage.
+
+A group has places 1 to its size. The unit names roles and the places that dance them; a passage
+says which role dances each of its parts.
+"""
+
+from __future__ import annotations
+
+from build_tools.model.dance import Groups, Passage, Section
+from build_tools.movement.canon_and_unison import parts_in
+
+Places = tuple[int, ...]
+
+
+def places_of(groups: Groups, role: str) -> Places:
+    """The places that dance `role`, from 1; none for a role that the unit does not name."""
+    return groups.roles.get(role, ())
+
+
+def part_places(groups: Groups, passage: Passage) -> tuple[Places, ...] | None:
+    """The places that dance each part of `passage`, part by part.
+
+    Where it names no roles, one part is everybody, as many parts as places are the places in
+    order, and fewer parts take every second, third … place. None where the parts are more than
+    the places, so that a part is a whole group, or more than one.
+    """
+    everybody = tuple(range(1, groups.size + 1))
+    if passage.roles:
+        return tuple(places_of(groups, role) for role in passage.roles)
+    parts = parts_in(passage)
+    if parts == 1:
+        return (everybody,)
+    if parts > groups.size:
+        return None
+    return tuple(everybody[n::parts] for n in range(parts))
+
+
+def place_danced(place: int, groups: Groups, dancers: int) -> Places:
+    """The places that the dancer at `place` dances in a group of `dancers`.
+
+    One over does what the first does; where one is missing, its place stays empty, so nobody
+    dances two.
+    """
+    return ((place - 1) % groups.size + 1,) if 1 <= place <= dancers else ()
+
+
+def rows_of(section: Section) -> tuple[tuple[str, Places], ...]:
+    """The rows in which the section is written, each with its name and its places.
+
+    One row a role where no two roles share a place, one row a place where they do; none where the
+    unit does not say who dances.
+    """
+    groups = section.groups
+    if groups is None:
+        return ()
+    used = tuple(dict.fromkeys(role for passage in section.danced for role in passage.roles))
+    if not used:
+        return ()
+    known = tuple((role, places_of(groups, role)) for role in used)
+    taken = [place for _, places in known for place in places]
+    if len(taken) == len(set(taken)) == groups.size:
+        return known
+    alone = {places: role for role, places in groups.roles.items() if len(places) == 1}
+    return tuple(
+        (alone.get((place,), f"dancer {place}"), (place,)) for place in range(1, groups.size + 1)
+    )
