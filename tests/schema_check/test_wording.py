@@ -269,7 +269,7 @@ CASES: list[tuple[Kind, str, str, int, str, str, str]] = [
         0,
         "wrong-value",
         '`format` is "one", which is not one of its words',
-        "write 1",
+        "use one of: 1, 2",
     ),
     (
         "unit",

@@ -22,6 +22,13 @@ def places(formation: str) -> tuple[Place, ...]:
         return tuple((x / 4, 0.0) for x in range(-3, 4))
     if formation == "two lines":
         return tuple((x / 4, y) for y in (-0.35, 0.35) for x in range(-3, 4))
+    if formation == "rows":
+        return tuple(
+            (x / 6 + side, y)
+            for y in (-0.5, 0.0, 0.5)
+            for side in (-0.5, 0.5)
+            for x in (-1.5, -0.5, 0.5, 1.5)
+        )
     if formation == "file":
         return tuple((0.0, y / 4) for y in range(-3, 4))
     if formation == "circle":
