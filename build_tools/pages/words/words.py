@@ -16,6 +16,7 @@ _PARTS = {
     "relationships": "With whom",
     "making": "Making a dance",
     "time": "Counts and time",
+    "performing": "How well it is danced",
     "lesson": "In a lesson",
 }
 
