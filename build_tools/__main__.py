@@ -21,6 +21,7 @@ if not __package__:
     # `python3 build_tools` looks for modules in this folder, not in the one that holds it.
     sys.path[0] = str(Path(__file__).resolve().parents[1])
 
+from build_tools.commands.shared.exit_codes import INTERRUPTED, STOPPED
 from build_tools.lifeline.in_order import end_in_order
 from build_tools.lifeline.programs import run
 from build_tools.lifeline.system_packages import allowed, can_install, steps, to_type
@@ -31,9 +32,9 @@ if TYPE_CHECKING:
 
 ROOT = Path(__file__).resolve().parents[1]
 OLDEST_PYTHON = (3, 11)
+"""As in pyproject.toml, which nothing can read yet where this runs; a test holds them together."""
 INSIDE = "BANK_INSIDE_VENV"
 STAMP = "bank-stamp.txt"
-INTERRUPTED = 130
 STANDARD_ERROR = 2
 
 
@@ -249,8 +250,9 @@ def is_inside(root: Path) -> bool:
 def main(arguments: list[str]) -> int:
     """Set up what is missing, then run the command; gives its exit code."""
     if sys.version_info < OLDEST_PYTHON:
-        say("Python 3.11 or later is needed: install it, then run this again with it")
-        return 1
+        oldest = ".".join(map(str, OLDEST_PYTHON))
+        say(f"Python {oldest} or later is needed: install it, then run this again with it")
+        return STOPPED
     try:
         if is_inside(ROOT):
             from build_tools.cli import main as run_command
@@ -266,7 +268,7 @@ def main(arguments: list[str]) -> int:
         return run_inside(ROOT, arguments)
     except SetUpError as stop:
         say(f"build_tools: {stop}")
-        return 1
+        return STOPPED
     except KeyboardInterrupt:
         return INTERRUPTED
 

@@ -10,15 +10,15 @@ import traceback
 from collections.abc import Sequence
 from pathlib import Path
 
+from build_tools.commands.shared.exit_codes import BUG, INTERRUPTED, MISUSE
 from build_tools.commands.shared.plain_output import plain_output
 from build_tools.misuse import Misuse
 
 COMMANDS = Path(__file__).with_name("commands")
-BUG = 3
 
 
 def main(argv: list[str]) -> int:
-    """Run one command. Returns 0 sound, 1 errors, 2 misuse, 3 a bug in the tool."""
+    """Run one command. Gives one of `commands/shared/exit_codes.py`."""
     with plain_output():
         return _run(argv)
 
@@ -30,9 +30,9 @@ def _run(argv: list[str]) -> int:
         return code
     except Misuse as misuse:
         print(misuse, file=sys.stderr)
-        return 2
+        return MISUSE
     except KeyboardInterrupt:
-        return 130
+        return INTERRUPTED
     except Exception:  # noqa: BLE001 - the one blanket handler, so that a bug has its own exit code
         traceback.print_exc()
         print("This is a fault of the bank's software, not of your units.", file=sys.stderr)

@@ -6,6 +6,7 @@ from argparse import ArgumentParser, Namespace
 from pathlib import Path
 
 from build_tools.checking.report_text import as_text
+from build_tools.commands.shared.exit_codes import DONE, STOPPED
 from build_tools.commands.shared.folders import existing_content, take_content
 from build_tools.use_cases.adapt import NotAdapted, Wishes, adapt
 
@@ -31,8 +32,8 @@ def run(args: Namespace) -> int:
         if made.problems:
             print(as_text(made.problems, f"{content.name}/"))
         print(f"{made.reason}; nothing was written")
-        return 1
+        return STOPPED
     print(f"{made.folder.as_posix()} is your own draft under {made.licence}, ", end="")
     print(f"made from {made.made_from}.")
     print("Write what you changed in it under `adapted_from`, then run `check`.")
-    return 0
+    return DONE

@@ -7,6 +7,7 @@ from pathlib import Path
 
 from build_tools.checking.report_data import as_json
 from build_tools.checking.report_text import as_text, counted
+from build_tools.commands.shared.exit_codes import stopped_if
 from build_tools.commands.shared.folders import existing_content, take_content, whole_path
 from build_tools.commands.shared.saying import say_skipped
 from build_tools.disk.places import PROJECT
@@ -38,7 +39,7 @@ def run(args: Namespace) -> int:
             print(as_text(report.problems, prefix))
         print(counted(report.problems))
     say_skipped(report.skipped)
-    return int(stands_in_the_way(report.problems, strict=args.strict))
+    return stopped_if(stands_in_the_way(report.problems, strict=args.strict))
 
 
 def _below(content: Path, path: str) -> str:

@@ -6,6 +6,7 @@ from argparse import ArgumentParser, Namespace
 from pathlib import Path
 
 from build_tools.checking.report_text import as_text
+from build_tools.commands.shared.exit_codes import DONE, STOPPED
 from build_tools.use_cases.compare import NotCompared, compare
 
 
@@ -24,10 +25,10 @@ def run(args: Namespace) -> int:
             print(f"{name}: refused: {comparison.refusal}")
         else:
             print(as_text(comparison.problems, f"{name}: " if comparison.path.is_file() else ""))
-        return 1
+        return STOPPED
     if not comparison.changes:
         print("nothing changed but, perhaps, the edition and its date")
     for heading, lines in comparison.under_headings():
         print(heading, *(f"  {line}" for line in lines), sep="\n")
     print(comparison.verdict())
-    return 0
+    return DONE

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from argparse import ArgumentParser, Namespace
 
+from build_tools.commands.shared.exit_codes import DONE, STOPPED
 from build_tools.commands.shared.folders import existing_readers_folder, take_readers_folder
 from build_tools.use_cases.publish_site import kept_in
 
@@ -19,7 +20,7 @@ def run(args: Namespace) -> int:
     kept = kept_in(target)
     if kept is None:
         print(f"{target}: nothing has been published there yet")
-        return 1
+        return STOPPED
     for name in kept.editions:
         print(f"{name}  readers get this one" if name == kept.current else name)
-    return 0
+    return DONE

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from argparse import ArgumentParser, Namespace
 
+from build_tools.commands.shared.exit_codes import DONE, STOPPED
 from build_tools.project import lock
 
 
@@ -13,5 +14,5 @@ def arguments(parser: ArgumentParser) -> None:
 
 
 def run(args: Namespace) -> int:
-    """Give the exit code of what makes them."""
-    return lock.run(upgrade=args.upgrade)
+    """Give 0 when both are made; 1 when what makes them is missing or stopped."""
+    return DONE if lock.run(upgrade=args.upgrade) else STOPPED

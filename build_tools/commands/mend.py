@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from argparse import ArgumentParser, Namespace
 
+from build_tools.commands.shared.exit_codes import STOPPED, stopped_if
 from build_tools.commands.shared.folders import existing_readers_folder, take_readers_folder
-from build_tools.publishing.publish import mend_folder
+from build_tools.publishing.mend import mend_folder
 from build_tools.publishing.trouble import CannotPublishError
 
 
@@ -20,9 +21,9 @@ def run(args: Namespace) -> int:
         mended = mend_folder(existing_readers_folder(args.folder))
     except CannotPublishError as stopped:
         print(stopped)
-        return 1
+        return STOPPED
     for line in (*mended.done, *mended.left):
         print(line)
     if not mended.done and not mended.left:
         print("every file is as it was published; there was nothing to mend")
-    return int(bool(mended.left))
+    return stopped_if(mended.left)

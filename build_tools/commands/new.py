@@ -9,6 +9,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import TypeVar
 
+from build_tools.commands.shared.exit_codes import DONE
 from build_tools.commands.shared.folders import existing_content, take_content
 from build_tools.disk.places import PROJECT
 from build_tools.drafting import answers
@@ -48,7 +49,7 @@ def run(args: Namespace) -> int:
     folder = free_folder(content, args.slug)
     bank = bank_for_draft(content)
     _say_what_next(content, folder, start_unit(bank, folder, _asked(args)))
-    return 0
+    return DONE
 
 
 def _asked(given: Namespace) -> Asked:

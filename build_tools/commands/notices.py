@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from argparse import ArgumentParser, Namespace
 
+from build_tools.commands.shared.exit_codes import DONE, STOPPED
 from build_tools.project import notices
 
 
@@ -14,4 +15,4 @@ def arguments(parser: ArgumentParser) -> None:
 
 def run(args: Namespace) -> int:
     """Give 1 where `--check` finds them stale, else 0."""
-    return notices.run(args.check)
+    return DONE if notices.run(args.check) else STOPPED

@@ -6,6 +6,7 @@ from argparse import ArgumentParser, Namespace
 from pathlib import Path
 
 from build_tools.checking.report_text import as_text
+from build_tools.commands.shared.exit_codes import DONE, STOPPED
 from build_tools.commands.shared.folders import existing_content, take_content
 from build_tools.use_cases.pack import NotPacked, pack, write_pack
 
@@ -19,20 +20,20 @@ def arguments(parser: ArgumentParser) -> None:
 
 def run(args: Namespace) -> int:
     """Give 0 when all are packed; 1 when one cannot be: the others are packed all the same."""
-    content, code = existing_content(args.content), 0
+    content, code = existing_content(args.content), DONE
     for slug in dict.fromkeys(Path(unit).name for unit in args.unit):
         made = pack(content, slug)
         if isinstance(made, NotPacked):
             if made.problems:
                 print(as_text(sorted(made.problems), f"{content.name}/"))
             print(f"{slug} was not packed: {made.reason}")
-            code = 1
+            code = STOPPED
             continue
         goal = (args.out / made.name).as_posix()
         try:
             write_pack(made, args.out)
         except OSError as error:
             print(f"{goal} could not be written ({error.strerror}); nothing is changed")
-            return 1
+            return STOPPED
         print(f"packed {goal}: {len(made.data) / 1000:,.0f} kB, send it as it is")
     return code

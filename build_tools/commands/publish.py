@@ -5,6 +5,7 @@ from __future__ import annotations
 from argparse import ArgumentParser, Namespace
 
 from build_tools.checking.check_bank import check_folder
+from build_tools.commands.shared.exit_codes import DONE, STOPPED
 from build_tools.commands.shared.folders import (
     existing_content,
     take_content,
@@ -37,19 +38,19 @@ def run(args: Namespace) -> int:
     otherwise = "nothing was published, and the last edition stands"
     say_ready(ready, report.skipped, content, otherwise)
     if ready.bank is None:
-        return 1
+        return STOPPED
     try:
         done = publish_site(ready.bank, content, target, args.keep)
     except CannotPublishError as stopped:
         print(stopped)
-        return 1
+        return STOPPED
     for line in done.mended:
         print(f"mended: {line}")
     if not done.new:
         print(f"the current edition {done.edition} has the same pages; nothing to publish")
-        return 0
+        return DONE
     print(f"published {done.edition}: give readers {(target / 'index.html').as_posix()}")
     if done.taken_out:
         gone = ", ".join(done.taken_out)
         print(f"taken out, since {args.keep} editions are kept: {gone}; their pages lead on")
-    return 0
+    return DONE

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from argparse import ArgumentParser, Namespace
 
+from build_tools.commands.shared.exit_codes import DONE, STOPPED
 from build_tools.commands.shared.folders import existing_readers_folder, take_readers_folder
-from build_tools.publishing.publish import roll_back
+from build_tools.publishing.roll_back import roll_back
 from build_tools.publishing.trouble import CannotPublishError
 
 
@@ -21,6 +22,6 @@ def run(args: Namespace) -> int:
         edition = roll_back(existing_readers_folder(args.folder), args.to)
     except CannotPublishError as stopped:
         print(stopped)
-        return 1
+        return STOPPED
     print(f"readers now get {edition}")
-    return 0
+    return DONE

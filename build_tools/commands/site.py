@@ -8,6 +8,7 @@ from pathlib import Path
 from build_tools.building.finishing.pdf_printing import browser_to_print
 from build_tools.checking.check_bank import check_folder
 from build_tools.checking.report_text import counted
+from build_tools.commands.shared.exit_codes import DONE, STOPPED
 from build_tools.commands.shared.folders import existing_content, take_content
 from build_tools.commands.shared.saying import say_ready
 from build_tools.disk.places import PROJECT
@@ -40,7 +41,7 @@ def run(args: Namespace) -> int:
     otherwise = "the site was not built, and the last one still stands"
     say_ready(ready, report.skipped, content, otherwise)
     if ready.bank is None:
-        return 1
+        return STOPPED
     built = build(ready.bank, content, out, report if args.review else None, browser)
     drafts = len(ready.drafts)
     left_out = f" ({how_many(drafts, 'draft')} left out)" if drafts else ""
@@ -50,4 +51,4 @@ def run(args: Namespace) -> int:
         print(f"{built.pdf_files} PDF files in {(out / 'units').as_posix()}/<unit>/pdf")
     if args.review:
         print(f"for advisers: {(out / 'review.html').as_posix()}")
-    return 0
+    return DONE

@@ -8,6 +8,7 @@ from datetime import date
 from pathlib import Path
 
 from build_tools.checking.report_text import as_text
+from build_tools.commands.shared.exit_codes import DONE, STOPPED
 from build_tools.commands.shared.folders import existing_content, take_content
 from build_tools.packs.taking_in.arrival import (
     Arrival,
@@ -57,7 +58,7 @@ def run(args: Namespace) -> int:
             if came.problems:
                 print(as_text(came.problems, f"{args.file.name}: "))
             print(came.reason)
-            return 1
+            return STOPPED
         case HereAlready():
             print(arrival_in_words(came.arrival))
             print(f"it is here already: {came.goal.as_posix()}; nothing to take in")
@@ -65,7 +66,7 @@ def run(args: Namespace) -> int:
             print(STANDS)
         case TakenIn():
             print(f"taken in: {came.goal.as_posix()}; run `check` to see it among the others")
-    return 0
+    return DONE
 
 
 def _show(arrival: Arrival, content: Path) -> None:

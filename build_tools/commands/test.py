@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from argparse import ArgumentParser, Namespace
 
+from build_tools.commands.shared.exit_codes import DONE, STOPPED
 from build_tools.project import test
 
 
@@ -15,4 +16,4 @@ def arguments(parser: ArgumentParser) -> None:
 
 def run(args: Namespace) -> int:
     """Give 1 if any check failed, else 0."""
-    return test.run(args.thorough, args.rest)
+    return DONE if test.run(args.thorough, args.rest) else STOPPED

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from argparse import ArgumentParser, Namespace
 
+from build_tools.commands.shared.exit_codes import DONE, STOPPED
 from build_tools.commands.shared.folders import existing_readers_folder, take_readers_folder
 from build_tools.publishing.edition_folders import editions_in
-from build_tools.publishing.publish import verify
 from build_tools.publishing.trouble import CannotPublishError
+from build_tools.publishing.verify import verify
 from build_tools.views.words.plain_words import how_many
 
 
@@ -27,6 +28,6 @@ def run(args: Namespace) -> int:
         print(line)
     if wrong:
         print("`mend` makes it whole from what is here; `publish` does so too, with today's pages")
-        return 1
+        return STOPPED
     print(f"{how_many(len(editions_in(target)), 'edition')}, every file as it was published")
-    return 0
+    return DONE

@@ -12,6 +12,7 @@ from pathlib import Path
 from build_tools.building.preview.saves import saves_below
 from build_tools.building.preview.server import Preview, State, serve
 from build_tools.checking.report_text import as_text, counted
+from build_tools.commands.shared.exit_codes import DONE
 from build_tools.commands.shared.folders import existing_content, take_content
 from build_tools.disk.scratch import scratch
 from build_tools.misuse import Misuse
@@ -53,7 +54,7 @@ def run(args: Namespace) -> int:
                         _open(preview.address)
         finally:
             preview.stop()
-    return 0
+    return DONE
 
 
 def _somebody_looks() -> bool:

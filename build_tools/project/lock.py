@@ -50,14 +50,14 @@ def npm_lock_command() -> list[str]:
     ]
 
 
-def run(upgrade: bool = False, root: Path = PROJECT) -> int:
-    """Remake both locks, keeping the pinned versions unless `upgrade`; gives the exit code."""
+def run(upgrade: bool = False, root: Path = PROJECT) -> bool:
+    """Remake both locks, keeping the pinned versions unless `upgrade`; says whether both are."""
     try:
         npm = npm_lock_command()
     except ToolMissingError as missing:
         print(f"build_tools lock: {missing}")
-        return 1
+        return False
     python = programs.run(
         compile_command(upgrade), cwd=root, env=uv_environment(), stdout=subprocess.DEVNULL
     )
-    return python.returncode or programs.run(npm, cwd=root).returncode
+    return python.returncode == 0 and programs.run(npm, cwd=root).returncode == 0

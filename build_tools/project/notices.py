@@ -162,14 +162,14 @@ def notices_text(root: Path) -> str:
     return json.dumps(found, indent=2, ensure_ascii=False) + "\n"
 
 
-def run(check: bool, root: Path = PROJECT) -> int:
-    """Write NOTICES.json, or with `check` only say whether it is stale; gives the exit code."""
+def run(check: bool, root: Path = PROJECT) -> bool:
+    """Write NOTICES.json, or with `check` only look at it; says whether it is fresh now."""
     path = root / "NOTICES.json"
     text = notices_text(root)
     if not check:
         path.write_text(text, encoding="utf-8", newline="\n")
-        return 0
+        return True
     if path.is_file() and path.read_text(encoding="utf-8") == text:
-        return 0
+        return True
     print("NOTICES.json is stale: run `python3 build_tools notices`")
-    return 1
+    return False

@@ -80,15 +80,15 @@ def run_check(check: Check, environment: dict[str, str]) -> CheckerResult:
     return CheckerResult(check.name, code, time.monotonic() - start)
 
 
-def run(thorough: bool, rest: list[str]) -> int:
-    """Run every check, going on after a failure; gives 1 if any failed, else 0."""
+def run(thorough: bool, rest: list[str]) -> bool:
+    """Run every check, going on after a failure; says whether all of them passed."""
     try:
         found = tools(PROJECT)
     except ToolMissingError as missing:
         print(f"build_tools test: {missing}", file=sys.stderr)
-        return 1
+        return False
     environment = dict(os.environ) | found.environment() | EVERY_RUN
     outcomes = [run_check(check, environment) for check in checks()]
     print("── summary", *outcomes, sep="\n", flush=True)
     outcomes.append(run_check(pytest_check(thorough, rest), environment))
-    return int(any(outcome.code for outcome in outcomes))
+    return all(outcome.code == 0 for outcome in outcomes)

@@ -1,4 +1,4 @@
-"""Looking at a published folder, and mending it from what is whole in it.
+"""Mending a published folder from what is whole in it.
 
 Nothing is believed that can be looked at: what the pointer or a list of files says is held against
 the files themselves. A damaged file is taken from another edition, or from a site just built, that
@@ -7,7 +7,7 @@ has one of the same digest.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -31,30 +31,27 @@ from build_tools.publishing.edition_folders import (
     sweep,
 )
 from build_tools.publishing.entry_pages import (
-    PLAIN,
     entries_in,
     is_entry_page,
-    pages_listed,
-    plain_page,
     stable_files,
 )
+from build_tools.publishing.pages_known import edition_pages, pages_ever
 from build_tools.publishing.pointer import (
-    COPY,
-    POINTER,
     Pointer,
     read_copy,
     read_pointer,
     replace_pointer,
 )
 from build_tools.publishing.pointer import written as pointer_files
+from build_tools.publishing.publisher_alone import alone_in, told_there
 from build_tools.publishing.shared_folder import HeldFolder, is_link, read_file
 from build_tools.publishing.signposts import (
-    faults_gone,
     finish,
     gone_list,
     pages_gone,
     take_out,
 )
+from build_tools.publishing.trouble import CannotPublishError
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,36 +60,6 @@ class Mended:
 
     done: tuple[str, ...]
     left: tuple[str, ...]
-
-
-def look(target: Path) -> list[str]:
-    """What is wrong in a published folder, a line each; empty where readers get whole pages."""
-    found = [f"{name} is a link to another place" for name in _links(target)]
-    pointer = read_pointer(target)
-    kept = editions_in(target)
-    found += [line for name in kept for line in faults(target / EDITIONS / name)]
-    found += _faults_of_lists(target, kept)
-    if pointer is None:
-        return [*found, f"{target}: the pointer {POINTER} is missing or cannot be read"]
-    found += faults_gone(target, pointer.title)
-    if pointer.current not in kept:
-        return [*found, f"{target}: the current edition {pointer.current} is not there"]
-    held = set(_pages(target, pointer.current))
-    wanted = held | set(pointer.missing)
-    # A run that was cut off as it turned the pointer left the way without script as it was.
-    plain = [plain_page(name, pointer.title) for name in kept]
-    for name, data in stable_files(wanted, pointer.current, pointer.title).items():
-        here = read_file(target / name)
-        if here is None:
-            fault = "has no entry page" if name in wanted else "is missing"
-            found.append(f"{name} {fault}")
-        elif here != data and here not in (plain if name == PLAIN else ()):
-            found.append(f"{name} was changed")
-    lost = {*entries_in(target)} - wanted - set(pointer.coming)
-    found += [f"{page} leads to no page of the current edition" for page in sorted(lost)]
-    if read_copy(target) is None:
-        found.append(f"{COPY}, the copy of the pointer, is missing or cannot be read")
-    return found
 
 
 def mend(target: HeldFolder, source: Path | None = None, title: str | None = None) -> Mended:
@@ -124,8 +91,8 @@ def mend(target: HeldFolder, source: Path | None = None, title: str | None = Non
         done.append(f"the edition {name} could not be mended; its pages lead to the current one")
     for name in gone_in(here):
         done += finish(target, name, pointer.title)
-    pages = set(_pages(here, pointer.current))
-    known = pages | set(pointer.missing) | {*entries_in(here)} | _pages_ever(here)
+    pages = set(edition_pages(here, pointer.current))
+    known = pages | set(pointer.missing) | {*entries_in(here)} | pages_ever(here)
     pointer = Pointer(
         pointer.current,
         pointer.title,
@@ -146,6 +113,16 @@ def mend(target: HeldFolder, source: Path | None = None, title: str | None = Non
         if said is not None and said.current == pointer.current:
             done.append("the pointer was written anew")
     return Mended(tuple(done), tuple(left))
+
+
+def mend_folder(target: Path) -> Mended:
+    """Mend a published folder from what is whole in it, without new pages."""
+    with told_there(target), alone_in(target) as folder:
+        if not editions_in(target) and not gone_in(target):
+            raise CannotPublishError(f"{target}: nothing has been published there yet")
+        mended = mend(folder)
+        folder.sure()
+        return mended
 
 
 class _Copies:
@@ -221,17 +198,6 @@ def _only_signposts(folder: Path) -> bool:
     return bool(files) and all(is_entry_page(path) for path in files.values())
 
 
-def _faults_of_lists(target: Path, kept: Iterable[str]) -> list[str]:
-    found = []
-    for name in kept:
-        copy = read_list(target / MANIFESTS / f"{name}.txt")
-        if copy is None or copy != read_manifest(target / EDITIONS / name):
-            found.append(
-                f"{MANIFESTS}/{name}.txt, the copy of its list of files, is lost or differs"
-            )
-    return found
-
-
 def _pointer(target: Path, said: Pointer | None, whole: list[str], title: str) -> Pointer:
     """The pointer as it should be: to the edition readers had, where that is whole."""
     copy = read_copy(target)
@@ -266,26 +232,7 @@ def _title(target: Path, name: str) -> str:
     return page[start + 7 : end].strip() if 0 <= start < end else "Units"
 
 
-def _pages(target: Path, name: str) -> tuple[str, ...]:
-    folder = target / EDITIONS / name
-    return pages_listed(read_manifest(folder) or files_in(folder))
-
-
-def _pages_ever(target: Path) -> set[str]:
-    """The pages of every edition that is or was here."""
-    kept = {page for name in editions_in(target) for page in _pages(target, name)}
-    return kept | {
-        page for name in gone_in(target) for page in pages_gone(target / EDITIONS / name)
-    }
-
-
 def _ours(target: Path, name: str) -> bool:
     """Whether a file at a page's address may be written over: it is an entry page, or what became
     of one, since its address is that of a page of an edition here."""
-    return is_entry_page(target / name) or name in _pages_ever(target)
-
-
-def _links(target: Path) -> list[str]:
-    """Links among what is ours; what else lies in the folder is not looked at."""
-    names = [POINTER, COPY, EDITIONS, MANIFESTS, *entries_in(target)]
-    return [name for name in names if is_link(target / name)]
+    return is_entry_page(target / name) or name in pages_ever(target)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import ast
 import os
 import re
 import shutil
@@ -12,6 +13,7 @@ from pathlib import Path
 import pytest
 
 from build_tools import cli
+from build_tools.commands.shared import exit_codes
 from tests.support.banks import ROOT
 
 FILES = sorted((ROOT / "build_tools" / "commands").glob("[!_]*.py"))
@@ -22,6 +24,7 @@ from __future__ import annotations
 
 from argparse import ArgumentParser, Namespace
 
+from build_tools.commands.shared.exit_codes import DONE
 from build_tools.commands.shared.folders import existing_content, take_content
 
 
@@ -33,7 +36,7 @@ def arguments(parser: ArgumentParser) -> None:
 def run(args: Namespace) -> int:
     """Give 0."""
     print(len(list((existing_content(args.content) / "units").iterdir())))
-    return 0
+    return DONE
 '''
 
 
@@ -59,6 +62,23 @@ def test_its_help_starts_with_the_name_of_its_file(
         cli.main([name, "--help"])
     assert ended.value.code == 0
     assert capsys.readouterr().out.startswith(f"usage: python3 build_tools {name} ")
+
+
+@pytest.mark.parametrize("file", FILES, ids=[file.stem for file in FILES])
+def test_its_exit_codes_have_names(file: Path) -> None:
+    tree = ast.parse(file.read_text(encoding="utf-8"))
+    given = [node.value for node in ast.walk(tree) if isinstance(node, ast.Return)]
+    bare = [one.value for one in given if isinstance(one, ast.Constant)]
+    assert not {code for code in bare if type(code) is int}
+    names = {node.id for node in ast.walk(tree) if isinstance(node, ast.Name)}
+    assert names & {"DONE", "STOPPED", "stopped_if"}
+
+
+def test_exit_codes_are_what_others_rely_on() -> None:
+    codes = exit_codes.DONE, exit_codes.STOPPED, exit_codes.MISUSE, exit_codes.BUG
+    assert codes == (0, 1, 2, 3)
+    assert exit_codes.stopped_if(["a fault"]) == 1
+    assert exit_codes.stopped_if([]) == 0
 
 
 def test_the_help_lists_them_all(capsys: pytest.CaptureFixture[str]) -> None:

@@ -9,7 +9,7 @@ import pytest
 
 from build_tools import cli
 from build_tools.disk.stray_files import is_beside, is_stray
-from build_tools.publishing.publish import verify
+from build_tools.publishing.verify import verify
 from build_tools.source.folder import TAKEN_IN
 from tests.support.banks import BASE_UNIT, copy_base
 from tests.support.built_sites import files

@@ -179,7 +179,7 @@ def test_every_check_runs_after_a_failure_and_the_tests_run_last(
         return test_command.CheckerResult(check.name, 1 if check.name == "mypy" else 0, 0.0)
 
     monkeypatch.setattr(test_command, "run_check", run_check)
-    assert test_command.run(thorough=False, rest=[]) == 1
+    assert not test_command.run(thorough=False, rest=[])
     assert ran == ["ruff check", "ruff format", "mypy", "import contracts", "pytest"]
 
 
@@ -187,7 +187,7 @@ def test_all_checks_passing_is_a_pass(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(
         test_command, "run_check", lambda check, _: test_command.CheckerResult(check.name, 0, 0.0)
     )
-    assert test_command.run(thorough=False, rest=[]) == 0
+    assert test_command.run(thorough=False, rest=[])
 
 
 def test_a_missing_program_fails_the_command(
@@ -197,7 +197,7 @@ def test_a_missing_program_fails_the_command(
         raise ToolMissingError("no browser: install one")
 
     monkeypatch.setattr(test_command, "tools", missing)
-    assert test_command.run(thorough=False, rest=[]) == 1
+    assert not test_command.run(thorough=False, rest=[])
     assert "no browser: install one" in capsys.readouterr().err
 
 

@@ -17,8 +17,10 @@ from pathlib import Path
 
 from build_tools.publishing.digests import faults
 from build_tools.publishing.edition_folders import editions_in
+from build_tools.publishing.mend import mend_folder
 from build_tools.publishing.pointer import read_pointer
-from build_tools.publishing.publish import mend_folder, publish, verify
+from build_tools.publishing.publish import publish
+from build_tools.publishing.verify import verify
 from tests.publishing.folders import Walk, make_site
 
 DAY, TITLE = "2026-11-25", "A bank"

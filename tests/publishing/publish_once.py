@@ -6,15 +6,13 @@ SITE TARGET publishes a site, `back` TARGET goes back to the edition before.
 from __future__ import annotations
 
 import sys
-from importlib import import_module
 from pathlib import Path
-from typing import Any
+from types import ModuleType
 
+from build_tools.publishing import publish, roll_back, turning
 from build_tools.publishing.pointer import Pointer, read_pointer
 from build_tools.publishing.shared_folder import HeldFolder
 from tests.support.killing import saying, says, slow_disk
-
-publishing: Any = import_module("build_tools.publishing.publish")
 
 LOOKING, COPYING, ANNOUNCING, ENTRIES, TURNING, PLAIN, TAKING_OUT, DONE = PHASES = (
     "looking at what is there",
@@ -35,21 +33,22 @@ def announcing_or_turning(target: HeldFolder, fresh: Pointer) -> str:
     return ANNOUNCING if now is not None and now.current == fresh.current else TURNING
 
 
-def said_before(name: str, phase: str) -> None:
-    saying(publishing, name, lambda *_: phase)
+def said_before(module: ModuleType, name: str, phase: str) -> None:
+    saying(module, name, lambda *_: phase)
 
 
 if __name__ == "__main__":
     site, goal = sys.argv[1], Path(sys.argv[2])
     slow_disk(0.0005)
-    said_before("copy_in", COPYING)
-    said_before("write_entries", ENTRIES)
-    said_before("write_plain", PLAIN)
-    said_before("take_out", TAKING_OUT)
-    saying(publishing, "replace_pointer", announcing_or_turning)
+    said_before(publish, "copy_in", COPYING)
+    said_before(publish, "write_entries", ENTRIES)
+    said_before(turning, "write_plain", PLAIN)
+    said_before(publish, "take_out", TAKING_OUT)
+    for module in (publish, turning):
+        saying(module, "replace_pointer", announcing_or_turning)
     says(LOOKING)
     if site == BACK:
-        publishing.roll_back(goal)
+        roll_back.roll_back(goal)
     else:
-        publishing.publish(Path(site), goal, "2026-11-25", "A bank", keep=3, days=0)
+        publish.publish(Path(site), goal, "2026-11-25", "A bank", keep=3, days=0)
     says(DONE)

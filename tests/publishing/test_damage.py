@@ -11,9 +11,11 @@ from pathlib import Path
 import pytest
 
 from build_tools.publishing.edition_folders import editions_in, gone_in
+from build_tools.publishing.mend import mend_folder
 from build_tools.publishing.pointer import read_pointer
-from build_tools.publishing.publish import mend_folder, publish, verify
+from build_tools.publishing.publish import publish
 from build_tools.publishing.trouble import CannotPublishError
+from build_tools.publishing.verify import verify
 from tests.publishing.damages import DAY, NUMBERS, TITLE, Before, damages, lost_readers, made_before
 from tests.publishing.folders import Walk, make_site, write
 
@@ -103,7 +105,7 @@ def test_a_damaged_file_is_taken_from_an_equal_one(tmp_path: Path) -> None:
 
 
 def test_going_back_where_the_pointer_is_lost_says_what_to_run(tmp_path: Path) -> None:
-    from build_tools.publishing.publish import roll_back
+    from build_tools.publishing.roll_back import roll_back
 
     folder = tmp_path / "share"
     publish(make_site(tmp_path / "s", 2), folder, DAY, TITLE)

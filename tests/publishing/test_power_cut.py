@@ -10,8 +10,11 @@ from pathlib import Path
 
 import pytest
 
+from build_tools.publishing.mend import mend_folder
 from build_tools.publishing.pointer import read_pointer
-from build_tools.publishing.publish import mend_folder, publish, roll_back, verify
+from build_tools.publishing.publish import publish
+from build_tools.publishing.roll_back import roll_back
+from build_tools.publishing.verify import verify
 from tests.publishing.folders import Walk, make_site
 from tests.support.power_cut import every_end, make, recorded
 

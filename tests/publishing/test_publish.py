@@ -24,9 +24,11 @@ from build_tools.publishing import edition_folders
 from build_tools.publishing.edition_folders import editions_in, gone_in
 from build_tools.publishing.entry_pages import entries_in
 from build_tools.publishing.pointer import read_pointer
-from build_tools.publishing.publish import KEEP, Published, publish, roll_back, verify
+from build_tools.publishing.publish import KEEP, Published, publish
+from build_tools.publishing.roll_back import roll_back
 from build_tools.publishing.signposts import DAYS
 from build_tools.publishing.trouble import CannotPublishError
+from build_tools.publishing.verify import verify
 from tests.publishing.folders import Walk, make_site, write
 from tests.support.killing import started
 
@@ -225,9 +227,9 @@ def test_a_publisher_that_waits_in_vain_says_who_is_at_work(
 ) -> None:
     from filelock import FileLock
 
-    from build_tools.publishing import publish as module
+    from build_tools.publishing import publisher_alone
 
-    monkeypatch.setattr(module, "LOCK_SECONDS", 0.1)
+    monkeypatch.setattr(publisher_alone, "LOCK_SECONDS", 0.1)
     with (
         FileLock(share / ".publishing.lock"),
         pytest.raises(CannotPublishError, match="somebody else is publishing"),

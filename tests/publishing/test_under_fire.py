@@ -14,7 +14,9 @@ import pytest
 
 from build_tools.publishing.edition_folders import editions_in
 from build_tools.publishing.pointer import read_pointer
-from build_tools.publishing.publish import publish, roll_back, verify
+from build_tools.publishing.publish import publish
+from build_tools.publishing.roll_back import roll_back
+from build_tools.publishing.verify import verify
 from tests.publishing.folders import Walk, make_site
 from tests.publishing.publish_once import BACK, DONE, PHASES, PHASES_BACK, PLAIN, TURNING
 from tests.support.killing import WHOLE, killed_in, started, wanted_phases

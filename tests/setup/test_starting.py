@@ -26,6 +26,7 @@ from tests.support.processes import (
 )
 
 ROOT = Path(__file__).resolve().parents[2]
+OF_THE_STARTER = {"build_tools.cli", "build_tools.commands.shared.exit_codes"}
 SPY = """
 import json, os, sys
 print(json.dumps({
@@ -64,6 +65,9 @@ def before_set_up() -> list[Path]:
     return [
         package / "__init__.py",
         package / "__main__.py",
+        package / "commands" / "__init__.py",
+        package / "commands" / "shared" / "__init__.py",
+        package / "commands" / "shared" / "exit_codes.py",
         *sorted((package / "lifeline").glob("*.py")),
     ]
 
@@ -74,7 +78,7 @@ def test_what_runs_before_set_up_imports_the_standard_library_alone(file: Path) 
     assert imports(tree) - sys.stdlib_module_names <= {"build_tools"}
     own = {node.module for node in own_imports(tree)}
     lifeline = {name for name in own if name and name.startswith("build_tools.lifeline.")}
-    assert own - lifeline == ({"build_tools.cli"} if file.name == "__main__.py" else set())
+    assert own - lifeline == (OF_THE_STARTER if file.name == "__main__.py" else set())
 
 
 def test_the_starter_imports_the_command_only_once_it_runs_inside() -> None:
