@@ -8,7 +8,7 @@ from __future__ import annotations
 SUMS = tuple(
     f"sums/{name}.js"
     for name in (
-        "fit",
+        "share-minutes",
         "sittings",
         "catch-up",
         "leave-out",
@@ -26,7 +26,7 @@ SUMS = tuple(
 _FIT = tuple(
     f"lesson/fit/{name}.js" for name in ("read", "parts", "results", "on-page", "share", "form")
 )
-_KEEPING = ("pieces/seen.js", "pieces/kept.js")
+_KEEPING = ("pieces/seen.js", "pieces/kept-settings.js")
 _HALL = tuple(f"hall/{name}.js" for name in ("button", "keys", "awake", "clock"))
 _PLAYING = tuple(
     f"playing/{name}.js" for name in ("beats", "sounds", "shown-count", "device", "player")
@@ -45,7 +45,14 @@ PAGE_SCRIPTS = {
         "pieces/print.js",
     ),
     "card.js": (*SUMS, *_HALL, "card/card-state.js", *_KEEPING, "card/card.js"),
-    "wall.js": (*SUMS, *_PLAYING, *_HALL, "wall/wall-count.js", "wall/wall.js", "pieces/kept.js"),
+    "wall.js": (
+        *SUMS,
+        *_PLAYING,
+        *_HALL,
+        "wall/wall-count.js",
+        "wall/wall.js",
+        "pieces/kept-settings.js",
+    ),
     "counts.js": (*_PLAYING, *_COUNTS),
     "finder.js": ("front/finder.js",),
     "print.js": ("pieces/print.js",),

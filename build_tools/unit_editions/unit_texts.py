@@ -7,8 +7,8 @@ from pathlib import Path
 
 from build_tools.checking.check_bank import check_shape
 from build_tools.comparing.change import WrittenUnit
-from build_tools.packs.reading.read import verified
 from build_tools.packs.reading.scratch import laid_out
+from build_tools.packs.reading.verified import verified
 from build_tools.pictures.publishable import as_published
 from build_tools.problem import Problem
 from build_tools.source.folder import read_unit_folder

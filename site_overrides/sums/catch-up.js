@@ -24,7 +24,7 @@
       if (!needed.has(index)) leave(index);
     }
     const over = Math.max(0, least() - minutes);
-    const shares = sums.fit(those(), minutes + over, before) || [];
+    const shares = sums.shareMinutes(those(), minutes + over, before) || [];
     const fitted = steps.map(() => 0);
     kept.forEach((index, place) => { fitted[index] = shares[place]; });
     return { minutes: fitted, over };

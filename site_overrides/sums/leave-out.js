@@ -7,6 +7,6 @@
   sums.leaveOut = (steps, minutes) => {
     const waiting = steps.filter((step) => step.canWait);
     const kept = steps.filter((step) => !step.canWait);
-    return waiting.length && sums.fit(kept, minutes) ? waiting : [];
+    return waiting.length && sums.shareMinutes(kept, minutes) ? waiting : [];
   };
 })();

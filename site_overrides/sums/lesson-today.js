@@ -11,7 +11,7 @@
     const all = planned.reduce((sum, one) => sum + one.minutes, 0);
     if (!fit) return { minutes: all, sittings: [planned], sentence: "" };
     const minutes = fit.available - fit.changing;
-    const shares = sums.fit(facts, minutes);
+    const shares = sums.shareMinutes(facts, minutes);
     if (shares) {
       const fitted = planned.map(({ step }, index) => ({ step, minutes: shares[index] }));
       return { minutes, sittings: [fitted], sentence: "" };

@@ -65,7 +65,7 @@
   }
 
   function fitted(sitting, minutes) {
-    const shares = sums.fit(sitting, minutes);
+    const shares = sums.shareMinutes(sitting, minutes);
     return sitting.map((step, index) => ({ step: step.number, minutes: shares[index] }));
   }
 })();

@@ -108,7 +108,7 @@ def compare_sums(numbers: Sequence[int], counts: Counts) -> None:
 def _calls(one: Made, facts: Lesson) -> Iterator[Call]:
     """What the page's script is asked of a lesson, in the order in which `_compare` reads it."""
     groupings = [step["grouping"] for step in facts]
-    yield "sums.fit", (facts, one.lesson.minutes)
+    yield "sums.shareMinutes", (facts, one.lesson.minutes)
     for slot in SLOTS:
         yield "sums.lessonToday", (facts, {"available": slot, "changing": 0})
     for index, step in enumerate(one.lesson.steps):

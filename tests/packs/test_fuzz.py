@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from build_tools import cli
-from build_tools.packs.reading import read
+from build_tools.packs.reading import verified
 from build_tools.packs.reading.refusal import RefusedError
 from build_tools.packs.reading.walled import Refused
 from build_tools.use_cases import judging_packs
@@ -66,7 +66,7 @@ def test_changed_packs_are_refused_or_sound(tmp_path: Path, thorough: bool) -> N
     for _ in range(MANY if thorough else PACKS):
         file = written(tmp_path, changed(chance.choice(whole), chance))
         try:
-            found = read.verified(file)
+            found = verified.verified(file)
         except RefusedError:
             refused += 1
         else:

@@ -21,9 +21,8 @@ from build_tools.publishing.mend import mend_folder
 from build_tools.publishing.pointer import read_pointer
 from build_tools.publishing.publish import publish
 from build_tools.publishing.verify import verify
-from tests.publishing.folders import Walk, make_site
+from tests.publishing.folders import DAY, TITLE, Walk, make_site
 
-DAY, TITLE = "2026-11-25", "A bank"
 NUMBERS = ("1", "3", "6", "3 and 1 gone")
 """How many editions are kept, and how many more were taken out."""
 _PAGE = re.compile(r'data-page="([^"]+)"')

@@ -7,6 +7,8 @@ import json
 from dataclasses import dataclass, field
 from pathlib import Path
 
+DAY, TITLE = "2026-11-25", "A bank"
+
 FRONT = "index.html"
 
 
@@ -72,3 +74,10 @@ class Walk:
             self.broken.append(f"{path} was read half")
         self.pages += 1
         return said
+
+
+def walked(target: Path) -> Walk:
+    walk = Walk()
+    walk.once(target)
+    assert walk.broken == []
+    return walk

@@ -15,10 +15,9 @@ from build_tools.publishing.pointer import read_pointer
 from build_tools.publishing.publish import publish
 from build_tools.publishing.roll_back import roll_back
 from build_tools.publishing.verify import verify
-from tests.publishing.folders import Walk, make_site
+from tests.publishing.folders import DAY, TITLE, Walk, make_site
 from tests.support.power_cut import every_end, make, recorded
 
-DAY, TITLE = "2026-11-25", "A bank"
 OLD, OLDER, NEW = 4, 2, 5
 
 

@@ -1,4 +1,4 @@
-"""Editions in a folder that others read: published, kept, gone back to, and refused."""
+"""Editions in a folder that others read: published, kept, and refused."""
 
 from __future__ import annotations
 
@@ -25,29 +25,11 @@ from build_tools.publishing.edition_folders import editions_in, gone_in
 from build_tools.publishing.entry_pages import entries_in
 from build_tools.publishing.pointer import read_pointer
 from build_tools.publishing.publish import KEEP, Published, publish
-from build_tools.publishing.roll_back import roll_back
 from build_tools.publishing.signposts import DAYS
 from build_tools.publishing.trouble import CannotPublishError
 from build_tools.publishing.verify import verify
-from tests.publishing.folders import Walk, make_site, write
+from tests.publishing.folders import DAY, TITLE, make_site, walked, write
 from tests.support.killing import started
-
-DAY, TITLE = "2026-11-25", "A bank"
-
-
-@pytest.fixture
-def share(tmp_path: Path) -> Path:
-    """A folder with one edition in it."""
-    target = tmp_path / "share"
-    publish(make_site(tmp_path / "first", 2), target, DAY, TITLE)
-    return target
-
-
-def walked(target: Path) -> Walk:
-    walk = Walk()
-    walk.once(target)
-    assert walk.broken == []
-    return walk
 
 
 def test_a_first_edition_can_be_read(share: Path) -> None:
@@ -94,50 +76,6 @@ def test_a_page_that_a_new_edition_lacks_keeps_its_address(share: Path, tmp_path
     assert pointer.missing == ("units/odd-3/index.html",)
     assert (share / "units" / "odd-3" / "index.html").is_file()
     assert verify(share) == []
-
-
-def test_going_back_and_forward(share: Path, tmp_path: Path) -> None:
-    publish(make_site(tmp_path / "s3", 3), share, DAY, TITLE)
-    assert roll_back(share) == "2026-11-25-1"
-    assert walked(share).versions == {2}
-    assert verify(share) == []
-    with pytest.raises(CannotPublishError, match="oldest edition"):
-        roll_back(share)
-    assert roll_back(share, "2026-11-25-2") == "2026-11-25-2"
-    assert walked(share).versions == {3}
-    with pytest.raises(CannotPublishError, match="there is no edition 2026-01-01-9"):
-        roll_back(share, "2026-01-01-9")
-
-
-def test_no_way_back_to_a_damaged_edition(share: Path, tmp_path: Path) -> None:
-    publish(make_site(tmp_path / "s3", 3), share, DAY, TITLE)
-    write(share / "editions" / "2026-11-25-1" / "index.html", "spoilt")
-    with pytest.raises(CannotPublishError, match=r"not whole: 2026-11-25-1/index.html was changed"):
-        roll_back(share)
-    assert walked(share).versions == {3}
-
-
-@pytest.mark.parametrize(
-    ("damage", "told"),
-    [
-        (lambda e: (e / "index.html").write_text("x"), "index.html was changed"),
-        (lambda e: (e / "index.html").unlink(), "index.html is missing"),
-        (lambda e: (e / "more.html").write_text("x"), "more.html was added"),
-        (lambda e: (e / "manifest-sha512.txt").unlink(), "manifest-sha512.txt is missing"),
-        (lambda e: (e / "manifest-sha512.txt").write_text("?"), "cannot be read"),
-        (lambda e: (e.parents[1] / "current.js").write_text("?"), "pointer current.js"),
-        (lambda e: e.rename(e.with_name("2026-11-25-9")), "2026-11-25-1 is not there"),
-        (lambda e: (e.parents[1] / "index.html").unlink(), "index.html has no entry page"),
-        (
-            lambda e: shutil.copy(e.parents[1] / "index.html", e.parents[1] / "old.html"),
-            "old.html leads to no page",
-        ),
-    ],
-)
-def test_verify_sees_every_kind_of_damage(share: Path, damage: object, told: str) -> None:
-    assert callable(damage)
-    damage(share / "editions" / "2026-11-25-1")
-    assert any(told in line for line in verify(share))
 
 
 def test_folders_that_hold_other_things_are_left_alone(tmp_path: Path) -> None:
@@ -322,15 +260,6 @@ def test_editions_are_kept_by_age_as_well_as_number(share: Path, tmp_path: Path)
     back = begin - timedelta(days=300)
     done = publish(make_site(tmp_path / "s14", 14), share, DAY, TITLE, keep=2, now=back)
     assert done.taken_out == ()
-
-
-def test_the_edition_that_readers_had_stays_after_a_way_back(share: Path, tmp_path: Path) -> None:
-    for version in (4, 6, 8):
-        publish(make_site(tmp_path / f"s{version}", version), share, DAY, TITLE, keep=4, days=0)
-    roll_back(share, f"{DAY}-1")
-    publish(make_site(tmp_path / "s10", 10), share, DAY, TITLE, keep=2, days=0)
-    assert f"{DAY}-1" in editions_in(share)
-    assert editions_in(share)[-1] == f"{DAY}-5"
 
 
 def test_an_empty_or_cut_entry_page_is_ours_and_written_anew(share: Path, tmp_path: Path) -> None:

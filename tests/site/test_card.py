@@ -425,7 +425,7 @@ def test_it_follows_the_fitted_lesson(browser: Browser, site: Path) -> None:
         start(page)
         expect(page.locator("[data-finish]")).to_have_text("Finish by 1.44")
         shares: list[int] = page.evaluate(
-            "danceUnitBank.sums.fit(danceUnitBank.stepFacts(document), 37)"
+            "danceUnitBank.sums.shareMinutes(danceUnitBank.stepFacts(document), 37)"
         )
         for share in shares:
             where = page.locator(".step-card[data-now] .where").inner_text()

@@ -154,7 +154,7 @@ def test_the_page_has_the_minutes_that_fitting_gives(site: Path, browser: Browse
             facts = page_facts(unit, one)
             for slot in (8, one.minutes * 2 // 3, one.minutes - 5, one.minutes, one.minutes + 9):
                 found = fitted_to(seen, f"{slot + 6}-6-27-0-full")
-                shares = ask("sums.fit", facts, slot)
+                shares = ask("sums.shareMinutes", facts, slot)
                 two = ask("sums.sittings", facts, slot)
                 if shares is not None:
                     one_sitting += 1

@@ -27,7 +27,7 @@ def calls() -> list[tuple[str, tuple[Any, ...]]]:
         lesson = some_lesson(seed)
         groupings = [one["grouping"] for one in lesson]
         for minutes in (12, 20, 33, 45, 60):
-            for name in ("sums.fit", "sums.sittings", "sums.catchUp"):
+            for name in ("sums.shareMinutes", "sums.sittings", "sums.catchUp"):
                 found.append((name, (lesson, minutes)))
         for pupils in (1, 13, 26, 27, 30):
             for grouping in GROUPINGS:

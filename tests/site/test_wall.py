@@ -200,7 +200,7 @@ def test_it_follows_the_fitted_lesson_and_the_links_carry_the_settings(
     with opened(browser, site, f"{WALL}#fit=45-8-27-2-half", size=(1280, 720)) as at:
         page = at.page
         shares: list[int] = page.evaluate(
-            "danceUnitBank.sums.fit(danceUnitBank.stepFacts(document), 37)"
+            "danceUnitBank.sums.shareMinutes(danceUnitBank.stepFacts(document), 37)"
         )
         shown = page.locator("[data-lasts]").all_text_contents()
         assert shown == [f"{share} minute{'' if share == 1 else 's'}" for share in shares]

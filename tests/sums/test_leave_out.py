@@ -33,8 +33,8 @@ def test_only_what_can_wait_is_left_out_and_the_rest_fits(lesson: Lesson, minute
     left = left_out(lesson, minutes)
     assert all(one["canWait"] for one in left)
     kept = [one for one in lesson if one not in left]
-    fits = ask("sums.fit", kept, minutes)
+    fits = ask("sums.shareMinutes", kept, minutes)
     assert fits is not None or not left
     waits = any(one["canWait"] for one in lesson)
     firm = [one for one in lesson if not one["canWait"]]
-    assert bool(left) == (waits and ask("sums.fit", firm, minutes) is not None)
+    assert bool(left) == (waits and ask("sums.shareMinutes", firm, minutes) is not None)

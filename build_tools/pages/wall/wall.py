@@ -11,7 +11,7 @@ from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
 from build_tools.movement.development import actions_of
 from build_tools.pages.frame.frame import Frame, frame
-from build_tools.pages.hall.ways import Ways, groups_words, ways
+from build_tools.pages.hall.hall import Ways, groups_words, ways
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.for_scripts import ForScripts, StepData, for_scripts, step_data
 from build_tools.pages.pieces.picture import Picture, picture

@@ -20,7 +20,7 @@ from build_tools.model.dance import Dance, Section
 from build_tools.model.unit import Unit
 from build_tools.movement.counts import figures
 from build_tools.movement.development import actions_of
-from build_tools.movement.ways import way_of
+from build_tools.movement.way_travelled import way_of
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 

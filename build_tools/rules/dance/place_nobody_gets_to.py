@@ -19,7 +19,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.counts import figures
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.ways import TURNS, gets_there
+from build_tools.sentences.getting_to_formations import TURNS, gets_there
 from build_tools.views.dance.joins import crossings
 from build_tools.views.words.plain_words import standing_in_words
 

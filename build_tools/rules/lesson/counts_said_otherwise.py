@@ -12,7 +12,6 @@ Good:
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from fractions import Fraction
 from itertools import pairwise
@@ -25,7 +24,7 @@ from build_tools.movement.development import actions_of
 from build_tools.movement.whole import lengths, transition_between
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.numbers import number_of
+from build_tools.sentences.numbers_of_counts import counts_said
 from build_tools.views.dance.progress import names_in, sources, steps_in_order
 from build_tools.views.words.plain_words import listed
 
@@ -41,13 +40,6 @@ NEEDS = (
 )
 
 _FIELDS = ("say", "task")
-_COUNTS = re.compile(
-    r"(?P<before>\b(?:within|about|every|another|first|last|after|of|for)\s+)?"
-    r"\b(?P<number>\d{1,3}|[a-z]+(?:-[a-z]+)?)\s+(?:slow |quick |full )?counts\b"
-    r"(?P<after>\s+(?:after|behind|apart|later)\b)?",
-    re.IGNORECASE,
-)
-_ROUGHLY = ("within", "about", "every", "another", "first", "last")
 _NOT_OF_THE_DANCE = ("warm-up", "cool-down", "explore")
 
 
@@ -59,19 +51,14 @@ def check(unit: Unit) -> Iterator[Finding]:
         if step.phase in _NOT_OF_THE_DANCE or not names or "whole" in names:
             continue
         for field in _FIELDS:
-            for said in _COUNTS.finditer(getattr(step, field) or ""):
-                number = number_of(said.group("number").lower())
-                roughly = (said.group("before") or "").strip().lower() in _ROUGHLY
-                if number is None or roughly:
+            for said in counts_said(getattr(step, field) or ""):
+                known = _apart(dance, step) if said.apart else _known(dance, step)
+                if not known or said.counts in known:
                     continue
-                known = _apart(dance, step) if said.group("after") else _known(dance, step)
-                if not known or number in known:
-                    continue
-                what = " ".join(said.group().split())
                 yield Finding(
                     lesson.file,
                     ("steps", place.step, field),
-                    f"`{field}` says `{what}`, but what step {place.step + 1} dances has "
+                    f"`{field}` says `{said.said}`, but what step {place.step + 1} dances has "
                     f"{listed([str(n) for n in sorted(known)], 'or')}",
                     "say the number that the dance has, or mend the dance",
                 )

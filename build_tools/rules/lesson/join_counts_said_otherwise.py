@@ -11,7 +11,6 @@ Good:
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from fractions import Fraction
 from itertools import pairwise
@@ -22,7 +21,8 @@ from build_tools.model.unit import Unit
 from build_tools.movement.whole import transition_between
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.numbers import number_of
+from build_tools.sentences.numbers_of_counts import lengths_after
+from build_tools.sentences.word_lists import word_list
 from build_tools.views.dance.progress import steps_in_order
 from build_tools.views.words.plain_words import listed
 
@@ -32,9 +32,7 @@ SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "transition-missing")
 
 _FIELDS = ("say", "task")
-_FOR = re.compile(
-    r"\b(?:for|in|by)\s+(?P<number>\d{1,2}|[a-z]+)(?=\s*(?:counts?\b|[.,;!?]|$))", re.IGNORECASE
-)
+_BEFORE = word_list("for in by")
 _FEWEST = 3
 """Smaller numbers are said of other things: in two, for one."""
 
@@ -66,8 +64,7 @@ def _joins(dance: Dance, step: Step) -> list[Fraction]:
 
 
 def _numbers(text: str) -> list[int]:
-    found = [number_of(one.group("number").lower()) for one in _FOR.finditer(text)]
-    return [number for number in found if number is not None and number >= _FEWEST]
+    return [number for number in lengths_after(text, _BEFORE) if number >= _FEWEST]
 
 
 def _fits(said: list[int], joins: list[Fraction], dance: Dance, step: Step) -> bool:

@@ -24,7 +24,7 @@ from build_tools.movement.counts import figures
 from build_tools.movement.development import actions_of, roots
 from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.counts_said import FROM_TO, Claim, lengths_said
+from build_tools.sentences.counts_of_moves import FROM_TO, Claim, lengths_said
 from build_tools.sentences.sayings import saying_of
 from build_tools.views.dance.progress import StepPlace, progress
 from build_tools.views.reading.lesson_text import FieldText

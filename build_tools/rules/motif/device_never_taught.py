@@ -18,7 +18,7 @@ from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.devices import says_device
 from build_tools.views.dance.progress import progress, steps_in_order
-from build_tools.views.lesson.told import told
+from build_tools.views.lesson.told_in_step import told
 
 GRADE: Grade = "question"
 READS = "en"

@@ -21,7 +21,7 @@ from build_tools.rules.rule import Finding
 from build_tools.sentences.words_about_dance import ENDING
 from build_tools.views.dance.progress import progress, steps_in_order
 from build_tools.views.dance.whole_runs import whole_runs
-from build_tools.views.lesson.told import told
+from build_tools.views.lesson.told_in_step import told
 
 GRADE: Grade = "question"
 READS = "en"

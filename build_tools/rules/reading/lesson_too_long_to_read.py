@@ -17,8 +17,8 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.reading.lengths import words_at_most
 from build_tools.views.reading.lesson_text import NOT_READ_THROUGH, lesson_words
+from build_tools.views.reading.words_counted import words_at_most
 from build_tools.views.words.plain_words import how_many
 from build_tools.views.written.unit_text import unit_text
 

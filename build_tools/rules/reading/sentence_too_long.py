@@ -19,7 +19,7 @@ from build_tools.problem import Grade
 from build_tools.rules.reading.task_too_long import LIMIT as TASK_LIMIT
 from build_tools.rules.rule import Finding
 from build_tools.views.reading.ease import longest_sentence, words
-from build_tools.views.reading.lengths import longer_than
+from build_tools.views.reading.words_counted import longer_than
 from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"

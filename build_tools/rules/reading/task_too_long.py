@@ -17,7 +17,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.reading.lengths import longer_than, steps_of
+from build_tools.views.reading.words_counted import longer_than, steps_of
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

@@ -1,14 +1,19 @@
-"""Numbers in a text that may be the length of a move: not four times, on four or four apart."""
+"""Numbers of counts in a text: "sixteen counts", "four apart", "in eight".
+
+`length_at` finds a number that may be the length of a move: not four times, on four or four apart.
+`counts_said` finds all that a text counts, and `lengths_after` bare numbers too, after some word.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Container, Sequence
+from collections.abc import Container, Iterator, Sequence
 from dataclasses import dataclass
 
-from build_tools.sentences.reading import Word
+from build_tools.sentences.reading import Word, read
 from build_tools.sentences.word_lists import word_list
 
 _COUNTS = word_list("count counts beat beats")
+_SEVERAL = word_list("counts beats")
 _SOFT = word_list("slow quick full whole more long steady even clear big small last first")
 _GOES_ON = word_list(
     "and then as or but while before again each altogether together in to towards until with so "
@@ -20,6 +25,13 @@ _NOT_A_LENGTH = word_list(
     "dancers partner year years page wall than every first last next these those dancing letter of"
 )
 _APART = word_list("after apart later before behind between ahead early late")
+_BEHIND = word_list("after apart later behind")
+"""After a number of counts, these make it the time between one start and the next."""
+_ROUGHLY = word_list(
+    "within about every another first last than under over nearly roughly around at-least at-most "
+    "least most almost"
+)
+"""Before a number of counts, these leave it open, or say which counts are meant."""
 _FROM = 2
 """Counting aloud that starts later than this does not start with the move."""
 _TIMES = word_list("once twice thrice single dozen")
@@ -38,8 +50,49 @@ class Length:
     with_noun: bool
 
 
-def length_at(words: Sequence[Word], at: int, moves: Container[int]) -> Length | None:
-    """The length that begins at `at`; None where there is none. `moves` are places of moves."""
+@dataclass(frozen=True, slots=True)
+class CountsSaid:
+    """A number of counts as a text says it; `apart`: between one start and the next."""
+
+    counts: int
+    said: str
+    apart: bool
+
+
+def counts_said(text: str) -> Iterator[CountsSaid]:
+    """Every number of counts that is said and meant; what is said roughly is none."""
+    reading = read(text)
+    words = reading.words
+    for at, word in enumerate(words):
+        if word.number is None or word.form in _TIMES or word.denied:
+            continue
+        noun = _noun(words, at)
+        before = _word(words, at - 1, word.sentence)
+        if noun is None or words[noun].form not in _SEVERAL or (before and before.form in _ROUGHLY):
+            continue
+        after = _word(words, noun + 1, word.sentence)
+        apart = bool(after and after.form in _BEHIND and _same_clause(words, noun, noun + 1))
+        yield CountsSaid(word.number, reading.between(at, noun + apart), apart)
+
+
+def lengths_after(text: str, before: Container[str]) -> Iterator[int]:
+    """Every length that stands after one of the words: in eight, for four counts, by twelve."""
+    words = read(text).words
+    for at, word in enumerate(words):
+        if word.number is None or not at or words[at - 1].form not in before:
+            continue
+        length = length_at(words, at, (), before)
+        if length is not None and _same_clause(words, at - 1, at):
+            yield length.counts
+
+
+def length_at(
+    words: Sequence[Word], at: int, moves: Container[int], before: Container[str] = ()
+) -> Length | None:
+    """The length that begins at `at`; None where there is none. `moves` are places of moves.
+
+    Words in `before` may stand before a bare number, whatever else they say elsewhere.
+    """
     word = words[at]
     if word.number is None or word.form in _TIMES or word.denied:
         return None
@@ -47,7 +100,7 @@ def length_at(words: Sequence[Word], at: int, moves: Container[int]) -> Length |
     noun = _noun(words, last)
     if noun is not None:
         return Length(at, noun, counts, with_noun=True) if _is_long(words, at, noun) else None
-    if counts < 2 or not _stands_alone(words, at, last, moves):
+    if counts < 2 or not _stands_alone(words, at, last, moves, before):
         return None
     return Length(at, last, counts, with_noun=False)
 
@@ -88,10 +141,13 @@ def _is_long(words: Sequence[Word], at: int, noun: int) -> bool:
     return before.form not in ("every", "after", "another", "than") and not is_cue
 
 
-def _stands_alone(words: Sequence[Word], at: int, last: int, moves: Container[int]) -> bool:
+def _stands_alone(
+    words: Sequence[Word], at: int, last: int, moves: Container[int], fine: Container[str]
+) -> bool:
     """Whether nothing stands beside a bare number that it could count, or be the name of."""
     before = _word(words, at - 1, words[at].sentence)
-    if before and before.form in _NOT_A_LENGTH and _same_clause(words, at - 1, at):
+    known = before and before.form in _NOT_A_LENGTH and before.form not in fine
+    if known and _same_clause(words, at - 1, at):
         return False
     after = _word(words, last + 1, words[last].sentence)
     if after is None or not _same_clause(words, last, last + 1):

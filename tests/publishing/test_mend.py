@@ -16,8 +16,8 @@ from build_tools.publishing.pointer import read_pointer
 from build_tools.publishing.publish import publish
 from build_tools.publishing.trouble import CannotPublishError
 from build_tools.publishing.verify import verify
-from tests.publishing.damages import DAY, NUMBERS, TITLE, Before, damages, lost_readers, made_before
-from tests.publishing.folders import Walk, make_site, write
+from tests.publishing.damages import NUMBERS, Before, damages, lost_readers, made_before
+from tests.publishing.folders import DAY, TITLE, Walk, make_site, write
 
 
 @pytest.fixture(scope="module", params=NUMBERS)

@@ -1,6 +1,6 @@
 """How many counts a text gives to a unit's own moves and motifs: "sink for six", "rock, two".
 
-`lengths` tells which numbers may be meant so.
+`numbers_of_counts` tells which numbers may be meant so.
 """
 
 from __future__ import annotations
@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from build_tools.sentences.forms import forms
-from build_tools.sentences.lengths import Length, length_at
+from build_tools.sentences.numbers_of_counts import Length, length_at
 from build_tools.sentences.reading import Reading, Word, first_part, plain_words, read
 from build_tools.sentences.word_lists import word_list
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from build_tools.sentences.counts_said import FROM_TO, lengths_said
+from build_tools.sentences.counts_of_moves import FROM_TO, lengths_said
 
 MOVES = ("rock", "rush", "break", "sink low")
 

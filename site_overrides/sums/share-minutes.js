@@ -28,7 +28,7 @@
   // The minutes of each step, adding up to `minutes`; null where the leasts are more. No other shares have
   // a lower sum of m x m / planned: each minute beyond the leasts goes where it raises that sum least, by
   // (2m + 1) / planned, to the earlier step in a tie. Talk does not grow past what pupils can sit for.
-  sums.fit = (steps, minutes, before = null) => {
+  sums.shareMinutes = (steps, minutes, before = null) => {
     const shares = sums.leasts(steps, before);
     const talks = stretches(steps, shares);
     let spare = minutes - shares.reduce((sum, share) => sum + share, 0);

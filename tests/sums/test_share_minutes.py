@@ -35,7 +35,7 @@ from tests.support.page_script import ask
 
 
 def fit(lesson: Lesson, minutes: int) -> list[int] | None:
-    found: list[int] | None = ask("sums.fit", lesson, minutes)
+    found: list[int] | None = ask("sums.shareMinutes", lesson, minutes)
     return found
 
 

@@ -6,7 +6,7 @@ import pytest
 
 from build_tools.sentences.telling import telling_words
 from build_tools.views.reading.ease import ease_at_a_glance, reading_ease, words
-from build_tools.views.reading.lengths import longer_than, words_at_most
+from build_tools.views.reading.words_counted import longer_than, words_at_most
 
 
 def test_counts_words_above_the_limit_only() -> None:
