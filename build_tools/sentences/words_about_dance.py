@@ -30,13 +30,6 @@ ENDING = Saying(
 WAITS = Saying("wait|still|stillness|hold|rest|freeze|repeat|again|twice|watch")
 """What a part does while the other part goes on."""
 
-CONTRAST = Saying(
-    """
-    contrast|contrasting|sudden+|against|opposite|explode|burst|snap|surprise|shock|jolt
-    """
-)
-"""A jump from one quality to its opposite is meant."""
-
 SPACE = Saying(
     """
     high|low|middle|level|pathway|curve|curved|zigzag|straight|spiral|big+|small+|wide|narrow|

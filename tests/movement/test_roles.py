@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from fractions import Fraction
+from itertools import pairwise
 
 from hypothesis import given
 from hypothesis import strategies as st
@@ -65,7 +66,7 @@ def test_after_a_swap_each_part_has_danced_each_thing_once(fit: str, parts: int)
     for part in range(1, parts + 1):
         mine = sorted((s for s in spans if s.part == part), key=lambda s: s.start)
         assert {s.what for s in mine} == set(names)
-        assert all(one.end <= two.start for one, two in zip(mine, mine[1:], strict=False))
+        assert all(one.end <= two.start for one, two in pairwise(mine))
     once = passage_counts(replace(passage, swap=False), lengths)
     assert passage_counts(passage, lengths) == once * parts
     assert part_spans(replace(passage, swap=False), lengths) == tuple(

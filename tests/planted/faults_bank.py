@@ -25,24 +25,6 @@ def groups_too_soon(unit: EditableUnit) -> Place | None:
     return None
 
 
-@fault("opposite-efforts-side-by-side", "insert")
-def opposite_efforts_side_by_side(unit: EditableUnit) -> Place | None:
-    for name, motif in unit.top.get("motifs", {}).items():
-        actions = motif["actions"]
-        if len(actions) < 2 or any("stillness" in action for action in actions[:2]):
-            continue
-        motif["idea"] = "A leaf in the air"
-        unit.top["summary"] = "Leaves in the air."
-        for _, _, step in unit.steps():
-            if name in step.get("makes", []):
-                step["task"] = "Set it on eight counts."
-                step.pop("say", None)
-                step.pop("look_for", None)
-        actions[0]["dynamics"], actions[1]["dynamics"] = ["float"], ["punch"]
-        return unit.file, ("motifs", name, "actions", 1)
-    return None
-
-
 @fault("media-missing", "set")
 def media_missing(unit: EditableUnit) -> Place | None:
     for n, item in enumerate(unit.top["stimulus"].get("items", [])):

@@ -53,18 +53,18 @@ def end_point_never_looked_for(unit: EditableUnit) -> Place | None:
     return unit.file, ("end_points", name)
 
 
-@fault("end-point-not-in-last-lesson", "drop")
-def end_point_not_in_last_lesson(unit: EditableUnit) -> Place | None:
-    last = unit.lesson_files[-1]
-    earlier = [
-        name
-        for file in unit.lesson_files[:-1]
-        for name in unit.data[file]["look_and_talk"].get("end_points", [])
-    ]
-    if not earlier or len(unit.data[last]["look_and_talk"]["end_points"]) < 2:
+@fault("end-point-looked-for-once", "drop")
+def end_point_looked_for_once(unit: EditableUnit) -> Place | None:
+    if len(unit.lesson_files) < 4:
         return None
-    _forget_end_point(unit, [last], earlier[0])
-    return last, ("look_and_talk", "end_points")
+    name = next(iter(unit.top["end_points"]))
+    looking = [
+        file
+        for file in unit.lesson_files
+        if name in unit.data[file]["look_and_talk"].get("end_points", [])
+    ]
+    _forget_end_point(unit, looking[1:], name)
+    return unit.file, ("end_points", name)
 
 
 @fault("form-named-wrongly", "set")

@@ -1,7 +1,8 @@
-"""Each lesson, or the unit, says that the school's own risk assessment comes first.
+"""The unit says once that the school's own risk assessment comes first.
 
 A unit is written for halls and pupils its author has never seen. The teacher in the room, the
-school's risk assessment and the employer's policy decide.
+school's risk assessment and the employer's policy decide. Said once it is read; said in every
+lesson it is passed over.
 
 Bad:
     safety: [Check the floor is dry and clear.]
@@ -17,6 +18,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.care import DEFERENCE
+from build_tools.views.words.plain_words import how_many
 
 GRADE: Grade = "question"
 READS = "en"
@@ -27,20 +29,15 @@ SOURCE = (
 
 
 def check(unit: Unit) -> Iterator[Finding]:
-    """Yield a finding for each lesson that defers to nobody, unless the unit's notes do."""
-    if DEFERENCE.mentioned(unit.notes):
+    """Yield one finding for a unit of which neither the notes nor a lesson defers to anybody."""
+    texts = (unit.notes, *(t for one in unit.lessons for t in (*one.safety, one.notes)))
+    if not unit.lessons or DEFERENCE.in_any(texts):
         return
-    for lesson in unit.lessons:
-        if any(DEFERENCE.mentioned(text) for text in (*lesson.safety, lesson.notes)):
-            continue
-        many = len(lesson.safety)
-        yield Finding(
-            lesson.file,
-            ("safety",),
-            f"none of the {many} safety lines of lesson {lesson.number} names the school's own "
-            "risk assessment"
-            if many > 1
-            else f"the safety line of lesson {lesson.number} does not name the school's own risk "
-            "assessment",
-            "add a line under `safety`: your school's risk assessment comes first",
-        )
+    many = sum(len(lesson.safety) for lesson in unit.lessons)
+    yield Finding(
+        unit.lessons[0].file,
+        ("safety",),
+        f"none of the {many} safety lines in {how_many(len(unit.lessons), 'lesson')} names the "
+        "school's own risk assessment",
+        "add a line under `safety` of lesson 1: your school's risk assessment comes first",
+    )
