@@ -1,4 +1,4 @@
-"""Proposes places in the published units for the examples of manuals, for `places.yml`.
+"""Proposes places in the published units for the examples of manuals, for `places/`.
 
     .venv/bin/python -m tests.manuals.find_places RULE …
 
@@ -15,7 +15,9 @@ from typing import Any
 from build_tools.model.unit import Unit
 from build_tools.rules.catalogue import rule_named
 from build_tools.rules.rule import Rule
-from tests.manuals.laying import UNITS, edits, fields_of, fires, is_whole, laid, lessons_of
+from tests.manuals.examples import fields_of, is_whole, lessons_of
+from tests.manuals.fields import NotLaid
+from tests.manuals.laying import UNITS, Layout, new_findings, published
 
 _STEP = [
     "phase",
@@ -148,18 +150,24 @@ def _maps(unit: Unit) -> Iterator[str]:
 def proposal(rule: Rule, slug: str) -> Mapping[str, str] | None:
     """The first place for each field at which the two examples are told apart."""
     bad, good = fields_of(rule, "bad"), fields_of(rule, "good")
-    unit = laid(slug, ())
-    if unit is None or not all(map(is_whole, (*bad.values(), *good.values()))):
+    unit = published(slug)
+    if not all(map(is_whole, (*bad.values(), *good.values()))):
         return None
     first = next(iter({**bad, **good}), "")
     lessons = {**lessons_of(rule, "bad"), **lessons_of(rule, "good")}
     for place in _in_lesson(candidates(unit, first), lessons.get(first)):
         for where in _with_others(unit, place, first, {**bad, **good}, lessons):
-            if fires(rule, slug, edits(rule, "bad", where)) is not True:
-                continue
-            if fires(rule, slug, edits(rule, "good", where)) is False:
+            if _told_apart(rule, slug, Layout(where)):
                 return where
     return None
+
+
+def _told_apart(rule: Rule, slug: str, layout: Layout) -> bool:
+    try:
+        bad, good = (new_findings(rule, slug, which, layout) for which in ("bad", "good"))
+    except NotLaid:
+        return False
+    return bool(bad) and not good
 
 
 def _in_lesson(places: Iterator[str], number: int | None) -> Iterator[str]:

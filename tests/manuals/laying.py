@@ -1,16 +1,32 @@
 """The `Bad:` and `Good:` of each rule's manual, laid into the published units.
 
-The words are read from the manual itself, field by field: `grouping: fours, into: Turn to the
-nearest person.` is a grouping and an `into`. `places.yml` says where each field goes in each unit.
+`places/<family>.yml` says of each rule where the fields of its examples go:
+
+    rule-name:
+      every unit: {task: lesson-1.md steps/phase=make/task}
+      rock-pool: {task: lesson-2.md steps/2/task}
+      weaving-shed: why its example makes no sense there
+      ground:
+        called: {gust: wave}
+        without: [lesson-*.md steps/*/develops/slow-wave]
+        set: {unit.md dance/form: A B C}
+
+`fields.py` tells the form of places; `lesson-N.md` is the lesson that the manual names. What one
+example has and the other lacks is taken out for the other, except at `{bad: place}`, `{good: place}`
+and in a lesson that the manual names. `lesson-last.md` is the last, `lesson-*.md` all of them.
+The ground is made first and holds for both: what the unit calls the things of the manual, what
+the example takes to be nowhere in the unit, and what else has to be so. A unit may have a ground
+of its own within its places, besides. A place in another unit or in the bank's own files starts
+with that: `seeds-on-the-move/unit.md title`, `bank.yml as_of`.
 """
 
 from __future__ import annotations
 
 import re
-import textwrap
 from collections.abc import Iterator, Mapping
 from copy import deepcopy
-from dataclasses import replace
+from dataclasses import dataclass, field, replace
+from fnmatch import fnmatch
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -18,129 +34,89 @@ from typing import Any
 import yaml
 
 from build_tools.model.build import build_unit
+from build_tools.model.build_bank import outline_bank, outline_unit
 from build_tools.model.unit import Unit
-from build_tools.rules.rule import Rule
+from build_tools.rules.rule import Finding, Rule
 from build_tools.schema_check.check import check_document
 from build_tools.source.document import Document
-from build_tools.source.folder import UnitFolder, read_unit_folder
+from build_tools.source.folder import UnitFolder, read_bank_files, read_unit_folder
+from tests.manuals.examples import fields_of, lessons_of
+from tests.manuals.fields import NotLaid, called, put, take_out, without_empty_lists
 
 ROOT = Path(__file__).resolve().parents[2]
 CONTENT = ROOT / "content"
 UNITS = tuple(sorted(path.name for path in (CONTENT / "units").iterdir()))
-PLACES = Path(__file__).parent / "places.yml"
-OPEN = "…"
-"""Where a manual leaves words out, there is nothing to lay in."""
+PLACES = Path(__file__).parent / "places"
+EVERY = "every unit"
+_GROUND = "ground"
+_ANY_LESSON = "lesson-N.md"
+_LAST_LESSON = "lesson-last.md"
+_NUMBERED = re.compile(r"lesson-(\d+)\.md")
 
-Laid = tuple[tuple[str, str, Any], ...]
-"""Edits: the file, the place in it, and what is put there."""
-
-_BLOCKS = re.compile(r"\nBad:\n(?P<bad>.*?)\nGood:\n(?P<good>.*?)\s*$", re.DOTALL)
-_FIELD = re.compile(r"(?:(?<=^)|(?<=[\s{]))`?(?P<field>[a-z_]+)`?:(?=\s)", re.MULTILINE)
-_JOINT = re.compile(r"[\s,;.]*(?:\band\b)?,?(?:\s*\bin(?: a step| the)?)?[\s,;]*$")
-_LESSON = re.compile(r"[\s.;,]*\b[Ll]esson (\d)(?: of \d)?[,:]?\s*$")
-_WHOLE = "whole"
-"""The field under which a manual's map without a name stands: {from: A, to: B, as: cut}."""
+Place = str | Mapping[str, str]
 
 
-def fields_of(rule: Rule, which: str) -> dict[str, Any]:
-    """What one block of the manual, bad or good, writes for each field that it names.
+@dataclass(frozen=True, slots=True)
+class Layout:
+    """Where the fields of a manual's examples go in one unit, and on what ground."""
 
-    A field named a second time is `say 2`.
-    """
-    found = _BLOCKS.search(rule.manual)
-    assert found is not None, rule.name
-    block = textwrap.dedent(found[which]).strip()
-    if block.startswith("{"):
-        return {_WHOLE: _read(block)}
-    whole = _read(block)
-    if isinstance(whole, dict) and all(map(_NAME.fullmatch, whole)):
-        return whole
-    fields: dict[str, Any] = {}
-    for name, value in _fields(block):
-        fields[f"{name} 2" if name in fields else name] = value
-    return fields
+    where: Mapping[str, Place]
+    names: Mapping[str, str] = field(default_factory=dict)
+    without: tuple[str, ...] = ()
+    ground: Mapping[str, Any] = field(default_factory=dict)
 
+    def edits(self, rule: Rule, which: str) -> Iterator[tuple[str, Any]]:
+        """The place and the value of each field; one that this example lacks is taken out."""
+        fields, lessons = fields_of(rule, which), lessons_of(rule, which)
+        for name, written_place in self.where.items():
+            one = isinstance(written_place, str)
+            place = written_place if isinstance(written_place, str) else written_place.get(which)
+            if place is None or (name not in fields and (not one or _ANY_LESSON in place)):
+                continue
+            if _ANY_LESSON in place:
+                place = place.replace(_ANY_LESSON, f"lesson-{lessons[name]}.md")
+            yield called(place, self.names), called(fields.get(name, TAKEN_OUT), self.names)
 
-def lessons_of(rule: Rule, which: str) -> dict[str, int]:
-    """The lesson in which a block of the manual has a field, where it says so."""
-    found = _BLOCKS.search(rule.manual)
-    assert found is not None, rule.name
-    block = textwrap.dedent(found[which]).strip()
-    numbers: dict[str, int] = {}
-    for name in _named(block):
-        field = f"{name['field']} 2" if name["field"] in numbers else name["field"]
-        if lesson := _LESSON.search(block[: name.start()]):
-            numbers[field] = int(lesson[1])
-    return numbers
-
-
-_NAME = re.compile("[a-z_]+")
-
-
-def _named(block: str) -> Iterator[re.Match[str]]:
-    """The fields named in a block, but not those inside a map or a list."""
-    for name in _FIELD.finditer(block):
-        before = block[: name.start()]
-        if all(before.count(left) == before.count(right) for left, right in ("{}", "[]")):
-            yield name
-
-
-def _fields(block: str) -> Iterator[tuple[str, Any]]:
-    names = list(_named(block))
-    for number, name in enumerate(names):
-        end = names[number + 1].start() if number + 1 < len(names) else len(block)
-        text = _LESSON.sub("", block[name.end() : end].strip())
-        value = _read(text)
-        if isinstance(value, str) and number + 1 < len(names):
-            stop = "." if text.endswith(".") else ""
-            value = _read(_JOINT.sub("", text) + stop)
-        yield name["field"], value
-
-
-def _read(text: str) -> Any:
-    try:
-        return _plain(yaml.load(text, Loader=yaml.BaseLoader))
-    except yaml.YAMLError:
-        return text
-
-
-def _plain(value: Any) -> Any:
-    """Numbers, true and false as the bank's own reader has them."""
-    if isinstance(value, dict):
-        return {key: _plain(held) for key, held in value.items()}
-    if isinstance(value, list):
-        return [_plain(held) for held in value]
-    if isinstance(value, str) and value.isdecimal():
-        return int(value)
-    return {"true": True, "false": False}.get(value, value)
-
-
-def is_whole(value: Any) -> bool:
-    """Whether nothing of a value is left out that the unit could not fill in."""
-    if isinstance(value, dict):
-        return all(held == OPEN or is_whole(held) for key, held in value.items() if key != OPEN)
-    return OPEN not in yaml.safe_dump(value, allow_unicode=True)
-
-
-@cache
-def places() -> Mapping[str, Mapping[str, Any]]:
-    """By rule and unit: the place of each field, `file path`; or why it makes no sense there."""
-    read: Mapping[str, Mapping[str, Any]] = yaml.safe_load(PLACES.read_text(encoding="utf-8"))
-    return read
-
-
-def edits(rule: Rule, which: str, where: Mapping[str, str]) -> Laid:
-    """The manual's fields, each at its place; one that this example lacks is taken out there."""
-    fields = fields_of(rule, which)
-    return tuple((*_parted(place), fields.get(field, TAKEN_OUT)) for field, place in where.items())
-
-
-def _parted(place: str) -> tuple[str, str]:
-    file, _, path = place.partition(" ")
-    return file, path
+    def all_edits(self, rule: Rule, which: str) -> Iterator[tuple[str, Any]]:
+        """The edits of the ground, then those of one example."""
+        for place in self.without:
+            yield called(place, self.names), TAKEN_OUT
+        yield from called(self.ground, self.names).items()
+        yield from self.edits(rule, which)
 
 
 TAKEN_OUT = object()
+
+
+@cache
+def written() -> Mapping[str, Any]:
+    """What `places/` says of each rule; a sentence says why it is laid into no unit."""
+    found: dict[str, Any] = {}
+    for path in sorted(PLACES.glob("*.yml")):
+        found |= yaml.safe_load(path.read_text(encoding="utf-8"))
+    return found
+
+
+def layouts(rule: str) -> dict[str, Layout | str]:
+    """By unit: the layout of a rule's examples, or why they make no sense there."""
+    said = written()[rule]
+    if isinstance(said, str):
+        return dict.fromkeys(UNITS, said)
+    found: dict[str, Layout | str] = {}
+    for slug in UNITS:
+        own = said.get(slug, {})
+        if isinstance(own, str):
+            found[slug] = own
+            continue
+        grounds = [said.get(_GROUND, {}), own.get(_GROUND, {})]
+        where = {k: v for k, v in {**said.get(EVERY, {}), **own}.items() if k != _GROUND}
+        found[slug] = Layout(
+            where,
+            {k: v for ground in grounds for k, v in ground.get("called", {}).items()},
+            tuple(place for ground in grounds for place in ground.get("without", ())),
+            {k: v for ground in grounds for k, v in ground.get("set", {}).items()},
+        )
+    return found
 
 
 @cache
@@ -148,67 +124,114 @@ def _folder(slug: str) -> UnitFolder:
     return read_unit_folder(CONTENT, slug)
 
 
-def laid(slug: str, changes: Laid) -> Unit | None:
-    """The unit with the edits in it; None where it is then out of shape."""
-    folder = _folder(slug)
-    assert folder.unit is not None
-    try:
-        own = _changed(folder.unit, changes)
-        lessons = [_changed(lesson, changes) for lesson in folder.lessons]
-    except (KeyError, IndexError, TypeError):
-        return None
-    problems = [
-        *check_document(own, "unit"),
-        *(p for d in lessons for p in check_document(d, "lesson")),
-    ]
-    return None if problems else build_unit(slug, own, lessons, folder.media)
-
-
-def _changed(document: Document, changes: Laid) -> Document:
-    own = [change for change in changes if document.file.endswith(f"/{change[0]}")]
-    if not own:
-        return document
-    data, body = deepcopy(document.data), document.body
-    for _, place, value in own:
-        if place == "notes":
-            body = "" if value is TAKEN_OUT else f"{value}\n"
-            continue
-        *holders, last = (int(part) if part.isdecimal() else part for part in place.split("/"))
-        holder = data
-        for part in holders:
-            holder = holder.setdefault(part, {}) if isinstance(holder, dict) else holder[part]
-        if value is not TAKEN_OUT:
-            holder[last] = _filled(value, holder, last)
-        elif isinstance(holder, dict):
-            holder.pop(last, None)
-    return replace(document, data=data, body=body)
-
-
-def _filled(value: Any, holder: Any, last: str | int) -> Any:
-    """A value; what a manual leaves open in a map, or does not name, is what stands there."""
-    if not isinstance(value, dict):
-        return deepcopy(value)
-    there = isinstance(last, int) or last in holder
-    kept = holder[last] if there and isinstance(holder[last], dict) else {}
-    own = {key: held for key, held in value.items() if OPEN not in (key, held)}
-    return {**kept, **own} if OPEN in value or OPEN in value.values() or len(own) == 1 else own
-
-
-def found(rule: Rule, unit: Unit) -> frozenset[tuple[str, str]]:
-    """What the rule says of the unit: the document and the message."""
-    assert rule.check is not None
-    return frozenset((f.file, f.message) for f in rule.check(unit))
+@cache
+def _bank_files() -> Mapping[str, Document]:
+    return read_bank_files(CONTENT)[0]
 
 
 @cache
-def found_before(rule: Rule, slug: str) -> frozenset[tuple[str, str]]:
-    """What the rule says of the unit as it is published."""
-    unit = laid(slug, ())
-    assert unit is not None
-    return found(rule, unit)
+def _documents() -> Mapping[str, Document]:
+    """Every document of the bank, by its file; edits are made in copies."""
+    units = (_folder(slug).by_file() for slug in UNITS)
+    return {**_bank_files(), **{file: one for unit in units for file, one in unit.items()}}
 
 
-def fires(rule: Rule, slug: str, changes: Laid) -> bool | None:
-    """Whether the rule says something new of the unit; None where it is out of shape."""
-    unit = laid(slug, changes)
-    return None if unit is None else bool(found(rule, unit) - found_before(rule, slug))
+def _files(documents: Mapping[str, Document], slug: str, file: str) -> list[str]:
+    """The files that are meant: in the unit, in another, or the bank's own; `*` is any lesson."""
+    if file in _bank_files():
+        return [file]
+    full = f"units/{file}" if "/" in file else f"units/{slug}/{file}"
+    if file == _LAST_LESSON:
+        return [file for file in documents if file.startswith(f"units/{slug}/lesson-")][-1:]
+    return [one for one in documents if fnmatch(one, full)]
+
+
+def _add_lessons(documents: dict[str, Document], slug: str, file: str) -> None:
+    """Copies of the last lesson, up to the one in `file`, where the unit has fewer."""
+    (last,) = _files(documents, slug, _LAST_LESSON)
+    wanted = _NUMBERED.fullmatch(file)
+    for number in range(documents[last].data["lesson"] + 1, int(wanted[1]) + 1 if wanted else 0):
+        copy = f"units/{slug}/lesson-{number}.md"
+        data = {**documents[last].data, "lesson": number}
+        documents[copy] = replace(documents[last], file=copy, data=deepcopy(data))
+
+
+def _edit(documents: dict[str, Document], slug: str, place: str, value: Any) -> None:
+    file, _, path = place.partition(" ")
+    _add_lessons(documents, slug, file)
+    files = _files(documents, slug, file)
+    if not files:
+        raise NotLaid(f"{slug} has no {file}")
+    for one in files:
+        if documents[one] is _documents().get(one):
+            documents[one] = replace(documents[one], data=deepcopy(documents[one].data))
+        document = documents[one]
+        if path == "notes":
+            body = "" if value is TAKEN_OUT else f"{value}\n"
+            documents[one] = replace(document, body=body)
+        elif value is TAKEN_OUT:
+            take_out(document.data, path)
+        else:
+            try:
+                put(document.data, path, value)
+            except NotLaid as moved:
+                raise NotLaid(
+                    f"the unit moved on: in {one} {moved}; write in places/ where it stands now "
+                    "(tests.manuals.find_places proposes places)"
+                ) from None
+
+
+def published(slug: str) -> Unit:
+    """A unit as it is published."""
+    return _built(_documents(), slug)
+
+
+def found(rule: Rule, slug: str, edits: tuple[tuple[str, Any], ...] = ()) -> frozenset[Finding]:
+    """What the rule says of the unit, or of the bank, with the edits in it.
+
+    Raises NotLaid where a place is not there, or a document is then out of shape.
+    """
+    documents = dict(_documents())
+    for place, value in edits:
+        _edit(documents, slug, place, value)
+    documents = {file: _pruned(documents[file]) for file in documents}
+    if rule.check is not None:
+        return frozenset(rule.check(_built(documents, slug)))
+    assert rule.check_bank is not None
+    outlines = [outline_unit(_built(documents, one)) for one in UNITS]
+    bank = outline_bank({file: documents[file] for file in _bank_files()}, outlines, list(UNITS))
+    return frozenset(rule.check_bank(bank))
+
+
+def _pruned(document: Document) -> Document:
+    """A document without the lists from which everything was taken out."""
+    original = _documents().get(document.file) is document
+    return document if original else replace(document, data=without_empty_lists(document.data))
+
+
+def _built(documents: Mapping[str, Document], slug: str) -> Unit:
+    own, *lessons = (one for file, one in documents.items() if file.startswith(f"units/{slug}/"))
+    problems = [
+        *check_document(own, "unit"),
+        *(problem for lesson in lessons for problem in check_document(lesson, "lesson")),
+    ]
+    if problems:
+        told = "; ".join(f"{one.file}: {one.message}" for one in problems)
+        raise NotLaid(f"the example brings {slug} out of shape: {told}")
+    return build_unit(slug, own, lessons, _folder(slug).media)
+
+
+@cache
+def _said_before(rule: Rule, slug: str) -> frozenset[tuple[str, str]]:
+    return frozenset((one.file, one.message) for one in found(rule, slug))
+
+
+def new_findings(rule: Rule, slug: str, which: str, layout: Layout) -> list[str]:
+    """What the rule says of the unit with one example in it, and not without; in words."""
+    edits = tuple(layout.all_edits(rule, which))
+    before = _said_before(rule, slug)
+    return sorted(
+        f"{one.file}: {one.message}"
+        for one in found(rule, slug, edits)
+        if (one.file, one.message) not in before
+    )

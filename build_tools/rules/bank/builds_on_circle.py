@@ -3,9 +3,11 @@
 Each unit in such a circle needs another to be taught first, so none of them can be the first.
 
 Bad:
-    boats builds on rivers, and rivers builds on boats
+    in boats: builds_on: {units: [rivers], …}
+    in rivers: builds_on: {units: [boats], …}
 Good:
-    boats builds on rivers, and rivers leads to boats
+    in boats: builds_on: {units: [rivers], …}
+    in rivers: leads_to: {units: [boats], …}
 """
 
 from __future__ import annotations

@@ -3,9 +3,11 @@
 What pupils will do next year cannot be what this year's dance stands on.
 
 Bad:
-    years: [1, 2], and builds_on a unit with years: [5, 6]
+    in boats: years: [{nation: England, years: [1, 2]}], builds_on: {units: [rivers], …}
+    in rivers: years: [{nation: England, years: [5, 6]}]
 Good:
-    years: [5, 6], and builds_on a unit with years: [1, 2]
+    in boats: years: [{nation: England, years: [5, 6]}], builds_on: {units: [rivers], …}
+    in rivers: years: [{nation: England, years: [1, 2]}]
 """
 
 from __future__ import annotations

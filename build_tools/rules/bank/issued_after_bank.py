@@ -4,9 +4,11 @@ Teachers see by the day of issue whether they have the newest edition. A day aft
 `as_of` has not come yet, and every later edition will look older than this one.
 
 Bad:
-    as_of: 2026-11-25 in bank.yml, and issued: 2027-02-25
+    in bank.yml: as_of: 2026-11-25
+    in the unit: issued: 2027-02-25
 Good:
-    issued: 2026-11-25
+    in bank.yml: as_of: 2026-11-25
+    in the unit: issued: 2026-11-25
 """
 
 from __future__ import annotations

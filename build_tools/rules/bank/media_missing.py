@@ -4,11 +4,11 @@ A picture that is named and not there leaves a teacher with an empty frame. A pi
 there and not named travels to other schools with no credit and no licence.
 
 Bad:
-    media/boat.svg and media/pond.svg in the folder
-    items: [{title: A paper boat, file: media/boats.svg, …}]
+    media/boat.svg in the folder
+    items: [{title: A paper boat, file: media/boats.svg, …}, …]
 Good:
     media/boat.svg in the folder
-    items: [{title: A paper boat, file: media/boat.svg, …}]
+    items: [{title: A paper boat, file: media/boat.svg, …}, …]
 """
 
 from __future__ import annotations

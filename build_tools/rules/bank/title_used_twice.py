@@ -3,9 +3,11 @@
 Teachers say a unit by its title. Two units of one title are mixed up on the first morning.
 
 Bad:
-    two units with title: Paper boats
+    in one unit: title: Paper boats
+    in another unit: title: Paper boats
 Good:
-    title: Paper boats, and title: Paper boats in a storm
+    in one unit: title: Paper boats
+    in another unit: title: Paper boats in a storm
 """
 
 from __future__ import annotations

@@ -5,10 +5,10 @@ there, and everything worked out from it is wrong. `whole`, for the whole dance,
 
 Bad:
     motifs: {gust: …}
-    makes: [gusts]
+    lesson 1: makes: [gusts]
 Good:
     motifs: {gust: …}
-    makes: [gust]
+    lesson 1: makes: [gust]
 """
 
 from __future__ import annotations

@@ -4,9 +4,11 @@ In a group that has nothing yet, one pupil invents and the rest follow. Pupils w
 the moves first bring something to agree on.
 
 Bad:
-    step 2: grouping: fours, makes: [gust], with nothing explored before
+    step 2: phase: warm-up, grouping: alone
+    step 3: phase: make, grouping: fours, makes: [gust]
 Good:
-    step 2: phase: explore, grouping: alone; step 3: grouping: fours, makes: [gust]
+    step 2: phase: explore, grouping: alone
+    step 3: phase: make, grouping: fours, makes: [gust]
 """
 
 from __future__ import annotations

@@ -5,9 +5,9 @@ speed or partner leaves a quarter of dance untaught. With whom is not asked of t
 that only travels, as many of a tradition do, has enough if it travels in two ways.
 
 Bad:
-    every motif all at one level and on the spot, nobody ever with a partner
+    in every motif: actions: [{gesture: 4}, {gesture: 4}]
 Good:
-    level: high to low in a motif, dynamics: [sudden] in another, one section in pairs
+    in a motif: actions: [{gesture: 4, level: low to high}, {travel: 4, dynamics: [sudden]}]
 """
 
 from __future__ import annotations

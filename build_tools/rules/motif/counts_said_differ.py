@@ -6,9 +6,11 @@ danced, the notes, what is collected, and who dances a passage. A development's 
 from the step that develops it, and what pupils decide is left to them.
 
 Bad:
-    motif: {transfer: 4, as: sink}, say: Rock two, rush four, break two, sink six.
+    actions: [{travel: 4, as: glide}, {turn: 2, as: whirl}, {transfer: 4, as: melt}]
+    a step that makes it: say: Glide four, whirl two, melt six.
 Good:
-    motif: {transfer: 4, as: sink}, say: Rock two, rush four, break two, sink four.
+    actions: [{travel: 4, as: glide}, {turn: 2, as: whirl}, {transfer: 4, as: melt}]
+    a step that makes it: say: Glide four, whirl two, melt four.
 """
 
 from __future__ import annotations

@@ -4,9 +4,10 @@ A change that changes nothing is a repetition: a watcher looks for the differenc
 Where pupils decide how it is changed, it is theirs to differ.
 
 Bad:
-    gust has level: low throughout
+    gust: {actions: [{travel: 4, level: low}, {turn: 4, level: low}], …}
     gust-low: {of: gust, device: change of level, level: low}
 Good:
+    gust: {actions: [{travel: 4, level: low}, {turn: 4, level: low}], …}
     gust-high: {of: gust, device: change of level, level: high}
 """
 

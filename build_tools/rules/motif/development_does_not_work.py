@@ -4,11 +4,11 @@ A change of speed gives counts for each action, a new order names each action, a
 within the motif. Where the numbers do not fit, the teacher finds out in the hall.
 
 Bad:
-    gust has 3 actions
+    gust: {actions: [{travel: 2}, {jump: 2}, {turn: 2}], …}
     gust-slow: {of: gust, device: change of speed, counts: [4, 4]}
 Good:
-    gust has 3 actions
-    gust-slow: {of: gust, device: change of speed, counts: [4, 4, 8]}
+    gust: {actions: [{travel: 2}, {jump: 2}, {turn: 2}], …}
+    gust-slow: {of: gust, device: change of speed, counts: [4, 2, 4]}
 """
 
 from __future__ import annotations

@@ -3,11 +3,11 @@
 Where every action is new, nobody sees the motif in it: it is a contrast, and a motif of its own.
 
 Bad:
-    gust has one action
-    gust-new: {of: gust, device: replacing an action, replace: {action: 1, by: …}}
+    gust: {actions: [{travel: 4}], …}
+    gust-new: {of: gust, device: replacing an action, replace: {action: 1, by: {turn: 4}}}
 Good:
-    gust has four actions
-    gust-new: {of: gust, device: replacing an action, replace: {action: 1, by: …}}
+    gust: {actions: [{travel: 4}, {jump: 2}, {turn: 2}], …}
+    gust-new: {of: gust, device: replacing an action, replace: {action: 1, by: {turn: 4}}}
 """
 
 from __future__ import annotations

@@ -4,9 +4,11 @@ A development that is only named leaves the teacher to guess what pupils do. The
 step's `teaches`, or a step says it in plain words: slower, the other way round, only the end.
 
 Bad:
-    gust-back: {of: gust, device: retrograde}, and no step teaches it or says backwards
+    no step teaches retrograde, or says backwards
+    gust-back: {of: gust, device: retrograde}
 Good:
-    lesson 2: develops: [gust-back] and teaches: [retrograde]
+    gust-back: {of: gust, device: retrograde}
+    lesson 2: develops: [gust-back], teaches: [retrograde]
 """
 
 from __future__ import annotations

@@ -4,10 +4,11 @@ Acting out sweeping or sawing is a good start and a poor dance. It becomes dance
 developed by a device, or where the step itself asks for another size, speed, level or path.
 
 Bad:
-    task: Pretend to saw wood., with makes: [saw] and nothing made from saw
+    nothing is made from saw
+    lesson 1: makes: [saw], task: Pretend to saw wood.
 Good:
-    task: Pretend to saw wood., with makes: [saw]
-    later: develops: [saw-slow]
+    lesson 1: makes: [saw], task: Pretend to saw wood.
+    lesson 2: develops: [saw-slow]
 """
 
 from __future__ import annotations

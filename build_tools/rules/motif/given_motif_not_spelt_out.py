@@ -4,9 +4,9 @@ Nobody demonstrates. A non-specialist teaches the motif from its words, called o
 pupils read it from a strip of them.
 
 Bad:
-    from: teacher, with {travel: 4}
+    gust: {from: teacher, actions: [{travel: 4}], …}
 Good:
-    from: teacher, with {travel: 4, as: sweep}
+    gust: {from: teacher, actions: [{travel: 4, as: sweep}], …}
 """
 
 from __future__ import annotations

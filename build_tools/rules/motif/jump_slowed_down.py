@@ -4,9 +4,11 @@ A travel, a turn or a sink can take twice as long. Nobody can hang in the air: a
 counts becomes a wait, or two jumps. Give the counts to the move before it or after it.
 
 Bad:
-    drift: float 4, hop 2, settle 2; drift-slow: {device: change of speed, counts: [8, 4, 4]}
+    drift: {actions: [{travel: 4, as: float}, {jump: 2, as: hop}, {transfer: 2, as: settle}], …}
+    drift-slow: {of: drift, device: change of speed, counts: [8, 4, 4]}
 Good:
-    drift-slow: {device: change of speed, counts: [8, 2, 6]}
+    drift: {actions: [{travel: 4, as: float}, {jump: 2, as: hop}, {transfer: 2, as: settle}], …}
+    drift-slow: {of: drift, device: change of speed, counts: [8, 2, 6]}
 """
 
 from __future__ import annotations

@@ -4,9 +4,13 @@ A sink from high after a move that ended low needs a rise that nobody has counte
 one or the other. Moves of one part of the body, jumps and held shapes are let be.
 
 Bad:
-    {transfer: 2, as: rock, level: middle to low}, then {transfer: 2, as: sink, level: high to low}
+    actions:
+      - {transfer: 2, as: rock, level: middle to low}
+      - {transfer: 2, as: sink, level: high to low}
 Good:
-    {transfer: 2, as: rock, level: low to high}, then {transfer: 2, as: sink, level: high to low}
+    actions:
+      - {transfer: 2, as: rock, level: low to high}
+      - {transfer: 2, as: sink, level: high to low}
 """
 
 from __future__ import annotations

@@ -4,9 +4,11 @@ Pupils remember what they made and wait for it. Leaving something out is a choic
 aloud; losing it is not.
 
 Bad:
-    lesson 2: makes: [leaf], and no section dances leaf or anything made from it
+    no section dances leaf, or anything made from it
+    lesson 2: makes: [leaf]
 Good:
-    sections: {B: {danced: [{what: [leaf], as: unison}], …}}
+    lesson 2: makes: [leaf]
+    sections: {B: {danced: [{what: [leaf], as: unison}, …], …}}
 """
 
 from __future__ import annotations

@@ -4,9 +4,12 @@ A motif that no step makes and no section dances is left over. A teacher who rea
 for its place and finds none.
 
 Bad:
-    developments: {gust-low: …}, and neither a step nor a section names gust-low
+    neither a step nor a section names gust-low
+    developments: {gust-low: …}
 Good:
-    lesson 2: develops: [gust-low], and a section dances it
+    developments: {gust-low: …}
+    lesson 2: develops: [gust-low]
+    sections: {A: {danced: [{what: [gust-low], as: unison}, …], …}}
 """
 
 from __future__ import annotations

@@ -4,9 +4,11 @@ A mirror swaps left and right. Where no action says a side, pupils do not know w
 the mirror looks just like the motif.
 
 Bad:
-    drift: {travel: 4, as: float, direction: forwards}, and drift-mirrored: {device: mirror}
+    drift: {actions: [{travel: 4, as: float, direction: forwards}], …}
+    drift-mirrored: {of: drift, device: mirror}
 Good:
-    drift: {travel: 4, as: float, direction: sideways, side: right}
+    drift: {actions: [{travel: 4, as: float, direction: sideways, side: right}], …}
+    drift-mirrored: {of: drift, device: mirror}
 """
 
 from __future__ import annotations

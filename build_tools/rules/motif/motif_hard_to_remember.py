@@ -5,9 +5,11 @@ Usual lengths: up to 4 actions over 8 counts at 5 to 7, 6 over 12 at 7 to 9, 8 o
 figure of two walks, is easy to keep.
 
 Bad:
-    years 1 and 2: a motif of 7 actions
+    years: [{nation: England, years: [1, 2]}]
+    actions: [{travel: 2}, {jump: 2}, {turn: 2}, {gesture: 2}, {transfer: 2}, {stillness: 2}]
 Good:
-    years 1 and 2: a motif of 4 actions over 8 counts
+    years: [{nation: England, years: [1, 2]}]
+    actions: [{travel: 2}, {jump: 2}, {turn: 2}, {stillness: 2}]
 """
 
 from __future__ import annotations

@@ -4,9 +4,11 @@ A teacher who does not dance goes by the line in the notes: "**Pop**: three long
 motif has small jumps there, one of the two is from an earlier plan, and pupils do what they hear.
 
 Bad:
-    {jump: 2, as: hop, size: small}, and in the notes: **Hop**: a great big leap.
+    actions: [{jump: 2, as: hop, size: small}]
+    notes: "**Hop**: a great big leap."
 Good:
-    **Hop**: a small jump, two feet to two feet.
+    actions: [{jump: 2, as: hop, size: small}]
+    notes: "**Hop**: a small jump, two feet to two feet."
 """
 
 from __future__ import annotations

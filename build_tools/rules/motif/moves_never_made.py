@@ -5,8 +5,10 @@ and finds no step for it. A motif `from: teacher` is learned where it is first d
 make or alter themselves needs a step that says so.
 
 Bad:
-    sections: {B: {danced: [{what: [drift-slow], …}]}}, and no step with develops: [drift-slow]
+    no step develops drift-slow
+    sections: {B: {danced: [{what: [drift-slow], as: unison}, …], …}}
 Good:
+    sections: {B: {danced: [{what: [drift-slow], as: unison}, …], …}}
     lesson 2: develops: [drift-slow]
 """
 

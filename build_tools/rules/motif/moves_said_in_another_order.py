@@ -4,9 +4,11 @@ Pupils chant the words to remember the moves. Two words that have changed places
 lesson are learned so, and the counts no longer fit. Where pupils choose the order, any will do.
 
 Bad:
-    drift is float, hop, settle: notes: Say float, settle, hop.
+    actions: [{travel: 4, as: glide}, {jump: 2, as: hop}, {transfer: 2, as: melt}]
+    notes: Say glide, melt, hop.
 Good:
-    notes: Say float, hop, settle. Mirrored it is the same; rewound it is settle, hop, float.
+    actions: [{travel: 4, as: glide}, {jump: 2, as: hop}, {transfer: 2, as: melt}]
+    notes: Say glide, hop, melt. Mirrored it is the same.
 """
 
 from __future__ import annotations

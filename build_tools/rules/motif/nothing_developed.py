@@ -6,8 +6,8 @@ is improvised throughout has no motifs to develop, and one whose motifs are all 
 be learned as it is.
 
 Bad:
+    no step develops anything
     motifs: {gust: …}
-    no step with `develops`
 Good:
     motifs: {gust: …}
     developments: {gust-slow: {of: gust, device: change of speed, counts: [4, 4]}}

@@ -5,10 +5,11 @@ class does one and half the other. A move may take other counts or another feel,
 may change it; its kind, its level and its way stay the same.
 
 Bad:
-    warp: {gesture: 2, as: stretch, level: low to high}
-    weave: {gesture: 2, as: stretch, level: high to low}
+    warp: {actions: [{gesture: 2, as: unroll, level: low to high}], …}
+    weave: {actions: [{gesture: 2, as: unroll, level: high to low}], …}
 Good:
-    weave: {gesture: 2, as: stretch, level: low to high}
+    warp: {actions: [{gesture: 2, as: unroll, level: low to high}], …}
+    weave: {actions: [{gesture: 2, as: unroll, level: low to high}], …}
 """
 
 from __future__ import annotations

@@ -4,10 +4,17 @@ Where the counts, the level, the way and all the rest stay, and only the word is
 the same thing twice under two names.
 
 Bad:
-    drift starts with {travel: 4, as: float}
-    drift-new: {…, device: replacing an action, replace: {action: 1, by: {travel: 4, as: glide}}}
+    drift: {actions: [{travel: 4, as: float}, {jump: 2, as: hop}], …}
+    drift-new:
+      of: drift
+      device: replacing an action
+      replace: {action: 1, by: {travel: 4, as: glide}}
 Good:
-    replace: {action: 1, by: {turn: 4, as: whirl}}
+    drift: {actions: [{travel: 4, as: float}, {jump: 2, as: hop}], …}
+    drift-new:
+      of: drift
+      device: replacing an action
+      replace: {action: 1, by: {turn: 4, as: whirl}}
 """
 
 from __future__ import annotations

@@ -4,11 +4,11 @@ A choice left open is still open on the day of showing, and then the teacher dec
 or half the class does one thing and half another.
 
 Bad:
+    no step settles last-shape
     choices: {last-shape: …}
-    no step with `settles: [last-shape]`
 Good:
     choices: {last-shape: …}
-    lesson 3, in the step where pupils decide: settles: [last-shape]
+    lesson 3: settles: [last-shape]
 """
 
 from __future__ import annotations

@@ -5,8 +5,10 @@ order of the sections, they decide it before they run the whole.
 
 Bad:
     anemone-new: {of: anemone, device: change of body part, choice: opening-part}
-    lesson 2: develops: [anemone-new]; lesson 3: settles: [opening-part]
+    lesson 2: develops: [anemone-new]
+    lesson 3: settles: [opening-part]
 Good:
+    anemone-new: {of: anemone, device: change of body part, choice: opening-part}
     lesson 2: develops: [anemone-new], settles: [opening-part]
 """
 

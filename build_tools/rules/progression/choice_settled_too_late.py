@@ -4,9 +4,11 @@ What is decided after the last rehearsal is danced for the first time in front o
 day of showing, it is settled before the first run of that day.
 
 Bad:
-    lesson 6: dances: [whole], then settles: [last-shape], then shows: [whole]
+    lesson 6, step 3: dances: [whole]
+    step 4: settles: [last-shape], shows: [whole]
 Good:
-    lesson 6: settles: [last-shape], then dances: [whole], then shows: [whole]
+    lesson 6, step 3: settles: [last-shape], dances: [whole]
+    step 4: shows: [whole]
 """
 
 from __future__ import annotations

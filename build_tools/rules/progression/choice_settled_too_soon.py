@@ -4,10 +4,12 @@ Whether an answer is bigger or smaller cannot be chosen while there is no questi
 have nothing to try the two on.
 
 Bad:
+    crab-answer: {of: crab, device: change of size, choice: answer-size}
     lesson 1: settles: [answer-size]
-    lesson 3: makes: [crab], then develops: [crab-answer] by that choice
+    lesson 3: makes: [crab], develops: [crab-answer]
 Good:
-    lesson 3: makes: [crab], then develops: [crab-answer], settles: [answer-size]
+    crab-answer: {of: crab, device: change of size, choice: answer-size}
+    lesson 3: makes: [crab], develops: [crab-answer], settles: [answer-size]
 """
 
 from __future__ import annotations

@@ -4,8 +4,10 @@ An end point nobody looks for is a hope. Pupils learn what it is by looking for 
 and the teacher sees who has it.
 
 Bad:
-    end_points: {clear-start: …}, and no lesson names clear-start
+    no lesson names clear-start
+    end_points: {clear-start: …}
 Good:
+    end_points: {clear-start: …}
     lesson 2: look_and_talk: {end_points: [clear-start], …}
 """
 

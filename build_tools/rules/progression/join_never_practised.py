@@ -5,9 +5,11 @@ of one to the start of the other, meet the join for the first time in a run of t
 pupils decide the order, no join is known beforehand.
 
 Bad:
+    no other step joins anything
     form: A B C
-    lesson 3: joins: [A, B], and no step with joins: [B, C]
+    lesson 3: joins: [A, B]
 Good:
+    form: A B C
     lesson 3: joins: [A, B, C]
 """
 

@@ -4,9 +4,9 @@ A teacher who finds lesson 2 and then lesson 4 cannot know whether one is lost. 
 each other, so their order is the unit.
 
 Bad:
-    lesson-1.md, lesson-2.md and lesson-4.md
+    lesson-3.md: lesson: 4
 Good:
-    lesson-1.md, lesson-2.md and lesson-3.md
+    lesson-3.md: lesson: 3
 """
 
 from __future__ import annotations

@@ -5,10 +5,11 @@ in, and every join around it is learned again. In a dance of one section, the se
 lesson to lesson.
 
 Bad:
-    lesson 4: dances: [whole]
-    lesson 5: makes: [gust]
+    lesson 3: dances: [whole]
+    lesson 4: makes: [gust]
 Good:
-    lesson 4: makes: [gust], then dances: [whole]
+    lesson 3: makes: [gust]
+    lesson 4: dances: [whole]
 """
 
 from __future__ import annotations

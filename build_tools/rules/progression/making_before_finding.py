@@ -6,9 +6,11 @@ improvising, or altering what the teacher brings. A step with `phase: explore` t
 and asks for nothing to be tried is no finding.
 
 Bad:
-    lesson 1: warm-up, then a step with makes: [gust]
+    lesson 1, step 2: phase: warm-up, task: Walk and stop.
+    step 3: phase: make, makes: [gust], task: Set it on eight counts.
 Good:
-    lesson 1: a step with phase: explore, then a step with makes: [gust]
+    lesson 1, step 2: phase: explore, task: Find three ways to blow across the hall.
+    step 3: phase: make, makes: [gust], task: Set it on eight counts.
 """
 
 from __future__ import annotations

@@ -8,7 +8,8 @@ Bad:
     lesson 1: shows: [gust]
     lesson 2: makes: [gust]
 Good:
-    lesson 1: makes: [gust], then a step with shows: [gust]
+    lesson 1: makes: [gust]
+    a later step: shows: [gust]
 """
 
 from __future__ import annotations

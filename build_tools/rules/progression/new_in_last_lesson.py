@@ -4,9 +4,10 @@ Pupils show well what they have danced often. What is new on the last day is dan
 in front of watchers. A new ending, a bow, or roles swapped round are fine: they need no new moves.
 
 Bad:
-    lesson 6 of 6: makes: [gust], and teaches: [canon] for the first time
+    lesson 6 of 6: makes: [gust]
 Good:
-    lesson 6 of 6: dances: [whole], then shows: [whole]
+    lesson 6 of 6: dances: [whole]
+    a later step: shows: [whole]
 """
 
 from __future__ import annotations

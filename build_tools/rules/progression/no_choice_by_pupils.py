@@ -5,9 +5,12 @@ in a motif of their own, within the rules of an improvised section, or in a task
 dance that is learned as it is handed on may leave nothing open.
 
 Bad:
-    every motif from: teacher, no choices, and tasks that only say what to do
+    every motif: from: teacher
+    every step: task: Walk for eight counts.
 Good:
-    choices: {last-shape: …}
+    every motif: from: teacher
+    every step: task: Walk for eight counts.
+    choices: {last-shape: {what: The last shape, from: [high, low], by: class, if_not: High.}}
 """
 
 from __future__ import annotations

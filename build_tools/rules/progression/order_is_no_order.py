@@ -4,9 +4,11 @@ Where pupils put the sections in order, `order` names the choice in which they d
 something else, or an order with a letter missing, leaves the class with no dance to run.
 
 Bad:
-    order: pattern-order, which offers: stretch then pluck, or pluck then stretch
+    order: pattern-order
+    choices: {pattern-order: {from: [stretch then pluck, pluck then stretch], …}}
 Good:
-    order: running-order, which offers: A, B, C, D, or D, A, B, C
+    order: running-order
+    choices: {running-order: {from: ["A, B, C, D", "D, A, B, C"], …}}
 """
 
 from __future__ import annotations

@@ -4,9 +4,11 @@ A week lies between two lessons. What is not danced again at the start is lost, 
 then stands on nothing. A warm-up that dances earlier material is a recall too.
 
 Bad:
-    lesson 2: warm-up, then explore something new
+    lesson 2, step 1: phase: warm-up
+    step 2: phase: explore
 Good:
-    lesson 2: warm-up, then a step with phase: recall and dances: [A]
+    lesson 2, step 1: phase: warm-up
+    step 2: phase: recall, dances: [A]
 """
 
 from __future__ import annotations

@@ -6,9 +6,12 @@ the section, its joins, the ending or a whole run are written. Improvised sectio
 those of the teacher's motifs alone, are let be.
 
 Bad:
-    form: A B A, and no word on the second A
+    nothing else says how A comes back
+    form: A B A
+    sections: {A: {idea: The tide, …}}
 Good:
-    form: A B A, and idea: The tide. The last time it comes home.
+    form: A B A
+    sections: {A: {idea: The tide. The last time it comes home., …}}
 """
 
 from __future__ import annotations

@@ -4,10 +4,13 @@ A section is put together from motifs and what was made of them. If one of them 
 the teacher stands in the hall with a section that has a hole.
 
 Bad:
-    lesson 2: makes: [B], where B dances drift-slow
+    sections: {B: {danced: [{what: [drift-slow], as: unison}, …], …}}
+    lesson 2: makes: [B]
     lesson 3: develops: [drift-slow]
 Good:
-    lesson 2: develops: [drift-slow], then makes: [B]
+    sections: {B: {danced: [{what: [drift-slow], as: unison}, …], …}}
+    lesson 2: develops: [drift-slow]
+    a later step: makes: [B]
 """
 
 from __future__ import annotations

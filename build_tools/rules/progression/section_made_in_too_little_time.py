@@ -5,9 +5,11 @@ falls apart when it is joined to others. All its lessons count together, and so 
 the motifs in it. To recall is not yet to make.
 
 Bad:
-    lesson 2: makes: [B] in a step with minutes: 5, and nothing else for B
+    no other step works on B
+    lesson 2: makes: [B], minutes: 5
 Good:
-    lesson 2: develops: [gust-slow] for 6 minutes, then makes: [B] for 7
+    lesson 2: develops: [gust-slow], minutes: 6
+    a later step: makes: [B], minutes: 7
 """
 
 from __future__ import annotations

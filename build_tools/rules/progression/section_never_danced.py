@@ -4,10 +4,11 @@ Making is not yet dancing. A section that is made and then left out of every lat
 forgotten by the day of showing.
 
 Bad:
+    no step dances, joins or shows A or whole
     lesson 1: makes: [A]
-    no step with `dances`, `joins` or `shows` for A or for whole
 Good:
-    lesson 1: makes: [A], then a step with dances: [A]
+    lesson 1: makes: [A]
+    a later step: dances: [A]
 """
 
 from __future__ import annotations

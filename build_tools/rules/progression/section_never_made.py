@@ -6,10 +6,11 @@ danced: a step that names it in `dances` makes it too.
 
 Bad:
     sections: {A: …, B: …}
-    a step with `makes: [A]`, and none with `makes: [B]`
+    lesson 1: makes: [A]
 Good:
     sections: {A: …, B: …}
-    a step with `makes: [A]`, and a later one with `makes: [B]`
+    lesson 1: makes: [A]
+    lesson 2: makes: [B]
 """
 
 from __future__ import annotations

@@ -5,9 +5,11 @@ no looking and talking teaches nobody to see. In a dance that is learned as it i
 counts as making.
 
 Bad:
-    lesson 2: only steps that make, and no dancing, showing or look_and_talk
+    lesson 2 has no look_and_talk
+    every step of it: phase: make
 Good:
-    lesson 2: a step that makes, a step that dances, and look_and_talk
+    every step of it: phase: make
+    lesson 2: look_and_talk: {who: partner, …}
 """
 
 from __future__ import annotations

@@ -6,10 +6,12 @@ section, dancing that section is dancing the whole. Where a section comes back, 
 once is not.
 
 Bad:
-    lesson 6: dances: [whole] once, then shows: [whole]
+    lesson 6: dances: [whole]
+    a later step: shows: [whole]
 Good:
     lesson 5: dances: [whole]
-    lesson 6: dances: [whole], then shows: [whole]
+    lesson 6: dances: [whole]
+    a later step: shows: [whole]
 """
 
 from __future__ import annotations

@@ -3,9 +3,9 @@
 Longer units are broken off when the hall is needed, often before the dance is shown.
 
 Bad:
-    lesson-1.md to lesson-10.md
+    lesson-9.md: lesson: 9
 Good:
-    lesson-1.md to lesson-6.md
+    lesson-8.md: lesson: 8
 """
 
 from __future__ import annotations

@@ -6,8 +6,14 @@ once, a change of what is known counts nothing, and what a partner makes is the 
 motif of few moves is easy to keep.
 
 Bad:
-    years 1 and 2, lesson 1: makes: [gust, leaf], with 4 actions each
+    years: [{nation: England, years: [1, 2]}]
+    gust: {actions: [{travel: 2}, {jump: 2}, {turn: 2}, {stillness: 2}], …}
+    leaf: {actions: [{gesture: 2}, {transfer: 2}, {travel: 2, level: low}, {stillness: 2}], …}
+    lesson 1: makes: [gust, leaf]
 Good:
+    years: [{nation: England, years: [1, 2]}]
+    gust: {actions: [{travel: 2}, {jump: 2}, {turn: 2}, {stillness: 2}], …}
+    leaf: {actions: [{gesture: 2}, {transfer: 2}, {travel: 2, level: low}, {stillness: 2}], …}
     lesson 1: makes: [gust]
     lesson 2: makes: [leaf]
 """

@@ -4,9 +4,11 @@
 do, and give it its name where it is taught.
 
 Bad:
-    step 3: say: Dance a canon. step 4: teaches: [canon]
+    step 3: say: Dance a canon.
+    step 4: teaches: [canon]
 Good:
-    step 4: say: Each starts four counts after the last. That is a canon. teaches: [canon]
+    step 4: say: Each starts four counts after the last. That is a canon.
+    teaches: [canon]
 """
 
 from __future__ import annotations

@@ -4,9 +4,11 @@ Whoever shared the first unit under "share alike" or "not for money" did so on a
 unit carries it on, or it may not be shared at all.
 
 Bad:
-    adapted_from: {…, licence: CC-BY-SA-4.0} and licence: CC-BY-4.0
+    adapted_from: {title: Paper boats, licence: CC-BY-SA-4.0, …}
+    licence: CC-BY-4.0
 Good:
-    adapted_from: {…, licence: CC-BY-SA-4.0} and licence: CC-BY-SA-4.0
+    adapted_from: {title: Paper boats, licence: CC-BY-SA-4.0, …}
+    licence: CC-BY-SA-4.0
 """
 
 from __future__ import annotations

@@ -4,9 +4,9 @@ A title alone sends a teacher searching the evening before. A file, or what it s
 the lesson go on without it.
 
 Bad:
-    items: [{title: Low tide, by: …, licence: …, source: …}]
+    items: [{title: Low tide, by: A painter, licence: CC0-1.0, source: A postcard}]
 Good:
-    items: [{title: Low tide, by: …, licence: …, source: …, text_version: A bowl of still water…}]
+    items: [{title: Low tide, by: …, licence: …, source: …, text_version: A bowl of still water.}]
 """
 
 from __future__ import annotations

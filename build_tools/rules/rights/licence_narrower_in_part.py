@@ -5,9 +5,11 @@ to make money, or that asks for more, breaks that promise, and nobody notices un
 Where each of several parts asks more, it is the unit that promises too much, and it is told there.
 
 Bad:
-    licence: CC-BY-4.0, and a picture under CC-BY-NC-4.0
+    licence: CC-BY-4.0
+    items: [{title: A loom, licence: CC-BY-NC-4.0, …}, …]
 Good:
-    licence: CC-BY-NC-4.0, and a picture under CC-BY-NC-4.0
+    licence: CC-BY-NC-4.0
+    items: [{title: A loom, licence: CC-BY-NC-4.0, …}, …]
 """
 
 from __future__ import annotations

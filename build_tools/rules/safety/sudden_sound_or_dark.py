@@ -7,7 +7,8 @@ none.
 Bad:
     cue: A loud crash of the cymbal
 Good:
-    cue: A loud crash of the cymbal, and in `safety`: Tell the class that a crash is coming.
+    cue: A loud crash of the cymbal
+    lesson 1: safety: [Tell the class that a crash is coming. Anyone may step aside.]
 """
 
 from __future__ import annotations
@@ -67,11 +68,20 @@ def _warned(text: UnitText, hazard: Found, number: int | None) -> bool:
 
 
 def _of_this_lesson(text: str, number: int | None) -> bool:
-    """Whether a sentence warns of a sound or the dark, in the lesson `number` or in none named."""
+    """Whether a sentence warns of a sound or the dark, in the lesson `number` or in none named.
+
+    What is coming is named in the warning itself, or in the sentence before it or after it.
+    """
     if not (WARNED.said(text) and ABOUT_SOUND_OR_DARK.mentioned(text)):
         return False
-    for sentence in read(text).sentences:
+    sentences = read(text).sentences
+    for n, sentence in enumerate(sentences):
         named = {int(said) for said in _LESSON.findall(sentence.lower())}
-        if WARNED.said(sentence) and (number is None or not named or number in named):
+        around = sentences[max(0, n - 1) : n + 2]
+        if (
+            WARNED.said(sentence)
+            and any(ABOUT_SOUND_OR_DARK.mentioned(one) for one in around)
+            and (number is None or not named or number in named)
+        ):
             return True
     return False

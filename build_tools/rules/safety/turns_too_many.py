@@ -4,9 +4,11 @@ One turn on small steps takes about two counts. Three or four in as many counts 
 and dizzy pupils fall over one another.
 
 Bad:
-    {turn: 2, as: whirl}: task: Make the whirl, four turns.
+    motifs: {gust: {actions: [{turn: 2, as: whirl}], …}}
+    makes: [gust], task: Make the whirl, four turns.
 Good:
-    {turn: 2, as: whirl}: task: Make the whirl, one turn.
+    motifs: {gust: {actions: [{turn: 2, as: whirl}], …}}
+    makes: [gust], task: Make the whirl, one turn.
 """
 
 from __future__ import annotations
