@@ -81,7 +81,7 @@ def _block(rule: Rule, which: str) -> str:
 
 
 def _each_once(block: str, whole: dict[str, Any]) -> bool:
-    """Whether a block read as one map has a field a line, and none of a name that is there twice."""
+    """Whether a block read as one map has a field a line, and none of a name twice."""
     starts = [line.partition(":")[0] for line in block.split("\n") if not line.startswith(" ")]
     return starts == list(whole) and (len(starts) > 1 or len(list(_named(block))) < 2)
 
@@ -112,7 +112,7 @@ def _fields(block: str) -> Iterator[tuple[str, Any]]:
     names = list(_named(block))
     for number, name in enumerate(names):
         end = names[number + 1].start() if number + 1 < len(names) else len(block)
-        text = _LESSON.sub("", block[name.end() : end].strip())
+        text = _LESSON.sub("", textwrap.dedent(block[name.end() : end]).strip())
         value = _read(text)
         if isinstance(value, str) and number + 1 < len(names):
             stop = "." if text.endswith(".") else ""

@@ -1,10 +1,10 @@
 """Places in a document's fields, as `places/` writes them, and what is put there or taken out.
 
-    steps/2/task           the task of the third step
-    steps/phase=make/task  that of the first step whose phase is make
-    steps/makes=A/task     that of the first step with A in its makes
-    steps/*/dances/A       every A that steps dance
-    transitions/+          one more transition, after those that are there
+steps/2/task           the task of the third step
+steps/phase=make/task  that of the first step whose phase is make
+steps/makes=A/task     that of the first step with A in its makes
+steps/*/dances/A       every A that steps dance
+transitions/+          one more transition, after those that are there
 """
 
 from __future__ import annotations

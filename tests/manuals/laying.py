@@ -11,13 +11,15 @@
         without: [lesson-*.md steps/*/develops/slow-wave]
         set: {unit.md dance/form: A B C}
 
-`fields.py` tells the form of places; `lesson-N.md` is the lesson that the manual names. What one
-example has and the other lacks is taken out for the other, except at `{bad: place}`, `{good: place}`
-and in a lesson that the manual names. `lesson-last.md` is the last, `lesson-*.md` all of them.
+`fields.py` tells the form of places. `lesson-N.md` is the lesson that the manual names,
+`lesson-last.md` the last, `lesson-*.md` all of them. A place in another unit or in the bank's own
+files starts with that: `seeds-on-the-move/unit.md title`, `bank.yml as_of`. What one example has
+and the other lacks is taken out for the other, except in a lesson that the manual names and at
+`{bad: place}` or `{good: place}`, which go for one example.
+
 The ground is made first and holds for both: what the unit calls the things of the manual, what
 the example takes to be nowhere in the unit, and what else has to be so. A unit may have a ground
-of its own within its places, besides. A place in another unit or in the bank's own files starts
-with that: `seeds-on-the-move/unit.md title`, `bank.yml as_of`.
+of its own within its places, besides.
 """
 
 from __future__ import annotations

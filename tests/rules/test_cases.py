@@ -63,6 +63,7 @@ def test_says_it_in_the_house_style(case: Case) -> None:
             assert not text.endswith("."), text
             assert not BANNED.search(text), text
             assert "  " not in text, text
+            assert not re.search(r"[(\[]'", text), f"a list as the software writes it: {text}"
         assert re.search(r"`[^`]+`|[0-9]|section [A-Z]", finding.message), finding.message
 
 

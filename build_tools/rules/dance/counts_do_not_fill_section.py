@@ -5,11 +5,11 @@ longer, the next section starts over their heads. In a canon the last part's fin
 the steps count as many as the section has, what is danced is to be mended, and it is told there.
 
 Bad:
-    counts: 32
-    danced: wave 8 counts, then wave-slow 16, which is 24
+    wave: {actions: [{travel: 4}, {jump: 4}], …}
+    A: {counts: 32, danced: [{what: [wave], times: 3, as: unison}], …}
 Good:
-    counts: 24
-    danced: wave 8 counts, then wave-slow 16
+    wave: {actions: [{travel: 4}, {jump: 4}], …}
+    A: {counts: 24, danced: [{what: [wave], times: 3, as: unison}], …}
 """
 
 from __future__ import annotations

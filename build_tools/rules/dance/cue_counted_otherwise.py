@@ -4,9 +4,11 @@ Pupils count the taps they have learned. Eight soft taps in the section and four
 half of them moving when the rest are still.
 
 Bad:
-    ends_on: Two slow beats, and ending: Sink on the three slow beats.
+    ends_on: Two slow beats
+    ending: [{who: everyone, does: Sink on the three slow beats.}]
 Good:
-    ending: Sink on the two slow beats.
+    ends_on: Two slow beats
+    ending: [{who: everyone, does: Sink on the two slow beats.}]
 """
 
 from __future__ import annotations
@@ -49,7 +51,7 @@ def check(unit: Unit) -> Iterator[Finding]:
                         unit.file,
                         path,
                         f"`{' '.join(cue.group().split())}` is counted here, but "
-                        f"{known[0][1]} {known[0][0]} {what}s in section {letter}",
+                        f"{known[0][1]} {known[0][0][0]} {what}s in section {letter}",
                         f"count {known[0][1]} in both places, or say which other {what}s these are",
                     )
                     return

@@ -4,9 +4,15 @@ A class dance lasts up to about a minute and a half at 5 to 7, two and a half mi
 and three at 11 to 14. A third more is let pass, up to three and a half minutes.
 
 Bad:
-    years 1 and 2, and a dance of 2 minutes 40 seconds
+    years: [{nation: England, years: [1, 2]}]
+    form: A
+    A: {counts: 160, …}
+    tempo: 60
 Good:
-    years 1 and 2, and a dance of 1 minute 20 seconds
+    years: [{nation: England, years: [1, 2]}]
+    form: A
+    A: {counts: 160, …}
+    tempo: 120
 """
 
 from __future__ import annotations

@@ -4,10 +4,15 @@ Travels forwards and backwards are added up. If pupils go forwards for six count
 they do not end in the row they left, and the next section starts somewhere else each time.
 
 Bad:
-    start and end: place: Your own row
-    danced: draw goes forwards 2, and the rewind of it goes forwards 2
+    draw: {actions: [{travel: 2, direction: forwards}, {stillness: 2}], …}
+    start: {facing: front, place: Your own row, …}
+    end: {facing: front, place: Your own row, …}
+    danced: [{what: [draw], as: unison}]
 Good:
-    danced: draw goes forwards 2, and the rewind of it goes backwards 2
+    draw: {actions: [{travel: 2, direction: forwards}, {travel: 2, direction: backwards}], …}
+    start: {facing: front, place: Your own row, …}
+    end: {facing: front, place: Your own row, …}
+    danced: [{what: [draw], as: unison}]
 """
 
 from __future__ import annotations

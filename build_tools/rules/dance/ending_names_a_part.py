@@ -5,9 +5,11 @@ one of them for granted is wrong for every class that orders them otherwise; and
 fixed, it names the section that is last.
 
 Bad:
-    order: running-order, and ending: Hold the last shape of part C.
+    order: running-order
+    ending: [{who: everyone, does: Hold the last shape of part C.}]
 Good:
-    ending: Hold the last shape of whichever part comes last.
+    order: running-order
+    ending: [{who: everyone, does: Hold the last shape of whichever part comes last.}]
 """
 
 from __future__ import annotations

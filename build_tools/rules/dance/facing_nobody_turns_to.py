@@ -5,10 +5,13 @@ ended. If it ends facing a partner and the next begins facing the front, the fir
 while turning round. A move has counts for it, and so has a change whose words say to turn.
 
 Bad:
-    C ends facing: outwards and A starts facing: front
-    {from: C, to: A, as: straight on, how: Rise where you are}
+    A: {end: {facing: outwards, …}, …}
+    B: {start: {facing: front, …}, …}
+    transitions: [{from: A, to: B, as: straight on, how: Rise where you are, …}, …]
 Good:
-    {from: C, to: A, as: straight on, how: Rise and turn to the front}
+    A: {end: {facing: outwards, …}, …}
+    B: {start: {facing: front, …}, …}
+    transitions: [{from: A, to: B, as: straight on, how: Rise and turn to the front, …}, …]
 """
 
 from __future__ import annotations

@@ -4,10 +4,15 @@ A mirror swaps left and right. If everyone goes towards the window in the motif,
 from it in the mirror; the words were copied with the line.
 
 Bad:
-    {what: [drift], who: everyone towards the window}
-    {what: [drift-mirrored], who: everyone towards the window}
+    drift-mirrored: {of: drift, device: mirror}
+    danced:
+      - {what: [drift], as: unison, who: everyone towards the window}
+      - {what: [drift-mirrored], as: unison, who: everyone towards the window}
 Good:
-    {what: [drift-mirrored], who: everyone towards the door}
+    drift-mirrored: {of: drift, device: mirror}
+    danced:
+      - {what: [drift], as: unison, who: everyone towards the window}
+      - {what: [drift-mirrored], as: unison, who: everyone towards the door}
 """
 
 from __future__ import annotations

@@ -5,9 +5,15 @@ circle and into a row: those sections fit together only if each starts as the ot
 spread out, in pairs or in groups may be so in one place.
 
 Bad:
-    {from: any, to: any, …}; A and B start in a line, C starts in a circle
+    A: {start: {formation: line, …}, …}
+    B: {start: {formation: line, …}, …}
+    C: {start: {formation: circle, …}, …}
+    transitions: [{from: any, to: any, …}]
 Good:
-    A, B and C all start in a line
+    A: {start: {formation: line, …}, …}
+    B: {start: {formation: line, …}, …}
+    C: {start: {formation: line, …}, …}
+    transitions: [{from: any, to: any, …}]
 """
 
 from __future__ import annotations

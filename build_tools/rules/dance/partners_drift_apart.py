@@ -5,9 +5,15 @@ since they face each other. A mirror takes both the same way. What each partner 
 added up over the section.
 
 Bad:
-    start and end in pairs, facing: partner
-    danced: [{what: [crab, crab], as: question and answer}], where crab goes right
+    crab: {actions: [{travel: 2, direction: sideways, side: right}], …}
+    start: {formation: pairs, facing: partner, …}
+    end: {formation: pairs, facing: partner, …}
+    danced: [{what: [crab, crab], as: question and answer}]
 Good:
+    crab: {actions: [{travel: 2, direction: sideways, side: right}], …}
+    crab-mirrored: {of: crab, device: mirror}
+    start: {formation: pairs, facing: partner, …}
+    end: {formation: pairs, facing: partner, …}
     danced: [{what: [crab, crab-mirrored], as: question and answer}]
 """
 

@@ -4,13 +4,16 @@ Parts that stop at different counts, a canon with a gap in it or one whose last 
 and a split into threes after a split into pairs all leave pupils standing and asking.
 
 Bad:
-    {what: [wave], as: canon, parts: 4, after: 12}, where wave lasts 8 counts
+    wave: {actions: [{travel: 4}, {jump: 4}], …}
+    danced: [{what: [wave], as: canon, parts: 4, after: 12}]
 Good:
-    {what: [wave], as: canon, parts: 4, after: 4}
+    wave: {actions: [{travel: 4}, {jump: 4}], …}
+    danced: [{what: [wave], as: canon, parts: 4, after: 4}]
 """
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping
 from fractions import Fraction
 
@@ -33,6 +36,7 @@ SOURCE = (
 NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work", "canon-not-spelt-out")
 
 _MOST_PARTS = 6
+_STILL_THING = re.compile(r"\b(?:the|a|an) still(?= [a-z])", re.IGNORECASE)
 
 
 def check(unit: Unit) -> Iterator[Finding]:
@@ -86,7 +90,8 @@ def _side_by_side(
 
 
 def _says_who_waits(section: Section, passage: Passage) -> bool:
-    return WAITS.in_any((passage.who, section.idea))
+    """Whether `who` or the idea says that some wait; the still water is only what it is like."""
+    return WAITS.in_any((passage.who, _STILL_THING.sub("", section.idea)))
 
 
 def _canon(

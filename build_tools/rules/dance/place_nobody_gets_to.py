@@ -5,9 +5,13 @@ The transition says how they move. Pairs or small groups may simply stay where t
 as pairs or as a scattered class.
 
 Bad:
-    A ends in a circle, B starts in a line: {from: A, to: B, as: cut, how: Hold the shape, …}
+    A: {end: {formation: circle, …}, …}
+    B: {start: {formation: line, …}, …}
+    transitions: [{from: A, to: B, as: cut, how: Hold the shape, …}, …]
 Good:
-    A ends in a circle, B starts in a line: {as: move, counts: 8, how: Walk into your line, …}
+    A: {end: {formation: circle, …}, …}
+    B: {start: {formation: line, …}, …}
+    transitions: [{from: A, to: B, as: move, counts: 8, how: Walk into your line, …}, …]
 """
 
 from __future__ import annotations

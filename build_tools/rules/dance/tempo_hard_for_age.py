@@ -5,9 +5,11 @@ them. Up to age 6 a counted dance keeps between 100 and 160 beats a minute, late
 and 180. Where the sound follows the dancers, any tempo will do.
 
 Bad:
-    Reception, and tempo: 72
+    years: [{nation: England, years: [R]}]
+    tempo: 72
 Good:
-    Reception, and tempo: 120
+    years: [{nation: England, years: [R]}]
+    tempo: 120
 """
 
 from __future__ import annotations

@@ -4,9 +4,11 @@ A way from one section to the next that lasts as long as either has become a sec
 with nothing in it: watchers see thirty pupils walking.
 
 Bad:
-    B lasts 16 counts: {from: A, to: B, as: move, counts: 16, …}
+    B: {counts: 16, …}
+    transitions: [{from: A, to: B, as: move, counts: 16, …}, …]
 Good:
-    B lasts 32 counts: {from: A, to: B, as: move, counts: 8, …}
+    B: {counts: 32, …}
+    transitions: [{from: A, to: B, as: move, counts: 8, …}, …]
 """
 
 from __future__ import annotations

@@ -5,7 +5,7 @@ practise it for nothing.
 
 Bad:
     form: A B C
-    transitions: […, {from: A, to: C, …}]
+    transitions: [{from: A, to: B, …}, {from: B, to: C, …}, {from: A, to: C, …}]
 Good:
     form: A C B
     transitions: [{from: A, to: C, …}, {from: C, to: B, …}]

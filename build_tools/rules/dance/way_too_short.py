@@ -4,9 +4,13 @@ Thirty pupils who go from a circle into rows in two counts run, or are late for 
 Four counts are few, and two and a half seconds are.
 
 Bad:
-    A ends in a circle, B starts in a line: {from: A, to: B, as: move, counts: 2, …}
+    A: {end: {formation: circle, …}, …}
+    B: {start: {formation: line, …}, …}
+    transitions: [{from: A, to: B, as: move, counts: 2, …}, …]
 Good:
-    {from: A, to: B, as: move, counts: 8, …}
+    A: {end: {formation: circle, …}, …}
+    B: {start: {formation: line, …}, …}
+    transitions: [{from: A, to: B, as: move, counts: 8, …}, …]
 """
 
 from __future__ import annotations

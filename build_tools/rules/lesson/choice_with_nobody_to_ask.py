@@ -4,9 +4,11 @@
 nobody to agree with.
 
 Bad:
-    choices: {answer-size: {by: pairs, …}}, and a step with grouping: alone, settles: [answer-size]
+    choices: {answer-size: {by: pairs, …}}
+    a step: grouping: alone, settles: [answer-size]
 Good:
-    a step with grouping: pairs, settles: [answer-size]
+    choices: {answer-size: {by: pairs, …}}
+    a step: grouping: pairs, settles: [answer-size]
 """
 
 from __future__ import annotations

@@ -5,9 +5,11 @@ The number may be that of a move, a motif, a passage, a section or a join; in a 
 after the one before are those between the parts.
 
 Bad:
-    B is a canon 4 counts apart: say: Each number starts two counts after the last.
+    sections: {B: {danced: [{what: [wave], as: canon, parts: 4, after: 4}], …}}
+    a step: makes: [B], say: Each number starts two counts after the last.
 Good:
-    say: Each number starts four counts after the last.
+    sections: {B: {danced: [{what: [wave], as: canon, parts: 4, after: 4}], …}}
+    a step: makes: [B], say: Each number starts four counts after the last.
 """
 
 from __future__ import annotations

@@ -4,9 +4,11 @@ Whoever plans for a pupil with asthma, or after lunch, reads how hard each step 
 the pulse: they are steady work at least.
 
 Bad:
-    dances: [wave], where the wave has a jump, intensity: gentle
+    wave: {actions: [{travel: 4, as: rush}, {jump: 2, as: break}], …}
+    a step: dances: [wave], intensity: gentle
 Good:
-    dances: [wave], intensity: vigorous
+    wave: {actions: [{travel: 4, as: rush}, {jump: 2, as: break}], …}
+    a step: dances: [wave], intensity: vigorous
 """
 
 from __future__ import annotations

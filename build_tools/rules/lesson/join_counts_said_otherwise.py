@@ -4,9 +4,11 @@
 be said in pieces: eight to walk and eight to sink are a join of sixteen.
 
 Bad:
-    {from: A, to: B, as: move, counts: 8, …}: say: Walk into your four for four.
+    transitions: [{from: A, to: B, as: move, counts: 8, …}]
+    a step: joins: [A, B], say: Walk into your four for four.
 Good:
-    say: Walk into your four for eight.
+    transitions: [{from: A, to: B, as: move, counts: 8, …}]
+    a step: joins: [A, B], say: Walk into your four for eight.
 """
 
 from __future__ import annotations

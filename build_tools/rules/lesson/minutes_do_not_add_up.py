@@ -5,10 +5,10 @@ lost, and those are the ones where pupils look, talk and cool down.
 
 Bad:
     minutes: 45
-    steps: 6 + 10 + 12 + 10 + 4 minutes, which is 42
+    steps: [{minutes: 6, …}, {minutes: 10, …}, {minutes: 12, …}, {minutes: 10, …}, {minutes: 4, …}]
 Good:
     minutes: 45
-    steps: 6 + 10 + 12 + 10 + 4 + 3 minutes
+    steps: [{minutes: 6, …}, {minutes: 10, …}, {minutes: 12, …}, {minutes: 10, …}, {minutes: 7, …}]
 """
 
 from __future__ import annotations

@@ -4,9 +4,17 @@ Dance is learned by dancing. Watching sharpens it, in small measure: where half 
 dance, half of those minutes are watched.
 
 Bad:
-    lessons of 40 minutes with 22 in which pupils watch or talk
+    in each lesson
+    steps:
+      - {phase: warm-up, minutes: 6, …}
+      - {phase: explore, minutes: 12, …}
+      - {phase: look and talk, minutes: 22, …}
 Good:
-    lessons of 40 minutes with 8 in which pupils watch or talk
+    in each lesson
+    steps:
+      - {phase: warm-up, minutes: 6, …}
+      - {phase: explore, minutes: 26, …}
+      - {phase: look and talk, minutes: 8, …}
 """
 
 from __future__ import annotations

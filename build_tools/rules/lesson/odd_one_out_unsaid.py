@@ -5,9 +5,11 @@ over makes a three: two answer", keeps everyone in. Said once, it serves the who
 in pairs or threes, under `partners`, in `if`, or in the notes of a lesson or the unit.
 
 Bad:
+    nothing else says what one over does
     grouping: pairs, task: One leads and the other mirrors. Swap.
 Good:
-    grouping: pairs, into: Turn to the nearest person. One over makes a three.
+    grouping: pairs, task: One leads and the other mirrors. Swap.
+    into: Turn to the nearest person. One over makes a three.
 """
 
 from __future__ import annotations

@@ -5,9 +5,11 @@ step that makes or dances it in smaller groups leaves parts with nobody in them.
 groups are the parts, `who` says so.
 
 Bad:
-    B: {what: [wave], as: canon, parts: 4, after: 4}, and a step in pairs with makes: [B]
+    sections: {B: {danced: [{what: [wave], as: canon, parts: 4, after: 4}], …}}
+    a step: grouping: pairs, makes: [B]
 Good:
-    a step in fours with makes: [B]
+    sections: {B: {danced: [{what: [wave], as: canon, parts: 4, after: 4}], …}}
+    a step: grouping: fours, makes: [B]
 """
 
 from __future__ import annotations

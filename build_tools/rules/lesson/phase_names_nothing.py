@@ -4,7 +4,7 @@ What a lesson does to the dance is read off its steps, and everything else is wo
 A join that names no sections, or a showing of nothing, is lost to all of it.
 
 Bad:
-    phase: join, dances: [B, C], and no joins
+    phase: join, dances: [B, C]
 Good:
     phase: join, joins: [B, C]
 """

@@ -4,7 +4,7 @@
 a choice settled, every later step is without it.
 
 Bad:
-    makes: [wave], can_wait: true
+    phase: make, makes: [wave], can_wait: true
 Good:
     phase: explore, can_wait: true
 """

@@ -5,9 +5,11 @@ says so, or where it dances a jump or travels fast and says nothing of how hard 
 warm-up gets bodies ready, and so does walking through what was danced last time.
 
 Bad:
-    recall with intensity: vigorous, then warm-up
+    step 1: phase: recall, intensity: vigorous
+    step 2: phase: warm-up
 Good:
-    warm-up, then recall with intensity: vigorous
+    step 1: phase: warm-up
+    step 2: phase: recall, intensity: vigorous
 """
 
 from __future__ import annotations

@@ -4,9 +4,9 @@ Looking back tells pupils how it went; the question that makes a dance better is
 time. It comes least often of all the questions teachers ask.
 
 Bad:
-    six lessons that ask only what was seen
+    every lesson: questions: [{question: "What did you see first?", …}]
 Good:
-    question: What could make the slow wave clearer next time?
+    every lesson: questions: [{question: "What could make the slow wave clearer next time?", …}]
 """
 
 from __future__ import annotations

@@ -7,9 +7,11 @@ A question about "the half you watched" wants a half that watched; and where hal
 those who watch look at them, and not each at their own dancing.
 
 Bad:
-    look_and_talk: {who: half the class, …}, and no step has grouping: half class
+    look_and_talk: {who: half the class, …}
+    every step: grouping: fours
 Good:
-    look_and_talk: {who: half the class, …}, and a step with grouping: half class shows the wave
+    look_and_talk: {who: half the class, …}
+    a step: grouping: half class, shows: [wave]
 """
 
 from __future__ import annotations

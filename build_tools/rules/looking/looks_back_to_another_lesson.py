@@ -4,9 +4,9 @@ The number stands twice: in the words that pupils hear and in `looks_back_to`. I
 lesson 1 and the field says 2, one of them was left behind when lessons moved.
 
 Bad:
-    {question: What is clearer than in lesson 1?, looks_back_to: 2, …}
+    {question: "What is clearer than in lesson 1?", looks_back_to: 2, …}
 Good:
-    {question: What is clearer than in lesson 1?, looks_back_to: 1, …}
+    {question: "What is clearer than in lesson 1?", looks_back_to: 1, …}
 """
 
 from __future__ import annotations

@@ -4,9 +4,11 @@
 What is asked about is what the step dances, or in looking and talking what the lesson has.
 
 Bad:
-    a step with dances: [B] and a question with looks_back_to: 1, where lesson 1 danced only A
+    lesson 2: makes: [gust]
+    lesson 3: dances: [gust], ask: [{question: "What is clearer?", looks_back_to: 1, …}]
 Good:
-    looks_back_to: 2, where B was made
+    lesson 2: makes: [gust]
+    lesson 3: dances: [gust], ask: [{question: "What is clearer?", looks_back_to: 2, …}]
 """
 
 from __future__ import annotations

@@ -4,9 +4,11 @@ The national curriculum asks pupils of Years 3 to 9 to compare their performance
 ones. It takes one question: what is clearer than in lesson 1? Pupils then see that they improve.
 
 Bad:
-    six lessons for Years 3 and 4 in England, and no question with `looks_back_to`
+    years: [{nation: England, years: [3, 4]}]
+    every lesson: questions: [{question: "What did you see first?", …}]
 Good:
-    lesson 2: {question: What is clearer than in lesson 1?, looks_back_to: 1}
+    years: [{nation: England, years: [3, 4]}]
+    lesson 2: questions: [{question: "What is clearer than in lesson 1?", looks_back_to: 1, …}]
 """
 
 from __future__ import annotations

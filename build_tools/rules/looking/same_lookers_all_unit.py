@@ -5,9 +5,11 @@ Where everyone always looks in the same way, the same few speak. Units of up to 
 units for pupils under five, are left alone.
 
 Bad:
-    look_and_talk: {who: half the class, …} in every one of six lessons
+    every lesson: look_and_talk: {who: half the class, …}
 Good:
-    lesson 1: who: partner; lesson 2: who: another group; lesson 6: who: half the class
+    lesson 1: look_and_talk: {who: partner, …}
+    lesson 2: look_and_talk: {who: another group, …}
+    lesson 6: look_and_talk: {who: half the class, …}
 """
 
 from __future__ import annotations

@@ -4,10 +4,10 @@
 word that the line itself explains, or that it only announces for a later lesson, is let be.
 
 Bad:
-    lesson 1, say: Now dance it in canon.
+    lesson 1: say: Now dance it in canon.
     lesson 3: teaches: [canon]
 Good:
-    lesson 1, say: Go one after another, four counts apart.
+    lesson 1: say: Go one after another, four counts apart.
     lesson 3: teaches: [canon]
 """
 
