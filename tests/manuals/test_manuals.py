@@ -17,7 +17,13 @@ NOT_LAID = 2
 
 def test_every_rule_has_places_or_a_reason_in_its_familys_file() -> None:
     found = {(path.stem, name) for path in PLACES.glob("*.yml") for name in _names(path.stem)}
-    assert found == {(rule.family, rule.name) for rule in all_rules()}
+    rules = {(rule.family, rule.name) for rule in all_rules()}
+    assert not rules - found, "places/<family>.yml says nothing of these: " + _listed(rules - found)
+    assert not found - rules, "places/ names what is no rule there: " + _listed(found - rules)
+
+
+def _listed(rules: set[tuple[str, str]]) -> str:
+    return ", ".join(f"{family}: {name}" for family, name in sorted(rules))
 
 
 def _names(family: str) -> list[str]:

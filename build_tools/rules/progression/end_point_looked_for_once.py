@@ -4,9 +4,11 @@ Looked for once, an end point is a test. Looked for again, pupils and teacher se
 since. It need not be in the last lesson, where one thing to look for is enough.
 
 Bad:
-    six lessons; clear-start stands in `end_points` of lesson 2 alone
+    no other lesson names clear-start
+    lesson 2: look_and_talk: {end_points: [clear-start], …}
 Good:
-    six lessons; clear-start stands in `end_points` of lessons 2 and 5
+    lesson 2: look_and_talk: {end_points: [clear-start], …}
+    lesson 4: look_and_talk: {end_points: [clear-start], …}
 """
 
 from __future__ import annotations

@@ -5,6 +5,7 @@ school's risk assessment and the employer's policy decide. Said once it is read;
 lesson it is passed over.
 
 Bad:
+    no line in any lesson names the school's own
     safety: [Check the floor is dry and clear.]
 Good:
     safety: [Your school's risk assessment comes first., Check the floor is dry and clear.]
