@@ -75,6 +75,7 @@ _UNIT: dict[str, Label] = {
     "dance.front": ("the front", T),
     "dance.sides": ("the names of the sides", T),
     "dance.sound": ("the sound", T),
+    "sections.*.returns": ("the section that it returns", D),
     "sections.*.idea": ("the idea", W),
     "sections.*.counts": ("the counts", D),
     "sections.*.timed": ("the time it takes", D),

@@ -52,7 +52,10 @@ def build_dance(data: Data) -> Dance:
         front=dance["front"],
         sides=texts(dance.get("sides", {})),
         sound=sound,
-        sections={letter: _section(letter, s, sound) for letter, s in data["sections"].items()},
+        sections={
+            letter: _section(letter, s, data["sections"], sound)
+            for letter, s in data["sections"].items()
+        },
         motifs={
             name: Motif(name, m["from"], m["idea"], tuple(_action(a) for a in m["actions"]))
             for name, m in data["motifs"].items()
@@ -138,7 +141,21 @@ def _development(name: str, data: Data) -> Development:
     )
 
 
-def _section(letter: str, data: Data, usual: Sound) -> Section:
+_LASTS = ("counts", "timed", "improvised")
+
+
+def _whole_section(own: Data, sections: Mapping[str, Data]) -> Data:
+    """A section's fields: of one that comes back changed, its own and the rest from the first."""
+    if "returns" not in own:
+        return own
+    first = sections[own["returns"]]
+    lasts_otherwise = any(one in own for one in _LASTS)
+    kept = {n: one for n, one in first.items() if not (lasts_otherwise and n in _LASTS)}
+    return {**kept, **own}
+
+
+def _section(letter: str, own: Data, sections: Mapping[str, Data], usual: Sound) -> Section:
+    data = _whole_section(own, sections)
     improvised: Data = data.get("improvised", {})
     uncounted: Data = improvised or data.get("timed", {})
     return Section(
@@ -156,6 +173,8 @@ def _section(letter: str, data: Data, usual: Sound) -> Section:
         name=data.get("name"),
         groups=_groups(data["groups"]) if "groups" in data else None,
         heard=_heard(data),
+        returns=own.get("returns"),
+        changes=tuple(n for n in own if n != "returns") if "returns" in own else (),
     )
 
 

@@ -201,6 +201,10 @@ class Section:
     groups: Groups | None = None
     heard: tuple[Heard, ...] = ()
     """What sounds, piece after piece; empty where the unit does not say."""
+    returns: str | None = None
+    """The letter of the section that this one is, come back changed."""
+    changes: tuple[str, ...] = ()
+    """What is written of a changed return, by the names of its fields; the rest is the first's."""
 
     @property
     def kind(self) -> str:

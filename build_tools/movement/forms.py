@@ -4,30 +4,39 @@ Sources: NSW Department of Education, HSC dance (binary, ternary, rondo); Ontari
 2010, glossary (ternary, narrative); Blom and Chaplin 1982. A rondo comes back to A between any
 two episodes, so A B C D A is none: it comes back once. There is no published name for that; it
 is called a chain with a return here. A B A C A D, without its last A, is no rondo here either.
+
+A section that comes back changed (A') is still that section: A B A' is ternary, A B A C A' a
+rondo, and the name says besides what comes back changed.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 
+from build_tools.movement.letters import all_unmarked, is_changed, unmarked
+
 
 def returns_to_start(form: Sequence[str]) -> bool:
     """Whether the first section comes back at the very end and only there: A B A, A B C D A."""
+    form = all_unmarked(form)
     return len(form) > 2 and form[0] == form[-1] and form[0] not in form[1:-1]
 
 
 def is_binary(form: Sequence[str]) -> bool:
     """Two sections that contrast: A B."""
+    form = all_unmarked(form)
     return len(form) == 2 and form[0] != form[1]
 
 
 def is_ternary(form: Sequence[str]) -> bool:
     """A B A."""
+    form = all_unmarked(form)
     return len(form) == 3 and form[0] == form[2] != form[1]
 
 
 def is_rondo(form: Sequence[str]) -> bool:
     """A on every odd place and never on an even one, ending on A, with two episodes or more."""
+    form = all_unmarked(form)
     if len(form) < 5 or len(form) % 2 == 0:
         return False
     first, episodes = form[0], form[1::2]
@@ -40,11 +49,13 @@ def is_rondo(form: Sequence[str]) -> bool:
 
 def is_palindrome(form: Sequence[str]) -> bool:
     """The same forwards and backwards, and longer than A B A: A B C B A."""
+    form = all_unmarked(form)
     return len(form) > 3 and list(form) == list(reversed(form))
 
 
 def is_cumulative(form: Sequence[str]) -> bool:
     """Each time round adds a section at the end: A, A B, A B C."""
+    form = all_unmarked(form)
     letters = list(dict.fromkeys(form))
     grown = [letter for n in range(1, len(letters) + 1) for letter in letters[:n]]
     return len(letters) > 1 and list(form) == grown
@@ -52,6 +63,14 @@ def is_cumulative(form: Sequence[str]) -> bool:
 
 def name(form: Sequence[str]) -> str:
     """The form's name in plain words, from its letters alone."""
+    changed = sorted({unmarked(letter) for letter in form if is_changed(letter)})
+    if not changed:
+        return _name(form)
+    comes = "comes" if len(changed) == 1 else "come"
+    return f"{_name(all_unmarked(form))}; {' and '.join(changed)} {comes} back changed"
+
+
+def _name(form: Sequence[str]) -> str:
     if len(form) == 1:
         return "one section"
     if is_binary(form):

@@ -106,17 +106,23 @@ def _joins_in_any_order(dance: Dance) -> tuple[Fraction, Fraction]:
         joins[letter, letter] = transition_counts(between) if between else Fraction(0)
 
     @cache
-    def rest(last: str, left: str) -> tuple[Fraction, Fraction]:
+    def rest(last: str, left: tuple[str, ...]) -> tuple[Fraction, Fraction]:
         """The fewest and the most for what is left, in letters, after `last`."""
         if not left:
             return Fraction(0), Fraction(0)
         found = [
             (joins[last, letter] + least, joins[last, letter] + most)
             for letter in sorted({*left})
-            for least, most in (rest(letter, left.replace(letter, "", 1)),)
+            for least, most in (rest(letter, _without(left, letter)),)
         ]
         return min(least for least, _ in found), max(most for _, most in found)
 
-    form = "".join(sorted(dance.form))
-    every = [rest(letter, form.replace(letter, "", 1)) for letter in sorted({*form})]
+    form = tuple(sorted(dance.form))
+    every = [rest(letter, _without(form, letter)) for letter in sorted({*form})]
     return min(least for least, _ in every), max(most for _, most in every)
+
+
+def _without(letters: tuple[str, ...], one: str) -> tuple[str, ...]:
+    """The letters with the first `one` of them taken out."""
+    at = letters.index(one)
+    return letters[:at] + letters[at + 1 :]

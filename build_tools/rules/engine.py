@@ -9,6 +9,7 @@ from build_tools.model.bank import BankOutline
 from build_tools.model.unit import Unit
 from build_tools.rules.allowances import stale_allowances, stale_in_bank
 from build_tools.rules.rule import Finding, Rule
+from build_tools.rules.said_of_the_first import without_repeats
 
 
 @dataclass(slots=True)
@@ -41,7 +42,7 @@ def run_rules(unit: Unit, rules: Iterable[Rule]) -> Outcome:
             outcome.skipped += 1
             broken.add(rule.name)
             continue
-        findings = [(rule, finding) for finding in rule.check(unit)]
+        findings = [(rule, found) for found in without_repeats(unit, list(rule.check(unit)))]
         if not findings:
             continue
         broken.add(rule.name)

@@ -45,7 +45,9 @@ VERSE_AND_CHORUS = Saying(
 PARTS = Saying("#2..9 part|section dance|piece|form|structure|composition|ballet")
 """A three-part dance: the number stands first."""
 
-_LETTERS = re.compile(r"\b[A-H](?:[\s,–-]*[A-H]){2,}\b")
+_LETTER = re.compile(r"[A-H]['’′]?")
+_STRAIGHT = str.maketrans("’′", "''")
+_LETTERS = re.compile(r"\b[A-H]['’′]?(?:[\s,–-]*[A-H]['’′]?){2,}(?!\w)")
 
 
 def parts_said(text: str) -> int | None:
@@ -55,13 +57,13 @@ def parts_said(text: str) -> int | None:
 
 
 def letters_said(text: str) -> tuple[str, ...]:
-    """The letters of a form as they are written: A B A."""
+    """The letters of a form as they are written: A B A, A B A'."""
     found = _LETTERS.search(text)
     if found is None:
         return ()
     before = text[: found.start()].lower().split()[-2:]
     if {"not", "no"} & set(before):
         return ()
-    letters = tuple(letter for letter in found.group() if letter.isupper())
-    met = "".join(dict.fromkeys(letters))
+    letters = tuple(one.translate(_STRAIGHT) for one in _LETTER.findall(found.group()))
+    met = "".join(dict.fromkeys(letter[0] for letter in letters))
     return letters if "ABCDEFGH".startswith(met) else ()

@@ -13,7 +13,15 @@ WORDS: dict[str, bool | None] = {"true": True, "false": False, "null": None, "~"
 
 _WHOLE = re.compile(r"[-+]?(0|[1-9][0-9]*)\Z")
 _DECIMAL = re.compile(r"[-+]?(0|[1-9][0-9]*)\.[0-9]+\Z")
+_MARKED = re.compile(r"[A-Z][’′]?(?: [A-Z][’′]?){0,11}\Z")
 NOT_A_NUMBER = re.compile(r"[-+]?\.(nan|inf)\Z", re.IGNORECASE)
+
+
+def plain_letters(text: str) -> str:
+    """Section letters with straight marks: A B A’ from a word processor is A B A'."""
+    if ("’" in text or "′" in text) and _MARKED.match(text):
+        return text.replace("’", "'").replace("′", "'")
+    return text
 
 
 def number(text: str) -> str | int | float | None:

@@ -11,7 +11,7 @@ from typing import Any, Final
 
 import yaml
 
-from build_tools.source.scalars import MOST_DEPTH, MOST_ENTRIES, WORDS, number
+from build_tools.source.scalars import MOST_DEPTH, MOST_ENTRIES, WORDS, number, plain_letters
 from build_tools.source.text import HIDDEN
 
 ODD: Final = object()
@@ -56,7 +56,7 @@ def _value(event: Any, following: _Next, depth: int) -> Any:
 def _map(following: _Next, depth: int) -> dict[str, Any]:
     held: dict[str, Any] = {}
     while type(name := following()) is _Scalar:
-        field = name.value
+        field = plain_letters(name.value)
         if name.anchor is not None or name.tag is not None or field in held:
             raise _Odd
         if name.style == '"' and HIDDEN.search(field):
@@ -85,7 +85,7 @@ def _scalar(text: str, style: str | None) -> str | int | float | bool | None:
     if style:
         if style == '"' and HIDDEN.search(text):
             raise _Odd
-        return text
+        return plain_letters(text)
     if text in WORDS:
         return WORDS[text]
     if text[0] in _MAY_START_A_NUMBER:
@@ -93,4 +93,4 @@ def _scalar(text: str, style: str | None) -> str | int | float | bool | None:
         if value is None:
             raise _Odd
         return value
-    return text
+    return plain_letters(text)

@@ -19,6 +19,7 @@ from build_tools.source.scalars import (
     NOT_A_NUMBER,
     WORDS,
     number,
+    plain_letters,
 )
 from build_tools.source.text import HIDDEN, hidden_character
 from build_tools.source.yaml_wording import parser_fault
@@ -128,7 +129,7 @@ def _take(event: yaml.NodeEvent, stack: list[_Open], places: Places, line: int, 
 def _field_name(event: yaml.NodeEvent, top: _Open, line: int, column: int) -> str:
     if not isinstance(event, yaml.ScalarEvent):
         raise _Stop(_fault("broken-yaml", line, column, *_ODD_FIELD_NAME))
-    name = str(event.value)
+    name = plain_letters(str(event.value))
     _refuse_hidden(event, line, column)
     if name in top.lines:
         shown = _short(name)
@@ -149,7 +150,7 @@ def _scalar(event: yaml.ScalarEvent, line: int, column: int) -> str | int | floa
     text = str(event.value)
     if event.style:
         _refuse_hidden(event, line, column)
-        return text
+        return plain_letters(text)
     if text in WORDS:
         return WORDS[text]
     if NOT_A_NUMBER.match(text):
@@ -173,7 +174,7 @@ def _scalar(event: yaml.ScalarEvent, line: int, column: int) -> str | int | floa
                 "write the number that was meant, or put quotation marks around it if it is text",
             )
         )
-    return value
+    return plain_letters(value) if isinstance(value, str) else value
 
 
 def _refuse_hidden(event: yaml.ScalarEvent, line: int, column: int) -> None:

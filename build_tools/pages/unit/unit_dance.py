@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from build_tools.model.dance import Dance, Section, Sound
 from build_tools.model.unit import Unit
 from build_tools.movement.development import roots
+from build_tools.movement.letters import slug
 from build_tools.movement.whole import transition_between
 from build_tools.pages.pieces.labelled import Labelled
 from build_tools.pages.pieces.picture import Picture, picture
@@ -15,6 +16,7 @@ from build_tools.views.dance.journey import journeys
 from build_tools.views.dance.progress import settled
 from build_tools.views.diagrams.floor_plan import floor_plan
 from build_tools.views.diagrams.parts import parts_figure
+from build_tools.views.words.changed_return import changed_in_words
 from build_tools.views.words.plain_words import (
     counts_in_words,
     danced_in_words,
@@ -41,8 +43,12 @@ class SectionView:
 
     letter: str
     """By which the form names it, such as B."""
+    anchor: str
+    """Its place on the page, such as section-b."""
     idea: str
     """What it is about."""
+    returns: str | None
+    """Which section comes back in it, and what differs; None where it is no changed return."""
     length: str
     """Its counts, or its seconds and the cue it ends on."""
     danced: tuple[str, ...]
@@ -129,7 +135,9 @@ def _section(dance: Dance, letter: str) -> SectionView:
     counted = section.counts is not None and section.danced
     return SectionView(
         letter=letter,
+        anchor=f"section-{slug(letter)}",
         idea=section.idea,
+        returns=changed_in_words(section),
         length=_length(section),
         danced=tuple(capital(danced_in_words(one)) for one in section.danced),
         rules=(*start, *section.improvised_rules),

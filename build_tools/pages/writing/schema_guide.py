@@ -52,7 +52,8 @@ class _Guide:
         """The fields inside an object, or inside what a list or a map of names holds."""
         if depth > _DEEP:
             return ()
-        needed = set(schema.get("required", ()))
+        # what a whole one needs; one that comes back changed writes only what differs
+        needed = {*schema.get("required", ()), *schema.get("else", {}).get("required", ())}
         return tuple(
             self._field(name, self._resolved(field), name in needed, examples.get(name), depth)
             for name, field in schema.get("properties", {}).items()

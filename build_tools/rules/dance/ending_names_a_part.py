@@ -30,7 +30,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each line of the ending that names a part which need not be the last."""
     dance = unit.dance
     for n, part in enumerate(dance.ending):
-        named = [letter for letter in letters_said(part.does) if letter in dance.sections]
+        named = letters_said(part.does, dance.sections)
         if not named or (not dance.order_choice and named[-1] == dance.form[-1]):
             continue
         why = (

@@ -23,6 +23,7 @@ from build_tools.model.dance import Dance
 from build_tools.model.unit import Unit
 from build_tools.movement import forms
 from build_tools.movement.development import roots
+from build_tools.movement.letters import all_unmarked
 from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.forms_named import (
@@ -85,10 +86,16 @@ def _in_figures(unit: Unit) -> Iterator[tuple[FieldPath, str]]:
         return
     for field, text in (("title", unit.title), ("summary", unit.summary)):
         letters, parts = letters_said(text), parts_said(text)
-        if letters and letters != dance.form:
+        if letters and letters not in (dance.form, all_unmarked(dance.form)):
             yield (field,), f"the form {' '.join(letters)}"
-        elif parts is not None and parts not in (len(dance.form), len(set(dance.form))):
+        elif parts is not None and parts not in _numbers_of_parts(dance):
             yield (field,), f"a dance of {parts} parts"
+
+
+def _numbers_of_parts(dance: Dance) -> tuple[int, ...]:
+    """How many parts the dance may be said to have; A come back changed is A or one of its own."""
+    form = dance.form
+    return len(form), len(set(form)), len(set(all_unmarked(form)))
 
 
 def _finding(dance: Dance, file: str, path: FieldPath, said: str) -> Finding:
@@ -105,7 +112,7 @@ def _each_comes_once(dance: Dance) -> bool:
     """Whether every section comes once in every order that pupils may choose."""
     choice = dance.choices.get(dance.order_choice or "")
     options = choice.options if choice else ()
-    orders = (dance.form, *(_LETTER.findall(option) for option in options))
+    orders = (all_unmarked(dance.form), *(_LETTER.findall(option) for option in options))
     return all(len(set(order)) == len(order) for order in orders)
 
 
@@ -125,6 +132,7 @@ def _is_variations(dance: Dance) -> bool:
 
 def _comes_between(form: Sequence[str]) -> bool:
     """Whether one section comes back every other time: verse, chorus, verse, chorus."""
+    form = all_unmarked(form)
     return any(len(form) > 3 and len(set(form[at::2])) == 1 for at in (0, 1))
 
 

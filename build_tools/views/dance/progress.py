@@ -44,7 +44,8 @@ class Progress:
     motif from the teacher, is also made where it is first worked on. So is a section of motifs
     that are the teacher's alone, or one improvised within rules, where a step first dances it by
     its letter, other than to join it. Where a step says that it makes the section, going over it
-    any earlier makes nothing."""
+    any earlier makes nothing. A section that comes back changed, but with the same danced in it, is
+    made where the first is."""
     developed: StepPlaces
     """Where it is developed, or for a motif, where anything that comes from it is."""
     joined: StepPlaces
@@ -97,6 +98,8 @@ def progress(unit: Unit) -> Mapping[str, Progress]:
                 made = _with_first(made, (*danced.get(name, ()), *changed))
         elif name in dance.sections and made_by_dancing(dance, dance.sections[name]):
             made = _with_first(made, (by_letter_taught if made else by_letter).get(name, ()))
+        elif name in dance.sections and not made:
+            made = _of_the_first(dance.sections[name], makes)
         found[name] = Progress(
             name=name,
             made=made,
@@ -155,6 +158,13 @@ def sources(dance: Dance, name: str) -> frozenset[str]:
                 found.add(source)
                 waiting.append(source)
     return frozenset(found)
+
+
+def _of_the_first(section: Section, makes: Mapping[str, StepPlaces]) -> StepPlaces:
+    """Where a changed return is made that is danced as the first is: where the first is made."""
+    if section.returns is None or "danced" in section.changes:
+        return ()
+    return makes.get(section.returns, ())
 
 
 def comes_ready(dance: Dance, motif: str) -> bool:

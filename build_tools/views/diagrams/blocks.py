@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from build_tools.movement.letters import slug
 from build_tools.views.diagrams.hatch import hatch_fill
 from build_tools.views.diagrams.svg import el, num, text
 
@@ -16,7 +17,7 @@ def block(
     return el(
         "path",
         d=d,
-        class_=f"block letter-{letter.lower()}",
+        class_=f"block letter-{slug(letter)}",
         fill=hatch_fill(prefix, letter),
         stroke="currentColor",
         stroke_width=1.5,

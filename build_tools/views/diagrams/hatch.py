@@ -1,9 +1,14 @@
-"""A hatch for each section letter, so that a photocopy keeps sections apart."""
+"""A hatch for each section letter, so that a photocopy keeps sections apart.
+
+A section that comes back changed has the hatch of the first: it is the same one again, and its
+letter with the mark stands on it.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Iterable
 
+from build_tools.movement.letters import all_unmarked, slug, unmarked
 from build_tools.views.diagrams.svg import el
 
 _MARKS: tuple[tuple[int, str], ...] = (
@@ -24,17 +29,19 @@ _MARKS: tuple[tuple[int, str], ...] = (
 
 def hatches(prefix: str, letters: Iterable[str], order: tuple[str, ...]) -> str:
     """The hatches of `letters` as patterns; a letter keeps its hatch by its place in `order`."""
-    return el("defs", *(_pattern(prefix, letter, order) for letter in dict.fromkeys(letters)))
+    return el(
+        "defs", *(_pattern(prefix, one, order) for one in dict.fromkeys(all_unmarked(letters)))
+    )
 
 
 def hatch_fill(prefix: str, letter: str) -> str:
     """The fill that draws a letter's hatch."""
-    return f"url(#{prefix}-{letter.lower()})"
+    return f"url(#{prefix}-{slug(unmarked(letter))})"
 
 
 def letters_in_order(form: Iterable[str]) -> tuple[str, ...]:
     """The letters of a form, each once, in the order of the alphabet."""
-    return tuple(sorted(set(form)))
+    return tuple(sorted(set(all_unmarked(form))))
 
 
 def _pattern(prefix: str, letter: str, order: tuple[str, ...]) -> str:
@@ -51,7 +58,7 @@ def _pattern(prefix: str, letter: str, order: tuple[str, ...]) -> str:
             stroke_linecap="round",
             class_="hatch",
         ),
-        id=f"{prefix}-{letter.lower()}",
+        id=f"{prefix}-{slug(letter)}",
         width=size,
         height=size,
         patternUnits="userSpaceOnUse",

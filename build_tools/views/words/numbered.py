@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Container, Iterator
 from functools import lru_cache
+
+from build_tools.movement.letters import straight, unmarked
 
 _NUMBERS = {
     word: n
@@ -18,10 +20,12 @@ _ROW = rf"({_NUMBER}(?:(?:\s*,\s*|\s+(?:and|or|to)\s+|\s*,\s*(?:and|or)\s+){_NUM
 _LESSON = re.compile(rf"\blessons?\s+{_ROW}\b", re.IGNORECASE)
 _STEP = re.compile(rf"\bsteps?\s+{_ROW}\b", re.IGNORECASE)
 _ONE = re.compile(rf"\b{_NUMBER}\b", re.IGNORECASE)
+_L = r"[A-Z]\b(?:['’′](?!\w))?"
+"""A letter; A' is a section come back changed, A's is something of A."""
 _PART = re.compile(
-    r"\b(?:[Pp]arts?|[Ss]ections?)\s+([A-Z](?:(?:,\s*|\s+(?:and|to)\s+|,\s*and\s+)[A-Z]\b)*)"
+    rf"\b(?:[Pp]arts?|[Ss]ections?)\s+({_L}(?:(?:,\s*|\s+(?:and|to)\s+|,\s*and\s+){_L})*)"
 )
-_LETTER = re.compile(r"\b[A-Z]\b")
+_LETTER = re.compile(_L)
 
 
 @lru_cache(maxsize=1024)
@@ -35,9 +39,16 @@ def steps_said(text: str) -> tuple[int, ...]:
     return tuple(_numbers(_STEP, text))
 
 
-def letters_said(text: str) -> tuple[str, ...]:
-    """The letters of the parts that a text names: part A, parts A and B."""
-    return tuple(letter for row in _PART.finditer(text) for letter in _LETTER.findall(row.group(1)))
+def letters_said(text: str, known: Container[str]) -> tuple[str, ...]:
+    """The letters of `known` parts that a text names: part A, parts A and B, part A'.
+
+    Where there is no A', the mark after an A closes a quotation.
+    """
+    said = [
+        straight(letter) for row in _PART.finditer(text) for letter in _LETTER.findall(row.group(1))
+    ]
+    found = (letter if letter in known else unmarked(letter) for letter in said)
+    return tuple(letter for letter in found if letter in known)
 
 
 def _numbers(pattern: re.Pattern[str], text: str) -> Iterator[int]:

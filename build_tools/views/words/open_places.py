@@ -35,7 +35,7 @@ _NOT_WRITTEN: Mapping[type, frozenset[str]] = {
     Motif: frozenset({"name"}),
     Development: frozenset({"name"}),
     Choice: frozenset({"name"}),
-    Section: frozenset({"letter"}),
+    Section: frozenset({"letter", "returns", "changes"}),
 }
 """Fields of the model that an author does not write as fields."""
 _WRITTEN: Mapping[tuple[type, str], FieldPath] = {
@@ -86,8 +86,20 @@ def open_places(unit: Unit) -> tuple[OpenPlace, ...]:
         texts: list[tuple[FieldPath, str]] = []
         _collect(written, (), texts, unit.dance.sound)
         texts += [((), line) for line in notes.split("\n") if MARK in line]
-        found += [OpenPlace(file, path, hint_in(text)) for path, text in texts]
+        found += [
+            OpenPlace(file, path, hint_in(text))
+            for path, text in texts
+            if not _of_the_first(unit, path)
+        ]
     return tuple(found)
+
+
+def _of_the_first(unit: Unit, path: FieldPath) -> bool:
+    """Whether a changed return only has it from the first section, where it is open too."""
+    if path[:1] != ("sections",) or len(path) < 3:
+        return False
+    section = unit.dance.sections[str(path[1])]
+    return section.returns is not None and path[2] not in section.changes
 
 
 def hint_in(text: str) -> str:

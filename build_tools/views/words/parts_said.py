@@ -61,10 +61,9 @@ def parts_said(unit: Unit, text: str) -> tuple[NamedPart, ...]:
             taken.update(places)
             said = " ".join(tokens[n][0] for n in places)
             found.setdefault(parts, NamedPart(said, parts))
-    for letter in letters_said(text):
-        if letter in unit.dance.sections:
-            parts = frozenset({letter})
-            found.setdefault(parts, NamedPart(f"part {letter}", parts))
+    for letter in letters_said(text, unit.dance.sections):
+        parts = frozenset({letter})
+        found.setdefault(parts, NamedPart(f"part {letter}", parts))
     return tuple(found.values())
 
 
@@ -115,6 +114,8 @@ def _own_names(unit: Unit) -> Iterator[tuple[str, Phrase]]:
 
 def _titles(unit: Unit) -> Iterator[tuple[str, Phrase]]:
     for letter, section in unit.dance.sections.items():
+        if section.returns and "idea" not in section.changes:
+            continue
         first = _SENTENCE.split(section.idea)[0]
         words = [w for w in _WORD.findall(first.lower()) if w not in _LITTLE]
         if len(first.split()) <= _LONGEST_TITLE and len(words) < _LONGEST_TITLE:

@@ -203,7 +203,10 @@ def _dance(unit: Unit) -> Iterator[FieldText]:
     yield FieldText(("dance", "front"), "front", dance.front)
     yield FieldText(("dance", "sound", "what"), "sound", dance.sound.what)
     for letter, section in dance.sections.items():
-        yield from _section(("sections", letter), section, dance.sound)
+        for field in _section(("sections", letter), section, dance.sound):
+            # what a changed return does not write is read where the first section writes it
+            if section.returns is None or field.path[2] in section.changes:
+                yield field
     for name, motif in dance.motifs.items():
         yield FieldText(("motifs", name, "idea"), "idea", motif.idea)
         for n, action in enumerate(motif.actions):
