@@ -92,18 +92,15 @@ TAKEN_OUT = object()
 
 @cache
 def written() -> Mapping[str, Any]:
-    """What `places/` says of each rule; a sentence says why it is laid into no unit."""
+    """What `places/` says of each rule."""
     found: dict[str, Any] = {}
     for path in sorted(PLACES.glob("*.yml")):
         found |= yaml.safe_load(path.read_text(encoding="utf-8"))
     return found
 
 
-def layouts(rule: str) -> dict[str, Layout | str]:
+def layouts(said: Mapping[str, Any]) -> dict[str, Layout | str]:
     """By unit: the layout of a rule's examples, or why they make no sense there."""
-    said = written()[rule]
-    if isinstance(said, str):
-        return dict.fromkeys(UNITS, said)
     found: dict[str, Layout | str] = {}
     for slug in UNITS:
         own = said.get(slug, {})

@@ -4,9 +4,11 @@ Key stage 1 is Years 1 and 2 in England and Years 3 and 4 in Northern Ireland; S
 and Wales has progression steps. A link to the wrong stage is a promise that nobody can check.
 
 Bad:
-    {nation: Scotland, stage: key stage 2, …}
+    years: [{nation: England, years: [3, 4]}]
+    curriculum: [{nation: Scotland, stage: key stage 2, …}]
 Good:
-    {nation: England, stage: key stage 2, …}
+    years: [{nation: England, years: [3, 4]}]
+    curriculum: [{nation: England, stage: key stage 2, …}]
 """
 
 from __future__ import annotations

@@ -4,9 +4,11 @@ Drums and music go in phrases, and pupils feel where the next one starts. A sect
 the middle of one starts the next section on a count that nobody hears as one.
 
 Bad:
-    a phrase of 8, and counts: 30
+    phrase: 8
+    A: {counts: 30, …}
 Good:
-    a phrase of 8, and counts: 32
+    phrase: 8
+    A: {counts: 32, …}
 """
 
 from __future__ import annotations

@@ -4,9 +4,11 @@ Teachers who do not read numbers of beats tap by the words: "two taps a second" 
 tempo was changed and the words were not, they tap the dance too slow or too fast.
 
 Bad:
-    tempo: 100, and in the notes: Tap three beats a second.
+    tempo: 100
+    notes: Tap three beats a second.
 Good:
-    tempo: 100, and in the notes: Tap a little slower than two beats a second.
+    tempo: 100
+    notes: Tap a little slower than two beats a second.
 """
 
 from __future__ import annotations

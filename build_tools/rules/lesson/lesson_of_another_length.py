@@ -4,9 +4,11 @@ A class has the hall in the same slot each week. One lesson much longer than the
 it; one much shorter leaves the class standing.
 
 Bad:
-    minutes: 70
+    lesson 1: minutes: 70
+    lesson 2: minutes: 45
 Good:
-    minutes: 45
+    lesson 1: minutes: 45
+    lesson 2: minutes: 45
 """
 
 from __future__ import annotations

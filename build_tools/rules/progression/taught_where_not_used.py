@@ -4,9 +4,11 @@ A word for a way of dancing is learned by dancing that way. Taught in a lesson t
 it, it is a word for nothing, and where it is used nobody has it.
 
 Bad:
-    a lesson that makes a canon has teaches: [question and answer]
+    sections: {B: {danced: [{what: [gust], as: canon, parts: 4, after: 4}], …}}
+    a lesson that makes B: teaches: [question and answer]
 Good:
-    a lesson that makes a canon has teaches: [canon]
+    sections: {B: {danced: [{what: [gust], as: canon, parts: 4, after: 4}], …}}
+    a lesson that makes B: teaches: [canon]
 """
 
 from __future__ import annotations

@@ -5,8 +5,10 @@ there, and the run has shown nothing but that.
 
 Bad:
     lesson 2: dances: [whole]
+    lesson 3: joins: [A, B, C, D]
 Good:
     lesson 2: dances: [A]
+    lesson 3: joins: [A, B, C, D]
 """
 
 from __future__ import annotations

@@ -5,9 +5,19 @@ today. A short lesson is printed in 12 points, a longer one in 11. One that does
 takes a second sheet, and what stands on it is not at hand.
 
 Bad:
-    a lesson of 1,060 words where two sides hold about 900
+    every step of a lesson has lines like these
+    easier: >-
+      Walk with somebody beside you who counts in a whisper, and stop when they stop. If that is too
+      much, walk on the spot, hold the wall or a chair, or only count and lift one hand on eight.
+      When it goes well, let go of the chair for the first four counts, and then for all of them.
+    harder: >-
+      Change the way you face on each first count, and keep to the same line through the hall. Then
+      change how high you are too, once in eight counts, so that nobody else is as high as you. When
+      that goes well, leave out the counting, and listen for everybody else's feet in place of it.
 Good:
-    the same lesson in 880 words, the rest in the notes below
+    easier: Walk with somebody who whispers the counts.
+    harder: Change the way you face on each first count.
+    notes: Who finds it hard may hold a chair, and let go of it for four counts.
 """
 
 from __future__ import annotations

@@ -5,9 +5,15 @@ minutes; what is longer is not read. Lines for easier and harder and the notes b
 counted.
 
 Bad:
-    a lesson of 740 words
+    every step of a lesson is told like this
+    task: >-
+      Walk for eight counts and stop. Most pupils rush here at first, so count aloud yourself and
+      wait until everyone is still before you start again. Tell them that whoever watches sees the
+      stop more than the walk. If some go on talking, let them whisper the counts with you. Then do
+      it all once more, a little slower, and let two or three of them say what has changed.
 Good:
-    the same lesson in 580, the rest in the notes below
+    task: Walk for eight counts and stop. Wait until everyone is still, then do it again.
+    notes: Most pupils rush at first. Count aloud yourself, and let them whisper with you.
 """
 
 from __future__ import annotations

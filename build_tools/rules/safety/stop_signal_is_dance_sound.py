@@ -5,9 +5,11 @@ in the middle of the dance or run on through the signal. A raised hand, a word o
 be told apart.
 
 Bad:
-    sound: {what: Drum taps}, and in a step, say: Two quick taps mean freeze.
+    sound: {what: Drum taps, …}
+    say: Two quick taps mean freeze.
 Good:
-    sound: {what: Drum taps}, and in a step, say: My raised hand means stop.
+    sound: {what: Drum taps, …}
+    say: My raised hand means stop.
 """
 
 from __future__ import annotations
