@@ -18,7 +18,7 @@ OPEN: Final = "…"
 """Where a manual leaves words out: what stands in the unit is kept there."""
 
 _BLOCKS = re.compile(r"\nBad:\n(?P<bad>.*?)\nGood:\n(?P<good>.*?)\s*$", re.DOTALL)
-_NAME = re.compile(r"[a-z_]+(?:-[a-z]+)*|[A-Z]")
+_NAME = re.compile(r"[a-z_]+(?:-[a-z]+)*|[A-Z]'?")
 _FIELD = re.compile(r"(?:(?<=^)|(?<=[\s{]))`?(?P<field>[a-z_]+(?:-[a-z]+)*)`?:(?=\s)", re.MULTILINE)
 _JOINT = re.compile(
     r"[\s,;.]*(?:\b(?:and|beside)\b)?,?(?:\s*\bthen\b)?(?:\s*\bin(?: a step| the)?)?[\s,;]*$"
