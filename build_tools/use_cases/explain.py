@@ -14,6 +14,8 @@ from build_tools.source.faults import READING_FAULTS
 _OF_FILES: Mapping[str, str] = {**READING_FAULTS, **SHAPE_FAULTS, **ALLOWANCE_STALE}
 """What may be wrong before any rule is asked, by name."""
 
+_LEFT_OUT = "Where … stands in an example, more may be written; it is left out here."
+
 
 def first_lines() -> dict[str, str]:
     """The first line of every manual, by the rule's name."""
@@ -26,7 +28,9 @@ def manual(name: str) -> str:
     rules = {rule.name: rule for rule in all_rules()}
     if name in rules:
         rule = rules[name]
-        return f"{name} ({rule.grade})\n\n{rule.manual.strip()}\n\nSource: {rule.source}"
+        parts = [f"{name} ({rule.grade})", rule.manual.strip(), f"Source: {rule.source}"]
+        parts[2:2] = [_LEFT_OUT] if "…" in rule.manual else []
+        return "\n\n".join(parts)
     if name in _OF_FILES:
         return f"{name} (error)\n\n{_OF_FILES[name].strip()}"
     near = nearest(name, [*rules, *_OF_FILES])

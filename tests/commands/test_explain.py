@@ -29,6 +29,7 @@ def test_a_rule(name: str, capsys: pytest.CaptureFixture[str]) -> None:
     assert (code, err) == (0, "")
     assert out.startswith(f"{name} ({rule.grade})\n\n{rule.manual.strip().splitlines()[0]}\n")
     assert out.rstrip().endswith(f"Source: {rule.source}")
+    assert ("Where … stands in an example" in out) == ("…" in rule.manual)
 
 
 @pytest.mark.parametrize("name", PLAIN)
