@@ -40,10 +40,12 @@ def test_the_bad_example_is_found_in_each_unit_and_the_good_one_is_not(rule: Rul
         if isinstance(layout, str):
             continue
         assert set(layout.where) == known, "the manual and places/ name other fields"
-        assert new_findings(rule, slug, "bad", layout), (
+        told = new_findings(rule, slug, "bad", layout)
+        assert told, (
             f"Bad is not found in {slug}: mend the manual or the rule; where the unit moved on, "
             "choose another place for it, or tell in its `ground` what has to be so there"
         )
+        assert len(told) == 1, f"one fault is told more than once in {slug}: {told}"
         assert new_findings(rule, slug, "good", layout) == [], f"this is said of Good in {slug}"
     told_why = [slug for slug, layout in laid.items() if not isinstance(layout, Layout)]
     assert len(told_why) <= 1, f"the example is laid into too few units, not {told_why}"

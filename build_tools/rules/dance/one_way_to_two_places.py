@@ -55,12 +55,13 @@ def check(unit: Unit) -> Iterator[Finding]:
                 continue
             told.add(letter)
             like = [one for one in letters if starts[one] == usual]
+            sections, start = ("section", "starts") if len(like) == 1 else ("sections", "start")
             yield Finding(
                 unit.file,
                 ("sections", letter, "start", "formation"),
                 f"section {letter} starts {standing_in_words(dance.sections[letter].start)}, but "
-                f"transition {n + 1}, which leads there, leads to section {listed(like)} too, "
-                f"which starts {standing_in_words(dance.sections[like[0]].start)}",
+                f"transition {n + 1}, which leads there, leads to {sections} {listed(like)} too, "
+                f"which {start} {standing_in_words(dance.sections[like[0]].start)}",
                 f"start section {letter} as the others do, or write a transition of its own",
             )
 

@@ -18,6 +18,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.development import actions_of
 from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
+from build_tools.views.dance.progress import sources
 from build_tools.views.words.plain_words import action_label, listed
 
 GRADE: Grade = "question"
@@ -29,14 +30,21 @@ NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
 
 
 def check(unit: Unit) -> Iterator[Finding]:
-    """Yield a finding for each stillness that is written as moving, where it first is."""
+    """Yield a finding for each stillness that is written as moving, where it first is.
+
+    What is made from a motif that is told has its fault from there, and is mended with it.
+    """
     dance = unit.dance
     told: set[Action] = set()
+    told_in: set[str] = set()
     for name in (*dance.motifs, *dance.developments):
+        if not told_in.isdisjoint(sources(dance, name)):
+            continue
         for n, action in enumerate(actions_of(dance, name)):
             if action in told or not (moving := _moving(action)):
                 continue
             told.add(action)
+            told_in.add(name)
             path: FieldPath = ("developments", name)
             if name in dance.motifs:
                 path = ("motifs", name, "actions", n)
