@@ -19,6 +19,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.development import actions_of
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.views.words.plain_words import how_many
 
 GRADE: Grade = "note"
 SOURCE = "Ontario Arts Curriculum, 2010, glossary: in a mirror, left and right are exchanged"
@@ -39,7 +40,7 @@ def check(unit: Unit) -> Iterator[Finding]:
         yield Finding(
             unit.file,
             ("developments", name),
-            f"`{name}` mirrors `{development.of}`, but 0 of its {len(actions)} actions say left or "
-            "right",
+            f"`{name}` mirrors `{development.of}`, but none of its "
+            f"{how_many(len(actions), 'action')} says left or right",
             f"write `side: right` on an action of `{development.of}` that goes or leans to a side",
         )
