@@ -11,9 +11,23 @@ from build_tools.views.written.unit_text import unit_text
 
 
 def said_in_fields(
-    unit: Unit, saying: Saying, kinds: Collection[str], what: str, help_: str
+    unit: Unit,
+    saying: Saying,
+    kinds: Collection[str],
+    what: str,
+    help_: str,
+    with_not: Saying | None = None,
 ) -> Iterator[Finding]:
-    """A finding for each field of `kinds` that says it and means it: which, `what`, the words."""
-    for found in unit_text(unit).saying(saying, kinds):
+    """A finding for each field of `kinds` that says it and means it: which, `what`, the words.
+
+    `with_not` says the same with a no or a not among its own words: nobody opts out.
+    """
+    text = unit_text(unit)
+    told = list(text.saying(saying, kinds))
+    if with_not is not None:
+        places = {(found.file, found.path) for found in told}
+        ruled_out = text.saying(with_not, kinds, meant=False)
+        told += [found for found in ruled_out if (found.file, found.path) not in places]
+    for found in told:
         message = f'`{found.field.kind}` {what} ("{found.said.text}")'
         yield Finding(found.file, found.path, message, help_)

@@ -52,6 +52,11 @@ UNCHANGING = word_list(
     "whom whose why will with within without would yes yet you your"
 )
 """Words with no other forms: toes are no form of to."""
+_NOT = word_list(
+    "aren't can't couldn't didn't doesn't don't hadn't hasn't haven't isn't mustn't needn't "
+    "shouldn't wasn't weren't won't wouldn't"
+)
+"""What `n't` stands for: a text has it only at the end of a verb."""
 _VOWELS = "aeiou"
 _HISS = ("s", "x", "z", "ch", "sh")
 
@@ -60,8 +65,10 @@ _HISS = ("s", "x", "z", "ch", "sh")
 def forms(lemma: str) -> frozenset[str]:
     """The word and its forms as a noun and as a verb; `soft+` also softer, softly, softness.
 
-    `=word` is that form alone.
+    `=word` is that form alone, `n't` every verb that ends so.
     """
+    if lemma == "n't":
+        return _NOT
     if lemma.startswith("="):
         return frozenset((lemma[1:],))
     if lemma.endswith("+"):

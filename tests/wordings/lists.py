@@ -1,7 +1,8 @@
 """Wordings that a rule has to find or to let stand, each laid into the base unit at its place.
 
 A file for each rule (and a second one, `rule.field.json`, where it reads two fields) holds:
-`at`, the place where the text stands; `setting`, what else is changed in the base so that the text
+`at`, the place where the text stands, with `*` for a field that the text names itself ("canon: the
+same moves"); `setting`, what else is changed in the base so that the text
 is judged; `found_in`, the document where the rule finds its fault, if it is not that of the text;
 `faulty` and `sound`, the texts, by people who had not read the rule. A folder beside them holds
 the lists of another writer, with texts alone, which are tried in the same settings.
@@ -42,6 +43,14 @@ class Wordings:
     faulty: tuple[str, ...]
     sound: tuple[str, ...]
 
+    def edits(self, text: str) -> tuple[tuple[str, str, Any], ...]:
+        """What is changed in the base for one of the texts."""
+        file, place = self.at
+        if place.endswith("/*"):
+            name, _, text = text.partition(": ")
+            return (*self.setting, (file, place.removesuffix("/*"), {name: text}))
+        return (*self.setting, (file, place, text))
+
 
 def writers() -> tuple[Path, ...]:
     """The folders with lists, one for each writer; the first has the settings."""
@@ -75,15 +84,14 @@ def _wordings(name: str, lists: Path) -> Wordings:
 
 def fires(wordings: Wordings, text: str) -> bool:
     """Whether the rule finds something in the document where it has to."""
-    file, place = wordings.at
-    unit = unit_with((*wordings.setting, (file, place, text)))
+    unit = unit_with(wordings.edits(text))
     assert wordings.rule.check is not None
     return any(f.file.endswith(f"/{wordings.found_in}") for f in wordings.rule.check(unit))
 
 
 def faults_of_shape(wordings: Wordings, text: str) -> Iterator[str]:
     """What the schemas say of the unit with the text in it: nothing, or a list is made wrongly."""
-    folder = _edited((*wordings.setting, (*wordings.at, text)))
+    folder = _edited(wordings.edits(text))
     assert folder.unit is not None
     yield from (p.message for p in check_document(folder.unit, "unit"))
     for lesson in folder.lessons:

@@ -17,20 +17,20 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.rules.said_in_fields import said_in_fields
-from build_tools.sentences.joining_in import MADE_TO
+from build_tools.sentences.pressing import MADE_TO, NO_WAY_OUT, WILL_NOT_MADE_TO
 
 GRADE: Grade = "question"
 READS = "en"
 SOURCE = "common practice, no source"
-_KINDS = frozenset({"will_not_join", "say", "task", "easier", "notes", "partners", "safety"})
+_ABOUT_ONE = frozenset({"will_not_join"})
+_KINDS = frozenset({"say", "task", "easier", "notes", "partners", "safety"})
+
+
+_WHAT = "presses a pupil to dance"
+_HELP = "offer another part that keeps the dance going: a card, a sound, to call the moves"
 
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each line that makes somebody join."""
-    yield from said_in_fields(
-        unit,
-        MADE_TO,
-        _KINDS,
-        "presses a pupil to dance",
-        "offer another part that keeps the dance going: a card, a sound, to call the moves",
-    )
+    yield from said_in_fields(unit, MADE_TO, _KINDS, _WHAT, _HELP)
+    yield from said_in_fields(unit, WILL_NOT_MADE_TO, _ABOUT_ONE, _WHAT, _HELP, NO_WAY_OUT)

@@ -17,7 +17,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.rules.said_in_fields import said_in_fields
-from build_tools.sentences.joining_in import SENT_TO_WATCH
+from build_tools.sentences.sitting_out import LEFT_WITHOUT, SENT_TO_WATCH
 
 GRADE: Grade = "question"
 READS = "en"
@@ -48,4 +48,5 @@ def check(unit: Unit) -> Iterator[Finding]:
         _KINDS,
         "sends a pupil to watch",
         "write another form of it, or a part for one over: from a chair, or as a three",
+        LEFT_WITHOUT,
     )

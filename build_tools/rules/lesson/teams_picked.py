@@ -17,7 +17,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.rules.said_in_fields import said_in_fields
-from build_tools.sentences.ranking import TEAMS_PICKED
+from build_tools.sentences.picking_people import ANYBODY_GOES, TEAMS_PICKED
 
 GRADE: Grade = "question"
 READS = "en"
@@ -33,4 +33,5 @@ def check(unit: Unit) -> Iterator[Finding]:
         _KINDS,
         "lets pupils pick those they like, or be picked",
         "say who with whom by place or number, such as: the two nearest pairs make a four",
+        ANYBODY_GOES,
     )

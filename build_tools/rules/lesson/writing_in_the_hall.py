@@ -17,7 +17,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.rules.said_in_fields import said_in_fields
-from build_tools.sentences.ranking import WRITING
+from build_tools.sentences.writing import WRITING
 
 GRADE: Grade = "question"
 READS = "en"

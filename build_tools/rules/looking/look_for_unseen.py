@@ -17,7 +17,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.rules.said_in_fields import said_in_fields
-from build_tools.sentences.ranking import UNSEEN
+from build_tools.sentences.unseen import UNSEEN
 
 GRADE: Grade = "question"
 READS = "en"

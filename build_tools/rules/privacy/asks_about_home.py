@@ -17,7 +17,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.rules.said_in_fields import said_in_fields
-from build_tools.sentences.joining_in import OWN_LIFE
+from build_tools.sentences.own_lives import NOT_LIKED, OWN_LIFE
 
 GRADE: Grade = "question"
 READS = "en"
@@ -45,4 +45,5 @@ def check(unit: Unit) -> Iterator[Finding]:
         _KINDS,
         "asks pupils about their own lives",
         "ask about the people in the story or the picture instead",
+        NOT_LIKED,
     )
