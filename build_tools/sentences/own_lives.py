@@ -6,15 +6,15 @@ from build_tools.sentences.sayings import Saying
 
 _LISTS = {
     "kin": (
-        "mum dad mother father parent family brother sister gran grandad grandparent uncle aunt "
-        "mummy daddy carer nan nana granny grandma grandpa grandfather grandmother stepmum stepdad "
-        "stepbrother stepsister auntie cousin relative guardian"
+        "mum dad mother father parent family brother sister gran grandad grandparent uncle "
+        "aunt mummy daddy carer nan nana granny grandma grandpa grandfather grandmother "
+        "stepmum stepdad stepbrother stepsister auntie cousin relative guardian"
     ),
     "home": "home house bedroom flat",
     "grave": (
         "flood war nits lice accident hospital died dead hungry poor illness bullied divorce "
-        "divorced refugee stammer burgled homeless prison free-meals funeral jobless lonely sick "
-        "die abuse drunk drugs police arrested evicted foodbank food-bank debt"
+        "divorced refugee stammer burgled homeless prison free-meals funeral jobless lonely "
+        "sick die abuse drunk drugs police arrested evicted foodbank food-bank debt"
     ),
     "hard": (
         "@grave fire lost lose leave left ill wet cried frightened scared afraid crash fight "
@@ -24,10 +24,11 @@ _LISTS = {
         "shout hit hurt cry bully lose scold punish laugh argue tease smack blame yell die ignore"
     ),
     "feel": (
-        "worry worried afraid scared frightened ashamed embarrassed sad lonely angry upset jealous "
-        "guilty unhappy anxious nervous cry hate"
+        "worry worried afraid scared frightened ashamed embarrassed sad lonely angry upset "
+        "jealous guilty unhappy anxious nervous cry hate"
     ),
     "have": "car garden pet holiday trainers phone tablet console bedroom ipad pony pool",
+    "private": "holiday dinners church mosque religion secret scar bedroom @kin",
     "when": "holiday weekend birthday christmas eid diwali hanukkah summer easter half-term",
     "ask": "tell talk share think say describe write remember speak",
     "size": (
@@ -47,6 +48,16 @@ OWN_LIFE = Saying(
         ~5 have|got|had|know|lost|been|ever|lived ~~6 @kin|@grave
     ^ has|have|does|do|did|is|are|was ~1 anyone|anybody|any|you|someone|somebody ~1 here|class|ever|
         got|have|had|know|known|lost ~~6 @kin|@grave
+    what|where|which|how|when|has|have|did|do|does|is|are
+        ~4 you|your|anyone|anybody ~~6 @private !<story|poem|book|picture
+    what|where|which|how|who ~4 your ~1 house|bed|garden|street
+    what|which ~5 you ~2 for ~1 tea|breakfast|dinner|supper|lunch
+    who|which ~3 have|has|had|got ~4 garden|dinners|phone|glasses|medicine
+    ^ has|have|does|do|did|is|are|what|who|how ~1 anyone|anybody|you|ever ~5 at home
+    what ~2 scare|scares|frighten|frightens|worries|upsets|hurts ~1 you
+    somebody|someone|person|people|anyone ~1 you ~2 love|loved|miss|missed|lost|hate
+    share|tell ~2 your|own|a secret|secrets
+    what|how|say ~3 you ~1 weigh
     hand|hands up ~3 who|if|whose|anyone ~~6 @kin|@grave|@have|abroad|flat|english|language|church|
         mosque
     hand|hands up ~1 if ~2 you|your ~2 went|been|go|live|flew|own|got ~~4 @have|@when|abroad|away|

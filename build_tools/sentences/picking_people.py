@@ -35,6 +35,9 @@ TEAMS_PICKED = Saying(
     choose|pick|find|get|go|join|stand|work|dance|pair|team|partner|group
         ~3 with|your|a|some|own|to|by|beside|near|next|up ~3 @friends
     @friends ~1 group|groups|only|first
+    @groups ~2 of|with ~1 your|their|own ~1 choice|choosing
+    @groups of ~1 @friends
+    popular
     friendship group|groups|pair|pairs
     whoever|anyone|whom|who|person|someone|somebody ~1 you ~1 like|likes|want|know|prefer|
         get ~2 best|most|with|on|$

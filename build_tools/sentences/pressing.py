@@ -17,8 +17,8 @@ _LISTS = {
     ),
     "prize": "sticker point house-point treat sweet prize reward certificate chocolate merit star",
     "haul": (
-        "steer march drag frogmarch usher haul tow propel shove manhandle guide escort nudge lift "
-        "shepherd prod yank"
+        "steer march drag frogmarch usher haul tow propel shove manhandle guide escort nudge "
+        "lift shepherd prod yank"
     ),
 }
 
@@ -41,7 +41,7 @@ MADE_TO = Saying(
     their|his|her name|names ~3 on|up ~2 board|cloud
     warning ~~8 board|playtime|minute|minutes|office|out|lose|loses|headteacher|home|consequence
     final|verbal|last|formal|behaviour warning|warnings !drum|beat|sound|signal|call
-    detention|sanction|punishment
+    detention|sanction|punishment|time-out|timeout
     phone|ring|email ~2 =his|=her|=their|the parent|parents|mum|dad|family|home|carer
     offer|promise|give|earn|win|get ~4 @prize ~~6 if|for|when ~3 dance|dances|join|joins|try|tries|
         dancing|joining
@@ -72,6 +72,15 @@ WILL_NOT_MADE_TO = Saying(
     @others ~1 wait|waits|stops|repeats ~1 until|till|because|for ~1 @one
     the whole ~1 row|group|class|four ~3 wait|waiting|loses|stops|suffers|watching
     start|begin|go|do ~3 again|over ~2 because|for ~1 of them|him|her|you|one
+    take|takes|taking away ~2 @treat
+    take|takes|taking ~2 @treat away
+    until they|he|she|you ~1 move|moves|start|starts|go|goes|stand|stands|get|gets
+    show|dance|it ~3 ruined|spoilt|spoiled|wrecked
+    stand|stands over them|him|her
+    go ~4 office|corridor|headteacher
+    speak|talk|report|complain ~3 parents|parent|mum|dad|family|carer|headteacher
+    write|copy ~1 lines
+    timer|stopwatch|clock ~~6 then|or|minute|minutes
     force|beg|plead|cajole|embarrass|tease|mock|blackmail
     press|push|pressure|dare|bully|guilt ~1 them|him|her
     put|under ~2 n:pressure ~1 on|them|him|her|$

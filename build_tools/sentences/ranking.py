@@ -6,8 +6,8 @@ from build_tools.sentences.sayings import Saying
 
 _LISTS = {
     "dancers": (
-        "dancer pair group row half four three pupil child partner team person soloist performer "
-        "trio duet"
+        "dancer pair group row half four three pupil child partner team person soloist "
+        "performer trio duet mover jumper turner leaper actor"
     ),
     "good": (
         "=best =better =worst =worse =weakest =winner =won =wins =winners =nicest =favourite "
@@ -42,14 +42,20 @@ RANKED = Saying(
     lower|losing|worse|weaker|other half|group|pair|team ~~3 try|tries|harder|loses
     rank|ranking|league !and|of
     who|which ~3 won|wins|win
+    who|which ~1 @dancers =lost $
+    score|rate|grade ~1 each|every|this|that|the|them|it ~1 @dancers|dance|other|one|out
+    #2..5 =best|=worst ~1 @dancers
+    @dancers ~2 you|they ~1 like|liked|enjoy|enjoyed|prefer|preferred|love|loved ~1 best|most|more
+    @dancers ~4 =better|=worse than
+    in|into|through|reach ~2 final|finals|semi-final $
     beat ~1 other|another|them|boys|girls !two|four
     competition|contest|tournament|championship|talent-show ~~8 who|which|win|winner|wins|judge|lose
-    who ~3 go|goes|going|sent|voted home|off|through
+    who ~3 go|goes|going|sent|voted home
     who ~2 =out $
     you|they|half|others ~1 be|are|as ~2 judge|judges|jury|panel
-    put|place|sort|rank|order|list|line ~3 @dancers ~3 order ~~5 best|worst|good|favourite|favourites|
-        top|bottom|most|win
-    rank|grade|rate|mark ~1 them|@dancers|dances|each
+    put|place|sort|rank|order|list|line ~3 @dancers ~3 order ~~5 best|worst|good|favourite|
+        favourites|top|bottom|most|win
+    rank|grade|rate ~1 them|@dancers|dances|each
     thumb|thumbs up|down ~~4 for|if|from ~4 @dancers|dance|them|you|him|her|solo
     thumb|thumbs up or ~1 down
     as good|well|clever|strong as ~3 @dancers|other|others|them|theirs|boys|girls

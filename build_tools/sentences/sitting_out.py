@@ -11,14 +11,15 @@ _LISTS = {
     ),
     "cannot": (
         "cannot can't unable struggle late last slow slower slowest behind plaster tired left "
-        "spare over odd leftover without unsure injured wrong miss forget not n't asthma hearing "
-        "frame wheelchair crutches tricky hard difficult weak weaker low lower less least "
-        "dizzy hurt scared nervous limping"
+        "spare over odd leftover without unsure injured wrong miss forget not n't asthma "
+        "hearing frame wheelchair crutches tricky hard difficult weak weaker low lower less "
+        "least dizzy hurt scared nervous limping sore bad poorly broken sprained injury "
+        "disability pain disabled cast condition sure"
     ),
     "watch": (
         "=sit =sits watch =watches wait =waits mark =marks score =scores referee =rest =rests "
-        "alone misses observe judge timekeeper spectator spectators onlooker onlookers audience "
-        "spectate umpire scorer scorekeeper"
+        "alone misses observe judge timekeeper spectator spectators onlooker onlookers "
+        "audience spectate umpire scorer scorekeeper"
     ),
     "stay": "=stand =stands =stay =stays =wait =waits go =remain remain be =keep keep move sit",
     "edge": "=side =sides edge edges wall bench sideline sidelines benches chairs mats",
@@ -44,6 +45,14 @@ SENT_TO_WATCH = Saying(
         dancer|pair|child|over|out|=number ~~6 sit|sits|watch|watches|rest|rests|misses
     @odd one|pupil|person|dancer|child|over|out|=number ~~6 =score|judge|=judges|referee|observe|
         observes
+    @who ~~5 @cannot ~~8 skip|skips ~2 part|this|it|that|bit
+    @who ~~5 @cannot ~~8 =sit|=sits ~3 at|by|on ~1 @edge|stage
+    be|become|is|=act ~2 umpire|referee|judge|scorer|scorekeeper|timekeeper|spectator
+    if|whoever|anyone ~~4 drop|drops|move|moves|laugh|laughs|blink|blinks|touch|touches|late
+        ~~6 =sit|=sits ~1 down|out
+    whoever|anyone|anybody|slowest ~~8 is|are|be =out !of|in|on|to|into|with|there|from
+    @odd ~1 one|pupil|person|dancer|child ~3 help|helps ~2 teacher|me|you|adult
+    leave|leaves ~2 @who ~6 out ~2 of|$
     @odd one|pupil|person|dancer|child|over|out ~3 look|looks on
     @odd one|pupil|person|dancer|child|over ~4 wait|waits !for|#1..
     one|anyone|pupil ~1 left over ~4 sit|watch|wait|alone|work|out

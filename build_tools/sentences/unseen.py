@@ -11,12 +11,14 @@ _LISTS = {
         "creative creatively creativity imaginative musical musicality passion passionate "
         "commitment committed behaving behave sensible sensibly nice atmosphere mood spirit "
         "emotion emotions graceful gracefully elegance elegant quality talent talented flair "
-        "impressive interesting concentrate concentration understanding understand imagination "
-        "originality original joy joyful excitement excited enthusiasm enthusiastic engaged "
-        "engagement motivated motivation determination determined resilience respect respectful "
-        "cooperation cooperate teamwork presence charisma style sparkle gracefulness artistry "
-        "artistic convincing convincingly believable thoughtful thoughtfully sincere sincerity "
-        "willing willingness maturity mature attitude bravery courage ambition beauty wow pleasure"
+        "impressive interesting concentrate concentration understanding understand "
+        "imagination originality original joy joyful excitement excited enthusiasm "
+        "enthusiastic engaged engagement motivated motivation determination determined "
+        "resilience respect respectful cooperation cooperate teamwork presence charisma style "
+        "sparkle gracefulness artistry artistic convincing convincingly believable thoughtful "
+        "thoughtfully sincere sincerity willing willingness maturity mature attitude bravery "
+        "courage ambition beauty wow pleasure wonder soul exciting thrilling stunning magical "
+        "delightful gorgeous fabulous brilliant wonderful beautiful dramatic talented"
     ),
 }
 
@@ -32,6 +34,9 @@ UNSEEN = Saying(
     good ~1 shape|shapes ~~2 good
     most|more|real|much feeling|energy|effort
     perfect|perfectly|excellent|amazing|fantastic|super|outstanding
+    sense of
+    love|loves|loving|like|likes|liking ~1 dance|dancing|it|moving
+    know|knows|knowing what|how ~1 they|to|it|he|she
     really|truly feel|being|become|becomes|believe|mean|means
     in ~1 character|role
     put|putting|give|giving ~2 heart|soul|everything|all|hearts ~1 in|into|and

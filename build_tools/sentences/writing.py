@@ -6,18 +6,21 @@ from build_tools.sentences.sayings import Saying
 
 _LISTS = {
     "paper": (
-        "paper whiteboard whiteboards book books sheet sheets post-it post-its sticky sticky-note "
-        "sticky-notes notebook notepad pad diary journal log logbook jotter sketchbook planner "
-        "flip-chart flipchart clipboard label card cards chart board strip leaflet passport poster "
-        "worksheet"
+        "paper whiteboard whiteboards book books sheet sheets post-it post-its sticky sticky- "
+        "note sticky-notes notebook notepad pad diary journal log logbook jotter sketchbook "
+        "planner flip-chart flipchart clipboard label card cards chart board strip leaflet "
+        "passport poster worksheet"
     ),
     "book": "diary journal log logbook notebook notepad jotter planner sketchbook",
     "text": (
-        "page paragraph paragraphs sentence sentences essay report review line lines notes diary "
-        "letter description evaluation list answers answer account summary reasons reason words "
-        "story what how about three two down poem caption instructions target targets comment"
+        "page paragraph paragraphs sentence sentences essay report review line lines notes "
+        "diary letter description evaluation list answers answer account summary reasons "
+        "reason words story what how about three two down poem caption instructions target "
+        "targets comment"
     ),
-    "said": "word words sentence sentences idea ideas answer answers comment caption thought thoughts",
+    "said": (
+        "word words sentence sentences idea ideas answer answers comment caption thought thoughts"
+    ),
 }
 
 WRITING = Saying(
@@ -55,9 +58,12 @@ WRITING = Saying(
     copy|copies ~6 into|in ~3 book|books|@book
     scribe|scribes|note-taker|note-takers
     ^ label|caption|annotate
-    and|then|or|to|now|you label|annotate ~4 picture|drawing|diagram|figure|map|stick|part|photo|each|
-        it|them
+    and|then|or|to|now|you v:label ~2 your|the|each|it|its|them|picture|drawing|diagram|map|photo
     annotate
+    in writing
+    type|types|typing up|out
+    felt-tip|felt-tips|crayon|crayons
+    felt tip|tips
     v:tick|circle|underline|highlight|colour !<a|in|the|round
         ~3 =box|=boxes|word|words|answer|answers|sheet|grid|column|checklist
     =pencil|=pencils|=pen|=pens !jump|jumps|roll|rolls|rolling|shape|shapes|spin|spins|stretch|thin|

@@ -82,3 +82,8 @@ def test_endings_are_those_that_simplemma_knows() -> None:
 @pytest.mark.parametrize("word", ["to", "on", "in", "for", "his", "with", "or", "each-other"])
 def test_small_words_have_no_other_forms(word: str) -> None:
     assert forms(word) == {word}
+
+
+def test_not_at_the_end_of_a_verb_stands_for_every_such_verb() -> None:
+    assert {"don't", "can't", "wouldn't"} <= forms("n't")
+    assert "not" not in forms("n't")

@@ -1,7 +1,8 @@
 """A word of the trade is explained by what it means, and not by what another word means.
 
-Where `words` says that a canon is everyone at the same time, a class learns the wrong thing and
-the teacher who does not dance cannot know. A line for a word that is told right may say more.
+Where `words` says that a canon is everyone at the same time, or that a level is how strong a move
+is, a class learns the wrong thing, and the teacher who does not dance cannot know. A line for a
+word that is told right may say more.
 
 Bad:
     words: {canon: "the same moves, everyone at the same time"}
@@ -22,6 +23,7 @@ GRADE: Grade = "question"
 READS = "en"
 SOURCE = (
     "Smith-Autard, Dance Composition: unison, canon, question and answer, retrograde (from memory)"
+    "; Ontario Arts Curriculum, 2010, glossary: pathway; the other words common practice"
 )
 
 
