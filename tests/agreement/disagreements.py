@@ -17,12 +17,12 @@ from typing import Any
 from playwright.sync_api import Browser
 
 from build_tools.model.unit import Unit
+from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.project.tools_for_tests import tools
 from build_tools.rules.lesson import minutes_do_not_add_up, showing_does_not_fit, too_long_sitting
 from build_tools.rules.reading import lesson_over_two_sides
 from build_tools.rules.rule import Finding
 from build_tools.rules.safety import space_for_fewer
-from build_tools.views.lesson.class_groups import USUAL_CLASS
 from build_tools.views.lesson.floor_space import HALLS, recommended_least
 from build_tools.views.lesson.handouts import copies_for
 from build_tools.views.lesson.longest_talk import longest_talk

@@ -8,7 +8,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from build_tools.views.lesson.class_groups import class_groups, group_size, groups
+from build_tools.movement.class_groups import groups
+from build_tools.views.lesson.class_groups import class_groups, group_size
 from tests.sums.lessons import GROUPINGS
 from tests.support.page_script import ask, page_script
 

@@ -8,7 +8,8 @@ from typing import Any
 from hypothesis import given
 from hypothesis import strategies as st
 
-from build_tools.views.lesson.class_groups import USUAL_CLASS, class_groups
+from build_tools.movement.class_groups import USUAL_CLASS
+from build_tools.views.lesson.class_groups import class_groups
 from build_tools.views.lesson.showing import showing
 from tests.sums.lessons import GROUPINGS, Lesson, Shows, step
 from tests.sums.page_facts import page_facts

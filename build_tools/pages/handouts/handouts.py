@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from build_tools.model.bank import Bank
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
+from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.movement.development import actions_of
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
@@ -16,7 +17,6 @@ from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.views.dance.without_counts import is_counted, lengths_in_words
 from build_tools.views.diagrams.svg import text_width
 from build_tools.views.diagrams.wall_strip import wall_strips
-from build_tools.views.lesson.class_groups import USUAL_CLASS
 from build_tools.views.lesson.handouts import (
     StripToHand,
     action_words,

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
-from build_tools.views.dance.watchers import Watchers, watchers
-from build_tools.views.lesson.class_groups import USUAL_CLASS
+from build_tools.movement.class_groups import USUAL_CLASS
+from build_tools.movement.watchers import Watchers, watchers
 from build_tools.views.lesson.floor_space import HALLS, HALLS_SOURCE, SOURCE, recommended_least
 from build_tools.views.words.punctuation import capital, sentence
 

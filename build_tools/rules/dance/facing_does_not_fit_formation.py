@@ -14,9 +14,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from build_tools.model.unit import Unit
+from build_tools.movement.watchers import watchers
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.dance.watchers import watchers
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

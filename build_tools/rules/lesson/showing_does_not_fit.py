@@ -16,9 +16,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from build_tools.model.unit import Unit
+from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.lesson.class_groups import USUAL_CLASS
 from build_tools.views.lesson.showing import CHANGE_OVER_SECONDS, Showing, showing
 from build_tools.views.words.plain_words import length_in_words, minutes_in_words
 

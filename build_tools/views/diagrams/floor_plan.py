@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from build_tools.model.dance import Dance, Section, Standing
-from build_tools.views.dance.watchers import Watchers, watchers
+from build_tools.movement.watchers import Watchers, watchers
 from build_tools.views.diagrams.figure import Figure
 from build_tools.views.diagrams.formation_places import facing, places
 from build_tools.views.diagrams.svg import SMALL, drawing, el, line, num, text

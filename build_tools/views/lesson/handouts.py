@@ -8,9 +8,10 @@ from dataclasses import dataclass
 from build_tools.model.dance import Dance
 from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import EndPoint, Unit
+from build_tools.movement.class_groups import USUAL_CLASS, groups
 from build_tools.movement.development import actions_of
 from build_tools.views.dance.parts_named import motifs_in
-from build_tools.views.lesson.class_groups import USUAL_CLASS, class_groups, groups
+from build_tools.views.lesson.class_groups import class_groups
 from build_tools.views.words.plain_words import action_label
 
 

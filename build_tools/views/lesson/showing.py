@@ -11,11 +11,12 @@ from fractions import Fraction
 
 from build_tools.model.dance import Dance
 from build_tools.model.lesson import Lesson, Step
+from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.movement.counts import seconds
 from build_tools.movement.development import actions_of, total
 from build_tools.movement.whole_length import whole_seconds
 from build_tools.sentences.words_about_dance import groups_at_a_time
-from build_tools.views.lesson.class_groups import GROUP_SIZES, USUAL_CLASS, class_groups
+from build_tools.views.lesson.class_groups import GROUP_SIZES, class_groups
 
 CHANGE_OVER_SECONDS = 15
 TALK_SECONDS = 60

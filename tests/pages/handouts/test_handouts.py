@@ -13,8 +13,8 @@ import pytest
 from build_tools.disk.places import OVERRIDES
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
+from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.pages.handouts.handouts import CARD_POINTS, HandoutsView, handouts_page
-from build_tools.views.lesson.class_groups import USUAL_CLASS
 from build_tools.views.lesson.handouts import copies_for, strips_to_hand
 from tests.support.drawn import Seen, page_seen
 from tests.support.sound_bank import every_unit, real_bank, real_unit

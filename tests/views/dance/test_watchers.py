@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from build_tools.checking.check_bank import check_unit
-from build_tools.views.dance.watchers import watchers
+from build_tools.movement.watchers import watchers
 from build_tools.views.diagrams.floor_plan import floor_plan
 from tests.support.drawn import seen_in
 from tests.support.sound_bank import real_unit

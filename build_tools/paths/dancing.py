@@ -1,0 +1,204 @@
+"""A counted section danced: every dancer through what their part dances, from count to count."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from build_tools.body.ages import AtAge
+from build_tools.model.dance import Dance, Passage, Section
+from build_tools.movement.canon_and_unison import (
+    part_spans,
+    parts_in,
+    passage_counts,
+    passage_misfit,
+)
+from build_tools.movement.development import actions_of
+from build_tools.movement.roles import part_places, place_danced
+from build_tools.movement.whole import lengths
+from build_tools.paths.class_in_groups import Together
+from build_tools.paths.facings import partners
+from build_tools.paths.group_sizes import groups_of
+from build_tools.paths.hall import SIDES, Point, bearing, side_named
+from build_tools.paths.walking import Aim, Dancer, Move, do, made_ready
+
+_SOON = 1e-9
+
+
+@dataclass(frozen=True, slots=True)
+class Room:
+    """What dancers of a section need to know of those around them."""
+
+    partner: dict[int, int]
+    mates: dict[int, tuple[int, ...]]
+    """Everybody in a dancer's group, themselves too."""
+    middle: Point
+    """The middle of the floor, the centre of those who dance alone."""
+
+
+def room_of(together: Together, middle: Point) -> Room:
+    """Who is whose partner and in whose group."""
+    mates = {dancer: group for group in together for dancer in group}
+    return Room(partners(together), mates, middle)
+
+
+def dance_section(
+    dancers: Sequence[Dancer],
+    dance: Dance,
+    section: Section,
+    together: Together,
+    begins: float,
+    room: Room,
+    body: AtAge,
+    seconds: float | None,
+) -> None:
+    """Move `dancers` through the counts of `section`; a count lasts `seconds`, if that is known.
+
+    Who still dances something else when their part begins comes in with the next action.
+    """
+    waiting = sorted(
+        _moves(dance, section, together, body, seconds), key=lambda one: (one[1].start, one[0])
+    )
+    at = 0
+    while at < len(waiting):
+        start = waiting[at][1].start
+        now = at
+        while now < len(waiting) and waiting[now][1].start - start < _SOON:
+            now += 1
+        ready = [
+            (
+                one,
+                move,
+                _aim(dancers, one, move, towards, begins + start, room, dance),
+                _faced(dancers, one, move.action.facing, begins + start, room),
+            )
+            for one, move, towards in waiting[at:now]
+            if dancers[one].busy_until <= begins + start + _SOON
+        ]
+        for one, move, aim, faced in ready:
+            dancers[one].busy_until = begins + move.end
+            if not move.still:
+                do(dancers[one], move, begins, aim, faced)
+        at = now
+
+
+def _moves(
+    dance: Dance, section: Section, together: Together, body: AtAge, seconds: float | None
+) -> Iterator[tuple[int, Move, str | None]]:
+    """Each dancer's moves, with what each goes towards."""
+    known, start = lengths(dance), 0.0
+    most = float(section.counts or 0)
+    for passage in section.danced:
+        if passage_misfit(passage):
+            continue
+        of_part = part_dancers(section, passage, together)
+        for span in part_spans(passage, known):
+            ready = _made_ready(
+                dance, span.what, start + float(span.start), start + float(span.end), most, body,
+                seconds,
+            )  # fmt: skip
+            for one in of_part[span.part - 1]:
+                for move in ready:
+                    yield one, move, move.towards or passage.towards
+        start += float(passage_counts(passage, known))
+
+
+def _made_ready(
+    dance: Dance,
+    what: str,
+    start: float,
+    end: float,
+    most: float,
+    body: AtAge,
+    seconds: float | None,
+) -> tuple[Move, ...]:
+    """The actions of `what` from count `start` to `end`, as far as the section lasts."""
+    found = []
+    end = min(end, most)
+    for action in actions_of(dance, what):
+        last = min(start + float(action.counts), end)
+        if last - start < _SOON:
+            break
+        limit = float("inf") if seconds is None else body.running * (last - start) * seconds
+        found.append(made_ready(action, start, last, body, limit))
+        start = last
+    return tuple(found)
+
+
+def part_dancers(
+    section: Section, passage: Passage, together: Together
+) -> tuple[tuple[int, ...], ...]:
+    """The dancers of each part of a passage, by number.
+
+    Where a part is more than one place, whole groups are dealt to the parts in turn.
+    """
+    groups = groups_of(section)
+    places = part_places(groups, passage)
+    if places is None:
+        parts = parts_in(passage)
+        return tuple(
+            tuple(one for group in together[n::parts] for one in group) for n in range(parts)
+        )
+    return tuple(
+        tuple(
+            dancer
+            for group in together
+            for n, dancer in enumerate(group, start=1)
+            if set(place_danced(n, groups, len(group))) & set(at)
+        )
+        for at in places
+    )
+
+
+def _aim(
+    dancers: Sequence[Dancer],
+    one: int,
+    move: Move,
+    towards: str | None,
+    moment: float,
+    room: Room,
+    dance: Dance,
+) -> Aim:
+    """What a dancer's move goes towards, as it is when the move starts."""
+    if towards is None or move.way is None:
+        return None
+    side = side_named(towards, dance.sides)
+    if side is not None:
+        return SIDES[side]
+    return _seen(dancers, one, towards, moment, room)
+
+
+def _seen(
+    dancers: Sequence[Dancer], one: int, whom: str, moment: float, room: Room
+) -> Point | None:
+    """Where a dancer sees their partner or the centre; None where that is where they are."""
+    here = dancers[one].point_at(moment)
+    if whom == "partner":
+        there = dancers[room.partner[one]].point_at(moment)
+    elif whom in ("centre", "outwards"):
+        mates = room.mates[one]
+        points = [dancers[mate].point_at(moment) for mate in mates]
+        there = room.middle
+        if len(mates) > 1:
+            there = (
+                sum(x for x, _ in points) / len(mates),
+                sum(y for _, y in points) / len(mates),
+            )
+    else:
+        return None
+    near = abs(there[0] - here[0]) < _SOON and abs(there[1] - here[1]) < _SOON
+    return None if near else there
+
+
+def _faced(
+    dancers: Sequence[Dancer], one: int, facing: str | None, moment: float, room: Room
+) -> float | None:
+    """The degrees of a facing by its name; None where a dancer keeps their own."""
+    if facing is None:
+        return None
+    if facing in SIDES:
+        return SIDES[facing]
+    there = _seen(dancers, one, facing, moment, room)
+    if there is None:
+        return None
+    return (bearing(dancers[one].point_at(moment), there) + 180 * (facing == "outwards")) % 360

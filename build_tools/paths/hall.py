@@ -1,0 +1,148 @@
+"""A hall seen from above, its sides by name, and the strip where watchers sit.
+
+Metres from the middle of the floor: x grows to the right of a dancer who faces the front, y grows
+towards the back. Degrees go clockwise from the front: 90 is to the right.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from build_tools.movement.watchers import Watchers
+
+Point = tuple[float, float]
+SIDES: Mapping[str, float] = {"front": 0.0, "right": 90.0, "back": 180.0, "left": 270.0}
+"""Which way each side lies, in degrees."""
+WATCHERS_DEEP = 1.5
+"""Metres of floor for pupils who sit and watch, legs crossed, in two rows; common practice, no
+source."""
+BORDER = 0.5
+"""Metres along a wall where nobody starts; common practice, no source."""
+_LINED: Mapping[Watchers, tuple[str, ...]] = {
+    "at the front": ("front",),
+    "all round": ("front", "right", "back", "left"),
+    "on two sides": ("front", "back"),
+    "front in the middle": (),
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Hall:
+    """A floor in metres: `width` along the front, `depth` from front to back."""
+
+    width: float = 18.0
+    depth: float = 10.0
+
+
+@dataclass(frozen=True, slots=True)
+class Area:
+    """A part of the floor with straight sides, in metres."""
+
+    left: float
+    front: float
+    right: float
+    back: float
+
+    @property
+    def width(self) -> float:
+        """Metres along the front."""
+        return self.right - self.left
+
+    @property
+    def depth(self) -> float:
+        """Metres from front to back."""
+        return self.back - self.front
+
+    @property
+    def middle(self) -> Point:
+        """The point in the middle."""
+        return ((self.left + self.right) / 2, (self.front + self.back) / 2)
+
+    def holds(self, point: Point, over: float = 0.0) -> bool:
+        """Whether `point` is in it, or outside by no more than `over` metres."""
+        x, y = point
+        return (
+            self.left - over <= x <= self.right + over
+            and self.front - over <= y <= self.back + over
+        )
+
+    def nearest(self, point: Point) -> Point:
+        """The point in it that is nearest to `point`."""
+        x, y = point
+        return (min(max(x, self.left), self.right), min(max(y, self.front), self.back))
+
+    def farthest(self, point: Point) -> float:
+        """Metres from `point` to the corner farthest from it."""
+        x, y = point
+        return math.hypot(
+            max(abs(x - self.left), abs(x - self.right)),
+            max(abs(y - self.front), abs(y - self.back)),
+        )
+
+
+def floor(hall: Hall) -> Area:
+    """All of the floor, wall to wall."""
+    return Area(-hall.width / 2, -hall.depth / 2, hall.width / 2, hall.depth / 2)
+
+
+def dancing_area(hall: Hall, watching: Watchers) -> Area:
+    """Where dancers may be put down: the floor less the watchers' strip, or a border, each side.
+
+    In a hall too small for that, half of the hall is left free.
+    """
+    lined = _LINED[watching]
+    less = {side: WATCHERS_DEEP if side in lined else BORDER for side in SIDES}
+    across = min(1.0, hall.width / 2 / (less["left"] + less["right"]))
+    along = min(1.0, hall.depth / 2 / (less["front"] + less["back"]))
+    whole = floor(hall)
+    return Area(
+        whole.left + less["left"] * across,
+        whole.front + less["front"] * along,
+        whole.right - less["right"] * across,
+        whole.back - less["back"] * along,
+    )
+
+
+def strips(hall: Hall, watching: Watchers) -> tuple[tuple[str, Area], ...]:
+    """Where watchers sit: each side with its strip of floor."""
+    whole, found = floor(hall), []
+    for side in _LINED[watching]:
+        deep = min(WATCHERS_DEEP, (hall.depth if side in ("front", "back") else hall.width) / 4)
+        found.append(
+            (
+                side,
+                Area(
+                    whole.right - deep if side == "right" else whole.left,
+                    whole.back - deep if side == "back" else whole.front,
+                    whole.left + deep if side == "left" else whole.right,
+                    whole.front + deep if side == "front" else whole.back,
+                ),
+            )
+        )
+    return tuple(found)
+
+
+def side_named(name: str, sides: Mapping[str, str]) -> str | None:
+    """front, back, left or right by that word or by the dance's own; None for another word."""
+    said = name.casefold()
+    if said in SIDES:
+        return said
+    return next((side for side, own in sides.items() if own.casefold() == said), None)
+
+
+def ahead(degrees: float) -> Point:
+    """One metre the way that `degrees` point."""
+    turn = math.radians(degrees)
+    return (math.sin(turn), -math.cos(turn))
+
+
+def bearing(start: Point, end: Point) -> float:
+    """Which way `end` lies from `start`, in degrees from 0 up to 360."""
+    return math.degrees(math.atan2(end[0] - start[0], start[1] - end[1])) % 360
+
+
+def metres(one: Point, other: Point) -> float:
+    """How far two points are from one another."""
+    return math.hypot(one[0] - other[0], one[1] - other[1])

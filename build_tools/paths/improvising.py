@@ -1,0 +1,68 @@
+"""A section that is not counted: nobody knows the ways, so how far each may get, and an example.
+
+The example is drawn, never judged: it is one way it may look.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+
+from build_tools.body.ages import AtAge
+from build_tools.model.dance import Section
+from build_tools.paths.class_in_groups import Together
+from build_tools.paths.hall import Area, Point, metres
+from build_tools.paths.starting import shortest, slots_for
+from build_tools.paths.walking import Dancer, go_to
+
+_PAUSE = 2.0
+"""Seconds between one surge of the example and the next."""
+
+
+def ends_at(
+    section: Section,
+    together: Together,
+    here: tuple[Point, ...],
+    first: tuple[Point, ...],
+    area: Area,
+    body: AtAge,
+) -> tuple[Point, ...]:
+    """Where each dancer of the example is at the end of a section that is not counted.
+
+    Where they were, unless it ends in their first places or in another formation.
+    """
+    if section.end.spot == "first place":
+        return first
+    if section.end.spot == "where they are" or section.end.formation == section.start.formation:
+        return here
+    return shortest(slots_for(section.end, together, area, body), together, here)
+
+
+def improvise(
+    dancers: Sequence[Dancer],
+    section: Section,
+    together: Together,
+    begins: float,
+    lasts: float,
+    area: Area,
+    body: AtAge,
+    first: tuple[Point, ...],
+) -> None:
+    """Let `dancers` go through an example of a section that lasts so many seconds."""
+    here = tuple((dancer.x, dancer.y) for dancer in dancers)
+    ends = ends_at(section, together, here, first, area, body)
+    for dancer, place in zip(dancers, ends, strict=True):
+        go_to(dancer, place, dancer.facing, begins, begins + lasts, body.running * lasts)
+
+
+def may_reach(here: Point, there: Point, seconds: float, speed: float, area: Area) -> float:
+    """How far from `there` somebody may be who left `here` so many seconds ago, in metres.
+
+    Straight away from it at `speed`, kept inside the hall.
+    """
+    return min(metres(here, there) + speed * seconds, area.farthest(there))
+
+
+def fastest(section: Section, body: AtAge) -> float:
+    """Metres a second at which they may go: a walk, which is what improvised moves add up to."""
+    return body.walking if section.danced or math.isfinite(body.walking) else 0.0

@@ -1,0 +1,243 @@
+"""Where a class stands: formation, groups and distances as places in a hall.
+
+What a unit does not say is drawn in the usual way, and named in `unsaid`, so that it can be asked.
+Where a hall is too small for what is said, the whole is drawn closer until it fits.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+
+from build_tools.body.ages import AtAge
+from build_tools.model.dance import Standing
+from build_tools.paths.hall import SIDES, Area, Point
+from build_tools.paths.scatter import nearest_two, scattered
+from build_tools.paths.within_group import shape
+
+USUAL_APART = 2
+"""Steps between neighbours where a unit does not say; common practice, no source."""
+_OWN_SHAPE = {
+    "line": "line",
+    "rows": "line",
+    "two lines": "two lines",
+    "file": "one behind another",
+    "circle": "circle",
+    "semicircle": "semicircle",
+    "V": "V",
+    "cluster": "cluster",
+}
+"""The shape a formation gives to dancers who make it together."""
+_ONE_FOR_ALL = ("line", "two lines", "file", "circle", "semicircle", "V", "cluster")
+"""Formations that the whole class makes where nothing says that each group makes its own."""
+_TURNED = ("line", "side by side", "one behind another")
+"""Shapes that lie as their dancers face."""
+
+
+@dataclass(frozen=True, slots=True)
+class Slots:
+    """Places for groups: those of each group in the order of its places, in metres.
+
+    `drawn_closer` is 1, or by how much everything had to be drawn together to fit the hall.
+    """
+
+    groups: tuple[tuple[Point, ...], ...]
+    drawn_closer: float
+    unsaid: tuple[str, ...]
+    """Fields of the standing that are not said and would tell."""
+
+
+@lru_cache(maxsize=256)
+def slots(standing: Standing, sizes: tuple[int, ...], area: Area, body: AtAge) -> Slots:
+    """Places in `area` for groups of `sizes` that stand so."""
+    apart = float(standing.apart) if standing.apart is not None else None
+    unsaid = () if apart is not None else ("apart",)
+    if _each_its_own(standing, sizes):
+        inside = [
+            _turned(standing, shape(_kind(standing, sizes), size, _metres(apart, body)))
+            for size in sizes
+        ]
+        more = () if standing.within or standing.formation in _ONE_FOR_ALL else ("within",)
+        return _of_groups(standing, inside, area, body, (*unsaid, *more))
+    dancers = sum(sizes)
+    if standing.formation == "scattered":
+        points = _spaced_out(scattered(dancers, area), apart, area, body)
+        return Slots(_dealt(points, sizes), 1.0, ())
+    if standing.formation in ("rows", "pairs", "small groups"):
+        return _of_groups(standing, [((0.0, 0.0),)] * dancers, area, body, unsaid)
+    kind = _OWN_SHAPE[standing.formation]
+    points, closer = _fitted(
+        _turned(standing, shape(kind, dancers, _for_all(kind, dancers, apart, area, body))), area
+    )
+    return Slots(_dealt(points, sizes), closer, unsaid)
+
+
+def _each_its_own(standing: Standing, sizes: tuple[int, ...]) -> bool:
+    """Whether each group makes a shape of its own, or the class one together."""
+    if max(sizes, default=1) == 1:
+        return False
+    if standing.formation in ("pairs", "small groups", "rows"):
+        return True
+    if standing.formation == "scattered":
+        return standing.within is not None or standing.apart is not None
+    return bool(standing.within or standing.columns or standing.groups_apart is not None)
+
+
+def _kind(standing: Standing, sizes: tuple[int, ...]) -> str:
+    """The shape that a group makes."""
+    if standing.within is not None:
+        return standing.within
+    if standing.formation in _OWN_SHAPE:
+        return _OWN_SHAPE[standing.formation]
+    if sizes.count(2) * 2 >= len(sizes):
+        return "face to face" if standing.facing in ("partner", "centre") else "side by side"
+    return "square" if sizes.count(4) * 2 >= len(sizes) else "circle"
+
+
+def _metres(apart: float | None, body: AtAge) -> float:
+    return (USUAL_APART if apart is None else apart) * body.step
+
+
+def _turned(standing: Standing, points: Sequence[Point]) -> tuple[Point, ...]:
+    """The shape as its dancers face, where that matters: a file goes the way it faces."""
+    degrees = SIDES.get(standing.facing, 0.0)
+    kind = standing.within or _OWN_SHAPE.get(standing.formation, "")
+    if not degrees or kind not in _TURNED:
+        return tuple(points)
+    cos, sin = math.cos(math.radians(degrees)), math.sin(math.radians(degrees))
+    return tuple((x * cos - y * sin, x * sin + y * cos) for x, y in points)
+
+
+def _for_all(kind: str, dancers: int, apart: float | None, area: Area, body: AtAge) -> float:
+    """Metres between neighbours in a shape of the whole class: as said, or as the hall allows."""
+    if apart is not None:
+        return apart * body.step
+    if kind == "cluster":
+        return body.step
+    across = shape(kind, dancers, 1.0)
+    wide = max(x for x, _ in across) - min(x for x, _ in across)
+    deep = max(y for _, y in across) - min(y for _, y in across)
+    room = min(area.width / wide if wide else math.inf, area.depth / deep if deep else math.inf)
+    return min(room, USUAL_APART * body.step)
+
+
+def _of_groups(
+    standing: Standing,
+    inside: Sequence[tuple[Point, ...]],
+    area: Area,
+    body: AtAge,
+    unsaid: tuple[str, ...],
+) -> Slots:
+    """Groups, each in its shape, scattered or in columns."""
+    many = len(inside)
+    wide = max((2 * max(abs(x) for x, _ in one) for one in inside), default=0.0)
+    deep = max((2 * max(abs(y) for _, y in one) for one in inside), default=0.0)
+    if standing.formation == "scattered":
+        inner = _less(area, wide / 2, deep / 2)
+        return _laid(inside, scattered(many, inner), area, unsaid)
+    between = None if standing.groups_apart is None else float(standing.groups_apart) * body.step
+    asked = () if between is not None or many == 1 else ("groups_apart",)
+    if standing.columns is not None:
+        tried = [min(standing.columns, many)]
+    else:
+        tried = sorted({-(-many // rows) for rows in range(1, many + 1)})
+    laid = [
+        _laid(inside, _grid(many, k, (wide, deep), between, area), area, (*unsaid, *asked))
+        for k in tried
+    ]
+    return max(
+        laid,
+        key=lambda one: (nearest_two(tuple(p for g in one.groups for p in g)), _slack(one, area)),
+    )
+
+
+def _less(area: Area, across: float, along: float) -> Area:
+    """An area less so much on each side, at least a tenth of it."""
+    across, along = min(across, area.width * 0.45), min(along, area.depth * 0.45)
+    return Area(area.left + across, area.front + along, area.right - across, area.back - along)
+
+
+def _grid(
+    many: int, columns: int, size: tuple[float, float], between: float | None, area: Area
+) -> tuple[Point, ...]:
+    """The middles of `many` groups in columns, row by row from the front, the last row centred."""
+    rows = -(-many // columns)
+    if between is None:
+        across, along = area.width / columns, area.depth / rows
+    else:
+        across, along = size[0] + between, size[1] + between
+    middle, found = area.middle, []
+    for n in range(many):
+        row, column = divmod(n, columns)
+        here = min(columns, many - row * columns)
+        found.append(
+            (
+                middle[0] + (column - (here - 1) / 2) * across,
+                middle[1] + (row - (rows - 1) / 2) * along,
+            )
+        )
+    return tuple(found)
+
+
+def _laid(
+    inside: Sequence[tuple[Point, ...]],
+    middles: Sequence[Point],
+    area: Area,
+    unsaid: tuple[str, ...],
+) -> Slots:
+    points = [
+        (middle[0] + x, middle[1] + y)
+        for group, middle in zip(inside, middles, strict=True)
+        for x, y in group
+    ]
+    fitted, closer = _fitted(points, area, placed=True)
+    return Slots(_dealt(fitted, [len(group) for group in inside]), closer, unsaid)
+
+
+def _fitted(
+    points: Sequence[Point], area: Area, *, placed: bool = False
+) -> tuple[tuple[Point, ...], float]:
+    """The points in the middle of `area`, drawn closer where they do not fit; by how much."""
+    x0, y0 = area.middle
+    around = (x0, y0) if placed else (0.0, 0.0)
+    wide = max((abs(x - around[0]) for x, _ in points), default=0.0)
+    deep = max((abs(y - around[1]) for _, y in points), default=0.0)
+    across = min(1.0, area.width / 2 / wide) if wide else 1.0
+    along = min(1.0, area.depth / 2 / deep) if deep else 1.0
+    found = tuple((x0 + (x - around[0]) * across, y0 + (y - around[1]) * along) for x, y in points)
+    return found, min(across, along)
+
+
+def _spaced_out(
+    points: tuple[Point, ...], apart: float | None, area: Area, body: AtAge
+) -> tuple[Point, ...]:
+    """Scattered places, drawn towards the middle where a unit says how near neighbours are."""
+    nearest = nearest_two(points)
+    if apart is None or not 0 < apart * body.step < nearest < math.inf:
+        return points
+    x0, y0 = area.middle
+    closer = apart * body.step / nearest
+    return tuple((x0 + (x - x0) * closer, y0 + (y - y0) * closer) for x, y in points)
+
+
+def _nearest(one: Slots) -> float:
+    return nearest_two(tuple(point for group in one.groups for point in group))
+
+
+def _slack(one: Slots, area: Area) -> float:
+    """How much of the hall is left free on the fuller side: for a choice between equals."""
+    points = [p for group in one.groups for p in group]
+    wide = max(x for x, _ in points) - min(x for x, _ in points)
+    deep = max(y for _, y in points) - min(y for _, y in points)
+    return -max(wide / area.width, deep / area.depth)
+
+
+def _dealt(points: Sequence[Point], sizes: Sequence[int]) -> tuple[tuple[Point, ...], ...]:
+    """Places one after another to groups of these sizes."""
+    found, first = [], 0
+    for size in sizes:
+        found.append(tuple(points[first : first + size]))
+        first += size
+    return tuple(found)

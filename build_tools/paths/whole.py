@@ -1,0 +1,201 @@
+"""A class put down in a hall and moved through a whole dance, count by count.
+
+The same dance, class, hall and age give the same paths. A dance whose developments cannot be
+carried out, or that names what it has not, raises ValueError or KeyError, as movement does.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from fractions import Fraction
+from functools import lru_cache
+
+from build_tools.body.ages import AtAge, at_age
+from build_tools.model.dance import Dance, Section
+from build_tools.movement.class_groups import USUAL_CLASS
+from build_tools.movement.watchers import watchers
+from build_tools.movement.whole import transition_between
+from build_tools.paths.class_in_groups import Together, class_in_groups
+from build_tools.paths.dancing import dance_section, room_of
+from build_tools.paths.facings import facings
+from build_tools.paths.group_sizes import groups_of
+from build_tools.paths.hall import Area, Hall, Point, dancing_area
+from build_tools.paths.improvising import improvise
+from build_tools.paths.legs import Moment
+from build_tools.paths.model import Paths, Start, StretchPaths
+from build_tools.paths.starting import centres_of, in_order, shortest, slots_for, spot_of
+from build_tools.paths.unsaid import Unsaid, unsaid_of_moves, unsaid_of_start
+from build_tools.paths.walking import Dancer, go_to
+
+USUAL_HALL = Hall()
+USUAL_AGE = 8.0
+"""Years; the middle of the years that most units are for."""
+
+
+@lru_cache(maxsize=32)
+def paths_of(
+    dance: Dance,
+    pupils: int = USUAL_CLASS,
+    hall: Hall = USUAL_HALL,
+    age: float = USUAL_AGE,
+    order: tuple[str, ...] | None = None,
+) -> Paths:
+    """Where `pupils` of `age` years are at every moment of `dance` in a hall of such metres.
+
+    `order` is that of the sections where pupils chose one; else the form's.
+    """
+    walk = _Walk(
+        dance=dance,
+        pupils=max(1, pupils),
+        area=dancing_area(hall, watchers(dance)),
+        body=at_age(age),
+        sizes=tuple(groups_of(section).size for section in dance.sections.values()),
+        second=60 / dance.tempo if dance.tempo else None,
+    )
+    before: Section | None = None
+    for letter in dance.form if order is None else order:
+        section = dance.sections[letter]
+        together = class_in_groups(walk.pupils, groups_of(section).size, walk.sizes)
+        start = _put_down(walk, section, together) if before is None else None
+        _through(walk, section, together, start or _come(walk, before, section, together))
+        before = section
+    return Paths(
+        dance=dance,
+        hall=hall,
+        area=walk.area,
+        body=walk.body,
+        stretches=tuple(walk.stretches),
+        at_first=tuple(walk.at_first),
+        legs=tuple(tuple(dancer.legs) for dancer in walk.dancers),
+        unsaid=tuple(dict.fromkeys((*walk.unsaid, *unsaid_of_moves(dance)))),
+    )
+
+
+@dataclass(slots=True)
+class _Walk:
+    """The class on its way through the dance."""
+
+    dance: Dance
+    pupils: int
+    area: Area
+    body: AtAge
+    sizes: tuple[int, ...]
+    second: float | None
+    """How many seconds a count lasts; None where there is no tempo."""
+    moment: float = 0.0
+    first: tuple[Point, ...] = ()
+    """Where each dancer is put down at the start."""
+    at_first: list[Moment] = field(default_factory=list)
+    dancers: list[Dancer] = field(default_factory=list)
+    stretches: list[StretchPaths] = field(default_factory=list)
+    unsaid: list[Unsaid] = field(default_factory=list)
+
+    def here(self) -> tuple[Point, ...]:
+        """Where everybody is now."""
+        return tuple((dancer.x, dancer.y) for dancer in self.dancers)
+
+
+def _put_down(walk: _Walk, section: Section, together: Together) -> Start:
+    """Everybody in their place at the very start."""
+    found = slots_for(section.start, together, walk.area, walk.body)
+    places = in_order(found, together)
+    facing = _facing(walk, section, places, together)
+    walk.first = places
+    walk.dancers = [Dancer(*place, degrees) for place, degrees in zip(places, facing, strict=True)]
+    walk.at_first = [dancer.now() for dancer in walk.dancers]
+    walk.unsaid += unsaid_of_start(section, found)
+    return Start("new place", places, places, None, None, found.drawn_closer)
+
+
+def _come(walk: _Walk, before: Section | None, section: Section, together: Together) -> Start:
+    """Everybody to the start of a section, as far as the transition lets them."""
+    between = transition_between(walk.dance, before.letter if before else "", section.letter)
+    spot, here = spot_of(before, section), walk.here()
+    wanted, closer = here, 1.0
+    if spot == "first place":
+        wanted = walk.first
+    elif spot == "new place":
+        found = slots_for(section.start, together, walk.area, walk.body)
+        wanted, closer = shortest(found, together, here), found.drawn_closer
+        walk.unsaid += unsaid_of_start(section, found)
+    kind = between.kind if between else "straight on"
+    counts = float(between.counts) if between and between.counts else 0.0
+    if kind == "overlap":
+        last = walk.stretches[-1]
+        walk.moment = max(last.begins, walk.moment - counts) if last.counted else walk.moment
+    lasts = counts if kind in ("move", "hold") else 0.0
+    seconds = 0.0 if kind != "move" else None if walk.second is None else counts * walk.second
+    _join(walk, section, together, wanted if kind == "move" else here, lasts, seconds)
+    if between is not None:
+        walk.stretches.append(
+            StretchPaths(None, between, walk.moment, lasts, True, walk.second, (), None)
+        )
+    walk.moment += lasts
+    return Start(spot, here, wanted, kind, seconds, closer)
+
+
+def _join(
+    walk: _Walk,
+    section: Section,
+    together: Together,
+    places: Sequence[Point],
+    lasts: float,
+    seconds: float | None,
+) -> None:
+    """Everybody to these places in so many counts, and round to the section's facing."""
+    keep = section.start.facing == "mixed" and tuple(places) == walk.here()
+    facing = None if keep else _facing(walk, section, places, together)
+    most = math.inf if seconds is None else walk.body.running * seconds
+    for n, (dancer, place) in enumerate(zip(walk.dancers, places, strict=True)):
+        if dancer.busy_until > walk.moment:
+            continue
+        turned = dancer.facing if facing is None else facing[n]
+        go_to(dancer, place, turned, walk.moment, walk.moment + lasts, most)
+
+
+def _facing(
+    walk: _Walk, section: Section, places: Sequence[Point], together: Together
+) -> list[float]:
+    centres = centres_of(places, together, walk.area)
+    return facings(section.start.facing, places, together, centres, walk.area)
+
+
+def _through(walk: _Walk, section: Section, together: Together, start: Start) -> None:
+    """Everybody through a section."""
+    lasts, most = _length(section)
+    counted = section.counts is not None
+    room = room_of(together, walk.area.middle)
+    if counted:
+        dance_section(
+            walk.dancers, walk.dance, section, together, walk.moment, room, walk.body, walk.second
+        )
+    else:
+        improvise(
+            walk.dancers, section, together, walk.moment, lasts, walk.area, walk.body, walk.first
+        )
+    walk.stretches.append(
+        StretchPaths(
+            section=section,
+            transition=None,
+            begins=walk.moment,
+            lasts=lasts,
+            counted=counted,
+            seconds=walk.second if counted else 1.0,
+            together=together,
+            start=start,
+            most_seconds=most,
+        )
+    )
+    walk.moment += lasts
+
+
+def _length(section: Section) -> tuple[float, Fraction | None]:
+    """Counts of a counted section; else the middle of its seconds, whole, and the most."""
+    if section.counts is not None:
+        return float(section.counts), None
+    if section.seconds is None:
+        return 0.0, Fraction(0)
+    middle = (section.seconds.least + section.seconds.most) / 2
+    return float(math.floor(middle + Fraction(1, 2))), section.seconds.most
