@@ -5,10 +5,10 @@ since. It need not be in the last lesson, where one thing to look for is enough.
 
 Bad:
     no other lesson names clear-start
-    lesson 2: look_and_talk: {end_points: [clear-start], …}
+    lesson 2: look_and_talk: {end_points: [clear-start, …], …}
 Good:
-    lesson 2: look_and_talk: {end_points: [clear-start], …}
-    lesson 4: look_and_talk: {end_points: [clear-start], …}
+    lesson 2: look_and_talk: {end_points: [clear-start, …], …}
+    lesson 4: look_and_talk: {end_points: [clear-start, …], …}
 """
 
 from __future__ import annotations
