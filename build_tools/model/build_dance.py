@@ -201,8 +201,8 @@ def _heard(data: Data) -> tuple[Heard, ...]:
             counts=_some(h.get("counts")),
             seconds=whole(h.get("seconds")),
             by=h.get("by"),
-            on=tuple(int(n) for n in h.get("on", [])),
-            louder=tuple(int(n) for n in h.get("louder", [])),
+            on=tuple(counts(n) for n in h.get("on", [])),
+            louder=tuple(counts(n) for n in h.get("louder", [])),
             says=tuple(h.get("says", [])),
         )
         for h in data.get("heard", [])

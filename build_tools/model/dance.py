@@ -147,7 +147,8 @@ class Groups:
 class Heard:
     """One piece of what sounds: it lasts `counts`, or `seconds` where nothing is counted.
 
-    `on` and `louder` number counts (or seconds) of the piece from 1; empty `on` means all.
+    `on` and `louder` number counts (or seconds) of the piece from 1, 3 1/2 being half way from the
+    third to the fourth; empty `on` means all, empty `louder` the first of each phrase.
     """
 
     sound: str
@@ -155,8 +156,8 @@ class Heard:
     counts: Fraction | None = None
     seconds: int | None = None
     by: str | None = None
-    on: tuple[int, ...] = ()
-    louder: tuple[int, ...] = ()
+    on: tuple[Fraction, ...] = ()
+    louder: tuple[Fraction, ...] = ()
     says: tuple[str, ...] = ()
     """What is said on each count; a hyphen where nothing is."""
 

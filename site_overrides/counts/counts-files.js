@@ -16,7 +16,7 @@
         const bytes = ending === "wav" ? counts.wav(score) : counts.midi(score);
         const name = `${slug(score.file)}-${score.tempo}.${ending}`;
         save(new Blob([bytes], { type }), name);
-        said.textContent = `Saved as ${name}.${silences(score)}`;
+        said.textContent = `Saved as ${name}.${[...uncounted(score), ...notPlayed(score)].join("")}`;
       });
     }
     root.hidden = false;
@@ -33,10 +33,21 @@
 
   const slug = (words) => words.toLowerCase().replace(/[^a-z0-9]+/g, "-");
 
-  function silences({ stretches }) {
-    return stretches
-      .filter((one) => one.counts === undefined)
-      .map((one) => ` In it, ${counts.beats.silence(one)} seconds are silent for ${one.short}.`)
-      .join("");
+  function uncounted({ stretches }) {
+    const spans = stretches.filter((one) => one.counts === undefined);
+    return spans.map(({ short, lasts, heard }) => {
+      const silent = heard.every(({ strokes }) => !strokes.length);
+      return silent ? ` In it, ${lasts} seconds are silent for ${short}.` : ` In it, ${short} lasts ${lasts} seconds.`;
+    });
+  }
+
+  // what no drum can be for: a voice, and the school's own track
+  const LEFT = { voice: "your voice", recording: "your own recording" };
+
+  function notPlayed({ stretches }) {
+    return Object.entries(LEFT).flatMap(([kind, whose]) => {
+      const left = stretches.filter(({ heard }) => heard.some(({ sound }) => sound === kind)).map(({ short }) => short);
+      return left.length ? [` No drum, for ${whose}: ${[...new Set(left)].join(", ")}.`] : [];
+    });
   }
 })();

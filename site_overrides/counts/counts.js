@@ -12,6 +12,7 @@
   function start(root) {
     const part = (name) => root.querySelector(`[data-${name}]`);
     const [big, now, whoNow, then, go, next] = ["big", "now", "who-now", "then", "go", "next"].map(part);
+    const [word, sounding] = ["word", "sounding"].map(part);
     const [said, loop, shownTempo, usual] = ["said", "loop", "tempo-shown", "usual"].map(part);
     const choice = root.querySelector("select");
     const written = Number(root.dataset.tempo), phrase = Number(root.dataset.phrase);
@@ -45,6 +46,7 @@
       big.textContent = "–";
       now.textContent = "Press start, or the space bar.";
       whoNow.replaceChildren();
+      hears("", "");
       then.textContent = elements.length > 1 ? `First: ${nameOf(elements[0])}` : "";
       light([]);
     }
@@ -75,6 +77,7 @@
         line(`Not counted: ${least === most ? least : `${least} to ${most}`} seconds.`),
         line(`Ends on: ${text(element, "cue")} Then press next.`),
       );
+      hears("", "");
       then.textContent = after(at);
       light([{ element, rows: [] }]);
       next.focus();
@@ -82,15 +85,31 @@
 
     player.onCount((at) => {
       big.textContent = at.shown;
-      speak.say(at.shown);
-      const lit = at.lit.map(({ stretch: n, count }) => ({ element: elements[n], rows: rowsAt(elements[n], count) }));
+      speak.say(at.told ? at.word : at.shown);
+      const lit = at.lit.map(({ stretch: n, count, piece }) => ({ element: elements[n], rows: rowsAt(elements[n], count), count, piece }));
       const place = at.kind === "in" ? "counting in" : `count ${at.count} of ${at.of}`;
-        now.textContent = `${shortName(elements[at.stretch])}, ${place}`;
-      const lines = lit.flatMap(({ element, rows }) => ("join" in element.dataset ? [nameOf(element)] : rows.map(rowSaid)));
+      now.textContent = `${shortName(elements[at.stretch])}, ${place}`;
+      const lines = lit.flatMap(({ element, rows }) => ("join" in element.dataset ? [nameOf(element)] : rows.filter(isDanced).map(rowSaid)));
       if (lines.join() !== [...whoNow.children].map((one) => one.textContent).join()) whoNow.replaceChildren(...lines.map(line));
+      const here = lit.at(-1);
+      hears(here ? pieceOf(here.element, here.piece) : "", at.word);
       then.textContent = after(at.stretch);
       light(lit);
     });
+
+    player.onHeard(({ stretch: at, piece, word: saying }) => {
+      const element = elements[at];
+      hears(pieceOf(element, piece), saying);
+      speak.say(saying);
+      light([{ element, rows: [], piece }]);
+    });
+
+    // what sounds now, and the word of this count
+    function hears(sound, saying) {
+      sounding.textContent = sound ? `Heard: ${sound}` : "";
+      word.textContent = saying;
+      word.hidden = !saying || saying === big.textContent;
+    }
 
     function after(index) {
       if (index + 1 < elements.length) return `Then: ${nameOf(elements[index + 1])}`;
@@ -119,11 +138,12 @@
   }
 
   function stretch(element) {
-    const { counts: long, least, most, join } = element.dataset;
+    const { counts: long, least, most, lasts, join } = element.dataset;
     const name = nameOf(element), short = shortName(element);
+    const heard = element.dataset.heard ? JSON.parse(element.dataset.heard) : [];
     return long === undefined
-      ? { name, short, least: Number(least), most: Number(most) }
-      : { name, short, counts: Number(long), join: join !== undefined };
+      ? { name, short, least: Number(least), most: Number(most), lasts: Number(lasts), heard }
+      : { name, short, counts: Number(long), join: join !== undefined, heard };
   }
 
   function nameOf(element) {
@@ -147,6 +167,13 @@
     return found ? found.textContent.trim() : "";
   }
 
+  const pieceOf = (element, piece) => {
+    const found = element.querySelectorAll("[data-piece]")[piece];
+    return found ? found.textContent.trim() : "";
+  };
+
+  const isDanced = (row) => row.querySelector("[data-what]");
+
   // a row is danced on a count that any part of it falls in
   function rowsAt(element, count) {
     return [...element.querySelectorAll("tr[data-from]")].filter(
@@ -166,7 +193,12 @@
   }
 
   function light(lit) {
-    const wanted = new Set(lit.flatMap(({ element, rows }) => [element, ...rows]));
+    const wanted = new Set(lit.flatMap(({ element, rows, count, piece }) => [
+      element,
+      ...rows,
+      ...[...element.querySelectorAll("[data-piece]")].filter((_, n) => n === piece),
+      ...rows.flatMap((row) => [...row.querySelectorAll(`[data-on="${count}"]`)]),
+    ]));
     for (const old of document.querySelectorAll("[data-lit]")) if (!wanted.has(old)) delete old.dataset.lit;
     for (const one of wanted) one.dataset.lit = "";
   }
@@ -181,7 +213,7 @@
     speech.addEventListener("voiceschanged", offer);
     return {
       say(number) {
-        if (place.hidden || !box.checked) return;
+        if (place.hidden || !box.checked || number === "") return;
         const words = new SpeechSynthesisUtterance(String(number));
         words.voice = own();
         words.rate = 1.4;

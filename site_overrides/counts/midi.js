@@ -1,11 +1,18 @@
-// A score as a Standard MIDI File, format 0: a drum on channel 10, a marker where each stretch starts.
+// A score as a Standard MIDI File, format 0: percussion on channel 10, a marker where each stretch starts, a
+// cue where each piece of what is heard starts, and every word said as a lyric.
 // Tempo is in microseconds for a quarter note, 60,000,000 / beats a minute (Standard MIDI Files 1.0, 1988).
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const counts = (bank.counts ||= {});
   const TICKS = 480; // for one beat
-  const DRUM = { phrase: [36, 120], count: [45, 80], in: [37, 100] }; // key of the percussion map, loudness
-  const SOUNDING = 60; // ticks
+  // Key of the percussion map and loudness: General MIDI Level 1, 1991 (from memory): 36 bass drum, 37 side
+  // stick, 39 hand clap, 45 low tom, 47 low-mid tom, 70 maracas.
+  const DRUM = {
+    in: [37, 100],
+    "beat!": [36, 120], beat: [45, 80], "soft beat!": [36, 50], "soft beat": [45, 36],
+    "roll!": [47, 110], roll: [47, 60], "shaker!": [70, 110], shaker: [70, 64], "claps!": [39, 120], claps: [39, 80],
+  };
+  const SOUNDING = 20; // ticks: less than from one stroke of a roll to the next at the slowest tempo
 
   counts.midi = (score) => {
     const laid = counts.beats.laid(score);
@@ -16,6 +23,8 @@
       { tick: 0, bytes: [0xff, 0x51, 3, tempo >> 16, (tempo >> 8) & 255, tempo & 255] },
       { tick: 0, bytes: [0xff, 0x58, 4, score.phrase, 2, 24, 8] },
       ...laid.marks.map(({ at, stretch }) => ({ tick: tick(at), bytes: text(6, score.stretches[stretch].name) })),
+      ...laid.sounds.map(({ at, sound }) => ({ tick: tick(at), bytes: text(7, sound) })),
+      ...laid.words.map(({ at, word }) => ({ tick: tick(at), bytes: text(5, word) })),
     ];
     for (const { at, kind } of laid.events) {
       const [key, loud] = DRUM[kind];

@@ -6,7 +6,7 @@
 
   counts.wav = (score) => {
     const laid = counts.beats.laid(score);
-    const strokes = new Map(["phrase", "count", "in"].map((kind) => [kind, counts.sounds.samples(kind, RATE)]));
+    const strokes = new Map(counts.sounds.kinds().map((kind) => [kind, counts.sounds.samples(kind, RATE)]));
     const long = Math.round(laid.seconds * RATE);
     const view = new DataView(new ArrayBuffer(44 + 2 * long));
     head(view, long);

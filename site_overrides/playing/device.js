@@ -22,7 +22,7 @@
         return REFUSED;
       }
       context.onstatechange = () => { if (context && context.state !== "running") lost(LOST); };
-      strokes ||= new Map(["phrase", "count", "in"].map((kind) => [kind, buffer(context, kind)]));
+      strokes ||= new Map(counts.sounds.kinds().map((kind) => [kind, buffer(context, kind)]));
       return "";
     }
 

@@ -1,19 +1,22 @@
-// Plays a score: drum, count-in, loops, spans that wait for Next. Knows neither the page nor its words.
+// Plays a score: what sounds in it, count-in, loops, spans that wait for Next. Knows neither the page nor its words.
 //
 //   const player = danceUnitBank.counts.player();
-//   player.load({ tempo: 108, phrase: 8, loop: true, stretches: [{ name: "wave", counts: 8 }] });
-//   player.onCount((at) => { … });    at = { shown, count, of, stretch, lit, kind, round }
+//   player.load({ tempo: 108, phrase: 8, loop: true, stretches: [{ name: "wave", counts: 8, heard: [ … ] }] });
+//   player.onCount((at) => { … });    at = { shown, count, of, stretch, lit, kind, round, sound, word }
+//   player.onHeard((is) => { … });    is = { stretch, piece, sound, word }, in a span
 //   player.onState((is) => { … });    is = { state, stretch, trouble }
 //   await player.play();              only from a click or a key: sound is refused otherwise
 //   player.stop();  player.next();  player.tempo(96);  player.loop(false);  player.test();
 //
-// A stretch is { name, counts } or, not counted, { name, least, most } in seconds; counts under 0 are
-// an overlap: the next stretch starts that much early. `join: true` says that it leads from one section to
-// the next. A count-in is heard at the start, and after a span unless a join follows it.
+// A stretch is { name, counts, heard } or, not counted, { name, least, most, lasts, heard } in seconds; counts under 0
+// are an overlap: the next stretch starts that much early. `join: true` says that it leads from one section to
+// the next. A count-in is heard at the start, and after a span unless a join follows it. Without `heard` nothing sounds.
 // onCount, as each beat is heard: `shown` is the number to show, 1 to `phrase` (5, 6, 7, 8 in a count-in);
 // `count` of `of` is the place in the stretch (0 in a count-in); `stretch` its index in `stretches`; `lit`
-// every stretch that is being danced, as { stretch, count } (two where they overlap); `kind` is "in", "phrase"
-// (the louder first of a phrase) or "count"; `round` counts loops from 0.
+// every stretch that is being danced, as { stretch, count, piece } (two where they overlap; `piece` numbers what is
+// heard); `kind` is "in", "phrase" (the first of a phrase) or "count"; `round` counts loops from 0; `sound` is what
+// sounds there, `word` what is said, and `told` whether words are said there in place of numbers.
+// onHeard, in a span, as each piece of what is heard begins and each word is said; `piece` is -1 after the last.
 // onState: `state` is "stopped", "playing" or "waiting" (a span, till next()); `stretch` the one that it
 // starts or waits in; `trouble` a plain sentence where the device gives no sound, else "".
 // player.tempo() and player.loop() without a value tell what is set. tempo changes take hold on the next beat.
@@ -27,10 +30,10 @@
 
   counts.player = (device = counts.device()) => {
     const when = counts.beats;
-    const listeners = { count: [], state: [] };
+    const listeners = { count: [], state: [], heard: [] };
     let score = null, program = [], part = 0, looping = false;
     let state = "stopped", trouble = "";
-    let anchors = [], beats = 0, due = 0, shown = -1, planned = [];
+    let anchors = [], beats = 0, due = 0, shown = -1, planned = [], span = [];
     let stopTimer = null, stopFrames = null, asked = 0;
 
     const tell = (kind, event) => { for (const listener of listeners[kind]) listener(event); };
@@ -59,10 +62,11 @@
 
     function begin() {
       if (part >= program.length) { stop(); return; }
-      if (!run().run) { state = "waiting"; tellState(); return; }
-      state = "playing";
-      anchors = [{ beat: 0, time: device.now() + LEAD, tempo: score.tempo }];
-      beats = whole() && looping ? Infinity : run().countIn + run().beats;
+      state = run().run ? "playing" : "waiting";
+      // a span is counted in seconds, sixty a minute, whatever the tempo
+      anchors = [{ beat: 0, time: device.now() + LEAD, tempo: run().run ? score.tempo : 60 }];
+      beats = !run().run || (whole() && looping) ? Infinity : run().countIn + run().beats;
+      span = run().run ? [] : when.spanStrokes(run().heard);
       due = 0; shown = -1; planned = [];
       tellState();
       look();
@@ -71,32 +75,47 @@
     // only what has no uncounted span can go round by itself
     const whole = () => program.length === 1;
 
-    // schedules every beat up to the horizon; its time is a product, so nothing drifts
+    // schedules every stroke up to the horizon; its time is a product, so nothing drifts
     function look() {
-      if (state !== "playing") return;
+      if (state === "stopped") return;
       const until = device.now() + when.ahead(device.hidden());
-      for (; due < beats; due += 1) {
-        const time = when.timeOf(anchors, due);
-        if (time > until) break;
-        planned.push({ beat: due, cancel: device.sound(when.beat(run(), score.phrase, due).kind, time) });
+      if (state === "playing") {
+        for (; due < beats && when.timeOf(anchors, due) <= until; due += 1) {
+          for (const one of when.strokes(run(), due, tempoAt(due))) plan(one);
+        }
+      } else {
+        for (; due < span.length && when.timeOf(anchors, span[due].at) <= until; due += 1) plan(span[due]);
       }
       const past = when.beatAt(anchors, device.now()) - 2;
-      planned = planned.filter((one) => one.beat > past);
+      planned = planned.filter((one) => one.at > past);
       show();
     }
 
+    const plan = ({ at, kind }) => planned.push({ at, cancel: device.sound(kind, when.timeOf(anchors, at)) });
+    const tempoAt = (beat) => (anchors.findLast((one) => one.beat <= beat) || anchors[0]).tempo;
+
     function show() {
+      const now = when.beatAt(anchors, device.heard()) + 1e-6;
+      if (state === "waiting") { showSpan(now); return; }
       if (state !== "playing") return;
-      const beat = Math.floor(when.beatAt(anchors, device.heard()) + 1e-6);
+      const beat = Math.floor(now);
       if (beat >= beats) { part += 1; begin(); return; }
       if (beat < 0 || beat === shown) return;
       shown = beat;
       tell("count", when.beat(run(), score.phrase, beat));
     }
 
+    function showSpan(second) {
+      if (second < 0) return;
+      const at = when.saidAt(run().heard, second), now = `${at.piece} ${at.from}`;
+      if (now === shown) return;
+      shown = now;
+      tell("heard", { stretch: run().stretch, piece: at.piece, sound: at.sound, word: at.word });
+    }
+
     function cancelFrom(beat) {
-      for (const one of planned) if (one.beat >= beat) one.cancel();
-      planned = planned.filter((one) => one.beat < beat);
+      for (const one of planned) if (one.at >= beat) one.cancel();
+      planned = planned.filter((one) => one.at < beat);
       due = Math.min(due, beat);
     }
 
@@ -111,6 +130,7 @@
 
     function next() {
       if (state !== "waiting") return;
+      cancelFrom(0);
       part += 1;
       begin();
     }
@@ -144,8 +164,8 @@
     async function test() {
       if (state === "stopped") trouble = await device.open();
       if (trouble) { tellState(); return; }
-      device.sound("phrase", device.now() + 0.05);
-      device.sound("count", device.now() + 0.55);
+      device.sound("beat!", device.now() + 0.05);
+      device.sound("beat", device.now() + 0.55);
     }
 
     device.onHidden(look);
@@ -154,6 +174,7 @@
     return {
       load, play, stop, next, tempo, loop, test,
       onCount: (listener) => listeners.count.push(listener),
+      onHeard: (listener) => listeners.heard.push(listener),
       onState: (listener) => listeners.state.push(listener),
       state: () => state,
     };

@@ -9,20 +9,23 @@
     let player = null, now = null;
 
     function take(place) {
-      const { counts, tempo, phrase } = place.dataset;
+      const { counts, tempo, phrase, heard } = place.dataset;
       const button = document.createElement("button");
       const number = document.createElement("span"), words = document.createElement("span");
-      const shown = { place, button, number, words, written: place.textContent.trim() };
+      const word = document.createElement("span");
+      const shown = { place, button, number, word, words, written: place.textContent.trim() };
       button.type = "button";
       button.className = "count-go";
       number.className = "number";
       number.setAttribute("aria-hidden", "true");
+      word.className = "count-said";
+      word.setAttribute("aria-hidden", "true");
       words.className = "count-words";
-      button.append(number, words);
+      button.append(number, word, words);
       button.addEventListener("click", () => toggle(shown));
       shown.score = {
         tempo: Number(tempo), phrase: Number(phrase), loop: true,
-        stretches: [{ name: shown.written, counts: Number(counts) }],
+        stretches: [{ name: shown.written, counts: Number(counts), heard: heard ? JSON.parse(heard) : [] }],
       };
       place.replaceChildren(button);
       still(shown);
@@ -31,6 +34,7 @@
 
     function still(shown) {
       shown.number.textContent = String(Math.ceil(shown.score.stretches[0].counts));
+      shown.word.textContent = "";
       shown.words.textContent = START;
       delete shown.place.dataset.playing;
     }
@@ -52,6 +56,7 @@
       made.onCount((at) => {
         if (!now) return;
         now.number.textContent = String(at.shown);
+        now.word.textContent = at.word === String(at.shown) ? "" : at.word;
         now.place.dataset.kind = at.kind;
       });
       made.onState(({ state, trouble }) => {

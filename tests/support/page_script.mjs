@@ -18,7 +18,9 @@ globalThis.danceUnitBank.stepFactsOf = (all) =>
 function answer([name, given]) {
   try {
     const found = name.split(".").reduce((part, one) => part[one], globalThis.danceUnitBank);
-    return found(...given);
+    const gave = found(...given);
+    // bytes of a file, as text
+    return gave instanceof Uint8Array ? Buffer.from(gave).toString("base64") : gave;
   } catch (error) {
     return { error: String(error) };
   }

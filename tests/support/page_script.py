@@ -16,7 +16,15 @@ from build_tools.disk.places import OVERRIDES
 from build_tools.pages.page_scripts import SUMS
 
 SCRIPTS = OVERRIDES
-WITHOUT_A_PAGE = (*SUMS, "card/card-state.js")
+WITHOUT_A_PAGE = (
+    *SUMS,
+    "card/card-state.js",
+    "playing/beats.js",
+    "playing/sounds.js",
+    "playing/player.js",
+    "counts/wav.js",
+    "counts/midi.js",
+)
 RUNNER = Path(__file__).with_suffix(".mjs")
 
 Call = tuple[str, tuple[Any, ...]]

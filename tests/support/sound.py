@@ -21,10 +21,33 @@ APART = 0.1
 
 def heard(file: Path) -> tuple[Samples, int]:
     """The samples of a WAV file of one channel and 16 bits, from -1 to 1, and its rate."""
-    with wave.open(io.BytesIO(file.read_bytes())) as opened:
+    return heard_bytes(file.read_bytes())
+
+
+def heard_bytes(saved: bytes) -> tuple[Samples, int]:
+    """The same of the bytes of such a file."""
+    with wave.open(io.BytesIO(saved)) as opened:
         assert (opened.getnchannels(), opened.getsampwidth()) == (1, 2)
         raw = np.frombuffer(opened.readframes(opened.getnframes()), "<i2")
         return (raw / 32768).astype(np.float32), opened.getframerate()
+
+
+def loudness(samples: Samples) -> float:
+    """The root mean square of samples from -1 to 1; 0 where there are none."""
+    return float(np.sqrt(np.mean(samples.astype(np.float64) ** 2))) if len(samples) else 0.0
+
+
+def strokes_a_second(samples: Samples, rate: int, least: float = 3, most: float = 30) -> float:
+    """How often quick strokes swell: the strongest line in the spectrum of loudness, in hertz."""
+    step = round(rate * FRAME)
+    energy = np.sqrt(
+        np.add.reduceat(samples.astype(np.float64) ** 2, np.arange(0, len(samples), step))
+    )
+    # padded, so that a second or two still tells tenths of a hertz
+    spectrum = np.abs(np.fft.rfft(energy - energy.mean(), n=1 << 16))
+    hertz = np.fft.rfftfreq(1 << 16, FRAME)
+    among = (hertz >= least) & (hertz <= most)
+    return float(hertz[among][spectrum[among].argmax()])
 
 
 def onsets(samples: Samples, rate: int) -> Times:

@@ -14,8 +14,10 @@ from build_tools.pages.frame.frame import Frame, frame
 from build_tools.pages.hall.hall import Ways, groups_words, ways
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.for_scripts import ForScripts, StepData, for_scripts, step_data
+from build_tools.pages.pieces.heard_data import heard_data
 from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.views.dance.order_danced import order_danced
+from build_tools.views.dance.step_sounding import step_sounding
 from build_tools.views.dance.without_counts import is_counted, lengths_in_words
 from build_tools.views.diagrams.wall_strip import wall_strips
 from build_tools.views.lesson.step_facts import StepFacts, step_facts
@@ -39,6 +41,8 @@ class WallCount:
     """Beats a minute."""
     phrase: str
     """Counts in a phrase."""
+    heard: str
+    """Every stroke and word of it for scripts; empty where nothing sounds that is known."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -168,4 +172,5 @@ def _count(dance: Dance, step: Step) -> WallCount | None:
         words=counts_in_words(step.counts),
         tempo=str(dance.tempo),
         phrase=str(dance.phrase),
+        heard=heard_data(step_sounding(dance, step)),
     )

@@ -10,6 +10,7 @@ from build_tools.movement.counts import seconds
 from build_tools.movement.development import actions_of, total
 from build_tools.views.dance.dance_line import dance_line
 from build_tools.views.dance.parts_over_counts import RowSpan, parts_over_counts
+from build_tools.views.dance.timeline import Sounding, practice_sounding, sections_with, timeline
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,6 +34,8 @@ class ScoreStretch:
     rows: tuple[str, ...]
     """Who each row of `danced` is, such as ones and twos; one row where all do the same."""
     danced: tuple[RowSpan, ...]
+    sounding: Sounding
+    """What is heard in it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,6 +55,8 @@ class ScoreMotif:
     counts: Fraction
     seconds: Fraction | None
     moves: tuple[Move, ...]
+    sounding: Sounding
+    """To what it is practised."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,8 +90,9 @@ def score(dance: Dance) -> Score:
             cue=_cue(part.section, part.transition),
             rows=rows,
             danced=danced,
+            sounding=sounding,
         )
-        for part in line.parts
+        for part, sounding in zip(line.parts, timeline(dance), strict=True)
         for rows, danced in (_danced(dance, part.section),)
     )
     return Score(
@@ -126,4 +132,5 @@ def _motif(dance: Dance, name: str) -> ScoreMotif:
         start += action.counts
     counts = total(actions_of(dance, name))
     length = seconds(counts, dance.tempo) if dance.tempo is not None else None
-    return ScoreMotif(name, counts, length, tuple(moves))
+    sounding = practice_sounding(dance, sections_with(dance, name), counts)
+    return ScoreMotif(name, counts, length, tuple(moves), sounding)

@@ -1,0 +1,96 @@
+"""What sounds in one stretch, as the page of counts says it and as its player plays it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from build_tools.movement.counts import figures
+from build_tools.movement.sounding import Piece
+from build_tools.views.dance.score import ScoreStretch
+from build_tools.views.dance.timeline import Sounding
+from build_tools.views.words.plain_words import length_in_words
+from build_tools.views.words.punctuation import sentence
+from build_tools.views.words.sounds_in_words import piece_in_words
+
+
+@dataclass(frozen=True, slots=True)
+class SoundView:
+    """One piece of what sounds."""
+
+    when: str
+    """Over which counts or seconds, as read; empty where it goes on all through."""
+    what: str
+    """What sounds, on which counts, and who makes it."""
+
+
+@dataclass(frozen=True, slots=True)
+class WordView:
+    """A word said on a count."""
+
+    count: str
+    """On which count, as read."""
+    word: str
+    """What is said; empty where nothing is."""
+
+
+@dataclass(frozen=True, slots=True)
+class SaidView:
+    """What is said over one phrase."""
+
+    counts: str
+    """Which counts, as read: 1 to 8."""
+    start: str
+    """Counts before it, as a number for scripts."""
+    end: str
+    """Counts till its end, as a number for scripts."""
+    words: tuple[WordView, ...]
+    """Word by word, count by count."""
+
+
+def sounds_read(sounding: Sounding, phrase: int, *, counted: bool) -> tuple[SoundView, ...]:
+    """Each piece as a line, over its counts or seconds where there are several."""
+    several = len(sounding.pieces) > 1
+    return tuple(
+        SoundView(
+            when=_when(piece, counted=counted) if several else "",
+            what=piece_in_words(piece, phrase, counted=counted),
+        )
+        for piece in sounding.pieces
+    )
+
+
+def _when(piece: Piece, *, counted: bool) -> str:
+    if counted:
+        return counts_read(piece.start, piece.end)
+    return length_in_words(piece.length)
+
+
+def not_said(s: ScoreStretch) -> str:
+    """That nobody knows what sounds in a stretch, with what is said of it."""
+    what = f": {s.section.sound.what}" if s.section is not None else ""
+    return sentence(f"the unit does not say what sounds when, so nothing is played here{what}")
+
+
+def said_read(sounding: Sounding, phrase: int) -> tuple[SaidView, ...]:
+    """The words said on counts, phrase by phrase; none where only the counts are said."""
+    words = {word.at // 1: word.says for piece in sounding.pieces for word in piece.words}
+    if not sounding.said or not words:
+        return ()
+    return tuple(
+        SaidView(
+            counts=counts_read(Fraction(start), Fraction(end)),
+            start=str(start),
+            end=str(end),
+            words=tuple(WordView(str(n + 1), words.get(n, "")) for n in range(start, end)),
+        )
+        for start in range(0, -(-sounding.length // 1), phrase)
+        for end in (min(start + phrase, -(-sounding.length // 1)),)
+        if any(n in words for n in range(start, end))
+    )
+
+
+def counts_read(start: Fraction, end: Fraction) -> str:
+    """Which counts something takes: 3, 1 to 8. A part of a count takes the count it falls in."""
+    first, last = start // 1 + 1, -(-end // 1)
+    return figures(Fraction(first)) if first >= last else f"{first} to {last}"

@@ -1,0 +1,24 @@
+"""What is heard while a step of a lesson is counted."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from build_tools.model.dance import Dance
+from build_tools.model.lesson import Step
+from build_tools.views.dance.timeline import Sounding, practice_sounding, sections_with
+
+
+def step_sounding(dance: Dance, step: Step) -> Sounding:
+    """What sounds over the step's counts, as in the sections that it dances or takes moves from.
+
+    A step that names neither is practised to what sounds in the whole dance.
+    """
+    names = tuple(dict.fromkeys((*step.joins, *step.makes, *step.dances, *step.shows)))
+    letters = [name for name in names if name in dance.sections]
+    moves = (*names, *step.develops)
+    found = [dance.sections[letter] for letter in letters] or [
+        section for name in moves for section in sections_with(dance, name)
+    ]
+    sections = tuple({s.letter: s for s in found or dance.sections.values()}.values())
+    return practice_sounding(dance, sections, step.counts or Fraction(0))
