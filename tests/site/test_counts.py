@@ -18,7 +18,7 @@ from build_tools.views.dance.score import score
 from build_tools.views.words.plain_words import name_in_words
 from tests.support.browser import address_of, reader
 from tests.support.built_sites import build
-from tests.support.sound_bank import real_unit
+from tests.support.sound_bank import every_unit, real_unit
 
 PAGE = f"units/{real_unit().slug}/counts.html"
 ODD = Path(__file__).resolve().parents[1] / "unusual_units"
@@ -62,7 +62,7 @@ CONTROLS = (
 )
 FOCUSED = "document.activeElement.id || document.activeElement.textContent.trim()"
 LIT = """
-() => [...document.querySelectorAll(".whole tr[data-lit]")].map((row) => [
+() => [...document.querySelectorAll(".whole tr[data-lit]:not(.said-row)")].map((row) => [
   row.querySelector("[data-who]").textContent, row.querySelector("[data-what]").textContent,
 ])
 """
@@ -81,6 +81,26 @@ def expected(dance: Dance, stretch: int, count: int) -> list[list[str]]:
         for span in found.danced
         if span.start < count <= span.end
     ]
+
+
+@pytest.fixture(scope="module")
+def odd_site(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The pages of the units of unusual shape."""
+    folder = tmp_path_factory.mktemp("odd") / "site"
+    build(ODD, folder)
+    return folder
+
+
+@pytest.fixture
+def clocks(browser: Browser, odd_site: Path) -> Iterator[Page]:
+    """The page of a dance with every kind of sound, on a made-up clock."""
+    with reader(browser, odd_site, extra_script=SILENT) as at:
+        at.page.clock.install(time=0)
+        at.page.goto(address_of(odd_site, "units/clock-shop-sounds/counts.html"))
+        at.page.clock.pause_at(1000)
+        yield at.page
+        assert at.said == []
+        assert at.violations() == []
 
 
 @pytest.fixture
@@ -253,7 +273,7 @@ def test_numbers_are_spoken_only_by_a_voice_on_the_device_and_only_when_asked(
         at.page.clock.install(time=0)
         at.page.goto(address_of(site, PAGE))
         at.page.clock.pause_at(1000)
-        box = at.page.get_by_label("Say the numbers aloud")
+        box = at.page.get_by_label("Say the numbers and words aloud")
         assert box.is_visible() == local
         at.page.get_by_role("button", name="Start").click()
         run_for(at.page, 150 + 2.5 * BEAT_MS)
@@ -265,21 +285,56 @@ def test_numbers_are_spoken_only_by_a_voice_on_the_device_and_only_when_asked(
 
 
 def test_a_dance_without_a_beat_says_so_and_shows_its_spans_and_cues(
-    browser: Browser, tmp_path: Path
+    browser: Browser, odd_site: Path
 ) -> None:
-    build(ODD, tmp_path / "site")
-    with reader(browser, tmp_path / "site") as at:
+    with reader(browser, odd_site) as at:
         for slug in ("silent-statues", "improvised-weather"):
-            at.page.goto(address_of(tmp_path / "site", f"units/{slug}/counts.html"))
+            at.page.goto(address_of(odd_site, f"units/{slug}/counts.html"))
             text = at.page.locator("main").inner_text()
             assert "This dance has no beat to count: it goes by cues" in text
             assert "Not counted, 40 seconds to 1 minute" in text
             assert text.count("Ends on") == 3
             assert at.page.locator("main button, main select").count() == 0
         for slug in ("reception-toys", "round-live-drums", "learned-market-dance"):
-            at.page.goto(address_of(tmp_path / "site", f"units/{slug}/counts.html"))
+            at.page.goto(address_of(odd_site, f"units/{slug}/counts.html"))
             at.page.get_by_role("button", name="Start").click()
             at.page.locator(NOW).get_by_text("Section A, counting in").wait_for()
             low = 1 if slug == "reception-toys" else 5  # phrases of 4, or of 8
             assert low <= int(at.page.locator(BIG).inner_text()) < low + 4
         assert at.said == []
+
+
+def test_what_is_said_is_on_screen_on_its_count_and_lit_among_the_words(clocks: Page) -> None:
+    beat = 60_000 / 104
+    (unit,) = (one for one in every_unit() if one.slug == "clock-shop-sounds")
+    (piece,) = unit.dance.sections["B"].heard
+    clocks.select_option("#counts-choice", label="Section B")
+    clocks.get_by_role("button", name="Start").click()
+    run_for(clocks, 150 + 4.5 * beat)
+    for count, word in enumerate(piece.says, start=1):
+        shown = clocks.locator("[data-word]")
+        assert shown.is_visible() == (word != "-"), count
+        assert shown.inner_text() == ("" if word == "-" else word)
+        lit = clocks.locator(".words [data-lit]")
+        assert lit.inner_text().split() == [str(count), word if word != "-" else "–"]
+        assert clocks.locator("[data-sounding]").inner_text().startswith("Heard: Voice alone")
+        run_for(clocks, beat)
+
+
+def test_what_sounds_in_a_span_is_told_piece_by_piece_till_next(clocks: Page) -> None:
+    beat = 60_000 / 104
+    clocks.get_by_role("button", name="Start").click()
+    # 32 counts, a join of 8, 16 counts and a join of 8, after four to count in
+    run_for(clocks, 150 + 68 * beat + 400)
+    sounding = clocks.locator("[data-sounding]")
+    told = [sounding.inner_text()]
+    for seconds in (4, 3, 5, 5):
+        run_for(clocks, seconds * 1000)
+        told.append(sounding.inner_text())
+    run_for(clocks, 6 * beat)
+    words = ("Drum roll", "Silence", "Shaker", "Your recording", "Drum, 3 strokes")
+    assert [
+        one.removeprefix("Heard: ").startswith(w) for one, w in zip(told, words, strict=True)
+    ] == [True] * 5
+    assert sounding.inner_text() == ""
+    assert clocks.get_by_role("button", name="Next").is_visible()

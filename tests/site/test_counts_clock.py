@@ -91,12 +91,19 @@ def page(browser: Browser, site: Path) -> Iterator[Page]:
         yield at.page
 
 
+def drummed(name: str, counts: int, **more: Any) -> dict[str, Any]:
+    """A stretch with a beat on every count, the first of each eight louder."""
+    every = list(range(max(0, counts)))
+    beat = {"sound": "beat", "from": 0, "to": counts, "strokes": every, "loud": every[::8]}
+    return {"name": name, "counts": counts, "heard": [beat] if every else [], **more}
+
+
 def played(page: Page, **asked: Any) -> dict[str, Any]:
     score = {
         "tempo": 108,
         "phrase": 8,
         "loop": True,
-        "stretches": [{"name": "wave", "counts": 16}],
+        "stretches": [drummed("wave", 16)],
     }
     usual = {
         "score": score,
@@ -121,7 +128,7 @@ def test_every_beat_is_where_a_product_puts_it_for_ten_minutes(page: Page, tempo
         "tempo": tempo,
         "phrase": 8,
         "loop": True,
-        "stretches": [{"name": "wave", "counts": 12}],
+        "stretches": [drummed("wave", 12)],
     }
     found = played(page, score=score)
     due = times(found)
@@ -140,7 +147,7 @@ def test_the_shown_count_is_the_one_heard_within_50_ms(page: Page) -> None:
     numbers = [one["shown"] for one in found["shown"][:12]]
     assert numbers == [5, 6, 7, 8, 1, 2, 3, 4, 5, 6, 7, 8]
     kinds = [one["kind"] for one in found["sounds"][:13]]
-    assert kinds == ["in"] * 4 + ["phrase"] + ["count"] * 7 + ["phrase"]
+    assert kinds == ["in"] * 4 + ["beat!"] + ["beat"] * 7 + ["beat!"]
 
 
 def test_a_hidden_page_loses_no_beat_and_shows_the_right_one_when_it_comes_back(
@@ -183,12 +190,12 @@ def test_a_loop_that_is_let_go_ends_with_its_round(page: Page) -> None:
 
 def test_a_span_waits_for_next_and_a_join_after_it_needs_no_count_in(page: Page) -> None:
     stretches = [
-        {"name": "A", "counts": 8},
-        {"name": "storm", "least": 20, "most": 30},
-        {"name": "on the way", "counts": 4, "join": True},
-        {"name": "A", "counts": 8},
-        {"name": "calm", "least": 5, "most": 9},
-        {"name": "B", "counts": 8},
+        drummed("A", 8),
+        {"name": "storm", "least": 20, "most": 30, "lasts": 25},
+        drummed("on the way", 4, join=True),
+        drummed("A", 8),
+        {"name": "calm", "least": 5, "most": 9, "lasts": 7},
+        drummed("B", 8),
     ]
     score = {"tempo": 120, "phrase": 8, "stretches": stretches}
     changes = [
@@ -205,16 +212,16 @@ def test_a_span_waits_for_next_and_a_join_after_it_needs_no_count_in(page: Page)
         ("playing", 5),
         ("stopped", None),
     ]
-    kinds = "".join(one["kind"][0] for one in found["sounds"])
-    assert kinds == "iiii" + "pccccccc" + "pccc" + "pccccccc" + "iiii" + "pccccccc"
+    kinds = "".join(one["kind"][-1] for one in found["sounds"])
+    assert kinds == "nnnn" + "!ttttttt" + "!ttt" + "!ttttttt" + "nnnn" + "!ttttttt"
     assert found["states"][2]["now"] >= 60
 
 
 def test_where_sections_overlap_both_are_lit(page: Page) -> None:
     stretches = [
-        {"name": "A", "counts": 8},
-        {"name": "on the way", "counts": -2, "join": True},
-        {"name": "B", "counts": 8},
+        drummed("A", 8),
+        drummed("on the way", -2, join=True),
+        drummed("B", 8),
     ]
     found = played(page, score={"tempo": 120, "phrase": 8, "stretches": stretches})
     assert len(found["sounds"]) == 4 + 8 - 2 + 8
@@ -256,7 +263,10 @@ def test_in_the_real_browser_the_shown_count_is_the_one_heard(browser: Browser, 
               window.planned = []; window.seen = [];
               device.sound = (kind, time) => { planned.push(time); return sound(kind, time); };
               const player = counts.player(device);
-              player.load({ tempo: 180, phrase: 8, stretches: [{ name: "wave", counts: 8 }] });
+              const strokes = [0, 1, 2, 3, 4, 5, 6, 7];
+              const beat = { sound: "beat", from: 0, to: 8, strokes, loud: [] };
+              const stretches = [{ name: "wave", counts: 8, heard: [beat] }];
+              player.load({ tempo: 180, phrase: 8, stretches });
               player.onCount(() => seen.push(device.heard()));
               window.over = new Promise((done) => {
                 player.onState(({ state }) => { if (state === "stopped") done(); });
