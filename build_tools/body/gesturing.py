@@ -1,0 +1,196 @@
+"""How a body looks that moves a part, gives its weight to another foot, or is still."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from build_tools.body.keys import Keys, lowered, one_key, sided, stance, there_and_again
+from build_tools.body.moves import Move
+from build_tools.body.pose import Arm, Pose, Trunk, both_arms, both_feet, mirrored
+from build_tools.body.shapes import balanced, shape, with_arms
+
+_MIDDLE_HIPS = 0.86
+
+
+def gesture(move: Move) -> Keys:
+    """A move of a part of the body, standing at the level that it ends on."""
+    twice = max(1, min(2, round(move.counts)))
+    manner = move.manner
+    if manner == "clap":
+        return there_and_again(
+            (_with(move, "clap-open"), _with(move, "clap")), max(1, round(move.counts))
+        )
+    if manner == "snap":
+        shut = _with(move, "pincers")
+        opened = both_arms(shut, lambda arm: replace(arm, elbow=60, raised=88, wrist=-20))
+        return there_and_again((opened, shut), twice)
+    if manner == "ripple":
+        one = _part(move, _with(move, "ripple"))
+        other = both_arms(one, lambda arm: replace(arm, raised=arm.raised + 22, wrist=40))
+        return there_and_again((other, one), twice)
+    pose = _part(move, _with(move, _arms(move)))
+    return sided(one_key(_finished(move, pose)), move)
+
+
+def _with(move: Move, arms: str) -> Pose:
+    return with_arms(stance(move.end), arms)
+
+
+def _arms(move: Move) -> str:
+    by_manner = {
+        "flick": "v" if move.end == "high" else "forwards-up" if move.end == "middle" else "ripple",
+        "press": "pressed",
+        "pull": "pulled",
+        "wave": "wave",
+        "point": "point",
+        "stretch": "up" if move.end == "high" else "forwards",
+        "open": {"high": "spray", "middle": "side", "low": "low-side"}[move.end],
+        "close": "hug",
+        "swing": "one-up-one-down",
+        "bow": "rest",
+    }
+    if move.manner in by_manner:
+        return by_manner[move.manner]
+    by_way = {"up": "up", "down": "pressed", "forwards": "forwards", "backwards": "back"}
+    if move.direction in by_way:
+        return by_way[move.direction]
+    if move.direction == "sideways":
+        return "point"
+    return {"high": "v", "middle": "side-soft", "low": "hands-low"}[move.end]
+
+
+def _part(move: Move, pose: Pose) -> Pose:
+    """The pose with the leading part doing the most of it."""
+    part, trunk, high = move.part, pose.trunk, move.end == "high"
+    if part in ("hand", "arm", "elbow") and move.one_side:
+        pose = replace(pose, left_arm=Arm())
+    if part == "elbow":
+        raised = {"high": 118, "middle": 90, "low": 50}[move.end]
+        bent = both_arms(with_arms(pose, "elbows"), lambda arm: replace(arm, raised=raised))
+        return replace(bent, left_arm=Arm()) if move.one_side else bent
+    if part == "shoulder":
+        return replace(with_arms(pose, "low-side"), trunk=replace(trunk, shrug=0.05, nod=-8))
+    if part == "head":
+        return replace(with_arms(pose, "rest"), trunk=replace(trunk, nod=-32 if high else 34))
+    if part == "foot" or part == "leg":
+        return _on_one_foot(move, "foot-out")
+    if part == "knee":
+        return _on_one_foot(move, "one-leg")
+    if part == "hip":
+        return balanced(
+            replace(with_arms(pose, "hips"), shift=0.05, trunk=replace(trunk, tilt=14, lean=-20))
+        )
+    if part == "back":
+        return balanced(replace(pose, trunk=replace(trunk, tip=22, bend=55, nod=25)))
+    if part == "chest":
+        return balanced(
+            replace(with_arms(pose, "back"), trunk=replace(trunk, tip=0, bend=-22, nod=-18))
+        )
+    if move.manner == "bow":
+        return balanced(replace(pose, trunk=replace(trunk, tip=40, bend=25, nod=20)))
+    return pose
+
+
+def _on_one_foot(move: Move, name: str) -> Pose:
+    pose = shape(name, "side" if move.end == "high" else "low-side")
+    hips = {"high": pose.hips, "middle": 0.86, "low": 0.72}[move.end]
+    return balanced(replace(pose, hips=hips))
+
+
+def _finished(move: Move, pose: Pose) -> Pose:
+    """Small or big, and the fingers."""
+    spread = 1.0 if move.part == "fingers" or move.manner in ("flick", "open") else pose.spread
+    pose = replace(pose, spread=spread)
+    if move.size == "small" and move.part not in ("foot", "leg", "knee"):
+        pose = both_arms(
+            pose,
+            lambda arm: replace(arm, raised=arm.raised * 0.7, elbow=min(145, arm.elbow + 45)),
+        )
+    if move.size == "big" and pose.hips > 0.8 and move.part not in ("foot", "leg", "knee"):
+        pose = both_feet(pose, lambda foot: replace(foot, across=0.15, out=18))
+    return balanced(pose)
+
+
+def transfer(move: Move) -> Keys:
+    """The weight goes to the other foot, lower or higher."""
+    manner = move.manner
+    if manner is None:
+        manner = "rock"
+        if move.start != move.end:
+            manner = "sink" if _height(move.end) < _height(move.start) else "rise"
+    if manner == "rock":
+        return sided(one_key(_rock(move)), move)
+    if manner == "wind":
+        wound = lowered(shape("lunge", "wound"), {"low": 0.66, "middle": 0.78}.get(move.end, 0.86))
+        # Winding back goes to the left before it is let go to the right.
+        return sided(one_key(balanced(mirrored(wound))), move)
+    if manner == "fold" and move.end == "low":
+        return one_key(balanced(shape("curl", "hug")))
+    if manner == "rise":
+        return one_key(balanced(with_arms(stance(move.end), _RISEN[move.end])))
+    return one_key(_sunk(move))
+
+
+_RISEN = {"high": "up", "middle": "low-side", "low": "hands-low"}
+
+
+def _height(level: str) -> int:
+    return ("low", "middle", "high").index(level)
+
+
+def _sunk(move: Move) -> Pose:
+    if move.end == "low":
+        return balanced(shape("crouch", "hands-low"))
+    if move.manner == "dip" or move.end == "middle":
+        return balanced(shape("half", "ready"))
+    return stance(move.end)
+
+
+def _rock(move: Move) -> Pose:
+    name = {"forwards": "rock-forwards", "backwards": "rock-backwards"}.get(
+        move.direction or "", "rock"
+    )
+    pose = shape(name, "side" if name == "rock" else "low-side")
+    if move.end == "low":
+        pose = lowered(replace(pose, left_foot=replace(pose.left_foot, across=0.19)), 0.86)
+    return balanced(pose)
+
+
+def still(move: Move) -> Keys:
+    """A held shape."""
+    return one_key(balanced(_held(move)))
+
+
+def _held(move: Move) -> Pose:
+    level, manner = move.end, move.manner
+    if manner == "tall" and level == "low":
+        manner = "curled"
+    if manner is None and level == "low":
+        manner = "curled" if move.size == "small" else "low"
+    if manner == "curled":
+        return {
+            "low": shape("curl", "hug"),
+            "middle": replace(
+                shape("half", "hug"), trunk=Trunk(tip=35, bend=55, nod=30), hips=0.78
+            ),
+            "high": replace(shape("stand", "tucked"), trunk=Trunk(tip=6, bend=18, nod=20)),
+        }[level]
+    if manner == "wide":
+        return {
+            "low": shape("low-wide", "side"),
+            "middle": shape("wide", "side"),
+            "high": replace(shape("wide", "spray"), spread=1.0),
+        }[level]
+    if manner == "twisted":
+        base = {"low": shape("crouch"), "middle": shape("soft"), "high": shape("apart")}[level]
+        base = with_arms(base, "twisted")
+        return replace(base, trunk=replace(base.trunk, twist=42, look=30, lean=10))
+    if manner == "balance":
+        return _on_one_foot(move, "one-leg")
+    if manner == "tall":
+        return shape("tall", "up" if level == "high" else "tight")
+    return {
+        "low": shape("crouch", "hands-low"),
+        "middle": shape("soft", "rest"),
+        "high": shape("tall", "up"),
+    }[level]

@@ -1,0 +1,125 @@
+"""What an action says of the body, made ready for drawing: nothing is guessed but by its words."""
+
+from __future__ import annotations
+
+import json
+import re
+from dataclasses import dataclass
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+from build_tools.model.dance import Action
+from build_tools.movement.effort import qualities
+
+LEVELS = ("low", "middle", "high")
+
+
+@dataclass(frozen=True, slots=True)
+class Move:
+    """An action as a body does it."""
+
+    kind: str
+    also: tuple[str, ...]
+    manner: str | None
+    """The shape that the pupils' word names, by `manners.json`."""
+    start: str
+    """low, middle or high."""
+    end: str
+    size: str | None
+    """small or big; of a size that changes, what it comes to."""
+    grows: bool
+    """Whether it starts small and becomes big."""
+    part: str | None
+    """The part that leads, by `manners.json`."""
+    one_side: bool
+    """Whether one hand, foot, elbow … leads and not both."""
+    direction: str | None
+    pathway: str | None
+    left: bool
+    feel: frozenset[str]
+    """strong, light, sudden, sustained, direct, indirect, free, bound."""
+    counts: float
+    steps: int
+    turn: float
+    """How far a turn goes, in degrees; less than 0 goes to the left."""
+    there_and_back: bool
+
+    @property
+    def kinds(self) -> tuple[str, ...]:
+        """Every kind of action in it."""
+        return (self.kind, *self.also)
+
+
+def move_of(action: Action, before: Action | None = None) -> Move:
+    """What `action` asks of a body; a level that it does not say is the one before it ended on."""
+    start, end = _levels(action, before)
+    left = action.side == "left"
+    part = _first("parts", action.body_part)
+    steps = getattr(action, "steps", None)
+    step = getattr(action, "step", None)
+    turn_by = getattr(action, "turn_by", None)
+    words = " ".join(filter(None, (step, action.word)))
+    return Move(
+        kind=action.kind,
+        also=action.also,
+        manner=_first(action.kind, words),
+        start=start,
+        end=end,
+        size=(action.size or "").split(" to ")[-1] or None,
+        grows=(action.size or "").startswith("small to"),
+        part=part,
+        one_side=_is_one(action.body_part),
+        direction=action.direction,
+        pathway=action.pathway,
+        left=left,
+        feel=qualities(action.dynamics),
+        counts=float(action.counts),
+        steps=max(1, round(float(steps if steps is not None else action.counts))),
+        turn=_TURNS.get(turn_by or "whole", 360.0) * (-1 if left else 1),
+        there_and_back=turn_by == "there and back",
+    )
+
+
+_TURNS = {
+    "quarter": 90.0,
+    "half": 180.0,
+    "three quarters": 270.0,
+    "whole": 360.0,
+    "there and back": 120.0,
+}
+_ENDINGS = r"(?:s|es|d|ed|ing|ning|ping|ting)?"
+
+
+def _levels(action: Action, before: Action | None) -> tuple[str, str]:
+    told = (action.level or "").split(" to ")
+    if told[0]:
+        return told[0], told[-1]
+    if action.kind == "jump" and before is None:
+        return "middle", "high"
+    last = _levels(before, None)[1] if before is not None else "middle"
+    return last, last
+
+
+def _is_one(part: str | None) -> bool:
+    words = (part or "").lower().split()
+    return bool({"one", "right", "left", "an", "a"} & set(words)) or words[-1:] == ["foot"]
+
+
+@cache
+def _manners() -> dict[str, Any]:
+    found: dict[str, Any] = json.loads(
+        Path(__file__).with_name("manners.json").read_text(encoding="utf-8")
+    )
+    return found
+
+
+def _first(table: str, text: str | None) -> str | None:
+    """The first line of a table that has a word of the text; None where none has."""
+    if not text:
+        return None
+    for name, words in _manners()[table].items():
+        said = "|".join(re.escape(word) for word in words)
+        if re.search(rf"\b(?:{said}){_ENDINGS}\b", text.lower()):
+            return str(name)
+    return None

@@ -1,0 +1,229 @@
+"""Where the bodies of a picture stand beside each other, and which stroke joins them."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, replace
+
+from build_tools.body.poses import Moved, pose_at
+from build_tools.body.skeleton import Skeleton, skeleton
+from build_tools.views.diagrams import body_arrows as arrows
+from build_tools.views.diagrams.body_lines import TALL, Point, View, body_lines, width_of
+from build_tools.views.diagrams.body_views import leftwards, view_of
+
+_EDGE, _GAP, _ROOM = 6.0, 26.0, 38.0
+_STEP_ROOM = 12.0
+"""How much wider the gap is for each step that its arrow shows, after the second."""
+_LOW_VIEW = 40.0
+"""What is low is seen at least so far from the side, or its shape is hidden."""
+_AGAIN = ("clap", "snap", "ripple")
+
+
+@dataclass(frozen=True, slots=True)
+class Scene:
+    """A picture's bodies and strokes, its floor at 0, `width` units wide."""
+
+    width: float
+    pieces: tuple[str, ...]
+
+
+def scene(done: Moved) -> Scene:
+    """The picture of an action."""
+    move = done.move
+    if move.kind == "stillness":
+        return _held(done)
+    if "jump" in move.kinds:
+        return _jump(done)
+    if move.kind == "turn":
+        return _turn(done)
+    start, end = skeleton(done.start), skeleton(done.shown)
+    if move.kind == "travel" and done.body == "chair":
+        return _on_the_spot(done)
+    if move.kind == "gesture" and (move.manner in _AGAIN or move.start == move.end):
+        return _in_place(done, start, end)
+    return _beside(done, start, end)
+
+
+def _held(done: Moved) -> Scene:
+    view = view_of(done)
+    body = skeleton(done.shown)
+    least, most = width_of(body, View(view))
+    x = _EDGE - least
+    pieces = (
+        body_lines(body, View(view, x)),
+        arrows.hold(x + most + 3, -TALL * body.crown.y * 0.5 - 6),
+    )
+    return Scene(x + most + 16, pieces)
+
+
+def _beside(done: Moved, start: Skeleton, end: Skeleton) -> Scene:
+    """The start and the end beside each other, as far as the way there is long."""
+    view, left = view_of(done), leftwards(done)
+    start_view = _LOW_VIEW if view < _LOW_VIEW and start.head.y < 0.62 and view >= 0 else view
+    sizes = [width_of(start, View(start_view)), width_of(end, View(view))]
+    (a0, a1), (b0, b1) = sizes[::-1] if left else sizes
+    room = _GAP
+    if done.move.kind == "travel":
+        more = done.move.steps if done.body == "standing" else 2
+        room = _ROOM + _STEP_ROOM * max(0, min(8, more) - 2)
+    x0 = _EDGE - a0
+    x1 = x0 + a1 + room - b0
+    gap = (x0 + a1 + 2, x1 + b0 - 3)
+    ex, sx = (x0, x1) if left else (x1, x0)
+    stroke = _travel_arrow if done.move.kind == "travel" else _level_arrow
+    pieces = (
+        body_lines(start, View(start_view, sx), pale=True),
+        body_lines(end, View(view, ex)),
+        stroke(done, (start, end), gap[::-1] if left else gap),
+    )
+    return Scene(x1 + b1 + _EDGE, pieces)
+
+
+def _travel_arrow(done: Moved, bodies: tuple[Skeleton, Skeleton], gap: Point) -> str:
+    move = done.move
+    y = -TALL * max(0.22, 0.75 * bodies[1].pelvis.y)
+    ends = [(gap[0], y), (gap[1], y)]
+    smooth = move.pathway not in (None, "straight") or "indirect" in move.feel
+    if done.body != "standing" or smooth or move.manner in ("float", "roll"):
+        return arrows.bent(ends, move.pathway, move.feel)
+    high = 14 if move.manner in ("skip", "hop", "gallop", "run") else 7
+    return arrows.steps(ends, move.steps, high, move.feel)
+
+
+def _level_arrow(done: Moved, bodies: tuple[Skeleton, Skeleton], gap: Point) -> str:
+    start, end = bodies
+    move, middle = done.move, (gap[0] + gap[1]) / 2
+    if (move.kind == "transfer" and move.manner in ("rock", "wind")) or move.start == move.end:
+        high = -TALL * end.head.y
+        low = max(high + 12, min(high + 26, -TALL * start.crown.y - 6))
+        return arrows.arch(
+            (gap[0], low), ((gap[0] + gap[1]) / 2, high - 4), (gap[1], high + 6), move.feel
+        )
+    rising = ("low", "middle", "high").index(move.end) > ("low", "middle", "high").index(move.start)
+    down = -TALL * min(start.head.y, end.head.y) + 4
+    up = min(down - 24, -TALL * max(start.head.y, end.head.y) + 4)
+    points = [(middle, down), (middle, up)]
+    return arrows.stroke(points if rising else points[::-1], move.feel)
+
+
+def _in_place(done: Moved, start: Skeleton, end: Skeleton) -> Scene:
+    """One over the other: only a part of the body moves."""
+    view, move = view_of(done), done.move
+    if move.manner in _AGAIN:
+        start = skeleton(done.keys.moments[0].pose)
+    sizes = [width_of(one, View(view)) for one in (start, end)]
+    x = _EDGE + 10 - min(least for least, _ in sizes)
+    seen = View(view, x)
+    pieces = [body_lines(start, seen, pale=True), body_lines(end, seen)]
+    pieces += _hand_strokes(done, seen, start, end)
+    return Scene(x + max(most for _, most in sizes) + _EDGE + 10, tuple(pieces))
+
+
+def _hand_strokes(done: Moved, seen: View, start: Skeleton, end: Skeleton) -> list[str]:
+    move, drawn = done.move, []
+    pairs = [(start.right_arm, end.right_arm), (start.left_arm, end.left_arm)]
+    if move.manner in (*_AGAIN, "flick"):
+        for _, arm in pairs:
+            tip, root = seen.at(arm.tip), seen.at(arm.wrist)
+            out = math.degrees(math.atan2(tip[1] - root[1], tip[0] - root[0]))
+            drawn.append(arrows.ticks(tip, out))
+        return drawn
+    moved_most = max(pairs, key=lambda pair: math.dist(seen.at(pair[0].tip), seen.at(pair[1].tip)))
+    side = pairs.index(moved_most)
+    if math.dist(seen.at(moved_most[0].tip), seen.at(moved_most[1].tip)) < 8:
+        return drawn
+    return [_hand_arrow(done, seen, side)]
+
+
+def _hand_arrow(done: Moved, seen: View, side: int) -> str:
+    """Along the way of the hand that moves most, a little outside it."""
+    points: list[Point] = []
+    for n in range(7):
+        body = skeleton(pose_at(replace(done, move=replace(done.move, feel=frozenset())), n / 6))
+        arm = (body.right_arm, body.left_arm)[side]
+        (x, y), (sx, sy) = seen.at(arm.tip), seen.at(arm.shoulder)
+        long = math.hypot(x - sx, y - sy) or 1.0
+        points.append((x + 9 * (x - sx) / long, y + 9 * (y - sy) / long))
+    return arrows.stroke(points, done.move.feel - {"indirect"})
+
+
+def _turn(done: Moved) -> Scene:
+    view, move = view_of(done), done.move
+    body = skeleton(replace(done.shown, turned=0.0))
+    least, most = width_of(body, View(view))
+    wide = 30.0 if done.body == "standing" else 38.0
+    x = _EDGE - min(least, -wide - 6)
+    height = -TALL * max(0.26, body.pelvis.y * 0.82)
+    back = move.there_and_back or done.body == "chair"
+    pieces = (
+        body_lines(body, View(view, x)),
+        arrows.ring(x, height, wide, move.left, back, move.feel),
+    )
+    return Scene(x + max(most, wide + 6) + _EDGE, pieces)
+
+
+def _on_the_spot(done: Moved) -> Scene:
+    """Feet lifted by turns on a chair, which stays where it is."""
+    view = view_of(done)
+    moments = done.keys.moments
+    one, other = skeleton(moments[0].pose), skeleton(moments[min(1, len(moments) - 1)].pose)
+    least, most = width_of(one, View(view))
+    x = _EDGE - least
+    toe = View(view, x).at(one.right_leg.toe)
+    pieces = (
+        body_lines(other, View(view, x), pale=True),
+        body_lines(one, View(view, x)),
+        arrows.stroke([(toe[0] + 12, -1), (toe[0] + 12, -26)], done.move.feel, both_ways=True),
+    )
+    return Scene(max(x + most, toe[0] + 18) + _EDGE, pieces)
+
+
+def _jump(done: Moved) -> Scene:
+    """Bent knees, the body in the air, bent knees again; seated, a fold and a throw."""
+    view, moments = view_of(done), done.keys.moments
+    first, peak = skeleton(moments[0].pose), skeleton(moments[done.keys.shown].pose)
+    if done.body != "standing":
+        return _throw(done, first, peak)
+    bent_view = view if done.move.direction in ("forwards", "backwards") else _LOW_VIEW
+    shown = [(first, bent_view), (peak, view), (skeleton(moments[-2].pose), bent_view)]
+    if leftwards(done):
+        shown.reverse()
+    edge, places = _EDGE, []
+    for body, seen in shown:
+        least, most = width_of(body, View(seen))
+        places.append(edge - least)
+        edge += most - least + 3
+    pieces = [
+        body_lines(body, View(seen, x), pale=n != 1)
+        for n, ((body, seen), x) in enumerate(zip(shown, places, strict=True))
+    ]
+    pieces.append(_jump_arrow(done, [one for one, _ in shown], places))
+    return Scene(edge - 3 + _EDGE, tuple(pieces))
+
+
+def _jump_arrow(done: Moved, bodies: list[Skeleton], places: list[float]) -> str:
+    """Up from the floor, or over from one place to the other."""
+    move = done.move
+    if move.direction in ("forwards", "backwards", "sideways"):
+        tops = [-TALL * body.crown.y - 7 for body in bodies]
+        ends = [(places[0], tops[0]), (places[2], tops[2])]
+        if leftwards(done):
+            ends.reverse()
+        top = max(-138.0, min(tops[1] - 2, tops[0] - 12))
+        return arrows.arch(ends[0], (places[1], top), ends[1], move.feel)
+    lowest = min(bodies[1].right_leg.toe.y, bodies[1].left_leg.toe.y)
+    return arrows.stroke([(places[1], -1), (places[1], -max(13.0, TALL * lowest + 3))], move.feel)
+
+
+def _throw(done: Moved, fold: Skeleton, up: Skeleton) -> Scene:
+    view = view_of(done)
+    (a0, a1), (b0, b1) = width_of(fold, View(_LOW_VIEW)), width_of(up, View(view))
+    x0 = _EDGE - a0
+    x1 = x0 + a1 + _GAP - b0
+    middle = x0 + a1 + _GAP / 2
+    pieces = (
+        body_lines(fold, View(_LOW_VIEW, x0), pale=True),
+        body_lines(up, View(view, x1)),
+        arrows.stroke([(middle, -38), (middle, -TALL * up.crown.y)], done.move.feel),
+    )
+    return Scene(x1 + b1 + _EDGE, pieces)

@@ -1,0 +1,51 @@
+"""From where an action is seen best, in degrees: 0 is from behind, 90 from the dancer's right."""
+
+from __future__ import annotations
+
+from build_tools.body.poses import Moved
+
+SIDE, ASIDE, BEHIND = 62.0, 28.0, 0.0
+_FROM_BEHIND = {
+    ("transfer", "rock"),
+    ("transfer", "wind"),
+    ("stillness", "wide"),
+    ("stillness", "tall"),
+    ("gesture", "clap"),
+    ("gesture", "snap"),
+    ("gesture", "flick"),
+    ("gesture", "ripple"),
+    ("gesture", "open"),
+    ("gesture", "stretch"),
+}
+_FROM_THE_SIDE = {"press", "pull", "point", "bow", "close"}
+
+
+def view_of(done: Moved) -> float:
+    """From where to see it. A wheelchair never goes sideways: it is seen going where it faces."""
+    move, wheels = done.move, done.body == "wheels"
+    if move.kind == "travel" and wheels and (move.direction == "sideways" or move.manner == "side"):
+        return -SIDE if move.left else SIDE
+    if "turn" in move.kinds:
+        return ASIDE if wheels else BEHIND
+    if move.kind == "stillness" and move.end == "low" and move.manner != "wide":
+        return SIDE
+    if move.direction == "sideways" or (move.kind, move.manner) in _FROM_BEHIND:
+        return ASIDE if wheels else BEHIND
+    if move.kind == "travel" and move.manner == "side":
+        return BEHIND
+    if move.kind in ("travel", "transfer") or move.direction in ("forwards", "backwards"):
+        return SIDE
+    if move.kind == "gesture" and move.manner in _FROM_THE_SIDE:
+        return SIDE
+    if move.kind == "gesture" and move.part in ("head", "knee", "back", "chest"):
+        return SIDE
+    return ASIDE if wheels else BEHIND
+
+
+def leftwards(done: Moved) -> bool:
+    """Whether the picture goes to the left."""
+    move = done.move
+    if move.direction == "sideways" or move.manner == "side":
+        # What is wound back goes away from where it is let go.
+        return move.left != (move.manner == "wind")
+    return move.direction == "backwards" and move.kind in ("travel", "jump", "transfer")

@@ -1,0 +1,187 @@
+"""What the picture of an action shows, in words."""
+
+from __future__ import annotations
+
+from build_tools.body.moves import Move
+from build_tools.body.poses import Moved
+
+_LEVELS = {"low": "low", "middle": "half high", "high": "high"}
+_STEPS = {
+    "side": "side-steps",
+    "gallop": "gallops",
+    "skip": "skips",
+    "hop": "hops",
+    "run": "running steps",
+    "tiptoe": "steps on tiptoe",
+    "creep": "low, creeping steps",
+    "stamp": "stamps",
+    "crawl": "steps on hands and knees",
+    "roll": "rolls, curled up",
+    "pull": "steps, one arm pulled back to the hip",
+    "push": "steps, both arms pushing forwards",
+    "float": "steps, arms floating out to the sides",
+}
+_NUMBERS = dict(
+    enumerate(("one", "two", "three", "four", "five", "six", "seven", "eight"), start=1)
+)
+_JUMPS = {
+    "tucked": "tucked up in the air",
+    "star": "arms and legs wide in the air",
+    "small": "small, arms low",
+    "reach": "long and thin in the air, arms up",
+}
+_GESTURES = {
+    "clap": "hands clap in front",
+    "snap": "arms bent at the sides open and snap shut",
+    "flick": "hands flick, fingers spread",
+    "ripple": "arms and fingers ripple in front",
+    "press": "both arms press forwards and down",
+    "pull": "one arm pulls back, the other stays in front",
+    "wave": "one hand waves above the head",
+    "point": "one arm points",
+    "stretch": "arms stretch",
+    "open": "arms open wide",
+    "close": "arms close in front",
+    "swing": "arms swing, one up and one down",
+    "bow": "the body bows",
+}
+_PARTS = {
+    "elbow": "elbows out to the sides",
+    "shoulder": "shoulders lift",
+    "head": "the head moves",
+    "foot": "one foot lifts out to the side",
+    "leg": "one leg lifts out to the side",
+    "knee": "one knee lifts",
+    "hip": "the hips push out",
+    "back": "the back rounds",
+    "chest": "the chest opens",
+}
+_SHAPES = {
+    "curled": "curled up small",
+    "wide": "wide, arms and legs apart",
+    "tall": "tall and narrow",
+    "twisted": "twisted, the shoulders one way and the feet another",
+    "balance": "balanced on one foot",
+}
+_WAYS = {
+    "strong": "strongly",
+    "light": "lightly",
+    "sudden": "suddenly",
+    "sustained": "slowly and evenly",
+    "direct": "straight there",
+    "indirect": "by a winding way",
+    "free": "freely",
+    "bound": "held back",
+}
+
+
+def body_in_words(done: Moved) -> str:
+    """One sentence: what the body does, as it is drawn."""
+    said = ", ".join(filter(None, (_doing(done), _level(done.move), *_feel(done.move))))
+    where = {"chair": "On a chair: ", "wheels": "In a wheelchair: "}.get(done.body, "")
+    return where + (said if where else said[0].upper() + said[1:])
+
+
+def _doing(done: Moved) -> str:
+    move = done.move
+    if "jump" in move.kinds:
+        return _jump(done)
+    if move.kind == "travel":
+        return _travel(done)
+    if move.kind == "turn":
+        return _turn(done)
+    if move.kind == "gesture":
+        return _gesture(done)
+    if move.kind == "transfer":
+        return _transfer(done)
+    held = _SHAPES.get(move.manner or "", "crouched" if move.end == "low" else "standing")
+    if done.body != "standing":
+        held = {"crouched": "folded forwards", "standing": "sitting upright"}.get(held, held)
+    return f"still, {held}"
+
+
+def _travel(done: Moved) -> str:
+    move, way = done.move, _way(done.move)
+    if done.body == "wheels":
+        turned = move.direction == "sideways" or move.manner == "side"
+        first = f"turn to the {_side(move)} and " if turned else ""
+        return f"{first}wheel {'' if turned else way or 'forwards'}".strip()
+    if done.body == "chair":
+        return f"feet step on the spot{', leaning ' + way if way else ''}"
+    size = f"{move.size} " if move.size and move.manner is None else ""
+    steps = _STEPS.get(move.manner or "", "steps")
+    number = "" if move.manner == "roll" else f"{_NUMBERS.get(move.steps, move.steps)} "
+    one = steps.removesuffix("s") if move.steps == 1 and "," not in steps else steps
+    side = way or (f"to the {_side(move)}" if move.manner == "side" else "")
+    return f"{number}{size}{one} {side}".strip()
+
+
+def _jump(done: Moved) -> str:
+    move = done.move
+    shape = _JUMPS.get(move.manner or "", "arms and legs wide" if move.size == "big" else "")
+    if done.body != "standing":
+        return "fold forwards, then throw the arms and chest up"
+    way = _way(move)
+    turned = ", turning in the air" if "turn" in move.kinds else ""
+    said = "bend the knees and jump" + (f" {way}" if way else "") + (f", {shape}" if shape else "")
+    return f"{said}{turned}, landing on bent knees"
+
+
+def _turn(done: Moved) -> str:
+    move = done.move
+    if done.body == "chair":
+        return f"twist round to the {_side(move)} and back"
+    if move.there_and_back:
+        return f"turn a little way to the {_side(move)} and back"
+    far = {90: "a quarter", 180: "half way", 270: "three quarters"}.get(abs(int(move.turn)))
+    by = "a wheel in each hand" if done.body == "wheels" else "arms out"
+    return f"turn {far + ' round' if far else 'right round'} to the {_side(move)}, {by}"
+
+
+def _gesture(done: Moved) -> str:
+    move = done.move
+    if done.body == "wheels" and move.part in ("foot", "leg", "knee"):
+        return "one hand reaches low, where a foot would go"
+    said = _PARTS.get(move.part or "") or _GESTURES.get(move.manner or "")
+    if said is None:
+        said = f"arms move {_way(move)}".strip() if _way(move) else "arms move"
+    return said + {"small": ", small", "big": ", big"}.get(move.size or "", "")
+
+
+def _transfer(done: Moved) -> str:
+    move, stood = done.move, done.body == "standing"
+    if move.manner == "wind":
+        return "bend one knee and wind the arms and body back"
+    if move.manner == "rock" or (move.manner is None and move.start == move.end):
+        way = _way(move) or "to the right"
+        return f"lean {way}, on to one {'foot' if stood else 'hip'}"
+    if move.end == "low":
+        low = "curl up small" if move.manner == "fold" else "bend the knees and sink"
+        return low if stood else "fold forwards"
+    if move.manner == "rise" or move.start == "low":
+        return "rise"
+    return "bend the knees" if stood else "fold a little forwards"
+
+
+def _level(move: Move) -> str:
+    if move.kind in ("stillness", "jump") or "jump" in move.also:
+        return ""
+    if move.start == move.end:
+        return _LEVELS[move.end]
+    return f"from {_LEVELS[move.start]} to {_LEVELS[move.end]}"
+
+
+def _feel(move: Move) -> list[str]:
+    return [_WAYS[one] for one in _WAYS if one in move.feel]
+
+
+def _side(move: Move) -> str:
+    return "left" if move.left else "right"
+
+
+def _way(move: Move) -> str:
+    if move.direction == "sideways":
+        return f"to the {_side(move)}"
+    if move.direction == "diagonal":
+        return f"diagonally to the {_side(move)}"
+    return move.direction or ""

@@ -1,0 +1,89 @@
+"""Pictures of bodies: small, the same each time, told in words, and no two moves alike."""
+
+from __future__ import annotations
+
+import re
+import xml.etree.ElementTree as ET
+from fractions import Fraction
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+
+from build_tools.body.poses import BODIES
+from build_tools.model.dance import Action
+from build_tools.views.diagrams.body_figure import HEIGHT, body_figure, figure_of
+from tests.body.strategies import bodies, joined, published
+
+MOST_BYTES = 1500
+TITLE = re.compile(r"<title>.*?</title>")
+
+
+@given(joined, bodies)
+def test_each_picture_is_whole_and_within_its_frame(
+    pair: tuple[Action, Action | None], body: str
+) -> None:
+    drawn = ET.fromstring(figure_of(*pair, body))
+    _, _, width, height = map(float, drawn.attrib["viewBox"].split())
+    assert height == HEIGHT
+    assert 20 < width < 420
+    for path in drawn.iter("path"):
+        x, y = map(float, re.findall(r"-?[\d.]+", path.attrib["d"])[:2])
+        assert -6 <= x <= width + 6
+        assert -148 <= y <= 4
+
+
+@pytest.mark.parametrize("body", BODIES)
+def test_each_published_picture_is_small(body: str) -> None:
+    for action, before in published():
+        drawn = figure_of(action, before, body)
+        symbol = drawn[drawn.index("<g") : drawn.rindex("</svg>")]
+        assert len(symbol) <= MOST_BYTES, (action.word, body, len(symbol))
+
+
+@given(joined, bodies)
+def test_the_words_say_who_and_what(pair: tuple[Action, Action | None], body: str) -> None:
+    figure = body_figure(*pair, body)
+    assert figure.title == figure.words[0]
+    assert figure.title[0].isupper()
+    assert "None" not in figure.title
+    assert ("wheelchair" in figure.title) == (body == "wheels")
+    assert f"<title>{figure.title}</title>" in figure.svg
+
+
+@pytest.mark.parametrize("body", BODIES)
+def test_no_two_moves_of_a_published_motif_look_alike(body: str) -> None:
+    """But two that say the same: over and under are one move, there and back again."""
+    seen: dict[str, Action] = {}
+    for action, before in published():
+        if before is None:
+            seen = {}
+        drawn = TITLE.sub("", figure_of(action, before, body))
+        other = seen.setdefault(drawn, action)
+        same = (other.kind, other.level, other.direction) == (
+            action.kind,
+            action.level,
+            action.direction,
+        )
+        assert other is action or same, (other, action)
+
+
+@pytest.mark.parametrize("one", ["strong", "light", "sudden", "indirect", "direct", "sustained"])
+@pytest.mark.parametrize("other", ["strong", "light", "sudden", "indirect", "direct", "bound"])
+def test_feels_look_unlike_in_a_still_picture(one: str, other: str) -> None:
+    if one == other or {one, other} == {"sustained", "bound"}:
+        return
+    pictures = {
+        figure_of(Action("gesture", Fraction(2), level="low to high", dynamics=(feel,))).split(
+            "</title>"
+        )[1]
+        for feel in (one, other)
+    }
+    assert len(pictures) == 2 or {one, other} & {"sustained", "direct"}
+
+
+def test_a_picture_is_the_same_at_each_drawing() -> None:
+    """Byte for byte, as it was when somebody last looked at it and found it good."""
+    kept = Path(__file__).with_name("body_break.svg").read_text(encoding="utf-8")
+    action = Action("jump", Fraction(2), "break", level="high", size="big", dynamics=("strong",))
+    assert figure_of(action) == kept.strip()
