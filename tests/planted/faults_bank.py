@@ -102,3 +102,22 @@ def title_used_twice(unit: EditableUnit) -> Place | None:
     if unit.slug <= first.slug:
         return None
     return unit.set(unit.file, ("title",), first.top["title"])
+
+
+@fault("year-said-otherwise", "set")
+def year_said_otherwise(unit: EditableUnit) -> Place | None:
+    return unit.set(unit.file, ("summary",), "A dance for Year 9 about the sea.")
+
+
+@fault("text-in-another-language", "set")
+def text_in_another_language(unit: EditableUnit) -> Place | None:
+    return unit.set(unit.file, ("language",), "cy")
+
+
+@fault("acknowledgement-missing", "drop")
+def acknowledgement_missing(unit: EditableUnit) -> Place | None:
+    unit.bodies = dict.fromkeys(unit.bodies, "Read the words in bold.\n")
+    for n, link in enumerate(unit.top["curriculum"]):
+        if '"' in link["says"]:
+            return unit.file, ("curriculum", n, "says")
+    return None
