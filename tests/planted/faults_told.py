@@ -29,6 +29,12 @@ def told_before_made(unit: EditableUnit) -> Place | None:
     return unit.set(unit.lesson_files[1], ("story_so_far",), "The class has made the zigzag.")
 
 
+@fault("runs-told-otherwise", "set")
+def runs_told_otherwise(unit: EditableUnit) -> Place | None:
+    text = "The whole dance has been run nine times."
+    return unit.set(unit.lesson_files[1], ("story_so_far",), text)
+
+
 @fault("short-of-time-leaves-the-new", "set")
 def short_of_time_leaves_the_new(unit: EditableUnit) -> Place | None:
     _add_motif(unit, "zigzag", "travel", 4)
