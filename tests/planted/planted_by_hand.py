@@ -1,7 +1,8 @@
 """Faults planted by reading alone, and how many of them the rules report, by family and kind.
 
-`python -m tests.planted.planted_by_hand FILE` puts each fault of FILE into a copy of the published
-units, checks the copy as an author's folder is checked, and prints a table. FILE holds a list of
+`python -m tests.planted.planted_by_hand FILE` puts each fault of FILE into a copy of the units that
+its writer read, checks the copy as an author's folder is checked, and prints a table. Those units
+are kept in `by_hand/content`, as they were: a fault planted by reading goes with what was read. FILE holds a list of
 faults, each with its `edits` (a text that stands once in a file, and what is put in its place), the
 `line` at which an author is told of it, and `also`, other lines as good. A problem that the sound
 unit has already is no answer.
@@ -29,8 +30,7 @@ from build_tools.checking.check_bank import (
 )
 from build_tools.problem import Problem
 
-ROOT = Path(__file__).resolve().parents[2]
-CONTENT = ROOT / "content"
+CONTENT = Path(__file__).parent / "by_hand/content"
 KINDS = ("fields", "both", "text")
 ANSWERS = ("at the line", "elsewhere", "missed")
 
@@ -200,7 +200,7 @@ def _cell(given: Sequence[Answer]) -> str:
 
 
 def problems_now(content: Path = CONTENT) -> tuple[Problem, ...]:
-    """What the check says of the published units."""
+    """What the check says of the units before anything is planted."""
     return check_folder(content).problems
 
 

@@ -12,6 +12,15 @@ KINDS = ("gesture", "travel", "jump", "turn", "transfer", "stillness")
 ADVICE = ("say", "look_for", "easier", "harder", "into", "ask")
 DEEDS = ("explore", "make", "develop", "rehearse", "join")
 _SET = {
+    "apart",
+    "groups_apart",
+    "others",
+    "roles",
+    "says",
+    "spot",
+    "towards",
+    "turn_by",
+    "within",
     "as",
     "by",
     "direction",

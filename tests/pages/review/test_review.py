@@ -180,7 +180,7 @@ def test_a_published_text_is_as_old_as_the_last_year_it_names(text: str, said: s
 
 
 def test_ages_follow_the_banks_day_and_not_the_clock() -> None:
-    later = replace(real_bank(), as_of="2029-11-25")
+    later = replace(real_bank(), as_of="2029-11-29")
     assert {u.age for u in view(replace(REPORT, bank=later)).units} == {"3 years"}
     assert "2013, 16 years" in {s.age for s in view(replace(REPORT, bank=later)).standards}
 
