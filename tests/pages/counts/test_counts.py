@@ -78,7 +78,7 @@ def test_the_rock_pools_rows_by_hand() -> None:
     # four moves of two counts each
     read = [(row.counts, row.what) for row in wave.rows]
     assert read == [("1 to 2", "rock"), ("3 to 4", "rush"), ("5 to 6", "break"), ("7 to 8", "sink")]
-    assert wave.rows[1].more.startswith("2 counts, travel sideways to the right")
+    assert wave.rows[1].more.startswith("2 counts, travel sideways to the left")
     (anemone,) = (m for m in view_of(real_unit()).motifs if m.name == "anemone")
     # 2, 2, 1, 1, 2
     assert [row.counts for row in anemone.rows] == ["1 to 2", "3 to 4", "5", "6", "7 to 8"]

@@ -47,7 +47,9 @@ def test_each_lesson_has_one_line_that_says_what_it_adds(unit: Unit) -> None:
 
 def test_the_rock_pools_third_lesson_by_hand() -> None:
     adds = view_of(real_unit()).lessons[2].adds
-    # from its steps: makes crab and C, develops two, joins A and B, settles the answer's size
+    # from its steps: makes crab and C, develops two, settles the answer's size
     assert adds.startswith("Makes crab. Changes a motif into mirror crab and crab answer.")
     assert "Makes section C" in adds
-    assert "Joins A B" in adds
+    assert "Joins" not in adds
+    # the fourth joins the tide to the anemones, and the crabs to the storm
+    assert "Joins A B" in view_of(real_unit()).lessons[3].adds

@@ -8,8 +8,9 @@ from tests.support.sound_bank import real_bank, real_unit
 
 def test_a_dance_in_a_fixed_order() -> None:
     assert whole_dance_in_words(real_unit().dance) == (
-        "A B C D A: a chain that comes back to the start. 168 counts at 108 beats a minute and "
-        "what is not counted; about 1 minute 53 seconds to 2 minutes 3 seconds in all."
+        "A B C D A': a chain that comes back to the start; A comes back changed. 168 counts at 108 "
+        "beats a minute and what is not counted; about 1 minute 53 seconds to 2 minutes 3 seconds "
+        "in all."
     )
 
 

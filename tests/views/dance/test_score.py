@@ -79,14 +79,14 @@ def test_the_rock_pools_score_by_hand() -> None:
     # 32 + 8 + 32 + 8 + 32 + 8, a storm of no counts, 16, then 32
     assert laid == [
         ("A", 0), ("-", 32), ("B", 40), ("-", 72), ("C", 80), ("-", 112), ("D", 120), ("-", 120),
-        ("A", 136),
+        ("A'", 136),
     ]  # fmt: skip
     assert found.counts == 168
     assert found.spans == Seconds(Fraction(20), Fraction(30))
-    new = [s for s in found.stretches[2].danced if s.what == "new-anemone"]
-    # four parts, 4 counts apart, of 8 counts, after 8: 8 to 16, 12 to 20, 16 to 24, 20 to 28
+    new = [s for s in found.stretches[2].danced if s.what == "anemone-opens"]
+    # four parts, 4 counts apart, of 4 counts, after 8: 8 to 12, 12 to 16, 16 to 20, 20 to 24
     canon = [(s.first, int(s.start), int(s.end)) for s in new]
-    assert canon == [(1, 8, 16), (2, 12, 20), (3, 16, 24), (4, 20, 28)]
+    assert canon == [(1, 8, 12), (2, 12, 16), (3, 16, 20), (4, 20, 24)]
     assert found.stretches[6].cue == "Three slow drum beats. All sink where they are."
 
 
