@@ -137,7 +137,9 @@ def _asked(sentence: str) -> bool:
 
 def named_title(text: str, letter: str, title: str) -> str | None:
     """Where the text has pupils dance a section, by its letter or by its idea as a title."""
-    called = [f"section {letter}", f"part {letter}"]
+    # read as words, the mark of A' is gone: "part A" does not name it
+    written = letter.isalpha() or letter in text.replace("’", "'")
+    called = [f"section {letter}", f"part {letter}"] if written else []
     if 2 <= len(title.split()) <= 6:
         called.append(title)
     for name in called:

@@ -1,4 +1,7 @@
-"""However many rules there are, one check of a unit reads each of its texts once at most."""
+"""However many rules there are, one check of a unit reads each of its texts once at most.
+
+The unit is one that is kept as it was, so that the share of what is read is of the same words.
+"""
 
 from __future__ import annotations
 
@@ -14,7 +17,8 @@ from build_tools.problem import FieldPath
 from build_tools.sentences import reading
 from build_tools.views.reading import lesson_text
 from build_tools.views.written import unit_text
-from tests.support.banks import CONTENT, UNIT
+from tests.planted.planted_by_hand import CONTENT
+from tests.support.banks import UNIT
 
 
 def check_anew() -> Unit:

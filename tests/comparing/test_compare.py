@@ -95,7 +95,7 @@ EDITS: dict[str, tuple[Callable[[WrittenUnit], object], str, Weight]] = {
     ),
     "step taken out": (
         lambda u: lesson(u, 3)["steps"].pop(6),
-        "step 7 of lesson 3 was taken out: “Join the tide to the anemones”",
+        "step 7 of lesson 3 was taken out: “Watch another pair's crabs”",
         Weight.TEACHING,
     ),
     "step moved": (
@@ -120,8 +120,8 @@ EDITS: dict[str, tuple[Callable[[WrittenUnit], object], str, Weight]] = {
     ),
     "safety line taken out": (
         lambda u: lesson(u, 3)["safety"].pop(1),
-        "lesson 3: “Three steps between partners; nobody crawls.” was taken out of what to check "
-        "for safety",
+        "lesson 3: “Dodge is small, two feet to two feet.” was taken out of what to check for "
+        "safety",
         Weight.TEACHING,
     ),
     "safety lines change places": (
@@ -207,8 +207,8 @@ EDITS: dict[str, tuple[Callable[[WrittenUnit], object], str, Weight]] = {
         Weight.DANCE,
     ),
     "a word explained": (
-        lambda u: lesson(u, 3)["words"].update(transition="the way between parts"),
-        "lesson 3: the word “transition” was reworded: “the way between parts”",
+        lambda u: lesson(u, 3)["words"].update({"change of size": "bigger or smaller"}),
+        "lesson 3: the word “change of size” was reworded: “bigger or smaller”",
         Weight.WORDING,
     ),
     "a picture drawn anew": (

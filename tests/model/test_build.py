@@ -136,6 +136,7 @@ def test_kinds_of_section(bank: Path) -> None:
         "B": "counted",
         "C": "counted",
         "D": "improvised",
+        "A'": "counted",
     }
     improvised = sections["D"].seconds
     assert improvised is not None

@@ -2,10 +2,10 @@
 
 `python -m tests.planted.planted_by_hand FILE` puts each fault of FILE into a copy of the units that
 its writer read, checks the copy as an author's folder is checked, and prints a table. Those units
-are kept in `by_hand/content`, as they were: a fault planted by reading goes with what was read. FILE holds a list of
-faults, each with its `edits` (a text that stands once in a file, and what is put in its place), the
-`line` at which an author is told of it, and `also`, other lines as good. A problem that the sound
-unit has already is no answer.
+are kept in `by_hand/content`, as they were: a fault planted by reading goes with what was read.
+FILE holds a list of faults, each with its `edits` (a text that stands once in a file, and what is
+put in its place), the `line` at which an author is told of it, and `also`, other lines as good. A
+problem that the sound unit has already is no answer.
 """
 
 from __future__ import annotations

@@ -4,11 +4,11 @@ Teachers see by the day of issue whether they have the newest edition. A day aft
 `as_of` has not come yet, and every later edition will look older than this one.
 
 Bad:
-    in bank.yml: as_of: 2026-11-25
-    in the unit: issued: 2027-02-25
+    in bank.yml: as_of: 2026-11-29
+    in the unit: issued: 2027-02-28
 Good:
-    in bank.yml: as_of: 2026-11-25
-    in the unit: issued: 2026-11-25
+    in bank.yml: as_of: 2026-11-29
+    in the unit: issued: 2026-11-29
 """
 
 from __future__ import annotations

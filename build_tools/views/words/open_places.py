@@ -41,6 +41,7 @@ _NOT_WRITTEN: Mapping[type, frozenset[str]] = {
 _WRITTEN: Mapping[tuple[type, str], FieldPath] = {
     (Unit, "dance"): (),
     (Dance, "front"): ("dance", "front"),
+    (Dance, "sides"): ("dance", "sides"),
     (Dance, "sound"): ("dance", "sound"),
     (Dance, "order_choice"): ("dance", "order"),
     (Section, "improvised_from"): ("improvised", "start"),
