@@ -29,6 +29,13 @@ def told_before_made(unit: EditableUnit) -> Place | None:
     return unit.set(unit.lesson_files[1], ("story_so_far",), "The class has made the zigzag.")
 
 
+@fault("section-counts-said-otherwise", "set")
+def section_counts_said_otherwise(unit: EditableUnit) -> Place | None:
+    if "counts" not in unit.top["sections"]["A"]:
+        return None
+    return unit.set(unit.lesson_files[0], ("steps", 0, "task"), "A has ninety-nine counts.")
+
+
 @fault("runs-told-otherwise", "set")
 def runs_told_otherwise(unit: EditableUnit) -> Place | None:
     text = "The whole dance has been run nine times."
