@@ -23,6 +23,7 @@ _PLACES = {
     "small groups": "in small groups",
     "scattered": "spread out",
     "two lines": "in two lines",
+    "rows": "in rows",
     "file": "one behind another",
 }
 _FACINGS = {
