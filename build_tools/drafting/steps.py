@@ -39,7 +39,7 @@ def warm_up(number: int, least: int) -> TimedStep:
     return timed(
         least, 5, 10, "warm-up", "Walk, reach, turn and stop",
         grouping="alone", intensity="steady",
-        say="Two quick taps mean stop, quite still. Find the empty space. Nobody touches.",
+        say="Freeze and my raised hand mean stop. Find the empty space. Nobody touches.",
         task=_WARM_UPS[(number - 1) % len(_WARM_UPS)],
         look_for="Everyone still within two counts.",
         easier="Walk only.",

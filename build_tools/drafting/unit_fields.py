@@ -55,7 +55,7 @@ def unit_fields(asked: Asked, facts: BankFacts, made: Plan) -> Fields:
         "skills": [
             {
                 "skill": "Move about the hall without touching anyone, and stop on a signal.",
-                "catch_up": "Walk for eight counts and freeze for eight. Do it four times.",
+                "catch_up": "Walk for eight counts, be still for eight. Do it four times.",
             },
             {
                 "skill": "Move on the beat to a count of eight.",
