@@ -17,9 +17,9 @@ from tests.packs.attacks.controls import CONTROLS
 from tests.packs.attacks.every import ATTACKS, KINDS
 from tests.packs.attacks.harmless import HARMLESS, Reason
 from tests.packs.attacks.packed import Pack
-from tests.support.built_packs import packed
+from tests.support.built_packs import made
 from tests.support.judged import measuring, took
-from tests.support.packs import empty_bank, written
+from tests.support.packs import FIRST, SLUG, empty_bank, written
 
 MOST_SECONDS, MOST_BYTES, MOST_DISK = 5.0, 200 * 2**20, 100_000_000
 ENDED = "than any unit needs"
@@ -31,7 +31,7 @@ _STEERS = set(map(chr, [*range(9), *range(11, 32), *range(127, 160), 0x202E, 0x2
 
 @pytest.fixture(scope="module")
 def good() -> Pack:
-    return Pack.read(packed("rock-pool").data)
+    return Pack.read(made(FIRST, SLUG).data)
 
 
 @pytest.fixture(scope="module")

@@ -29,7 +29,7 @@ def test_another_bag_library_accepts_it(slug: str, tmp_path: Path) -> None:
     bag.validate()
     assert bag.version_info == (1, 0)
     assert bag.algorithms == ["sha512"]
-    assert bag.info["External-Identifier"] == top.name == f"{slug}-1.0.0"
+    assert bag.info["External-Identifier"] == top.name == f"{slug}-2.0.0"
     assert set(bag.payload_files()) == {path for path in files(top) if path.startswith("data/")}
 
 
@@ -75,7 +75,7 @@ def another_bank(folder: Path) -> Path:
     """The same units in a bank of another name, day and topics, the words put to it."""
     shutil.copytree(CONTENT, folder)
     change(folder / "bank.yml", "name: The dance unit bank", f"name: {ELSEWHERE}")
-    change(folder / "bank.yml", "as_of: 2026-11-25", "as_of: 2027-01-09")
+    change(folder / "bank.yml", "as_of: 2026-11-29", "as_of: 2027-01-09")
     change(folder / "bank.yml", "Units of class dance for", "Some dances for")
     change(folder / "safety.md", "title: ", "title: Here and there, ")
     topics = folder / "vocabulary" / "topics.yml"
@@ -112,7 +112,7 @@ def test_nothing_but_the_unit_shows_in_the_bytes(tmp_path: Path) -> None:
         another_bank(tmp_path / "a deep" / "château"), tmp_path / "other", 0o077,
         PYTHONHASHSEED="2", TZ="Pacific/Pago_Pago", LC_ALL="C.UTF-8",
     )  # fmt: skip
-    assert list(one) == ["seeds-on-the-move-1.0.0.zip", "weaving-shed-1.0.0.zip"]
+    assert list(one) == ["seeds-on-the-move-2.0.0.zip", "weaving-shed-2.0.0.zip"]
     assert list(one) == list(other)
     assert [name for name in one if one[name] != other[name]] == []
     assert all(ELSEWHERE.encode() not in data for data in other.values())

@@ -255,7 +255,7 @@ CASES: list[tuple[Kind, str, str, int, str, str, str]] = [
     ),
     (
         "unit",
-        "format: 1",
+        "format: 2",
         "format: 3",
         0,
         "wrong-value",
@@ -264,7 +264,7 @@ CASES: list[tuple[Kind, str, str, int, str, str, str]] = [
     ),
     (
         "unit",
-        "format: 1",
+        "format: 2",
         "format: one",
         0,
         "wrong-value",
@@ -273,7 +273,7 @@ CASES: list[tuple[Kind, str, str, int, str, str, str]] = [
     ),
     (
         "unit",
-        "issued: 2026-11-25",
+        "issued: 2026-11-29",
         "issued: 25 November",
         0,
         "wrong-value",

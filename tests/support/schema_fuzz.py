@@ -13,7 +13,12 @@ from build_tools.schema_check.schemas import Kind
 from build_tools.source.document import Document, read_data, read_markdown
 from tests.support.banks import ROOT
 
-BANKS = sorted(p.parent for f in ("content", "tests") for p in (ROOT / f).rglob("bank.yml"))
+BANKS = sorted(
+    p.parent
+    for f in ("content", "tests")
+    for p in (ROOT / f).rglob("bank.yml")
+    if (p.parent / "units").is_dir()
+)
 """The real bank and every bank among the tests' files."""
 
 
