@@ -12,7 +12,8 @@ from functools import lru_cache
 
 from build_tools.sentences.forms import forms
 from build_tools.sentences.numbers_of_counts import Length, length_at
-from build_tools.sentences.reading import Reading, Word, first_part, plain_words, read
+from build_tools.sentences.plain import first_part, plain_words
+from build_tools.sentences.reading import Reading, Word, read
 from build_tools.sentences.word_lists import word_list
 
 _PASSES_ON = word_list("of for to on in")

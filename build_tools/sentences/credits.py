@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from build_tools.sentences.reading import plain_letters
+from build_tools.sentences.plain import plain_letters
 from build_tools.sentences.sayings import Saying
 from build_tools.sentences.word_lists import word_list
 

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import re
 
-from build_tools.sentences.reading import plain_letters, read
+from build_tools.sentences.plain import plain_letters
+from build_tools.sentences.reading import read
 from build_tools.sentences.sayings import Saying
 
 _SAYS_WHAT = Saying(

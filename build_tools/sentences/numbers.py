@@ -8,12 +8,14 @@ _ONES = word_row(
     "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen "
     "fifteen sixteen seventeen eighteen nineteen"
 )
-_TENS = word_row("twenty thirty forty fifty sixty seventy eighty ninety")
+TENS = word_row("twenty thirty forty fifty sixty seventy eighty ninety")
 _NUMBERS = {word: value for value, word in enumerate(_ONES)}
-_NUMBERS |= {word: 10 * value for value, word in enumerate(_TENS, 2)}
+_NUMBERS |= {word: 10 * value for value, word in enumerate(TENS, 2)}
 _NUMBERS |= {"once": 1, "twice": 2, "thrice": 3, "dozen": 12, "hundred": 100, "single": 1}
 _MOST_FIGURES = 9
 _UNITS = frozenset(_ONES[1:10])
+NUMBER_WORDS = frozenset(_NUMBERS)
+"""The words that say a number by themselves."""
 
 
 def number_of(form: str) -> int | None:
@@ -24,11 +26,11 @@ def number_of(form: str) -> int | None:
     if form.isdecimal():
         return int(form) if len(form) <= _MOST_FIGURES else None
     tens, _, ones = form.partition("-")
-    if ones and tens in _TENS:
+    if ones and tens in TENS:
         return _NUMBERS[tens] + _NUMBERS[ones]
     return _NUMBERS.get(form)
 
 
 def is_number_together(first: str, second: str) -> bool:
     """Whether two words say one number: thirty two."""
-    return first in _TENS and second in _UNITS
+    return first in TENS and second in _UNITS

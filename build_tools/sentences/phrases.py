@@ -7,12 +7,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from functools import cached_property, lru_cache
 
 from build_tools.sentences.forms import UNCHANGING, forms
 from build_tools.sentences.named_lists import NAMED
-from build_tools.sentences.reading import Reading, Word, first_part
+from build_tools.sentences.plain import first_part
+from build_tools.sentences.reading import Reading, Word
 
 Words = tuple[int, ...]
 """Places of words in a reading."""
@@ -42,6 +43,12 @@ class Slot:
     """Words that may not follow it."""
     not_after: frozenset[str] = frozenset()
     """Words that may not stand before it in its clause, up to `_NEAR` away."""
+    looks_around: bool = field(init=False)
+    """Whether the words around it decide too."""
+
+    def __post_init__(self) -> None:
+        around = self.starts or self.ends or self.not_before or self.not_after
+        object.__setattr__(self, "looks_around", bool(around))
 
     def fits(self, word: Word) -> bool:
         """Whether a word alone is what the slot asks for."""
@@ -120,16 +127,15 @@ class Phrase:
         return frozenset(word.rstrip("+") for word in named if word)
 
     def found_in(self, reading: Reading) -> Iterator[Words]:
-        """Every place where the phrase stands, whether it is meant or not."""
-        for needed in self.needed:
-            if needed.isdisjoint(reading.forms):
-                return
-        places, first = reading.places, self.slots[0]
-        starts: Iterable[int] = range(len(reading.words))
-        if first.forms and not first.optional:
-            starts = (at for form in first.forms & reading.forms for at in places[form])
-        for start in starts:
-            yield from _fit(reading.words, self.slots, 0, start, ())
+        """Every place where the phrase stands, whether it is meant or not, in no order."""
+        words, first = reading.words, self.slots[0]
+        if first.forms is None or first.optional:
+            for start in range(len(words)):
+                yield from _fit(words, self.slots, 0, start, ())
+            return
+        for form in first.forms & reading.forms:
+            for start in reading.places[form]:
+                yield from _fit(words, self.slots, 0, start, ())
 
     def _slot(self, part: str, gap: int, over: bool) -> Slot:
         optional = part.startswith("?")
@@ -217,17 +223,23 @@ def _fit(
     if slot.optional:
         yield from _fit(words, phrase, at_slot + 1, start, found)
     before = words[found[-1]] if found else None
+    forms = slot.forms
+    is_last = at_slot == len(phrase) - 1
     for at in range(start, min(start + slot.gap + 1, len(words))):
         word = words[at]
         if before is not None and not _together(before, word, slot.over_commas):
             return
-        if not slot.fits(word):
+        # most words are seen here to be others, without another call
+        if forms is not None and word.form not in forms:
             continue
-        if not _stands(words, at, slot):
+        if not slot.fits(word) or (slot.looks_around and not _stands(words, at, slot)):
             continue
         if slot.after_comma and before is not None and before.clause == word.clause:
             continue
-        yield from _fit(words, phrase, at_slot + 1, at + 1, (*found, at))
+        if is_last:
+            yield (*found, at)
+        else:
+            yield from _fit(words, phrase, at_slot + 1, at + 1, (*found, at))
 
 
 def _stands(words: tuple[Word, ...], at: int, slot: Slot) -> bool:

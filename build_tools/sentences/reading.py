@@ -7,38 +7,22 @@ hold" it is a thing and no deed. Rules ask such questions through `sayings.Sayin
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections import defaultdict
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
-from functools import cache, cached_property, lru_cache
+from functools import cached_property, lru_cache, partial
 from typing import NamedTuple
-from unicodedata import normalize
 
-from build_tools.sentences.numbers import is_number_together, number_of
+from build_tools.sentences.numbers import NUMBER_WORDS, TENS, is_number_together, number_of
+from build_tools.sentences.plain import JOINED, plain_letters
 from build_tools.sentences.word_lists import word_list
 
 _TOKEN = re.compile(r"[^\W\d_]+(?:'[^\W\d_]+)*'?|\d+(?:[.,]\d+)*|[.!?…;:,()\n–—/]")
-_FIGURE = re.compile(rb"[0-9]")
-_PARTS = re.compile(r"\d+|[a-z]+")
-_A_SENTENCE_ENDS = re.compile(r"[!?…\n]|(?<!\d)\.|\.(?!\d)")
-_LETTERS = frozenset(b"abcdefghijklmnopqrstuvwxyz0123456789")
-_ONLY_LETTERS = bytes(byte if byte in _LETTERS else ord(" ") for byte in range(256))
 _SENTENCE_END = frozenset(".!?…\n")
 _CLAUSE_END = _SENTENCE_END | frozenset(";:()–—")
 _MARKS = _CLAUSE_END | frozenset(",/")
 _TAILS = ("'s", "'ll", "'re", "'ve", "'d", "'m", "'")
-_JOINED = {
-    ("each", "other"): "each-other",
-    ("each", "other's"): "each-other",
-    ("one", "another"): "each-other",
-    ("no", "one"): "nobody",
-    ("as", "if"): "as-if",
-    ("as", "though"): "as-if",
-    ("all", "fours"): "all-fours",
-    ("at", "least"): "at-least",
-    ("at", "most"): "at-most",
-}
-"""Words that mean one thing together, and the one word that stands for them."""
-_FIRST_OF_TWO = frozenset(first for first, _ in _JOINED)
+_FIRST_OF_TWO = frozenset((*(first for first, _ in JOINED), *TENS))
 
 NEGATORS = word_list(
     "no not never cannot nobody none nothing neither nor without avoid avoids avoiding forbidden "
@@ -72,6 +56,10 @@ _QUALITIES = word_list(
     "light heavy strong steady clear new good great wide tiny huge red green raised more full half"
 )
 """Words that may stand between an article and its thing."""
+_TELLING = (
+    NEGATORS | _ENDS_NO | _IN_PLACE | _UNREAL | _DETERMINERS | _QUALITIES | NUMBER_WORDS | {"like"}
+)
+"""Words of letters alone that say something of those after them; no other does."""
 
 
 class Word(NamedTuple):
@@ -94,6 +82,10 @@ class Word(NamedTuple):
     number: int | None
 
 
+# a quarter of what a word costs is its making, and this is the shortest way
+_word: Callable[[tuple[object, ...]], Word] = partial(tuple.__new__, Word)
+
+
 @dataclass(frozen=True)
 class Reading:
     """A text that has been read."""
@@ -102,12 +94,12 @@ class Reading:
     words: tuple[Word, ...]
 
     @cached_property
-    def places(self) -> dict[str, tuple[int, ...]]:
+    def places(self) -> Mapping[str, Sequence[int]]:
         """Where each form stands among the words."""
-        found: dict[str, list[int]] = {}
+        found: dict[str, list[int]] = defaultdict(list)
         for at, word in enumerate(self.words):
-            found.setdefault(word.form, []).append(at)
-        return {form: tuple(places) for form, places in found.items()}
+            found[word.form].append(at)
+        return found
 
     @cached_property
     def forms(self) -> frozenset[str]:
@@ -133,46 +125,6 @@ class Reading:
         return self.text[self.words[first].start : self.words[last].end]
 
 
-def plain_letters(text: str) -> str:
-    """The text in small letters without accents, each character where it was: fete for fête."""
-    if text.isascii():
-        return text.lower()
-    return "".join(_plain(letter) for letter in text)
-
-
-@cache
-def _plain(letter: str) -> str:
-    if letter in "’‘":
-        return "'"
-    return normalize("NFKD", letter)[0].lower()[:1] or letter
-
-
-def first_part(form: str) -> str:
-    """A form as `plain_words` has it: thirty of thirty-two, don of don't."""
-    return form.partition("-")[0].partition("'")[0]
-
-
-@lru_cache(maxsize=1024)
-def plain_words(text: str) -> frozenset[str]:
-    """The words of a text, split at hyphens and apostrophes: soon done, where it is not read."""
-    # by bytes, which is several times as fast
-    plain = plain_letters(text).encode("ascii", "replace").translate(_ONLY_LETTERS)
-    words = frozenset(plain.decode("ascii").split())
-    if "one" in words:
-        # read as each other and nobody, whose first letters are not those written
-        words |= {first_part(one) for (a, b), one in _JOINED.items() if a in words and b in words}
-    if not _FIGURE.search(plain):
-        return words
-    mixed = [word for word in words if word[0].isdigit() and not word.isdecimal()]
-    return words.union(*(_PARTS.findall(word) for word in mixed)) if mixed else words
-
-
-@lru_cache(maxsize=1024)
-def words_by_sentence(text: str) -> tuple[frozenset[str], ...]:
-    """The same for each sentence of a text; a stop between figures ends none."""
-    return tuple(plain_words.__wrapped__(one) for one in _A_SENTENCE_ENDS.split(text) if one)
-
-
 @lru_cache(maxsize=1024)
 def read(text: str) -> Reading:
     """Read a text. Asked for again soon, it is not read again."""
@@ -193,32 +145,34 @@ def _tokens(text: str) -> list[_Token]:
         if "'" in form:
             tail = next((tail for tail in _TAILS if form.endswith(tail)), "")
             form, owner = form[: len(form) - len(tail)], tail in ("'s", "'")
-        together = _JOINED.get((previous, form)) if previous in _FIRST_OF_TWO else None
-        if together is None and is_number_together(previous, form):
-            together = f"{previous}-{form}"
-        if together:
+        if previous in _FIRST_OF_TWO and (together := _together(previous, form)):
             form = together
             found[-1] = (form, found[-1][1], match.end(), owner)
         else:
-            found.append((form, match.start(), match.end(), owner))
+            found.append((form, *match.span(), owner))
         previous = form
     return found
+
+
+def _together(first: str, second: str) -> str | None:
+    """The one word that two stand for, if they do: each other, thirty two."""
+    if is_number_together(first, second):
+        return f"{first}-{second}"
+    return JOINED.get((first, second))
 
 
 def _words(tokens: Sequence[_Token]) -> list[Word]:
     # one long loop: every text that is read at all goes through it, word by word
     words: list[Word] = []
     sentence = clause = 0
-    denied = unreal = ended = only_next = False
+    denied = unreal = ended = only_next = before_a_thing = False
     real_in = -1
     last = len(tokens) - 1
     previous = ""
-    before_a_thing = False
     for at, (form, start, end, owner) in enumerate(tokens):
         as_thing = before_a_thing
-        number = number_of(form)
-        before_a_thing = _before_a_thing(form, owner, number, at > 0 and as_thing, at)
         if form in _MARKS:
+            before_a_thing = False
             if form in _SENTENCE_END:
                 ended = True
                 denied = unreal = False
@@ -232,29 +186,38 @@ def _words(tokens: Sequence[_Token]) -> list[Word]:
             previous = form
             continue
         if ended:
-            sentence += 1
+            # a text may begin with a mark: … and wait
+            sentence += bool(words)
             ended = False
-        if form in _ENDS_NO:
-            denied = False
-            if form in _ENDS_UNREAL:
-                unreal = False
-        words.append(
-            Word(form, start, end, sentence, clause, denied, unreal, as_thing, owner, number)
-        )
+        # most words are of no list, and nothing is asked of them
+        telling = form in _TELLING or not form.isalpha()
+        number = number_of(form) if telling else None
+        before_a_thing = owner
+        if telling:
+            before_a_thing = _before_a_thing(form, owner, number, as_thing, at)
+            if form in _ENDS_NO:
+                denied = False
+                if form in _ENDS_UNREAL:
+                    unreal = False
+        row = (form, start, end, sentence, clause, denied, unreal, as_thing, owner, number)
+        words.append(_word(row))
         if unreal and real_in > 0:
             real_in -= 1
             unreal = real_in > 0
-        after = tokens[at + 1][0] if at < last else ""
-        if _denies(form, previous, after):
-            denied, only_next = True, after in _GOES_ON or previous in _SOME
+        if telling:
+            after = tokens[at + 1][0] if at < last else ""
+            if _denies(form, previous, after):
+                denied, only_next = True, after in _GOES_ON or previous in _SOME
+            elif only_next:
+                denied = only_next = False
+            elif form in _IN_PLACE and after in ("than", "of"):
+                denied = form != "place" or previous == "in"
+            if form in _UNREAL and not (form == "picture" and as_thing):
+                unreal, real_in = True, 4 if form in _OF_ONE_THING else -1
+            elif form == "like" and previous not in _WHO_LIKES and not as_thing:
+                unreal, real_in = True, -1
         elif only_next:
             denied = only_next = False
-        elif form in _IN_PLACE and after in ("than", "of"):
-            denied = form != "place" or previous == "in"
-        if form in _UNREAL and not (form == "picture" and as_thing):
-            unreal, real_in = True, 4 if form in _OF_ONE_THING else -1
-        elif form == "like" and previous not in _WHO_LIKES and not as_thing:
-            unreal, real_in = True, -1
         previous = form
     return words
 

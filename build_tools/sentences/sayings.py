@@ -25,12 +25,14 @@ A text says it where a phrase matches and none of its words is denied ("never ho
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Collection, Iterable, Mapping
 from dataclasses import dataclass, field
 from functools import cached_property, lru_cache
 
 from build_tools.sentences.phrases import Phrase, Words
-from build_tools.sentences.reading import Reading, plain_words, read, words_by_sentence
+from build_tools.sentences.many_texts import ManyTexts
+from build_tools.sentences.plain import plain_words, words_by_sentence
+from build_tools.sentences.reading import Reading, read
 
 _GOES_ON = re.compile(r"(?<=\|)\s*\n\s*|\s*\n\s*(?= [~!])")
 
@@ -89,28 +91,18 @@ class Saying:
                 found.setdefault(word, []).append(row)
         return found
 
-    def may_be_where(self, bits: Mapping[str, int], words: frozenset[str], among: int) -> int:
-        """Of many texts those that could say it: a bit each, as in `bits` and `among`.
-
-        `bits` has for each of the `words` of the texts, split at hyphens, those that hold it.
-        """
+    def may_be_where(self, texts: ManyTexts, among: int) -> int:
+        """Of many texts those that could say it: a bit each, as in `among`."""
         if self._without_words:
             return among
-        with_rarest: dict[Phrase, int] = {}
-        for word in self.anchors & words:
-            for phrase, _ in self._by_written[word]:
-                with_rarest[phrase] = with_rarest.get(phrase, 0) | bits[word]
-        found = 0
-        for phrase, where in with_rarest.items():
+        found, with_any = 0, texts.with_any
+        for phrase in self._phrases:
             # what is found already need not be asked again
-            left = where & among & ~found
-            for one in phrase.needed_as_written[1:]:
+            left = among & ~found
+            for one in phrase.needed_as_written:
+                left &= with_any(one)
                 if not left:
                     break
-                holding = 0
-                for word in one & words:
-                    holding |= bits[word]
-                left &= holding
             found |= left
         return found
 
@@ -127,15 +119,15 @@ class Saying:
                     found[phrase] = None
         return found
 
-    def _in_a_sentence(self, text: str) -> list[Phrase]:
+    def _in_a_sentence(self, text: str) -> Collection[Phrase]:
         """The phrases of which one sentence of the text holds all that they need."""
-        phrases = self._fitting(plain_words(text))
-        if not phrases:
-            return []
-        sentences = words_by_sentence(text)
-        if len(sentences) == 1:
-            return list(phrases)
-        return [one for one in phrases if any(map(one.may_be_in, sentences))]
+        if self.anchors.isdisjoint(plain_words(text)):
+            return self._without_words
+        found = dict.fromkeys(self._without_words)
+        for words in words_by_sentence(text):
+            if not self.anchors.isdisjoint(words):
+                found |= self._fitting(words)
+        return found
 
     def said(self, text: str | None, likened: bool = False) -> Said | None:
         """The first place where the text says it, and means it.

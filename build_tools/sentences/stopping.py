@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-from build_tools.sentences.reading import plain_words, read
+from build_tools.sentences.plain import plain_words
+from build_tools.sentences.reading import read
 from build_tools.sentences.sayings import Said, Saying
 
 SOUNDS_OF_DANCES = {

@@ -11,7 +11,7 @@ from collections.abc import Iterable
 from collections.abc import Set as AbstractSet
 from functools import cache
 
-from build_tools.sentences.reading import plain_letters
+from build_tools.sentences.plain import plain_letters
 from build_tools.sentences.word_lists import word_list
 
 HARD_WORDS = frozenset(

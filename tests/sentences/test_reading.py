@@ -2,7 +2,8 @@ from __future__ import annotations
 
 import pytest
 
-from build_tools.sentences.reading import Word, plain_letters, read
+from build_tools.sentences.plain import plain_letters
+from build_tools.sentences.reading import Word, read
 
 
 def word(text: str, form: str) -> Word:

@@ -7,7 +7,8 @@ import re
 import pytest
 
 import build_tools.sentences
-from build_tools.sentences.reading import plain_words, read
+from build_tools.sentences.plain import plain_words
+from build_tools.sentences.reading import read
 from build_tools.sentences.sayings import Saying
 from tests.wordings.lists import all_wordings
 

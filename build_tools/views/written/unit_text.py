@@ -15,7 +15,7 @@ from build_tools.model.dance import Action, Heard, Section, Sound
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.problem import FieldPath
-from build_tools.sentences.reading import plain_words
+from build_tools.sentences.many_texts import ManyTexts, bits_of, numbers_of
 from build_tools.sentences.sayings import Said, Saying
 from build_tools.views.reading.lesson_text import FieldText, text_by_field
 
@@ -56,15 +56,13 @@ class UnitText:
 
     def holding(self, words: Iterable[str]) -> tuple[FieldText, ...]:
         """The fields that hold one of the words, split at hyphens and apostrophes, in order."""
-        bits = 0
-        for word in words:
-            bits |= self._bits.get(word, 0)
-        return tuple(self._fields[number][1] for number in _numbers(bits))
+        bits = reduce(or_, map(self._texts.with_word, words), 0)
+        return tuple(self._fields[number][1] for number in numbers_of(bits))
 
-    @cached_property
+    @property
     def words(self) -> frozenset[str]:
         """Every word of it in small letters, split at hyphens and apostrophes."""
-        return frozenset(self._bits)
+        return self._texts.words
 
     @cached_property
     def _fields(self) -> tuple[tuple[int, FieldText], ...]:
@@ -74,37 +72,23 @@ class UnitText:
         )
 
     @cached_property
-    def _bits(self) -> Mapping[str, int]:
-        """For each word the fields that hold it, a bit each."""
-        found: dict[str, int] = defaultdict(int)
-        for number, (_, one) in enumerate(self._fields):
-            bit = 1 << number
-            for word in plain_words(one.text):
-                found[word] |= bit
-        return dict(found)
+    def _texts(self) -> ManyTexts:
+        return ManyTexts([one.text for _, one in self._fields])
 
     @cached_property
     def _bits_of_kind(self) -> Mapping[str, int]:
         """For each kind the fields of it, a bit each."""
-        found: dict[str, int] = defaultdict(int)
+        found: dict[str, list[int]] = defaultdict(list)
         for number, (_, one) in enumerate(self._fields):
-            found[one.kind] |= 1 << number
-        return dict(found)
+            found[one.kind].append(number)
+        return {kind: bits_of(numbers) for kind, numbers in found.items()}
 
-    def _may_say(self, what: Saying, kinds: Collection[str]) -> Iterator[int]:
+    def _may_say(self, what: Saying, kinds: Collection[str]) -> list[int]:
         """The numbers of the fields, of `kinds` if any are named, with all that a phrase needs."""
         every = (1 << len(self._fields)) - 1
         if kinds:
             every = reduce(or_, (self._bits_of_kind.get(kind, 0) for kind in kinds))
-        return _numbers(what.may_be_where(self._bits, self.words, every))
-
-
-def _numbers(bits: int) -> Iterator[int]:
-    """The places of the bits that are set, from the lowest."""
-    while bits:
-        lowest = bits & -bits
-        yield lowest.bit_length() - 1
-        bits ^= lowest
+        return numbers_of(what.may_be_where(self._texts, every))
 
 
 @dataclass(frozen=True, slots=True)
