@@ -6,11 +6,14 @@ asked for once is looked for in one walk over the words of the next unit.
 
 from __future__ import annotations
 
+import re
+from bisect import bisect_right
 from collections import defaultdict
-from collections.abc import Collection, Sequence
+from collections.abc import Callable, Collection, Sequence
 from functools import cached_property
+from itertools import accumulate
 
-from build_tools.sentences.plain import places_of_words
+from build_tools.sentences.plain import APART, places_of_words, put_together
 
 MOST_LISTS = 8192
 """So many lists are kept in mind; another is looked for by itself."""
@@ -23,7 +26,9 @@ class ManyTexts:
     """Texts by their numbers from 0, asked for the words they hold, as `plain_words` has them."""
 
     def __init__(self, texts: Sequence[str]) -> None:
-        self._places = places_of_words(texts)
+        self._together = put_together(texts)
+        self._starts = [0, *accumulate(len(text) + len(APART) for text in texts)]
+        self._places = places_of_words(self._together)
         self.words = frozenset(self._places)
         self._bits: dict[str, int] = {}
 
@@ -44,6 +49,31 @@ class ManyTexts:
             self._with_any[words] = bits
             _keep_in_mind(words)
         return bits
+
+    def containing(self, letters: str) -> int:
+        """The texts that contain the letters as they are, a bit each."""
+        return self._where(lambda start: self._together.find(letters, start))
+
+    def matching(self, pattern: re.Pattern[str]) -> int:
+        """The texts in which the pattern is found, a bit each.
+
+        They are searched as one, so it may ask for no start or end of a text.
+        """
+
+        def found(start: int) -> int:
+            match = pattern.search(self._together, start)
+            return match.start() if match else -1
+
+        return self._where(found)
+
+    def _where(self, found_from: Callable[[int], int]) -> int:
+        numbers: list[int] = []
+        at = found_from(0)
+        while at >= 0:
+            number = bisect_right(self._starts, at) - 1
+            numbers.append(number)
+            at = found_from(self._starts[number + 1])
+        return bits_of(numbers)
 
     @cached_property
     def _with_any(self) -> dict[frozenset[str], int]:

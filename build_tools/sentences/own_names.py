@@ -54,16 +54,21 @@ def holds_word(text: str, word: str) -> bool:
 def danced_by_name(text: str, name: str) -> str | None:
     """Where the text has pupils dance what is called `name`; None where it only uses the word."""
     parts = _parts(name)
-    if min(parts[-1], key=len) not in text.lower():
+    if not any(last in text.lower() for last in parts[-1]):
         return None
     reading = read(text)
-    for at in range(len(reading.words) - len(parts) + 1):
+    starts = sorted(at for form in parts[0] for at in reading.places.get(form, ()))
+    for at in starts:
         row = reading.words[at : at + len(parts)]
-        if not all(word.form in part for word, part in zip(row, parts, strict=True)):
+        if len(row) < len(parts) or not all(map(_is_form, row, parts)):
             continue
         if _as_name(reading, at, at + len(parts) - 1):
             return reading.between(at, at + len(parts) - 1)
     return None
+
+
+def _is_form(word: Word, forms: frozenset[str]) -> bool:
+    return word.form in forms
 
 
 def _as_name(reading: Reading, first: int, last: int) -> bool:
@@ -111,10 +116,9 @@ def danced_by_moves(text: str, moves: tuple[str, ...]) -> str | None:
 
 def listed_moves(text: str, moves: tuple[str, ...]) -> str | None:
     """Where the text names two or more of the moves one after another: glow, flicker, crumble."""
-    known = _by_form(moves)
-    if plain_words(text).isdisjoint(map(first_part, known)):
+    if plain_words(text).isdisjoint(_first_parts(moves)):
         return None
-    reading = read(text)
+    known, reading = _by_form(moves), read(text)
     row: list[int] = []
     for at, word in enumerate(reading.words):
         if word.form in known and not word.denied and not word.unreal:
@@ -130,6 +134,11 @@ def listed_moves(text: str, moves: tuple[str, ...]) -> str | None:
 @lru_cache(maxsize=256)
 def _by_form(moves: tuple[str, ...]) -> Mapping[str, str]:
     return {form: move for move in moves for form in forms(move.casefold())}
+
+
+@lru_cache(maxsize=256)
+def _first_parts(moves: tuple[str, ...]) -> frozenset[str]:
+    return frozenset(map(first_part, _by_form(moves)))
 
 
 def _asked(sentence: str) -> bool:
@@ -149,9 +158,16 @@ def named_title(text: str, letter: str, title: str) -> str | None:
     return None
 
 
+@lru_cache(maxsize=256)
+def _forms_of(name: str) -> tuple[list[str], frozenset[str]]:
+    """The words of a name, and the first part of each."""
+    forms_in_it = [word.form for word in read(name).words]
+    return forms_in_it, frozenset(map(first_part, forms_in_it))
+
+
 def _phrase(text: str, name: str) -> str | None:
-    parts = [word.form for word in read(name).words]
-    if not plain_words(text).issuperset(map(first_part, parts)):
+    parts, needed = _forms_of(name)
+    if not needed <= plain_words(text):
         return None
     reading = read(text)
     for at in range(len(reading.words) - len(parts) + 1):

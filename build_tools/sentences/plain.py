@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from collections import defaultdict
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable
 from functools import cache, lru_cache
 from unicodedata import normalize
 
@@ -16,7 +16,7 @@ _NOT_ASCII = re.compile(r"[^\x00-\x7f]")
 _FIGURE = re.compile(r"[0-9]")
 _PARTS = re.compile(r"\d+|[a-z]+")
 _A_SENTENCE_ENDS = re.compile(r"[!?…\n]|(?<!\d)\.|\.(?!\d)")
-_APART = "\0"
+APART = "\0"
 _LETTERS = frozenset(b"\0abcdefghijklmnopqrstuvwxyz0123456789")
 _ONLY_LETTERS = bytes(byte if byte in _LETTERS else ord(" ") for byte in range(256))
 JOINED = {
@@ -56,23 +56,27 @@ def first_part(form: str) -> str:
 @lru_cache(maxsize=2048)
 def plain_words(text: str) -> frozenset[str]:
     """The words of a text, split at hyphens and apostrophes."""
-    plain = _only_letters(text).replace(_APART, " ")
+    plain = _only_letters(text).replace(APART, " ")
     words = frozenset(plain.split())
     if "one" in words or _FIGURE.search(plain):
         return frozenset(_with_parts({word: [0] for word in words}))
     return words
 
 
-def places_of_words(texts: Sequence[str]) -> dict[str, list[int]]:
-    """For each word of many texts the numbers of those that hold it, at least once each.
+def put_together(texts: Iterable[str]) -> str:
+    """Many texts as one, with a mark between that none of them holds; each as long as it was."""
+    return APART.join([text.replace(APART, " ") for text in texts])
+
+
+def places_of_words(together: str) -> dict[str, list[int]]:
+    """For each word of texts put together the numbers of those that hold it, at least once each.
 
     The words are those of `plain_words`, found in a fifth of the time.
     """
     found: dict[str, list[int]] = defaultdict(list)
-    mark = f" {_APART} "
     number = 0
-    for word in _only_letters(mark.join(text.replace(_APART, " ") for text in texts)).split():
-        if word == _APART:
+    for word in _only_letters(together).replace(APART, f" {APART} ").split():
+        if word == APART:
             number += 1
         else:
             found[word].append(number)

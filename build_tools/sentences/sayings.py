@@ -29,8 +29,8 @@ from collections.abc import Callable, Collection, Iterable, Mapping
 from dataclasses import dataclass, field
 from functools import cached_property, lru_cache
 
-from build_tools.sentences.phrases import Phrase, Words
 from build_tools.sentences.many_texts import ManyTexts
+from build_tools.sentences.phrases import Phrase, Words
 from build_tools.sentences.plain import plain_words, words_by_sentence
 from build_tools.sentences.reading import Reading, read
 

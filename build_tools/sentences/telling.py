@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
+from functools import lru_cache
 
 from build_tools.sentences.word_lists import word_list
 
@@ -21,15 +22,16 @@ _SAME_FOR = 4
 
 def telling_words(texts: Iterable[str | None]) -> frozenset[str]:
     """The telling words of the texts, each cut to its first letters and without its ending."""
-    return frozenset(
-        _cut(word)
-        for text in texts
-        if text
-        for word in _WORD.findall(text.lower())
-        if word not in _SMALL and len(word) > 1
-    )
+    return frozenset().union(*(_telling(text) for text in texts if text))
 
 
+@lru_cache(maxsize=1024)
+def _telling(text: str) -> frozenset[str]:
+    words = _WORD.findall(text.lower())
+    return frozenset([_cut(word) for word in words if word not in _SMALL and len(word) > 1])
+
+
+@lru_cache(maxsize=4096)
 def _cut(word: str) -> str:
     for ending in ("ing", "ed", "ly", "s"):
         if word.endswith(ending) and len(word) > len(ending) + 2:

@@ -14,7 +14,7 @@ from build_tools.checking.check_bank import check_unit
 from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
 from build_tools.problem import FieldPath
-from build_tools.sentences import reading
+from build_tools.sentences import plain, reading
 from build_tools.views.reading import lesson_text
 from build_tools.views.written import unit_text
 from tests.planted.planted_by_hand import CONTENT
@@ -22,7 +22,7 @@ from tests.support.banks import UNIT
 
 
 def check_anew() -> Unit:
-    for kept in (reading.read, reading.plain_words, reading.words_by_sentence):
+    for kept in (reading.read, plain.plain_words, plain.words_by_sentence):
         kept.cache_clear()
     unit = check_unit(CONTENT, UNIT, {}).unit
     assert unit is not None
@@ -48,10 +48,10 @@ def test_no_text_is_read_twice_and_most_are_never_read(monkeypatch: pytest.Monke
 
 def test_the_words_of_a_text_are_looked_up_and_not_found_again() -> None:
     check_anew()
-    for kept in (reading.plain_words, reading.words_by_sentence):
+    for kept in (plain.plain_words, plain.words_by_sentence):
         told = kept.cache_info()
         assert told.misses == told.currsize, "more texts than are kept: they are read anew"
-    assert reading.plain_words.cache_info().hits > reading.plain_words.cache_info().misses
+    assert plain.plain_words.cache_info().hits > plain.plain_words.cache_info().misses
 
 
 def test_the_fields_of_a_unit_are_listed_once(monkeypatch: pytest.MonkeyPatch) -> None:

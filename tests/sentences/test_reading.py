@@ -134,3 +134,12 @@ def test_words_stand_where_they_are_written() -> None:
 
 def test_letters_without_accents_stay_in_their_places() -> None:
     assert plain_letters("Fête à ½…") == "fete a 1."
+
+
+@pytest.mark.parametrize("text", ["… and wait. Then go.", ". Go", "- Go", "!"])
+def test_a_text_may_begin_with_a_mark(text: str) -> None:
+    reading = read(text)
+    assert reading.sentences[:1] == tuple(
+        reading.sentence_of(at) for at in range(min(1, len(reading.words)))
+    )
+    assert all(word.sentence < len(reading.sentences) for word in reading.words)

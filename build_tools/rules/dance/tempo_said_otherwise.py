@@ -43,23 +43,21 @@ def check(unit: Unit) -> Iterator[Finding]:
     tempo = unit.dance.tempo
     if tempo is None:
         return
-    for file, fields in unit_text(unit).documents:
-        for one in fields:
-            if "second" not in one.text:
+    text = unit_text(unit)
+    for file, one in text.at(text.containing("second")):
+        for said in _RATE.finditer(one.text):
+            number = number_of(said.group("number").lower())
+            if number is None or _fits(tempo, number * 60, said.group("than")):
                 continue
-            for said in _RATE.finditer(one.text):
-                number = number_of(said.group("number").lower())
-                if number is None or _fits(tempo, number * 60, said.group("than")):
-                    continue
-                yield Finding(
-                    unit.file,
-                    ("dance", "tempo"),
-                    f"`tempo` is {tempo}, but {named(file)} says "
-                    f"`{' '.join(said.group().split())}`, which is "
-                    f"{_said(number * 60, said.group('than'))}",
-                    "write the tempo that is meant, and say it so in the words",
-                )
-                return
+            yield Finding(
+                unit.file,
+                ("dance", "tempo"),
+                f"`tempo` is {tempo}, but {named(file)} says "
+                f"`{' '.join(said.group().split())}`, which is "
+                f"{_said(number * 60, said.group('than'))}",
+                "write the tempo that is meant, and say it so in the words",
+            )
+            return
 
 
 def _fits(tempo: int, rate: int, than: str | None) -> bool:

@@ -51,7 +51,7 @@ def check(unit: Unit) -> Iterator[Finding]:
             known = _known(unit.dance, step)
             if not known or step.counts in known.values():
                 continue
-            if step.counts in _sums(unit.dance, step, known):
+            if any(step.counts in some for some in _sums(unit.dance, step, known)):
                 continue
             said = listed([f"{name} has {figures(counts)}" for name, counts in known.items()])
             yield Finding(
@@ -75,8 +75,8 @@ def _known(dance: Dance, step: Step) -> dict[str, Fraction]:
     return found
 
 
-def _sums(dance: Dance, step: Step, known: Mapping[str, Fraction]) -> set[Fraction]:
-    """Every number of counts that dancing what the step names may take."""
+def _sums(dance: Dance, step: Step, known: Mapping[str, Fraction]) -> Iterator[set[Fraction]]:
+    """Every number of counts that dancing what the step names may take, the likeliest first."""
     own = [name for name in dict.fromkeys(names_in(step)) if name in lengths(dance)]
     own += [one for one in sorted({s for n in own for s in sources(dance, n)}) if one not in own]
     inside = [
@@ -87,14 +87,16 @@ def _sums(dance: Dance, step: Step, known: Mapping[str, Fraction]) -> set[Fracti
         for name in passage.what
     ]
     sizes = {*known.values(), *(lengths(dance)[name] for name in (*own, *inside))}
-    sums = {size * times for size in sizes for times in range(1, _MOST_TIMES + 1)}
+    yield sizes
+    runs = _runs(dance, step)
+    yield runs | {run * 2 for run in runs}
+    yield {size * times for size in sizes for times in range(2, _MOST_TIMES + 1)}
     own_sizes = [lengths(dance)[name] for name in own]
     for number in range(2, _MOST_TOGETHER + 1):
-        sums |= {sum(chosen, Fraction(0)) for chosen in combinations(own_sizes, number)}
-    runs = _runs(dance, step)
-    sums |= {whole_counts(dance).most} if "the whole" in known else set()
+        yield {sum(chosen, Fraction(0)) for chosen in combinations(own_sizes, number)}
+    yield {whole_counts(dance).most} if "the whole" in known else set()
     joins = sum((transition_counts(t) for t in dance.transitions), Fraction(0))
-    return sums | runs | {run * 2 for run in runs} | {size + joins for size in sizes}
+    yield {size + joins for size in sizes}
 
 
 def _runs(dance: Dance, step: Step) -> set[Fraction]:

@@ -20,6 +20,7 @@ from functools import cache
 from build_tools.model.unit import Unit
 from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
+from build_tools.sentences.many_texts import bits_of
 from build_tools.sentences.names import FIRST_NAMES, TITLES
 from build_tools.sentences.people import (
     ONE_CHILD,
@@ -45,7 +46,7 @@ _ADDRESS = re.compile(
 )
 _POSTCODE = re.compile(r"\b[A-Z]{1,2}\d[A-Z\d]? \d[A-Z]{2}\b")
 _CAPITAL = re.compile(r"\b[A-Z][\w’'-]+")
-_CAPITAL_INSIDE = re.compile(r"[a-z,;] [A-Z][a-z]")
+_CAPITAL_INSIDE = re.compile(r" (?<=[a-z,;] )[A-Z][a-z]")
 _TITLES = frozenset(title.lower() for title in TITLES)
 _UPN_LENGTH = 13
 _OPEN = frozenset({"title", "says", "stage", "met_by", "words", "sound", "in_words", "front"})
@@ -57,20 +58,17 @@ def check(unit: Unit) -> Iterator[Finding]:
     yield from _credits(unit)
     text = unit_text(unit)
     looks = _Looks.at(text)
-    for file, fields in text.documents:
-        for one in fields:
-            found = looks.what_in(file, one)
-            if found is None:
-                continue
-            where = (
-                f"`{one.kind}` holds" if one.path else f"`{named(file)}`, below its fields, holds"
-            )
-            yield Finding(
-                file,
-                place_of(one, found.said),
-                f"{where} what looks like {found.what}",
-                "leave it out, or say it of any pupil or teacher: units are passed on to others",
-            )
+    for file, one in text.at(looks.worth_a_look(text)):
+        found = looks.what_in(one)
+        if found is None:
+            continue
+        where = f"`{one.kind}` holds" if one.path else f"`{named(file)}`, below its fields, holds"
+        yield Finding(
+            file,
+            place_of(one, found.said),
+            f"{where} what looks like {found.what}",
+            "leave it out, or say it of any pupil or teacher: units are passed on to others",
+        )
 
 
 def _credits(unit: Unit) -> Iterator[Finding]:
@@ -108,8 +106,8 @@ class _Looks:
     """Whether a common first name stands anywhere."""
     known: frozenset[str]
     """Words with a capital in the stimulus and the title: people of its story, and its makers."""
-    children: frozenset[tuple[str, FieldPath]]
-    """The fields that say something about one child."""
+    children: int
+    """The fields that say something about one child, a bit each."""
 
     @classmethod
     def at(cls, text: UnitText) -> _Looks:
@@ -119,10 +117,16 @@ class _Looks:
             titles=not _TITLES.isdisjoint(text.words),
             names=not FIRST_NAMES.isdisjoint(text.words),
             known=frozenset(_of_the_stimulus(text)),
-            children=frozenset((f.file, f.field.path) for f in text.saying(ONE_CHILD)),
+            children=bits_of([found.number for found in text.saying(ONE_CHILD)]),
         )
 
-    def what_in(self, file: str, one: FieldText) -> _Held | None:
+    def worth_a_look(self, text: UnitText) -> int:
+        """The fields in which something could be found, a bit each."""
+        if self.patterns or self.titles or self.names:
+            return text.every
+        return self.children | text.matching(_CAPITAL_INSIDE)
+
+    def what_in(self, one: FieldText) -> _Held | None:
         """What of a person a field holds."""
         for what, pattern in self.patterns:
             if held := pattern.search(one.text):
@@ -134,19 +138,19 @@ class _Looks:
             name = named_person(one.text, _common_words, self.known)
         if name:
             return _Held(f'a person\'s name ("{name}")', name)
-        said = one_child(one.text) if (file, one.path) in self.children else None
+        said = one_child(one.text) if self.children else None
         return _Held(f'something about one child ("{said.text}")', said.text) if said else None
 
 
 def _worth_trying(text: UnitText) -> Iterator[tuple[str, re.Pattern[str]]]:
     """The patterns that this text could fit; the rest are not looked for field by field."""
     figures = [word for word in text.words if word[0].isdigit()]
-    with_figures = "\n".join(one.text for one in text.holding(figures))
-    if any("@" in one.text for _, fields in text.documents for one in fields):
+    with_figures = "\n".join(one.text for _, one in text.at(text.holding(figures)))
+    if text.containing("@"):
         yield "an e-mail address", _EMAIL
     if "+44" in with_figures or any(word[0] == "0" and len(word) > 2 for word in figures):
         yield "a telephone number", _PHONE
-    if any(len(word) == _UPN_LENGTH and word[1:12].isdigit() for word in text.words):
+    if any(word[1:12].isdigit() for word in [w for w in text.words if len(w) == _UPN_LENGTH]):
         yield "a unique pupil number", _PUPIL_NUMBER
     if _ADDRESS.search(with_figures):
         yield "an address", _ADDRESS

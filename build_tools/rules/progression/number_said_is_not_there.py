@@ -14,6 +14,8 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from functools import reduce
+from operator import or_
 
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
@@ -29,6 +31,8 @@ READS = "en"
 SOURCE = "common practice, no source"
 NEEDS = ("lesson-numbers-broken",)
 
+_THINGS = ("esson", "tep", "join")
+"""Every text that names a lesson, a step or joins contains one of these."""
 _OF_THIS_LESSON = ("never_did_last", "if", "change")
 """Fields in which a step is one of the lesson's own."""
 
@@ -37,25 +41,25 @@ def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each line that names a lesson, or a step of its own, that is gone."""
     steps = {lesson.file: len(lesson.steps) for lesson in unit.lessons}
     last = len(unit.lessons)
-    for file, fields in unit_text(unit).documents:
-        for one in fields:
-            if not one.path or one.path[0] == "curriculum" or not _may_name_one(one.text):
-                continue
-            gone = [f"lesson {n}" for n in lessons_said(one.text) if n > last]
-            has = how_many(last, "lesson")
-            if not gone and file in steps and one.path[0] in _OF_THIS_LESSON:
-                gone = [f"step {n}" for n in steps_said(one.text) if n > steps[file]]
-                has = how_many(steps[file], "step")
-            if not gone and (joins := joins_said(one.text)) and joins != len(unit.dance.form) - 1:
-                yield _joins(unit, file, one, joins)
-            if gone:
-                thing = "the unit" if gone[0].startswith("lesson") else "the lesson"
-                yield Finding(
-                    file,
-                    one.path,
-                    f"`{one.kind}` names {gone[0]}, but {thing} has {has}",
-                    "write the number that it has now, or say it in words",
-                )
+    text = unit_text(unit)
+    for file, one in text.at(reduce(or_, map(text.containing, _THINGS))):
+        if not one.path or one.path[0] == "curriculum":
+            continue
+        gone = [f"lesson {n}" for n in lessons_said(one.text) if n > last]
+        has = how_many(last, "lesson")
+        if not gone and file in steps and one.path[0] in _OF_THIS_LESSON:
+            gone = [f"step {n}" for n in steps_said(one.text) if n > steps[file]]
+            has = how_many(steps[file], "step")
+        if not gone and (joins := joins_said(one.text)) and joins != len(unit.dance.form) - 1:
+            yield _joins(unit, file, one, joins)
+        if gone:
+            thing = "the unit" if gone[0].startswith("lesson") else "the lesson"
+            yield Finding(
+                file,
+                one.path,
+                f"`{one.kind}` names {gone[0]}, but {thing} has {has}",
+                "write the number that it has now, or say it in words",
+            )
 
 
 _ALL_JOINS = re.compile(r"\b(?:all|every|the) (?:of the )?(\w+) joins\b", re.IGNORECASE)
@@ -76,8 +80,3 @@ def _joins(unit: Unit, file: str, one: FieldText, said: int) -> Finding:
         f"`{one.kind}` names {said} joins, but {' '.join(unit.dance.form)} has {there}",
         "write the number that it has now, or say it in words",
     )
-
-
-def _may_name_one(text: str) -> bool:
-    """Whether a text has either word at all: looking for that is soon done."""
-    return "esson" in text or "tep" in text or "join" in text

@@ -13,6 +13,7 @@ Good:
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
@@ -56,4 +57,4 @@ def _first_in_each_document(unit: Unit) -> Iterator[Found]:
         if found.document in done or said is None or floor_decides(found.field.text):
             continue
         done.add(found.document)
-        yield Found(found.document, found.file, found.field, said)
+        yield replace(found, said=said)

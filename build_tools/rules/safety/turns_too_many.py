@@ -41,11 +41,12 @@ _LEAST = Fraction(3, 2)
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each step that asks for more turns than its counts have room for."""
     for place, lesson, step in steps_in_order(unit):
-        counts = _turning(unit.dance, step)
-        for field in _FIELDS if counts else ():
-            for said in _TURNS.finditer(getattr(step, field) or ""):
+        for field in _FIELDS:
+            text = getattr(step, field) or ""
+            for said in _TURNS.finditer(text) if "turns" in text.lower() else ():
                 number = number_of(said.group("number").lower()) or 0
-                if number < 2 or counts >= number * _LEAST:
+                counts = _turning(unit.dance, step)
+                if number < 2 or not counts or counts >= number * _LEAST:
                     continue
                 yield Finding(
                     lesson.file,

@@ -122,7 +122,11 @@ def settled(unit: Unit) -> Mapping[str, StepPlaces]:
 
 def inside(dance: Dance, parts: Iterable[str]) -> frozenset[str]:
     """The sections among `parts` and the motifs and developments danced as they stand there."""
-    parts = tuple(parts)
+    return _inside(dance, tuple(parts))
+
+
+@lru_cache(maxsize=512)
+def _inside(dance: Dance, parts: tuple[str, ...]) -> frozenset[str]:
     letters = {*letters_in(dance, parts), *(p for p in parts if p in dance.sections)}
     return frozenset(
         {
@@ -138,7 +142,7 @@ def held(dance: Dance, parts: Iterable[str]) -> frozenset[str]:
     return _held(dance, tuple(parts))
 
 
-@lru_cache(maxsize=256)
+@lru_cache(maxsize=512)
 def _held(dance: Dance, parts: tuple[str, ...]) -> frozenset[str]:
     found = inside(dance, parts)
     return found | {source for name in found for source in sources(dance, name)}

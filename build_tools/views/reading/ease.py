@@ -24,7 +24,8 @@ POLYSYLLABLE = 3
 _WORD = re.compile(r"[^\W_]+(?:['’-][^\W_]+)*")
 _ABBREVIATION = re.compile(r"\b(?:Mr|Mrs|Ms|Dr|St|e\.g|i\.e)\.$")
 _END = re.compile(r"(?<![.!?…])[.!?…]+[\"'”’)\]]*(?=\s+[^\sa-z])|\n+")
-_VOWELS = re.compile("[aeiouyAEIOUY]+")
+_VOWELS = frozenset(b"aeiouyAEIOUY")
+_ONLY_VOWELS = bytes(byte if byte in _VOWELS else ord(" ") for byte in range(256))
 _STOP = re.compile(r"[.!?](?=\s)|\n")
 
 
@@ -130,7 +131,8 @@ def ease_at_a_glance(text: str) -> float:
     word_count = len(text.split())
     if not word_count:
         return flesch_reading_ease(0, 0)
-    syllable_count = len(_VOWELS.findall(text))
+    # by bytes, which is several times as fast as a pattern
+    syllable_count = len(text.encode("ascii", "replace").translate(_ONLY_VOWELS).split())
     sentence_count = 1 + len(_STOP.findall(text))
     return flesch_reading_ease(word_count / sentence_count, syllable_count / word_count)
 

@@ -29,4 +29,5 @@ def first_taught(unit: Unit) -> Mapping[str, StepPlace]:
 
 def says(device: str, text: str) -> bool:
     """Whether a text calls the device by its name."""
-    return re.search(rf"\b{re.escape(device)}s?\b", text.lower()) is not None
+    low = text.lower()
+    return device in low and re.search(rf"\b{re.escape(device)}s?\b", low) is not None

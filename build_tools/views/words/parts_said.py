@@ -49,12 +49,11 @@ Phrase = tuple[str, ...]
 def parts_said(unit: Unit, text: str) -> tuple[NamedPart, ...]:
     """The parts of the dance that `text` names, the longest names first, each once."""
     found: dict[frozenset[str], NamedPart] = {}
-    tokens = [(token, stem(token)) for token in _TOKEN.findall(text.lower())]
-    there = {token_stem for _, token_stem in tokens}
+    there = stems_in(text)
+    names = [(phrase, p) for phrase, p in _names(unit).items() if there.issuperset(phrase)]
+    tokens = [(token, stem(token)) for token in _TOKEN.findall(text.lower())] if names else []
     taken: set[int] = set()
-    for phrase, parts in _names(unit).items():
-        if not there.issuperset(phrase):
-            continue
+    for phrase, parts in names:
         for places in _places(phrase, tokens):
             if taken.intersection(places):
                 continue

@@ -5,6 +5,7 @@ Names of makers and places (`by`, `publisher`, `credit`, `source`) are left out.
 
 from __future__ import annotations
 
+import re
 from collections import defaultdict
 from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass
@@ -52,12 +53,34 @@ class UnitText:
             if at is not None and not at(one.path):
                 continue
             if said := ask(one.text):
-                yield Found(document, self.documents[document][0], one, said)
+                yield Found(number, document, self.documents[document][0], one, said)
 
-    def holding(self, words: Iterable[str]) -> tuple[FieldText, ...]:
-        """The fields that hold one of the words, split at hyphens and apostrophes, in order."""
-        bits = reduce(or_, map(self._texts.with_word, words), 0)
-        return tuple(self._fields[number][1] for number in numbers_of(bits))
+    def at(self, fields: int) -> Iterator[tuple[str, FieldText]]:
+        """The fields with a bit each in `fields`, in order, each with its file."""
+        for number in numbers_of(fields):
+            document, one = self._fields[number]
+            yield self.documents[document][0], one
+
+    def holding(self, words: Iterable[str]) -> int:
+        """The fields with one of the words, split at hyphens and apostrophes, a bit each."""
+        return reduce(or_, map(self._texts.with_word, words), 0)
+
+    def of_kinds(self, kinds: Collection[str]) -> int:
+        """The fields of these kinds, a bit each."""
+        return reduce(or_, (self._bits_of_kind.get(kind, 0) for kind in kinds))
+
+    def containing(self, letters: str) -> int:
+        """The fields that contain the letters as they are, a bit each."""
+        return self._texts.containing(letters)
+
+    def matching(self, pattern: re.Pattern[str]) -> int:
+        """The fields in which the pattern is found, which asks for no start or end of a text."""
+        return self._texts.matching(pattern)
+
+    @property
+    def every(self) -> int:
+        """A bit for each field."""
+        return (1 << len(self._fields)) - 1
 
     @property
     def words(self) -> frozenset[str]:
@@ -85,16 +108,18 @@ class UnitText:
 
     def _may_say(self, what: Saying, kinds: Collection[str]) -> list[int]:
         """The numbers of the fields, of `kinds` if any are named, with all that a phrase needs."""
-        every = (1 << len(self._fields)) - 1
-        if kinds:
-            every = reduce(or_, (self._bits_of_kind.get(kind, 0) for kind in kinds))
-        return numbers_of(what.may_be_where(self._texts, every))
+        among = self.of_kinds(kinds) if kinds else self.every
+        return numbers_of(what.may_be_where(self._texts, among))
 
 
 @dataclass(frozen=True, slots=True)
 class Found:
-    """A field that says something: `document` is 0 for the unit's own and n for its nth lesson."""
+    """A field that says something: `document` is 0 for the unit's own and n for its nth lesson.
 
+    `number` is its place among all fields of the unit.
+    """
+
+    number: int
     document: int
     file: str
     field: FieldText
