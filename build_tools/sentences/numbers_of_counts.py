@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Container, Iterator, Sequence
 from dataclasses import dataclass
 
+from build_tools.sentences.plain import plain_words
 from build_tools.sentences.reading import Word, read
 from build_tools.sentences.word_lists import word_list
 
@@ -61,6 +62,8 @@ class CountsSaid:
 
 def counts_said(text: str) -> Iterator[CountsSaid]:
     """Every number of counts that is said and meant; what is said roughly is none."""
+    if _SEVERAL.isdisjoint(plain_words(text)):
+        return
     reading = read(text)
     words = reading.words
     for at, word in enumerate(words):
