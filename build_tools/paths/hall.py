@@ -20,12 +20,13 @@ WATCHERS_DEEP = 1.5
 source."""
 BORDER = 0.5
 """Metres along a wall where nobody starts; common practice, no source."""
-_LINED: Mapping[Watchers, tuple[str, ...]] = {
-    "at the front": ("front",),
-    "all round": ("front", "right", "back", "left"),
-    "on two sides": ("front", "back"),
-    "front in the middle": (),
+LINED: Mapping[Watchers, frozenset[str]] = {
+    "at the front": frozenset({"front"}),
+    "all round": frozenset(SIDES),
+    "on two sides": frozenset({"front", "back"}),
+    "front in the middle": frozenset(),
 }
+"""The sides along which watchers sit."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,7 +93,7 @@ def dancing_area(hall: Hall, watching: Watchers) -> Area:
 
     In a hall too small for that, half of the hall is left free.
     """
-    lined = _LINED[watching]
+    lined = LINED[watching]
     less = {side: WATCHERS_DEEP if side in lined else BORDER for side in SIDES}
     across = min(1.0, hall.width / 2 / (less["left"] + less["right"]))
     along = min(1.0, hall.depth / 2 / (less["front"] + less["back"]))
@@ -103,25 +104,6 @@ def dancing_area(hall: Hall, watching: Watchers) -> Area:
         whole.right - less["right"] * across,
         whole.back - less["back"] * along,
     )
-
-
-def strips(hall: Hall, watching: Watchers) -> tuple[tuple[str, Area], ...]:
-    """Where watchers sit: each side with its strip of floor."""
-    whole, found = floor(hall), []
-    for side in _LINED[watching]:
-        deep = min(WATCHERS_DEEP, (hall.depth if side in ("front", "back") else hall.width) / 4)
-        found.append(
-            (
-                side,
-                Area(
-                    whole.right - deep if side == "right" else whole.left,
-                    whole.back - deep if side == "back" else whole.front,
-                    whole.left + deep if side == "left" else whole.right,
-                    whole.front + deep if side == "front" else whole.back,
-                ),
-            )
-        )
-    return tuple(found)
 
 
 def side_named(name: str, sides: Mapping[str, str]) -> str | None:

@@ -75,9 +75,8 @@ def point_of(leg: Leg, part: float) -> Point:
     return (x + dy * out, y - dx * out)
 
 
-def corners_of(leg: Leg) -> tuple[float, ...]:
-    """The parts of a leg at which its direction changes at once: none but in a zigzag."""
-    return tuple((2 * n + 1) / (4 * ZIGS) for n in range(2 * ZIGS)) if leg.zigzag else ()
+CORNERS = tuple((2 * n + 1) / (4 * ZIGS) for n in range(2 * ZIGS))
+"""The parts of a zigzag at which its direction changes."""
 
 
 def _corners(part: float) -> float:

@@ -63,6 +63,8 @@ class Move:
     towards: str | None
     still: bool
     """Whether nothing of it is seen from above."""
+    level_alone: bool
+    """Whether nothing but the level may change."""
 
 
 def made_ready(action: Action, start: float, end: float, body: AtAge, most: float) -> Move:
@@ -78,6 +80,7 @@ def made_ready(action: Action, start: float, end: float, body: AtAge, most: floa
     way = _RELATIVE.get(direction, side * _ASIDE.get(direction, 0.0)) if long else None
     part = BEND if action.pathway == "curved" else ZIG if action.pathway == "zigzag" else 0.0
     level = LEVELS.get((action.level or "").split(" ")[-1])
+    on_the_spot = not long and turns is None and action.facing is None
     return Move(
         action=action,
         start=start,
@@ -89,7 +92,8 @@ def made_ready(action: Action, start: float, end: float, body: AtAge, most: floa
         bend=long * part,
         keeps_facing=direction in _ASIDE,
         towards=action.towards,
-        still=not long and turns is None and level is None and action.facing is None,
+        still=on_the_spot and level is None,
+        level_alone=on_the_spot,
     )
 
 
@@ -98,6 +102,9 @@ def do(dancer: Dancer, move: Move, begins: float, aim: Aim, faced: float | None)
 
     `aim` is what it goes towards; `faced` is the facing that it asks for, in degrees.
     """
+    if move.level_alone:
+        _rise_or_sink(dancer, move, begins)
+        return
     face0 = dancer.facing
     face1, way = _turned(dancer, move, aim, faced)
     x1, y1 = dancer.x, dancer.y
@@ -126,6 +133,28 @@ def do(dancer: Dancer, move: Move, begins: float, aim: Aim, faced: float | None)
     )
     dancer.legs.append(leg)
     dancer.x, dancer.y, dancer.facing, dancer.level = x1, y1, face1 % 360, level
+
+
+def _rise_or_sink(dancer: Dancer, move: Move, begins: float) -> None:
+    """What changes the level and nothing else, as most moves on the spot do."""
+    level = dancer.level if move.level is None else move.level
+    if level != dancer.level:
+        x, y, facing = dancer.x, dancer.y, dancer.facing
+        dancer.legs.append(
+            Leg(
+                begins + move.start,
+                begins + move.end,
+                x,
+                y,
+                x,
+                y,
+                facing,
+                facing,
+                dancer.level,
+                level,
+            )
+        )
+        dancer.level = level
 
 
 def _turned(

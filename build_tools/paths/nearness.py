@@ -1,0 +1,147 @@
+"""How near dancers come to one another: who, on which count, by how many metres.
+
+Between two looks everybody goes straight; curves and zigzags are looked at more often, so the
+nearest moment is right to a hand's width. Only counted sections are judged: in what is made up
+nobody knows the ways, and on the way to a new place everybody walks around whom they meet.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import lru_cache
+from itertools import pairwise
+
+from build_tools.paths.legs import CORNERS, Leg, during
+from build_tools.paths.model import Paths
+
+_CURVE = 4
+"""In how many straight pieces a curve is looked at."""
+_TOGETHER = 1e-6
+_Going = tuple[float, float, float, float, int]
+"""A dancer in one look: x and y, metres gone right and back, number."""
+
+
+@dataclass(frozen=True, slots=True)
+class Near:
+    """The nearest that two dancers come to one another in a section."""
+
+    stretch: int
+    """Its number in the paths, from 0."""
+    dancers: tuple[int, int]
+    """By number from 0, the lower first."""
+    count: float
+    """Counts from its start."""
+    metres: float
+    at_start: float
+    """Metres between the two when it starts."""
+
+
+@lru_cache(maxsize=16)
+def nearer_than(paths: Paths, limit: float) -> tuple[Near, ...]:
+    """Who comes nearer than `limit` metres in each counted section, each pair once, nearest first.
+
+    An arm's length (`paths.body.arm`) is the usual limit for those who do not touch by choice.
+    """
+    found: dict[tuple[int, int, int], tuple[float, float]] = {}
+    moments = _moments(paths)
+    for n, one in enumerate(paths.stretches):
+        if one.section is None or not one.counted:
+            continue
+        between = [moment for moment in moments if one.begins < moment < one.ends]
+        looks = [one.begins, *between, one.ends]
+        for start, end, going in _looks(paths, looks):
+            for a, b, far, part in _close(going, limit, first=start == one.begins):
+                key = (n, a, b)
+                if key not in found or far < found[key][0]:
+                    found[key] = (far, start + (end - start) * part - one.begins)
+    nearest_first = sorted(found, key=lambda key: (key[0], found[key][0], key))
+    return tuple(
+        Near(n, (a, b), found[n, a, b][1], found[n, a, b][0], _apart(paths, a, b, n))
+        for n, a, b in nearest_first
+    )
+
+
+def _moments(paths: Paths) -> list[float]:
+    """Every moment of the dance between which everybody goes straight or stays, in order."""
+    found: set[float] = set()
+    for start, end, bend, zigzag in {
+        (leg.start, leg.end, bool(leg.bend), leg.zigzag) for legs in paths.legs for leg in legs
+    }:
+        parts = [0.0, 1.0]
+        if bend:
+            parts = [0.0, *CORNERS, 1.0] if zigzag else [n / _CURVE for n in range(_CURVE + 1)]
+        found.update(start + (end - start) * part for part in parts)
+    return sorted(found)
+
+
+def _looks(paths: Paths, moments: list[float]) -> Iterator[tuple[float, float, list[_Going]]]:
+    """For each stretch of time between two moments, everybody's place and way."""
+    tracks = [
+        _Track(legs, (first.x, first.y))
+        for legs, first in zip(paths.legs, paths.at_first, strict=True)
+    ]
+    before = [track.at(moments[0]) for track in tracks]
+    for start, end in pairwise(moments):
+        after = [track.at(end) for track in tracks]
+        going = [
+            (one[0], one[1], other[0] - one[0], other[1] - one[1], n)
+            for n, (one, other) in enumerate(zip(before, after, strict=True))
+        ]
+        yield start, end, going
+        before = after
+
+
+class _Track:
+    """A dancer's places, asked for in the order of moments."""
+
+    __slots__ = ("here", "legs", "n")
+
+    def __init__(self, legs: tuple[Leg, ...], here: tuple[float, float]) -> None:
+        self.legs, self.here, self.n = legs, here, 0
+
+    def at(self, moment: float) -> tuple[float, float]:
+        """The place at a moment not before the last one asked for."""
+        while self.n < len(self.legs) and self.legs[self.n].end <= moment:
+            leg = self.legs[self.n]
+            self.here = (leg.x1, leg.y1)
+            self.n += 1
+        if self.n < len(self.legs) and self.legs[self.n].start < moment:
+            found = during(self.legs[self.n], moment)
+            return (found.x, found.y)
+        return self.here
+
+
+def _close(
+    going: list[_Going], limit: float, *, first: bool
+) -> Iterator[tuple[int, int, float, float]]:
+    """Each two who come nearer than `limit` in one look: how near, and at which part of it.
+
+    Two who go the same way stay as far apart as they were, and are looked at only at `first`.
+    """
+    if not first and len({(round(u, 6), round(v, 6)) for _, _, u, v, _ in going}) == 1:
+        return
+    order = sorted((min(x, x + u), max(x, x + u), x, y, u, v, n) for x, y, u, v, n in going)
+    for k, (_, most, x, y, u, v, n) in enumerate(order):
+        for least, _, x2, y2, u2, v2, m in order[k + 1 :]:
+            if least > most + limit:
+                break
+            du, dv = u2 - u, v2 - v
+            dx, dy = x2 - x, y2 - y
+            speed = du * du + dv * dv
+            part = 0.0
+            if speed > _TOGETHER:
+                part = min(1.0, max(0.0, -(dx * du + dy * dv) / speed))
+            elif not first:
+                continue
+            far = round(math.hypot(dx + du * part, dy + dv * part), 6)
+            if far < limit:
+                yield (n, m, far, part) if n < m else (m, n, far, part)
+
+
+def _apart(paths: Paths, a: int, b: int, stretch: int) -> float:
+    """Metres between two dancers when a stretch begins."""
+    moment = paths.stretches[stretch].begins
+    one, other = paths.at(a, moment), paths.at(b, moment)
+    return math.hypot(one.x - other.x, one.y - other.y)
