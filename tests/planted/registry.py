@@ -6,6 +6,7 @@ from tests.planted import (
     faults_bank,
     faults_care,
     faults_dance,
+    faults_floor,
     faults_joins,
     faults_lesson,
     faults_looking,
@@ -37,4 +38,5 @@ FAULTS: tuple[Planted, ...] = (
     *faults_told.fault.faults,
     *faults_said.fault.faults,
     *faults_care.fault.faults,
+    *faults_floor.fault.faults,
 )

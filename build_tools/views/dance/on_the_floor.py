@@ -1,0 +1,117 @@
+"""A unit's dance on the floor, as its own years dance it, and which of it the unit really says.
+
+What a unit leaves open is drawn in the usual way; nobody is to be told of a fault in a guess. So
+a rule asks only of sections that are told: where they stand, how far apart, which way they go.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from functools import lru_cache
+
+from build_tools.model.dance import Dance, Section
+from build_tools.model.school_years import ages
+from build_tools.model.unit import Unit
+from build_tools.movement.canon_and_unison import passage_counts
+from build_tools.movement.class_groups import USUAL_CLASS
+from build_tools.movement.development import roots
+from build_tools.movement.whole import lengths
+from build_tools.paths.group_sizes import groups_of
+from build_tools.paths.model import Paths, StretchPaths
+from build_tools.paths.starting import spot_of
+from build_tools.paths.whole import USUAL_AGE, USUAL_HALL, paths_of
+
+_CLASSES = range(24, 37)
+_FITS = 0.9
+"""Where distances had to be drawn closer than that to fit the hall, they are told no more."""
+
+
+@lru_cache(maxsize=16)
+def on_the_floor(unit: Unit) -> Paths | None:
+    """A class of the unit's age in the usual hall; None where no section is told.
+
+    Of 24 to 36 pupils as many as make whole groups, the nearest to the usual class: what an odd
+    group does differs from class to class, and is no fault of the dance.
+    """
+    dance = unit.dance
+    if not any(section.start.apart is not None for section in dance.sections.values()):
+        return None
+    known = ages(unit.years)
+    age = (known[0] + known[1]) / 2 if known else USUAL_AGE
+    return paths_of(dance, _in_whole_groups(dance), USUAL_HALL, age)
+
+
+def _in_whole_groups(dance: Dance) -> int:
+    sizes = {groups_of(section).size for section in dance.sections.values()}
+    whole = [many for many in _CLASSES if all(many % size == 0 for size in sizes)]
+    return min(whole or [USUAL_CLASS], key=lambda many: abs(many - USUAL_CLASS))
+
+
+def placed(paths: Paths) -> frozenset[int]:
+    """The sections, by number, that are come to from told places and start in told places.
+
+    After a section that is made up, or whose ways are not told, nobody knows who comes from where.
+    """
+    known = {number for number, _, _ in told(paths)}
+    found: set[int] = set()
+    before: int | None = None
+    for n, stretch in enumerate(paths.stretches):
+        if stretch.section is None:
+            continue
+        starts = stretch.start is not None and (
+            stretch.start.spot != "new place" or stretch.section.start.apart is not None
+        )
+        if before in known and starts:
+            found.add(n)
+        before = n
+    return frozenset(found)
+
+
+def told(paths: Paths) -> Iterator[tuple[int, StretchPaths, Section]]:
+    """The counted sections whose places and ways are the unit's own words, by number."""
+    unsaid = {one.path for one in paths.unsaid}
+    before: Section | None = None
+    placed = False
+    for n, stretch in enumerate(paths.stretches):
+        section = stretch.section
+        if section is None:
+            continue
+        if spot_of(before, section) != "where they are":
+            within = ("sections", section.letter, "start", "within")
+            placed = section.start.apart is not None and within not in unsaid
+            placed = placed and stretch.start is not None and stretch.start.drawn_closer > _FITS
+        before = section
+        if placed and stretch.counted and not _ways_unsaid(paths.dance, section, unsaid):
+            yield n, stretch, section
+        else:
+            placed = False
+
+
+def _ways_unsaid(dance: Dance, section: Section, unsaid: set[tuple[str | int, ...]]) -> bool:
+    """Whether a move of the section goes some way that the unit does not say."""
+    names = {root for p in section.danced for what in p.what for root in roots(dance, what)}
+    return any(path[0] == "motifs" and path[1] in names for path in unsaid)
+
+
+def passage_at(dance: Dance, section: Section, count: float) -> int:
+    """The number of the passage that is danced at a count of the section, from 0."""
+    known, start, found = lengths(dance), 0.0, 0
+    for n, passage in enumerate(section.danced):
+        if start < count:
+            found = n
+        start += float(passage_counts(passage, known))
+    return found
+
+
+def called(section: Section, together: tuple[int, ...], dancer: int) -> str:
+    """A dancer by their role in the section, or by their number in the group."""
+    place = together.index(dancer) + 1
+    groups = section.groups
+    alone = [role for role, places in groups.roles.items() if places == (place,)] if groups else []
+    return alone[0] if alone else f"number {place}"
+
+
+def class_in_a_hall(paths: Paths) -> str:
+    """The class and the hall: 30 pupils in a hall of 18 by 10 metres."""
+    hall = paths.hall
+    return f"{paths.dancers} pupils in a hall of {hall.width:g} by {hall.depth:g} metres"
