@@ -35,7 +35,11 @@ def _danced_anew(
     section["start"] = {"place": place, "spot": "new place", **start}
     section["danced"] = [{"what": ["lane"], "as": "unison", **passage}]
     section["counts"] = sum(next(iter(action.values())) for action in actions)
-    return letter
+    return str(letter)
+
+
+def _first_passage(unit: EditableUnit, letter: str | None) -> Place | None:
+    return None if letter is None else (unit.file, ("sections", letter, "danced", 0))
 
 
 _PAIRS = {"formation": "pairs", "facing": "partner", "within": "face to face"}
@@ -49,28 +53,28 @@ def pairs_in_one_lane(unit: EditableUnit) -> Place | None:
         unit, [_SIDE_STEPS], start, 4,
         what=["lane", "lane"], parts=2, roles=["ones", "twos"], **{"as": "question and answer"},
     )  # fmt: skip
-    return letter and (unit.file, ("sections", letter, "danced", 0))
+    return _first_passage(unit, letter)
 
 
 @fault("partners-meet-nose-to-nose", "set")
 def six_three_three(unit: EditableUnit) -> Place | None:
     go = {"travel": 4, "step": "walk", "steps": 3, "towards": "partner"}
     letter = _danced_anew(unit, [go], {**_PAIRS, "apart": 6, "groups_apart": 2}, 2)
-    return letter and (unit.file, ("sections", letter, "danced", 0))
+    return _first_passage(unit, letter)
 
 
 @fault("heads-meet-as-they-rise", "set")
 def heads_meet(unit: EditableUnit) -> Place | None:
     burst = {"gesture": 2, "level": "low to high"}
     letter = _danced_anew(unit, [burst], {**_PAIRS, "apart": "1/2", "groups_apart": 2}, 2)
-    return letter and (unit.file, ("sections", letter, "danced", 0))
+    return _first_passage(unit, letter)
 
 
 @fault("no-floor-left-for-the-way", "set")
 def all_at_the_watchers(unit: EditableUnit) -> Place | None:
     march = {"travel": 16, "direction": "forwards", "step": "walk", "steps": 16}
     letter = _danced_anew(unit, [march], _ROWS)
-    return letter and (unit.file, ("sections", letter, "danced", 0))
+    return _first_passage(unit, letter)
 
 
 @fault("ends-away-from-its-place", "set")
