@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from tests.planted import (
     faults_bank,
+    faults_body,
     faults_care,
     faults_dance,
     faults_floor,
@@ -39,4 +40,5 @@ FAULTS: tuple[Planted, ...] = (
     *faults_said.fault.faults,
     *faults_care.fault.faults,
     *faults_floor.fault.faults,
+    *faults_body.fault.faults,
 )
