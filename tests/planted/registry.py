@@ -16,6 +16,7 @@ from tests.planted import (
     faults_order,
     faults_progression,
     faults_said,
+    faults_sound,
     faults_steps,
     faults_told,
     faults_whole,
@@ -41,4 +42,5 @@ FAULTS: tuple[Planted, ...] = (
     *faults_care.fault.faults,
     *faults_floor.fault.faults,
     *faults_body.fault.faults,
+    *faults_sound.fault.faults,
 )
