@@ -52,7 +52,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     done: set[str] = set()
     for drift in drifts(paths):
         section = known.get(drift.stretch)
-        if section is None or section.letter in done or drift.metres < _MATTERS:
+        if section is None or {section.letter, section.returns} & done or drift.metres < _MATTERS:
             continue
         said = _same_place(section)
         if said is None or (_OF_THE_DANCE.said(said) and section.letter != unit.dance.form[0]):

@@ -41,7 +41,7 @@ def check(unit: Unit) -> Iterator[Finding]:
         return
     done: set[str] = set()
     for number, stretch, section in told(paths):
-        if section.letter in done:
+        if {section.letter, section.returns} & done:
             continue
         for over, where in (
             (among_the_watchers(paths), "where those who watch sit"),

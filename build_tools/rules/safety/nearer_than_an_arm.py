@@ -52,7 +52,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     near = nearer_than(paths, paths.body.arm)
     done: set[str] = set()
     for number, stretch, section in told(paths):
-        if section.letter in done or section.start.facing == "mixed":
+        if {section.letter, section.returns} & done or section.start.facing == "mixed":
             continue
         found = [one for one in near if one.stretch == number and _counts(paths, stretch, one)]
         inside = [one for one in found if _group(stretch, one) is not None]

@@ -42,7 +42,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     met = meetings(paths)
     done: set[str] = set()
     for number, stretch, section in told(paths):
-        if section.letter in done or section.start.facing == "mixed":
+        if {section.letter, section.returns} & done or section.start.facing == "mixed":
             continue
         near = [
             one
