@@ -19,6 +19,7 @@ from tests.planted import (
     faults_sound,
     faults_steps,
     faults_told,
+    faults_trade,
     faults_whole,
     faults_wording,
 )
@@ -43,4 +44,5 @@ FAULTS: tuple[Planted, ...] = (
     *faults_floor.fault.faults,
     *faults_body.fault.faults,
     *faults_sound.fault.faults,
+    *faults_trade.fault.faults,
 )
