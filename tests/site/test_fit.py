@@ -33,7 +33,7 @@ from tests.support.page_script import ask
 from tests.support.paper import printed, squeezed
 
 LESSON_3 = "units/rock-pool/lesson-3.html"
-CODE = "38-7-25-2-half"
+CODE = "33-7-25-2-half"
 ROOMY = "45-7-25-2-half"
 REFUSING = """
 Object.defineProperty(window, "localStorage", {
@@ -226,7 +226,7 @@ def test_two_sittings_each_begin_and_end_with_care_for_bodies(site: Path, browse
         assert "The first sitting ends here." in turn
         assert "Dance again what you made, 5 to 7." in turn
         whole = seen.page.locator("[data-results]").text_content() or ""
-        assert "Or leave out “Join the tide to the anemones”, which can wait" in whole
+        assert "Or leave out “Scuttle, dodge, snap and hide”, which can wait" in whole
 
 
 def test_groups_showing_and_floor_are_said_in_plain_sentences(site: Path, browser: Browser) -> None:
@@ -239,7 +239,7 @@ def test_groups_showing_and_floor_are_said_in_plain_sentences(site: Path, browse
             words = ask("sums.groupsInWords", class_groups(groupings, grouping, 27))
             assert words[0].upper() + words[1:] in told
             assert words[0].upper() + words[1:] in seen.page.locator(".steps").inner_text()
-        assert "say “Turn to the nearest person. One over makes a three.”" in told
+        assert "say “Face your partner. In a three, two are ones.”" in told
         # what a three changes: the author's own line, for pairs; in fours it is another three
         assert told.count(one.change["partners"]) == 1
         assert "In a three, the last part is left out." in told
@@ -271,7 +271,7 @@ def test_it_is_all_done_from_the_keyboard(site: Path, browser: Browser) -> None:
         keyboard = seen.page.keyboard
         seen.page.get_by_role("link", name="Fit", exact=True).focus()
         keyboard.press("Enter")
-        for text in ("38", "7", "25", "2"):
+        for text in ("33", "7", "25", "2"):
             keyboard.press("Control+A")
             keyboard.type(text)
             keyboard.press("Tab")
@@ -281,8 +281,8 @@ def test_it_is_all_done_from_the_keyboard(site: Path, browser: Browser) -> None:
             keyboard.type(text)
             keyboard.press("Tab")
         settings = "danceUnitBank.settings.code(danceUnitBank.settings.fit())"
-        assert seen.page.evaluate(settings) == "38-7-25-2-14x9s"
-        assert "two sittings of 31 minutes" in said(seen)
+        assert seen.page.evaluate(settings) == "33-7-25-2-14x9s"
+        assert "two sittings of 26 minutes" in said(seen)
         focused = "document.activeElement.matches({!r})"
         assert seen.page.evaluate(focused.format("[data-code]"))
         for _ in range(5):
@@ -391,7 +391,7 @@ def test_corrupt_settings_leave_the_lesson_as_planned_and_say_so(
 
 @pytest.mark.parametrize(
     "fragment",
-    ["fit=", "fit=38-7-25-2", "fit=38-38-25-2-half", "fit=<script>", "fit=%E0%A4%A", "last=maybe"],
+    ["fit=", "fit=33-7-25-2", "fit=38-38-25-2-half", "fit=<script>", "fit=%E0%A4%A", "last=maybe"],
 )
 def test_nonsense_in_the_address_is_told_and_left_out(
     site: Path, browser: Browser, fragment: str
@@ -428,7 +428,7 @@ def test_the_fit_goes_to_the_next_lesson_the_card_the_wall_and_back(
             code = seen.page.evaluate("danceUnitBank.settings.code(danceUnitBank.settings.fit())")
             assert code == CODE, page
         assert seen.page.evaluate(ON_PAGE) == here
-        assert "two sittings of 31 minutes" in said(seen)
+        assert "two sittings of 26 minutes" in said(seen)
         assert [line for line in seen.said if line.startswith(("error", "uncaught"))] == []
 
 
@@ -487,7 +487,7 @@ def test_print_follows_the_fitted_lesson(site: Path, browser: Browser, code: str
     for time, _ in found["steps"]:
         assert squeezed(f"{time} min") in text
     assert squeezed(found["whole"]) in text
-    words = "fitted for 27, 38 min" if code == CODE else "fitted for 27, 45 min"
+    words = "fitted for 27, 33 min" if code == CODE else "fitted for 27, 45 min"
     assert all(squeezed(words) in squeezed(foot) for foot in paper.feet)
     assert len(paper.margins) == 2
     assert (squeezed("The first sitting ends here.") in text) == (code == CODE)
@@ -502,7 +502,7 @@ def test_the_open_form_breaks_no_rule_at_any_width(
     with reader(
         browser, site, width=width, dark=dark, served=True, extra_script=axe.source()
     ) as seen:
-        seen.page.goto(address_of(site, LESSON_3, served=True) + "#fit=38-7-25-2-9x7s")
+        seen.page.goto(address_of(site, LESSON_3, served=True) + "#fit=33-7-25-2-9x7s")
         seen.page.locator("#at-fit summary").click()
         seen.page.locator("#at-fit-changing").fill("many")
         seen.page.locator("#at-fit-changing").blur()

@@ -19,6 +19,7 @@ from tests.support.built_sites import heaviest, html_pages
 from tests.support.hall import KEY, REFUSED, TEN_PAST_ONE, opened, small_targets
 
 WALL = "units/rock-pool/lesson-3-wall.html"
+JOINING = "units/rock-pool/lesson-4-wall.html"
 TASK, LEAST = 0.08, 0.05
 SIZES = """
 () => {
@@ -102,7 +103,7 @@ def test_long_tasks_are_split_and_nothing_is_lost(browser: Browser, site: Path) 
     with opened(browser, site, "units/seeds-on-the-move/lesson-1-wall.html") as at:
         told = " ".join(dict.fromkeys(walk(at.page)))
         assert (
-            "From the four cards, make one seed, eight counts long, in your own tight shape."
+            "Try two tight shapes; keep one by saying the words."
         ) in told
 
 
@@ -260,11 +261,16 @@ def test_a_kept_place_that_makes_no_sense_starts_at_the_first(
 def test_without_script_every_task_and_strip_is_there(browser: Browser, site: Path) -> None:
     with opened(browser, site, WALL, size=(1280, 720), script=False) as at:
         page = at.page
-        for found in ("[data-line]", ".wall-step svg", ".wall-step", ".order li"):
+        for found in ("[data-line]", ".wall-step svg", ".wall-step"):
             assert page.locator(found).count() > 0
             assert all(one.is_visible() for one in page.locator(found).all())
         assert page.locator("button").count() == 0
         assert page.get_by_text("32 counts").first.is_visible()
+    # the next lesson joins sections, and shows their order
+    with opened(browser, site, JOINING, size=(1280, 720), script=False) as at:
+        order = at.page.locator(".order li").all()
+        assert order
+        assert all(one.is_visible() for one in order)
 
 
 def test_what_is_pressed_is_large(browser: Browser, site: Path) -> None:
