@@ -224,9 +224,9 @@ def test_two_sittings_each_begin_and_end_with_care_for_bodies(site: Path, browse
         assert "Dance again what you made" in short[second + 2]
         turn = seen.page.locator(".sitting").inner_text()
         assert "The first sitting ends here." in turn
-        assert "Dance again what you made, 5 to 7." in turn
+        assert "Dance again what you made, 4 to 6." in turn
         whole = seen.page.locator("[data-results]").text_content() or ""
-        assert "Or leave out “Scuttle, dodge, snap and hide”, which can wait" in whole
+        assert "Or leave out “Dance the crabs' meeting”, which can wait" in whole
 
 
 def test_groups_showing_and_floor_are_said_in_plain_sentences(site: Path, browser: Browser) -> None:
@@ -239,7 +239,7 @@ def test_groups_showing_and_floor_are_said_in_plain_sentences(site: Path, browse
             words = ask("sums.groupsInWords", class_groups(groupings, grouping, 27))
             assert words[0].upper() + words[1:] in told
             assert words[0].upper() + words[1:] in seen.page.locator(".steps").inner_text()
-        assert "say “Face your partner. In a three, two are ones.”" in told
+        assert "say “Turn to the nearest person. One over makes a three.”" in told
         # what a three changes: the author's own line, for pairs; in fours it is another three
         assert told.count(one.change["partners"]) == 1
         assert "In a three, the last part is left out." in told
@@ -409,7 +409,7 @@ def test_the_fit_goes_to_the_next_lesson_the_card_the_wall_and_back(
     with reader(browser, site, served=served, extra_script=extra) as seen:
         seen.page.goto(address_of(site, LESSON_3, served=served))
         seen.page.get_by_role("link", name="Fit", exact=True).click()
-        for name, text in (("available", "38"), ("changing", "7"), ("dancing", "25")):
+        for name, text in (("available", "33"), ("changing", "7"), ("dancing", "25")):
             seen.page.locator(f"#at-fit-{name}").fill(text)
         seen.page.locator("#at-fit-watching").fill("2")
         seen.page.locator("#at-fit-space").select_option("half")

@@ -102,9 +102,7 @@ def test_the_back_of_the_hall_can_read_every_screen_of_every_lesson(
 def test_long_tasks_are_split_and_nothing_is_lost(browser: Browser, site: Path) -> None:
     with opened(browser, site, "units/seeds-on-the-move/lesson-1-wall.html") as at:
         told = " ".join(dict.fromkeys(walk(at.page)))
-        assert (
-            "Try two tight shapes; keep one by saying the words."
-        ) in told
+        assert ("Try two tight shapes; keep one by saying the words.") in told
 
 
 def test_keys_a_click_and_a_clicker_turn_the_pages(browser: Browser, site: Path) -> None:
