@@ -197,8 +197,9 @@ def _after_but(sentence: str) -> str:
 
 
 def _all_but(own: str, drummed: bool) -> str:
-    """The words of all other sounds; a beat and a roll are a drum's own."""
-    none = {*own.split(), *(("n:beat", "=beats", "n:roll", "=rolls") if drummed else ())}
+    """The words of all other sounds; a beat, a roll and a tap are a drum's own."""
+    of_drums = ("n:beat", "=beats", "n:roll", "=rolls", "n:tap", "=taps", "tapping")
+    none = {*own.split(), *(of_drums if drummed else ())}
     every = " ".join(SOUNDS_OF_DANCES.values()).split()
     return " ".join(word for word in every if word not in none)
 

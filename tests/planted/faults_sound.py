@@ -58,7 +58,7 @@ def words_nobody_wrote(unit: EditableUnit) -> Place | None:
     section = unit.top["sections"][letter]
     section["sound"] = {"kind": "voice", "what": "The class whispers the words", "follows": _DRUM}
     section["heard"] = [{"counts": section["counts"], "sound": "voice", "by": "class"}]
-    return unit.file, ("sections", letter, "heard")
+    return unit.file, ("sections", letter, "sound", "what")
 
 
 @fault("sound-is-not-throughout", "set")

@@ -22,6 +22,7 @@ from tests.planted import (
     faults_trade,
     faults_whole,
     faults_wording,
+    faults_words,
 )
 from tests.planted.faults import Planted
 
@@ -45,4 +46,5 @@ FAULTS: tuple[Planted, ...] = (
     *faults_body.fault.faults,
     *faults_sound.fault.faults,
     *faults_trade.fault.faults,
+    *faults_words.fault.faults,
 )

@@ -47,7 +47,7 @@ def check(unit: Unit) -> Iterator[Finding]:
         if said is None or any(piece.says for piece in section.heard) or _has_beat(section):
             continue
         own = section.sound is not unit.dance.sound
-        path = ("sections", letter, "heard") if own else ("sections", letter, "heard", 0)
+        path = ("sections", letter, "sound", "what") if own else ("sections", letter, "heard", 0)
         yield Finding(
             unit.file,
             path,

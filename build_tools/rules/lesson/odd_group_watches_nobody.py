@@ -26,7 +26,7 @@ READS = "en"
 SOURCE = "common practice, no source"
 _CLASSES = range(24, 37)
 _SIZES = {"pairs": 2, "threes": 3, "fours": 4, "fives": 5, "sixes": 6}
-_LISTS = {"group": "pair group row three four five six team line"}
+_LISTS = {"group": "pair group row three four five six team"}
 _WATCH_IN_TWOS = Saying(
     """
     watch|watches ~2 next|other|another|neighbouring ~1 @group
@@ -40,8 +40,8 @@ _WATCH_IN_TWOS = Saying(
 _ONE_OVER = Saying(
     """
     @group ~2 over|left|spare|extra|odd
-    odd|spare|extra|last|left-over|leftover ~2 @group|one|number
-    odd number
+    =odd|spare|extra|left-over|leftover ~2 @group
+    odd number of ~2 @group
     if|where|with ~4 three|odd ~2 @group|rows|groups
     three|third @group ~3 take|takes|watch|watches|join|joins|round
     """,

@@ -1,7 +1,8 @@
 """A sustained move has time, and a sudden one is over soon.
 
-Sustained means that it goes on and on: in one count there is nothing to go on. Sudden means all at
-once: over four counts or more nothing is. One of the two, the word or the counts, is a slip.
+Sustained means that it goes on and on: in one count there is nothing to go on, and from high to low
+or back it takes more than a second. Sudden means all at once: over four counts or more nothing is.
+One of the two, the word or the counts, is a slip.
 
 Bad:
     {transfer: 1, as: shut, dynamics: [sustained]}
@@ -30,6 +31,9 @@ SOURCE = (
 )
 
 _LEAST_SUSTAINED = Fraction(4, 5)
+_FROM_END_TO_END = ("high to low", "low to high")
+_LEAST_FROM_END_TO_END = Fraction(1)
+"""Seconds in which nobody goes two levels down or up and goes on and on as well."""
 _MOST_SUDDEN = 4
 _USUAL_TEMPO = 100
 
@@ -40,8 +44,11 @@ def check(unit: Unit) -> Iterator[Finding]:
     for path, action in actions_written(unit.dance):
         found = qualities(action.dynamics)
         lasts = seconds(action.counts, tempo)
-        if "sustained" in found and action.counts <= 1 and lasts < _LEAST_SUSTAINED:
+        far = action.level in _FROM_END_TO_END
+        short = lasts <= _LEAST_FROM_END_TO_END if far else lasts < _LEAST_SUSTAINED
+        if "sustained" in found and short and (far or action.counts <= 1):
             said = f"takes {counts_in_words(action.counts)}, {float(lasts):.1f} seconds"
+            said += f", {action.level}" if far else ""
             yield Finding(
                 unit.file,
                 path,

@@ -3,6 +3,8 @@
 A hall floor is hard. Knees, wrists and shins pay for what a drawing of the dance does not show:
 the twentieth jump, or the whole class going down on its knees at once. The softer way stands in the
 step that asks for it; for the jumps that a section adds up to, a lesson's `safety` may say it.
+Where pupils order moves that are then built up, a jump that comes first is danced in every round:
+the worst order counts.
 
 Bad:
     task: Jump thirty times like popping corn.
@@ -14,8 +16,9 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 
-from build_tools.model.dance import Passage
+from build_tools.model.dance import Dance, Passage
 from build_tools.model.unit import Unit
+from build_tools.movement.development import actions_of
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.hard_work import (
@@ -26,6 +29,7 @@ from build_tools.sentences.hard_work import (
     many_jumps,
     softer,
 )
+from build_tools.sentences.sayings import Saying
 from build_tools.views.written.hazards import (
     Hazard,
     actions_by_name,
@@ -42,6 +46,16 @@ SOURCE = (
     "repetition and the floor's resilience"
 )
 NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
+_MANY_MORE = 2
+"""Jumps that an order adds from which on it is told. Common practice, no source."""
+_ORDER_EASED = Saying(
+    """
+    rise|rises ~2 toes
+    hard ~1 floor
+    put|puts|place ~3 last|third|later|end
+    """
+)
+"""What makes an order with the jump first no load."""
 MOST_JUMPS = 16
 """Jumps in one section that need no word about few, low or rest. Common practice, no source."""
 
@@ -85,7 +99,10 @@ def _first_in_each_lesson(
 def _sections(unit: Unit) -> Iterator[Finding]:
     for letter, section in unit.dance.sections.items():
         jumps = sum(_jumps(unit, passage) for passage in section.danced)
-        if jumps <= MOST_JUMPS or any(unit_text(unit).saying(EASED_JUMPS)):
+        if jumps <= MOST_JUMPS:
+            yield from _in_the_worst_order(unit, letter, jumps)
+            continue
+        if any(unit_text(unit).saying(EASED_JUMPS)):
             continue
         yield Finding(
             unit.file,
@@ -94,6 +111,48 @@ def _sections(unit: Unit) -> Iterator[Finding]:
             "few, low or rest",
             "swap some for a rise on the toes, or say in a lesson's `safety` to jump low and rest",
         )
+
+
+def _in_the_worst_order(unit: Unit, letter: str, jumps: int) -> Iterator[Finding]:
+    """Yield a finding where an order that pupils may choose adds many jumps to a section."""
+    passages = unit.dance.sections[letter].danced
+    added = [
+        (_added(unit.dance, what), n, what)
+        for n, passage in enumerate(passages)
+        for what in passage.what
+    ]
+    more, place, what = max(added, default=(0, 0, ""))
+    most = jumps + sum(number for number, _, _ in added)
+    if more < _MANY_MORE or _order_eased(unit):
+        return
+    yield Finding(
+        unit.file,
+        ("sections", letter, "danced", place),
+        f"section {letter} has {jumps} jumps for each dancer, but {most} in the order of `{what}` "
+        "that puts the jump first, and no line says what to do on a hard floor",
+        "say in a lesson's `safety` to put the jump last on a hard floor, or to rise on the toes",
+    )
+
+
+def _order_eased(unit: Unit) -> bool:
+    """Whether a lesson says what to do with the jumps, whatever the order."""
+    return any(found.document for found in unit_text(unit).saying(_ORDER_EASED))
+
+
+def _added(dance: Dance, what: str) -> int:
+    """Jumps that a thing has more where pupils put them first and it is then built up."""
+    built = None
+    name = what
+    while (one := dance.developments.get(name)) is not None:
+        if one.device == "accumulation":
+            built = one
+        if built is not None and one.device == "change of order" and one.choice is not None:
+            actions = actions_of(dance, built.of)
+            often = sum("jump" in action.kinds for action in actions)
+            usual = sum("jump" in action.kinds for action in actions_of(dance, built.name))
+            return sum(len(actions) - n for n in range(often)) - usual
+        name = one.of
+    return 0
 
 
 def _jumps(unit: Unit, passage: Passage) -> int:

@@ -21,9 +21,9 @@ from collections.abc import Iterator
 
 from build_tools.model.dance import Section
 from build_tools.model.unit import Unit
-from build_tools.paths.facings import partners
 from build_tools.paths.model import Paths, StretchPaths
 from build_tools.paths.nearness import Near, nearer_than
+from build_tools.paths.partners import meetings
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.dance.on_the_floor import (
@@ -54,7 +54,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     for number, stretch, section in told(paths):
         if {section.letter, section.returns} & done or section.start.facing == "mixed":
             continue
-        found = [one for one in near if one.stretch == number and _counts(paths, stretch, one)]
+        found = [one for one in near if one.stretch == number and _counts(paths, one)]
         inside = [one for one in found if _group(stretch, one) is not None]
         dancers = {dancer for one in found for dancer in one.dancers}
         if not inside and len(dancers) < paths.dancers * _MANY:
@@ -80,19 +80,22 @@ def _finding(
     )
 
 
-def _counts(paths: Paths, stretch: StretchPaths, one: Near) -> bool:
-    """Whether two who start apart meet by straight ways, and are no partners who mean to meet."""
-    if (
-        one.at_start < paths.body.arm
-        or partners(stretch.together)[one.dancers[0]] == one.dancers[1]
-    ):
+def _counts(paths: Paths, one: Near) -> bool:
+    """Whether two who start apart meet by straight ways, and not as partners who end so."""
+    if one.at_start < paths.body.arm or (one.stretch, one.dancers) in _meet(paths):
         return False
-    moment = stretch.begins + one.count
+    moment = paths.stretches[one.stretch].begins + one.count
     return not any(
         leg.bend and leg.start <= moment <= leg.end
         for dancer in one.dancers
         for leg in paths.legs[dancer]
     )
+
+
+def _meet(paths: Paths) -> frozenset[tuple[int, tuple[int, int]]]:
+    """Partners who end a move nearer than an arm: partners-meet-nose-to-nose tells of those."""
+    arm = paths.body.arm / paths.body.step
+    return frozenset((one.stretch, one.dancers) for one in meetings(paths) if one.left < arm)
 
 
 def _group(stretch: StretchPaths, one: Near) -> tuple[int, ...] | None:
