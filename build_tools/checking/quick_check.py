@@ -260,6 +260,7 @@ def _read_outline(
     builds_on: tuple[str, Iterable[str]],
     leads_to: tuple[str, Iterable[str]],
     allow: Mapping[str, str],
+    starts_with: Iterable[str],
 ) -> UnitOutline:
     return UnitOutline(
         slug=slug,
@@ -272,6 +273,7 @@ def _read_outline(
         builds_on=_read_neighbours(*builds_on),
         leads_to=_read_neighbours(*leads_to),
         allow=allow,
+        starts_with=tuple(starts_with),
     )
 
 

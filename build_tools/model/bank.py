@@ -58,6 +58,8 @@ class UnitOutline:
     leads_to: Neighbours
     allow: Mapping[str, str]
     """Rules the unit breaks on purpose, each with the reason."""
+    starts_with: tuple[str, ...]
+    """What is said and set in the first step of the first lesson, where a class learns to stop."""
 
 
 @dataclass(frozen=True, slots=True)

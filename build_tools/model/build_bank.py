@@ -40,7 +40,13 @@ def outline_unit(unit: Unit) -> UnitOutline:
         builds_on=unit.builds_on,
         leads_to=unit.leads_to,
         allow=unit.allow,
+        starts_with=_starts_with(unit),
     )
+
+
+def _starts_with(unit: Unit) -> tuple[str, ...]:
+    steps = unit.lessons[0].steps if unit.lessons else ()
+    return tuple(text for step in steps[:1] for text in (step.say, step.task) if text)
 
 
 def outline_bank(

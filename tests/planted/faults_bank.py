@@ -33,6 +33,14 @@ def media_missing(unit: EditableUnit) -> Place | None:
     return None
 
 
+@fault("stop-signal-of-its-own", "set")
+def stopped_by_a_bell(unit: EditableUnit) -> Place | None:
+    step = unit.data[unit.lesson_files[0]]["steps"][0]
+    step["task"] = "Walk on and on."
+    step["say"] = "When the bell rings, stop."
+    return unit.file, ("title",)
+
+
 @fault("name-used-twice", "insert")
 def name_used_twice(unit: EditableUnit) -> Place | None:
     motif = next(iter(unit.top.get("motifs", {})), None)
