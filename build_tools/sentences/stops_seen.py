@@ -36,7 +36,9 @@ _KINDS = {
     "the drum": Saying("drum|drumbeat|gong|tambourine"),
     "a bell": Saying("bell|triangle|chime|cymbal|whistle"),
     "the lamps": Saying("light|lights|lamp|lamps ~2 off|out|flash|on|dim"),
-    "a card or a scarf": Saying("card|flag|scarf ~3 up|high|red\nraise|hold|show ~3 card|flag|scarf"),
+    "a card or a scarf": Saying(
+        "card|flag|scarf ~3 up|high|red\nraise|hold|show ~3 card|flag|scarf"
+    ),
 }
 
 

@@ -98,6 +98,15 @@ def hard_to_read(unit: EditableUnit) -> Place | None:
     return file, ("steps",)
 
 
+@fault("line-hard-to-read", "set")
+def line_hard_to_read(unit: EditableUnit) -> Place | None:
+    hard = (
+        "Investigate contrasting interpretations of expansive gestures individually, "
+        "considering alternative dynamic possibilities."
+    )
+    return unit.set(unit.lesson_files[0], ("steps", 1, "task"), hard)
+
+
 @fault("lesson-too-long-to-read", "stretch")
 def lesson_too_long_to_read(unit: EditableUnit) -> Place | None:
     file = unit.lesson_files[0]

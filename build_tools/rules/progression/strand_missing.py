@@ -1,8 +1,9 @@
 """Pupils make, perform and respond: all three in a unit, and at least two in each lesson.
 
-A unit with no making teaches steps, one with no performing leaves a dance undanced, and one with
-no looking and talking teaches nobody to see. In a dance that is learned as it is, learning it
-counts as making.
+A unit with no making teaches steps, one with no performing leaves a dance unfinished, and one with
+no looking and talking teaches nobody to see. To dance something again in a recall or a warm-up is
+dancing, and not performing yet: that is rehearsed or shown. In a dance that is learned as it is,
+learning it counts as making.
 
 Bad:
     lesson 2 has no look_and_talk
@@ -31,10 +32,10 @@ SOURCE = (
 
 _STRANDS = ("make", "perform", "respond")
 _MAKING = ("explore", "make", "develop", "join")
-_PERFORMING = ("rehearse", "show", "recall")
+_PERFORMING = ("rehearse", "show")
 _HOW = {
     "make": "let pupils make, change or choose something in one step",
-    "perform": "write `dances` or `shows` in a step where pupils dance what they have made",
+    "perform": "let pupils rehearse or show what they have made: `phase: rehearse`, or `shows`",
     "respond": "ask a question about what was danced, in `ask` or in `look_and_talk`",
 }
 
@@ -75,7 +76,7 @@ def _strands(lesson: Lesson) -> set[str]:
 def _strands_of(step: Step) -> Iterator[str]:
     if step.phase in _MAKING or step.makes or step.develops or step.joins or step.settles:
         yield "make"
-    if step.phase in _PERFORMING or step.dances or step.shows:
+    if step.phase in _PERFORMING or step.shows:
         yield "perform"
     if step.phase == "look and talk" or step.ask:
         yield "respond"

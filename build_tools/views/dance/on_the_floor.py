@@ -71,15 +71,20 @@ def told(paths: Paths) -> Iterator[tuple[int, StretchPaths, Section]]:
     """The counted sections whose places and ways are the unit's own words, by number."""
     unsaid = {one.path for one in paths.unsaid}
     before: Section | None = None
-    placed = False
+    placed = first = False
     for n, stretch in enumerate(paths.stretches):
         section = stretch.section
         if section is None:
             continue
-        if spot_of(before, section) != "where they are":
+        spot = spot_of(before, section)
+        if spot == "new place":
             within = ("sections", section.letter, "start", "within")
             placed = section.start.apart is not None and within not in unsaid
             placed = placed and stretch.start is not None and stretch.start.drawn_closer > _FITS
+        if before is None:
+            first = placed
+        elif spot == "first place":
+            placed = first
         before = section
         if placed and stretch.counted and not _ways_unsaid(paths.dance, section, unsaid):
             yield n, stretch, section
