@@ -38,6 +38,7 @@ _MOST = 6
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each cue that names a sound which nothing before it makes."""
     dance = unit.dance
+    heard = _Heard(dance)
     for n, transition in enumerate(dance.transitions):
         ended = ends_or_changes(transition.cue)
         if ended is None:
@@ -46,31 +47,40 @@ def check(unit: Unit) -> Iterator[Finding]:
             first
             for first, second in may_follow(dance)
             if transition_between(dance, first, second) is transition
-            and not _sounds(dance, first, FAMILIES[ended.sound])
+            and not heard.has(first, FAMILIES[ended.sound])
         }
         if not without:
             continue
         letters = sorted(without)
-        heard = sorted({sound for letter in letters for sound in _heard(dance, letter)})
+        only = sorted({sound for letter in letters for sound in heard.of(letter)})
         yield Finding(
             unit.file,
             ("transitions", n, "cue"),
             f'`cue` says "{ended.text}", but section {listed(letters)} before it has only '
-            f"{listed(heard)}{_orders(dance, transition, without)}",
+            f"{listed(only)}{_orders(dance, transition, without)}",
             "name what is heard or seen after that section, or write a transition of its own for "
             "it",
         )
 
 
-def _heard(dance: Dance, letter: str) -> tuple[str, ...]:
-    pieces = section_sounding(dance, dance.sections[letter]).pieces
-    return tuple(dict.fromkeys(piece.sound for piece in pieces))
+class _Heard:
+    """What is heard in each section of a dance, worked out where it is asked for."""
 
+    def __init__(self, dance: Dance) -> None:
+        self._dance = dance
+        self._known: dict[str, tuple[str, ...]] = {}
 
-def _sounds(dance: Dance, letter: str, family: frozenset[str]) -> bool:
-    """Whether the section has a sound of the family, or nobody knows what it has."""
-    heard = _heard(dance, letter)
-    return not heard or not family.isdisjoint(heard)
+    def of(self, letter: str) -> tuple[str, ...]:
+        """The sounds of a section, each once; none where nobody knows."""
+        if letter not in self._known:
+            pieces = section_sounding(self._dance, self._dance.sections[letter]).pieces
+            self._known[letter] = tuple(dict.fromkeys(piece.sound for piece in pieces))
+        return self._known[letter]
+
+    def has(self, letter: str, family: frozenset[str]) -> bool:
+        """Whether a section has a sound of the family, or nobody knows what it has."""
+        heard = self.of(letter)
+        return not heard or not family.isdisjoint(heard)
 
 
 def _orders(dance: Dance, transition: Transition, without: set[str]) -> str:

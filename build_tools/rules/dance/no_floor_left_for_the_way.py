@@ -83,16 +83,12 @@ _BEHIND = {"front": "back", "back": "front", "left": "right", "right": "left"}
 def _free_behind(paths: Paths, stretch: StretchPaths, side: str) -> float:
     """Metres of floor that stay free on the other side of the class through the section."""
     area = paths.area
-    points = [
-        (place.x, place.y)
-        for moment in {stretch.begins, stretch.ends}
-        | {
-            leg.end
-            for legs in paths.legs
-            for leg in legs
-            if stretch.begins <= leg.start < stretch.ends
-        }
-        for place in paths.everybody(moment)
+    first = paths.everybody(stretch.begins)
+    points = [(place.x, place.y) for place in first] + [
+        (leg.x1, leg.y1)
+        for legs in paths.legs
+        for leg in legs
+        if stretch.begins <= leg.start < stretch.ends
     ]
     free = {
         "front": min(y for _, y in points) - area.front,

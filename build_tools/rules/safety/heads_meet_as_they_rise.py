@@ -24,7 +24,8 @@ from build_tools.movement.development import actions_of
 from build_tools.movement.whole import section_spans
 from build_tools.paths.facings import partners
 from build_tools.paths.hall import bearing, metres
-from build_tools.paths.model import Paths, StretchPaths
+from build_tools.paths.model import Paths
+from build_tools.paths.nearness import nearer_than
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.dance.on_the_floor import on_the_floor, passage_at, told
@@ -51,11 +52,15 @@ def check(unit: Unit) -> Iterator[Finding]:
     paths = on_the_floor(unit)
     if paths is None:
         return
-    for _, stretch, section in told(paths):
-        if max(map(len, stretch.together)) < 2:
+    near = nearer_than(paths, paths.body.arm)
+    for number, stretch, section in told(paths):
+        close = [one.dancers for one in near if one.stretch == number]
+        if not close or max(map(len, stretch.together)) < 2:
             continue
-        for rise in _rises(unit, section):
-            apart = _face_to_face(paths, stretch, rise.start)
+        partner = partners(stretch.together)
+        pairs = [(one, other) for one, other in close if partner[one] == other]
+        for rise in _rises(unit, section) if pairs else ():
+            apart = _face_to_face(paths, pairs, stretch.begins + rise.start)
             if apart is None or apart >= paths.body.arm:
                 continue
             place = passage_at(unit.dance, section, rise.start + 1e-6)
@@ -70,23 +75,23 @@ def check(unit: Unit) -> Iterator[Finding]:
             return
 
 
-def _rises(unit: Unit, section: Section) -> Iterator[_Rise]:
-    """The moves of a section that rise or jump, each with the count before which it starts."""
+def _rises(unit: Unit, section: Section) -> tuple[_Rise, ...]:
+    """The moves of a section that rise or jump, one for each count before which one starts."""
+    found: dict[float, _Rise] = {}
     for span in section_spans(unit.dance, section):
         start = float(span.start)
         for action in actions_of(unit.dance, span.what):
             if action.level in _UP or "jump" in action.kinds:
-                yield _Rise(action_label(action), start)
+                found.setdefault(start, _Rise(action_label(action), start))
             start += float(action.counts)
+    return tuple(found[start] for start in sorted(found))
 
 
-def _face_to_face(paths: Paths, stretch: StretchPaths, count: float) -> float | None:
+def _face_to_face(paths: Paths, pairs: list[tuple[int, int]], moment: float) -> float | None:
     """Metres between the nearest partners who look at one another then; None if none do."""
     found = []
-    for one, other in partners(stretch.together).items():
-        if one >= other:
-            continue
-        a, b = (paths.at(dancer, stretch.begins + count) for dancer in (one, other))
+    for one, other in pairs:
+        a, b = paths.at(one, moment), paths.at(other, moment)
         way = bearing((a.x, a.y), (b.x, b.y))
         off = max(_between(a.facing, way), _between(b.facing, way + 180))
         if off <= _STRAIGHT_AT:

@@ -20,6 +20,7 @@ from collections.abc import Iterator
 
 from build_tools.model.unit import Unit
 from build_tools.paths.model import Paths, StretchPaths
+from build_tools.paths.nearness import nearer_than
 from build_tools.paths.partners import Meeting, meetings
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
@@ -39,14 +40,14 @@ def check(unit: Unit) -> Iterator[Finding]:
     if paths is None:
         return
     arm = paths.body.arm / paths.body.step
-    met = meetings(paths)
+    close = {one.stretch for one in nearer_than(paths, paths.body.arm)}
     done: set[str] = set()
     for number, stretch, section in told(paths):
         if {section.letter, section.returns} & done or section.start.facing == "mixed":
             continue
         near = [
             one
-            for one in met
+            for one in (meetings(paths) if number in close else ())
             if one.stretch == number
             and one.left < arm <= one.apart
             and not _curved(paths, stretch, one)

@@ -47,6 +47,7 @@ def _in_whole_groups(dance: Dance) -> int:
     return min(whole or [USUAL_CLASS], key=lambda many: abs(many - USUAL_CLASS))
 
 
+@lru_cache(maxsize=16)
 def placed(paths: Paths) -> frozenset[int]:
     """The sections, by number, that are come to from told places and start in told places.
 
@@ -67,8 +68,13 @@ def placed(paths: Paths) -> frozenset[int]:
     return frozenset(found)
 
 
-def told(paths: Paths) -> Iterator[tuple[int, StretchPaths, Section]]:
+@lru_cache(maxsize=16)
+def told(paths: Paths) -> tuple[tuple[int, StretchPaths, Section], ...]:
     """The counted sections whose places and ways are the unit's own words, by number."""
+    return tuple(_told(paths))
+
+
+def _told(paths: Paths) -> Iterator[tuple[int, StretchPaths, Section]]:
     unsaid = {one.path for one in paths.unsaid}
     before: Section | None = None
     placed = first = False

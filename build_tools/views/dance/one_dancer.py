@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 
 from build_tools.model.dance import Action, Dance, Section
-from build_tools.movement.canon_and_unison import part_spans, passage_counts
+from build_tools.movement.canon_and_unison import part_spans
 from build_tools.movement.development import actions_of
-from build_tools.movement.roles import part_places
+from build_tools.movement.roles import Places, part_places
 from build_tools.movement.whole import lengths
 from build_tools.paths.group_sizes import groups_of
 
@@ -27,26 +28,44 @@ class Thing:
 
 def things_of(dance: Dance, section: Section, place: int) -> tuple[Thing, ...]:
     """What the dancer at `place` of a group dances, in order."""
-    known, start = lengths(dance), Fraction(0)
+    return tuple(
+        thing
+        for thing, places in _things(dance, section.letter)
+        if places is None or place in places
+    )
+
+
+def everyones_things(dance: Dance, section: Section) -> tuple[tuple[int, tuple[Thing, ...]], ...]:
+    """Each place of a group with what its dancer dances; what two dance alike comes once."""
+    return _by_place(dance, section.letter)
+
+
+@lru_cache(maxsize=32)
+def _by_place(dance: Dance, letter: str) -> tuple[tuple[int, tuple[Thing, ...]], ...]:
+    section = dance.sections[letter]
+    found: dict[tuple[Thing, ...], int] = {}
+    for place in range(1, groups_of(section).size + 1):
+        found.setdefault(things_of(dance, section, place), place)
+    return tuple((place, things) for things, place in found.items())
+
+
+@lru_cache(maxsize=32)
+def _things(dance: Dance, letter: str) -> tuple[tuple[Thing, Places | None], ...]:
+    """All that is danced in a section, in order, each with the places that dance it.
+
+    None stands for a part that is more than one place: anybody may be in it.
+    """
+    section, known, start = dance.sections[letter], lengths(dance), Fraction(0)
     groups = groups_of(section)
-    found = []
+    found: list[tuple[Thing, Places | None]] = []
     for n, passage in enumerate(section.danced):
         at = part_places(groups, passage)
-        for span in part_spans(passage, known):
-            if at is None or place in at[span.part - 1]:
-                found.append(Thing(n, span.what, start + span.start, start + span.end))
-        start += passage_counts(passage, known)
-    return tuple(sorted(found, key=lambda thing: thing.start))
-
-
-def everyones_things(dance: Dance, section: Section) -> Iterator[tuple[int, tuple[Thing, ...]]]:
-    """Each place of a group with what its dancer dances; what two dance alike comes once."""
-    told = set()
-    for place in range(1, groups_of(section).size + 1):
-        things = things_of(dance, section, place)
-        if things not in told:
-            told.add(things)
-            yield place, things
+        spans = part_spans(passage, known)
+        for span in spans:
+            thing = Thing(n, span.what, start + span.start, start + span.end)
+            found.append((thing, None if at is None else at[span.part - 1]))
+        start += max((span.end for span in spans), default=Fraction(0))
+    return tuple(sorted(found, key=lambda one: one[0].start))
 
 
 def with_counts(dance: Dance, thing: Thing) -> Iterator[tuple[Action, Fraction]]:
