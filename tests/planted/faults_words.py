@@ -95,3 +95,31 @@ def a_quill_that_is_not_there(unit: EditableUnit) -> Place | None:
     join = {"from": first, "to": second, "as": "straight on", "how": "Go on where you are"}
     unit.top.setdefault("transitions", []).insert(0, {**join, "cue": "The last quill is over"})
     return unit.file, ("transitions", 0, "cue")
+
+
+@fault("somebody-left-low", "set")
+def sunk_for_good(unit: EditableUnit) -> Place | None:
+    for letter, section in unit.top["sections"].items():
+        if "improvised" in section:
+            section["improvised"]["rules"] = ["The first to move sinks slowly and holds"]
+            section["end"]["place"] = "Where you are"
+            section["improvised"]["ends_on"] = "The gong"
+            return unit.file, ("sections", letter, "improvised", "ends_on")
+    return None
+
+
+@fault("looks-for-all-at-once", "set")
+def both_at_once(unit: EditableUnit) -> Place | None:
+    letter = _danced(
+        unit, [{"gesture": 4}], what=["quill", "quill"], **{"as": "question and answer"}
+    )
+    if letter is None:
+        return None
+    for file, n, step in unit.steps():
+        if letter in step.get("makes", []):
+            for field in ("dances", "develops", "joins", "shows"):
+                step.pop(field, None)
+            step["makes"] = [letter]
+            text = "Both partners move together all the time."
+            return unit.set(file, ("steps", n, "look_for"), text)
+    return None

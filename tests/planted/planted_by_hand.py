@@ -3,6 +3,7 @@
 `python -m tests.planted.planted_by_hand FILE` puts each fault of FILE into a copy of the units that
 its writer read, checks the copy as an author's folder is checked, and prints a table. Those units
 are kept in `by_hand/content`, as they were: a fault planted by reading goes with what was read.
+Where a set was planted in later units, they lie beside it, in a folder of its name with `_content`.
 FILE holds a list of faults, each with its `edits` (a text that stands once in a file, and what is
 put in its place), the `line` at which an author is told of it, and `also`, other lines as good. A
 problem that the sound unit has already is no answer.
@@ -162,6 +163,12 @@ def _lines(spot: Spot, unit: str, folder: Path) -> Iterator[tuple[str, int]]:
             yield f"units/{unit}/{spot.file}", number
 
 
+def content_of(path: Path) -> Path:
+    """The units in which the faults of a file were planted."""
+    own = path.with_name(f"{path.stem}_content")
+    return own if own.is_dir() else CONTENT
+
+
 def answers(faults: Iterable[HandFault], content: Path = CONTENT) -> tuple[Answer, ...]:
     """The answers to all faults, each planted alone."""
     with tempfile.TemporaryDirectory() as folder:
@@ -206,7 +213,8 @@ def problems_now(content: Path = CONTENT) -> tuple[Problem, ...]:
 
 def main(arguments: Sequence[str]) -> None:
     """Print the table, and with a second argument each fault with what was said of it."""
-    given = answers(read_faults(Path(arguments[0])))
+    path = Path(arguments[0])
+    given = answers(read_faults(path), content_of(path))
     print(table(given))
     if len(arguments) > 1:
         for one in given:

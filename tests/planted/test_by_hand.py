@@ -1,6 +1,7 @@
 """Of the faults that advisers planted by reading alone, as many are told at their line as before.
 
-Two people wrote a set each. The shares are those reached; a rule may add to them, and none may
+Two people wrote a set each without having read the rules; the third, forty faults that an exacting
+adviser found in the units as they were, was planted by the author of the rules for them. The shares are those reached; a rule may add to them, and none may
 take from them. Every third fault is planted in the usual run, and all in the long one.
 """
 
@@ -11,17 +12,18 @@ from pathlib import Path
 
 import pytest
 
-from tests.planted.planted_by_hand import Answer, answers, rate, read_faults
+from tests.planted.planted_by_hand import Answer, answers, content_of, rate, read_faults
 
 SETS = Path(__file__).parent / "by_hand"
-REACHED = {"set_a": (0.96, 0.67), "set_b": (0.68, 0.64)}
+REACHED = {"set_a": (0.96, 0.67), "set_b": (0.68, 0.64), "set_c": (1.0, 1.0)}
 """By set, the least share told at the line of faults in fields, and of those with text."""
-OF_A_THIRD = {"set_a": (0.94, 0.66), "set_b": (0.76, 0.51)}
+OF_A_THIRD = {"set_a": (0.94, 0.66), "set_b": (0.76, 0.51), "set_c": (1.0, 1.0)}
 """The same of every third fault."""
 
 
 def told(name: str, every: int) -> Sequence[Answer]:
-    return answers(read_faults(SETS / f"{name}.json")[::every])
+    path = SETS / f"{name}.json"
+    return answers(read_faults(path)[::every], content_of(path))
 
 
 @pytest.mark.parametrize("name", sorted(REACHED))
