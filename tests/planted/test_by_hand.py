@@ -1,8 +1,9 @@
 """Of the faults that advisers planted by reading alone, as many are told at their line as before.
 
 Two people wrote a set each without having read the rules; the third, forty faults that an exacting
-adviser found in the units as they were, was planted by the author of the rules for them. The shares are those reached; a rule may add to them, and none may
-take from them. Every third fault is planted in the usual run, and all in the long one.
+adviser found in the units as they were, was planted by the author of the rules for them. The shares
+are those reached; a rule may add to them, and none may take from them. Every third fault is planted
+in the usual run, and all in the long one.
 """
 
 from __future__ import annotations
