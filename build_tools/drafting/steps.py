@@ -176,7 +176,8 @@ def develop(asked: Asked, making: Making) -> TimedStep:
     settles: Fields = (
         {"settles": [making.settles]} if making.settles in ("own-order", "own-way") else {}
     )
-    teaches = [device.name, *(["improvise"] if making.improvised else [])]
+    # what the step says tells the device in plain words; two new words are enough in a lesson
+    teaches = ["improvise"] if making.improvised else [device.name]
     counts: Fields = {} if making.improvised else {"counts": section_counts(asked, making)}
     if making.motif is None:
         return timed(

@@ -32,9 +32,9 @@ _FROM = 7
 
 
 def check(unit: Unit) -> Iterator[Finding]:
-    """Yield one note where all of the dance stands and faces alike."""
+    """Yield one note where all of the dance stands and faces alike; a draft may still change."""
     known, dance = ages(unit.years), unit.dance
-    if known is None or known[0] < _FROM:
+    if known is None or known[0] < _FROM or unit.draft:
         return
     places = [place for one in dance.sections.values() for place in (one.start, one.end)]
     alike = {(place.formation, place.facing) for place in places}

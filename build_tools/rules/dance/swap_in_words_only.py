@@ -40,7 +40,7 @@ _SWAPS = Saying(
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each passage whose words swap the parts and whose fields do not."""
     for letter, section in unit.dance.sections.items():
-        if section.returns and "danced" not in section.changes:
+        if section.counts is None or (section.returns and "danced" not in section.changes):
             continue
         for n, passage in enumerate(section.danced):
             if passage.fit not in CHANGE_OVER or passage.swap:

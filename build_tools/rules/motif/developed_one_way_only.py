@@ -53,9 +53,12 @@ _TOGETHER = (
 
 
 def check(unit: Unit) -> Iterator[Finding]:
-    """Yield one finding where developments are of one kind only, or of none of the three."""
+    """Yield one finding where developments are of one kind only, or of none of the three.
+
+    A draft may still change.
+    """
     known, dance = ages(unit.years), unit.dance
-    if known is None or known[0] < _FROM or not dance.developments:
+    if known is None or known[0] < _FROM or not dance.developments or unit.draft:
         return
     if all(section.counts is None for section in dance.sections.values()):
         return

@@ -18,6 +18,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.quality import SAYS_HOW
+from build_tools.views.words.open_places import MARK
 from build_tools.views.words.plain_words import how_many
 
 GRADE: Grade = "question"
@@ -31,7 +32,8 @@ SOURCE = (
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield one finding where none of the end points says how it is danced."""
     points = unit.end_points.values()
-    if not points or any(SAYS_HOW.in_any((p.every_pupil, p.looks_like)) for p in points):
+    texts = [text for point in points for text in (point.every_pupil, point.looks_like)]
+    if not texts or SAYS_HOW.in_any(texts) or any(MARK in text for text in texts):
         return
     yield Finding(
         unit.file,
