@@ -37,6 +37,7 @@ def build_unit(
     return Unit(
         slug=slug,
         file=unit.file,
+        format=int(data["format"]),
         title=data["title"],
         edition=data["edition"],
         issued=data["issued"],

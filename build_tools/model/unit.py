@@ -138,6 +138,8 @@ class Unit:
 
     slug: str
     file: str
+    format: int
+    """The version of the way of writing units that it is written in."""
     title: str
     edition: str
     issued: str

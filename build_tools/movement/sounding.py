@@ -41,6 +41,7 @@ class Word:
 
     at: Fraction
     says: str
+    loud: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,7 +118,9 @@ def _piece(one: Heard, start: Fraction, each: Fraction, before: Fraction, phrase
         ),
         rate=_rate(one.sound, in_seconds=in_seconds and not one.on),
         words=tuple(
-            Word(start + n * each, word) for n, word in enumerate(one.says) if word != _NOTHING
+            Word(start + n * each, word, n + 1 in one.louder)
+            for n, word in enumerate(one.says)
+            if word != _NOTHING
         ),
     )
 

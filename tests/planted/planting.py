@@ -24,6 +24,7 @@ from tests.rules.contents import with_needs
 ROOT = Path(__file__).resolve().parents[2]
 BASE = ROOT / "tests/rules/base"
 UNUSUAL = (
+    "clock-shop-sounds",
     "improvised-weather",
     "learned-market-dance",
     "reception-toys",

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from build_tools.movement.counts import figures
-from build_tools.movement.sounding import Piece
+from build_tools.movement.sounding import Piece, Word
 from build_tools.views.dance.score import ScoreStretch
 from build_tools.views.dance.timeline import Sounding
 from build_tools.views.words.plain_words import length_in_words
@@ -32,6 +32,8 @@ class WordView:
     """On which count, as read."""
     word: str
     """What is said; empty where nothing is."""
+    loud: bool
+    """Whether it is louder than the others."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,7 +76,7 @@ def not_said(s: ScoreStretch) -> str:
 
 def said_read(sounding: Sounding, phrase: int) -> tuple[SaidView, ...]:
     """The words said on counts, phrase by phrase; none where only the counts are said."""
-    words = {word.at // 1: word.says for piece in sounding.pieces for word in piece.words}
+    words = {word.at // 1: word for piece in sounding.pieces for word in piece.words}
     if not sounding.said or not words:
         return ()
     return tuple(
@@ -82,12 +84,16 @@ def said_read(sounding: Sounding, phrase: int) -> tuple[SaidView, ...]:
             counts=counts_read(Fraction(start), Fraction(end)),
             start=str(start),
             end=str(end),
-            words=tuple(WordView(str(n + 1), words.get(n, "")) for n in range(start, end)),
+            words=tuple(_word(n, words.get(n)) for n in range(start, end)),
         )
         for start in range(0, -(-sounding.length // 1), phrase)
         for end in (min(start + phrase, -(-sounding.length // 1)),)
         if any(n in words for n in range(start, end))
     )
+
+
+def _word(place: int, word: Word | None) -> WordView:
+    return WordView(str(place + 1), word.says if word else "", loud=bool(word and word.loud))
 
 
 def counts_read(start: Fraction, end: Fraction) -> str:

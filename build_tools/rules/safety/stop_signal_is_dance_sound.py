@@ -1,8 +1,8 @@
 """The stop signal is a sound that the dance does not use.
 
 Where the dance itself is danced to taps, a tap that means stop is one more tap. Pupils either stop
-in the middle of the dance or run on through the signal. A raised hand, a word or another sound can
-be told apart.
+in the middle of the dance or run on through the signal; and a drum roll begins with two taps. A
+raised hand, a word or another sound can be told apart.
 
 Bad:
     sound: {what: Drum taps, …}
@@ -17,7 +17,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import islice
 
-from build_tools.model.dance import Dance
+from build_tools.model.dance import Dance, Heard
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
@@ -28,11 +28,22 @@ GRADE: Grade = "question"
 READS = "en"
 SOURCE = "common practice, no source"
 _KINDS = frozenset({"say", "task", "safety"})
+_STROKES = frozenset({"drum", "beat", "tap"})
+_SOUNDS = {
+    "beat": _STROKES,
+    "soft beat": _STROKES,
+    "roll": _STROKES | {"roll"},
+    "shaker": frozenset({"shaker"}),
+    "claps": frozenset({"clap"}),
+    "recording": frozenset({"music"}),
+}
+"""What each sound that is heard is as a signal: a roll begins with a tap."""
 
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for the first line of each lesson that stops by a sound of the dance."""
-    sounds = frozenset().union(*(sounds_in(what) for what in _heard(unit.dance)))
+    told = (sounds_in(what) for what in _told(unit.dance))
+    sounds = frozenset().union(*told, *(_SOUNDS.get(one.sound, ()) for one in _heard(unit.dance)))
     if not sounds:
         return
     for file, fields in unit_text(unit).documents[1:]:
@@ -47,8 +58,14 @@ def check(unit: Unit) -> Iterator[Finding]:
             )
 
 
-def _heard(dance: Dance) -> Iterator[str]:
-    """What the dance is danced to: its own sound, and those of sections."""
+def _heard(dance: Dance) -> Iterator[Heard]:
+    """Every piece that the unit says is heard, in sections and in joins."""
+    for part in (*dance.sections.values(), *dance.transitions):
+        yield from part.heard
+
+
+def _told(dance: Dance) -> Iterator[str]:
+    """What the dance is danced to in words: its own sound, and those of sections."""
     yield dance.sound.what
     for section in dance.sections.values():
         if section.sound is not dance.sound:

@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from build_tools.model.dance import Dance, Heard, Section, Transition
+from build_tools.movement.counts import counts_in
 from build_tools.movement.sounding import Piece, laid
 from build_tools.movement.whole import stretches, transition_counts
 
@@ -76,7 +77,7 @@ def join_sounding(dance: Dance, first: Section, join: Transition, second: Sectio
         return _NO_TIME
     if join.heard:
         return _laid(dance, join.heard, counted=True, said=True)
-    before, after = _plain(first, -1), _plain(second, 0)
+    before, after = _plain(dance, first, -1), _plain(dance, second, 0)
     if before is None or before != after:
         return _NOT_KNOWN
     return _laid(dance, [Heard(before, counts=counts)], counted=True, said=False)
@@ -119,25 +120,35 @@ def _laid(dance: Dance, heard: Sequence[Heard], *, counted: bool, said: bool) ->
 
 def _usual(dance: Dance, section: Section) -> Heard | None:
     """What a section's sound says for certain; None where it does not."""
-    sound = _usual_sound(section)
+    sound = _usual_sound(dance, section)
     if sound is None:
         return None
     if section.counts is None:
-        return Heard(sound, seconds=int(_middle(section)))
+        middle = _middle(section)
+        if sound == "beat" and dance.tempo is not None:
+            return Heard(sound, counts=counts_in(middle, dance.tempo))
+        return Heard(sound, seconds=int(middle))
     said = tuple(str(n % dance.phrase + 1) for n in range(-(-section.counts // 1)))
     return Heard(sound, counts=section.counts, says=said if sound == "voice" else ())
 
 
-def _usual_sound(section: Section) -> str | None:
-    """What its sound says for certain; nobody knows when a drum is struck where nothing counts."""
+def _usual_sound(dance: Dance, section: Section) -> str | None:
+    """What a section's sound says for certain; None where it does not.
+
+    Where nothing is counted, the dance's own drum goes on, but nobody knows when a drum is struck
+    of which the section says something itself.
+    """
     sound = _USUAL.get(section.sound.kind)
-    return None if sound == "beat" and section.counts is None else sound
+    if sound == "beat" and section.counts is None:
+        own = section.sound is not dance.sound
+        return None if own or dance.tempo is None else sound
+    return sound
 
 
-def _plain(section: Section, place: int) -> str | None:
+def _plain(dance: Dance, section: Section, place: int) -> str | None:
     """The first (0) or last (-1) sound of a section, if it is a plain one that can just go on."""
     if not section.heard:
-        return _usual_sound(section)
+        return _usual_sound(dance, section)
     one = section.heard[place]
     plain = not (one.on or one.louder or one.says) and one.sound in _USUAL.values()
     return one.sound if plain else None

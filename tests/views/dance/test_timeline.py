@@ -87,7 +87,7 @@ def test_what_a_sound_says_for_certain(kind: str) -> None:
     assert [word.says for word in piece.words] == spoken
 
 
-def test_live_sound_is_not_known_nor_a_drum_where_nothing_is_counted() -> None:
+def test_live_sound_is_not_known_nor_a_drum_of_its_own_where_nothing_is_counted() -> None:
     for one in (section("pupils live"), section("drum", counts=None)):
         found = section_sounding(DANCE, one)
         assert (found.known, found.pieces) == (False, ())
@@ -122,6 +122,15 @@ def test_a_join_without_counts_has_no_sound_of_its_own(kind: str) -> None:
     counts = EIGHT if kind == "overlap" else None
     found = join_sounding(DANCE, section("drum"), join(kind, counts), section("voice"))
     assert (found.known, found.pieces) == (True, ())
+
+
+def test_the_dances_own_drum_goes_on_where_nothing_is_counted() -> None:
+    inherited = replace(section("drum", counts=None), sound=DANCE.sound)
+    found = section_sounding(DANCE, inherited)
+    (piece,) = found.pieces
+    # 26 seconds at 108 a minute: 46.8 counts, so 47 strokes
+    assert (found.length, len(piece.strokes)) == (26, 47)
+    assert sum(stroke.loud for stroke in piece.strokes) == 6
 
 
 def test_what_is_practised_sounds_as_where_it_is_danced() -> None:
