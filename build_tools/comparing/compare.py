@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 from build_tools.comparing.change import Change, Weight, WrittenUnit
+from build_tools.comparing.heard_words import heard_changed
 from build_tools.comparing.labels import LESSON, UNIT, Label, Labels
 from build_tools.comparing.lists import listed, texts_listed
 from build_tools.comparing.pairing import likeness_of_fields, likeness_of_texts, moved, paired
@@ -191,6 +192,8 @@ def _field(labels: Labels, path: str, where: str, old: Any, new: Any) -> Iterato
     label, weight = labels.of(path)
     if path in ("steps[].minutes", "minutes") and isinstance(old, int) and isinstance(new, int):
         yield Change(minutes(where, old, new), weight)
+    elif path == "sections.*.heard":
+        yield Change(heard_changed(where, old, new), weight)
     elif isinstance(old, list) and isinstance(new, list):
         yield from texts_listed(label, weight, where, old, new)
     else:

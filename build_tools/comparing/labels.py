@@ -94,6 +94,7 @@ _UNIT: dict[str, Label] = {
     "transitions[].counts": ("the counts", D),
     "transitions[].how": ("how it goes", W),
     "transitions[].cue": ("the cue", T),
+    "transitions[].heard": ("what is heard", T),
     "choices.*.what": ("what is chosen", T),
     "choices.*.from": ("what pupils choose from", T),
     "choices.*.by": ("who chooses", T),

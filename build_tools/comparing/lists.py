@@ -6,6 +6,7 @@ from collections.abc import Callable, Hashable, Iterator, Mapping, Sequence
 from typing import Any
 
 from build_tools.comparing.change import Change, Weight
+from build_tools.comparing.heard_words import heard_changed
 from build_tools.comparing.labels import Labels
 from build_tools.comparing.pairing import (
     likeness_of_fields,
@@ -78,7 +79,8 @@ def _parts(
         if before == after:
             continue
         label, heavy = labels.known.get(f"{path}[].{name}", (_plain_name(path, name), weight))
-        yield Change(changed(where, label, before, after), heavy)
+        said = heard_changed(where, before, after) if name == "heard" else None
+        yield Change(said or changed(where, label, before, after), heavy)
 
 
 def _plain_name(path: str, name: str) -> str:

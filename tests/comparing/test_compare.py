@@ -306,3 +306,21 @@ def test_which_edition_is_newer() -> None:
     """Semantic Versioning 2.0.0, item 11: 1.9.0 comes before 1.10.0."""
     assert newer("1.10.0", "1.9.0")
     assert not newer("1.9.0", "1.9.0")
+
+
+def test_what_is_heard_is_told_piece_by_piece_with_its_words() -> None:
+    old, new = unit(), unit()
+    loom = {"counts": 4, "sound": "claps", "on": [1, 2, 3, "3 1/2", 4], "by": "class"}
+    words = {"counts": 4, "sound": "voice", "louder": [1], "says": ["hold", "on", "-", "on"]}
+    top(old)["sections"]["A"]["heard"] = [{"counts": 32, "sound": "beat", "by": "teacher"}]
+    top(new)["sections"]["A"]["heard"] = [loom, words, {"seconds": 1, "sound": "silence"}]
+    top(old)["transitions"][0]["heard"] = [{"counts": 8, "sound": "silence"}]
+    top(new)["transitions"][0].pop("heard", None)
+    said = [change.sentence for change in compare(old, new)]
+    assert said == [
+        "section A: what is heard is now 4 counts of claps on 1, 2, 3, 3 1/2 and 4 by the class, "
+        "then 4 counts of voice louder on 1, saying “hold on - on”, then 1 second of silence, "
+        "where it was 32 counts of beat by the teacher",
+        "the unit: the transition from A to B: what is heard was taken out: 8 counts of silence",
+    ]
+    assert {change.weight for change in compare(old, new)} == {Weight.TEACHING}

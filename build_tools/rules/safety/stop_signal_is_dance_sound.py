@@ -42,8 +42,9 @@ _SOUNDS = {
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for the first line of each lesson that stops by a sound of the dance."""
-    told = (sounds_in(what) for what in _told(unit.dance))
-    sounds = frozenset().union(*told, *(_SOUNDS.get(one.sound, ()) for one in _heard(unit.dance)))
+    in_words = (sounds_in(what) for what in _told(unit.dance))
+    heard = (_SOUNDS.get(one.sound, ()) for one in _heard(unit.dance))
+    sounds = frozenset().union(*in_words, *heard)
     if not sounds:
         return
     for file, fields in unit_text(unit).documents[1:]:
@@ -60,8 +61,10 @@ def check(unit: Unit) -> Iterator[Finding]:
 
 def _heard(dance: Dance) -> Iterator[Heard]:
     """Every piece that the unit says is heard, in sections and in joins."""
-    for part in (*dance.sections.values(), *dance.transitions):
-        yield from part.heard
+    for section in dance.sections.values():
+        yield from section.heard
+    for join in dance.transitions:
+        yield from join.heard
 
 
 def _told(dance: Dance) -> Iterator[str]:
