@@ -1,8 +1,8 @@
 """A cue that says a sound stops or starts is true of what is heard there.
 
 "The drum stops" is the clearest cue there is, as long as the drum does stop. If it beats on through
-the change, or was not beating before, thirty pupils wait for something that never comes, and the
-saved sound teaches them to.
+the change, or a shaker that starts is never shaken, thirty pupils wait for something that never
+comes, and the saved sound teaches them to.
 
 Bad:
     A: {counts: 32, heard: [{counts: 32, sound: beat}], …}
@@ -68,15 +68,13 @@ def check(unit: Unit) -> Iterator[Finding]:
 
 def _against(dance: Dance, join: Transition, pair: Pair) -> Iterator[str]:
     first, second = (dance.sections[letter] for letter in pair)
-    before, after = section_sounding(dance, first), section_sounding(dance, second)
+    after = section_sounding(dance, second)
     between = join_sounding(dance, first, join, second)
     then = between if between.pieces or not between.known else after
     for sound in sounds_that_stop(join.cue):
         if then.pieces and then.pieces[0].sound in _HEARD_AS[sound]:
             where = "the change" if then is between else f"section {second.letter}"
             yield f"but in {where} {_for(then.pieces[0], None if then is between else second)}"
-        elif before.said and not _has(before, sound):
-            yield f"but in section {first.letter}, before it, {_heard(before)}"
     for sound in sounds_that_start(join.cue):
         known = between.known and after.known
         if known and not _has(between, sound) and not _has(after, sound):
