@@ -168,7 +168,7 @@
   }
 
   const pieceOf = (element, piece) => {
-    const found = element.querySelectorAll("[data-piece]")[piece];
+    const found = element.querySelector(`[data-piece~="${piece}"]`);
     return found ? found.textContent.trim() : "";
   };
 
@@ -196,7 +196,7 @@
     const wanted = new Set(lit.flatMap(({ element, rows, count, piece }) => [
       element,
       ...rows,
-      ...[...element.querySelectorAll("[data-piece]")].filter((_, n) => n === piece),
+      ...element.querySelectorAll(`[data-piece~="${piece}"]`),
       ...rows.flatMap((row) => [...row.querySelectorAll(`[data-on="${count}"]`)]),
     ]));
     for (const old of document.querySelectorAll("[data-lit]")) if (!wanted.has(old)) delete old.dataset.lit;

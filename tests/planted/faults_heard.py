@@ -135,7 +135,7 @@ def a_shaker_that_nobody_shakes(unit: EditableUnit) -> Place | None:
     for section in unit.top["sections"].values():
         if isinstance(section.get("counts"), int):
             section["heard"] = [{"counts": section["counts"], "sound": "beat"}]
-        else:
+        elif "returns" not in section:
             section["heard"] = [{"seconds": _least(section), "sound": "silence"}]
     return unit.set(unit.file, ("transitions", n, "cue"), "The shaker starts")
 

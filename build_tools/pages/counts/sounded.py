@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -22,6 +23,8 @@ class SoundView:
     """Over which counts or seconds, as read; empty where it goes on all through."""
     what: str
     """What sounds, on which counts, and who makes it."""
+    pieces: str
+    """The numbers of the pieces that this says, from 0, with spaces between, for scripts."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,21 +54,30 @@ class SaidView:
 
 
 def sounds_read(sounding: Sounding, phrase: int, *, counted: bool) -> tuple[SoundView, ...]:
-    """Each piece as a line, over its counts or seconds where there are several."""
-    several = len(sounding.pieces) > 1
+    """Each piece as a line, over its counts or seconds where there are several.
+
+    Neighbours over counts that read alike are one line: no count of their own is named in them.
+    """
+    lines: list[tuple[str, list[int]]] = []
+    for n, piece in enumerate(sounding.pieces):
+        what = piece_in_words(piece, phrase, counted=counted)
+        if counted and lines and lines[-1][0] == what:
+            lines[-1][1].append(n)
+        else:
+            lines.append((what, [n]))
     return tuple(
         SoundView(
-            when=_when(piece, counted=counted) if several else "",
-            what=piece_in_words(piece, phrase, counted=counted),
+            when=_when([sounding.pieces[n] for n in told], counted=counted) if lines[1:] else "",
+            what=what,
+            pieces=" ".join(map(str, told)),
         )
-        for piece in sounding.pieces
+        for what, told in lines
     )
 
 
-def _when(piece: Piece, *, counted: bool) -> str:
-    if counted:
-        return counts_read(piece.start, piece.end)
-    return length_in_words(piece.length)
+def _when(pieces: Sequence[Piece], *, counted: bool) -> str:
+    start, end = pieces[0].start, pieces[-1].end
+    return counts_read(start, end) if counted else length_in_words(end - start)
 
 
 def not_said(s: ScoreStretch) -> str:
