@@ -125,7 +125,9 @@ def test_the_whole_dance_as_midi_says_its_sections_and_gives_the_storm_its_secon
     lasts = (COUNT_IN + counts_in_order(dance)) * 60 / 108 + seconds
     assert file.length == pytest.approx(float(lasts), abs=0.01)
     marks = [m.text for m in file.tracks[0] if m.type == "marker"]
-    letters = [mark.split(":")[0][-1] for mark in marks if mark.startswith("Section ")]
+    letters = [
+        mark.split(":")[0].removeprefix("Section ") for mark in marks if mark.startswith("Section ")
+    ]
     assert letters == list(dance.form)
     assert len(marks) == len(dance.form) + len(dance.transitions)
     told = at.page.locator("[data-saved]").inner_text()
