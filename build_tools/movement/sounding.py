@@ -83,6 +83,17 @@ def laid(
     return tuple(pieces)
 
 
+def length_of(heard: Sequence[Heard], *, counted: bool, tempo: int | None) -> Fraction | None:
+    """How long the pieces of `heard` last together, as `laid` lays them."""
+    whole = Fraction(0)
+    for one in heard:
+        each = _unit(one, counted=counted, tempo=tempo)
+        if each is None:
+            return None
+        whole += written_length(one) * each
+    return whole
+
+
 def written_length(heard: Heard) -> Fraction:
     """How long a piece is in the measure it is written in: counts, or else seconds."""
     return Fraction(heard.counts if heard.counts is not None else heard.seconds or 0)

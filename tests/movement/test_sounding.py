@@ -13,7 +13,15 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from build_tools.model.dance import Heard
-from build_tools.movement.sounding import ROLL, SHAKEN, STRUCK, Piece, laid, written_length
+from build_tools.movement.sounding import (
+    ROLL,
+    SHAKEN,
+    STRUCK,
+    Piece,
+    laid,
+    length_of,
+    written_length,
+)
 
 SOUNDS = ("beat", "soft beat", "roll", "shaker", "claps", "voice", "recording", "silence")
 TEMPI = st.integers(40, 208)
@@ -48,6 +56,7 @@ def test_pieces_lie_end_to_end_and_strokes_and_words_within_them(
 ) -> None:
     found = known(laid(heard, counted=counted, tempo=tempo, phrase=phrase))
     assert found[0].start == 0
+    assert found[-1].end == length_of(heard, counted=counted, tempo=tempo)
     assert all(a.end == b.start for a, b in pairwise(found))
     for piece in found:
         assert all(piece.start <= stroke.at < piece.end for stroke in piece.strokes)

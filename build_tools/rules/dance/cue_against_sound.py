@@ -68,14 +68,17 @@ def check(unit: Unit) -> Iterator[Finding]:
 
 def _against(dance: Dance, join: Transition, pair: Pair) -> Iterator[str]:
     first, second = (dance.sections[letter] for letter in pair)
+    stopped, started = sounds_that_stop(join.cue), sounds_that_start(join.cue)
+    if not stopped and not started:
+        return
     after = section_sounding(dance, second)
     between = join_sounding(dance, first, join, second)
     then = between if between.pieces or not between.known else after
-    for sound in sounds_that_stop(join.cue):
+    for sound in stopped:
         if then.pieces and then.pieces[0].sound in _HEARD_AS[sound]:
             where = "the change" if then is between else f"section {second.letter}"
             yield f"but in {where} {_for(then.pieces[0], None if then is between else second)}"
-    for sound in sounds_that_start(join.cue):
+    for sound in started:
         known = between.known and after.known
         if known and not _has(between, sound) and not _has(after, sound):
             yield f"but {_heard(between if between.pieces else after)} after it"

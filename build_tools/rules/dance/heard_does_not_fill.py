@@ -18,7 +18,7 @@ from fractions import Fraction
 from build_tools.model.dance import Dance, Heard, Seconds
 from build_tools.model.unit import Unit
 from build_tools.movement.counts import figures
-from build_tools.movement.sounding import laid, written_length
+from build_tools.movement.sounding import length_of, written_length
 from build_tools.movement.whole import transition_counts
 from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
@@ -101,8 +101,7 @@ def _no_tempo(unit: Unit, path: FieldPath, what: str) -> Finding:
 
 
 def _length(dance: Dance, heard: tuple[Heard, ...], *, counted: bool) -> Fraction | None:
-    pieces = laid(heard, counted=counted, tempo=dance.tempo, phrase=dance.phrase)
-    return pieces[-1].end if pieces else None
+    return length_of(heard, counted=counted, tempo=dance.tempo)
 
 
 def _added(heard: tuple[Heard, ...]) -> str:

@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 
 from build_tools.model.dance import Dance, Heard, Section, Transition
 from build_tools.movement.counts import counts_in
@@ -60,6 +61,21 @@ def timeline(dance: Dance) -> tuple[Sounding, ...]:
 
 def section_sounding(dance: Dance, section: Section) -> Sounding:
     """What is heard in `section`, from its start."""
+    if dance.sections.get(section.letter) is not section:
+        return _section(dance, section)
+    known = _sections_known(dance)
+    if section.letter not in known:
+        known[section.letter] = _section(dance, section)
+    return known[section.letter]
+
+
+@lru_cache(maxsize=8)
+def _sections_known(_dance: Dance) -> dict[str, Sounding]:
+    """What is heard in the sections of a dance, worked out where it was asked for."""
+    return {}
+
+
+def _section(dance: Dance, section: Section) -> Sounding:
     counted = section.counts is not None
     if section.heard:
         return _laid(dance, section.heard, counted=counted, said=True)
