@@ -99,7 +99,7 @@ def _on_one_foot(move: Move, name: str) -> Pose:
 
 def _finished(move: Move, pose: Pose) -> Pose:
     """Small or big, and the fingers."""
-    spread = 1.0 if move.part == "fingers" or move.manner in ("flick", "open") else pose.spread
+    spread = 1.0 if move.part == "fingers" or move.manner == "open" else pose.spread
     pose = replace(pose, spread=spread)
     if move.size == "small" and move.part not in ("foot", "leg", "knee"):
         pose = both_arms(

@@ -44,6 +44,11 @@ def toned(pose: Pose, feel: Feel) -> Pose:
     return pose
 
 
+def _floating(arm: Arm) -> Arm:
+    """One who sits has no heels to lift: the arms are lighter instead."""
+    return replace(arm, raised=min(178, arm.raised + 9)) if _far(arm) else arm
+
+
 def _far(arm: Arm) -> bool:
     return arm.plane >= 0
 
@@ -67,6 +72,8 @@ def _strong(pose: Pose) -> Pose:
 def _light(pose: Pose) -> Pose:
     pose = both_arms(pose, lambda arm: _elbow(arm, 10))
     pose = replace(pose, trunk=replace(pose.trunk, nod=max(-44, pose.trunk.nod - 8)))
+    if pose.base in ("chair", "wheels"):
+        return both_arms(pose, _floating)
     if pose.base != "feet" or pose.hips < 0.6:
         return pose
     if pose.right_foot.up or pose.left_foot.up:

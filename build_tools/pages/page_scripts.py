@@ -29,7 +29,8 @@ _FIT = tuple(
 _KEEPING = ("pieces/seen.js", "pieces/kept-settings.js")
 _HALL = tuple(f"hall/{name}.js" for name in ("button", "keys", "awake", "clock"))
 _PLAYING = tuple(
-    f"playing/{name}.js" for name in ("beats", "sounds", "shown-count", "device", "player")
+    f"playing/{name}.js"
+    for name in ("beats", "sounds", "bodies", "shown-count", "device", "player")
 )
 _COUNTS = tuple(
     f"counts/{name}.js" for name in ("wav", "midi", "tap", "counts", "counts-files", "counts-tap")

@@ -20,6 +20,7 @@ WITHOUT_A_PAGE = (
     *SUMS,
     "card/card-state.js",
     "playing/beats.js",
+    "playing/bodies.js",
     "playing/sounds.js",
     "playing/player.js",
     "counts/wav.js",

@@ -36,7 +36,7 @@ def ticks(at: Point, outwards: float) -> str:
     for turn in (-38, 0, 38):
         angle = math.radians(outwards + turn)
         c, s = math.cos(angle), math.sin(angle)
-        d += track([(at[0] + 6 * c, at[1] + 6 * s), (at[0] + 13 * c, at[1] + 13 * s)])
+        d += track([(at[0] + 7 * c, at[1] + 7 * s), (at[0] + 15 * c, at[1] + 15 * s)])
     return _drawn(d, 2.4)
 
 

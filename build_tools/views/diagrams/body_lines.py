@@ -54,14 +54,8 @@ def body_lines(body: Skeleton, view: View, pale: bool = False) -> str:
 
     The strokes are those of the group that it is drawn into (`inked`).
     """
-    limbs = [_arm(arm) for arm in (body.right_arm, body.left_arm)]
-    limbs += [_leg(leg) for leg in (body.right_leg, body.left_leg)]
-    others = (limbs[1], limbs[0], limbs[3], limbs[2])
-    far = [
-        one
-        for one, other in zip(limbs, others, strict=True)
-        if _mean_near(view, one) < _mean_near(view, other) - FAR
-    ]
+    limbs = _limbs(body)
+    far = [limbs[n] for n in far_limbs(body, view)]
     drawn = [seat_lines(body, view, pale)] if body.pose.base in SEATED else []
     if far:
         drawn.append(el("path", d=_tracks(view, far), opacity=_FAR_OPACITY))
@@ -72,6 +66,17 @@ def body_lines(body: Skeleton, view: View, pale: bool = False) -> str:
     if not pale:
         drawn += _hands(body, view)
     return el("g", *drawn, opacity=_PALE) if pale else "".join(drawn)
+
+
+def far_limbs(body: Skeleton, view: View) -> list[int]:
+    """Which limbs are far off: 0 right arm, 1 left arm, 2 right leg, 3 left leg."""
+    near = [_mean_near(view, one) for one in _limbs(body)]
+    return [n for n in range(4) if near[n] < near[n ^ 1] - FAR]
+
+
+def _limbs(body: Skeleton) -> list[list[Vector]]:
+    arms, legs = (body.right_arm, body.left_arm), (body.right_leg, body.left_leg)
+    return [*(_arm(arm) for arm in arms), *(_leg(leg) for leg in legs)]
 
 
 def inked(*pieces: str, floor: float) -> str:
@@ -208,6 +213,7 @@ def _wheelchair(facing: Frame, view: View, pale: bool) -> str:
     high = seats.seat_height("wheels")
     rest = seats.FOOTREST - 0.01
     frame = [
+        (high + seats.BACK, seats.SEAT_BEHIND - 0.1),
         (high + seats.BACK, seats.SEAT_BEHIND - 0.05),
         (high, seats.SEAT_BEHIND - 0.03),
         (high, seats.SEAT_BEFORE + 0.02),

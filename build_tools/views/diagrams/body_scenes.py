@@ -9,12 +9,12 @@ from build_tools.body.poses import Moved, pose_at
 from build_tools.body.skeleton import Skeleton, skeleton
 from build_tools.views.diagrams import body_arrows as arrows
 from build_tools.views.diagrams.body_lines import TALL, Point, View, body_lines, width_of
-from build_tools.views.diagrams.body_views import leftwards, view_of
+from build_tools.views.diagrams.body_views import SIDE, leftwards, view_of
 
 _EDGE, _GAP, _ROOM = 6.0, 26.0, 38.0
 _STEP_ROOM = 12.0
 """How much wider the gap is for each step that its arrow shows, after the second."""
-_LOW_VIEW = 40.0
+_LOW_VIEW, _LOW_HEAD, _CURLED = 40.0, 0.62, 0.36
 """What is low is seen at least so far from the side, or its shape is hidden."""
 _AGAIN = ("clap", "snap", "ripple")
 
@@ -59,8 +59,8 @@ def _held(done: Moved) -> Scene:
 def _beside(done: Moved, start: Skeleton, end: Skeleton) -> Scene:
     """The start and the end beside each other, as far as the way there is long."""
     view, left = view_of(done), leftwards(done)
-    start_view = _LOW_VIEW if view < _LOW_VIEW and start.head.y < 0.62 and view >= 0 else view
-    sizes = [width_of(start, View(start_view)), width_of(end, View(view))]
+    start_view, end_view = _seen(start, view), _seen(end, view)
+    sizes = [width_of(start, View(start_view)), width_of(end, View(end_view))]
     (a0, a1), (b0, b1) = sizes[::-1] if left else sizes
     room = _GAP
     if done.move.kind == "travel":
@@ -73,10 +73,17 @@ def _beside(done: Moved, start: Skeleton, end: Skeleton) -> Scene:
     stroke = _travel_arrow if done.move.kind == "travel" else _level_arrow
     pieces = (
         body_lines(start, View(start_view, sx), pale=True),
-        body_lines(end, View(view, ex)),
+        body_lines(end, View(end_view, ex)),
         stroke(done, (start, end), gap[::-1] if left else gap),
     )
     return Scene(x1 + b1 + _EDGE, pieces)
+
+
+def _seen(body: Skeleton, view: float) -> float:
+    """From where a body is seen: what is low, further from the side."""
+    if view < 0 or body.head.y >= _LOW_HEAD:
+        return view
+    return max(view, _LOW_VIEW if body.head.y >= _CURLED else SIDE)
 
 
 def _travel_arrow(done: Moved, bodies: tuple[Skeleton, Skeleton], gap: Point) -> str:
@@ -211,8 +218,10 @@ def _jump_arrow(done: Moved, bodies: list[Skeleton], places: list[float]) -> str
             ends.reverse()
         top = max(-138.0, min(tops[1] - 2, tops[0] - 12))
         return arrows.arch(ends[0], (places[1], top), ends[1], move.feel)
-    lowest = min(bodies[1].right_leg.toe.y, bodies[1].left_leg.toe.y)
-    return arrows.stroke([(places[1], -1), (places[1], -max(13.0, TALL * lowest + 3))], move.feel)
+    legs = (bodies[1].right_leg, bodies[1].left_leg)
+    wide = abs(legs[0].ankle.x - legs[1].ankle.x) > 0.3
+    x = places[1] if wide else places[1] + 14
+    return arrows.stroke([(x, -1), (x, -26)], move.feel)
 
 
 def _throw(done: Moved, fold: Skeleton, up: Skeleton) -> Scene:
