@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from build_tools.body.keys import Keys, lowered, one_key, sided, stance, there_and_again
-from build_tools.body.moves import Move
+from build_tools.body.moves import Move, rises, weight_aside
 from build_tools.body.pose import Arm, Pose, Trunk, both_arms, both_feet, mirrored
 from build_tools.body.shapes import balanced, shape, with_arms
 
@@ -39,7 +39,7 @@ def _with(move: Move, arms: str) -> Pose:
 def _arms(move: Move) -> str:
     by_manner = {
         "flick": "v" if move.end == "high" else "forwards-up" if move.end == "middle" else "ripple",
-        "press": "pressed",
+        "press": "forwards-up" if rises(move) else "pressed",
         "pull": "pulled",
         "wave": "wave",
         "point": "point",
@@ -114,18 +114,16 @@ def _finished(move: Move, pose: Pose) -> Pose:
 def transfer(move: Move) -> Keys:
     """The weight goes to the other foot, lower or higher."""
     manner = move.manner
-    if manner is None:
-        manner = "rock"
-        if move.start != move.end:
-            manner = "sink" if _height(move.end) < _height(move.start) else "rise"
-    if manner == "rock":
+    if manner is None and not weight_aside(move):
+        manner = "rise" if rises(move) else "sink"
+    if manner in ("rock", None):
         return sided(one_key(_rock(move)), move)
     if manner == "wind":
         wound = lowered(shape("lunge", "wound"), {"low": 0.66, "middle": 0.78}.get(move.end, 0.86))
         # Winding back goes to the left before it is let go to the right.
         return sided(one_key(balanced(mirrored(wound))), move)
-    if manner == "fold" and move.end == "low":
-        return one_key(balanced(shape("curl", "hug")))
+    if manner == "fold" and move.end != "high":
+        return one_key(balanced(_curled(move.end)))
     if manner == "rise":
         return one_key(balanced(with_arms(stance(move.end), _RISEN[move.end])))
     return one_key(_sunk(move))
@@ -134,11 +132,12 @@ def transfer(move: Move) -> Keys:
 _RISEN = {"high": "up", "middle": "low-side", "low": "hands-low"}
 
 
-def _height(level: str) -> int:
-    return ("low", "middle", "high").index(level)
-
-
 def _sunk(move: Move) -> Pose:
+    """Lower; where it starts and ends on one level, a little lower."""
+    if move.start == move.end:
+        low, high = shape("crouch", "hands-low"), shape("stand", "hands-low")
+        sunk = {"low": replace(low, hips=0.4), "middle": shape("half", "hands-low")}
+        return balanced(sunk.get(move.end, replace(high, hips=0.9)))
     if move.end == "low":
         return balanced(shape("crouch", "hands-low"))
     if move.manner == "dip" or move.end == "middle":
@@ -156,6 +155,14 @@ def _rock(move: Move) -> Pose:
     return balanced(pose)
 
 
+def _curled(level: str) -> Pose:
+    return {
+        "low": shape("curl", "hug"),
+        "middle": replace(shape("half", "hug"), trunk=Trunk(tip=30, bend=58, nod=32), hips=0.76),
+        "high": replace(shape("stand", "tucked"), trunk=Trunk(tip=6, bend=18, nod=20)),
+    }[level]
+
+
 def still(move: Move) -> Keys:
     """A held shape."""
     return one_key(balanced(_held(move)))
@@ -168,13 +175,7 @@ def _held(move: Move) -> Pose:
     if manner is None and level == "low":
         manner = "curled" if move.size == "small" else "low"
     if manner == "curled":
-        return {
-            "low": shape("curl", "hug"),
-            "middle": replace(
-                shape("half", "hug"), trunk=Trunk(tip=35, bend=55, nod=30), hips=0.78
-            ),
-            "high": replace(shape("stand", "tucked"), trunk=Trunk(tip=6, bend=18, nod=20)),
-        }[level]
+        return _curled(level)
     if manner == "wide":
         return {
             "low": shape("low-wide", "side"),

@@ -36,7 +36,7 @@ def _flight(move: Move) -> tuple[Pose, str]:
     if move.direction in ("forwards", "backwards") and move.size != "small":
         return shape("flight-leap"), "side"
     if move.part in ("hand", "fingers", "arm"):
-        return replace(shape("flight"), spread=1.0), "up-small" if move.size == "small" else "v"
+        return replace(shape("flight"), spread=1.0), "v"
     if move.manner == "small" or move.size == "small":
         return shape("flight-small"), "low-side"
     return shape("flight"), "up"

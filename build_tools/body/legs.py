@@ -12,7 +12,7 @@ from build_tools.body.space import UP, Frame, Vector
 _BALL = 0.75
 """How far along the foot, from the heel, it bends when the heel lifts."""
 _MOST_HEEL, _HALVINGS = 88.0, 7
-_HANGINGS, _CLEAR = 6, 0.25
+_HANGINGS, _CLEAR = 12, 0.25
 """A foot off the floor hangs, unless its lowest point would be below this part of its height."""
 _REACH = 0.999
 """Of the straight leg: a leg is never pulled quite straight."""
@@ -118,19 +118,17 @@ def _leg(hip: Vector, pelvis: Frame, facing: Frame, placed: _Placed, foot: Foot,
     told = up_shank
     if foot.up > 0:
         ahead = _ahead(facing, foot, side)
-        up_shank, heel, toe = _hung(ankle, shank, ahead, _clamped(up_shank), foot)
+        up_shank, heel, toe = _hung(ankle, shank, ahead, foot)
     return Leg(hip, knee, ankle, heel, toe, flexion, abduction, bend, up_shank, told, short)
 
 
-def _hung(
-    ankle: Vector, shank: Vector, ahead: Vector, told: float, foot: Foot
-) -> tuple[float, Vector, Vector]:
+def _hung(ankle: Vector, shank: Vector, ahead: Vector, foot: Foot) -> tuple[float, Vector, Vector]:
     """The ankle's bend, heel and toes of a foot off the floor: pointed as it hangs, but no more
-    than it has room for; at the floor as it stood there."""
+    than it has room for above the floor."""
     hanging = _clamped(-(8 + 0.7 * foot.heel))
-    best = (-1.0, told, ankle, ankle)
+    best = (-1.0, hanging, ankle, ankle)
     for n in range(_HANGINGS + 1):
-        bend = hanging + (told - hanging) * n / _HANGINGS
+        bend = hanging + (_clamped(90) - hanging) * n / _HANGINGS
         heel, toe = _foot_at(ankle, shank, ahead, bend)
         room = min(heel.y, toe.y)
         if room >= foot.up * _CLEAR:

@@ -56,10 +56,8 @@ def move_of(action: Action, before: Action | None = None) -> Move:
     start, end = _levels(action, before)
     left = action.side == "left"
     part = _first("parts", action.body_part)
-    steps = getattr(action, "steps", None)
-    step = getattr(action, "step", None)
-    turn_by = getattr(action, "turn_by", None)
-    words = " ".join(filter(None, (step, action.word)))
+    steps, turn_by = action.steps, action.turn_by
+    words = " ".join(filter(None, (action.step, action.word)))
     return Move(
         kind=action.kind,
         also=action.also,
@@ -79,6 +77,18 @@ def move_of(action: Action, before: Action | None = None) -> Move:
         turn=_TURNS.get(turn_by or "whole", 360.0) * (-1 if left else 1),
         there_and_back=turn_by == "there and back",
     )
+
+
+def rises(move: Move) -> bool:
+    """Whether it ends on a higher level than it starts."""
+    return LEVELS.index(move.end) > LEVELS.index(move.start)
+
+
+def weight_aside(move: Move) -> bool:
+    """Whether a transfer of weight goes to one side, forwards or back, not only up or down."""
+    if move.manner is None:
+        return move.start == move.end
+    return move.manner in ("rock", "wind")
 
 
 _TURNS = {

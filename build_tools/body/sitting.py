@@ -141,7 +141,7 @@ def _wheeled(keys: Keys, move: Move) -> Keys:
     moments = []
     for n in range(pushes):
         moments += [Key((n + 0.3) / pushes, back), Key((n + 0.75) / pushes, push)]
-    turned = abs(move.turn) if move.kind == "turn" else 0.0
+    turned = move.turn if move.kind == "turn" else 0.0
     spun = [Key(one.at, replace(one.pose, turned=turned * one.at)) for one in moments]
     end = replace(keys.end, turned=turned)
     return Keys((*spun, Key(1.0, end)), 1)

@@ -3,9 +3,10 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const bodies = (bank.bodies ||= {});
-  const LETTERS = Array.from({ length: 91 }, (_, n) => String.fromCharCode(35 + n))
-    .filter((letter) => !"&'<>\\`".includes(letter))
-    .join("");
+  // The signs from 35 on, but those that a page or a text of a script would read as its own.
+  const UNUSED = [38, 39, 60, 62, 92, 96];
+  const CODES = Array.from({ length: 91 }, (_, n) => 35 + n).filter((code) => !UNUSED.includes(code));
+  const LETTERS = String.fromCharCode(...CODES);
   const PLACES = 16;
   const STEP = 1.8;
   const LEAST = [-75, -4];

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from fractions import Fraction
 from itertools import pairwise
 
 import pytest
@@ -136,25 +137,24 @@ def test_each_move_begins_where_the_one_before_it_ended(
         assert done.start == replace(moved(before, None, body).end, turned=0.0)
 
 
-@given(actions, bodies)
-def test_low_is_below_middle_is_below_high(action: Action, body: str) -> None:
+@given(actions)
+def test_low_is_below_middle_is_below_high(action: Action) -> None:
     """Of one move done at each level; a jump ends standing, so only its start could be low."""
     if "jump" in (action.kind, *action.also):
         return
     heads = [
-        skeleton(moved(replace(action, level=level), None, body).end).head.y
+        skeleton(moved(replace(action, level=level)).end).head.y
         for level in ("low", "middle", "high")
     ]
-    if body == "standing":
-        assert heads[0] < heads[1] + 0.01
-        assert heads[1] < heads[2] + 0.03
+    assert heads[0] < heads[1] + 0.01
+    assert heads[1] < heads[2] + 0.03
 
 
 @given(actions, bodies)
 def test_left_is_right_in_a_mirror(action: Action, body: str) -> None:
     right = moved(replace(action, side="right"), None, body)
     left = moved(replace(action, side="left"), None, body)
-    if action.kind not in ("travel", "turn") or "indirect" in right.move.feel:
+    if action.kind not in ("travel", "turn"):
         return
     for one, other in zip(right.keys.moments, left.keys.moments, strict=True):
         seen, mirrored = skeleton(one.pose), skeleton(other.pose)
@@ -178,7 +178,8 @@ def test_a_published_worked_example_of_the_centre_of_mass() -> None:
 def test_a_standing_body_has_its_centre_where_it_was_measured() -> None:
     """Standing children of 5 to 12: 0.56 to 0.57 of height from the sole (Palmer 1944, Child
     Development 15; from memory); the masses here are of adults, in a child's lengths."""
-    assert body_centre(skeleton(moved(Action("stillness", 1)).end)).y < 0.57  # type: ignore[arg-type]
+    held = Action("stillness", Fraction(4), "tall", level="middle")
+    assert 0.52 < body_centre(skeleton(moved(held).end)).y < 0.57
 
 
 def test_the_segments_are_a_whole_body() -> None:

@@ -23,7 +23,7 @@ PLACES = 16
 STEP = 1.8
 LEAST = (-75.0, -4.0)
 """The corner of the grid: furthest left, and lowest."""
-NEAR = 2.2
+NEAR = 3.0
 _SPLITS = 2
 _FEELS = {"strong": "s", "light": "l", "sudden": "q", "sustained": "e", "bound": "b", "free": "f"}
 WHOLE = 1000

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, replace
 
+from build_tools.body.moves import rises, weight_aside
 from build_tools.body.poses import Moved, pose_at
 from build_tools.body.skeleton import Skeleton, skeleton
 from build_tools.views.diagrams import body_arrows as arrows
@@ -100,13 +101,13 @@ def _travel_arrow(done: Moved, bodies: tuple[Skeleton, Skeleton], gap: Point) ->
 def _level_arrow(done: Moved, bodies: tuple[Skeleton, Skeleton], gap: Point) -> str:
     start, end = bodies
     move, middle = done.move, (gap[0] + gap[1]) / 2
-    if (move.kind == "transfer" and move.manner in ("rock", "wind")) or move.start == move.end:
+    if move.kind == "transfer" and weight_aside(move):
         high = -TALL * end.head.y
         low = max(high + 12, min(high + 26, -TALL * start.crown.y - 6))
         return arrows.arch(
             (gap[0], low), ((gap[0] + gap[1]) / 2, high - 4), (gap[1], high + 6), move.feel
         )
-    rising = ("low", "middle", "high").index(move.end) > ("low", "middle", "high").index(move.start)
+    rising = end.head.y > start.head.y if move.start == move.end else rises(move)
     down = -TALL * min(start.head.y, end.head.y) + 4
     up = min(down - 24, -TALL * max(start.head.y, end.head.y) + 4)
     points = [(middle, down), (middle, up)]

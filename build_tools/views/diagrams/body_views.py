@@ -27,12 +27,14 @@ def view_of(done: Moved) -> float:
         return -SIDE if move.left else SIDE
     if "turn" in move.kinds:
         return ASIDE if wheels else BEHIND
-    if move.kind == "stillness" and move.end == "low" and move.manner != "wide":
+    if move.kind == "stillness" and _folded(done):
         return SIDE
     if move.direction == "sideways" or (move.kind, move.manner) in _FROM_BEHIND:
         return ASIDE if wheels else BEHIND
     if move.kind == "travel" and move.manner == "side":
         return BEHIND
+    if move.kind == "transfer" and move.end == "high":
+        return ASIDE if wheels else BEHIND
     if move.kind in ("travel", "transfer") or move.direction in ("forwards", "backwards"):
         return SIDE
     if move.kind == "gesture" and move.manner in _FROM_THE_SIDE:
@@ -40,6 +42,11 @@ def view_of(done: Moved) -> float:
     if move.kind == "gesture" and move.part in ("head", "knee", "back", "chest"):
         return SIDE
     return ASIDE if wheels else BEHIND
+
+
+def _folded(done: Moved) -> bool:
+    """Whether a held shape is low or curled, which only the side shows."""
+    return done.move.manner != "wide" and (done.move.end == "low" or done.shown.trunk.bend > 30)
 
 
 def leftwards(done: Moved) -> bool:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from build_tools.body.moves import Move
+from build_tools.body.moves import Move, rises, weight_aside
 from build_tools.body.poses import Moved
 
 _LEVELS = {"low": "low", "middle": "half high", "high": "high"}
@@ -36,6 +36,7 @@ _GESTURES = {
     "flick": "hands flick, fingers spread",
     "ripple": "arms and fingers ripple in front",
     "press": "both arms press forwards and down",
+    "lift": "both arms lift forwards and up",
     "pull": "one arm pulls back, the other stays in front",
     "wave": "one hand waves above the head",
     "point": "one arm points",
@@ -94,7 +95,10 @@ def _doing(done: Moved) -> str:
         return _gesture(done)
     if move.kind == "transfer":
         return _transfer(done)
-    held = _SHAPES.get(move.manner or "", "crouched" if move.end == "low" else "standing")
+    low = move.end == "low" and (move.manner == "tall" or move.size == "small")
+    held = _SHAPES.get(
+        "curled" if low else move.manner or "", "crouched" if move.end == "low" else "standing"
+    )
     if done.body != "standing":
         held = {"crouched": "folded forwards", "standing": "sitting upright"}.get(held, held)
     return f"still, {held}"
@@ -121,6 +125,8 @@ def _jump(done: Moved) -> str:
     shape = _JUMPS.get(move.manner or "", "arms and legs wide" if move.size == "big" else "")
     if done.body != "standing":
         return "fold forwards, then throw the arms and chest up"
+    if move.part in ("hand", "fingers", "arm") and move.manner == "small":
+        shape = "small, hands up with fingers spread"
     way = _way(move)
     turned = ", turning in the air" if "turn" in move.kinds else ""
     said = "bend the knees and jump" + (f" {way}" if way else "") + (f", {shape}" if shape else "")
@@ -142,7 +148,8 @@ def _gesture(done: Moved) -> str:
     move = done.move
     if done.body == "wheels" and move.part in ("foot", "leg", "knee"):
         return "one hand reaches low, where a foot would go"
-    said = _PARTS.get(move.part or "") or _GESTURES.get(move.manner or "")
+    manner = "lift" if move.manner == "press" and rises(move) else move.manner
+    said = _PARTS.get(move.part or "") or _GESTURES.get(manner or "")
     if said is None:
         said = f"arms move {_way(move)}".strip() if _way(move) else "arms move"
     return said + {"small": ", small", "big": ", big"}.get(move.size or "", "")
@@ -151,11 +158,11 @@ def _gesture(done: Moved) -> str:
 def _transfer(done: Moved) -> str:
     move, stood = done.move, done.body == "standing"
     if move.manner == "wind":
-        return "bend one knee and wind the arms and body back"
-    if move.manner == "rock" or (move.manner is None and move.start == move.end):
+        return f"{'bend one knee and ' if stood else ''}wind the arms and body back"
+    if weight_aside(move):
         way = _way(move) or "to the right"
         return f"lean {way}, on to one {'foot' if stood else 'hip'}"
-    if move.end == "low":
+    if move.end == "low" or (move.manner == "fold" and move.end == "middle"):
         low = "curl up small" if move.manner == "fold" else "bend the knees and sink"
         return low if stood else "fold forwards"
     if move.manner == "rise" or move.start == "low":
