@@ -1,97 +1,192 @@
-"""The floor from above at the start and the end of a section: dots, never figures with faces."""
+"""The floor from above in one section: every dancer of a class, where they go and where they end.
+
+Dots and arrowheads, never figures with faces, in a hall to scale; drawn from the paths.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Sequence
+
 from build_tools.model.dance import Dance, Section, Standing
+from build_tools.movement.class_groups import USUAL_CLASS
+from build_tools.movement.roles import rows_of
 from build_tools.movement.watchers import Watchers, watchers
+from build_tools.paths.for_pages import roles_in
+from build_tools.paths.hall import Hall, metres
+from build_tools.paths.leaving import leaving_the_hall
+from build_tools.paths.legs import CORNERS, Leg, Moment, point_of
+from build_tools.paths.model import Paths, StretchPaths
+from build_tools.paths.whole import USUAL_AGE, USUAL_HALL, paths_of
 from build_tools.views.diagrams.figure import Figure
-from build_tools.views.diagrams.formation_places import facing, places
-from build_tools.views.diagrams.svg import SMALL, drawing, el, line, num, text
+from build_tools.views.diagrams.floor_hall import Frame, hall
+from build_tools.views.diagrams.floor_marks import SIZE, marks, short
+from build_tools.views.diagrams.svg import SMALL, drawing, el, num, path, text, text_width
 from build_tools.views.words.plain_words import standing_in_words
 
 WIDTH = 360
-_ROOM, _HIGH = 170, 118
-_TOP = 40
-_SIGNS: dict[Watchers, str] = {
-    "at the front": "front: watchers",
-    "all round": "watchers all round",
-    "on two sides": "watchers on two sides",
-    "front in the middle": "front: the middle",
-}
+_BESIDE, _ABOVE, _LINE = 20, 22, 21
+"""Units left and right of the hall and above it, and from one line of words to the next."""
+_EDGE = 12
+"""Units beyond a wall that are still drawn of who goes through it."""
+_MOVED = 0.3
+"""Metres by which a dancer must have moved to be drawn twice; less is a shift of the feet."""
+_TURNED = 30.0
+"""Degrees for the same."""
 _SENTENCES: dict[Watchers, str] = {
-    "at the front": "Watchers sit at the front, the top of each plan.",
+    "at the front": "Watchers sit at the front, the top of the plan.",
     "all round": "Watchers sit all round.",
-    "on two sides": "Watchers sit on two sides, the top and the bottom of each plan.",
+    "on two sides": "Watchers sit on two sides, the top and the bottom of the plan.",
     "front in the middle": "The front is the middle of the floor.",
 }
 
 
-def floor_plan(dance: Dance, section: Section) -> Figure:
-    """Two plans side by side, a thick line along each side where watchers sit."""
-    sit = watchers(dance)
-    title = f"Section {section.letter}: where they stand at the start and at the end"
+def floor_plan(
+    dance: Dance, section: Section, in_hall: Hall = USUAL_HALL, age: float = USUAL_AGE
+) -> Figure:
+    """The section where it first comes: pale where it starts, dark where it ends, and the ways."""
+    order = None if section.letter in dance.form else (section.letter,)
+    paths = paths_of(dance, USUAL_CLASS, in_hall, age, order)
+    stretch = next(
+        one for one in paths.stretches if one.section and one.section.letter == section.letter
+    )
+    twice = _ends_elsewhere(paths, stretch)
+    scale = (WIDTH - 2 * _BESIDE) / in_hall.width
+    bottom = _ABOVE + in_hall.depth * scale
+    frame = Frame(_BESIDE, _ABOVE, WIDTH - _BESIDE, bottom, scale)
+    under = bottom + (_LINE if "back" in dance.sides else _EDGE)
+    legend = tuple(_legend(stretch, twice, under))
+    title = f"Section {section.letter}: where everybody stands and goes"
     svg = drawing(
         title,
         WIDTH,
-        _TOP + _HIGH + 4,
-        _room("Start", section.start, 4, sit),
-        _room("End", section.end, WIDTH - _ROOM - 4, sit),
+        under + _LINE * len(legend),
+        hall(paths, frame),
+        _window(frame, _ways(paths, stretch, frame), *_dancers(paths, stretch, frame, twice)),
+        *legend,
         kind="floor",
     )
-    words = (_sentence("At the start", section.start), _sentence("At the end", section.end))
-    return Figure(title, svg, (*words, _SENTENCES[sit]))
+    return Figure(title, svg, tuple(_words(paths, stretch, twice)))
+
+
+def _window(frame: Frame, *inside: str) -> str:
+    """What is drawn of the floor and of a little around it; what lies farther out is cut off."""
+    x, y = frame.left - _EDGE, frame.top - _EDGE
+    wide, high = frame.right - x + _EDGE, frame.bottom - y + _EDGE
+    view = f"{num(x)} {num(y)} {num(wide)} {num(high)}"
+    return el("svg", *inside, x=x, y=y, width=wide, height=high, viewBox=view)
+
+
+def _ends_elsewhere(paths: Paths, stretch: StretchPaths) -> bool:
+    """Whether anybody ends in another place, or facing another way, than they start."""
+    before, after = paths.everybody(stretch.begins), paths.everybody(stretch.ends)
+    return any(
+        metres(one[:2], other[:2]) > _MOVED
+        or abs((one.facing - other.facing + 180) % 360 - 180) > _TURNED
+        for one, other in zip(before, after, strict=True)
+    )
+
+
+def _ways(paths: Paths, stretch: StretchPaths, frame: Frame) -> str:
+    """The way of every dancer, each piece once though it may be danced to and fro."""
+    drawn: set[frozenset[tuple[str, str]]] = set()
+    found: list[str] = []
+    for legs in paths.legs:
+        last = None
+        for leg in legs:
+            if not stretch.begins <= leg.start < stretch.ends:
+                continue
+            start, end = _at(frame, (leg.x0, leg.y0)), _at(frame, (leg.x1, leg.y1))
+            if start == end or (frozenset((start, end)) in drawn and not leg.bend):
+                continue
+            drawn.add(frozenset((start, end)))
+            found.append(("" if start == last else f"M{_pair(start)}") + _line(leg, frame))
+            last = end
+    dash = "" if stretch.counted else "3 3"
+    return path("".join(found), 1, "quiet", dash) if found else ""
+
+
+def _line(leg: Leg, frame: Frame) -> str:
+    end = _pair(_at(frame, (leg.x1, leg.y1)))
+    if not leg.bend:
+        return f"L{end}"
+    if leg.zigzag:
+        corners = (_pair(_at(frame, point_of(leg, part))) for part in CORNERS)
+        return "".join(f"L{corner}" for corner in corners) + f"L{end}"
+    half = point_of(leg, 0.5)
+    over = (2 * half[0] - (leg.x0 + leg.x1) / 2, 2 * half[1] - (leg.y0 + leg.y1) / 2)
+    return f"Q{_pair(_at(frame, over))} {end}"
+
+
+def _at(frame: Frame, point: tuple[float, float]) -> tuple[str, str]:
+    x, y = frame.middle
+    return (short(x + point[0] * frame.scale), short(y + point[1] * frame.scale))
+
+
+def _pair(point: tuple[str, str]) -> str:
+    return f"{point[0]} {point[1]}"
+
+
+def _dancers(paths: Paths, stretch: StretchPaths, frame: Frame, twice: bool) -> Iterator[str]:
+    """Everybody where they start, pale if they end elsewhere, and where they end."""
+    roles = roles_in(stretch)
+    if twice:
+        yield from _of_roles(roles, paths.everybody(stretch.begins), frame, pale=True)
+    yield from _of_roles(roles, paths.everybody(stretch.ends), frame, pale=False)
+
+
+def _of_roles(
+    roles: Sequence[int], everybody: Sequence[Moment], frame: Frame, *, pale: bool
+) -> Iterator[str]:
+    x, y = frame.middle
+    for role in sorted({max(role, 0) for role in roles}):
+        places = [
+            (x + one.x * frame.scale, y + one.y * frame.scale, one.facing)
+            for one, its in zip(everybody, roles, strict=True)
+            if max(its, 0) == role
+        ]
+        yield marks(role, places, pale=pale)
+
+
+def _legend(stretch: StretchPaths, twice: bool, top: float) -> Iterator[str]:
+    """What the marks mean, line by line; nothing where there is only one kind."""
+    entries = [(n, name, False) for n, (name, _) in enumerate(_roles(stretch))]
+    if twice:
+        entries += [(0, "start", True), (0, "end", False)]
+    x = float(_BESIDE)
+    row: list[str] = []
+    for kind, words, pale in entries:
+        wide = 2 * SIZE + 8 + text_width(words, SMALL) * 1.25
+        if row and x + wide > WIDTH:
+            yield "".join(row)
+            x, row, top = float(_BESIDE), [], top + _LINE
+        sample = marks(kind, [(x + SIZE, top + 12, 90.0)], pale=pale)
+        row += [sample, text(words, x + 2 * SIZE + 6, top + 16, SMALL)]
+        x += wide
+    if row:
+        yield "".join(row)
+
+
+def _roles(stretch: StretchPaths) -> tuple[tuple[str, tuple[int, ...]], ...]:
+    return rows_of(stretch.section) if stretch.section is not None else ()
+
+
+def _words(paths: Paths, stretch: StretchPaths, twice: bool) -> Iterator[str]:
+    """The same in words: how they stand, where watchers sit, and for whom it is drawn."""
+    section = stretch.section
+    assert section is not None
+    yield _sentence("At the start", section.start)
+    yield _sentence("At the end", section.end)
+    if not twice:
+        yield "All end where they start, and are drawn once."
+    if not stretch.counted:
+        yield "One way it may look. Pupils find their own."
+    yield _SENTENCES[watchers(paths.dance)]
+    out = {one.dancer for one in leaving_the_hall(paths) if paths.stretches[one.stretch] is stretch}
+    if out:
+        yield f"So danced, {len(out)} of {paths.dancers} would go through a wall."
+    wide, deep = f"{paths.hall.width:g}", f"{paths.hall.depth:g}"
+    yield f"Drawn for {paths.dancers} pupils in a hall of {wide} by {deep} metres."
 
 
 def _sentence(when: str, standing: Standing) -> str:
     return f"{when}: {standing_in_words(standing)}. {standing.place.rstrip('.')}."
-
-
-def _room(label: str, standing: Standing, x: float, sit: Watchers) -> str:
-    middle_x, middle_y = x + _ROOM / 2, _TOP + _HIGH / 2
-    dots = [
-        _dot(
-            middle_x + px * (_ROOM / 2 - 14),
-            middle_y + py * (_HIGH / 2 - 14),
-            facing(standing, n, (px, py)),
-        )
-        for n, (px, py) in enumerate(places(standing.formation))
-    ]
-    walls = el(
-        "rect",
-        x=x,
-        y=_TOP,
-        width=_ROOM,
-        height=_HIGH,
-        fill="none",
-        stroke="currentColor",
-        stroke_width=1,
-    )
-    return el(
-        "g",
-        text(label, x, 14, bold=True),
-        text(_SIGNS[sit], middle_x, 33, SMALL, "middle", kind="quiet"),
-        _sides(x, sit),
-        walls,
-        *dots,
-    )
-
-
-def _sides(x: float, sit: Watchers) -> str:
-    right, bottom = x + _ROOM, _TOP + _HIGH
-    top = line(x, _TOP, right, _TOP, 4)
-    opposite = line(x, bottom, right, bottom, 4)
-    if sit == "all round":
-        across = line(x, _TOP, x, bottom, 4) + line(right, _TOP, right, bottom, 4)
-        return el("g", top, opposite, across)
-    if sit == "on two sides":
-        return el("g", top, opposite)
-    return top if sit == "at the front" else ""
-
-
-def _dot(x: float, y: float, angle: float) -> str:
-    return el(
-        "g",
-        el("circle", r=3.6, fill="currentColor"),
-        line(0, 0, 0, -8.5, 1.6),
-        transform=f"translate({num(x)} {num(y)}) rotate({num(angle)})",
-    )

@@ -4,27 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-import pytest
-
-from build_tools.model.dance import Standing
 from build_tools.movement.development import actions_of
-from build_tools.schema_check.schemas import schema
 from build_tools.views.diagrams.figure import Figure
 from build_tools.views.diagrams.floor_plan import floor_plan
-from build_tools.views.diagrams.formation_places import facing, places
 from build_tools.views.diagrams.parts import parts_figure
 from build_tools.views.diagrams.ruler import ruler, upright
 from build_tools.views.diagrams.score import dance_score
 from build_tools.views.diagrams.small_line import small_line
 from build_tools.views.diagrams.strip import order_strip
-from build_tools.views.words.plain_words import standing_in_words
 from tests.support.drawn import seen_in
 from tests.support.sound_bank import real_bank
 
 LEAST_TEXT = 13
 """Units at 360 to the width: 9.5 points on paper at the 95 mm where the smallest is printed."""
-FORMATIONS: list[str] = schema("shared")["$defs"]["formation"]["enum"]
-FACINGS: list[str] = schema("shared")["$defs"]["facing"]["enum"]
 
 
 def figures() -> Iterator[Figure]:
@@ -86,29 +78,3 @@ def test_the_upright_ruler_is_silent_because_the_words_beside_it_speak() -> None
     assert svg[1]["aria-hidden"] == "true"
     assert path[1]["d"].count("h3") == 9
     assert path[1]["d"].count("h6") == 2
-
-
-@pytest.mark.parametrize("formation", FORMATIONS)
-def test_every_formation_stands_inside_the_room_in_its_own_shape(formation: str) -> None:
-    dots = places(formation)
-    assert len(dots) >= 4
-    assert len(set(dots)) == len(dots)
-    assert all(abs(x) <= 1 and abs(y) <= 1 for x, y in dots)
-    others = {places(other) for other in FORMATIONS if other != formation}
-    assert dots not in others
-
-
-@pytest.mark.parametrize("way", FACINGS)
-def test_every_facing_can_be_drawn_and_said(way: str) -> None:
-    for formation in FORMATIONS:
-        standing = Standing(formation, way, "anywhere")
-        angles = {facing(standing, n, place) for n, place in enumerate(places(formation))}
-        assert all(0 <= angle < 360 for angle in angles)
-        assert "facing" in standing_in_words(standing)
-
-
-def test_a_circle_that_faces_the_middle_faces_away_from_itself() -> None:
-    circle = places("circle")
-    inwards = [facing(Standing("circle", "centre", ""), n, p) for n, p in enumerate(circle)]
-    outwards = [facing(Standing("circle", "outwards", ""), n, p) for n, p in enumerate(circle)]
-    assert [round((o - i) % 360) for i, o in zip(inwards, outwards, strict=True)] == [180] * 10

@@ -1,0 +1,90 @@
+"""The floor from above: everybody of a class, once or twice, with roles told apart, and small."""
+
+from __future__ import annotations
+
+import re
+
+from build_tools.movement.class_groups import USUAL_CLASS
+from build_tools.paths.whole import paths_of
+from build_tools.views.diagrams.floor_marks import KINDS, marks
+from build_tools.views.diagrams.floor_plan import floor_plan
+from tests.paths.dances import dance_of, loom, pool, section, standing
+from tests.support.drawn import seen_in
+from tests.support.sound_bank import every_unit
+
+LARGEST = 8_000
+DOT = re.compile(r"M(-?[\d.]+) (-?[\d.]+)h\.01")
+
+
+def dots(svg: str) -> list[tuple[float, float]]:
+    """Where a dot is drawn, hollow ones once."""
+    found = []
+    for name, attributes in seen_in(svg).elements:
+        if name == "path" and attributes.get("stroke-width") == "7":
+            found += [(float(x), float(y)) for x, y in DOT.findall(attributes["d"])]
+    return found
+
+
+def test_every_dancer_is_drawn_and_twice_where_they_end_elsewhere() -> None:
+    dance = pool()
+    once = floor_plan(dance, dance.sections["B"])
+    roles = 4
+    assert len(dots(once.svg)) == USUAL_CLASS + roles, "and one of each in the legend"
+    assert "All end where they start, and are drawn once." in once.words
+    rows = loom()
+    moved = floor_plan(rows, rows.sections["A"])
+    assert len(dots(moved.svg)) == 2 * USUAL_CLASS + 4
+
+
+def test_dots_stand_where_the_paths_put_them_to_scale() -> None:
+    dance = pool()
+    found = dots(floor_plan(dance, dance.sections["B"]).svg)
+    paths = paths_of(dance)
+    (rings,) = (one for one in paths.stretches if one.section and one.section.letter == "B")
+    scale = 320 / paths.hall.width
+    middle = (180, 22 + paths.hall.depth * scale / 2)
+    for one in paths.everybody(rings.ends):
+        x, y = middle[0] + one.x * scale, middle[1] + one.y * scale
+        assert any(abs(x - u) < 0.06 and abs(y - v) < 0.06 for u, v in found)
+
+
+def test_roles_look_different_and_are_named() -> None:
+    drawn = [marks(kind, [(0, 0, 0)]) for kind in range(KINDS)]
+    assert len(set(drawn)) == KINDS
+    dance = pool()
+    words = seen_in(floor_plan(dance, dance.sections["C"]).svg).words
+    assert {"ones", "twos"} <= set(words)
+
+
+def test_sides_have_the_names_that_the_dance_gives_them() -> None:
+    dance = pool()
+    assert {"sea", "beach"} <= set(seen_in(floor_plan(dance, dance.sections["A"]).svg).words)
+
+
+def test_what_is_made_up_is_said_to_be_one_way() -> None:
+    dance = pool()
+    assert (
+        "One way it may look. Pupils find their own."
+        in floor_plan(dance, dance.sections["D"]).words
+    )
+
+
+def test_who_would_go_through_a_wall_is_counted() -> None:
+    go = {"travel": 16, "direction": "forwards"}
+    out = dance_of(
+        "A",
+        {"A": section(16, standing("scattered"), [{"what": ["go"], "as": "unison"}])},
+        {"go": [go]},
+    )
+    assert any("would go through a wall" in one for one in floor_plan(out, out.sections["A"]).words)
+    stay = pool()
+    assert not any("wall" in one for one in floor_plan(stay, stay.sections["B"]).words)
+
+
+def test_a_plan_is_small_and_drawn_alike_twice() -> None:
+    for unit in every_unit():
+        for one in unit.dance.sections.values():
+            figure = floor_plan(unit.dance, one)
+            assert len(figure.svg.encode()) < LARGEST
+            paths_of.cache_clear()
+            assert floor_plan(unit.dance, one).svg == figure.svg
