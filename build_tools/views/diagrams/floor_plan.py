@@ -73,7 +73,7 @@ def _window(frame: Frame, *inside: str) -> str:
     x, y = frame.left - _EDGE, frame.top - _EDGE
     wide, high = frame.right - x + _EDGE, frame.bottom - y + _EDGE
     view = f"{num(x)} {num(y)} {num(wide)} {num(high)}"
-    return el("svg", *inside, x=x, y=y, width=wide, height=high, viewBox=view)
+    return el("svg", *inside, x=x, y=y, width=wide, height=high, viewBox=view, aria_hidden="true")
 
 
 def _ends_elsewhere(paths: Paths, stretch: StretchPaths) -> bool:
