@@ -64,7 +64,7 @@ def made_pack(bank: Bank, unit: Unit, folder: Path) -> PackFile:
     payload = {
         **{f"unit/{name}": data for name, data in sources.items()},
         **{f"pages/{page.name}": page.data for page in _pages(bank, unit, sources)},
-        "about.json": about(unit, _written_in(), made_with),
+        "about.json": about(unit, _written_in(unit), made_with),
         **said_beside(unit),
     }
     top = f"{unit.slug}-{unit.edition}"
@@ -119,13 +119,13 @@ def _pages(bank: Bank, unit: Unit, sources: Mapping[str, bytes]) -> Iterator[Pac
         yield from pages_in_pack(room, unit, sources)
 
 
-def _written_in() -> dict[str, object]:
-    """The format that units are written in, and a digest of the schemas that say so."""
+def _written_in(unit: Unit) -> dict[str, object]:
+    """The format that the unit is written in, and a digest of the schemas that say so."""
     digest = hashlib.sha512()
     for name in _SCHEMAS:
         text = (SCHEMA_FOLDER / f"{name}.schema.json").read_text(encoding="utf-8")
         digest.update(text.encode())
-    return {"format": 1, "sha512": digest.hexdigest()}
+    return {"format": unit.format, "sha512": digest.hexdigest()}
 
 
 def version() -> str:

@@ -15,6 +15,7 @@ from build_tools.rules.catalogue import all_rules
 from build_tools.rules.engine import run_bank_rules, run_rules
 from build_tools.rules.rule import Finding, Rule
 from build_tools.schema_check.check import check_document
+from build_tools.schema_check.formats import FIRST, newer_fields
 from build_tools.schema_check.schemas import Kind
 from build_tools.schema_check.wording import nearest
 from build_tools.source.document import Document
@@ -180,11 +181,18 @@ def errors_together(
     )
 
 
-def check_shape(folder: UnitFolder) -> list[Problem]:
-    """The problems of a unit's files against their schemas."""
+def check_shape(folder: UnitFolder, *, any_format: bool = False) -> list[Problem]:
+    """The problems of a unit's files against their schemas.
+
+    A file of an earlier format has only that format's fields, unless `any_format` lets it be.
+    """
     problems = check_document(folder.unit, "unit") if folder.unit else []
     for lesson in folder.lessons:
         problems += check_document(lesson, "lesson")
+    if not problems and not any_format and folder.unit and folder.unit.data["format"] == FIRST:
+        problems += newer_fields(folder.unit, "unit")
+        for lesson in folder.lessons:
+            problems += newer_fields(lesson, "lesson")
     if folder.taken_in:
         problems += check_document(folder.taken_in, "taken-in")
     return problems

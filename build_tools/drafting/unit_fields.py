@@ -27,7 +27,7 @@ _PRIMARY, _SECONDARY = 3, 5
 def unit_fields(asked: Asked, facts: BankFacts, made: Plan) -> Fields:
     """Every field of unit.md, in the order of the schema."""
     return {
-        "format": 1,
+        "format": 2,
         "title": asked.title,
         "edition": "0.1.0",
         "issued": facts.as_of,

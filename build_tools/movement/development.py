@@ -73,7 +73,7 @@ def develop(actions: Actions, development: Development, other: Actions = ()) -> 
     """
     if why := misfit(actions, development, other):
         raise ValueError(why)
-    if _left_to_pupils(development):
+    if is_left_to_pupils(development):
         return actions
     if development.device == "combination":
         return actions + other
@@ -90,7 +90,7 @@ def what_changes(actions: Actions, development: Development, other: Actions = ()
     Raises ValueError where `misfit` finds something wrong.
     """
     after = develop(actions, development, other)
-    if _left_to_pupils(development) or development.device in _CHANGES_UNWRITTEN:
+    if is_left_to_pupils(development) or development.device in _CHANGES_UNWRITTEN:
         return frozenset({_DIMENSIONS.get(development.device, "action")})
     if len(actions) != len(after):
         return frozenset({"action"})
@@ -129,7 +129,7 @@ def misfit(actions: Actions, development: Development, other: Actions = ()) -> s
     )
     if numbers and max(numbers) > n:
         return f"it names action {max(numbers)}, but `{d.of}` has {n}"
-    if _left_to_pupils(d) or d.device in NEED_NOTHING:
+    if is_left_to_pupils(d) or d.device in NEED_NOTHING:
         return None
     field = NEEDS[d.device]
     if not getattr(d, field):
@@ -174,7 +174,8 @@ def _counts_misfit(actions: Actions, d: Development, other: Actions) -> str | No
     return None
 
 
-def _left_to_pupils(d: Development) -> bool:
+def is_left_to_pupils(d: Development) -> bool:
+    """Whether a choice decides it and nothing of it is written."""
     return bool(d.choice) and not getattr(d, NEEDS.get(d.device, "choice"))
 
 

@@ -157,7 +157,7 @@ UNIT, ONE, TWO = (f"units/{BASE_UNIT}/{n}.md" for n in ("unit", "lesson-1", "les
 @pytest.mark.parametrize(
     ("file", "pattern", "new"),
     [
-        (UNIT, r"\nformat: 1\n", "\nformat: 3\n"),
+        (UNIT, r"\nformat: 2\n", "\nformat: 3\n"),
         (UNIT, r"\nedition: .*\n", "\nedition: 1.0\n"),
         (UNIT, r"\nissued: .*\n", "\nissued: 2026-13-01\n"),
         (UNIT, r"\nlicence: .*\n", "\nlicence: all mine\n"),

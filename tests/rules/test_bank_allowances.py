@@ -32,7 +32,7 @@ def change(file: Path, old: str, new: str) -> None:
 
 
 def allow(root: Path, rule: str) -> None:
-    change(root / UNIT, "format: 1\n", f"format: 1\nallow: {{{rule}: {REASON}}}\n")
+    change(root / UNIT, "format: 2\n", f"format: 2\nallow: {{{rule}: {REASON}}}\n")
 
 
 def said(report: Report) -> list[tuple[str, str]]:
@@ -81,14 +81,14 @@ def test_an_allowance_that_nothing_needs_is_stale(bank: Path) -> None:
 
 def test_no_allowance_is_called_stale_while_another_unit_is_not_sound(bank: Path) -> None:
     allow(bank, "earlier-unit-missing")
-    change(bank / SECOND / "unit.md", "format: 1\n", "format: one\n")
+    change(bank / SECOND / "unit.md", "format: 2\n", "format: one\n")
     assert {file for _, file in said(check_folder(bank))} == {f"{SECOND.as_posix()}/unit.md"}
 
 
 def test_a_unit_that_is_there_but_not_sound_is_not_missing(bank: Path) -> None:
     builds_on(bank, "red-boats")
     assert said(check_folder(bank)) == []
-    change(bank / SECOND / "unit.md", "format: 1\n", "format: one\n")
+    change(bank / SECOND / "unit.md", "format: 2\n", "format: one\n")
     report = check_folder(bank)
     assert {file for _, file in said(report)} == {f"{SECOND.as_posix()}/unit.md"}
     shutil.rmtree(bank / SECOND)

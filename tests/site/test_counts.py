@@ -15,6 +15,7 @@ from playwright.sync_api import Browser, Page
 from build_tools.model.dance import Dance
 from build_tools.views.dance.parts_over_counts import who_in_words
 from build_tools.views.dance.score import score
+from build_tools.views.words.doing import doing_in_words
 from build_tools.views.words.plain_words import name_in_words
 from tests.support.browser import address_of, reader
 from tests.support.built_sites import build
@@ -77,8 +78,8 @@ def expected(dance: Dance, stretch: int, count: int) -> list[list[str]]:
     """Who dances what on a count of a stretch, from the model."""
     found = score(dance).stretches[stretch]
     return [
-        [who_in_words(span, found.rows), name_in_words(span.what)]
-        for span in found.danced
+        [who_in_words(span, found.rows), doing_in_words(span)]
+        for span in found.everything
         if span.start < count <= span.end
     ]
 
@@ -125,7 +126,7 @@ def test_without_script_the_whole_score_is_there_to_read(browser: Browser, site:
         for stretch in score(dance).stretches:
             assert stretch.cue is None or stretch.cue in text
         rows = at.page.locator(".whole tr[data-from]:not(.said-row):visible")
-        assert rows.count() == sum(len(s.danced) for s in score(dance).stretches)
+        assert rows.count() == sum(len(s.everything) for s in score(dance).stretches)
         for motif in score(dance).motifs:
             assert name_in_words(motif.name) in text.lower()
         assert "Not counted, 20 to 30 seconds." in text

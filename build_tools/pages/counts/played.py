@@ -19,6 +19,7 @@ from build_tools.pages.pieces.heard_data import heard_data
 from build_tools.views.dance.parts_over_counts import who_in_words
 from build_tools.views.dance.score import Move, ScoreMotif, ScoreStretch
 from build_tools.views.dance.timeline import span_seconds
+from build_tools.views.words.doing import doing_in_words
 from build_tools.views.words.plain_words import (
     action_in_words,
     action_label,
@@ -111,12 +112,12 @@ def stretch_played(dance: Dance, s: ScoreStretch, place: int) -> PlayedView:
             RowView(
                 counts=counts_read(span.start, span.end),
                 who=who_in_words(span, s.rows),
-                what=name_in_words(span.what),
+                what=doing_in_words(span),
                 more="",
                 start=number_read(span.start),
                 end=number_read(span.end),
             )
-            for span in s.danced
+            for span in s.everything
         ),
         heard=heard_data(s.sounding),
         lasts=_lasts(s),
@@ -172,7 +173,7 @@ def _move(move: Move) -> RowView:
     return RowView(
         counts=counts_read(move.start, move.end),
         who="",
-        what=action_label(move.action),
+        what=action_label(move.action) or "as pupils choose",
         more=action_in_words(move.action).removeprefix(f"{move.action.word}: "),
         start=number_read(move.start),
         end=number_read(move.end),

@@ -8,12 +8,12 @@ from build_tools.model.bank import Bank
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import USUAL_CLASS
-from build_tools.movement.development import actions_of
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.labelled import Labelled
 from build_tools.pages.pieces.lesson_entries import lesson_href
 from build_tools.pages.pieces.picture import Picture, picture
+from build_tools.views.dance.left_open import drawn_actions
 from build_tools.views.dance.without_counts import is_counted, lengths_in_words
 from build_tools.views.diagrams.svg import text_width
 from build_tools.views.diagrams.wall_strip import wall_strips
@@ -150,7 +150,7 @@ def handouts_href(number: int) -> str:
 
 def _strip(unit: Unit, handed: StripToHand) -> StripView:
     dance = unit.dance
-    actions = actions_of(dance, handed.name)
+    actions = drawn_actions(dance, handed.name)
     lasts = None if is_counted(dance) else lengths_in_words(actions)
     name = capital(name_in_words(handed.name))
     made = dance.developments.get(handed.name)

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from build_tools.model.dance import Dance
-from build_tools.movement.development import actions_of
 from build_tools.pages.pieces.picture import Picture, picture
+from build_tools.views.dance.left_open import drawn_actions
 from build_tools.views.dance.without_counts import is_counted
 from build_tools.views.diagrams.strip import order_strip, strip_title
 from build_tools.views.diagrams.strip_changes import changes_unseen
@@ -15,4 +15,4 @@ def strip_of(dance: Dance, name: str) -> Picture:
     title = strip_title(name)
     changes = changes_unseen(dance, name)
     phrase = dance.phrase if is_counted(dance) else None
-    return picture(order_strip(title, actions_of(dance, name), phrase, changes))
+    return picture(order_strip(title, drawn_actions(dance, name), phrase, changes))

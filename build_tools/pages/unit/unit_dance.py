@@ -17,6 +17,7 @@ from build_tools.views.dance.progress import settled
 from build_tools.views.diagrams.floor_plan import floor_plan
 from build_tools.views.diagrams.parts import parts_figure
 from build_tools.views.words.changed_return import changed_in_words
+from build_tools.views.words.doing import odd_group_in_words
 from build_tools.views.words.plain_words import (
     counts_in_words,
     danced_in_words,
@@ -57,6 +58,8 @@ class SectionView:
     """How an improvised section starts, and the rules pupils move within."""
     parts: Picture | None
     """Who dances what when, over the counts; None where it is not counted."""
+    odd_group: tuple[str, ...]
+    """What a group does that has one dancer over, or one missing."""
     floor: Picture
     """Where they stand at the start and at the end."""
     sound: str | None
@@ -142,6 +145,7 @@ def _section(dance: Dance, letter: str) -> SectionView:
         danced=tuple(capital(danced_in_words(one)) for one in section.danced),
         rules=(*start, *section.improvised_rules),
         parts=picture(parts_figure(dance, section)) if counted else None,
+        odd_group=odd_group_in_words(section.groups),
         floor=picture(floor_plan(dance, section)),
         sound=sound_in_words(section.sound) if section.sound != dance.sound else None,
         join=_join(dance, letter),

@@ -9,13 +9,13 @@ from build_tools.model.bank import Bank
 from build_tools.model.dance import Dance
 from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
-from build_tools.movement.development import actions_of
 from build_tools.pages.frame.frame import Frame, frame
 from build_tools.pages.hall.hall import Ways, groups_words, ways
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.for_scripts import ForScripts, StepData, for_scripts, step_data
 from build_tools.pages.pieces.heard_data import heard_data
 from build_tools.pages.pieces.picture import Picture, picture
+from build_tools.views.dance.left_open import drawn_actions
 from build_tools.views.dance.order_danced import order_danced
 from build_tools.views.dance.step_sounding import step_sounding
 from build_tools.views.dance.without_counts import is_counted, lengths_in_words
@@ -158,7 +158,7 @@ def _is_moves(dance: Dance, name: str) -> bool:
 
 
 def _strips(dance: Dance, name: str) -> tuple[Picture, ...]:
-    actions = actions_of(dance, name)
+    actions = drawn_actions(dance, name)
     lasts = None if is_counted(dance) else lengths_in_words(actions)
     title = capital(name_in_words(name))
     return tuple(picture(strip) for strip in wall_strips(title, actions, lasts))

@@ -20,6 +20,7 @@ from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.roles import LEADING, PASSED_ON, TWO_ROLES
 from build_tools.sentences.sayings import Saying
+from build_tools.views.words.plain_words import listed
 
 GRADE: Grade = "question"
 READS = "en"
@@ -45,13 +46,14 @@ def check(unit: Unit) -> Iterator[Finding]:
     if not roles:
         return
     for letter, n, passage in roles:
+        who = passage.who or listed(passage.roles)
         if not _swapped(unit, letter, passage, [other for _, _, other in roles]):
             yield Finding(
                 unit.file,
                 ("sections", letter, "danced", n),
                 f"in section {letter}, {len(passage.what)} parts dance different things "
-                f"({passage.who}), and they never swap",
-                "dance it again the other way round, or say `swap` in `who` or in a step",
+                f"({who}), and they never swap",
+                "dance it again the other way round, write `swap: true`, or say `swap` in a step",
             )
     yield from _absentee(unit)
 
@@ -82,12 +84,14 @@ def _two_roles(passage: Passage) -> bool:
     return (
         passage.fit in ("side by side", "question and answer")
         and len(set(passage.what)) > 1
-        and bool(TWO_ROLES.mentioned(passage.who))
+        and bool(passage.roles or TWO_ROLES.mentioned(passage.who))
     )
 
 
 def _swapped(unit: Unit, letter: str, passage: Passage, all_: list[Passage]) -> bool:
-    """Whether the passage comes again the other way round, or words say that sides swap."""
+    """Whether the passage comes again the other way round, or says that its parts swap."""
+    if passage.swap:
+        return True
     if any(p is not passage and set(p.what) == set(passage.what) for p in all_):
         return True
     section = unit.dance.sections[letter]

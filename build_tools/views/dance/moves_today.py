@@ -4,17 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 
 from build_tools.model.dance import Action, Dance, Section
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
-from build_tools.movement.canon_and_unison import passage_counts
 from build_tools.movement.counts import figures
 from build_tools.movement.development import actions_of, roots
 from build_tools.movement.effort import EFFORT_ACTIONS
-from build_tools.movement.whole import lengths
 from build_tools.views.dance.parts_named import letters_in, motifs_in
+from build_tools.views.dance.parts_over_counts import parts_over_counts
 from build_tools.views.dance.without_counts import is_counted
 from build_tools.views.words.plain_words import (
     action_label,
@@ -140,10 +138,8 @@ def _feel(dynamics: tuple[str, ...]) -> str:
 
 
 def _part(dance: Dance, section: Section) -> PartToday:
-    known, before, danced = lengths(dance), Fraction(0), []
-    for passage in section.danced:
-        after = before + passage_counts(passage, known)
-        when = f"{figures(before + 1)} to {figures(after)}: " if section.counts is not None else ""
-        danced.append(f"{when}{danced_in_words(passage)}")
-        before = after
+    danced = []
+    for one in parts_over_counts(dance, section).passages:
+        when = f"{figures(one.start + 1)} to {figures(one.end)}: "
+        danced.append(f"{when if section.counts is not None else ''}{danced_in_words(one.passage)}")
     return PartToday(section.letter, tuple(danced), section.sound.what)

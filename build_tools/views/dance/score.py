@@ -7,9 +7,10 @@ from fractions import Fraction
 
 from build_tools.model.dance import Action, Dance, Seconds, Section, Transition
 from build_tools.movement.counts import seconds
-from build_tools.movement.development import actions_of, total
+from build_tools.movement.development import total
 from build_tools.views.dance.dance_line import dance_line
-from build_tools.views.dance.parts_over_counts import RowSpan, parts_over_counts
+from build_tools.views.dance.left_open import drawn_actions
+from build_tools.views.dance.parts_over_counts import RowSpan, in_order, parts_over_counts
 from build_tools.views.dance.timeline import Sounding, practice_sounding, sections_with, timeline
 
 
@@ -20,8 +21,7 @@ class ScoreStretch:
     `counts` is None where it is not counted, 0 for a cut, and negative for an overlap, which starts
     the next section early; `before` is how many counts of the counted dance come before it.
     `seconds` is None where there are counts but no tempo. `danced` says who dances what, in counts
-    from the start of the stretch, over its
-    `rows`.
+    from the start of the stretch, over its `rows`, and `jobs` what those do who are not dancing.
     """
 
     section: Section | None
@@ -36,6 +36,12 @@ class ScoreStretch:
     danced: tuple[RowSpan, ...]
     sounding: Sounding
     """What is heard in it."""
+    jobs: tuple[RowSpan, ...] = ()
+
+    @property
+    def everything(self) -> tuple[RowSpan, ...]:
+        """What is danced and what is done meanwhile, in the order in which it starts."""
+        return in_order((*self.danced, *self.jobs))
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,9 +97,10 @@ def score(dance: Dance) -> Score:
             rows=rows,
             danced=danced,
             sounding=sounding,
+            jobs=jobs,
         )
         for part, sounding in zip(line.parts, timeline(dance), strict=True)
-        for rows, danced in (_danced(dance, part.section),)
+        for rows, danced, jobs in (_danced(dance, part.section),)
     )
     return Score(
         tempo=dance.tempo,
@@ -109,12 +116,14 @@ def _cue(section: Section | None, join: Transition | None) -> str | None:
     return section.ends_on if section is not None else join.cue if join is not None else None
 
 
-def _danced(dance: Dance, section: Section | None) -> tuple[tuple[str, ...], tuple[RowSpan, ...]]:
-    """Rows and what they dance; nothing where there are no counts to lay it on."""
+def _danced(
+    dance: Dance, section: Section | None
+) -> tuple[tuple[str, ...], tuple[RowSpan, ...], tuple[RowSpan, ...]]:
+    """Rows, what they dance and their jobs; nothing where there are no counts to lay it on."""
     if section is None or section.counts is None:
-        return ("everyone",), ()
+        return ("everyone",), (), ()
     found = parts_over_counts(dance, section)
-    return found.names, found.spans
+    return found.names, found.spans, found.jobs if section.danced else ()
 
 
 def _spans(stretches: tuple[ScoreStretch, ...]) -> Seconds:
@@ -127,10 +136,10 @@ def _spans(stretches: tuple[ScoreStretch, ...]) -> Seconds:
 
 def _motif(dance: Dance, name: str) -> ScoreMotif:
     moves, start = [], Fraction(0)
-    for action in actions_of(dance, name):
+    for action in drawn_actions(dance, name):
         moves.append(Move(action, start, start + action.counts))
         start += action.counts
-    counts = total(actions_of(dance, name))
+    counts = total(drawn_actions(dance, name))
     length = seconds(counts, dance.tempo) if dance.tempo is not None else None
     sounding = practice_sounding(dance, sections_with(dance, name), counts)
     return ScoreMotif(name, counts, length, tuple(moves), sounding)

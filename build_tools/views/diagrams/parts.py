@@ -13,6 +13,7 @@ from build_tools.views.dance.parts_over_counts import (
 from build_tools.views.diagrams.figure import Figure
 from build_tools.views.diagrams.ruler import HEIGHT, ruler
 from build_tools.views.diagrams.svg import SMALL, drawing, el, num, text, text_width, wrapped
+from build_tools.views.words.doing import doing_in_words
 from build_tools.views.words.plain_words import danced_in_words, name_in_words
 
 WIDTH = 360
@@ -46,7 +47,7 @@ def _system(
         for n in range(1, found.rows + 1)
         if found.rows > 1
     ]
-    for span in found.spans:
+    for span in found.everything:
         first, last = max(float(span.start), start), min(float(span.end), start + counts)
         if first < last:
             x = left + (first - start) * per
@@ -58,6 +59,13 @@ def _system(
 def _span(span: RowSpan, x: float, width: float, y: float) -> str:
     top = y + (span.first - 1) * _ROW
     height = (span.last - span.first + 1) * _ROW - 4
+    if span.job:
+        words = text(
+            span.what, x + width / 2, top + height / 2 + 5, SMALL, "middle",
+            kind="quiet", squeeze=width - 5,
+        )  # fmt: skip
+        return el("g", words)
+    # what pupils decide is a blank with its name beside its counts
     box = el(
         "rect",
         x=x + 1,
@@ -65,11 +73,12 @@ def _span(span: RowSpan, x: float, width: float, y: float) -> str:
         width=width - 2,
         height=height,
         rx=2,
-        class_="box",
-        fill="currentColor",
-        fill_opacity=0.1,
+        class_="open-box" if span.is_open else "box",
+        fill="none" if span.is_open else "currentColor",
+        fill_opacity=0 if span.is_open else 0.1,
         stroke="currentColor",
         stroke_width=1.5,
+        **({"stroke_dasharray": "5 3"} if span.is_open else {}),
     )
     return el("g", box, _span_words(name_in_words(span.what), x, top, width, height))
 
@@ -92,7 +101,7 @@ def _words(section: Section, found: PartsOverCounts) -> tuple[str, ...]:
     passages = [danced_in_words(passage) for passage in section.danced]
     spans = [
         f"{who_in_words(span, found.names)}, counts {figures(span.start + 1)} to "
-        f"{figures(span.end)}: {name_in_words(span.what)}"
-        for span in found.spans
+        f"{figures(span.end)}: {doing_in_words(span)}"
+        for span in found.everything
     ]
     return (*passages, *spans)

@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from build_tools.model.dance import Action
 from build_tools.movement.counts import figures
+from build_tools.views.dance.left_open import OPEN
 from build_tools.views.dance.without_counts import lengths_in_words
 from build_tools.views.diagrams.figure import Figure
 from build_tools.views.diagrams.marks import marks
@@ -204,7 +205,7 @@ def _box(action: Action, x: float, y: float, per: float) -> str:
     x1, x2 = x + gap, x + width - gap
     y1, y2 = y + _FLOOR - start, y + _FLOOR - end
     corners = f"M{num(x1)} {num(y1)}L{num(x2)} {num(y2)}V{num(y2 - _BOX)}L{num(x1)} "
-    still = action.kind == "stillness"
+    still = action.kind in ("stillness", OPEN)
     shape = el(
         "path",
         d=f"{corners}{num(y1 - _BOX)}Z",
@@ -218,7 +219,7 @@ def _box(action: Action, x: float, y: float, per: float) -> str:
     strokes = marks(action, middle, centre + 10)
     word_y = centre - 4 if strokes else centre + 5
     word = text(action_label(action), middle, word_y, TEXT, "middle", True, squeeze=width - 5)
-    return el("g", shape, word, strokes)
+    return el("g", shape, "" if action.kind == OPEN else word, strokes)
 
 
 def _levels(level: str | None) -> tuple[str, str]:

@@ -8,6 +8,7 @@ from itertools import zip_longest
 
 from build_tools.model.dance import Action
 from build_tools.movement.counts import figures
+from build_tools.views.dance.left_open import OPEN
 from build_tools.views.diagrams.figure import Figure
 from build_tools.views.diagrams.marks import marks
 from build_tools.views.diagrams.svg import drawing, el, line, num, text, text_width
@@ -112,7 +113,7 @@ def _box(action: Action, x: float, y: float, per: float) -> str:
     floor = y + _LIFT["high"] + _BOX
     y1, y2 = floor - _LIFT[start], floor - _LIFT[end or start]
     x1, x2 = x + 4, x + width - 4
-    still = action.kind == "stillness"
+    still = action.kind in ("stillness", OPEN)
     shape = el(
         "path",
         d=f"M{num(x1)} {num(y1)}L{num(x2)} {num(y2)}V{num(y2 - _BOX)}L{num(x1)} {num(y1 - _BOX)}Z",
@@ -133,4 +134,5 @@ def _box(action: Action, x: float, y: float, per: float) -> str:
     if strokes:
         place = f"translate({num(middle)} {num(centre + 27)}) scale({_MARKS})"
         strokes = el("g", strokes, transform=place)
+    word = "" if action.kind == OPEN else word
     return el("g", shape, word, strokes, line(x1, floor + 6, x2, floor + 6, 2, kind="rule"))

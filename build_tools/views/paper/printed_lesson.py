@@ -12,8 +12,8 @@ from itertools import chain
 from build_tools.model.bank import Word
 from build_tools.model.lesson import Lesson, Next, Question, Step
 from build_tools.model.unit import Unit
-from build_tools.movement.development import actions_of
 from build_tools.views.dance.additions import drawn_first
+from build_tools.views.dance.left_open import drawn_actions
 from build_tools.views.dance.moves_today import danced_today
 from build_tools.views.dance.parts_named import letters_in
 from build_tools.views.diagrams.small_line import line_size, line_title
@@ -137,7 +137,7 @@ def picture_size(unit: Unit, lesson: Lesson) -> StripSize:
     name = drawn_first(unit, lesson)
     if name is None:
         return line_size()
-    return strip_size(actions_of(unit.dance, name), changes_unseen(unit.dance, name))
+    return strip_size(drawn_actions(unit.dance, name), changes_unseen(unit.dance, name))
 
 
 def _caption(unit: Unit, lesson: Lesson) -> str:

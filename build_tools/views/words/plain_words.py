@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from build_tools.model.dance import Action, Development, Passage, Seconds, Standing, Transition
 from build_tools.movement.counts import figures
+from build_tools.views.dance.left_open import OPEN
 
 _KINDS = {
     "travel": "travel",
@@ -15,6 +16,7 @@ _KINDS = {
     "gesture": "gesture",
     "stillness": "hold still",
     "transfer": "shift the weight",
+    OPEN: "as pupils choose",
 }
 _PLACES = {
     "V": "in a V shape",
@@ -109,7 +111,9 @@ def _clock(seconds: int) -> str:
 
 
 def action_label(action: Action) -> str:
-    """The pupils' own word for an action, or the plainest word for what it is."""
+    """The pupils' own word for an action, or the plainest word for what it is; none for a blank."""
+    if action.kind == OPEN:
+        return ""
     return action.word or _KINDS[action.kind]
 
 

@@ -42,7 +42,7 @@ def test_what_scripts_read_is_the_score(unit: Unit) -> None:
             assert read.counts is not None
             assert Fraction(read.counts) == s.counts
         assert [(Fraction(r.start), Fraction(r.end)) for r in read.rows] == [
-            (span.start, span.end) for span in s.danced
+            (span.start, span.end) for span in s.everything
         ]
     assert [Fraction(m.counts or 0) for m in view.motifs] == [m.counts for m in found.motifs]
 

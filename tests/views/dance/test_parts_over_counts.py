@@ -11,10 +11,9 @@ from fractions import Fraction
 from itertools import pairwise
 
 from build_tools.model.dance import Action, Dance, Motif, Passage
-from build_tools.movement.whole import section_spans
 from build_tools.views.dance.parts_over_counts import RowSpan, parts_over_counts
 from build_tools.views.diagrams.parts import parts_figure
-from build_tools.views.words.plain_words import name_in_words
+from build_tools.views.words.doing import doing_in_words
 from tests.support.drawn import Seen, seen_in
 from tests.support.sound_bank import real_bank, real_unit
 
@@ -65,8 +64,8 @@ def test_every_part_and_thing_is_said_in_words() -> None:
                 continue
             figure = parts_figure(unit.dance, section)
             text = " ".join(figure.words)
-            for span in section_spans(unit.dance, section):
-                assert name_in_words(span.what) in text
+            for span in parts_over_counts(unit.dance, section).everything:
+                assert doing_in_words(span) in text
             for passage in section.danced:
                 assert passage.who is None or passage.who in text
             assert parts_over_counts(unit.dance, section).counts == section.counts

@@ -1,0 +1,41 @@
+"""What a row of the score does, in words, and what a group of another size does."""
+
+from __future__ import annotations
+
+from build_tools.model.dance import Groups
+from build_tools.movement.roles import place_danced
+from build_tools.views.dance.parts_over_counts import JOBS, RowSpan
+from build_tools.views.words.plain_words import listed, name_in_words
+
+
+def doing_in_words(span: RowSpan) -> str:
+    """What is danced, or the job of who is not dancing; what pupils decide says so."""
+    if span.job:
+        return JOBS[span.what]
+    return (
+        f"{name_in_words(span.what)}, as pupils choose"
+        if span.is_open
+        else name_in_words(span.what)
+    )
+
+
+def odd_group_in_words(groups: Groups | None) -> tuple[str, ...]:
+    """What a group does that has one dancer more, or one fewer, than the section is written for."""
+    if groups is None or groups.size < 2:
+        return ()
+    size = groups.size
+    (same,) = place_danced(size + 1, groups, size + 1)
+    lines = [f"A group of {size + 1}: dancer {size + 1} does what dancer {same} does."]
+    if size > 2:
+        part = _called(groups, size)
+        lines.append(
+            f"A group of {size - 1}: {part} stays empty for its counts; whoever answers it or "
+            "comes after it watches the same dancer of the next group."
+        )
+    return tuple(lines)
+
+
+def _called(groups: Groups, place: int) -> str:
+    """The part of a place, by its role where it is the only one in it."""
+    roles = [role for role, places in groups.roles.items() if places == (place,)]
+    return f"the part of {listed(roles)}" if roles else f"the part of dancer {place}"
