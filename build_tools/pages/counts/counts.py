@@ -140,5 +140,5 @@ def _choices(
     sections: dict[str, ChoiceEntry] = {}
     for s in stretches:
         if s.letter and s.counts is not None:
-            sections.setdefault(s.letter, ChoiceEntry(s.anchor, f"Section {s.letter}"))
+            sections.setdefault(s.letter, ChoiceEntry(s.anchor, s.heading))
     return (*sections.values(), *(ChoiceEntry(m.anchor, capital(m.name)) for m in motifs))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -31,6 +32,7 @@ from build_tools.views.words.plain_words import (
     transition_in_words,
 )
 from build_tools.views.words.punctuation import capital, sentence
+from build_tools.views.words.sections_called import heading_of, title_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,6 +61,10 @@ class PlayedView:
     """Its place on the page."""
     letter: str
     """A section's letter; empty for a join or a motif."""
+    heading: str
+    """A section's letter and name as a heading; empty for a join or a motif."""
+    caption: str
+    """What its table shows."""
     name: str
     """What it is called, alone and in a list."""
     length: str
@@ -91,7 +97,7 @@ class PlayedView:
 
 def stretch_played(dance: Dance, s: ScoreStretch, place: int) -> PlayedView:
     """A section or a join of the whole dance, at its place from 1."""
-    name, length, lines = _section(s.section) if s.section else _join(s.join)
+    name, length, lines = _section(s.section, dance.sides) if s.section else _join(s.join)
     if s.section is not None and s.counts is not None:
         length = capital(counts_in_words(s.counts)) + (
             f", {seconds_in_words(s.seconds)}" if s.seconds else ""
@@ -100,6 +106,8 @@ def stretch_played(dance: Dance, s: ScoreStretch, place: int) -> PlayedView:
     return PlayedView(
         anchor=f"at-stretch-{place}",
         letter=s.section.letter if s.section else "",
+        heading=heading_of(s.section) if s.section else "",
+        caption=_caption(s.section, name),
         name=name,
         length=length,
         counts=number_read(s.counts) if s.counts is not None else None,
@@ -127,17 +135,25 @@ def stretch_played(dance: Dance, s: ScoreStretch, place: int) -> PlayedView:
     )
 
 
+def _caption(section: Section | None, name: str) -> str:
+    if section is not None:
+        return title_of(section, "who dances what, when")
+    return f"{name} What is said, count by count"
+
+
 def _lasts(s: ScoreStretch) -> str | None:
     if s.section is None or s.counts is not None:
         return None
     return number_read(span_seconds(s.section, s.sounding))
 
 
-def _section(section: Section) -> tuple[str, str, tuple[str, ...]]:
+def _section(section: Section, sides: Mapping[str, str]) -> tuple[str, str, tuple[str, ...]]:
     lasts = f", {seconds_in_words(section.seconds)}" if section.seconds else ""
     start = (f"Start: {section.improvised_from}",) if section.improvised_from else ()
-    danced = tuple(capital(danced_in_words(one)) for one in section.danced)
-    return section.idea, f"Not counted{lasts}", (*start, *section.improvised_rules, *danced)
+    danced = tuple(capital(danced_in_words(one, sides)) for one in section.danced)
+    # the name is short enough to be read out; what it is about is then a line below
+    name, idea = (capital(section.name), (section.idea,)) if section.name else (section.idea, ())
+    return name, f"Not counted{lasts}", (*idea, *start, *section.improvised_rules, *danced)
 
 
 def _join(join: Transition | None) -> tuple[str, str, tuple[str, ...]]:
@@ -152,6 +168,8 @@ def motif_played(unit: Unit, motif: ScoreMotif, place: int) -> PlayedView:
     return PlayedView(
         anchor=f"at-motif-{place}",
         letter="",
+        heading="",
+        caption=f"{name_in_words(motif.name)}, move by move",
         name=name_in_words(motif.name),
         length=capital(counts_in_words(motif.counts)),
         counts=number_read(motif.counts),

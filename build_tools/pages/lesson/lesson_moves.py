@@ -14,7 +14,7 @@ class MoveRow:
     """One move, or one section of the dance."""
 
     label: str
-    """The move's own word, or the section's letter."""
+    """The move's own word, or the section's letter and name."""
     lines: tuple[str, ...]
     """What the body does, or what is danced over which counts and to what sound."""
     on_paper: bool
@@ -43,7 +43,7 @@ def moves_view(unit: Unit, lesson: Lesson, fitting: int) -> MovesView:
         moves += [MoveRow(m.word, (m.does,), 2 * index < fitting) for m in danced.moves]
         parts += [
             MoveRow(
-                f"Part {p.letter}",
+                f"Part {p.called}",
                 (*p.danced, f"Sound: {p.sound}"),
                 2 * index + 1 < fitting,
             )

@@ -8,6 +8,7 @@ from build_tools.model.unit import Unit
 from build_tools.views.dance.additions import lesson_adds
 from build_tools.views.words.plain_words import listed, minutes_in_words, name_in_words
 from build_tools.views.words.punctuation import kept_together
+from build_tools.views.words.sections_called import called_by
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +54,7 @@ def _adds(unit: Unit, index: int) -> tuple[str, ...]:
     found = [
         ("Makes", adds.motifs),
         ("Changes a motif into", adds.developments),
-        ("Makes section", adds.sections),
+        ("Makes section", tuple(called_by(unit.dance, letter) for letter in adds.sections)),
     ]
     lines = [
         f"{label} {listed([name_in_words(name) for name in names])}"

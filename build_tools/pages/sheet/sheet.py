@@ -17,6 +17,7 @@ from build_tools.views.lesson.collecting import things_to_collect
 from build_tools.views.words.licences import licence_in_words
 from build_tools.views.words.plain_words import listed
 from build_tools.views.words.punctuation import sentence
+from build_tools.views.words.sections_called import called
 from build_tools.views.words.unit_in_words import lessons_in_words, rights_in_words, years_in_words
 
 FILE = "sheet.html"
@@ -85,7 +86,8 @@ def sheet_page(bank: Bank, unit: Unit) -> Page:
         dance=picture(small_line(unit.dance, "sheet")),
         dance_length=whole_dance_in_words(unit.dance),
         ideas=tuple(
-            Labelled(letter, sections[letter].idea) for letter in dict.fromkeys(unit.dance.form)
+            Labelled(called(sections[letter]), sections[letter].idea)
+            for letter in dict.fromkeys(unit.dance.form)
         ),
         lessons=tuple(_lesson(entry) for entry in lesson_entries(unit)),
         end_points=tuple(sentence(end.every_pupil) for end in unit.end_points.values()),

@@ -28,6 +28,7 @@ from build_tools.views.words.plain_words import (
     transition_in_words,
 )
 from build_tools.views.words.punctuation import capital, sentence
+from build_tools.views.words.sections_called import called_by
 
 _KINDS = {
     "recorded": "A recording",
@@ -46,8 +47,10 @@ class SectionView:
     """By which the form names it, such as B."""
     anchor: str
     """Its place on the page, such as section-b."""
-    idea: str
-    """What it is about."""
+    name: str
+    """What stands beside its letter: the class's name for it, or what it is about."""
+    idea: str | None
+    """What it is about, where the name does not say it."""
     returns: str | None
     """Which section comes back in it, and what differs; None where it is no changed return."""
     length: str
@@ -139,10 +142,11 @@ def _section(dance: Dance, letter: str) -> SectionView:
     return SectionView(
         letter=letter,
         anchor=f"section-{slug(letter)}",
-        idea=section.idea,
+        name=capital(section.name) if section.name else section.idea,
+        idea=section.idea if section.name else None,
         returns=changed_in_words(section),
         length=_length(section),
-        danced=tuple(capital(danced_in_words(one)) for one in section.danced),
+        danced=tuple(capital(danced_in_words(one, dance.sides)) for one in section.danced),
         rules=(*start, *section.improvised_rules),
         parts=picture(parts_figure(dance, section)) if counted else None,
         odd_group=odd_group_in_words(section.groups),
@@ -168,7 +172,7 @@ def _join(dance: Dance, letter: str) -> Labelled | None:
     if t is None:
         return None
     how = f"{transition_in_words(t)}. {sentence(t.how)} Cue: {sentence(t.cue)}"
-    return Labelled(f"Then to {after}", how)
+    return Labelled(f"Then to {called_by(dance, after)}", how)
 
 
 def motif_views(dance: Dance) -> tuple[MotifView, ...]:

@@ -14,12 +14,14 @@ from build_tools.movement.effort import EFFORT_ACTIONS
 from build_tools.views.dance.parts_named import letters_in, motifs_in
 from build_tools.views.dance.parts_over_counts import parts_over_counts
 from build_tools.views.dance.without_counts import is_counted
+from build_tools.views.words.how_far import how_far_in_words
 from build_tools.views.words.plain_words import (
     action_label,
     counts_in_words,
     danced_in_words,
     way_in_words,
 )
+from build_tools.views.words.sections_called import called
 
 _KINDS = {
     "travel": "travel",
@@ -53,6 +55,8 @@ class PartToday:
     """One section: its letter, over which counts who dances what, in order, and to what sound."""
 
     letter: str
+    called: str
+    """Its letter and its name."""
     danced: tuple[str, ...]
     sound: str
 
@@ -105,6 +109,7 @@ def move_in_words(action: Action, counted: bool) -> MoveToday:
         counts_in_words(action.counts) if counted else "",
         " and ".join(_deed(kind, action) for kind in action.kinds),
         _way(action),
+        how_far_in_words(action),
         _between(action.level),
         _between(action.size),
         _feel(action.dynamics),
@@ -141,5 +146,6 @@ def _part(dance: Dance, section: Section) -> PartToday:
     danced = []
     for one in parts_over_counts(dance, section).passages:
         when = f"{figures(one.start + 1)} to {figures(one.end)}: "
-        danced.append(f"{when if section.counts is not None else ''}{danced_in_words(one.passage)}")
-    return PartToday(section.letter, tuple(danced), section.sound.what)
+        said = danced_in_words(one.passage, dance.sides)
+        danced.append(f"{when}{said}" if section.counts is not None else said)
+    return PartToday(section.letter, called(section), tuple(danced), section.sound.what)

@@ -5,7 +5,7 @@ Dots and arrowheads, never figures with faces, in a hall to scale; drawn from th
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
 from build_tools.model.dance import Dance, Section, Standing
 from build_tools.movement.class_groups import USUAL_CLASS
@@ -22,6 +22,8 @@ from build_tools.views.diagrams.floor_hall import Frame, hall
 from build_tools.views.diagrams.floor_marks import SIZE, marks, short
 from build_tools.views.diagrams.svg import SMALL, drawing, el, num, path, text, text_width
 from build_tools.views.words.plain_words import standing_in_words
+from build_tools.views.words.sections_called import title_of
+from build_tools.views.words.sides_named import sides_in_words
 
 WIDTH = 360
 _BESIDE, _ABOVE, _LINE = 20, 22, 21
@@ -55,7 +57,7 @@ def floor_plan(
     frame = Frame(_BESIDE, _ABOVE, WIDTH - _BESIDE, bottom, scale)
     under = bottom + (_LINE if "back" in dance.sides else _EDGE)
     legend = tuple(_legend(stretch, twice, under))
-    title = f"Section {section.letter}: where everybody stands and goes"
+    title = title_of(section, "where everybody stands and goes")
     svg = drawing(
         title,
         WIDTH,
@@ -174,8 +176,11 @@ def _words(paths: Paths, stretch: StretchPaths, twice: bool) -> Iterator[str]:
     """The same in words: how they stand, where watchers sit, and for whom it is drawn."""
     section = stretch.section
     assert section is not None
-    yield _sentence("At the start", section.start)
-    yield _sentence("At the end", section.end)
+    sides = paths.dance.sides
+    yield _sentence("At the start", section.start, sides)
+    yield _sentence("At the end", section.end, sides)
+    if named := sides_in_words(sides):
+        yield named
     if not twice:
         yield "All end where they start, and are drawn once."
     if not stretch.counted:
@@ -188,5 +193,5 @@ def _words(paths: Paths, stretch: StretchPaths, twice: bool) -> Iterator[str]:
     yield f"Drawn for {paths.dancers} pupils in a hall of {wide} by {deep} metres."
 
 
-def _sentence(when: str, standing: Standing) -> str:
-    return f"{when}: {standing_in_words(standing)}. {standing.place.rstrip('.')}."
+def _sentence(when: str, standing: Standing, sides: Mapping[str, str]) -> str:
+    return f"{when}: {standing_in_words(standing, sides)}. {standing.place.rstrip('.')}."

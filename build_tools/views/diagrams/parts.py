@@ -15,6 +15,7 @@ from build_tools.views.diagrams.ruler import HEIGHT, ruler
 from build_tools.views.diagrams.svg import SMALL, drawing, el, num, text, text_width, wrapped
 from build_tools.views.words.doing import doing_in_words
 from build_tools.views.words.plain_words import danced_in_words, name_in_words
+from build_tools.views.words.sections_called import title_of
 
 WIDTH = 360
 _RIGHT = 6
@@ -35,7 +36,7 @@ def parts_figure(dance: Dance, section: Section) -> Figure:
         here = min(_MOST_COUNTS, counts - start)
         pieces.append(_system(found, start, here, left, per, y, dance.phrase))
         y += height
-    title = f"Section {section.letter}: who dances what, when"
+    title = title_of(section, "who dances what, when")
     return Figure(title, drawing(title, WIDTH, y, *pieces, kind="parts"), _words(section, found))
 
 

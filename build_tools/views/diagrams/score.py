@@ -16,6 +16,7 @@ from build_tools.views.words.plain_words import (
     seconds_in_words,
     transition_in_words,
 )
+from build_tools.views.words.sections_called import called
 
 WIDTH = 360
 ROW_COUNTS = 32
@@ -123,7 +124,7 @@ def score_in_words(line: DanceLine) -> tuple[str, ...]:
 def _section_in_words(section: Section) -> str:
     idea = section.idea.rstrip(".")
     if section.counts is not None:
-        return f"{section.letter}, {counts_in_words(section.counts)}: {idea}."
+        return f"{called(section)}, {counts_in_words(section.counts)}: {idea}."
     length = seconds_in_words(section.seconds) if section.seconds else "not counted"
     ends = (section.ends_on or "").rstrip(".")
-    return f"{section.letter}, not counted, {length}: {idea}. Ends on: {ends}."
+    return f"{called(section)}, not counted, {length}: {idea}. Ends on: {ends}."

@@ -107,7 +107,7 @@ def told_lists(unit: Unit, lesson: Lesson) -> tuple[Runs, Runs, Runs, Runs]:
         found.append(_run_on((move.word, (move.does,)) for move in danced.moves))
         found.append(
             _run_on(
-                (f"Part {part.letter}", (*part.danced, f"Sound: {part.sound}"))
+                (f"Part {part.called}", (*part.danced, f"Sound: {part.sound}"))
                 for part in danced.parts
             )
         )

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from fractions import Fraction
 
 from build_tools.model.dance import Action, Development, Passage, Seconds, Standing, Transition
 from build_tools.movement.counts import figures
 from build_tools.views.dance.left_open import OPEN
+from build_tools.views.words.how_far import how_far_in_words
+from build_tools.views.words.sides_named import NO_NAMES, side_in_words, towards_in_words
 
 _KINDS = {
     "travel": "travel",
@@ -33,6 +35,11 @@ _FACINGS = {
     "outwards": "facing out",
     "partner": "facing a partner",
     "mixed": "facing different ways",
+}
+_OTHERS = {
+    "watch": "; those who wait watch",
+    "echo": "; those who wait echo it, small",
+    "frame": "; those who wait frame it, still",
 }
 _DEVICES = {
     "repetition": "danced more than once",
@@ -126,6 +133,7 @@ def action_in_words(action: Action, lasts: str | None = None) -> str:
     parts = [
         counts_in_words(action.counts) if lasts is None else lasts,
         f"{what} {way_in_words(action)}".rstrip(),
+        how_far_in_words(action),
         f"along a {action.pathway} line" if action.pathway else "",
         _level(action.level),
         action.size or "",
@@ -149,27 +157,37 @@ def _level(level: str | None) -> str:
     return f"from {level}" if " to " in level else f"{level} level"
 
 
-def _facing(facing: str) -> str:
+def _facing(facing: str, sides: Mapping[str, str] = NO_NAMES) -> str:
+    if facing in sides:
+        return f"facing {side_in_words(facing, sides)}"
     return _FACINGS.get(facing, f"facing {facing}")
 
 
-def standing_in_words(standing: Standing) -> str:
-    """How the dancers stand: in pairs, facing a partner."""
+def standing_in_words(standing: Standing, sides: Mapping[str, str] = NO_NAMES) -> str:
+    """How the dancers stand: in pairs, facing a partner; sides of the hall by their own names."""
     where = _PLACES.get(standing.formation, f"in a {standing.formation}")
-    return f"{where}, {_facing(standing.facing)}"
+    return f"{where}, {_facing(standing.facing, sides)}"
 
 
-def passage_in_words(passage: Passage) -> str:
+def passage_in_words(passage: Passage, sides: Mapping[str, str] = NO_NAMES) -> str:
     """What is danced and how the parts fit: anemone part, 4 parts, each starts 4 counts after."""
     joint = " then " if passage.fit not in ("side by side",) else " and "
     what = joint.join(name_in_words(name) for name in passage.what)
     times = f" {passage.times} times" if passage.times > 1 else ""
-    return f"{what}{times}, {fit_in_words(passage)}"
+    towards = f", {towards_in_words(passage.towards, sides)}" if passage.towards else ""
+    return f"{what}{times}, {fit_in_words(passage)}{towards}{_meanwhile(passage)}"
 
 
-def danced_in_words(passage: Passage) -> str:
-    """The same, with who dances it where that is said."""
-    return passage_in_words(passage) + (f" ({passage.who})" if passage.who else "")
+def _meanwhile(passage: Passage) -> str:
+    """Whether the parts change over, and what those do who are not dancing, where it is said."""
+    swap = ", then again with the parts changed over" if passage.swap else ""
+    return f"{swap}{_OTHERS.get(passage.others, '')}"
+
+
+def danced_in_words(passage: Passage, sides: Mapping[str, str] = NO_NAMES) -> str:
+    """The same, with who dances it where that is said, else the roles in order."""
+    who = passage.who or listed(passage.roles)
+    return passage_in_words(passage, sides) + (f" ({who})" if who else "")
 
 
 def fit_in_words(passage: Passage) -> str:
