@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from build_tools.model.bank import Bank
+from build_tools.model.dance import Dance
 from build_tools.model.unit import Unit
 from build_tools.pages.counts.played import (
     PlayedView,
@@ -18,6 +19,7 @@ from build_tools.views.dance.dance_in_words import whole_dance_in_words
 from build_tools.views.dance.score import Score, score
 from build_tools.views.dance.tempo_for_age import tempo_for_age
 from build_tools.views.words.punctuation import capital
+from build_tools.views.words.sections_called import heading_of
 
 FILE = "counts.html"
 
@@ -102,7 +104,7 @@ def counts_page(bank: Bank, unit: Unit) -> Page:
         beat=_beat(found),
         order=_ORDER if dance.order_choice else None,
         playing=_playing(unit, found),
-        choices=_choices(stretches, motifs),
+        choices=_choices(dance, stretches, motifs),
         stretches=stretches,
         motifs=motifs,
     )
@@ -135,10 +137,11 @@ def _playing(unit: Unit, found: Score) -> PlayingView | None:
 
 
 def _choices(
-    stretches: tuple[PlayedView, ...], motifs: tuple[PlayedView, ...]
+    dance: Dance, stretches: tuple[PlayedView, ...], motifs: tuple[PlayedView, ...]
 ) -> tuple[ChoiceEntry, ...]:
     sections: dict[str, ChoiceEntry] = {}
     for s in stretches:
         if s.letter and s.counts is not None:
-            sections.setdefault(s.letter, ChoiceEntry(s.anchor, s.heading))
+            words = heading_of(dance.sections[s.letter])
+            sections.setdefault(s.letter, ChoiceEntry(s.anchor, words))
     return (*sections.values(), *(ChoiceEntry(m.anchor, capital(m.name)) for m in motifs))

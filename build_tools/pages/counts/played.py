@@ -32,7 +32,7 @@ from build_tools.views.words.plain_words import (
     transition_in_words,
 )
 from build_tools.views.words.punctuation import capital, sentence
-from build_tools.views.words.sections_called import heading_of, title_of
+from build_tools.views.words.sections_called import title_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,8 +61,6 @@ class PlayedView:
     """Its place on the page."""
     letter: str
     """A section's letter; empty for a join or a motif."""
-    heading: str
-    """A section's letter and name as a heading; empty for a join or a motif."""
     caption: str
     """What its table shows."""
     name: str
@@ -168,7 +166,6 @@ def motif_played(unit: Unit, motif: ScoreMotif, place: int) -> PlayedView:
     return PlayedView(
         anchor=f"at-motif-{place}",
         letter="",
-        heading="",
         caption=f"{name_in_words(motif.name)}, move by move",
         name=name_in_words(motif.name),
         length=capital(counts_in_words(motif.counts)),
