@@ -8,7 +8,7 @@ from fractions import Fraction
 from functools import lru_cache
 
 from build_tools.model.dance import Dance, Seconds, Section, Transition
-from build_tools.movement.canon_and_unison import passage_counts
+from build_tools.movement.canon_and_unison import PartSpan, part_spans, passage_counts
 from build_tools.movement.counts import seconds
 from build_tools.movement.development import actions_of, total
 
@@ -37,6 +37,16 @@ def danced_counts(dance: Dance, section: Section) -> Fraction:
     """How many counts the passages of `section` last, one after another."""
     known = lengths(dance)
     return sum((passage_counts(p, known) for p in section.danced), Fraction(0))
+
+
+def section_spans(dance: Dance, section: Section) -> tuple[PartSpan, ...]:
+    """Who dances what when in `section`, in counts from its start."""
+    known, start, spans = lengths(dance), Fraction(0), []
+    for passage in section.danced:
+        for s in part_spans(passage, known):
+            spans.append(PartSpan(s.part, s.what, start + s.start, start + s.end))
+        start += passage_counts(passage, known)
+    return tuple(spans)
 
 
 def transition_between(dance: Dance, first: str, second: str) -> Transition | None:

@@ -104,7 +104,6 @@ def stretch_played(dance: Dance, s: ScoreStretch, place: int) -> PlayedView:
     return PlayedView(
         anchor=f"at-stretch-{place}",
         letter=s.section.letter if s.section else "",
-        heading=heading_of(s.section) if s.section else "",
         caption=_caption(s.section, name),
         name=name,
         length=length,
