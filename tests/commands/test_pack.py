@@ -78,7 +78,7 @@ def test_unsettled_rights_are_named(
 def test_errors_of_the_bank_itself_are_named(
     bank: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    change(bank / "bank.yml", "format: 1", "format: 7")
+    change(bank / "bank.yml", "format: 2", "format: 7")
     said = refused(bank, tmp_path, capsys)
     assert "bank.yml:1" in said
     assert "the bank's own files have errors" in said

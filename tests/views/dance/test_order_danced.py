@@ -38,8 +38,12 @@ def test_one_section_alone_is_no_order() -> None:
     assert order_danced(unit.dance, alone) == ()
 
 
-def test_each_idea_is_the_first_sentence_of_the_authors() -> None:
+def test_each_is_called_by_its_name_or_else_by_the_first_sentence_of_the_authors_idea() -> None:
     for unit, step in STEPS:
         for one in order_danced(unit.dance, step):
-            assert unit.dance.sections[one.letter].idea.startswith(one.idea)
+            section = unit.dance.sections[one.letter]
+            if section.name:
+                assert one.idea.casefold() == section.name.casefold()
+            else:
+                assert section.idea.startswith(one.idea)
             assert one.idea
