@@ -12,7 +12,7 @@ from tests.paths.dances import dance_of, loom, pool, section, standing
 from tests.support.drawn import seen_in
 from tests.support.sound_bank import every_unit
 
-LARGEST = 8_000
+LARGEST = 10_000
 DOT = re.compile(r"M(-?[\d.]+) (-?[\d.]+)h\.01")
 
 
