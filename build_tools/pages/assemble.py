@@ -10,6 +10,7 @@ from build_tools.pages.about.about import Notice, about_page
 from build_tools.pages.booklet.booklet import booklet_page
 from build_tools.pages.card.card import card_page
 from build_tools.pages.counts.counts import counts_page
+from build_tools.pages.dance.dance import dance_page
 from build_tools.pages.front.front import front_page
 from build_tools.pages.handouts.handouts import handouts_page
 from build_tools.pages.lesson.lesson import lesson_page
@@ -47,6 +48,7 @@ def unit_pages(bank: Bank, unit: Unit) -> list[Page]:
         *(card_page(bank, unit, lesson) for lesson in unit.lessons),
         *(wall_page(bank, unit, lesson) for lesson in unit.lessons),
         counts_page(bank, unit),
+        dance_page(bank, unit),
         booklet_page(bank, unit),
         *(handouts_page(bank, unit, lesson) for lesson in unit.lessons),
         sheet_page(bank, unit),

@@ -29,12 +29,12 @@ _FIT = tuple(
 _KEEPING = ("pieces/seen.js", "pieces/kept-settings.js")
 _HALL = tuple(f"hall/{name}.js" for name in ("button", "keys", "awake", "clock"))
 _PLAYING = tuple(
-    f"playing/{name}.js"
-    for name in ("beats", "sounds", "bodies", "shown-count", "device", "player")
+    f"playing/{name}.js" for name in ("beats", "sounds", "shown-count", "device", "player")
 )
 _COUNTS = tuple(
     f"counts/{name}.js" for name in ("wav", "midi", "tap", "counts", "counts-files", "counts-tap")
 )
+_DANCE = tuple(f"dance/{name}.js" for name in ("stage", "mover", "later", "dance"))
 
 PAGE_SCRIPTS = {
     "lesson.js": (
@@ -55,6 +55,7 @@ PAGE_SCRIPTS = {
         "pieces/kept-settings.js",
     ),
     "counts.js": (*_PLAYING, *_COUNTS),
+    "dance.js": ("sums/paths.js", "playing/bodies.js", *_PLAYING, *_DANCE),
     "finder.js": ("front/finder.js",),
     "print.js": ("pieces/print.js",),
 }

@@ -85,6 +85,8 @@ class LessonView:
     """The lesson as a card for the hand."""
     wall: Link
     """The lesson on the wall."""
+    above: Link
+    """The whole dance seen from above."""
     counts: Link
     """The counts for the hall."""
     handouts: Link
@@ -152,6 +154,7 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         collect=lesson.collect,
         card=Link("Teach it", f"lesson-{lesson.number}-card.html"),
         wall=Link("On the wall", f"lesson-{lesson.number}-wall.html"),
+        above=Link("The dance from above", "dance.html"),
         counts=Link("Counts for the hall", "counts.html"),
         handouts=Link("To print for the class", f"lesson-{lesson.number}-handouts.html"),
         keep=Link("Keep as one file", f"lesson-{lesson.number}-to-keep.html"),

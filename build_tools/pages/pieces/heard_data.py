@@ -14,7 +14,12 @@ def heard_data(sounding: Sounding) -> str:
     """The pieces of a stretch for `data-heard`: empty where nothing is known to sound."""
     if not sounding.pieces:
         return ""
-    return json.dumps([_piece(one) for one in sounding.pieces], separators=(",", ":"))
+    return json.dumps(heard_pieces(sounding), separators=(",", ":"))
+
+
+def heard_pieces(sounding: Sounding) -> list[dict[str, Any]]:
+    """The same as plain values, for data that holds more."""
+    return [_piece(one) for one in sounding.pieces]
 
 
 def _piece(piece: Piece) -> dict[str, Any]:

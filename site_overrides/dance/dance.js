@@ -1,0 +1,227 @@
+// The dance from above: plays the whole class to the sound, or goes on count by count, phrase by phrase.
+(() => {
+  const bank = (window.danceUnitBank ||= {});
+  const counts = (bank.counts ||= {});
+  const dance = (bank.dance ||= {});
+  const SLOWEST = 0.5, STEP = 0.1; // of the dance's own tempo
+  const OWN_KEYS = "input:not([type=checkbox]), select, textarea, button, summary, a[href], label";
+
+  for (const root of document.querySelectorAll('[data-part="dance"]:not([data-started])')) {
+    try { start(root); root.dataset.started = ""; } catch (error) { console.error("dance:", error); }
+  }
+
+  function start(root) {
+    const data = JSON.parse(root.dataset.dance);
+    const { tempo, phrase, parts, sets, paths } = data;
+    const part = (name) => root.querySelector(`[data-${name}]`);
+    const [big, now, whoNow, said, go, next] = ["big", "now", "who-now", "said", "go", "next"].map(part);
+    const [choice, role, shownWays, speed, word] = ["choice", "role", "ways", "speed", "word"].map(part);
+    const stage = dance.stage(part("stage"), paths);
+    const shownFigure = part("figure");
+    const mover = dance.mover(shownFigure, data.bodies);
+    const still = matchMedia("(prefers-reduced-motion: reduce)");
+    const player = tempo ? counts.player() : null;
+    // where the page stands: a part, and counts (or seconds) into it
+    let at = { part: 0, into: 0 };
+    let rate = 1, offset = 0, first = 0, playing = null, frames = 0;
+
+    const chosen = () => {
+      const value = choice.value;
+      return value === "whole" ? parts.map((_, n) => n) : [Number(value)];
+    };
+    const length = (n) => paths.parts[n].lasts / 1000;
+    const momentOf = ({ part: n, into }) => paths.parts[n].begins / 1000 + into;
+
+    // draws a place of the dance; `lit` says how much of the count that begins there has gone by
+    function draw(place, gone = 0) {
+      const into = Math.min(length(place.part), place.into + gone);
+      stage.show(momentOf({ part: place.part, into }));
+      figure(moveAt(place.part, into), into);
+    }
+
+    // as it plays, the body in the move; at rest the picture of the move, taken from the list below
+    function figure(move, into) {
+      if (playing && move && !still.matches) {
+        delete shownFigure.dataset.shown;
+        mover.show(move.figure, Math.min(1, (into - move.from) / (move.to - move.from)), move.label);
+        return;
+      }
+      const number = move ? String(move.figure) : "";
+      if (shownFigure.dataset.shown === number) return;
+      shownFigure.dataset.shown = number;
+      const found = move && document.querySelector(`[data-move="${number}"]`);
+      shownFigure.replaceChildren(...(found ? [...found.children].map((one) => one.cloneNode(true)) : []));
+    }
+
+    function alone() { return role.value === "" ? -1 : Number(role.value); }
+
+    // what the role that is looked at dances then; without a role, whoever dances first
+    function moveAt(n, into) {
+      const spans = (parts[n].danced || []).filter(([from, to]) => from <= into && into < to);
+      const mine = spans.find(([, , low, high]) => alone() < 0 || (low <= alone() && alone() <= high));
+      if (!mine) return null;
+      const [from, , , , set] = mine;
+      const within = into - from;
+      const found = sets[set].moves.find(([begin, end]) => begin <= within && within < end);
+      return found ? { label: found[2], figure: found[3], from: from + found[0], to: from + found[1] } : null;
+    }
+
+    function words(place) {
+      const one = parts[place.part];
+      if (one.join) return [one.name];
+      return (one.danced || [])
+        .filter(([from, to]) => from <= place.into && place.into < to)
+        .map(([from, , low, high, set]) => {
+          const within = place.into - from;
+          const move = sets[set].moves.find(([begin, end]) => begin <= within && within < end);
+          return `${who(one, low, high)}: ${sets[set].name}${move ? `, ${move[2]}` : ""}`;
+        });
+    }
+
+    function who(one, low, high) {
+      const rows = one.rows || [];
+      if (high - low + 1 >= rows.length) return "Everyone";
+      const names = rows.slice(low, high + 1).join(" and ");
+      return names.charAt(0).toUpperCase() + names.slice(1);
+    }
+
+    function tell(place, number) {
+      const one = parts[place.part];
+      const into = Math.floor(place.into);
+      big.toggleAttribute("data-quiet", one.counts === undefined);
+      big.textContent = number ?? (one.counts === undefined ? "…" : String((into % phrase) + 1));
+      now.textContent = one.counts === undefined
+        ? `${one.short}, not counted`
+        : `${one.short}, count ${Math.min(into + 1, one.counts)} of ${one.counts}`;
+      const lines = words(place);
+      if (lines.join() !== [...whoNow.children].map((line) => line.textContent).join()) {
+        whoNow.replaceChildren(...lines.map((text) => Object.assign(document.createElement("li"), { textContent: text })));
+      }
+      if (at.part !== place.part || !root.dataset.drawn) newPart(place.part);
+      at = { ...place };
+    }
+
+    function newPart(n) {
+      root.dataset.drawn = "";
+      const names = (paths.parts[n].roles || []).map((name, number) => [String(number), `Only ${name}`]);
+      const before = role.value;
+      role.replaceChildren(new Option("Everyone", ""), ...names.map(([value, name]) => new Option(name, value)));
+      role.value = names.some(([value]) => value === before) ? before : "";
+      role.closest("p").hidden = names.length < 2;
+      marksAndWays(n);
+    }
+
+    function marksAndWays(n) {
+      stage.roles(paths.parts[n], alone());
+      stage.draw({ ...paths.parts[n], begins: paths.parts[n].begins / 1000, lasts: length(n) }, shownWays.checked, alone());
+    }
+
+    // one step by hand, forwards or back, over the parts that are chosen
+    function stepBy(by) {
+      stop();
+      const all = chosen();
+      let { part: n, into } = all.includes(at.part) ? at : { part: all[0], into: 0 };
+      into += by;
+      while (into >= length(n) && all.indexOf(n) < all.length - 1) { into -= length(n); n = all[all.indexOf(n) + 1]; }
+      while (into < 0 && all.indexOf(n) > 0) { n = all[all.indexOf(n) - 1]; into += length(n); }
+      const place = { part: n, into: Math.min(Math.max(0, Math.floor(into)), Math.max(0, length(n) - 1)) };
+      tell(place);
+      draw(place);
+      said.textContent = [now.textContent, ...words(place)].join(". ");
+    }
+
+    function play() {
+      if (!player) return;
+      const all = chosen();
+      if (!all.includes(at.part) || (at.part === all.at(-1) && at.into >= length(at.part) - 1)) at = { part: all[0], into: 0 };
+      const from = all.indexOf(at.part);
+      first = from;
+      offset = parts[at.part].counts === undefined ? 0 : Math.floor(at.into / phrase) * phrase;
+      const stretches = dance.from(all.slice(from).map((n) => parts[n]), offset);
+      player.load({ tempo: Math.round(tempo * rate), phrase, loop: false, stretches });
+      player.play();
+    }
+
+    function stop() { if (player && player.state() !== "stopped") player.stop(); }
+
+    function toggle() {
+      if (player && player.state() === "waiting") { player.next(); return; }
+      if (player && player.state() !== "stopped") stop(); else play();
+    }
+
+    // between two counts the dancers move; where motion is unwanted they stand at each count
+    function frame() {
+      if (!playing) { frames = 0; return; }
+      const gone = still.matches ? 0 : (performance.now() - playing.since) / playing.long;
+      if (playing.spans) {
+        const place = { part: playing.part, into: Math.min(length(playing.part), gone) };
+        draw(place);
+      } else draw({ part: playing.part, into: playing.into }, Math.min(1, gone));
+      frames = requestAnimationFrame(frame);
+    }
+
+    function run(which) {
+      playing = which;
+      if (which && !frames) frames = requestAnimationFrame(frame);
+    }
+
+    if (player) {
+      player.onState(({ state, stretch, trouble }) => {
+        go.textContent = state === "stopped" ? "Start" : "Stop";
+        next.hidden = state !== "waiting";
+        if (trouble) said.textContent = trouble;
+        word.textContent = "";
+        if (state === "stopped") { run(null); draw(at); return; }
+        if (state !== "waiting") return;
+        const n = chosen()[first + stretch];
+        tell({ part: n, into: 0 }, "…");
+        said.textContent = `${parts[n].short}. ${parts[n].cue || ""} Then press next.`;
+        run({ part: n, into: 0, since: performance.now(), long: 1000 / rate, spans: true });
+        next.focus();
+      });
+      player.onCount((beat) => {
+        const n = chosen()[first + beat.stretch];
+        const into = Math.max(0, beat.count - 1) + (beat.stretch === 0 ? offset : 0);
+        const place = { part: n, into };
+        tell(place, String(beat.shown));
+        if (beat.kind === "in") now.textContent = `Counting in: ${parts[n].short}`;
+        word.textContent = beat.word ? `“${beat.word}”` : "";
+        if (beat.kind === "in") { run(null); draw(place); return; }
+        run({ part: n, into, since: performance.now(), long: 60000 / (tempo * rate) });
+      });
+    }
+
+    choice.addEventListener("change", () => { stop(); const place = { part: chosen()[0], into: 0 }; tell(place); draw(place); });
+    role.addEventListener("change", () => { marksAndWays(at.part); tell(at); draw(at); });
+    shownWays.addEventListener("change", () => marksAndWays(at.part));
+    go.addEventListener("click", toggle);
+    next.addEventListener("click", () => { go.focus(); player.next(); });
+    for (const [name, by] of [["back", -1], ["on", 1], ["phrase-back", -phrase], ["phrase-on", phrase]]) {
+      part(name).addEventListener("click", () => stepBy(by));
+    }
+    for (const [name, by] of [["slower", -STEP], ["faster", STEP]]) {
+      part(name).addEventListener("click", () => {
+        rate = Math.min(1, Math.max(SLOWEST, Math.round((rate + by) * 10) / 10));
+        speed.textContent = rate === 1 ? "as danced" : `${Math.round(rate * 100)} in a hundred of the speed`;
+        if (player && player.state() !== "stopped") player.tempo(tempo * rate);
+      });
+    }
+    root.addEventListener("keydown", (event) => {
+      const by = { ArrowRight: 1, ArrowLeft: -1 }[event.key];
+      if (!by || event.target.closest("select, input")) return;
+      event.preventDefault();
+      stepBy(by);
+    });
+    document.addEventListener("keydown", (event) => {
+      if (event.key !== " " || event.repeat || event.ctrlKey || event.altKey || event.metaKey) return;
+      if (event.target.closest(OWN_KEYS) || event.target.matches("input")) return;
+      event.preventDefault();
+      toggle();
+    });
+
+    root.hidden = false;
+    for (const plain of document.querySelectorAll('[data-part="dance-plain"]')) plain.hidden = true;
+    tell(at);
+    draw(at);
+  }
+})();

@@ -1,0 +1,43 @@
+// The body that moves beside the floor: sixteen places joined to a line figure. Which places, playing/bodies.js says.
+(() => {
+  const bank = (window.danceUnitBank ||= {});
+  const dance = (bank.dance ||= {});
+  const SVG = "http://www.w3.org/2000/svg";
+  const ROOM = "-80 -150 160 156"; // a standing child is 100; the floor is at 0
+  const FAR = 4; // how many limbs there are: right arm, left arm, right leg, left leg
+
+  dance.mover = (holder, form) => {
+    const svg = make("svg", { class: "drawing body", viewBox: ROOM, "aria-hidden": "true" });
+    svg.append(make("path", { class: "ground", d: "M-78 3H78" }));
+    const limbs = Array.from({ length: FAR }, () => make("path", { class: "limb" }));
+    const trunk = make("path", { class: "trunk" }), head = make("circle", { class: "head", r: 9 });
+    svg.append(...limbs, trunk, head);
+    const word = document.createElement("p");
+
+    // the body when `time` (0 to 1) of a move is over
+    function show(number, time, label) {
+      const at = bank.bodies.at(form, number, time);
+      const pale = form.moves[number][1];
+      const point = (n) => `${at[2 * n].toFixed(1)} ${(-at[2 * n + 1]).toFixed(1)}`;
+      const middle = (a, b) => `${((at[2 * a] + at[2 * b]) / 2).toFixed(1)} ${(-(at[2 * a + 1] + at[2 * b + 1]) / 2).toFixed(1)}`;
+      const lines = [[2, 3, 4], [5, 6, 7], [8, 9, 10, 11], [12, 13, 14, 15]];
+      lines.forEach((line, n) => {
+        limbs[n].setAttribute("d", `M${line.map(point).join("L")}`);
+        limbs[n].classList.toggle("far", Boolean(pale & (1 << n)));
+      });
+      trunk.setAttribute("d", `M${middle(2, 5)}L${point(1)}L${middle(8, 12)}M${point(2)}L${point(5)}M${point(8)}L${point(12)}`);
+      head.setAttribute("cx", at[0].toFixed(1));
+      head.setAttribute("cy", (-at[1]).toFixed(1));
+      if (word.textContent !== label) word.textContent = label;
+      if (svg.parentNode !== holder) holder.replaceChildren(svg, word);
+    }
+
+    return { show };
+  };
+
+  function make(name, attributes) {
+    const made = document.createElementNS(SVG, name);
+    for (const [key, value] of Object.entries(attributes)) made.setAttribute(key, value);
+    return made;
+  }
+})();

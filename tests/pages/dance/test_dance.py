@@ -1,0 +1,82 @@
+"""The dance from above: what its script is told is the score and the paths, picture by picture."""
+
+from __future__ import annotations
+
+import json
+from fractions import Fraction
+from typing import Any
+
+import pytest
+
+from build_tools.model.unit import Unit
+from build_tools.pages.dance.dance import DanceView, dance_page
+from build_tools.paths.whole import paths_of
+from build_tools.views.dance.score import score
+from tests.support.sound_bank import every_unit, real_bank
+
+UNITS = every_unit()
+
+
+def shown(unit: Unit) -> DanceView:
+    view = dance_page(real_bank(), unit).context
+    assert isinstance(view, DanceView)
+    return view
+
+
+def told(unit: Unit) -> dict[str, Any]:
+    playing = shown(unit).playing
+    assert playing is not None
+    found: dict[str, Any] = json.loads(playing.data)
+    return found
+
+
+WITH_A_BEAT = [unit for unit in UNITS if unit.dance.tempo]
+
+
+@pytest.mark.parametrize("unit", WITH_A_BEAT, ids=lambda unit: str(unit.slug))
+def test_parts_are_those_of_the_score_and_of_the_paths(unit: Unit) -> None:
+    data, found, paths = told(unit), score(unit.dance), paths_of(unit.dance)
+    assert len(data["parts"]) == len(found.stretches) == len(data["paths"]["parts"])
+    for part, stretch, walked in zip(data["parts"], found.stretches, paths.stretches, strict=True):
+        assert part["join"] == (stretch.join is not None) == (walked.transition is not None)
+        assert ("counts" in part) == (stretch.counts is not None)
+        if stretch.counts is not None and stretch.counts >= 0:
+            assert part["counts"] == walked.lasts == stretch.counts
+
+
+@pytest.mark.parametrize("unit", WITH_A_BEAT, ids=lambda unit: str(unit.slug))
+def test_who_dances_what_is_told_count_by_count_as_in_the_score(unit: Unit) -> None:
+    data, found = told(unit), score(unit.dance)
+    names = [motif.name for motif in found.motifs]
+    for part, stretch in zip(data["parts"], found.stretches, strict=True):
+        said = [
+            (names[of], Fraction(start), Fraction(end), first + 1, last + 1)
+            for start, end, first, last, of in part.get("danced", [])
+        ]
+        assert said == [(s.what, s.start, s.end, s.first, s.last) for s in stretch.danced]
+        assert part.get("rows", []) == (list(stretch.rows) if stretch.danced else [])
+
+
+@pytest.mark.parametrize("unit", UNITS, ids=lambda unit: str(unit.slug))
+def test_each_move_has_a_picture_that_stands_on_the_page_once(unit: Unit) -> None:
+    view = shown(unit)
+    drawn = [move.number for motif in view.moves for move in motif.moves]
+    assert len(drawn) == len(set(drawn))
+    assert len({move.picture.svg for motif in view.moves for move in motif.moves}) <= len(drawn)
+    if view.playing is not None:
+        wanted = {move[3] for of in told(unit)["sets"] for move in of["moves"]}
+        assert wanted == set(drawn)
+    for motif in view.moves:
+        for move in motif.moves:
+            assert move.picture.title.strip()
+            assert move.picture.svg.startswith("<svg")
+
+
+def test_without_a_beat_nothing_is_played_and_everything_is_read() -> None:
+    silent = [unit for unit in UNITS if not unit.dance.tempo]
+    assert silent
+    for unit in silent:
+        view = shown(unit)
+        assert view.playing is None
+        assert [still.title for still in view.stills]
+        assert view.frame.script is None

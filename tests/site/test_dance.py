@@ -1,0 +1,152 @@
+"""The dance from above in a real browser: marks stand where the paths say, at every count.
+
+Sources: WCAG 2.2, success criteria 1.4.10 Reflow (320 px), 2.2.2 Pause, Stop, Hide, 2.5.8 Target
+Size (24 px); axe-core's rules for levels A and AA.
+"""
+
+from __future__ import annotations
+
+import math
+import re
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Browser, Page
+
+from build_tools.paths.whole import paths_of
+from tests.support import axe
+from tests.support.hall import opened, small_targets
+from tests.support.sound_bank import real_bank, real_unit
+
+UNIT = real_unit()
+PAGE = f"units/{UNIT.slug}/dance.html"
+SILENT = "delete window.AudioContext;"
+BEAT_MS = 60_000 / (UNIT.dance.tempo or 1)
+LEAST_TARGET = 24
+NEAR = 0.01
+"""Metres."""
+MARKS = """
+[...document.querySelectorAll(".dancer")].map((one) =>
+  one.getAttribute("transform").match(/-?[0-9.]+/g).map(Number))
+"""
+MOTION = """
+const plain = window.matchMedia.bind(window);
+window.matchMedia = (query) =>
+  query.includes("reduced-motion") ? { matches: %s, addEventListener() {} } : plain(query);
+"""
+
+
+def marks(page: Page) -> list[list[float]]:
+    found: list[list[float]] = page.evaluate(MARKS)
+    return found
+
+
+def assert_at(page: Page, moment: float) -> None:
+    """All marks stand where the model has the dancers at `moment`."""
+    wanted = paths_of(UNIT.dance).everybody(moment)
+    shown = marks(page)
+    assert len(shown) == len(wanted) == 30
+    for mark, dancer in zip(shown, wanted, strict=True):
+        assert mark[0] == pytest.approx(dancer.x, abs=NEAR)
+        assert mark[1] == pytest.approx(dancer.y, abs=NEAR)
+        turned = (mark[2] - dancer.facing + 180) % 360 - 180
+        assert turned == pytest.approx(0, abs=0.2)
+
+
+def test_going_on_by_hand_shows_each_count_of_the_model(browser: Browser, site: Path) -> None:
+    with opened(browser, site, PAGE, size=(1280, 900)) as at:
+        assert_at(at.page, 0)
+        on = at.page.get_by_role("button", name="Count on")
+        for count in range(1, 20):
+            on.click()
+            assert_at(at.page, count)
+        at.page.get_by_role("button", name="Phrase back").click()
+        assert_at(at.page, 11)
+        at.page.keyboard.press("ArrowRight")
+        assert_at(at.page, 12)
+        assert "count 13 of 32" in at.page.locator("[data-said]").inner_text()
+
+
+def test_each_section_can_be_watched_from_its_start(browser: Browser, site: Path) -> None:
+    sections = [one for one in paths_of(UNIT.dance).stretches if one.section is not None]
+    with opened(browser, site, PAGE, size=(1280, 900)) as at:
+        choice = at.page.get_by_label("Show")
+        for number, section in enumerate(sections, start=1):
+            choice.select_option(index=number)
+            assert_at(at.page, section.begins)
+
+
+def test_played_it_moves_between_counts_and_stops_where_it_is(browser: Browser, site: Path) -> None:
+    with opened(
+        browser, site, PAGE, size=(1280, 900), extra_script=SILENT + MOTION % "false"
+    ) as at:
+        page = at.page
+        page.clock.pause_at(page.evaluate("Date.now()") + 1000)
+        page.get_by_role("button", name="Start").click()
+        page.clock.run_for(round(150 + 4 * BEAT_MS))
+        seen = set()
+        for _ in range(80):
+            page.clock.run_for(round(BEAT_MS / 8))
+            seen.add(tuple(marks(page)[0][:2]))
+        assert len(seen) > 12, "the first dancer is seen between counts"
+        before = page.locator("[data-now]").inner_text()
+        assert re.search(r"count (9|10|11) of 32", before), before
+        page.get_by_role("button", name="Stop").click()
+        page.clock.run_for(3000)
+        assert page.locator("[data-now]").inner_text() == before
+
+
+def test_where_motion_is_unwanted_they_stand_at_each_count(browser: Browser, site: Path) -> None:
+    with opened(browser, site, PAGE, size=(1280, 900), extra_script=SILENT + MOTION % "true") as at:
+        page = at.page
+        page.clock.pause_at(page.evaluate("Date.now()") + 1000)
+        page.get_by_role("button", name="Start").click()
+        page.clock.run_for(round(150 + 4 * BEAT_MS))
+        stands = [paths_of(UNIT.dance).at(0, count) for count in range(40)]
+        for _ in range(60):
+            page.clock.run_for(round(BEAT_MS / 8))
+            x, y = marks(page)[0][:2]
+            assert min(math.hypot(x - one.x, y - one.y) for one in stands) < NEAR
+
+
+def test_one_role_alone_leaves_the_others_pale(browser: Browser, site: Path) -> None:
+    paths = paths_of(UNIT.dance)
+    named = next(
+        number
+        for number, one in enumerate([s for s in paths.stretches if s.section], start=1)
+        if one.section and one.section.groups and len(one.section.groups.roles) == 2
+    )
+    with opened(browser, site, PAGE, size=(1280, 900)) as at:
+        at.page.get_by_label("Show").select_option(index=named)
+        at.page.get_by_label("Look at").select_option(index=1)
+        pale = at.page.locator(".dancer.pale").count()
+        assert 0 < pale < 30
+        at.page.get_by_label("Draw the ways").check()
+        drawn = at.page.locator(".ways path").count()
+        assert 0 < drawn <= 30 - pale
+
+
+@pytest.mark.parametrize(("width", "dark"), axe.looks(1280, 320))
+def test_it_breaks_no_rule(browser: Browser, site: Path, width: int, dark: bool) -> None:
+    with opened(
+        browser, site, PAGE, size=(width, 800), dark=dark, served=True,
+        extra_script=SILENT + axe.source(),
+    ) as at:  # fmt: skip
+        at.page.clock.resume()
+        found = axe.run(at.page)
+        assert found.violations == ()
+        unsure = [one for one in found.incomplete if one.rule != "color-contrast"]
+        assert unsure == []
+        assert at.page.evaluate("document.documentElement.scrollWidth") <= width
+        assert small_targets(at.page, LEAST_TARGET) == []
+
+
+@pytest.mark.parametrize("unit", real_bank().units, ids=lambda unit: str(unit.slug))
+def test_without_script_every_part_and_every_move_is_there(
+    browser: Browser, site: Path, unit: object
+) -> None:
+    slug = getattr(unit, "slug", "")
+    with opened(browser, site, f"units/{slug}/dance.html", script=False) as at:
+        assert at.page.locator(".still svg").count() >= 1
+        assert at.page.locator("[data-move] svg").count() >= 3
+        assert not at.page.locator(".watch").is_visible()
