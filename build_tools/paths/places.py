@@ -59,7 +59,8 @@ def slots(standing: Standing, sizes: tuple[int, ...], area: Area, body: AtAge) -
             _turned(standing, shape(_kind(standing, sizes), size, _metres(apart, body)))
             for size in sizes
         ]
-        more = () if standing.within or standing.formation in _ONE_FOR_ALL else ("within",)
+        told = standing.within or standing.formation in (*_ONE_FOR_ALL, "rows")
+        more = () if told else ("within",)
         return _of_groups(standing, inside, area, body, (*unsaid, *more))
     dancers = sum(sizes)
     if standing.formation == "scattered":

@@ -145,14 +145,12 @@ def _join(
     seconds: float | None,
 ) -> None:
     """Everybody to these places in so many counts, and round to the section's facing."""
-    keep = section.start.facing == "mixed" and tuple(places) == walk.here()
-    facing = None if keep else _facing(walk, section, places, together)
+    facing = _facing(walk, section, places, together)
     most = math.inf if seconds is None else walk.body.running * seconds
     for n, (dancer, place) in enumerate(zip(walk.dancers, places, strict=True)):
         if dancer.busy_until > walk.moment:
             continue
-        turned = dancer.facing if facing is None else facing[n]
-        go_to(dancer, place, turned, walk.moment, walk.moment + lasts, most)
+        go_to(dancer, place, facing[n], walk.moment, walk.moment + lasts, most)
 
 
 def _facing(

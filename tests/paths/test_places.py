@@ -1,0 +1,174 @@
+"""Laws of places: inside the hall, as far apart as said, never nearer in a larger hall."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from itertools import pairwise
+
+import pytest
+from hypothesis import assume, given
+from hypothesis import strategies as st
+
+from build_tools.body.ages import at_age
+from build_tools.model.dance import Standing
+from build_tools.paths.facings import facings, partners
+from build_tools.paths.hall import Hall, Point, bearing, dancing_area, metres
+from build_tools.paths.places import Slots, slots
+from build_tools.paths.scatter import nearest_two
+from build_tools.paths.starting import centres_of
+from tests.paths.strategies import FORMATIONS, WITHIN, halls
+
+BODY = at_age(8)
+HALL = dancing_area(Hall(), "front in the middle")
+maybe_steps = st.none() | st.integers(1, 8).map(Fraction)
+standing = st.builds(
+    Standing,
+    formation=st.sampled_from(FORMATIONS),
+    facing=st.sampled_from(("front", "left", "centre", "partner")),
+    place=st.just("In the hall"),
+    within=st.none() | st.sampled_from(WITHIN),
+    apart=maybe_steps,
+    groups_apart=maybe_steps,
+    columns=st.none() | st.integers(1, 12),
+)
+groups = st.lists(st.integers(1, 6), min_size=1, max_size=12).map(
+    lambda sizes: tuple(sorted(sizes, reverse=True))
+)
+
+
+of_a_class = st.builds(
+    lambda size, over, even: (size + 1,) * over + (size,) * even,
+    st.integers(1, 5),
+    st.integers(0, 3),
+    st.integers(1, 9),
+)
+"""Groups as a class makes them: all of a size, or some of one more."""
+school_halls = st.builds(Hall, st.integers(8, 30).map(float), st.integers(6, 30).map(float))
+
+
+def everybody(found: Slots) -> tuple[Point, ...]:
+    """Every place, group after group."""
+    return tuple(point for group in found.groups for point in group)
+
+
+def middles(found: Slots) -> tuple[Point, ...]:
+    """The middle of each group."""
+    return tuple(
+        (sum(x for x, _ in group) / len(group), sum(y for _, y in group) / len(group))
+        for group in found.groups
+    )
+
+
+@given(standing, groups, halls)
+def test_everybody_has_a_place_of_their_own_in_the_hall(
+    one: Standing, sizes: tuple[int, ...], hall: Hall
+) -> None:
+    area = dancing_area(hall, "at the front")
+    found = slots(one, sizes, area, BODY)
+    places = everybody(found)
+    assert [len(group) for group in found.groups] == list(sizes)
+    assert all(area.holds(place, 1e-6) for place in places)
+    assert len(places) == 1 or nearest_two(places) > 0
+
+
+@given(standing, of_a_class, school_halls, st.integers(0, 10), st.integers(0, 10))
+def test_a_larger_hall_never_brings_the_nearest_two_nearer(
+    one: Standing, sizes: tuple[int, ...], hall: Hall, wider: int, deeper: int
+) -> None:
+    """Where all fit as the unit says; where they are drawn closer, how is another law.
+
+    Of scattered groups, which may stand among one another, no two middles.
+    """
+    larger = Hall(hall.width + wider, hall.depth + deeper)
+    found = [slots(one, sizes, dancing_area(each, "at the front"), BODY) for each in (hall, larger)]
+    assume(found[0].drawn_closer == 1)
+    among = one.formation == "scattered" and (one.within or one.apart)
+    look = middles if among else everybody
+    small, large = (nearest_two(look(each)) for each in found)
+    assert large >= small - 1e-5
+
+
+@pytest.mark.parametrize(
+    ("within", "size", "neighbours"),
+    [
+        ("face to face", 2, ((0, 1),)),
+        ("side by side", 3, ((0, 1), (1, 2))),
+        ("one behind another", 4, ((0, 1), (1, 2), (2, 3))),
+        ("square", 4, ((0, 1), (1, 2), (2, 3), (3, 0))),
+        ("circle", 6, ((0, 1), (2, 3), (5, 0))),
+        ("line", 5, ((0, 1), (3, 4))),
+        ("cluster", 7, ((0, 1), (0, 4), (1, 2))),
+    ],
+)
+def test_neighbours_are_as_many_steps_apart_as_is_said(
+    within: str, size: int, neighbours: tuple[tuple[int, int], ...]
+) -> None:
+    one = Standing("small groups", "front", "Here", within=within, apart=Fraction(3))
+    (group,) = slots(one, (size,), HALL, BODY).groups
+    for a, b in neighbours:
+        assert metres(group[a], group[b]) == pytest.approx(3 * BODY.step)
+
+
+def test_rows_stand_in_columns_so_many_steps_apart() -> None:
+    """Four rows of four in two columns, two steps between dancers, four between rows."""
+    one = Standing("rows", "front", "Rows", apart=Fraction(2), groups_apart=Fraction(4), columns=2)
+    found = slots(one, (4, 4, 4, 4), HALL, BODY)
+    step = BODY.step
+    assert found.drawn_closer == 1
+    assert found.unsaid == ()
+    first, beside, behind, _ = found.groups
+    assert beside[0][0] - first[3][0] == pytest.approx(4 * step)
+    assert beside[0][1] == pytest.approx(first[0][1])
+    assert behind[0][1] - first[0][1] == pytest.approx(4 * step)
+    assert behind[0][0] == pytest.approx(first[0][0])
+
+
+def test_a_hall_too_small_draws_everybody_closer_and_says_so() -> None:
+    one = Standing("line", "front", "A line", apart=Fraction(3))
+    found = slots(one, (1,) * 30, HALL, BODY)
+    assert found.drawn_closer == pytest.approx(HALL.width / (29 * 3 * BODY.step))
+    assert slots(one, (1,) * 6, HALL, BODY).drawn_closer == 1
+
+
+def test_a_file_goes_the_way_it_faces_with_the_first_in_front() -> None:
+    for facing, along in (("front", (0, -1)), ("left", (-1, 0)), ("right", (1, 0))):
+        one = Standing("file", facing, "A file", apart=Fraction(1))
+        points = everybody(slots(one, (1,) * 5, HALL, BODY))
+        ahead = [(a[0] - b[0]) * along[0] + (a[1] - b[1]) * along[1] for a, b in pairwise(points)]
+        assert ahead == [pytest.approx(BODY.step)] * 4
+
+
+def test_what_is_not_said_is_named() -> None:
+    assert slots(Standing("small groups", "centre", "x"), (4, 4), HALL, BODY).unsaid == (
+        "apart", "within", "groups_apart",
+    )  # fmt: skip
+    assert slots(Standing("scattered", "front", "x"), (1, 1), HALL, BODY).unsaid == ()
+
+
+@given(groups)
+def test_partners_face_one_another_and_nobody_faces_themselves(sizes: tuple[int, ...]) -> None:
+    one = Standing("small groups", "partner", "x", within="face to face", apart=Fraction(2))
+    found = slots(one, sizes, HALL, BODY)
+    places = everybody(found)
+    first = [sum(sizes[:n]) for n in range(len(sizes))]
+    together = tuple(tuple(range(f, f + size)) for f, size in zip(first, sizes, strict=True))
+    with_whom = partners(together)
+    ways = facings("partner", places, together, centres_of(places, together, HALL), HALL)
+    for dancer, other in with_whom.items():
+        if other != dancer:
+            assert ways[dancer] == pytest.approx(bearing(places[dancer], places[other]))
+        if with_whom[other] == dancer and other != dancer:
+            turned = (ways[dancer] - ways[other]) % 360
+            assert turned == pytest.approx(180)
+
+
+def test_facing_different_ways_everybody_has_room_ahead() -> None:
+    area = dancing_area(Hall(), "at the front")
+    one = Standing("scattered", "mixed", "x")
+    places = everybody(slots(one, (1,) * 30, area, BODY))
+    together = tuple((n,) for n in range(30))
+    for n, way in enumerate(facings("mixed", places, together, places, area)):
+        for other in places:
+            near = other != places[n] and metres(places[n], other) < 1.2
+            ahead = abs((bearing(places[n], other) - way + 180) % 360 - 180) < 20
+            assert not (near and ahead)
