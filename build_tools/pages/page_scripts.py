@@ -55,7 +55,7 @@ PAGE_SCRIPTS = {
         "pieces/kept-settings.js",
     ),
     "counts.js": (*_PLAYING, *_COUNTS),
-    "dance.js": ("sums/paths.js", "playing/bodies.js", *_PLAYING, *_DANCE),
+    "dance.js": ("playing/paths.js", "playing/bodies.js", *_PLAYING, *_DANCE),
     "finder.js": ("front/finder.js",),
     "print.js": ("pieces/print.js",),
 }

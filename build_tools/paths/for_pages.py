@@ -20,7 +20,7 @@ _FINE, _TENTHS = 1000, 10
 
 
 def paths_for_page(paths: Paths) -> str:
-    """The paths as JSON. `site_overrides/sums/paths.js` reads it."""
+    """The paths as JSON. `site_overrides/playing/paths.js` reads it."""
     return json.dumps(page_data(paths), separators=(",", ":"), ensure_ascii=False)
 
 

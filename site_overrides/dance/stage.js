@@ -6,14 +6,14 @@
   const BODY = 0.3, NOSE = 0.26; // metres: a child's shoulders from above, and the mark for where they face
   const SMALLER = 0.22; // how much smaller a dancer is drawn at each level below high
   const MARKS = ["full", "open", "dot", "bar"];
-  const EDGE = 0.75; // metres of paper round the hall, for the names of its sides
+  const EDGE = 0.95; // metres of paper round the hall, for the names of its sides
   const LINED = { "at the front": ["front"], "all round": ["front", "back", "left", "right"], "on two sides": ["front", "back"] };
 
   dance.stage = (svg, data) => {
     const [wide, deep] = data.hall;
-    const paths = bank.sums.pathsFrom(data);
+    const paths = bank.paths.from(data);
     svg.setAttribute("viewBox", [-wide / 2 - EDGE, -deep / 2 - EDGE, wide + 2 * EDGE, deep + 2 * EDGE].join(" "));
-    const floor = add(svg, "rect", { class: "floor", x: -wide / 2, y: -deep / 2, width: wide, height: deep });
+    const floor = add(svg, "rect", { x: -wide / 2, y: -deep / 2, width: wide, height: deep });
     sides(svg, data);
     const ways = add(svg, "g", { class: "ways" });
     const marks = data.dancers.map(() => {
@@ -27,7 +27,7 @@
 
     // everybody at a moment; a dancer lower down is drawn smaller
     function show(moment) {
-      bank.sums.whereAt(paths, moment).forEach(([x, y, facing, level], n) => {
+      bank.paths.at(paths, moment).forEach(([x, y, facing, level], n) => {
         const size = 1 - SMALLER * (2 - level);
         marks[n].setAttribute("transform", `translate(${x.toFixed(3)} ${y.toFixed(3)}) rotate(${facing.toFixed(1)}) scale(${size.toFixed(2)})`);
       });
@@ -50,7 +50,7 @@
       const steps = Math.max(2, Math.ceil(part.lasts) * 2);
       const lines = data.dancers.map(() => []);
       for (let n = 0; n <= steps; n += 1) {
-        bank.sums.whereAt(paths, part.begins + (part.lasts * n) / steps).forEach(([x, y], at) => {
+        bank.paths.at(paths, part.begins + (part.lasts * n) / steps).forEach(([x, y], at) => {
           const point = `${x.toFixed(2)} ${y.toFixed(2)}`;
           if (lines[at].at(-1) !== point) lines[at].push(point);
         });

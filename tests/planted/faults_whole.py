@@ -222,7 +222,8 @@ def sides_that_never_swap(unit: EditableUnit) -> Place | None:
     passage = unit.top["sections"][letter]["danced"][0]
     passage.clear()
     sides = {"parts": 2, "who": "ones on the left and twos on the right"}
-    passage.update({"what": names[:2], "as": "side by side", **sides})
+    # a pair that no other passage has, or the two would be danced the other way round there
+    passage.update({"what": [names[0], names[-1]], "as": "side by side", **sides})
     return unit.file, ("sections", letter, "danced", 0)
 
 

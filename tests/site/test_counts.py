@@ -309,7 +309,7 @@ def test_what_is_said_is_on_screen_on_its_count_and_lit_among_the_words(clocks: 
     beat = 60_000 / 104
     (unit,) = (one for one in every_unit() if one.slug == "clock-shop-sounds")
     (piece,) = unit.dance.sections["B"].heard
-    clocks.select_option("#counts-choice", label="Section B")
+    clocks.select_option("#counts-choice", label="Section B: talk")
     clocks.get_by_role("button", name="Start").click()
     run_for(clocks, 150 + 4.5 * beat)
     for count, word in enumerate(piece.says, start=1):

@@ -59,7 +59,9 @@ def test_the_sound_file_has_its_tempo_and_every_stroke_in_its_place(
     at: Reader, tmp_path: Path, tempo: int
 ) -> None:
     counts = real_unit().dance.sections["A"].counts
-    samples, rate = heard(saved(at, tmp_path, "Save as a sound file", "Section A", tempo))
+    samples, rate = heard(
+        saved(at, tmp_path, "Save as a sound file", "Section A: tide goes out", tempo)
+    )
     beats = COUNT_IN + int(counts or 0)
     assert abs(len(samples) / rate - beats * 60 / tempo) < 1 / rate
     assert np.abs(samples).max() < 1
@@ -69,7 +71,9 @@ def test_the_sound_file_has_its_tempo_and_every_stroke_in_its_place(
 
 
 def test_the_first_of_each_phrase_is_louder(at: Reader, tmp_path: Path) -> None:
-    samples, rate = heard(saved(at, tmp_path, "Save as a sound file", "Section A", 108))
+    samples, rate = heard(
+        saved(at, tmp_path, "Save as a sound file", "Section A: tide goes out", 108)
+    )
     beat = 60 / 108
     loud = []
     for k in range(COUNT_IN, COUNT_IN + 32):
@@ -81,7 +85,9 @@ def test_the_first_of_each_phrase_is_louder(at: Reader, tmp_path: Path) -> None:
 
 
 def test_these_measures_notice_a_late_stroke_and_another_tempo(at: Reader, tmp_path: Path) -> None:
-    samples, rate = heard(saved(at, tmp_path, "Save as a sound file", "Section A", 108))
+    samples, rate = heard(
+        saved(at, tmp_path, "Save as a sound file", "Section A: tide goes out", 108)
+    )
     due = np.arange(36) * 60 / 108
     late = samples.copy()
     start, end = (round(k * 60 / 108 * rate) for k in (20, 21))
@@ -95,7 +101,7 @@ def test_a_midi_file_has_tempo_and_length_by_its_standard(
     at: Reader, tmp_path: Path, tempo: int
 ) -> None:
     counts = real_unit().dance.sections["A"].counts
-    file = mido.MidiFile(saved(at, tmp_path, "Save as notes", "Section A", tempo))
+    file = mido.MidiFile(saved(at, tmp_path, "Save as notes", "Section A: tide goes out", tempo))
     assert (file.type, len(file.tracks)) == (0, 1)
     (micros,) = (m.tempo for m in file.tracks[0] if m.type == "set_tempo")
     assert micros == round(60_000_000 / tempo)

@@ -21,6 +21,7 @@ WITHOUT_A_PAGE = (
     "card/card-state.js",
     "playing/beats.js",
     "playing/bodies.js",
+    "playing/paths.js",
     "playing/sounds.js",
     "playing/player.js",
     "counts/wav.js",

@@ -3,13 +3,13 @@
 // from the front, moments in counts, or in seconds where nothing is counted.
 (() => {
   const bank = (window.danceUnitBank ||= {});
-  const sums = (bank.sums ||= {});
+  const found = (bank.paths ||= {});
   const FINE = 1000;
   const TENTHS = 10;
   const ZIGS = 2;
 
-  // each dancer's legs, from the page's data: to be asked of whereAt
-  sums.pathsFrom = (data) => {
+  // each dancer's legs, from the page's data: to be asked of at
+  found.from = (data) => {
     const legs = data.dancers.map(([x, y, facing, level, way]) => {
       let here = [x / FINE, y / FINE, facing / TENTHS, level];
       return data.ways[way].map((number) => {
@@ -25,7 +25,7 @@
   };
 
   // everybody at a moment: x, y, facing and level (0 low, 1 middle, 2 high, or between) of each
-  sums.whereAt = (paths, moment) =>
+  found.at = (paths, moment) =>
     paths.legs.map((legs, dancer) => {
       const leg = legs[lastBegun(legs, moment)];
       return leg ? during(leg, moment) : paths.first[dancer];
