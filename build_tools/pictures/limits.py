@@ -38,6 +38,9 @@ MOST_USES = 100
 """How often parts may be shown again."""
 MOST_SHAPES = 5_000
 """Shapes that are drawn, counted each time that one is shown again."""
+MOST_AGAIN = 2_000
+"""Shapes that stand elsewhere and are shown again: a browser makes each anew with all that holds
+it, which takes several times as long as a shape that is written (4,096 took 1.1 s, of two)."""
 MOST_CORNERS = 200_000
 """Points of all paths that are drawn, counted in the same way."""
 MOST_LETTERS = 5_000

@@ -208,6 +208,7 @@ def doubled(levels: int, times: int, inside: str) -> str:
 SEE_THROUGH, AGAIN = '<g opacity=".5"/>', '<use href="#a"/>'
 COSTLY = {
     "shapes shown again": (doubled(6, 9, "<rect/>"), "shapes to draw: 531,441"),
+    "a few shapes often": (doubled(4, 8, "<rect/>"), "again to draw: 4,096, more than 2,000"),
     "without end": (doubled(9, 11, "<rect/>" * 500), "shapes to draw: "),
     "a path shown again": (
         doubled(1, 99, f'<path d="M0 0{" L1 2" * 5000}"/>'),

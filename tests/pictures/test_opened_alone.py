@@ -37,7 +37,7 @@ PAINTED = """new Promise((done) => requestAnimationFrame(() => requestAnimationF
 RAN = "document.documentElement.hasAttribute('data-ran')"
 SEE_THROUGH = '<g opacity=".5"><rect width="99" height="99"/></g>'
 HEAVY = (
-    doubled(4, 8, "<rect width='9' height='9'/>"),
+    doubled(3, 12, "<rect width='9' height='9'/>"),
     f"{PLAIN}>{SEE_THROUGH * 60}</svg>",
     f"{PLAIN}><text>{'a' * 20_000}</text></svg>",
     f'{PLAIN}><path fill="none" stroke="red" d="M0 0{" L99 2 L1 99" * 9000}"/></svg>',

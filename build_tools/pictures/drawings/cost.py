@@ -7,7 +7,7 @@ off for what is hidden or lies outside.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import reduce
 
 from build_tools.pictures.drawings.allowed import (
@@ -28,6 +28,7 @@ from build_tools.pictures.drawings.styles import (
 )
 from build_tools.pictures.drawings.tree import Element, all_in
 from build_tools.pictures.limits import (
+    MOST_AGAIN,
     MOST_CORNERS,
     MOST_DASHES,
     MOST_LAYERS,
@@ -58,9 +59,13 @@ Told = tuple[str, str]
 
 @dataclass(frozen=True, slots=True)
 class Cost:
-    """Shapes, points of paths, letters, layers, dashes and points of photographs drawn."""
+    """Shapes, points of paths, letters, layers, dashes and points of photographs drawn.
+
+    `again` are those of the shapes that stand elsewhere and are shown again by a `use`.
+    """
 
     shapes: int = 0
+    again: int = 0
     corners: int = 0
     letters: int = 0
     layers: int = 0
@@ -71,6 +76,7 @@ class Cost:
         """Both together."""
         return Cost(
             self.shapes + other.shapes,
+            self.again + other.again,
             self.corners + other.corners,
             self.letters + other.letters,
             self.layers + other.layers,
@@ -82,6 +88,7 @@ class Cost:
         """The same so many times."""
         return Cost(
             self.shapes * number,
+            self.again * number,
             self.corners * number,
             self.letters * number,
             self.layers * number,
@@ -98,6 +105,7 @@ def refuse_costly(root: Element, photo_points: Mapping[str, int]) -> None:
     cost = _Counting(root, elements, photo_points).of(root, frozenset(), ())
     for much, most, what in (
         (cost.shapes, MOST_SHAPES, "shapes"),
+        (cost.again, MOST_AGAIN, "shapes that are shown again"),
         (cost.corners, MOST_CORNERS, "points of paths"),
         (cost.letters, MOST_LETTERS, "letters"),
         (cost.layers, MOST_LAYERS, "masks, filters, clips and see-through groups"),
@@ -159,7 +167,8 @@ class _Counting:
         if element.name == "image":
             cost = cost.plus(Cost(shapes=1, photo_points=self.photo_points.get(href, 0)))
         if element.name == "use" and href:
-            cost = cost.plus(self._shown(href[1:], road, taken_over))
+            shown = self._shown(href[1:], road, taken_over)
+            cost = cost.plus(replace(shown, again=shown.shapes))
         drawn = (one for one in element.elements() if one.name not in ONLY_REFERRED_TO)
         return cost.plus(_sum(self.of(one, taken_over, road) for one in drawn))
 
