@@ -47,6 +47,11 @@ def everyone_enjoying_it(unit: EditableUnit) -> Place | None:
     return _set(unit, path, "everyone enjoying it and doing their best")
 
 
+@fault("cards-not-collected", "set")
+def arrow_cards_from_nowhere(unit: EditableUnit) -> Place | None:
+    return _set(unit, ("not_dancing",), "Holds up the arrow cards, one at each change of way.")
+
+
 @fault("writing-in-the-hall", "set")
 def half_a_page(unit: EditableUnit) -> Place | None:
     return _set(unit, ("steps", 1, "say"), "Write half a page on what you saw.")
