@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from copy import deepcopy
 from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
@@ -121,7 +120,7 @@ def outcomes(fault: Planted) -> Iterator[Outcome]:
     for sound in sound_units():
         if fault.rule in rules_before(sound.slug):
             continue
-        unit = deepcopy(sound)
+        unit = sound.copied()
         place = fault.plant(unit)
         if place is None:
             continue

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import copy
 import json
+import pickle
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
@@ -29,6 +30,15 @@ class EditableUnit:
     data: dict[str, Any]
     bodies: dict[str, str]
     media: dict[str, int]
+    _read_back: dict[str, tuple[str, Document]] = field(default_factory=dict)
+    """Each file as it was last written: what was in it, in the order it stood there."""
+
+    def copied(self) -> EditableUnit:
+        """The same to be changed; files that stay as they are need not be read back again."""
+        # the same as copying it piece by piece, in a quarter of the time
+        data = pickle.loads(pickle.dumps(self.data))
+        own = (dict(self.bodies), dict(self.media), dict(self._read_back))
+        return EditableUnit(self.root, self.slug, data, *own)
 
     @property
     def file(self) -> str:
@@ -124,6 +134,14 @@ class EditableUnit:
         return build_unit(self.slug, unit, lessons, self.media)
 
     def _read(self, file: str) -> Document:
+        inside = repr((self.data[file], self.bodies[file]))
+        before, document = self._read_back.get(file, (None, None))
+        if document is None or inside != before:
+            document = self._written_out(file)
+            self._read_back[file] = (inside, document)
+        return document
+
+    def _written_out(self, file: str) -> Document:
         text = f"---\n{write_yaml(self.data[file])}---\n{self.bodies[file]}"
         document = read_markdown(file, text.encode())
         assert isinstance(document, Document), document
