@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from typing import NamedTuple
 
 from build_tools.body.pose import Foot
 from build_tools.body.segments import LENGTHS, RANGES
@@ -14,8 +15,9 @@ _BALL = 0.75
 _MOST_HEEL, _HALVINGS = 88.0, 7
 _HANGINGS, _CLEAR = 12, 0.25
 """A foot off the floor hangs, unless its lowest point would be below this part of its height."""
-_REACH = 0.999
-"""Of the straight leg: a leg is never pulled quite straight."""
+_STRAIGHT = (LENGTHS.thigh + LENGTHS.shank) * 0.999
+"""A leg is never pulled quite straight."""
+_TO_BALL = LENGTHS.foot * _BALL
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,8 +40,7 @@ class Leg:
     """By how much the leg is too short for where the foot is to be; 0 where it reaches."""
 
 
-@dataclass(frozen=True, slots=True)
-class _Placed:
+class _Placed(NamedTuple):
     """A foot on or off the floor, its heel lifted by so many degrees."""
 
     ankle: Vector
@@ -49,6 +50,18 @@ class _Placed:
     """The heel, as an angle of the foot to the floor, in radians."""
 
 
+class _Bent(NamedTuple):
+    """A leg from the hip to a placed foot, as far as it reaches."""
+
+    placed: _Placed
+    ankle: Vector
+    knee: Vector
+    thigh: Vector
+    shank: Vector
+    told: float
+    short: float
+
+
 def leg(hip: Vector, pelvis: Frame, facing: Frame, centre: Vector, foot: Foot, side: int) -> Leg:
     """The leg from `hip` to `foot`. `side` is 1 for the right; `centre` is the spot on the floor
     that feet are measured from, `facing` the way the whole body faces.
@@ -56,69 +69,68 @@ def leg(hip: Vector, pelvis: Frame, facing: Frame, centre: Vector, foot: Foot, s
     A heel lifts as far as it must so that the ankle bends no further than ankles do.
     """
     most = RANGES["ankle"][1] - 0.5
+    ahead = facing.bent(turned=side * foot.out).forwards
+    below = centre.plus(facing.right, side * foot.across).plus(facing.forwards, foot.along)
+    pivot = Vector(below.x, foot.up, below.z).plus(ahead, _TO_BALL - LENGTHS.heel)
 
-    def with_heel(lifted: float) -> Leg:
-        return _leg(hip, pelvis, facing, _placed(centre, facing, foot, side, lifted), foot, side)
+    def with_heel(lifted: float) -> _Bent:
+        return _bent(hip, pelvis, ahead, _placed(pivot, ahead, lifted))
 
     found = with_heel(foot.heel)
-    if found.ankle_told <= most:
-        return found
-    low, high = foot.heel, _MOST_HEEL
-    for _ in range(_HALVINGS):
-        middle = (low + high) / 2
-        low, high = (middle, high) if with_heel(middle).ankle_told > most else (low, middle)
-    return with_heel(high)
+    if found.told > most:
+        low, high = foot.heel, _MOST_HEEL
+        for _ in range(_HALVINGS):
+            middle = (low + high) / 2
+            low, high = (middle, high) if with_heel(middle).told > most else (low, middle)
+        found = with_heel(high)
+    return _measured(hip, pelvis, ahead, found, foot, side)
 
 
-def _placed(centre: Vector, facing: Frame, foot: Foot, side: int, lifted: float) -> _Placed:
-    """Where heel, ankle and toes are; a lifted heel turns the foot about its ball."""
-    ahead = _ahead(facing, foot, side)
-    below = centre.plus(facing.right, side * foot.across).plus(facing.forwards, foot.along)
-    ground = Vector(below.x, foot.up, below.z)
-    long, ball = LENGTHS.foot, LENGTHS.foot * _BALL
+def _placed(pivot: Vector, ahead: Vector, lifted: float) -> _Placed:
+    """Where heel, ankle and toes are; a lifted heel turns the foot about its ball, the pivot."""
     turn = math.radians(lifted)
-    pivot = ground.plus(ahead, ball - LENGTHS.heel)
     back, up = math.cos(turn), math.sin(turn)
-    heel = pivot.plus(ahead, -ball * back).plus(UP, ball * up)
+    before = _TO_BALL - LENGTHS.heel
+    heel = pivot.plus(ahead, -_TO_BALL * back).plus(UP, _TO_BALL * up)
     ankle = (
-        pivot.plus(ahead, -(ball - LENGTHS.heel) * back)
-        .plus(UP, (ball - LENGTHS.heel) * up)
+        pivot.plus(ahead, -before * back)
+        .plus(UP, before * up)
         .plus(UP, LENGTHS.ankle * back)
         .plus(ahead, LENGTHS.ankle * up)
     )
-    toe = pivot.plus(ahead, long - ball)
-    return _Placed(ankle, heel, toe, turn)
+    return _Placed(ankle, heel, pivot.plus(ahead, LENGTHS.foot - _TO_BALL), turn)
 
 
-def _ahead(facing: Frame, foot: Foot, side: int) -> Vector:
-    return facing.bent(turned=side * foot.out).forwards
-
-
-def _leg(hip: Vector, pelvis: Frame, facing: Frame, placed: _Placed, foot: Foot, side: int) -> Leg:
+def _bent(hip: Vector, pelvis: Frame, ahead: Vector, placed: _Placed) -> _Bent:
+    """The knee between the hip and a placed foot, and how far the floor bends the ankle."""
     way = placed.ankle.minus(hip)
-    most = (LENGTHS.thigh + LENGTHS.shank) * _REACH
-    far, short = min(way.length, most), max(0.0, way.length - most)
-    ankle = hip.plus(way.unit, far)
-    moved = ankle.minus(placed.ankle)
-    heel, toe = placed.heel.plus(moved), placed.toe.plus(moved)
-    least = _closest()
-    far = max(far, least)
+    length, towards = way.length, way.unit
+    far, short = min(length, _STRAIGHT), max(0.0, length - _STRAIGHT)
+    ankle = hip.plus(towards, far)
+    far = max(far, _CLOSEST)
     along = (LENGTHS.thigh**2 - LENGTHS.shank**2 + far**2) / (2 * far)
     off = math.sqrt(max(LENGTHS.thigh**2 - along**2, 0.0))
-    pole = _ahead(facing, foot, side).plus(pelvis.forwards, 0.3).plus(UP, 0.15)
-    across = pole.minus(way.unit.times(pole.dot(way.unit))).unit
-    knee = hip.plus(way.unit, along).plus(across, off)
-    thigh, shank = knee.minus(hip).unit, ankle.minus(knee).unit
+    pole = ahead.plus(pelvis.forwards, 0.3).plus(UP, 0.15)
+    across = pole.minus(towards.times(pole.dot(towards))).unit
+    knee = hip.plus(towards, along).plus(across, off)
+    shank = ankle.minus(knee).unit
+    sole = _sole(placed, ahead)
+    told = math.degrees(math.asin(min(1.0, max(-1.0, -sole.dot(shank)))))
+    return _Bent(placed, ankle, knee, knee.minus(hip).unit, shank, told, short)
+
+
+def _measured(hip: Vector, pelvis: Frame, ahead: Vector, bent: _Bent, foot: Foot, side: int) -> Leg:
+    """The leg with its angles; a foot off the floor hangs."""
+    placed, ankle, knee, thigh, shank, told, short = bent
     local = pelvis.into(thigh)
     abduction = math.degrees(math.asin(min(1.0, max(-1.0, side * local.x))))
     flexion = math.degrees(math.atan2(local.z, -local.y))
     bend = math.degrees(math.acos(min(1.0, max(-1.0, thigh.dot(shank)))))
-    sole = _sole(placed, _ahead(facing, foot, side))
-    up_shank = math.degrees(math.asin(min(1.0, max(-1.0, -sole.dot(shank)))))
-    told = up_shank
     if foot.up > 0:
-        ahead = _ahead(facing, foot, side)
         up_shank, heel, toe = _hung(ankle, shank, ahead, foot)
+    else:
+        moved = ankle.minus(placed.ankle)
+        up_shank, heel, toe = told, placed.heel.plus(moved), placed.toe.plus(moved)
     return Leg(hip, knee, ankle, heel, toe, flexion, abduction, bend, up_shank, told, short)
 
 
@@ -163,3 +175,6 @@ def _closest() -> float:
     return math.sqrt(
         LENGTHS.thigh**2 + LENGTHS.shank**2 - 2 * LENGTHS.thigh * LENGTHS.shank * math.cos(fold)
     )
+
+
+_CLOSEST = _closest()

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from build_tools.body.legs import Leg, leg
 from build_tools.body.pose import Arm, Pose
@@ -52,21 +53,25 @@ class Skeleton:
         return self.chin.plus(self.crown).times(0.5)
 
 
+@lru_cache(maxsize=2048)
 def skeleton(pose: Pose) -> Skeleton:
-    """The joints of `pose`. Where a foot that stands is too far away, the hips come down."""
+    """The joints of `pose`. Where a foot that stands is too far away, the hips come down.
+
+    Moves share poses: one ends where the next begins, and frames are looked at from both sides.
+    """
     facing = ROOM.bent(turned=pose.turned)
     pelvis = facing.bent(forwards=pose.trunk.tip, right=pose.trunk.tilt)
     height = _height(pose)
     if pose.base in SEATED:
-        return _built(pose, facing, pelvis, height)
+        return _built(pose, facing, pelvis, height, _legs(pose, facing, pelvis, height))
     for _ in range(_TRIES):
-        built = _built(pose, facing, pelvis, height)
-        legs = ((built.right_leg, pose.right_foot), (built.left_leg, pose.left_foot))
-        short = max(one.short for one, foot in legs if foot.up == 0) if _stands(pose) else 0.0
+        legs, at = _legs(pose, facing, pelvis, height), height
+        both = zip(legs, (pose.right_foot, pose.left_foot), strict=True)
+        short = max(one.short for one, foot in both if foot.up == 0) if _stands(pose) else 0.0
         if not short:
             break
         height -= short + _DOWN
-    return built
+    return _built(pose, facing, pelvis, at, legs)
 
 
 def _stands(pose: Pose) -> bool:
@@ -79,9 +84,26 @@ def _height(pose: Pose) -> float:
     return LENGTHS.leg * pose.hips
 
 
-def _built(pose: Pose, facing: Frame, pelvis: Frame, height: float) -> Skeleton:
+def _middle(pose: Pose, facing: Frame, height: float) -> Vector:
+    """Midway between the hip joints."""
     shifted = facing.right.times(pose.shift).plus(facing.forwards, pose.drift)
-    middle = Vector(shifted.x, height, shifted.z)
+    return Vector(shifted.x, height, shifted.z)
+
+
+def _legs(pose: Pose, facing: Frame, pelvis: Frame, height: float) -> tuple[Leg, Leg]:
+    """The right leg and the left one, with the hips so high."""
+    middle, floor = _middle(pose, facing, height), Vector(0, 0, 0)
+    right, left = (
+        leg(middle.plus(pelvis.right, side * LENGTHS.hip), pelvis, facing, floor, foot, side)
+        for side, foot in ((1, pose.right_foot), (-1, pose.left_foot))
+    )
+    return right, left
+
+
+def _built(
+    pose: Pose, facing: Frame, pelvis: Frame, height: float, legs: tuple[Leg, Leg]
+) -> Skeleton:
+    middle = _middle(pose, facing, height)
     trunk = pose.trunk
     half = pelvis.bent(trunk.bend / 2, trunk.lean / 2, trunk.twist / 2)
     chest = half.bent(trunk.bend / 2, trunk.lean / 2, trunk.twist / 2)
@@ -91,11 +113,6 @@ def _built(pose: Pose, facing: Frame, pelvis: Frame, height: float) -> Skeleton:
     skull = chest.bent(trunk.nod, trunk.cock, trunk.look)
     throat = chest.bent(trunk.nod / 2, trunk.cock / 2)
     chin = neck.plus(throat.up, LENGTHS.neck)
-    floor = Vector(0, 0, 0)
-    legs = [
-        leg(middle.plus(pelvis.right, side * LENGTHS.hip), pelvis, facing, floor, foot, side)
-        for side, foot in ((1, pose.right_foot), (-1, pose.left_foot))
-    ]
     return Skeleton(
         pose=pose,
         pelvis=middle,
