@@ -122,8 +122,8 @@ class EditableUnit:
         """Take out the lists that an edit has left empty; lessons have no empty lists."""
         for _, lesson in self.lessons():
             for part in (*lesson["steps"], lesson.get("look_and_talk", {})):
-                for field in [name for name, value in part.items() if value == []]:
-                    del part[field]
+                for name in [name for name, value in part.items() if value == []]:
+                    del part[name]
 
     def written(self) -> tuple[Document, list[Document]]:
         """The unit's file and its lessons, written out and read again by the bank's own reader."""
