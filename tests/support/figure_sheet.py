@@ -13,11 +13,10 @@ from html import escape
 from pathlib import Path
 
 from build_tools.body.poses import BODIES
-from build_tools.checking.check_bank import check_folder
 from build_tools.model.dance import Action
 from build_tools.movement.development import actions_of
 from build_tools.views.diagrams.body_figure import body_figure
-from tests.support.banks import CONTENT
+from tests.support.sound_bank import real_bank
 
 STYLE = (Path(__file__).parents[2] / "site_overrides/frame/bank.css").read_text(encoding="utf-8")
 _OWN = """
@@ -31,9 +30,7 @@ h3 { margin: 0.3rem 0 0; font-size: 0.9rem; }
 
 def danced() -> Iterator[tuple[str, str, tuple[Action, ...]]]:
     """Each motif and development of each published unit: the unit, its name, its actions."""
-    bank = check_folder(CONTENT).bank
-    assert bank is not None
-    for unit in bank.units:
+    for unit in real_bank().units:
         dance = unit.dance
         for name in (*dance.motifs, *dance.developments):
             yield unit.title, name, tuple(actions_of(dance, name))

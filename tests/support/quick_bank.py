@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from pathlib import Path
 
 import pytest
 
 from build_tools.checking import check_bank as pipeline
-from build_tools.problem import Problem
+from build_tools.checking.check_bank import UnitCheck, check_unit
+from build_tools.problem import Grade, Problem
 from build_tools.schema_check.check import check_document
 from build_tools.schema_check.schemas import Kind
 from build_tools.source import folder
@@ -26,14 +28,18 @@ class QuickBank:
         }
         self._read: dict[str, Document | list[Problem]] = {}
         self._fits: dict[int, tuple[Document, list[Problem]]] = {}
+        self._changed = ""
+        self._checked: dict[tuple[str, tuple[tuple[str, Grade], ...]], UnitCheck] = {}
         monkeypatch.setattr(folder, "read_markdown", self._remember(read_markdown))
         for file, reader in list(folder.BANK_FILES.items()):
             monkeypatch.setitem(folder.BANK_FILES, file, self._remember(reader))
         monkeypatch.setattr(pipeline, "check_document", self._check_document)
+        monkeypatch.setattr(pipeline, "check_unit", self._check_unit)
 
     def problems_with(self, file: str, raw: bytes) -> list[Problem]:
         """Every problem of the bank with `raw` as the content of `file`, which is put back."""
         path = self.bank / file
+        self._changed = file
         try:
             path.write_bytes(raw)
             return list(pipeline.check_folder(self.bank).problems)
@@ -51,6 +57,15 @@ class QuickBank:
             return self._read[file]
 
         return read
+
+    def _check_unit(self, root: Path, slug: str, grades: Mapping[str, Grade]) -> UnitCheck:
+        # what a unit is found to be hangs on its own files and on the bank's grades
+        if self._changed.startswith(f"units/{slug}/"):
+            return check_unit(root, slug, grades)
+        key = (slug, tuple(sorted(grades.items())))
+        if key not in self._checked:
+            self._checked[key] = check_unit(root, slug, grades)
+        return self._checked[key]
 
     def _check_document(self, document: Document, kind: Kind) -> list[Problem]:
         # the document is kept beside its problems, so that its id is not given to another
