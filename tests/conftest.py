@@ -17,7 +17,10 @@ from build_tools.project.tools_for_tests import tools
 from tests.support.browser import launched
 
 HERE = Path(__file__).parent
-LONGEST = ("site", "agreement", "planted", "mutations", "drafting", "packs", "publishing")
+LONGEST = (
+    *("site", "agreement", "planted", "mutations", "packs", "publishing", "drafting", "commands"),
+    *("fuzzing", "movement", "manuals", "wordings", "body", "rules", "unusual_units", "views"),
+)
 settings.register_profile("bank", derandomize=True, database=None, deadline=None, max_examples=100)
 settings.register_profile("thorough", settings.get_profile("bank"), max_examples=1000)
 

@@ -1,11 +1,13 @@
-"""`build_tools test`: every check of the project, one after another."""
+"""`build_tools test`: every check of the project; the checkers work while the tests run."""
 
 from __future__ import annotations
 
 import os
 import sys
+import tempfile
+import threading
 import time
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
 
 from build_tools.building.browsers import ToolMissingError
@@ -45,7 +47,7 @@ class CheckerResult:
 
 
 def checks() -> list[Check]:
-    """The checkers that run before the tests, in order."""
+    """The checkers that run beside the tests, one after another."""
     scripts = Path(sys.executable).parent
     suffix = ".exe" if os.name == "nt" else ""
     ruff = str(scripts / f"ruff{suffix}")
@@ -68,16 +70,37 @@ def pytest_check(thorough: bool, rest: list[str]) -> Check:
     return Check("pytest", (*command, *rest))
 
 
-def run_check(check: Check, environment: dict[str, str]) -> CheckerResult:
-    """Run one checker from the project's folder, its output straight to the reader."""
-    print(f"── {check.name}", flush=True)
+def run_check(check: Check, environment: dict[str, str], words: int | None = None) -> CheckerResult:
+    """Run one checker from the project's folder, its output straight to the reader, or to the
+    open file `words`.
+    """
     start = time.monotonic()
     try:
-        code = programs.run(list(check.command), cwd=PROJECT, env=environment).returncode
+        code = programs.run(
+            list(check.command), cwd=PROJECT, env=environment, stdout=words, stderr=words
+        ).returncode
     except OSError as error:
         print(f"{error}: remove .venv, then run this again", flush=True)
         code = 1
     return CheckerResult(check.name, code, time.monotonic() - start)
+
+
+@dataclass(slots=True)
+class Beside:
+    """The checkers at work beside the tests; each says its own at once, and whole."""
+
+    environment: dict[str, str]
+    found: list[CheckerResult] = field(default_factory=list)
+
+    def run(self) -> None:
+        """Run each checker and say what it said."""
+        for check in checks():
+            with tempfile.TemporaryFile() as words:
+                result = run_check(check, self.environment, words.fileno())
+                words.seek(0)
+                said = words.read().decode("utf-8", "replace")
+            print(f"\n── {check.name}\n{said}", end="", flush=True)
+            self.found.append(result)
 
 
 def run(thorough: bool, rest: list[str]) -> bool:
@@ -88,7 +111,15 @@ def run(thorough: bool, rest: list[str]) -> bool:
         print(f"build_tools test: {missing}", file=sys.stderr)
         return False
     environment = dict(os.environ) | found.environment() | EVERY_RUN
-    outcomes = [run_check(check, environment) for check in checks()]
-    print("── summary", *outcomes, sep="\n", flush=True)
-    outcomes.append(run_check(pytest_check(thorough, rest), environment))
-    return all(outcome.code == 0 for outcome in outcomes)
+    # many tests wait for a browser or a process, and the checkers use what is left meanwhile
+    beside = Beside(environment)
+    # whoever ends the tests by Ctrl-C waits for no checker
+    thread = threading.Thread(target=beside.run, daemon=True)
+    thread.start()
+    print("── pytest, and the checkers beside it", flush=True)
+    tests = run_check(pytest_check(thorough, rest), environment)
+    thread.join()
+    print("── summary", *beside.found, tests, sep="\n", flush=True)
+    return len(beside.found) == len(checks()) and all(
+        outcome.code == 0 for outcome in (*beside.found, tests)
+    )
