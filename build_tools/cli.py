@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import ast
 import importlib
 import sys
 import traceback
@@ -59,5 +58,6 @@ def _parser(argv: Sequence[str]) -> argparse.ArgumentParser:
 
 
 def _help_line(file: Path) -> str:
-    words = ast.get_docstring(ast.parse(file.read_text(encoding="utf-8"))) or ""
-    return words.partition("\n")[0].partition(": ")[2].rstrip(".")
+    with file.open(encoding="utf-8") as text:
+        first = text.readline()
+    return first.strip().strip('"').partition(": ")[2].rstrip(".")

@@ -2,13 +2,22 @@
 
 TARGET and libFuzzer's own options. Ends with 0 if nothing fell and nothing took long; else what did
 it lies where the options say.
+
+Without either it is told of one run after another, a line of JSON each: the target, the options,
+and the file for what the fuzzer says. What takes longest, loading our code so that the fuzzer sees
+the ways through it, is then done once; each run is still a process of its own, forked from this
+one, whose exit code is said in a line.
 """
 
 from __future__ import annotations
 
+import json
+import os
 import sys
 import time
 from collections.abc import Callable
+from pathlib import Path
+from typing import NoReturn
 
 import atheris
 
@@ -52,5 +61,27 @@ def main(name: str, options: list[str]) -> None:
     atheris.Fuzz()
 
 
+def many() -> None:
+    """Fuzz what each line asks for, in a fork, and say how it ended."""
+    reader("")
+    for line in sys.stdin:
+        name, options, said = json.loads(line)
+        child = os.fork()
+        if not child:
+            _forked(name, options, said)
+        print(os.waitstatus_to_exitcode(os.waitpid(child, 0)[1]), flush=True)
+
+
+def _forked(name: str, options: list[str], said: str) -> NoReturn:
+    with Path(said).open("wb") as words:
+        os.dup2(words.fileno(), 1)
+        os.dup2(words.fileno(), 2)
+    main(name, options)
+    sys.exit()
+
+
 if __name__ == "__main__":
-    main(sys.argv[1], sys.argv[2:])
+    if sys.argv[1:]:
+        main(sys.argv[1], sys.argv[2:])
+    else:
+        many()

@@ -6,9 +6,11 @@ atheris (libFuzzer for Python) does it; half a minute in all, and two hours with
 from __future__ import annotations
 
 import importlib.util
+import json
 import re
 import subprocess
 import sys
+from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -36,41 +38,41 @@ class Fuzzed:
         return max(map(int, re.findall(r"\bcov: (\d+)", self.said)), default=0)
 
 
-@pytest.fixture(scope="module", autouse=True)
-def _fuzzer() -> None:
+class Fuzzer:
+    """The process from which each run is forked, our code loaded in it once."""
+
+    def __init__(self, process: subprocess.Popen[str]) -> None:
+        self._process = process
+
+    def fuzzed(self, name: str, seconds: int, folder: Path) -> Fuzzed:
+        """Fuzz a target for so long, in a process of its own."""
+        said = folder / "said"
+        assert self._process.stdin is not None
+        assert self._process.stdout is not None
+        asked = json.dumps([name, options(name, seconds, folder), str(said)])
+        self._process.stdin.write(f"{asked}\n")
+        self._process.stdin.flush()
+        code = int(self._process.stdout.readline())
+        ended = sorted((folder / "ended").iterdir())
+        words = said.read_text(encoding="utf-8", errors="replace")
+        return Fuzzed(code, words, tuple(path.read_bytes() for path in ended))
+
+
+@pytest.fixture(scope="module")
+def fuzzer() -> Iterator[Fuzzer]:
     assert importlib.util.find_spec("atheris"), (
         "the fuzzer atheris is not installed: it is made for Linux on x86-64 and Python 3.11 to "
         "3.13; run the tests there, after `python3 build_tools test` has set up what they need"
     )
-
-
-# A process that takes the place of another begins with that one's greatest memory, and the fuzzer
-# counts it as its own. A shell is small, so what it starts begins with nothing of the tests'.
-FROM_A_SMALL_PROCESS = ("/bin/sh", "-c", '"$@" & wait $!', "sh")
-
-
-def fuzzed(name: str, seconds: int, folder: Path) -> Fuzzed:
-    """Fuzz a target for so long, in a process of its own."""
-    done = subprocess.run(
-        [
-            *FROM_A_SMALL_PROCESS,
-            *(sys.executable, "-m", "tests.fuzzing.fuzz_once", name),
-            *options(name, seconds, folder),
-        ],
-        stdout=subprocess.PIPE,
-        stderr=subprocess.STDOUT,
-        text=True,
-        encoding="utf-8",
-        errors="replace",
-        check=False,
-    )
-    ended = sorted((folder / "ended").iterdir())
-    return Fuzzed(done.returncode, done.stdout, tuple(path.read_bytes() for path in ended))
+    command = [sys.executable, "-m", "tests.fuzzing.fuzz_once"]
+    pipes = {"stdin": subprocess.PIPE, "stdout": subprocess.PIPE, "stderr": subprocess.DEVNULL}
+    with subprocess.Popen(command, text=True, encoding="utf-8", **pipes) as process:
+        yield Fuzzer(process)
 
 
 @pytest.mark.parametrize("name", TARGETS)
-def test_nothing_falls_or_hangs(name: str, tmp_path: Path, thorough: bool) -> None:
-    run = fuzzed(name, MANY_SECONDS if thorough else SECONDS, tmp_path)
+def test_nothing_falls_or_hangs(name: str, fuzzer: Fuzzer, tmp_path: Path, thorough: bool) -> None:
+    run = fuzzer.fuzzed(name, MANY_SECONDS if thorough else SECONDS, tmp_path)
     assert run.code == 0, (run.ended_on, run.said[-3000:])
     assert run.ended_on == ()
     assert run.reached > 50, run.said[-3000:]
@@ -83,8 +85,8 @@ def test_what_once_fell_stands(name: str) -> None:
         TARGETS[name].read(file.read_bytes())
 
 
-def test_a_planted_fault_is_found(tmp_path: Path) -> None:
-    run = fuzzed(PLANTED, PLANTED_SECONDS, tmp_path)
+def test_a_planted_fault_is_found(fuzzer: Fuzzer, tmp_path: Path) -> None:
+    run = fuzzer.fuzzed(PLANTED, PLANTED_SECONDS, tmp_path)
     assert run.code != 0
     assert [data[:4] for data in run.ended_on] == [b"fell"]
     assert "ZeroDivisionError" in run.said
