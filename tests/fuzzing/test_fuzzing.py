@@ -65,8 +65,13 @@ def fuzzer() -> Iterator[Fuzzer]:
         "3.13; run the tests there, after `python3 build_tools test` has set up what they need"
     )
     command = [sys.executable, "-m", "tests.fuzzing.fuzz_once"]
-    pipes = {"stdin": subprocess.PIPE, "stdout": subprocess.PIPE, "stderr": subprocess.DEVNULL}
-    with subprocess.Popen(command, text=True, encoding="utf-8", **pipes) as process:
+    with subprocess.Popen(
+        command,
+        stdin=subprocess.PIPE,
+        stdout=subprocess.PIPE,
+        stderr=subprocess.DEVNULL,
+        encoding="utf-8",
+    ) as process:
         yield Fuzzer(process)
 
 
