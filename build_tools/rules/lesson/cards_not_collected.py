@@ -13,52 +13,44 @@ Good:
 
 from __future__ import annotations
 
-import re
+from collections import defaultdict
 from collections.abc import Iterator
 
-from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.reading.lesson_text import text_by_field
+from build_tools.sentences.sayings import Saying
+from build_tools.views.written.unit_text import unit_text
 
 GRADE: Grade = "question"
 READS = "en"
 SOURCE = "common practice, no source"
-_CARDS = re.compile(r"(?:\b([a-z]+) )?\bcards?\b", re.IGNORECASE)
-_KINDS = frozenset({"arrow", "colour", "letter", "number", "picture", "shape", "word"})
-"""Words before `cards` that say which; any other word before it says nothing of the kind."""
-_NOT_ASKED = frozenset({"collect", "words", "never_did_last", "story_so_far", "classroom_first"})
-"""The list itself; what a word means; other lessons; what is done where the cards are kept."""
+_CARDS = {
+    f"{kind} cards": Saying(f"{kind} card")
+    for kind in ("arrow", "colour", "letter", "number", "picture", "shape")
+}
+"""Cards that one can't take for others. Word cards go by many names, by their motif above all."""
+_USED = frozenset({
+    "does", "into", "say", "task", "question", "look_for", "easier", "harder", "at", "looking_for",
+    "seen", "not_yet", "room", "things", "partners", "cue", "stuck", "finished", "loud", "silly",
+    "will_not_join", "sound_fails", "not_dancing", "safety",
+})  # fmt: skip
 
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for the first use in a lesson of each kind of card it does not collect."""
-    for lesson in unit.lessons:
-        yield from _missing(lesson)
-
-
-def _missing(lesson: Lesson) -> Iterator[Finding]:
-    collected = _kinds_in(" and ".join(lesson.collect))
-    told: set[str] = set()
-    for one in text_by_field(lesson):
-        if one.kind in _NOT_ASKED:
-            continue
-        # Cards of no kind, or any cards where they are collected by no kind ("the small cards").
-        for kind in sorted(_kinds_in(one.text) - collected - told):
-            if collected and (not kind or "" in collected):
-                continue
-            told.add(kind)
-            name = f"{kind} cards" if kind else "cards"
-            yield Finding(
-                lesson.file,
-                one.path,
-                f"`{one.kind}` uses {name}, which are not in `collect`",
-                f"add the {name} to `collect`, with what stands on each, or do without them here",
-            )
-
-
-def _kinds_in(text: str) -> set[str]:
-    """The kinds of card named in a text, with "" for cards whose kind is not said."""
-    found = (match[1] or "" for match in _CARDS.finditer(text))
-    return {kind.lower() if kind.lower() in _KINDS else "" for kind in found}
+    text = unit_text(unit)
+    for name, saying in _CARDS.items():
+        collected = {found.file for found in text.saying(saying, {"collect"})}
+        used = defaultdict(list)
+        for found in text.saying(saying, _USED):
+            used[found.file].append(found)
+        for lesson in unit.lessons:
+            if lesson.file in used and lesson.file not in collected:
+                first = used[lesson.file][0]
+                yield Finding(
+                    lesson.file,
+                    first.path,
+                    f"`{first.field.kind}` uses {name}, which are not in `collect`",
+                    f"add the {name} to `collect`, with what stands on each, or do without",
+                )
