@@ -1,4 +1,4 @@
-"""Writes a bank of many units, made from one real unit, for measuring speed.
+"""Writes a bank of many units, made from one real unit or from all in turn, for measuring speed.
 
 Each copy has its own title, its own things to dance about (their names go through its motifs and
 developments too), and small words drawn anew at each place, so that what is read in one unit
@@ -67,19 +67,31 @@ class Made:
     """The share of long lines that stand in the unit before too."""
 
 
-def make_bank(out: Path, units: int, pattern: str = "rock-pool", seed: int = 1) -> Made:
-    """Write a bank of `units` units into the folder `out`."""
+def published() -> tuple[str, ...]:
+    """The units of the project's own bank, by their folders, less its drafts."""
+    folders = sorted((PROJECT / "content" / "units").iterdir())
+    texts = {one.name: (one / "unit.md").read_text(encoding="utf-8") for one in folders}
+    return tuple(name for name, text in texts.items() if "\ndraft: true" not in text)
+
+
+def make_bank(
+    out: Path, units: int, patterns: tuple[str, ...] = ("rock-pool",), seed: int = 1
+) -> Made:
+    """Write a bank of `units` units into the folder `out`, made from `patterns` in turn."""
     content = PROJECT / "content"
     for file in ("bank.yml", "safety.md", "vocabulary/topics.yml", "vocabulary/words.yml"):
         (out / file).parent.mkdir(parents=True, exist_ok=True)
         shutil.copyfile(content / file, out / file)
-    source = content / "units" / pattern
-    texts = {p.name: p.read_text(encoding="utf-8") for p in sorted(source.glob("*.md"))}
-    media = sorted((source / "media").iterdir())
+    for name in sorted(path.name for path in (content / "vocabulary").iterdir()):
+        shutil.copyfile(content / "vocabulary" / name, out / "vocabulary" / name)
+    sources = {pattern: _source(content / "units" / pattern) for pattern in patterns}
     choose = random.Random(seed)
     before: set[str] = set()
-    lines = repeated = 0
+    lines = repeated = files = 0
     for number in range(units):
+        pattern = patterns[number % len(patterns)]
+        texts, media = sources[pattern]
+        files += len(texts)
         folder = out / "units" / f"{pattern}-{number:05}"
         (folder / "media").mkdir(parents=True, exist_ok=True)
         title = f"{choose.choice(_PLACES)} at {choose.choice(_TIMES)} {number}"
@@ -96,7 +108,14 @@ def make_bank(out: Path, units: int, pattern: str = "rock-pool", seed: int = 1) 
         lines += len(written)
         repeated += len(written & before)
         before = written
-    return Made(units * len(texts), repeated / lines)
+    return Made(files, repeated / lines)
+
+
+def _source(folder: Path) -> tuple[dict[str, str], list[Path]]:
+    """The texts of a unit and its pictures."""
+    texts = {p.name: p.read_text(encoding="utf-8") for p in sorted(folder.glob("*.md"))}
+    media = folder / "media"
+    return texts, sorted(media.iterdir()) if media.is_dir() else []
 
 
 def _varied(text: str, things: dict[str, str], choose: random.Random) -> str:

@@ -47,8 +47,13 @@ def moved(action: Action, before: Action | None = None, body: str = "standing") 
 
     Without one before it, it starts at the level it says it starts on.
     """
-    move = move_of(action, before)
-    start = _keys(move_of(before), body).end if before is not None else _opening(move, body)
+    return _moved(move_of(action, before), move_of(before) if before else None, body)
+
+
+@lru_cache(maxsize=4096)
+def _moved(move: Move, before: Move | None, body: str) -> Moved:
+    """The same of a move: actions with other words may be one and the same to a body."""
+    start = _keys(before, body).end if before else _opening(move, body)
     return Moved(move, body, replace(start, turned=0.0), _keys(move, body))
 
 

@@ -2,31 +2,48 @@
 
 from __future__ import annotations
 
-import shutil
+import json
+from collections.abc import Mapping
 from pathlib import Path
 
 from build_tools.building.finishing.joining import joined
+from build_tools.building.finishing.once import rules
+from build_tools.building.finishing.one_file import policy_for, style_of
 from build_tools.building.finishing.plain_style import plain_style
 from build_tools.disk.places import OVERRIDES
 from build_tools.disk.stray_files import is_stray
 from build_tools.pages.page_scripts import PAGE_SCRIPTS
 
 
-def copy_assets(out: Path) -> None:
-    """Write them below `out`, in assets/: css, fonts and js."""
-    css, scripts = out / "assets" / "css", out / "assets" / "js"
-    for folder in (css, scripts):
-        folder.mkdir(parents=True, exist_ok=True)
-    for style in sorted(OVERRIDES.glob("*/[a-z]*.css")):
-        text = plain_style(style.read_text(encoding="utf-8"))
-        (css / style.name).write_text(text, encoding="utf-8", newline="\n")
-    shutil.copytree(
-        OVERRIDES / "frame" / "fonts",
-        out / "assets" / "fonts",
-        dirs_exist_ok=True,
-        copy_function=shutil.copyfile,
-        ignore=lambda _, names: {name for name in names if is_stray(name)},
-    )
+def asset_files() -> dict[str, bytes]:
+    """Each of them by its path in the site, in assets/: css, fonts and js."""
+    found = {
+        f"assets/css/{style.name}": plain_style(style.read_text(encoding="utf-8")).encode()
+        for style in sorted(OVERRIDES.glob("*/[a-z]*.css"))
+    }
+    bank = "assets/css/bank.css"
+    found[bank] = rules().encode() + found[bank]
+    for font in sorted((OVERRIDES / "frame" / "fonts").iterdir()):
+        if not is_stray(font.name):
+            found[f"assets/fonts/{font.name}"] = font.read_bytes()
     for name, parts in PAGE_SCRIPTS.items():
         text = joined((OVERRIDES / part).read_text(encoding="utf-8") for part in parts)
-        (scripts / name).write_text(text, encoding="utf-8", newline="\n")
+        found[f"assets/js/{name}"] = text.encode()
+    found["assets/js/kept-style.js"] = _kept_style(found)
+    return found
+
+
+def _kept_style(files: Mapping[str, bytes]) -> bytes:
+    """The styles of a lesson with the typeface inside, as a script: a page keeps itself by it."""
+    style = style_of(
+        [f"assets/css/{name}.css" for name in ("bank", "lesson", "face")], files.__getitem__
+    )
+    said = json.dumps({"style": style, "policy": policy_for(style)}, ensure_ascii=False)
+    return f"(window.danceUnitBank ||= {{}}).keptStyle = {said};\n".encode()
+
+
+def copy_assets(out: Path) -> None:
+    """Write them below `out`."""
+    for name, data in asset_files().items():
+        (out / name).parent.mkdir(parents=True, exist_ok=True)
+        (out / name).write_bytes(data)

@@ -1,101 +1,111 @@
-"""The one module that knows MkDocs: pages in, HTML files out, and not a word of dance.
+"""The one module that knows MkDocs: the bank as a plugin of it, and not a word of dance.
 
-MkDocs and its theme are in maintenance, so everything else stands apart from them: what is
-needed of them is a template environment over `site_overrides/` and a page written for each
-context. Pages are generated files; the docs folder is empty, so nothing is published by accident.
+`mkdocs build` and `mkdocs serve` at the root give what `site` gives, byte for byte: the plugin
+builds the site by the same function, and hands MkDocs each finished file. Nothing of the theme is
+published, since its scripts and styles do not work under the pages' policy from a folder, and no
+page that MkDocs makes by itself, since those hold absolute addresses.
 """
 
 from __future__ import annotations
 
 import logging
 import os
-import shutil
-from collections.abc import Iterable
-from functools import cache
+from contextlib import ExitStack
 from pathlib import Path
-from typing import Any
+from typing import Literal
 
-from jinja2 import Environment, FileSystemLoader, StrictUndefined
-from mkdocs.commands.build import build
-from mkdocs.config import load_config
+from mkdocs.config import config_options
+from mkdocs.config.base import Config
 from mkdocs.config.defaults import MkDocsConfig
+from mkdocs.exceptions import PluginError
 from mkdocs.plugins import BasePlugin
 from mkdocs.structure.files import File, Files, InclusionLevel
-from mkdocs.structure.pages import Page as MkDocsPage
-from mkdocs.utils.templates import TemplateContext
 
-from build_tools.disk.places import OVERRIDES, PROJECT
+from build_tools.building.ready import ready_to_publish
+from build_tools.building.site import Wanted, build_site
+from build_tools.building.site_record import stamps_in
+from build_tools.checking.quick_check import quick_check
+from build_tools.checking.report_text import as_text, counted
 from build_tools.disk.scratch import scratch
-from build_tools.pages.page import Page
+
+_POLICY, _SERVED = b"script-src 'self'", b"script-src 'self' 'unsafe-inline'; connect-src 'self'"
+"""What a page allows, and the same with the script by which `mkdocs serve` loads pages anew."""
+_log = logging.getLogger("mkdocs.plugins.dance-unit-bank")
 
 
-def render(pages: Iterable[Page], out: Path) -> None:
-    """Write every page of one batch below the folder `out`, which need not exist."""
-    with scratch("pages") as room:
-        docs, site = room / "docs", room / "site"
-        docs.mkdir()
-        config = _config(docs, site)
-        config.plugins["pages"] = _GeneratedPages(tuple(pages))
-        build(config)
-        shutil.copytree(site, out, dirs_exist_ok=True)
+class BankSettings(Config):  # type: ignore[no-untyped-call, unused-ignore]
+    """What `mkdocs.yml` may say of the plugin."""
+
+    content = config_options.Type(str, default="content")
 
 
-def _config(docs: Path, site: Path) -> MkDocsConfig:
-    # The theme announces its end of life on every build; that is not for the people who use this.
-    os.environ.setdefault("NO_MKDOCS_2_WARNING", "true")
-    logging.getLogger("mkdocs").setLevel(logging.ERROR)
-    config = load_config(
-        str(PROJECT / "mkdocs.yml"), docs_dir=str(docs), site_dir=str(site), strict=False
-    )
-    config.nav = []
-    # no "not found" page and no map of the site: both would hold absolute addresses
-    config.theme.static_templates.clear()
-    # nor are the theme's thousands of icons listed anew for each batch
-    config.theme.dirs = [str(OVERRIDES)]
-    return config
+class BankPlugin(BasePlugin[BankSettings]):
+    """Brings the bank's pages, and watches its content."""
 
+    def __init__(self) -> None:
+        super().__init__()  # type: ignore[no-untyped-call, unused-ignore]
+        self._rooms = ExitStack()
+        self._room: Path | None = None
+        self._served = False
 
-@cache
-def _environment() -> Environment:
-    """One for all batches, so that each template is compiled once.
+    def on_startup(self, *, command: Literal["build", "gh-deploy", "serve"], dirty: bool) -> None:
+        """A room for what is drawn: it stays from one build to the next, until MkDocs ends."""
+        del dirty
+        # The theme announces its end of life on every build; that is not for our readers.
+        os.environ.setdefault("NO_MKDOCS_2_WARNING", "true")
+        self._served = command == "serve"
 
-    Other than MkDocs' own it escapes, and a mistyped name in a template does not pass.
-    """
-    return Environment(
-        loader=FileSystemLoader(OVERRIDES), autoescape=True, undefined=StrictUndefined
-    )
+    def on_shutdown(self) -> None:
+        """The room goes."""
+        self._rooms.close()
+        self._room = None
 
-
-class _GeneratedPages(BasePlugin):  # type: ignore[no-untyped-call, type-arg, unused-ignore]
-    """Hands MkDocs its pages and templates, and takes the theme's own files out."""
-
-    def __init__(self, pages: tuple[Page, ...]) -> None:
-        super().__init__()
-        self._pages = {page.path.removesuffix(".html") + ".md": page for page in pages}
-
-    def on_env(self, _env: Environment, **_: Any) -> Environment:
-        """Our templates, in place of MkDocs' and the theme's."""
-        return _environment()
+    def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
+        """No navigation, no "not found" page and no map of the site."""
+        config.nav = []
+        config.theme.static_templates.clear()
+        config.watch.append(str(self._content(config)))
+        return config
 
     def on_files(self, _files: Files, *, config: MkDocsConfig) -> Files:
-        """Only our pages: no file of the theme and nothing from a docs folder."""
-        return Files(
-            [
-                File.generated(config, source, content="", inclusion=InclusionLevel.NOT_IN_NAV)
-                for source in self._pages
-            ]
-        )
+        """Every file of the site, and no other: what lies in the content is read, not copied."""
+        room = self._drawn_in()
+        site, content = room / "site", self._content(config)
+        build_site(_wanted(content, room / "kept.json"), site, room / "kept.site")
+        kind = _Served if self._served else File
+        return Files([_file(kind, config, site, name) for name in sorted(stamps_in(site))])
 
-    def on_page_markdown(self, markdown: str, *, page: MkDocsPage, **_: Any) -> str:
-        """Each page names its own template."""
-        ours = self._pages[page.file.src_uri]
-        page.meta["template"] = ours.template
-        page.title = ours.title
-        return markdown
+    def _content(self, config: MkDocsConfig) -> Path:
+        return (Path(config.config_file_path).parent / self.config.content).resolve()
 
-    def on_page_context(
-        self, context: TemplateContext, *, page: MkDocsPage, **_: Any
-    ) -> TemplateContext:
-        """The template sees the page's context as `view`."""
-        context["view"] = self._pages[page.file.src_uri].context  # type: ignore[typeddict-unknown-key]
-        return context
+    def _drawn_in(self) -> Path:
+        if self._room is None:
+            self._room = self._rooms.enter_context(scratch("mkdocs"))
+        return self._room
+
+
+class _Served(File):
+    """A file whose page lets MkDocs' own script load it anew; only on this machine."""
+
+    def copy_file(self, dirty: bool = False) -> None:
+        """Write it below the folder that is served."""
+        super().copy_file(dirty)
+        if self.dest_uri.endswith(".html") and self.abs_dest_path:
+            page = Path(self.abs_dest_path)
+            page.write_bytes(page.read_bytes().replace(_POLICY, _SERVED, 1))
+
+
+def _file(kind: type[File], config: MkDocsConfig, site: Path, name: str) -> File:
+    path = str((site / name).absolute())
+    return kind.generated(config, name, abs_src_path=path, inclusion=InclusionLevel.NOT_IN_NAV)
+
+
+def _wanted(content: Path, kept: Path) -> Wanted:
+    """What can be published of the folder; MkDocs is stopped where errors stand in the way."""
+    report = quick_check(content, kept)
+    ready = ready_to_publish(report, content)
+    if ready.problems:
+        _log.warning(as_text(ready.problems, f"{content.name}/"))
+    if ready.wanted is None:
+        raise PluginError(f"{counted(ready.problems)}; nothing was built")
+    return ready.wanted

@@ -3,17 +3,18 @@
 from __future__ import annotations
 
 import hashlib
+import posixpath
 import tomllib
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 from datetime import date
 from pathlib import Path
 
-from build_tools.building.assets import copy_assets
+from build_tools.building.assets import asset_files
+from build_tools.building.finishing.once import once
 from build_tools.building.finishing.one_file import one_file
-from build_tools.building.mkdocs_adapter import render
+from build_tools.building.unit_files import drawn
 from build_tools.disk.places import PROJECT
-from build_tools.disk.scratch import scratch
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
 from build_tools.packs.about import about, metadata
@@ -93,30 +94,30 @@ def alone(bank: Bank, unit: Unit) -> Bank:
     return replace(bank, name=unit.publisher, topics={})
 
 
-def pages_in_pack(drawn: Path, unit: Unit, sources: Mapping[str, bytes]) -> Iterator[PackPage]:
+def pages_in_pack(
+    files: Mapping[str, bytes], unit: Unit, sources: Mapping[str, bytes]
+) -> Iterator[PackPage]:
     """The unit's page and its lessons, each whole in itself, with ways to one another.
 
-    `drawn` is the folder in which the pages of the unit `alone` were drawn, `sources` has the
-    unit's own files.
+    `files` has the pages of the unit `alone` and what they load, by their paths in a site;
+    `sources` has the unit's own files.
     """
-    folder = drawn / "units" / unit.slug
+    folder = f"units/{unit.slug}"
     names = ["index.html", *(f"lesson-{lesson.number}.html" for lesson in unit.lessons)]
 
     def read(address: str) -> bytes:
-        return sources[address] if address in sources else (folder / address).read_bytes()
+        return sources.get(address) or files[posixpath.normpath(posixpath.join(folder, address))]
 
     for name in names:
-        html = one_file((folder / name).read_text(encoding="utf-8"), read, names)
+        html = one_file(files[f"{folder}/{name}"].decode(), read, names)
         yield PackPage(name, html.encode())
 
 
 def _pages(bank: Bank, unit: Unit, sources: Mapping[str, bytes]) -> Iterator[PackPage]:
     lonely = alone(bank, unit)
     pages = [unit_page(lonely, unit), *(lesson_page(lonely, unit, one) for one in unit.lessons)]
-    with scratch("pack") as room:
-        copy_assets(room)
-        render(pages, room)
-        yield from pages_in_pack(room, unit, sources)
+    files = {path: once(html).encode() for path, html in drawn(pages).items()}
+    yield from pages_in_pack({**asset_files(), **files}, unit, sources)
 
 
 def _written_in(unit: Unit) -> dict[str, object]:

@@ -17,7 +17,7 @@ import json
 import os
 from collections.abc import Iterable, Iterator, Mapping
 from contextlib import contextmanager, suppress
-from dataclasses import astuple, dataclass
+from dataclasses import astuple, dataclass, field
 from functools import partial
 from pathlib import Path
 from typing import Any
@@ -25,7 +25,8 @@ from typing import Any
 from build_tools.checking.check_bank import check_bank_files, check_together, check_unit
 from build_tools.disk.places import PACKAGE
 from build_tools.disk.stray_files import is_stray
-from build_tools.model.bank import UnitOutline
+from build_tools.model.bank import Bank, UnitOutline
+from build_tools.model.build_bank import build_bank
 from build_tools.model.unit import Neighbours, SchoolYears
 from build_tools.problem import Grade, Problem
 from build_tools.schema_check.schemas import SCHEMA_FOLDER
@@ -38,7 +39,6 @@ MOST_KEPT = 8
 """Of so many banks results are kept; those checked longest ago make room."""
 DOUBT_NANOSECONDS = 2_000_000_000
 """Some file systems keep times in steps of two seconds; younger files may change unseen."""
-
 BETWEEN_COLLECTIONS = 100_000
 """New objects between two searches for rubbish: units are many objects, and few go in circles."""
 
@@ -49,11 +49,22 @@ Plain = list[Any]
 
 
 @dataclass(frozen=True, slots=True)
+class UnitSeen:
+    """A unit as the check saw it: a digest of its files, and its outline if it is sound."""
+
+    digest: str
+    outline: UnitOutline | None
+
+
+@dataclass(frozen=True, slots=True)
 class QuickReport:
-    """The problems of a whole bank, and how many rules were not run."""
+    """The problems of a whole bank, how many rules were not run, and its units by their folders."""
 
     problems: tuple[Problem, ...]
     skipped: int
+    units: Mapping[str, UnitSeen] = field(default_factory=dict)
+    settings: Bank | None = None
+    """The bank without units; None where its own files cannot be read or have another shape."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,11 +104,22 @@ def quick_outlines(root: Path, kept_file: Path | None) -> tuple[UnitOutline, ...
 def _quick_check(root: Path, kept_file: Path | None) -> QuickReport:
     files = check_bank_files(root)
     slugs, problems = unit_slugs(root)
-    ordered = _each_unit(root, slugs, files.grades, kept_file).values()
+    units = _each_unit(root, slugs, files.grades, kept_file)
+    ordered = units.values()
     found = [*files.problems, *problems, *(p for one in ordered for p in one.problems)]
     outlines = [one.outline for one in ordered if one.outline is not None]
     found += check_together(root, files, slugs, outlines).problems
-    return QuickReport(tuple(sorted(set(found))), sum(one.skipped for one in ordered))
+    return QuickReport(
+        tuple(sorted(set(found))),
+        sum(one.skipped for one in ordered),
+        {slug: UnitSeen(_digest_of(one.files), one.outline) for slug, one in units.items()},
+        build_bank(files.documents, ()) if files.sound else None,
+    )
+
+
+def _digest_of(files: Stamp) -> str:
+    said = sorted((name, one[-1]) for name, one in files.items())
+    return hashlib.sha256(json.dumps(said).encode()).hexdigest()
 
 
 def _each_unit(
@@ -114,7 +136,8 @@ def _each_unit(
         if stamp is None:
             waiting.append(slug)
         else:
-            kept[slug] = old[slug] if stamp == old[slug].files else _restamped(old[slug], stamp)
+            same = stamp == old[slug].files
+            kept[slug] = old[slug] if same else _read_kept([stamp, *old[slug].plain[1:]])
     checked = _check_units(root, waiting, grades)
     kept |= {slug: _read_kept(plain) for slug, plain in zip(waiting, checked, strict=True)}
     if kept_file and kept != old:
@@ -190,10 +213,6 @@ def _unchanged(folder: Path, old: _Kept, trusted: int) -> Stamp | None:
             return None
         stamp[name] = [now_size, *now_times, digest]
     return stamp
-
-
-def _restamped(old: _Kept, stamp: Stamp) -> _Kept:
-    return _read_kept([stamp, *old.plain[1:]])
 
 
 def _newest_trusted(kept_file: Path | None) -> int:

@@ -4,18 +4,21 @@ from __future__ import annotations
 
 from argparse import ArgumentParser, Namespace
 
-from build_tools.checking.check_bank import check_folder
+from build_tools.building.ready import ready_to_publish
+from build_tools.checking.quick_check import quick_check
 from build_tools.commands.shared.exit_codes import DONE, STOPPED
 from build_tools.commands.shared.folders import (
     existing_content,
     take_content,
     take_readers_folder,
 )
+from build_tools.commands.shared.progress import progress
 from build_tools.commands.shared.saying import say_ready
+from build_tools.disk.places import PROJECT
 from build_tools.publishing.publish import KEEP
 from build_tools.publishing.trouble import CannotPublishError
+from build_tools.use_cases.check import kept_file
 from build_tools.use_cases.publish_site import publish_site, refuse_folder
-from build_tools.use_cases.ready_to_publish import ready_to_publish
 
 
 def arguments(parser: ArgumentParser) -> None:
@@ -33,14 +36,14 @@ def run(args: Namespace) -> int:
     """
     content, target = existing_content(args.content), args.folder.resolve()
     refuse_folder(content, target, args.keep)
-    report = check_folder(content)
+    report = quick_check(content, kept_file(PROJECT, content))
     ready = ready_to_publish(report, content)
     otherwise = "nothing was published, and the last edition stands"
     say_ready(ready, report.skipped, content, otherwise)
-    if ready.bank is None:
+    if ready.wanted is None:
         return STOPPED
     try:
-        done = publish_site(ready.bank, content, target, args.keep)
+        done = publish_site(ready.wanted, target, args.keep, progress("drawn"))
     except CannotPublishError as stopped:
         print(stopped)
         return STOPPED

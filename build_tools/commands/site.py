@@ -3,17 +3,21 @@
 from __future__ import annotations
 
 from argparse import ArgumentParser, Namespace
+from dataclasses import replace
 from pathlib import Path
 
 from build_tools.building.finishing.pdf_printing import browser_to_print
-from build_tools.checking.check_bank import check_folder
+from build_tools.building.ready import ready_to_publish
+from build_tools.building.site_record import record_file
+from build_tools.checking.quick_check import quick_check
 from build_tools.checking.report_text import counted
 from build_tools.commands.shared.exit_codes import DONE, STOPPED
 from build_tools.commands.shared.folders import existing_content, take_content
+from build_tools.commands.shared.progress import progress
 from build_tools.commands.shared.saying import say_ready
 from build_tools.disk.places import PROJECT
-from build_tools.use_cases.build_site import build, refuse_folder
-from build_tools.use_cases.ready_to_publish import ready_to_publish
+from build_tools.use_cases.build_site import build, refuse_folder, reviewed
+from build_tools.use_cases.check import kept_file
 from build_tools.views.words.plain_words import how_many
 
 
@@ -23,6 +27,12 @@ def arguments(parser: ArgumentParser) -> None:
         "--out", type=Path, default=PROJECT / "site", help="the folder to publish in"
     )
     parser.add_argument("--review", action="store_true", help="add the advisers' page review.html")
+    parser.add_argument(
+        "--keep",
+        action="store_true",
+        help="add each lesson as one file, for readers without script",
+    )
+    parser.add_argument("--anew", action="store_true", help="make all of it, whatever was kept")
     parser.add_argument("--pdf", action="store_true", help="print each unit to PDF files as well")
     take_content(parser)
 
@@ -36,13 +46,16 @@ def run(args: Namespace) -> int:
     content, out = existing_content(args.content), args.out.resolve()
     refuse_folder(content, out)
     browser = browser_to_print() if args.pdf else None
-    report = check_folder(content)
+    report = quick_check(content, None if args.anew else kept_file(PROJECT, content))
     ready = ready_to_publish(report, content)
     otherwise = "the site was not built, and the last one still stands"
     say_ready(ready, report.skipped, content, otherwise)
-    if ready.bank is None:
+    if ready.wanted is None:
         return STOPPED
-    built = build(ready.bank, content, out, report if args.review else None, browser)
+    wanted = replace(ready.wanted, keep=args.keep)
+    wanted = reviewed(wanted, content) if args.review else wanted
+    record = None if args.anew else record_file(PROJECT / ".kept", content, out)
+    built = build(wanted, out, record, browser, progress("drawn"))
     drafts = len(ready.drafts)
     left_out = f" ({how_many(drafts, 'draft')} left out)" if drafts else ""
     print(f"{counted(ready.problems)}; {how_many(built.units, 'unit')}{left_out}")

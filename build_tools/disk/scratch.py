@@ -13,7 +13,7 @@ from pathlib import Path
 from filelock import FileLock, Timeout
 
 _START = "dance-unit-bank-"
-_LOCK = ".in-use"
+LOCK = ".in-use"
 WITHIN = "within"
 
 
@@ -28,7 +28,7 @@ def scratch(kind: str, beside: Path | None = None) -> Iterator[Path]:
     place = Path(beside or tempfile.gettempdir())
     _clear(place, start)
     room = Path(tempfile.mkdtemp(prefix=start, dir=place))
-    lock = FileLock(room / _LOCK, timeout=1)
+    lock = FileLock(room / LOCK, timeout=1)
     try:
         with lock:
             inner = room / WITHIN
@@ -45,10 +45,10 @@ def left_behind(kind: str) -> str:
 
 def _clear(place: Path, start: str) -> None:
     for room in place.glob(f"{start}*"):
-        if not _ours(room) or not (room / _LOCK).exists():
+        if not _ours(room) or not (room / LOCK).exists():
             continue
         try:
-            with FileLock(room / _LOCK, timeout=0):
+            with FileLock(room / LOCK, timeout=0):
                 pass
         except (Timeout, OSError):
             continue

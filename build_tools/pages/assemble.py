@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
+from dataclasses import dataclass
 
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
-from build_tools.pages.about.about import Notice, about_page
+from build_tools.pages.about.about import Notice, UnitRights, about_page, unit_rights
 from build_tools.pages.booklet.booklet import booklet_page
 from build_tools.pages.card.card import card_page
 from build_tools.pages.counts.counts import counts_page
 from build_tools.pages.dance.dance import dance_page
-from build_tools.pages.front.front import front_page
+from build_tools.pages.front.front import FrontUnit, front_page, front_unit
 from build_tools.pages.handouts.handouts import handouts_page
 from build_tools.pages.lesson.lesson import lesson_page
 from build_tools.pages.page import Page
@@ -22,28 +23,58 @@ from build_tools.pages.unit.unit import unit_page
 from build_tools.pages.wall.wall import wall_page
 from build_tools.pages.words.words import words_page
 from build_tools.pages.writing.schema_guide import Schemas
-from build_tools.pages.writing.writing import writing_page
+from build_tools.pages.writing.writing import Examples, examples_of, writing_page
+
+
+@dataclass(frozen=True, slots=True)
+class Listed:
+    """All that the pages of the whole bank say of one unit.
+
+    It is small and is kept, so that a change in one unit needs no other unit read.
+    """
+
+    slug: str
+    """The unit's folder."""
+    front: FrontUnit
+    """On the front page."""
+    rights: UnitRights
+    """On the page about the bank."""
+    examples: Examples
+    """On the page on how to write a unit."""
+
+
+def listed(bank: Bank, unit: Unit) -> Listed:
+    """What the pages of the whole bank say of `unit`; it depends on the bank's settings too."""
+    return Listed(unit.slug, front_unit(bank, unit), unit_rights(unit), examples_of(unit))
 
 
 def shared_pages(
-    bank: Bank, rules: Sequence[RuleEntry], notices: Sequence[Notice], schemas: Schemas
+    bank: Bank,
+    units: Sequence[Listed],
+    rules: Sequence[RuleEntry],
+    notices: Sequence[Notice],
+    schemas: Schemas,
 ) -> list[Page]:
-    """The pages of the whole bank. Drafts are not listed; `schemas` by the kind of file."""
-    units = tuple(unit for unit in bank.units if not unit.draft)
+    """The pages of the whole bank over the published `units`; `schemas` by the kind of file."""
+    first = min(units, key=lambda one: one.slug).examples if units else None
     return [
-        front_page(bank, units),
+        front_page(bank, [one.front for one in units]),
         words_page(bank),
         safety_page(bank),
-        writing_page(bank, units, schemas),
+        writing_page(bank, first, schemas),
         rules_page(bank, rules),
-        about_page(bank, units, notices),
+        about_page(bank, [one.rights for one in units], notices),
     ]
 
 
-def unit_pages(bank: Bank, unit: Unit) -> list[Page]:
-    """The pages of one unit. They depend on the unit and on the bank's settings."""
+def unit_pages(bank: Bank, unit: Unit, published: Collection[str] = ()) -> list[Page]:
+    """The pages of one unit.
+
+    They depend on the unit, on the bank's settings, and on which of the unit's neighbours (the
+    units that it builds on or leads to) are among those `published`.
+    """
     return [
-        unit_page(bank, unit),
+        unit_page(bank, unit, published),
         *(lesson_page(bank, unit, lesson) for lesson in unit.lessons),
         *(card_page(bank, unit, lesson) for lesson in unit.lessons),
         *(wall_page(bank, unit, lesson) for lesson in unit.lessons),

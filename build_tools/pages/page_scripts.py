@@ -38,6 +38,7 @@ _DANCE = tuple(f"dance/{name}.js" for name in ("stage", "mover", "later", "dance
 
 PAGE_SCRIPTS = {
     "lesson.js": (
+        "lesson/keep.js",
         *SUMS,
         "lesson/whole.js",
         "lesson/unfold.js",
@@ -57,6 +58,7 @@ PAGE_SCRIPTS = {
     "counts.js": (*_PLAYING, *_COUNTS),
     "dance.js": ("playing/paths.js", "playing/bodies.js", *_PLAYING, *_DANCE),
     "finder.js": ("front/finder.js",),
+    "booklet.js": ("pieces/print.js", "booklet/unpack.js"),
     "print.js": ("pieces/print.js",),
 }
 """For each file that a page asks for in assets/js, the scripts of site_overrides that are in it."""

@@ -1,28 +1,27 @@
-"""Building the site of a bank without errors: all its pages in a folder, whole or not at all."""
+"""Building the site of a bank without errors into a folder, doing only what changed."""
 
 from __future__ import annotations
 
 import os
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
-from build_tools.building.finishing.pdf_printing import print_units
-from build_tools.building.site import build_review, build_site, published_units
-from build_tools.checking.check_bank import Report
+from build_tools.building.progress import Progress, no_progress
+from build_tools.building.site import Built, Wanted, build_site
+from build_tools.checking.check_bank import check_folder
 from build_tools.disk.stray_files import is_stray
 from build_tools.disk.whole_folder import staged
 from build_tools.misuse import Misuse
-from build_tools.model.bank import Bank
 from build_tools.schema_check.schemas import SCHEMA_FOLDER
-from build_tools.unit_editions.earlier_editions import since_last_edition
 
 
 @dataclass(frozen=True, slots=True)
 class SiteBuilt:
-    """What was built: how many units, and how many PDF files printed."""
+    """What was built: how many units, how many PDF files printed, and what was done for it."""
 
     units: int
     pdf_files: int
+    done: Built
 
 
 def refuse_folder(content: Path, out: Path) -> None:
@@ -42,17 +41,35 @@ def refuse_folder(content: Path, out: Path) -> None:
 
 
 def build(
-    bank: Bank, content: Path, out: Path, review: Report | None = None, browser: Path | None = None
+    wanted: Wanted,
+    out: Path,
+    record: Path | None = None,
+    browser: Path | None = None,
+    progress: Progress = no_progress,
 ) -> SiteBuilt:
-    """Build the site of `bank`, read from `content`, into `out`; until it is whole, `out` stands.
+    """Build the site that is `wanted` into `out`; until what is new is whole, `out` stands.
 
-    `review` adds the advisers' page on that report; `browser` prints each unit's lessons, sheet
-    and booklet to PDF files.
+    What was built is kept in the file `record`, so that the next time only what changed is made.
+    `browser` prints each unit's lessons, sheet and booklet to PDF files.
     """
-    with staged(out) as fresh:
-        build_site(bank, content, fresh)
-        if review:
-            since = {unit.slug: since_last_edition(content, unit.slug) for unit in bank.units}
-            build_review(bank, review, since, fresh)
-        printed = print_units(fresh, browser) if browser else 0
-    return SiteBuilt(len(published_units(bank)), printed)
+    if not browser:
+        built = build_site(wanted, out, record, progress)
+        return SiteBuilt(built.units, 0, built)
+    from build_tools.building.finishing.pdf_printing import print_units
+
+    # All of it is made anew, since what prints may fail where pages are already in their place.
+    with staged(out) as room:
+        built = build_site(wanted, room, None, progress)
+        return SiteBuilt(built.units, print_units(room, browser), built)
+
+
+def reviewed(wanted: Wanted, content: Path) -> Wanted:
+    """The same with the advisers' page on everything that checking finds in `content`."""
+    from build_tools.building.shared_files import review_files
+    from build_tools.unit_editions.earlier_editions import since_last_edition
+
+    report = check_folder(content)
+    if report.bank is None:
+        return wanted
+    since = {unit.slug: since_last_edition(content, unit.slug) for unit in report.bank.units}
+    return replace(wanted, more=review_files(report.bank, report, since))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Sequence
+from dataclasses import replace
 from pathlib import Path
 
 from build_tools.checking.quick_check import QuickReport, quick_check
@@ -18,7 +19,7 @@ def check(content: Path, wanted: Sequence[str], kept_in: Path | None) -> QuickRe
     """
     report = quick_check(content, kept_in)
     problems = tuple(one for one in report.problems if _is_wanted(one, wanted))
-    return QuickReport(problems, report.skipped)
+    return replace(report, problems=problems)
 
 
 def stands_in_the_way(problems: Sequence[Problem], *, strict: bool) -> bool:

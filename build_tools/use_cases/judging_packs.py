@@ -15,7 +15,6 @@ from build_tools.checking.check_bank import (
     check_unit,
 )
 from build_tools.comparing.comparison import compared
-from build_tools.disk.scratch import scratch
 from build_tools.model.bank import UnitOutline
 from build_tools.model.build_bank import build_bank
 from build_tools.model.unit import Unit
@@ -118,17 +117,15 @@ def _checked(content: Path, beside: Path, slug: str, files: BankFiles) -> UnitCh
 def _drawn(files: BankFiles, content: Path, unit: Unit, pack: Pack) -> Pages:
     """Draw all pages of the unit, so that nothing that is taken in can stop `site`."""
     # Loading what draws takes time, and most of what is refused never comes here.
-    from build_tools.building.assets import copy_assets
+    from build_tools.building.assets import asset_files
     from build_tools.building.pack import alone, pages_in_pack
-    from build_tools.building.site import build_unit_pages
+    from build_tools.building.unit_files import unit_files
 
     bank = alone(build_bank(files.documents, [unit]), unit)
-    with scratch("drawn") as drawn:
-        copy_assets(drawn)
-        build_unit_pages(bank, unit, content, drawn)
-        if not pack.pages:
-            return "none"
-        pages = pages_in_pack(drawn, unit, pack.unit_files)
-        ours = {page.name: hashlib.sha256(page.data).hexdigest() for page in pages}
-        same = all(ours.get(name) == digest for name, digest in pack.pages.items())
-        return "ours" if same else "other"
+    drawn = {**asset_files(), **unit_files(bank, unit, content)}
+    if not pack.pages:
+        return "none"
+    pages = pages_in_pack(drawn, unit, pack.unit_files)
+    ours = {page.name: hashlib.sha256(page.data).hexdigest() for page in pages}
+    same = all(ours.get(name) == digest for name, digest in pack.pages.items())
+    return "ours" if same else "other"

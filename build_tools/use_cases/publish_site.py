@@ -5,10 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from pathlib import Path
 
-from build_tools.building.site import build_site
+from build_tools.building.progress import Progress, no_progress
+from build_tools.building.site import Wanted, build_site
 from build_tools.disk.scratch import scratch
 from build_tools.misuse import Misuse
-from build_tools.model.bank import Bank
 from build_tools.publishing.edition_folders import editions_in
 from build_tools.publishing.pointer import read_pointer
 from build_tools.publishing.publish import Published, publish
@@ -30,14 +30,17 @@ def refuse_folder(content: Path, target: Path, keep: int) -> None:
         raise Misuse("keep at least 2 editions, so that readers of the last one can finish")
 
 
-def publish_site(bank: Bank, content: Path, target: Path, keep: int) -> Published:
-    """Build the site of `bank`, read from `content`, and publish it in `target`.
+def publish_site(
+    wanted: Wanted, target: Path, keep: int, progress: Progress = no_progress
+) -> Published:
+    """Build the site that is `wanted` and publish it in `target`.
 
     Raises CannotPublishError with readers still at the edition they had.
     """
-    with scratch("edition") as site:
-        build_site(bank, content, site)
-        return publish(site, target, bank.as_of, bank.name, keep)
+    with scratch("edition") as room:
+        site = room / "site"
+        build_site(wanted, site, None, progress)
+        return publish(site, target, wanted.settings.as_of, wanted.settings.name, keep)
 
 
 def kept_in(target: Path) -> Kept | None:

@@ -6,9 +6,10 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
-from build_tools.building.rebuild import Touched, again, rebuild, touched
-from build_tools.checking.check_bank import check_folder
-from build_tools.checking.quick_check import quick_check
+from build_tools.building.ready import wanted_of
+from build_tools.building.site import Built, build_site
+from build_tools.checking.quick_check import QuickReport, quick_check
+from build_tools.misuse import Misuse
 from build_tools.problem import Problem
 
 
@@ -31,15 +32,45 @@ def watch(
 ) -> Iterator[ProblemsFound | Written]:
     """Check the folder `content` and build its pages below `out`, then again after each save.
 
-    `saves` gives the files of each save; what was read is kept in the file `kept_in`. The problems
-    come before the pages, since they are what the author waits for.
+    `saves` gives the files of each save; what was read is kept beside the file `kept_in`. The
+    problems come before the pages, since they are what the author waits for.
     """
-    report = check_folder(content)
+    yield from _seen(content, out, kept_in)
+    for _ in saves:
+        yield from _seen(content, out, kept_in)
+
+
+def _seen(content: Path, out: Path, kept_in: Path) -> Iterator[ProblemsFound | Written]:
+    report = quick_check(content, kept_in)
     yield ProblemsFound(report.problems)
-    yield Written(tuple(rebuild(content, out, Touched(frozenset(), True), report)))
-    for saved in saves:
-        what = touched(content, saved)
-        now = quick_check(content, kept_in)
-        yield ProblemsFound(now.problems)
-        report = again(content, report, what, now)
-        yield Written(tuple(rebuild(content, out, what, report)))
+    yield Written(rebuilt(content, report, out, kept_in.with_suffix(".site")))
+
+
+def rebuilt(content: Path, report: QuickReport, out: Path, record: Path) -> tuple[str, ...]:
+    """Write anew below `out` what changed; returns what was written, in words.
+
+    Drafts are shown as if they were finished. While a unit has errors, its last good pages stand.
+    """
+    wrong = {
+        one.file.split("/")[1]
+        for one in report.problems
+        if one.severity == "error" and one.file.startswith("units/")
+    }
+    shown = [slug for slug, seen in report.units.items() if seen.outline and slug not in wrong]
+    wanted = wanted_of(report, content, shown, wrong & report.units.keys())
+    if wanted is None:
+        return ()
+    try:
+        return _in_words(build_site(wanted, out, record))
+    except Misuse:
+        # A file was saved again while it was read; that save comes next.
+        return ()
+
+
+def _in_words(built: Built) -> tuple[str, ...]:
+    parts = [name.split("/") for name in (*built.written, *built.gone)]
+    slugs = sorted({part[1] for part in parts if part[0] == "units"})
+    if any(part[0] == "assets" for part in parts):
+        return ("every page",)
+    lists = any(len(part) == 1 for part in parts)
+    return (*(f"the pages of {slug}" for slug in slugs), *(["the lists"] if lists else []))

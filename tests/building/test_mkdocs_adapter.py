@@ -1,35 +1,94 @@
-"""Pages through MkDocs: escaped, no name mistyped, and nothing in the folder but the pages."""
+"""`mkdocs build` gives the bytes of `site`, `mkdocs serve` shows a saved change."""
 
 from __future__ import annotations
 
-from dataclasses import replace
+import os
+import socket
+import subprocess
+import sys
+import time
+import urllib.request
+from collections.abc import Iterator
+from contextlib import contextmanager, suppress
 from pathlib import Path
 
 import pytest
-from jinja2 import UndefinedError
 
-from build_tools.building.mkdocs_adapter import render
-from build_tools.pages.about.about import about_page
-from build_tools.pages.page import Page
-from tests.support.sound_bank import real_bank
+from tests.support.banks import BASE_UNIT, change, copy_base
+from tests.support.built_sites import ROOT, build, files
 
-
-def test_what_authors_write_is_escaped_in_every_batch(tmp_path: Path) -> None:
-    bank = replace(real_bank(), about="Dance & <b>more</b>")
-    for batch in ("one", "two"):
-        render([about_page(bank, (), ())], tmp_path / batch)
-        page = (tmp_path / batch / "about.html").read_text(encoding="utf-8")
-        assert "Dance &amp; &lt;b&gt;more&lt;/b&gt;" in page
+PATIENCE = 120.0
 
 
-def test_a_name_that_a_context_has_not_stops_it(tmp_path: Path) -> None:
-    about = about_page(real_bank(), (), ())
-    page = Page(about.path, "unit/unit.html", about.title, about.context)
-    with pytest.raises(UndefinedError):
-        render([page], tmp_path / "site")
+@pytest.fixture
+def bank(tmp_path: Path) -> Path:
+    """A bank with a `mkdocs.yml` of its own beside it, that of the project."""
+    (tmp_path / "mkdocs.yml").write_bytes((ROOT / "mkdocs.yml").read_bytes())
+    return copy_base(tmp_path)
 
 
-def test_nothing_of_the_theme_and_nothing_of_our_folder_is_published(tmp_path: Path) -> None:
-    render([about_page(real_bank(), (), ())], tmp_path / "site")
-    written = [path.relative_to(tmp_path / "site") for path in (tmp_path / "site").rglob("*")]
-    assert written == [Path("about.html")]
+def mkdocs(*line: str, folder: Path) -> list[str]:
+    return [sys.executable, "-m", "mkdocs", *line, "-f", str(folder / "mkdocs.yml")]
+
+
+def test_mkdocs_build_gives_the_bytes_of_site(bank: Path, tmp_path: Path) -> None:
+    done = subprocess.run(
+        mkdocs("build", folder=tmp_path), cwd=ROOT, capture_output=True, text=True, check=False
+    )
+    assert done.returncode == 0, done.stderr
+    build(bank, tmp_path / "ours")
+    assert files(tmp_path / "site") == files(tmp_path / "ours")
+    assert {path.name for path in tmp_path.iterdir()} == {"content", "mkdocs.yml", "ours", "site"}
+
+
+def test_errors_stop_it_and_are_said(bank: Path, tmp_path: Path) -> None:
+    lesson = bank / "units" / BASE_UNIT / "lesson-1.md"
+    change(lesson, "\nminutes: 40\n", "\nminutes: 400\n")
+    done = subprocess.run(
+        mkdocs("build", folder=tmp_path), cwd=ROOT, capture_output=True, text=True, check=False
+    )
+    assert done.returncode == 1
+    assert "`minutes` is 400" in done.stderr
+    assert "1 error; nothing was built" in done.stderr
+    assert not (tmp_path / "site" / "index.html").exists()
+
+
+def test_mkdocs_serve_shows_a_saved_change(bank: Path, tmp_path: Path) -> None:
+    with served(tmp_path) as address:
+        page = f"{address}units/{BASE_UNIT}/lesson-1.html"
+        assert "A wholly new focus" not in shown(page, "</html>")
+        lesson = bank / "units" / BASE_UNIT / "lesson-1.md"
+        change(lesson, "\nfocus: ", "\nfocus: A wholly new focus, ")
+        html = shown(page, "A wholly new focus")
+        assert "script-src 'self' 'unsafe-inline'" in html
+
+
+@contextmanager
+def served(folder: Path) -> Iterator[str]:
+    """The bank in `folder` served by MkDocs, from the moment that it answers."""
+    with socket.socket() as free:
+        free.bind(("127.0.0.1", 0))
+        port = free.getsockname()[1]
+    line = mkdocs("serve", "-a", f"127.0.0.1:{port}", folder=folder)
+    process = subprocess.Popen(
+        line, cwd=ROOT, env=dict(os.environ), stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL
+    )
+    try:
+        address = f"http://127.0.0.1:{port}/"
+        shown(address, "</html>")
+        yield address
+    finally:
+        process.terminate()
+        process.wait()
+
+
+def shown(address: str, words: str) -> str:
+    """The page at `address`, once it holds `words`; fails where it never does."""
+    until, page = time.monotonic() + PATIENCE, ""
+    while time.monotonic() < until:
+        with suppress(OSError), urllib.request.urlopen(address, timeout=5) as answer:
+            page = str(answer.read(), "utf-8")
+            if words in page:
+                return page
+        time.sleep(0.2)
+    raise AssertionError(f"{words!r} never came: {page[:2000]}")

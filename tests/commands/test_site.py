@@ -11,8 +11,7 @@ from typing import Any
 import pytest
 
 from build_tools import cli
-from build_tools.building import mkdocs_adapter
-from build_tools.building import site as site_building
+from build_tools.building.unit_files import unit_files
 from build_tools.checking.check_bank import check_folder
 from tests.support.banks import BASE_UNIT, ROOT, change, copy_base
 
@@ -91,21 +90,17 @@ def test_a_crash_in_the_middle_leaves_the_last_good_site_untouched(
     run: Any, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, stop: BaseException
 ) -> None:
     before = old_site(tmp_path)
-    render = mkdocs_adapter.render
     calls = []
 
-    def crashing(pages: Any, out: Path) -> None:
-        calls.append(out)
-        if len(calls) > 1:
-            assert (out / "index.html").is_file()
-            raise stop
-        render(pages, out)
+    def crashing(*given: Any, **options: Any) -> dict[str, bytes]:
+        calls.append(unit_files(*given, **options))
+        raise stop
 
-    monkeypatch.setattr(site_building, "render", crashing)
+    monkeypatch.setattr("build_tools.building.drawing.unit_files", crashing)
     code, out, err = run()
     assert code == (3 if isinstance(stop, RuntimeError) else 130)
     assert ("planted" in err) == isinstance(stop, RuntimeError)
-    assert len(calls) == 2
+    assert len(calls) == 1
     assert out == ""
     assert listing(tmp_path / "site") == before
     assert names_beside(tmp_path) == ["content", "site"]

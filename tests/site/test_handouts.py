@@ -15,7 +15,6 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser
 
-from build_tools.building.site import published_units
 from build_tools.checking.check_bank import check_folder
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
@@ -46,7 +45,7 @@ class Handed:
 def units() -> tuple[Unit, ...]:
     bank = check_folder(CONTENT).bank
     assert bank is not None
-    return tuple(published_units(bank))
+    return tuple(unit for unit in bank.units if not unit.draft)
 
 
 def lessons() -> Iterator[tuple[str, Unit, Lesson]]:

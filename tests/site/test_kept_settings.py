@@ -11,6 +11,7 @@ import pytest
 from playwright.sync_api import Browser, Locator, Page
 
 from build_tools.disk.places import OVERRIDES
+from tests.site.test_one_file import as_made_here
 from tests.support.browser import Reader, address_of, reader
 from tests.support.firefox import Firefox
 from tests.support.tabs import wait_for
@@ -225,7 +226,7 @@ def test_it_is_no_part_of_the_print_and_of_the_page_to_keep(browser: Browser, si
             seen.page.emulate_media(media="print")
             assert not part(seen.page).is_visible(), path
             seen.page.emulate_media(media="screen")
-    assert "this device keeps" not in (site / UNIT / "lesson-2-to-keep.html").read_text("utf-8")
+    assert "this device keeps" not in as_made_here(site, f"{UNIT}/lesson-2.html")
 
 
 def test_in_firefox_each_page_of_a_folder_lets_go_what_it_kept(

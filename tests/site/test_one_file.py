@@ -5,12 +5,12 @@ At most 150 kB, so that it goes by e-mail and message: common practice, no sourc
 
 from __future__ import annotations
 
-import shutil
 from collections import Counter
 from pathlib import Path
 
 from playwright.sync_api import Browser
 
+from build_tools.building.finishing.one_file import one_file
 from tests.support.browser import Reader, address_of, reader
 from tests.support.built_sites import heaviest, html_pages, lesson_pages, lessons_to_open
 from tests.support.markup import ids, references, tags
@@ -31,8 +31,32 @@ WORDS = """
 BOUND = "() => [...document.querySelectorAll('.bound > article')].map((one) => one.textContent)"
 
 
-def kept(path: str) -> str:
-    return path.removesuffix(".html") + "-to-keep.html"
+def kept(at: Reader, site: Path, path: str) -> str:
+    """The lesson at `path` as its page keeps it as one file."""
+    at.page.goto(address_of(site, path))
+    with at.page.expect_download() as download:
+        at.page.get_by_role("button", name="Keep as one file").click()
+    named = path.rpartition("/")[2].replace(".html", "-to-keep.html")
+    assert download.value.suggested_filename == named
+    return Path(download.value.path()).read_text(encoding="utf-8")
+
+
+def as_made_here(site: Path, path: str) -> str:
+    """The same as `site --keep` writes it."""
+    folder = (site / path).parent
+    return one_file((site / path).read_text(encoding="utf-8"), lambda n: (folder / n).read_bytes())
+
+
+SHAPE = """
+(html) => {
+  const whole = new DOMParser().parseFromString(html, "text/html");
+  const walk = (one) => one.nodeType === 3 ? one.data.trim() : one.nodeType !== 1 ? "" :
+    [one.localName, [...one.attributes].map((a) => a.name + "=" + a.value).sort(),
+     [...one.childNodes].map(walk).filter((each) => each.length)];
+  whole.normalize();
+  return JSON.stringify(walk(whole.documentElement));
+}
+"""
 
 
 def words(at: Reader, root: str = "main", less: str = "") -> list[str]:
@@ -46,7 +70,10 @@ def test_every_lesson_opens_alone_and_says_the_same(
         for number, path in enumerate(lessons_to_open(site, thorough)):
             folder = tmp_path / str(number)
             folder.mkdir()
-            shutil.copyfile(site / kept(path), folder / "kept.html")
+            html = kept(beside, site, path)
+            (folder / "kept.html").write_text(html, encoding="utf-8")
+            shapes = [alone.page.evaluate(SHAPE, one) for one in (html, as_made_here(site, path))]
+            assert shapes[0] == shapes[1], path
             assert (folder / "kept.html").stat().st_size <= MOST, path
             address = address_of(folder, "kept.html")
             alone.requests.clear()
@@ -67,7 +94,7 @@ def test_a_phone_shows_it_in_its_own_width_and_prints_it_on_two_sides(
     browser: Browser, site: Path, tmp_path: Path
 ) -> None:
     path = lesson_pages(site)[0]
-    shutil.copyfile(site / kept(path), tmp_path / "kept.html")
+    (tmp_path / "kept.html").write_text(as_made_here(site, path), encoding="utf-8")
     with reader(browser, tmp_path, width=390) as at:
         at.page.goto(address_of(tmp_path, "kept.html"))
         assert at.page.evaluate("document.documentElement.scrollWidth") <= 390
@@ -82,21 +109,11 @@ def test_a_phone_shows_it_in_its_own_width_and_prints_it_on_two_sides(
 
 def test_a_kept_lesson_leads_nowhere_else(site: Path) -> None:
     for path in lesson_pages(site):
-        found = tags((site / kept(path)).read_text(encoding="utf-8"))
+        found = tags(as_made_here(site, path))
         places = {f"#{name}" for name in ids(found)}
         for tag, address in references(found):
             assert address.startswith("data:") or address in places, (path, tag)
         assert not {"script", "form", "base"} & {tag.name for tag in found}, path
-
-
-def test_the_lesson_offers_itself_to_keep(site: Path) -> None:
-    for path in lesson_pages(site):
-        offers = [
-            tag.attributes["href"]
-            for tag in tags((site / path).read_text(encoding="utf-8"))
-            if tag.name == "a" and "download" in tag.attributes
-        ]
-        assert offers == [kept(path).rpartition("/")[2]]
 
 
 def booklets(site: Path, thorough: bool) -> list[str]:
@@ -106,20 +123,36 @@ def booklets(site: Path, thorough: bool) -> list[str]:
     return found if thorough else heaviest(site, found)
 
 
+def unfolded(at: Reader, site: Path, path: str) -> None:
+    """Open a booklet and wait until its lessons are laid out."""
+    at.page.goto(address_of(site, path))
+    at.page.wait_for_selector("html[data-unpacked]")
+
+
+def test_without_script_the_booklet_leads_to_each_lesson(browser: Browser, site: Path) -> None:
+    (path,) = booklets(site, False)
+    folder = path.rpartition("/")[0]
+    lessons = [one for one in lesson_pages(site) if one.startswith(f"{folder}/")]
+    with reader(browser, site, script=False) as at:
+        at.page.goto(address_of(site, path))
+        ways = at.page.locator(".bound a").evaluate_all("(all) => all.map((one) => one.href)")
+        assert ways == [address_of(site, lesson) for lesson in lessons]
+
+
 def test_the_booklet_holds_every_lesson_in_full(
     browser: Browser, site: Path, thorough: bool
 ) -> None:
-    with reader(browser, site, script=False) as at:
+    with reader(browser, site) as at, reader(browser, site, script=False) as plain:
         for path in booklets(site, thorough):
             folder = path.rpartition("/")[0]
             lessons = [one for one in lesson_pages(site) if one.startswith(f"{folder}/")]
-            at.page.goto(address_of(site, path))
+            unfolded(at, site, path)
             bound = [str(text).split() for text in at.page.evaluate(BOUND)]
             assert len(bound) == len(lessons) > 2
             for text, lesson in zip(bound, lessons, strict=True):
-                at.page.goto(address_of(site, lesson))
-                assert text == words(at, "article", "nav"), lesson
-            names = ids(tags((site / path).read_text(encoding="utf-8")))
+                plain.page.goto(address_of(site, lesson))
+                assert text == words(plain, "article", "nav"), lesson
+            names = ids(tags(at.page.content()))
             assert [name for name, times in Counter(names).items() if times > 1] == []
 
 
@@ -128,7 +161,7 @@ def test_each_lesson_of_the_booklet_starts_on_a_new_side(
 ) -> None:
     for path in booklets(site, thorough):
         with reader(browser, site) as at:
-            at.page.goto(address_of(site, path))
+            unfolded(at, site, path)
             titles = at.page.locator(".bound .title").all_text_contents()
             paper = printed(at.page, FOOT_MM)
         sides: list[str] = [""] * len(paper.margins)

@@ -9,7 +9,8 @@ from pathlib import Path
 
 import pytest
 
-from tests.support.built_sites import files, html_pages
+from tests.site.test_one_file import as_made_here
+from tests.support.built_sites import files, html_pages, lesson_pages
 from tests.support.markup import Tag, references, tags
 
 POLICY = (
@@ -17,7 +18,6 @@ POLICY = (
     "font-src 'self'; base-uri 'none'; form-action 'none'"
 )
 # A lesson kept as one file holds its styles, typefaces and pictures, and nothing that runs.
-KEPT = re.compile(r"units/[^/]+/lesson-[0-9]+-to-keep\.html")
 KEPT_POLICY = (
     "default-src 'none'; style-src 'sha256-{digest}'; img-src data:; font-src data:; "
     "base-uri 'none'; form-action 'none'"
@@ -85,15 +85,15 @@ def test_no_page_needs_what_the_policy_forbids(site: Path) -> None:
     wrong = {
         path: found
         for path in html_pages(site)
-        if not KEPT.fullmatch(path) and (found := faults((site / path).read_text(encoding="utf-8")))
+        if (found := faults((site / path).read_text(encoding="utf-8")))
     }
     assert wrong == {}
 
 
 def test_a_kept_lesson_has_a_policy_that_lets_in_its_own_styles_alone(site: Path) -> None:
-    kept = [path for path in html_pages(site) if KEPT.fullmatch(path)]
+    kept = lesson_pages(site)
     assert len(kept) > 5
-    texts = {path: (site / path).read_text(encoding="utf-8") for path in kept}
+    texts = {path: as_made_here(site, path) for path in kept}
     assert {path: found for path, html in texts.items() if (found := kept_faults(html))} == {}
     html = texts[kept[0]]
     for ours, planted in (

@@ -18,10 +18,12 @@ def test_each_save_gives_its_problems_and_then_its_pages(tmp_path: Path) -> None
         yield [lesson]
         change(lesson, "\nminutes: 41\n", "\nminutes: 40\n")
         yield [lesson]
+        change(lesson, "\nfocus: ", "\nfocus: Now, ")
+        yield [lesson]
 
     seen = list(watch(bank, saves(), out, tmp_path / "kept.json"))
-    assert [type(one) for one in seen] == [ProblemsFound, Written] * 3
+    assert [type(one) for one in seen] == [ProblemsFound, Written] * 4
     found = [[p.rule for p in one.problems] for one in seen if isinstance(one, ProblemsFound)]
-    assert found == [[], ["minutes-do-not-add-up"], []]
+    assert found == [[], ["minutes-do-not-add-up"], [], []]
     written = [one.pages for one in seen if isinstance(one, Written)]
-    assert written == [("every page",), (), (f"the pages of {BASE_UNIT}",)]
+    assert written == [("every page",), (), (), (f"the pages of {BASE_UNIT}",)]

@@ -7,7 +7,7 @@ import hashlib
 import mimetypes
 import posixpath
 import re
-from collections.abc import Callable, Collection
+from collections.abc import Callable, Collection, Iterable
 from urllib.parse import unquote
 
 from build_tools.building.finishing.rewriting import Start, rewritten, with_value
@@ -65,10 +65,16 @@ def _styles(html: str, read: Read) -> str:
 
     def note(tag: Start) -> str:
         if tag.name == "link" and tag.attributes.get("rel") == "stylesheet":
-            found.append(_style(tag.attributes["href"], read))
+            found.append(tag.attributes["href"])
         return tag.text
 
     rewritten(html, note)
+    return style_of(found, read)
+
+
+def style_of(addresses: Iterable[str], read: Read) -> str:
+    """The styles at `addresses` as one, their typefaces and pictures inside."""
+    found = [_style(address, read) for address in addresses]
     style = re.sub(r"\n\n+", "\n", "\n".join(found))
     if "</" in style:
         raise ValueError("a style sheet that holds </ cannot stand inside a page")

@@ -7,9 +7,11 @@ import re
 import subprocess
 import tempfile
 from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 
 from build_tools.building.browsers import ToolMissingError, installed_browsers
+from build_tools.building.finishing.packed import unpacked
 from build_tools.lifeline import programs
 from build_tools.misuse import Misuse
 
@@ -36,8 +38,24 @@ def print_units(site: Path, browser: Path) -> int:
     pages = list(pages_to_print(site))
     with tempfile.TemporaryDirectory(prefix="printing-", ignore_cleanup_errors=True) as profile:
         for page in pages:
-            print_page(browser, page, page.parent / "pdf" / f"{page.stem}.pdf", Path(profile))
+            with _laid_out(page) as whole:
+                print_page(browser, whole, page.parent / "pdf" / f"{page.stem}.pdf", Path(profile))
     return len(pages)
+
+
+@contextmanager
+def _laid_out(page: Path) -> Iterator[Path]:
+    """A page as it is printed: a booklet's lessons are there before any script has run."""
+    html = page.read_text(encoding="utf-8")
+    if (whole := unpacked(html)) == html:
+        yield page
+        return
+    copy = page.with_name(f"{page.stem}-laid-out.html")
+    copy.write_text(whole, encoding="utf-8", newline="\n")
+    try:
+        yield copy
+    finally:
+        copy.unlink()
 
 
 def pages_to_print(site: Path) -> Iterator[Path]:

@@ -6,12 +6,19 @@ import re
 from collections import defaultdict
 from collections.abc import Callable
 from dataclasses import dataclass
-from html import escape
-from html.parser import HTMLParser
+from html import escape, unescape
 
 VOID = frozenset(
     "area base br col embed hr img input link meta param source track wbr".split()  # noqa: SIM905
 )
+
+
+_TAG = re.compile(
+    r"""<(?P<end>/?)(?P<name>[A-Za-z][^\s/>]*)(?P<rest>(?:"[^"]*"|[^">])*)>""",
+    re.DOTALL,
+)
+"""A tag of a page of ours: values stand in double quotes, and signs of HTML in text are escaped."""
+_ATTRIBUTE = re.compile(r"""([^\s"=/]+)(?:="([^"]*)")?""")
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,10 +39,35 @@ def rewritten(html: str, change: Change) -> str:
     None leaves out the element with all that is in it; an empty text leaves out its tags and
     keeps what is in it.
     """
-    parser = _Rewriter(change)
-    parser.feed(html)
-    parser.close()
-    return "".join(parser.kept)
+    kept: list[str] = []
+    written = 0
+    left_out, depth = "", 0
+    with_tags: dict[str, list[bool]] = defaultdict(list)
+    for tag in _TAG.finditer(html):
+        name, ends, alone = tag["name"].lower(), tag["end"], tag["rest"].endswith("/")
+        if left_out:
+            if name == left_out and not alone:
+                depth += -1 if ends else 1
+            if not depth:
+                left_out, written = "", tag.end()
+            continue
+        kept.append(html[written : tag.start()])
+        written = tag.end()
+        if ends:
+            if not with_tags[name] or with_tags[name].pop():
+                kept.append(tag[0])
+            continue
+        now = _changed(tag, change)
+        if alone or name in VOID:
+            kept.append(now or "")
+        elif now is None:
+            left_out, depth = name, 1
+        else:
+            with_tags[name].append(bool(now))
+            kept.append(now)
+    if not left_out:
+        kept.append(html[written:])
+    return "".join(kept)
 
 
 def with_value(text: str, attribute: str, value: str) -> str:
@@ -54,59 +86,9 @@ def element(html: str, name: str) -> str:
     return found.group(0)
 
 
-class _Rewriter(HTMLParser):
-    def __init__(self, change: Change) -> None:
-        super().__init__(convert_charrefs=False)
-        self.kept: list[str] = []
-        self._change = change
-        self._left_out = ""
-        self._depth = 0
-        self._with_tags: dict[str, list[bool]] = defaultdict(list)
-
-    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
-        if self._left_out:
-            self._depth += tag == self._left_out
-            return
-        now = self._changed(tag, attrs)
-        if tag in VOID:
-            self._keep(now or "")
-        elif now is None:
-            self._left_out, self._depth = tag, 1
-        else:
-            self._with_tags[tag].append(bool(now))
-            self._keep(now)
-
-    def handle_startendtag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
-        if not self._left_out:
-            self._keep(self._changed(tag, attrs) or "")
-
-    def handle_endtag(self, tag: str) -> None:
-        if self._left_out:
-            self._depth -= tag == self._left_out
-            if not self._depth:
-                self._left_out = ""
-        elif not self._with_tags[tag] or self._with_tags[tag].pop():
-            self._keep(f"</{tag}>")
-
-    def handle_data(self, data: str) -> None:
-        self._keep(data)
-
-    def handle_entityref(self, name: str) -> None:
-        self._keep(f"&{name};")
-
-    def handle_charref(self, name: str) -> None:
-        self._keep(f"&#{name};")
-
-    def handle_comment(self, data: str) -> None:
-        self._keep(f"<!--{data}-->")
-
-    def handle_decl(self, decl: str) -> None:
-        self._keep(f"<!{decl}>")
-
-    def _changed(self, tag: str, attrs: list[tuple[str, str | None]]) -> str | None:
-        attributes = {name: value or "" for name, value in attrs}
-        return self._change(Start(tag, attributes, self.get_starttag_text() or ""))
-
-    def _keep(self, text: str) -> None:
-        if not self._left_out:
-            self.kept.append(text)
+def _changed(tag: re.Match[str], change: Change) -> str | None:
+    attributes = {
+        name.lower(): unescape(value) if "&" in value else value
+        for name, value in _ATTRIBUTE.findall(tag["rest"])
+    }
+    return change(Start(tag["name"].lower(), attributes, tag[0]))

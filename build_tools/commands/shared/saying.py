@@ -5,8 +5,8 @@ from __future__ import annotations
 import sys
 from pathlib import Path
 
+from build_tools.building.ready import Ready
 from build_tools.checking.report_text import as_text, counted, skipped_line
-from build_tools.use_cases.ready_to_publish import Ready
 from build_tools.views.words.plain_words import how_many
 
 
@@ -29,6 +29,6 @@ def say_ready(ready: Ready, skipped: int, content: Path, otherwise: str) -> None
             for slug, errors in ready.faulty.items()
         )
         print(f"left out, being drafts with errors: {named}; `check` says what to mend")
-    if ready.bank is None:
+    if ready.wanted is None:
         say_skipped(skipped)
         print(f"{counted(ready.problems)}; {otherwise}")

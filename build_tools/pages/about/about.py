@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from build_tools.model.bank import Bank
@@ -61,21 +61,23 @@ class AboutView:
     """Every part that is bundled or that the software uses."""
 
 
-def about_page(bank: Bank, units: tuple[Unit, ...], notices: Sequence[Notice]) -> Page:
+def unit_rights(unit: Unit) -> UnitRights:
+    """The rights of `unit`: they can be kept without it."""
+    return UnitRights(
+        Link(unit.title, f"units/{unit.slug}/index.html"),
+        unit.publisher,
+        unit.edition,
+        licence_in_words(unit.licence),
+    )
+
+
+def about_page(bank: Bank, units: Iterable[UnitRights], notices: Sequence[Notice]) -> Page:
     """The page about.html."""
     view = AboutView(
         frame=frame(bank, PATH, "About the bank", bank.about),
         about=bank.about,
         as_of=day_in_words(bank.as_of),
-        units=tuple(
-            UnitRights(
-                Link(unit.title, f"units/{unit.slug}/index.html"),
-                unit.publisher,
-                unit.edition,
-                licence_in_words(unit.licence),
-            )
-            for unit in sorted(units, key=lambda u: (u.title.lower(), u.slug))
-        ),
+        units=tuple(sorted(units, key=lambda one: (one.unit.words.lower(), one.unit.href))),
         notices=tuple(notices),
     )
     return Page(PATH, "about/about.html", view.frame.title, view)

@@ -76,7 +76,7 @@ def booklet_page(bank: Bank, unit: Unit) -> Page:
     """The page units/<slug>/booklet.html, before the lessons are bound in."""
     path = f"units/{unit.slug}/booklet.html"
     view = BookletView(
-        frame=frame(bank, path, f"{unit.title}, booklet", unit.summary, "print.js"),
+        frame=frame(bank, path, f"{unit.title}, booklet", unit.summary, "booklet.js"),
         language=unit.language,
         paper_foot=f"{unit.title}, edition {unit.edition}",
         unit=Link(unit.title, "index.html"),

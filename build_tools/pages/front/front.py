@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from build_tools.model.bank import Bank
@@ -84,18 +85,35 @@ _SPACES = (
 )
 
 
-def front_page(bank: Bank, units: tuple[Unit, ...]) -> Page:
+@dataclass(frozen=True, slots=True)
+class FrontUnit:
+    """What the front page says of one unit: it can be kept without the unit."""
+
+    order: tuple[str, str]
+    """What the list is sorted by."""
+    entry: UnitEntry
+    """Its place in the list."""
+    years: tuple[Option, ...]
+    """The school years it is written for."""
+
+
+def front_unit(bank: Bank, unit: Unit) -> FrontUnit:
+    """What the front page says of `unit`."""
+    return FrontUnit((unit.title.lower(), unit.slug), _entry(bank, unit), _years(unit))
+
+
+def front_page(bank: Bank, units: Iterable[FrontUnit]) -> Page:
     """The page index.html over the published `units`."""
+    units = sorted(units, key=lambda one: one.order)
+    found = {option.value: option for one in units for option in one.years}
     lead = "Dance your class makes itself, over a few lessons, from something worth dancing about."
     view = FrontView(
         frame=frame(bank, PATH, bank.name, bank.about, "finder.js"),
         heading="Find a dance unit",
         lead=f"{lead} You need no dance training, and you never have to demonstrate.",
-        years=_years(units),
+        years=tuple(found[value] for value in sorted(found, key=_order)),
         spaces=_SPACES,
-        units=tuple(
-            _entry(bank, unit) for unit in sorted(units, key=lambda u: (u.title.lower(), u.slug))
-        ),
+        units=tuple(one.entry for one in units),
     )
     return Page(PATH, "front/front.html", view.frame.title, view)
 
@@ -130,16 +148,12 @@ def _search_words(bank: Bank, unit: Unit) -> tuple[str, ...]:
     return tuple(dict.fromkeys(words))
 
 
-def _years(units: tuple[Unit, ...]) -> tuple[Option, ...]:
-    found = {
-        _value(y.nation, one): Option(
-            _value(y.nation, one), in_words(SchoolYears(y.nation, (one,)))
-        )
-        for unit in units
+def _years(unit: Unit) -> tuple[Option, ...]:
+    return tuple(
+        Option(_value(y.nation, one), in_words(SchoolYears(y.nation, (one,))))
         for y in unit.years
         for one in y.years
-    }
-    return tuple(found[value] for value in sorted(found, key=_order))
+    )
 
 
 def _value(nation: str, year: str) -> str:

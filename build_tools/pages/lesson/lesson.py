@@ -91,8 +91,6 @@ class LessonView:
     """The counts for the hall."""
     handouts: Link
     """Strips, word cards and a sheet to look with, to print."""
-    keep: Link
-    """The lesson as one file to keep."""
     short_lines: tuple[ShortLine, ...]
     """The lesson in seven lines at most."""
     fit: FitView
@@ -157,7 +155,6 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         above=Link("The dance from above", "dance.html"),
         counts=Link("Counts for the hall", "counts.html"),
         handouts=Link("To print for the class", f"lesson-{lesson.number}-handouts.html"),
-        keep=Link("Keep as one file", f"lesson-{lesson.number}-to-keep.html"),
         short_lines=tuple(_short_line(lesson, line) for line in lesson_in_short(lesson)),
         fit=fit_view(unit, lesson),
         classroom_first=lesson.classroom_first,

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from dataclasses import dataclass
 
 from markupsafe import Markup
@@ -164,8 +165,8 @@ class UnitView:
     """Who issued it, which edition, from what it was adapted, its licence."""
 
 
-def unit_page(bank: Bank, unit: Unit) -> Page:
-    """The page units/<slug>/index.html."""
+def unit_page(bank: Bank, unit: Unit, published: Collection[str] = ()) -> Page:
+    """The page units/<slug>/index.html, with ways to its neighbours among those `published`."""
     path = f"units/{unit.slug}/index.html"
     s = unit.stimulus
     first = unit.lessons[0]
@@ -225,8 +226,8 @@ def unit_page(bank: Bank, unit: Unit) -> Page:
         curriculum=tuple(
             CurriculumView(f"{c.nation}, {c.stage}", c.says, c.met_by) for c in unit.curriculum
         ),
-        builds_on=_neighbours(bank, unit.builds_on),
-        leads_to=_neighbours(bank, unit.leads_to),
+        builds_on=_neighbours(unit.builds_on, published),
+        leads_to=_neighbours(unit.leads_to, published),
         notes=notes_html(unit.notes, 3),
         tried=tried_in_words(unit),
         rights=rights_in_words(unit),
@@ -247,8 +248,7 @@ def _lessons(numbers: tuple[int, ...], of: int) -> str:
     return f"{word} {listed([str(n) for n in numbers])}"
 
 
-def _neighbours(bank: Bank, neighbours: Neighbours) -> NeighboursView:
-    published = {unit.slug for unit in bank.units if not unit.draft}
+def _neighbours(neighbours: Neighbours, published: Collection[str]) -> NeighboursView:
     links = (
         Link(capital(name_in_words(slug)), f"../{slug}/index.html")
         for slug in neighbours.units

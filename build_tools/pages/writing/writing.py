@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from build_tools.model.bank import Bank
@@ -60,10 +61,24 @@ class WritingView:
     """The title of the unit that the examples are from."""
 
 
-def writing_page(bank: Bank, units: tuple[Unit, ...], schemas: Schemas) -> Page:
-    """The page writing.html."""
-    shown = min(units, key=lambda unit: unit.slug) if units else None
-    examples = _examples(shown)
+@dataclass(frozen=True, slots=True)
+class Examples:
+    """Fields of one unit as its author might write them: they can be kept without the unit."""
+
+    title: str
+    """The unit's title."""
+    fields: Mapping[str, Mapping[str, str]]
+    """For each kind of file, each field that is shown, as text."""
+
+
+def examples_of(unit: Unit) -> Examples:
+    """The examples that `unit` gives."""
+    return Examples(unit.title, _examples(unit))
+
+
+def writing_page(bank: Bank, shown: Examples | None, schemas: Schemas) -> Page:
+    """The page writing.html, with the examples `shown`, if there are any."""
+    examples = shown.fields if shown else {}
     view = WritingView(
         frame=frame(
             bank, PATH, "How to write a unit", "Every field of a unit and its lessons, explained."
@@ -90,7 +105,7 @@ def _action(schemas: Schemas) -> dict[str, object]:
     return found
 
 
-def _fields(schemas: Schemas, kind: str, examples: dict[str, str]) -> tuple[FieldGuide, ...]:
+def _fields(schemas: Schemas, kind: str, examples: Mapping[str, str]) -> tuple[FieldGuide, ...]:
     schema = schemas[kind]
     if "properties" in schema:
         return fields_of(schemas, kind, examples)
@@ -99,8 +114,8 @@ def _fields(schemas: Schemas, kind: str, examples: dict[str, str]) -> tuple[Fiel
     return fields_of({**schemas, kind: under}, kind, examples)
 
 
-def _examples(unit: Unit | None) -> dict[str, dict[str, str]]:
-    if unit is None or not unit.lessons:
+def _examples(unit: Unit) -> dict[str, dict[str, str]]:
+    if not unit.lessons:
         return {}
     lesson = unit.lessons[min(1, len(unit.lessons) - 1)]
     return {

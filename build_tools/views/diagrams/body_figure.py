@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from build_tools.body.poses import moved
+from functools import lru_cache
+
+from build_tools.body.poses import Moved, moved
 from build_tools.model.dance import Action
 from build_tools.views.diagrams.body_lines import inked, track
 from build_tools.views.diagrams.body_scenes import Scene, scene
@@ -26,7 +28,11 @@ def figure_of(action: Action, before: Action | None = None, body: str = "standin
 
 def body_figure(action: Action, before: Action | None = None, body: str = "standing") -> Figure:
     """The same with its text version."""
-    done = moved(action, before, body)
+    return _figure(moved(action, before, body))
+
+
+@lru_cache(maxsize=4096)
+def _figure(done: Moved) -> Figure:
     words = body_in_words(done)
     return Figure(words, drawing_of(scene(done), words), (words,))
 

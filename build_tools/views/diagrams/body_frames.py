@@ -8,8 +8,9 @@ tests hold the two together.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from typing import TypedDict
+from collections.abc import Callable, Sequence
+from functools import cache, lru_cache
+from typing import NamedTuple, TypedDict
 
 from build_tools.body.poses import Moved, by_steps, moved, way_at
 from build_tools.body.skeleton import Skeleton, skeleton
@@ -29,6 +30,8 @@ _FEELS = {"strong": "s", "light": "l", "sudden": "q", "sustained": "e", "bound":
 WHOLE = 1000
 
 
+AtMoment = Callable[[float], list[Point]]
+"""Where the places of a move are at a part of its way."""
 MoveForm = tuple[str, int, list[int], list[int]]
 """One action. Its feel: a letter for each quality that changes the timing. The limbs drawn paler:
 1 right arm, 2 left arm, 4 right leg, 8 left leg. The moments at which the feel begins again, in
@@ -46,7 +49,11 @@ class BodyForm(TypedDict):
 def body_form(pairs: Sequence[tuple[Action, Action | None]], body: str = "standing") -> BodyForm:
     """Each action, after the one before it, as `body` does it."""
     frames: dict[str, int] = {}
-    moves = [_move(moved(action, before, body), frames) for action, before in pairs]
+    moves: list[MoveForm] = []
+    for action, before in pairs:
+        drawn = _move(moved(action, before, body))
+        way = [n for at, frame in drawn.way for n in (at, frames.setdefault(frame, len(frames)))]
+        moves.append((drawn.feel, drawn.far, list(drawn.keys), way))
     return {"frames": "".join(frames), "moves": moves}
 
 
@@ -71,39 +78,50 @@ def places(body: Skeleton, view: View) -> list[Point]:
     return [(x, -y) for x, y in map(view.at, joints)]
 
 
-def _move(done: Moved, frames: dict[str, int]) -> MoveForm:
+class _Drawn(NamedTuple):
+    """One action apart from others: as `MoveForm` has it, with the frames themselves."""
+
+    feel: str
+    far: int
+    keys: tuple[int, ...]
+    way: tuple[tuple[int, str], ...]
+
+
+@lru_cache(maxsize=4096)
+def _move(done: Moved) -> _Drawn:
     view = View(view_of(done))
-    ats = _moments(done, view)
-    way: list[int] = []
-    for at in ats:
-        frame = _written(places(skeleton(way_at(done, at)), view))
-        way += [round(at * WHOLE), frames.setdefault(frame, len(frames))]
-    keys = [round(one.at * WHOLE) for one in done.keys.moments] if by_steps(done) else []
+
+    @cache
+    def at_moment(at: float) -> list[Point]:
+        return places(skeleton(way_at(done, at)), view)
+
+    way = tuple((round(at * WHOLE), _written(at_moment(at))) for at in _moments(done, at_moment))
+    keys = tuple(round(one.at * WHOLE) for one in done.keys.moments if by_steps(done))
     feel = "".join(letter for name, letter in _FEELS.items() if name in done.move.feel)
     far = far_limbs(skeleton(done.shown), view)
-    return (feel, sum(1 << n for n in far), keys, way)
+    return _Drawn(feel, sum(1 << n for n in far), keys, way)
 
 
-def _moments(done: Moved, view: View) -> list[float]:
+def _moments(done: Moved, at_moment: AtMoment) -> list[float]:
     """The parts of the way that need a frame: each key, and between them what bends."""
     found = [0.0]
     for key in done.keys.moments:
-        found += _between(done, view, found[-1], key.at, _SPLITS)
+        found += _between(at_moment, found[-1], key.at, _SPLITS)
     return found
 
 
-def _between(done: Moved, view: View, first: float, last: float, splits: int) -> list[float]:
+def _between(at_moment: AtMoment, first: float, last: float, splits: int) -> list[float]:
     """The moments after `first`, to `last`, that straight ways between frames need."""
     middle = (first + last) / 2
-    a, b, c = (places(skeleton(way_at(done, at)), view) for at in (first, middle, last))
+    a, b, c = (at_moment(at) for at in (first, middle, last))
     off = max(
         max(abs((p[n] + r[n]) / 2 - q[n]) for n in (0, 1)) for p, q, r in zip(a, b, c, strict=True)
     )
     if off <= NEAR or not splits:
         return [last]
     return [
-        *_between(done, view, first, middle, splits - 1),
-        *_between(done, view, middle, last, splits - 1),
+        *_between(at_moment, first, middle, splits - 1),
+        *_between(at_moment, middle, last, splits - 1),
     ]
 
 

@@ -1,0 +1,65 @@
+"""All that is published of one unit: its pages, what is made of them, and its pictures."""
+
+from __future__ import annotations
+
+import posixpath
+from collections.abc import Collection, Iterable
+from functools import cache
+from pathlib import Path
+
+from build_tools.building.assets import asset_files
+from build_tools.building.finishing.bound import bound
+from build_tools.building.finishing.once import once
+from build_tools.building.finishing.one_file import one_file
+from build_tools.building.finishing.packed import packed
+from build_tools.building.templates import html_of
+from build_tools.model.bank import Bank
+from build_tools.model.unit import Unit
+from build_tools.pages.assemble import unit_pages
+from build_tools.pages.page import Page
+from build_tools.pictures.publishable import cleaned
+
+
+def unit_files(
+    bank: Bank,
+    unit: Unit,
+    content: Path,
+    published: Collection[str] = (),
+    *,
+    keep: bool = False,
+) -> dict[str, bytes]:
+    """Each file by its path in the site; `content` has the unit's pictures.
+
+    `published` are the units, by their folders, that its pages may lead to. `keep` adds each
+    lesson as one file. Checking has found that the pictures may be shown to anybody; they are
+    freed here of what they carry unseen.
+    """
+    at = f"units/{unit.slug}/"
+    pages = drawn(unit_pages(bank, unit, published))
+    booklet = f"{at}booklet.html"
+    pages[booklet] = bound(pages[booklet], lambda name: pages[f"{at}{name}"])
+    pages = {path: once(html) for path, html in pages.items()}
+    pages[booklet] = packed(pages[booklet])
+    for lesson in unit.lessons if keep else ():
+        kept = one_file(pages[f"{at}lesson-{lesson.number}.html"], _asset)
+        pages[f"{at}lesson-{lesson.number}-to-keep.html"] = kept
+    files = {path: html.encode() for path, html in pages.items()}
+    for file in sorted(unit.media):
+        files[at + file] = cleaned(file, (content / "units" / unit.slug / file).read_bytes())
+    return files
+
+
+def drawn(pages: Iterable[Page]) -> dict[str, str]:
+    """The HTML of each page by its path."""
+    return {page.path: html_of(page) for page in pages}
+
+
+def _asset(address: str) -> bytes:
+    """What a unit's page names as ../../assets/…"""
+    return assets_once()[posixpath.relpath(posixpath.join("units/one", address))]
+
+
+@cache
+def assets_once() -> dict[str, bytes]:
+    """What every page loads, made once in a process."""
+    return asset_files()
