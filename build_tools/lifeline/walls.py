@@ -33,8 +33,9 @@ if TYPE_CHECKING:
 Answer = TypeVar("Answer")
 Limit = Literal["time", "memory", "disk", "words"]
 
-PROCESSOR_SECONDS = 4
-"""Of work, on a computer whose pace is the usual one; more on a slower one."""
+PROCESSOR_SECONDS = 10
+"""Of work, on a computer whose pace is the usual one; more on a slower one. To load the software,
+check the bank's longest unit and draw its pages takes three of them, four on a busy machine."""
 USUAL_PACE = 0.0083
 """Processor seconds of `_pace` on the virtual AMD EPYC where taking in was measured."""
 SLOWEST = 8.0
@@ -69,18 +70,21 @@ class _Fell:
     told: str
 
 
-def within_walls(work: Callable[..., Answer], *given: Any, room: Path) -> Answer:
+def within_walls(
+    work: Callable[..., Answer], *given: Any, room: Path, seconds: int = PROCESSOR_SECONDS
+) -> Answer:
     """What `work(*given)` gives, done by another process whose temporary files lie in `room`.
 
-    `work` is a function of a module. Raises WallError where a limit is hit, and FellError for
-    whatever `work` raises.
+    `work` is a function of a module; `seconds` are the processor's. Raises WallError where a limit
+    is hit, and FellError for whatever `work` raises.
     """
     if sys.platform == "win32":
         context = multiprocessing.get_context("spawn")
     else:
         context = multiprocessing.get_context("forkserver")
     here, there = context.Pipe(duplex=False)
-    process = context.Process(target=_work, args=(there, str(room), work, given), daemon=True)
+    told_it = (there, str(room), seconds, work, given)
+    process = context.Process(target=_work, args=told_it, daemon=True)
     process.start()
     there.close()
     try:
@@ -142,11 +146,17 @@ def _bytes_in(folder: Path) -> int:
     return found
 
 
-def _work(there: Connection, room: str, work: Callable[..., Any], given: tuple[Any, ...]) -> None:
+def _work(
+    there: Connection,
+    room: str,
+    seconds: int,
+    work: Callable[..., Any],
+    given: tuple[Any, ...],
+) -> None:
     """What the other process does from its start to its end."""
     end_with_parent()
     tempfile.tempdir = room
-    _limit(PROCESSOR_SECONDS * _slowness())
+    _limit(seconds * _slowness())
     try:
         told = pickle.dumps(work(*given))
     except MemoryError:

@@ -49,7 +49,7 @@ def test_what_wants_too_much_is_ended(
     work: Callable[..., Any], given: tuple[int, ...], limit: str, tmp_path: Path
 ) -> None:
     with pytest.raises(WallError) as ended:
-        within_walls(work, *given, room=tmp_path)
+        within_walls(work, *given, room=tmp_path, seconds=4)
     assert ended.value.limit == limit
 
 
