@@ -29,7 +29,7 @@ from build_tools.publishing.signposts import DAYS
 from build_tools.publishing.trouble import CannotPublishError
 from build_tools.publishing.verify import verify
 from tests.publishing.folders import DAY, TITLE, make_site, walked, write
-from tests.support.killing import started
+from tests.support.killing import forked
 
 
 def test_a_first_edition_can_be_read(share: Path) -> None:
@@ -150,7 +150,7 @@ def test_two_publishers_at_once_take_turns_or_say_so(share: Path, tmp_path: Path
     with ExitStack() as all_of_them:
         children = [
             all_of_them.enter_context(
-                started("tests.publishing.publish_once", str(site), str(share))
+                forked("tests.publishing.publish_once", str(site), str(share))
             )
             for site in sites
         ]

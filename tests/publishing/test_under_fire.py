@@ -19,7 +19,7 @@ from build_tools.publishing.roll_back import roll_back
 from build_tools.publishing.verify import verify
 from tests.publishing.folders import Walk, make_site
 from tests.publishing.publish_once import BACK, DONE, PHASES, PHASES_BACK, PLAIN, TURNING
-from tests.support.killing import WHOLE, killed_in, started, wanted_phases
+from tests.support.killing import WHOLE, forked, killed_in, wanted_phases
 
 KILLED = PHASES[:-1]
 ROUNDS, ROUNDS_THOROUGH = 6, 143
@@ -66,7 +66,7 @@ def test_a_publisher_killed_in_any_phase_breaks_no_reading(tmp_path: Path, thoro
             before = read_pointer(target)
             assert before is not None
             site = sites[(n + n // len(PHASES)) % len(sites)]
-            with started("tests.publishing.publish_once", str(site), str(target)) as publisher:
+            with forked("tests.publishing.publish_once", str(site), str(target)) as publisher:
                 phase = killed_in(publisher, wanted, max(0.0, moments.uniform(-0.002, 0.003)))
             landed[phase] += 1
             assert verify(target) == []
@@ -91,7 +91,7 @@ def test_a_way_back_killed_in_any_phase_breaks_no_reading(tmp_path: Path, thorou
     with reading(target) as walk:
         rounds = BACK_ROUNDS_THOROUGH if thorough else BACK_ROUNDS
         for wanted in wanted_phases((*PHASES_BACK[:-1], WHOLE), rounds, landed):
-            with started("tests.publishing.publish_once", BACK, str(target)) as publisher:
+            with forked("tests.publishing.publish_once", BACK, str(target)) as publisher:
                 phase = killed_in(publisher, wanted, max(0.0, moments.uniform(-0.002, 0.003)))
             landed[phase] += 1
             assert verify(target) == []

@@ -10,9 +10,9 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page
 
-from build_tools.checking.check_bank import check_folder
 from tests.support.browser import address_of, is_inside, reader
 from tests.support.built_sites import CONTENT, build, html_pages
+from tests.support.sound_bank import real_bank
 
 POOL, MAGNETS = "Twelve hours in a rock pool", "Pull, push, stick"
 
@@ -140,8 +140,7 @@ def test_a_year_leaves_the_units_for_that_year(front: Page) -> None:
 
 
 def test_a_slot_leaves_the_units_whose_longest_lesson_fits(front: Page) -> None:
-    bank = check_folder(CONTENT).bank
-    assert bank is not None
+    bank = real_bank()
     unit = next(unit for unit in bank.units if unit.slug == "rock-pool")
     longest = max(lesson.minutes for lesson in unit.lessons)
     slot = front.get_by_label("Minutes")
@@ -154,8 +153,7 @@ def test_a_slot_leaves_the_units_whose_longest_lesson_fits(front: Page) -> None:
 
 
 def test_a_space_says_how_each_unit_is_danced_there(front: Page) -> None:
-    bank = check_folder(CONTENT).bank
-    assert bank is not None
+    bank = real_bank()
     space = next(unit for unit in bank.units if unit.slug == "rock-pool").space
     ways = {"A hall": space.hall, "Half a hall": space.half_hall, "A classroom": space.classroom}
     for label, way in ways.items():
@@ -168,8 +166,7 @@ def test_a_space_says_how_each_unit_is_danced_there(front: Page) -> None:
 def test_without_script_every_unit_is_listed_and_no_dead_finder(
     browser: Browser, site: Path
 ) -> None:
-    bank = check_folder(CONTENT).bank
-    assert bank is not None
+    bank = real_bank()
     with reader(browser, site, script=False) as at:
         at.page.goto(address_of(site, "index.html"))
         assert shown(at.page) == sorted(unit.title for unit in bank.units if not unit.draft)

@@ -19,7 +19,6 @@ from typing import Any
 import pytest
 from playwright.sync_api import Browser
 
-from build_tools.checking.check_bank import check_folder
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.views.lesson.class_groups import class_groups
@@ -28,9 +27,9 @@ from build_tools.views.lesson.step_facts import step_facts
 from tests.sums.page_facts import page_facts
 from tests.support import axe
 from tests.support.browser import Reader, address_of, reader
-from tests.support.built_sites import CONTENT
 from tests.support.page_script import ask
 from tests.support.paper import printed, squeezed
+from tests.support.sound_bank import real_bank
 
 LESSON_3 = "units/rock-pool/lesson-3.html"
 CODE = "33-7-25-2-half"
@@ -97,8 +96,7 @@ def lesson(
 
 
 def lessons() -> Iterator[tuple[str, Unit, Lesson]]:
-    bank = check_folder(CONTENT).bank
-    assert bank is not None
+    bank = real_bank()
     for unit in bank.units:
         for one in unit.lessons:
             yield f"units/{unit.slug}/lesson-{one.number}.html", unit, one

@@ -15,13 +15,13 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser
 
-from build_tools.checking.check_bank import check_folder
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.views.lesson.handouts import looked_for, strips_to_hand
 from tests.support.browser import address_of, reader
-from tests.support.built_sites import CONTENT, heaviest
+from tests.support.built_sites import heaviest
 from tests.support.paper import Print, printed, squeezed
+from tests.support.sound_bank import real_bank
 
 MARGIN, BODY, CREDITS, CARD, IN_DRAWINGS = 15.0, 11.0, 10.5, 48.0, 9.5
 # Each strip, word card and the sheet as it stands on the page, in order.
@@ -43,8 +43,7 @@ class Handed:
 
 
 def units() -> tuple[Unit, ...]:
-    bank = check_folder(CONTENT).bank
-    assert bank is not None
+    bank = real_bank()
     return tuple(unit for unit in bank.units if not unit.draft)
 
 

@@ -17,12 +17,12 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser
 
-from build_tools.checking.check_bank import check_folder
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from tests.support.browser import address_of, reader
-from tests.support.built_sites import CONTENT, heaviest, lesson_pages, lessons_to_open
+from tests.support.built_sites import heaviest, lesson_pages, lessons_to_open
 from tests.support.paper import Glyph, Print, printed, squeezed
+from tests.support.sound_bank import real_bank
 
 SIDES = 2
 MOST_UNIT_SIDES = 6
@@ -55,8 +55,7 @@ class Sheet:
 
 
 def lessons() -> Iterator[tuple[str, Unit, Lesson]]:
-    bank = check_folder(CONTENT).bank
-    assert bank is not None
+    bank = real_bank()
     for unit in (one for one in bank.units if not one.draft):
         for lesson in unit.lessons:
             yield f"units/{unit.slug}/lesson-{lesson.number}.html", unit, lesson

@@ -11,10 +11,9 @@ from typing import Any
 import pytest
 from playwright.sync_api import Browser
 
-from build_tools.checking.check_bank import check_folder
 from build_tools.views.lesson.step_facts import step_facts
 from tests.support.browser import Reader, address_of, reader
-from tests.support.built_sites import CONTENT
+from tests.support.sound_bank import real_bank
 
 LESSON_3 = "units/rock-pool/lesson-3.html"
 FIT = {"available": 38, "changing": 7, "dancing": 25, "watching": 2, "space": "half"}
@@ -193,8 +192,7 @@ def test_other_parts_keep_what_they_like_by_name(site: Path, browser: Browser) -
 
 
 def test_the_page_says_of_its_steps_what_the_bank_knows(site: Path, browser: Browser) -> None:
-    bank = check_folder(CONTENT).bank
-    assert bank is not None
+    bank = real_bank()
     with reader(browser, site) as seen:
         for unit in bank.units:
             for one in unit.lessons:

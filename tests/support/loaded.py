@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from build_tools.building import pack, site
+from build_tools.publishing import publish, roll_back
 from build_tools.rules.catalogue import all_rules
 from build_tools.use_cases import compare, judging_packs
 
-LOADED = (pack, site, compare, judging_packs, all_rules())
+LOADED = (pack, site, publish, roll_back, compare, judging_packs, all_rules())
