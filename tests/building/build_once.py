@@ -6,7 +6,10 @@ CONTENT OUT KEPT builds the bank in CONTENT into OUT.
 from __future__ import annotations
 
 import sys
+import time
+from collections.abc import Callable
 from pathlib import Path
+from typing import Any
 
 from build_tools.building import drawing, site
 from build_tools.disk import in_place
@@ -21,14 +24,28 @@ PLANNING, DRAWING, DECIDING, MOVING, KEEPING, DONE = PHASES = (
     "keeping the record",
     "done",
 )
+HELD_SECONDS = 0.03
+"""So long each step of a phase is held up, so that a kill lands in it."""
+
+
+def said_and_held(module: Any, name: str, phase: str) -> None:
+    real: Callable[..., Any] = getattr(module, name)
+
+    def held(*given: Any, **options: Any) -> Any:
+        time.sleep(HELD_SECONDS)
+        return real(*given, **options)
+
+    setattr(module, name, held)
+    saying(module, name, lambda *_, **__: phase)
+
 
 if __name__ == "__main__":
     content, out, kept = (Path(one) for one in sys.argv[1:])
     slow_disk(0.002)
-    saying(drawing, "unit_files", lambda *_: DRAWING)
-    saying(in_place, "write_whole", lambda *_: DECIDING)
-    saying(in_place, "_move", lambda *_: MOVING)
-    saying(site, "write_record", lambda *_: KEEPING)
+    said_and_held(drawing, "unit_files", DRAWING)
+    said_and_held(in_place, "write_whole", DECIDING)
+    said_and_held(in_place, "_move", MOVING)
+    said_and_held(site, "write_record", KEEPING)
     says(PLANNING)
     built(content, out, kept)
     says(DONE)

@@ -41,6 +41,9 @@ _RUNS = (
     ' font-size="13" class="quiet"',
 )
 """How strokes and words are drawn most often, as `views/diagrams` writes it."""
+_EVERY = ' fill="currentColor" stroke-linecap="round" stroke-linejoin="round"'
+"""What every drawing says of itself."""
+_DRAWING = re.compile(rf'(<svg [^>]*class="drawing [^"]*"){_EVERY}')
 _ATTRIBUTE = re.compile(r' ([\w-]+)="([^"]*)"')
 _LENGTHS = ("font-size",)
 _RUN = re.compile("|".join(f"{re.escape(run)}(?=[ />])" for run in sorted(_RUNS, key=len)[::-1]))
@@ -54,7 +57,8 @@ def once(html: str) -> str:
 
 def rules() -> str:
     """The style of the classes; it has to come before every other rule."""
-    return "".join(f":where(.{name}){{{_style(run)}}}" for run, name in _NAMES.items())
+    named = (("drawing", _EVERY), *((name, run) for run, name in _NAMES.items()))
+    return "".join(f":where(.{name}){{{_style(run)}}}" for name, run in named)
 
 
 def _style(run: str) -> str:
@@ -67,7 +71,7 @@ def _classes(html: str) -> str:
         own = dict(_ATTRIBUTE.findall(run[0])).get("class", "")
         return f' class="{own + " " if own else ""}{_NAMES[run[0]]}"'
 
-    return _RUN.sub(shorter, html)
+    return _RUN.sub(shorter, _DRAWING.sub(r"\1", html))
 
 
 def _pictures(html: str) -> str:

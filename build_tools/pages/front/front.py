@@ -48,6 +48,8 @@ class UnitEntry:
     """Its topics, in words."""
     subjects: str
     """The subjects it links to, in words."""
+    publisher: str
+    """Who issued it, where that is somebody else than who keeps the bank; else empty."""
     line: Picture
     """The dance on one line."""
     search: str
@@ -127,6 +129,7 @@ def _entry(bank: Bank, unit: Unit) -> UnitEntry:
         length=lessons_in_words(unit),
         topics=topics_in_words(bank, unit.topics),
         subjects=listed(unit.subjects),
+        publisher="" if unit.publisher == bank.name else unit.publisher,
         line=picture(small_line(unit.dance, f"line-{unit.slug}")),
         search=" ".join(_search_words(bank, unit)),
         year_values=" ".join(_value(y.nation, one) for y in unit.years for one in y.years),
