@@ -10,7 +10,7 @@ from tests.building.banks import built, built_anew
 from tests.building.build_once import PHASES
 from tests.support.banks import BASE_UNIT, change, copy_base
 from tests.support.built_sites import files
-from tests.support.killing import killed_in, started, wanted_phases
+from tests.support.killing import forked, killed_in, wanted_phases
 
 ROUNDS, ROUNDS_THOROUGH = 1, 40
 """For each of five phases: 5 builds are killed, and 200 in the long run."""
@@ -37,7 +37,7 @@ def test_a_killed_build_is_mended_by_the_next(tmp_path: Path, thorough: bool) ->
         old, new = FOCUS if n % 2 == 0 else FOCUS[::-1]
         for lesson in lessons:
             change(lesson, old, new)
-        with started("tests.building.build_once", str(bank), str(out), str(tmp_path)) as building:
+        with forked("tests.building.build_once", str(bank), str(out), str(tmp_path)) as building:
             landed[killed_in(building, phase, max(0.0, moments.uniform(-0.004, 0.02)))] += 1
         left = files(out)
         assert left.keys() == now.keys()
