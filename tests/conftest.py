@@ -14,6 +14,7 @@ from playwright.sync_api import Browser
 
 from build_tools.__main__ import INSIDE
 from build_tools.project.tools_for_tests import tools
+from tests.support.banks import THOROUGH
 from tests.support.browser import launched
 
 HERE = Path(__file__).parent
@@ -46,6 +47,8 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
 def pytest_configure(config: pytest.Config) -> None:
     multiprocessing.set_forkserver_preload(["tests.support.loaded"])
     settings.load_profile("thorough" if config.getoption("--thorough") else "bank")
+    if config.getoption("--thorough"):
+        os.environ[THOROUGH] = "1"
     let_programs_hear()
     if not hasattr(config, "workerinput"):
         # So that plain `pytest` finds the same programs; the workers inherit what is set here.

@@ -1,4 +1,4 @@
-"""The `Bad:` and `Good:` of each rule's manual, laid into the published units.
+"""The `Bad:` and `Good:` of each rule's manual, laid into three of the published units.
 
 `places/<family>.yml` says of each rule where the fields of its examples go:
 
@@ -45,10 +45,11 @@ from build_tools.source.document import Document
 from build_tools.source.folder import UnitFolder, read_bank_files, read_unit_folder
 from tests.manuals.examples import fields_of, lessons_of
 from tests.manuals.fields import NotLaid, called, put, take_out, without_empty_lists
+from tests.support.banks import LOOKED_AT
 
 ROOT = Path(__file__).resolve().parents[2]
 CONTENT = ROOT / "content"
-UNITS = tuple(sorted(path.name for path in (CONTENT / "units").iterdir()))
+UNITS = LOOKED_AT
 PLACES = Path(__file__).parent / "places"
 EVERY = "every unit"
 _GROUND = "ground"

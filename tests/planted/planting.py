@@ -19,6 +19,7 @@ from tests.planted.faults import Planted
 from tests.planted.registry import FAULTS
 from tests.planted.unit_edits import EditableUnit, load
 from tests.rules.contents import with_needs
+from tests.support.banks import LOOKED_AT
 
 ROOT = Path(__file__).resolve().parents[2]
 BASE = ROOT / "tests/rules/base"
@@ -33,7 +34,7 @@ UNUSUAL = (
     "two-sections-bakery",
 )
 SOUND = (
-    *((ROOT / "content", slug) for slug in unit_slugs(ROOT / "content")[0]),
+    *((ROOT / "content", slug) for slug in LOOKED_AT),
     *((BASE, slug) for slug in unit_slugs(BASE)[0]),
     *((ROOT / "tests/unusual_units", slug) for slug in UNUSUAL),
 )

@@ -13,6 +13,13 @@ from build_tools.source.document import Document, read_data, read_markdown
 ROOT = Path(__file__).resolve().parents[2]
 CONTENT = ROOT / "content"
 UNIT = "rock-pool"
+LOOKED_AT = ("rock-pool", "seeds-on-the-move", "weaving-shed")
+"""The published units that the usual run looks at closely; the rest only where nothing is slow.
+
+They are of each age and of three patterns, so that a bank of any size is tested in the same time.
+"""
+THOROUGH = "BANK_LOOKS_AT_EVERY_UNIT"
+"""Set in the environment by the long run, in which tests look at every published unit."""
 BASE = ROOT / "tests" / "rules" / "base"
 BASE_UNIT = "paper-boats"
 

@@ -6,6 +6,8 @@ its units while they are gathered, once for each worker.
 
 from __future__ import annotations
 
+import os
+from dataclasses import replace
 from functools import cache
 from pathlib import Path
 
@@ -15,7 +17,7 @@ from build_tools.model.build import build_unit
 from build_tools.model.build_bank import build_bank
 from build_tools.model.unit import Unit
 from build_tools.source.folder import read_bank_files, read_unit_folder, unit_slugs
-from tests.support.banks import CONTENT, ROOT, UNIT
+from tests.support.banks import CONTENT, LOOKED_AT, ROOT, THOROUGH, UNIT
 
 
 def _bank_in(root: Path) -> Bank:
@@ -34,9 +36,18 @@ def _bank_in(root: Path) -> Bank:
 
 
 @cache
-def real_bank() -> Bank:
-    """The bank in content/."""
+def whole_bank() -> Bank:
+    """The bank in content/, with every published unit."""
     return _bank_in(CONTENT)
+
+
+@cache
+def real_bank() -> Bank:
+    """The bank in content/ with the units that are looked at closely; in the long run, with all."""
+    bank = whole_bank()
+    if os.environ.get(THOROUGH):
+        return bank
+    return replace(bank, units=tuple(unit for unit in bank.units if unit.slug in LOOKED_AT))
 
 
 @cache
@@ -48,5 +59,5 @@ def real_unit() -> Unit:
 
 @cache
 def every_unit() -> tuple[Unit, ...]:
-    """The published units and those of unusual shape."""
+    """The units of the real bank that are looked at, and those of unusual shape."""
     return (*real_bank().units, *_bank_in(ROOT / "tests" / "unusual_units").units)
