@@ -16,6 +16,7 @@ from build_tools.movement.devices import (
     KEEP_ACTIONS,
     NEED_NOTHING,
     NEEDS,
+    OWN,
     WRITTEN,
     Actions,
 )
@@ -133,6 +134,8 @@ def misfit(actions: Actions, development: Development, other: Actions = ()) -> s
         return None
     field = NEEDS[d.device]
     if not getattr(d, field):
+        if d.device == OWN:
+            return "the choice in which pupils decide what changes is not said"
         return f"`{WRITTEN.get(field, field)}` is not said, nor the choice in which pupils decide"
     return _counts_misfit(actions, d, other)
 
@@ -176,7 +179,8 @@ def _counts_misfit(actions: Actions, d: Development, other: Actions) -> str | No
 
 def is_left_to_pupils(d: Development) -> bool:
     """Whether a choice decides it and nothing of it is written."""
-    return bool(d.choice) and not getattr(d, NEEDS.get(d.device, "choice"))
+    written = d.device != OWN and getattr(d, NEEDS.get(d.device, "choice"))
+    return bool(d.choice) and not written
 
 
 _CHANGES_UNWRITTEN = {"mirror", *KEEP_ACTIONS}

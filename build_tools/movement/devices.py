@@ -16,6 +16,8 @@ Actions = tuple[Action, ...]
 _SIDES = {"left": "right", "right": "left"}
 KEEP_ACTIONS = ("change of formation", "change of number of dancers", "change of relationship")
 """Devices that change how dancers stand to one another and leave the actions as they are."""
+OWN = "own variation"
+"""The device that pupils pick: what it changes is theirs to say, and the counts stay."""
 
 
 def retrograde(actions: Actions) -> Actions:
@@ -109,7 +111,7 @@ CARRY_OUT: Mapping[str, Callable[[Actions, Development], Actions]] = {
     "embellishment": _embellish,
     "fragmentation": _fragment,
     "accumulation": lambda actions, _d: accumulate(actions),
-    **dict.fromkeys(KEEP_ACTIONS, _unchanged),
+    **dict.fromkeys((*KEEP_ACTIONS, OWN), _unchanged),
 }
 NEED_NOTHING = {"retrograde", "mirror", "accumulation"}
 """Devices that need nothing said."""
@@ -133,6 +135,7 @@ NEEDS: Mapping[str, str] = {
     "change of formation": "formation",
     "change of number of dancers": "dancers",
     "change of relationship": "relationship",
+    OWN: "choice",
 }
 """For every other device, the field that says what it changes."""
 SET_ONE = frozenset(

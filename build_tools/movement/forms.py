@@ -86,5 +86,5 @@ def _name(form: Sequence[str]) -> str:
     if returns_to_start(form):
         return "a chain that comes back to the start"
     if len(set(form)) == len(form):
-        return "one section after another (narrative)"
+        return "one section after another (chain)"
     return "sections that come back in their own order"

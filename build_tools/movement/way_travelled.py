@@ -13,6 +13,8 @@ from build_tools.movement.devices import Actions
 
 _ALONG = {"forwards": 1, "backwards": -1}
 _ACROSS = {"right": 1, "left": -1}
+_TURNED = ("quarter", "half", "three quarters")
+"""Turns after which forwards is another way than before."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,8 +26,14 @@ class Way:
 
 
 def way_of(actions: Actions) -> Way | None:
-    """Where the actions take a dancer; None where one travels and does not say which way."""
+    """Where the actions take a dancer; None where one travels and does not say which way.
+
+    None too where a turn, or another facing, makes forwards another way than it was: what goes
+    round a square comes home.
+    """
     forwards = right = Fraction(0)
+    if any(a.facing or (a.turn_by in _TURNED and "turn" in a.kinds) for a in actions):
+        return None
     for action in actions:
         moves = "travel" in action.kinds or (action.kind == "jump" and bool(action.direction))
         if not moves:

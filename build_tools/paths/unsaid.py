@@ -40,9 +40,17 @@ def unsaid_of_start(section: Section, found: Slots) -> Iterator[Unsaid]:
 def unsaid_of_moves(dance: Dance) -> Iterator[Unsaid]:
     """What the moves of a dance do not say."""
     for name, motif in dance.motifs.items():
+        if _led_somewhere(dance, name):
+            continue
         for n, action in enumerate(motif.actions):
             for field, drawn in _of_action(action):
                 yield Unsaid(("motifs", name, "actions", n, field), drawn)
+
+
+def _led_somewhere(dance: Dance, name: str) -> bool:
+    """Whether every passage that dances the motif says what it goes towards."""
+    passages = [p for section in dance.sections.values() for p in section.danced if name in p.what]
+    return bool(passages) and all(passage.towards is not None for passage in passages)
 
 
 def _of_action(action: Action) -> Iterator[tuple[str, str]]:

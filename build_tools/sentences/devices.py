@@ -105,6 +105,7 @@ _PLAIN = {
         "canon|unison|mirror|match|lead|follow|question|answer|together|partner|contrast|facing|"
         "after|against|opposite|beside|towards|each-other|side"
     ),
+    "own variation": "own|choose|pick ~~6 change|variation|device|way\nvary|variation",
 }
 _SAYS = {device: Saying(words) for device, words in _PLAIN.items()} | {"retrograde": _RETROGRADE}
 _SHORTEST = 3

@@ -71,6 +71,8 @@ TURNS = Saying(
     """
 )
 """Turning is all it takes to stand in pairs, or to face another way."""
+TURNS_ON_THE_SPOT = Saying("own|same|your place|spot ~~6 turn")
+"""Turning where one stands: a file becomes a line, and a line a file."""
 
 
 def gets_there(how: str) -> bool:

@@ -40,7 +40,7 @@ def test_published_forms(row: dict[str, Any]) -> None:
         ("ABA", "there and back (ternary)"),
         ("ABACA", "coming back between every two (rondo)"),
         ("ABCDA", "a chain that comes back to the start"),
-        ("ABCD", "one section after another (narrative)"),
+        ("ABCD", "one section after another (chain)"),
         ("ABCBA", "the same forwards and backwards (arch)"),
         ("AABABC", "growing by one section each time (cumulative)"),
         ("AABB", "sections that come back in their own order"),

@@ -18,6 +18,7 @@ from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.paths.for_pages import page_data
 from build_tools.paths.model import Paths
 from build_tools.paths.whole import paths_of
+from build_tools.views.dance.left_open import OPEN
 from build_tools.views.dance.score import Score, ScoreMotif, ScoreStretch, score
 from build_tools.views.dance.timeline import span_seconds
 from build_tools.views.diagrams.body_figure import body_figure
@@ -229,10 +230,14 @@ def _pairs(found: Score, drawn: Drawn) -> list[tuple[Action, Action | None]]:
 
 
 def _new_moves(found: Score, drawn: Drawn) -> Iterator[MovesView]:
-    """Each motif with the pictures that none before it has."""
+    """Each motif with the pictures that none before it has; what pupils decide has none."""
     shown: set[int] = set()
     for n, motif in enumerate(found.motifs, start=1):
-        new = {move.number: move for move in drawn[motif.name] if move.number not in shown}
+        new = {
+            shape.number: shape
+            for move, shape in zip(motif.moves, drawn[motif.name], strict=True)
+            if shape.number not in shown and move.action.kind != OPEN
+        }
         shown |= set(new)
         if new:
             yield MovesView(f"at-moves-{n}", name_in_words(motif.name), tuple(new.values()))

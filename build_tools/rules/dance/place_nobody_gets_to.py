@@ -23,7 +23,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.counts import figures
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.getting_to_formations import TURNS, gets_there
+from build_tools.sentences.getting_to_formations import TURNS, TURNS_ON_THE_SPOT, gets_there
 from build_tools.views.dance.joins import crossings
 from build_tools.views.words.plain_words import standing_in_words
 
@@ -65,7 +65,9 @@ def check(unit: Unit) -> Iterator[Finding]:
 
 
 def _by_turning(transition: Transition, start: Standing) -> bool:
-    """Whether pupils stand in pairs, or anywhere, as soon as they have turned."""
+    """Whether they stand so as soon as they have turned: a file that turns becomes a line."""
+    if TURNS_ON_THE_SPOT.said(transition.how) is not None and start.spot != "new place":
+        return True
     return start.formation in ("pairs", "scattered") and TURNS.said(transition.how) is not None
 
 

@@ -22,6 +22,8 @@ from build_tools.rules.rule import Finding
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
+_ANY = "choice"
+"""Whatever the device, pupils may decide how it changes the motif."""
 
 
 def check(unit: Unit) -> Iterator[Finding]:
@@ -29,7 +31,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     for name, development in unit.dance.developments.items():
         device = development.device
         for field in dict.fromkeys(NEEDED.values()):
-            if field == NEEDED.get(device) or not getattr(development, field):
+            if field in (NEEDED.get(device), _ANY) or not getattr(development, field):
                 continue
             written = WRITTEN.get(field, field)
             yield Finding(

@@ -22,8 +22,8 @@ from dataclasses import dataclass
 from build_tools.model.dance import Dance
 from build_tools.model.unit import Unit
 from build_tools.movement import forms
-from build_tools.movement.development import roots
 from build_tools.movement.letters import all_unmarked
+from build_tools.movement.theme import all_from_the_first
 from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.forms_named import (
@@ -116,20 +116,6 @@ def _each_comes_once(dance: Dance) -> bool:
     return all(len(set(order)) == len(order) for order in orders)
 
 
-def _is_variations(dance: Dance) -> bool:
-    """Whether everything danced comes from what the first section is made of."""
-    first = dance.sections[dance.form[0]]
-    theme = {m for passage in first.danced for name in passage.what for m in roots(dance, name)}
-    rest = {
-        m
-        for section in dance.sections.values()
-        for passage in section.danced
-        for name in passage.what
-        for m in roots(dance, name)
-    }
-    return rest <= theme
-
-
 def _comes_between(form: Sequence[str]) -> bool:
     """Whether one section comes back every other time: verse, chorus, verse, chorus."""
     form = all_unmarked(form)
@@ -156,6 +142,6 @@ _FORMS = (
     _Form("a cumulative form", CUMULATIVE, lambda dance: forms.is_cumulative(dance.form)),
     _Form("an arch form", ARCH, _is_there_and_back),
     _Form("a palindrome", PALINDROME, _is_there_and_back),
-    _Form("theme and variations", VARIATIONS, _is_variations),
+    _Form("theme and variations", VARIATIONS, all_from_the_first),
     _Form("verse and chorus", VERSE_AND_CHORUS, lambda dance: _comes_between(dance.form)),
 )

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from build_tools.model.dance import Dance
 from build_tools.movement.counts import figures
-from build_tools.movement.forms import name as form_name
+from build_tools.movement.theme import form_in_words
 from build_tools.movement.whole_length import whole_counts, whole_seconds
 from build_tools.views.words.plain_words import counts_in_words, listed, seconds_in_words
 from build_tools.views.words.punctuation import capital
@@ -13,7 +13,7 @@ from build_tools.views.words.punctuation import capital
 def whole_dance_in_words(dance: Dance) -> str:
     """How long the dance is and how its sections follow one another."""
     counts, length = whole_counts(dance), whole_seconds(dance)
-    order = f"{' '.join(dance.form)}: {form_name(dance.form)}."
+    order = f"{' '.join(dance.form)}: {form_in_words(dance)}."
     varies = counts.least != counts.most
     if dance.order_choice:
         order = f"Pupils choose the order of the sections{', and with it the counts' * varies}."

@@ -64,6 +64,7 @@ _DEVICES = {
     "change of formation": "standing in another shape",
     "change of number of dancers": "with more or fewer dancers",
     "change of relationship": "with the dancers together in a new way",
+    "own variation": "changed in a way of their own",
 }
 
 
