@@ -17,7 +17,15 @@ from hypothesis import strategies as st
 
 from build_tools.model.build_dance import ACTION_KINDS
 from build_tools.model.dance import Action, Addition, Development
-from build_tools.movement.development import actions_of, develop, misfit, roots, total
+from build_tools.movement.development import (
+    actions_of,
+    develop,
+    is_left_to_pupils,
+    misfit,
+    roots,
+    total,
+    what_changes,
+)
 from build_tools.movement.devices import DEVICES, Actions, accumulate, mirror, retrograde
 from build_tools.schema_check.schemas import schema
 from tests.movement.strategies import PUBLISHED, actions, counts, dance, developments, motifs
@@ -205,6 +213,14 @@ def test_a_misfit_is_said_exactly_where_it_cannot_be_danced(
         with pytest.raises(ValueError) as raised:  # noqa: PT011 - the text is compared below
             develop(motif, development, other)
         assert str(raised.value) == why
+
+
+def test_an_own_variation_is_left_to_pupils_and_wants_their_choice() -> None:
+    own = changed("own variation", choice="what-changes")
+    assert develop(FOUR, own) == FOUR
+    assert is_left_to_pupils(own)
+    assert what_changes(FOUR, own)
+    assert "choice" in str(misfit(FOUR, changed("own variation")))
 
 
 def test_developments_of_developments_and_their_roots() -> None:
