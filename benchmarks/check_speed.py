@@ -44,7 +44,8 @@ def timed(command: list[str], compiled: Path) -> Run:
     after = resource.getrusage(resource.RUSAGE_CHILDREN)
     if done.returncode not in (0, 1):
         raise SystemExit(f"{' '.join(command)} ended with {done.returncode}")
-    print(f"    {done.stdout.strip().splitlines()[-1]}")
+    last = (done.stdout.strip().splitlines() or ["done"])[-1]
+    print(f"    {last}")
     cores = (after.ru_utime + after.ru_stime) - (before.ru_utime + before.ru_stime)
     return Run(wall, cores, after.ru_maxrss / 1024)
 
