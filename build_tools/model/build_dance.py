@@ -236,4 +236,5 @@ def _sound(data: Data) -> Sound:
         follows=data["follows"],
         lasts=whole(data.get("lasts")),
         looped=data.get("looped", False),
+        file=data.get("file"),
     )

@@ -36,6 +36,12 @@ class Action:
     """quarter, half, three quarters, whole, or there and back."""
 
     @property
+    def goes_round(self) -> bool:
+        """Whether it goes round the middle of its group, as a ring that side-steps does."""
+        aside = self.direction == "sideways" or (self.step == "side-step" and not self.direction)
+        return aside and self.pathway == "curved" and self.towards == "centre"
+
+    @property
     def kinds(self) -> tuple[str, ...]:
         """Every kind of action in it, the main one first."""
         return (self.kind, *self.also)
@@ -164,13 +170,14 @@ class Heard:
 
 @dataclass(frozen=True, slots=True)
 class Sound:
-    """One sound. `lasts` is a recording's length in seconds."""
+    """One sound. `lasts` is a recording's length in seconds, `file` where it lies in the unit."""
 
     kind: str
     what: str
     follows: str
     lasts: int | None = None
     looped: bool = False
+    file: str | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,1 +1,1 @@
-"""Pictures as they are published: only what is seen, sound, upright, and soon drawn."""
+"""Pictures and recordings as they are published: only what is seen or heard, sound, soon shown."""

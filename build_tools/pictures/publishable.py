@@ -1,4 +1,4 @@
-"""Pictures as they are published: without places, names, comments or small copies of themselves."""
+"""Pictures and recordings as they are published: no places, names, comments or small copies."""
 
 from __future__ import annotations
 
@@ -10,6 +10,7 @@ from build_tools.pictures.drawings.cost import refuse_costly
 from build_tools.pictures.drawings.reading import read_drawing
 from build_tools.pictures.drawings.tree import as_text
 from build_tools.pictures.jpeg import stripped_jpeg
+from build_tools.pictures.mp3 import stripped_mp3
 from build_tools.pictures.png import stripped_png
 from build_tools.pictures.stripped import Stripped
 from build_tools.pictures.trouble import PictureError
@@ -26,11 +27,13 @@ _KNOWN: dict[str, int] = {}
 
 
 def cleaned(name: str, data: bytes) -> bytes:
-    """The picture `data` with what is seen and nothing else; clean pictures stay as they are.
+    """The picture or recording `data` with what is seen or heard and nothing else; clean ones stay.
 
-    Raises `PictureError`, in a reader's words, for what is not the picture that `name` says.
+    Raises `PictureError`, in a reader's words, for what is not what `name` says.
     """
     kind = name.rpartition(".")[2]
+    if kind == "mp3":
+        return stripped_mp3(data)
     return _drawing(data) if kind == "svg" else _photograph(kind, data)[0]
 
 

@@ -21,7 +21,7 @@ _SOUND = "mend the picture, or put another in its place"
 SLUG = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*\Z")
 MOST_SLUG = 40
 _LESSON_FILE = re.compile(r"lesson-([1-9][0-9]?)\.md\Z")
-_MEDIA_FILE = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*\.(svg|png|jpg|webp)\Z")
+_MEDIA_FILE = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*\.(svg|png|jpg|webp|mp3)\Z")
 _DEVICE_NAMES = {"con", "prn", "aux", "nul"} | {
     f"{port}{n}" for port in ("com", "lpt") for n in range(1, 10)
 }
@@ -197,7 +197,7 @@ def _missing(file: str, message: str) -> Problem:
 def _odd(file: str, message: str) -> Problem:
     help_ = (
         "rename it or move it out: units hold unit.md, lesson-1.md and so on, and pictures "
-        "(svg, png, jpg, webp) in media"
+        "(svg, png, jpg, webp) and recordings (mp3) in media"
     )
     return Fault("file-name-odd", 1, 1, _printable(message), help_).at(_printable(file))
 

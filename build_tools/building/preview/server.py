@@ -39,6 +39,7 @@ _KINDS = {
     ".jpg": "image/jpeg",
     ".jpeg": "image/jpeg",
     ".webp": "image/webp",
+    ".mp3": "audio/mpeg",
     ".woff2": "font/woff2",
     ".txt": "text/plain; charset=utf-8",
 }

@@ -18,7 +18,7 @@ from build_tools.pictures.trouble import PictureError
 from build_tools.source.folder import is_slug
 
 _TEXT = re.compile(r"(unit|lesson-[1-9][0-9]?)\.md\Z")
-_MEDIA = re.compile(r"media/[a-z0-9]+(-[a-z0-9]+)*\.(svg|png|jpg|webp)\Z")
+_MEDIA = re.compile(r"media/[a-z0-9]+(-[a-z0-9]+)*\.(svg|png|jpg|webp|mp3)\Z")
 _PAGE = re.compile(r"pages/[a-z0-9-]+\.html\Z")
 _TAG_FILE = re.compile(r"(bagit|bag-info|(tag)?manifest-(sha512|sha256|sha1|md5))\.txt\Z")
 _REST = frozenset({"licence.txt", "credits.txt", "about.json", "metadata.jsonld"})

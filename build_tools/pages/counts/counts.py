@@ -15,6 +15,7 @@ from build_tools.pages.counts.played import (
 )
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
+from build_tools.pages.pieces.music import Music, music
 from build_tools.views.dance.dance_in_words import whole_dance_in_words
 from build_tools.views.dance.score import Score, score
 from build_tools.views.dance.tempo_for_age import tempo_for_age
@@ -74,6 +75,8 @@ class CountsView:
     """How long the dance is and how its sections follow one another."""
     beat: str
     """How fast the beat is, or plainly that there is none."""
+    music: Music | None
+    """The recording that travels with the unit."""
     order: str | None
     """Who decides the order, where pupils do."""
     playing: PlayingView | None
@@ -102,6 +105,7 @@ def counts_page(bank: Bank, unit: Unit) -> Page:
         slug=unit.slug,
         length=whole_dance_in_words(dance),
         beat=_beat(found),
+        music=music(unit),
         order=_ORDER if dance.order_choice else None,
         playing=_playing(unit, found),
         choices=_choices(dance, stretches, motifs),

@@ -19,6 +19,7 @@ from build_tools.pages.page import Page
 from build_tools.pages.pieces.for_scripts import ForScripts, for_scripts
 from build_tools.pages.pieces.labelled import Labelled
 from build_tools.pages.pieces.lesson_entries import lesson_href
+from build_tools.pages.pieces.music import Music, music
 from build_tools.pages.pieces.notes import notes_html
 from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.pages.pieces.strip import strip_of
@@ -81,6 +82,8 @@ class LessonView:
     """How long it lasts in the hall."""
     collect: tuple[str, ...]
     """What to get ready, five things at most."""
+    music: Music | None
+    """The recording that travels with the unit."""
     card: Link
     """The lesson as a card for the hand."""
     wall: Link
@@ -150,6 +153,7 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         picture=shown,
         minutes=kept_together(minutes_in_words(lesson.minutes)),
         collect=lesson.collect,
+        music=music(unit),
         card=Link("Teach it", f"lesson-{lesson.number}-card.html"),
         wall=Link("On the wall", f"lesson-{lesson.number}-wall.html"),
         above=Link("The dance from above", "dance.html"),

@@ -48,7 +48,9 @@ class ItemView:
     title: str
     """What the thing is called by whoever made it."""
     src: str | None
-    """The picture's file, relative to the page; None where it is no picture."""
+    """The file of a picture or recording, relative to the page; None where there is none."""
+    recorded: bool
+    """Whether the file is a recording."""
     text_version: str | None
     """What it shows or says, in words."""
     credit: str
@@ -236,7 +238,8 @@ def unit_page(bank: Bank, unit: Unit, published: Collection[str] = ()) -> Page:
 
 
 def _item(item: StimulusItem) -> ItemView:
-    return ItemView(item.title, item.file, item.text_version, item_credit(item))
+    recorded = bool(item.file and item.file.endswith(".mp3"))
+    return ItemView(item.title, item.file, recorded, item.text_version, item_credit(item))
 
 
 def _lessons(numbers: tuple[int, ...], of: int) -> str:

@@ -14,6 +14,7 @@ from build_tools.pages.hall.hall import Ways, groups_words, ways
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.for_scripts import ForScripts, StepData, for_scripts, step_data
 from build_tools.pages.pieces.heard_data import heard_data
+from build_tools.pages.pieces.music import Music, music
 from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.views.dance.left_open import drawn_actions
 from build_tools.views.dance.order_danced import order_danced
@@ -91,6 +92,8 @@ class WallView:
     """The ways to the other views of the lesson."""
     title: str
     """What the lesson is called, without its number."""
+    music: Music | None
+    """The recording that travels with the unit."""
     steps: tuple[WallStep, ...]
     """In the order of the lesson, one on the wall at a time."""
 
@@ -105,6 +108,7 @@ def wall_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         for_scripts=for_scripts(unit, lesson),
         ways=ways(lesson),
         title=lesson.title,
+        music=music(unit),
         steps=tuple(
             _step(unit.dance, facts, step)
             for facts, step in zip(step_facts(unit, lesson), lesson.steps, strict=True)

@@ -40,6 +40,15 @@ def check(unit: Unit) -> Iterator[Finding]:
             f"did you mean `{near}`?" if near else f"put the file into `{item.file}`",
         )
     named = {item.file for item in items}
+    for path, file in _played(unit):
+        if file in named:
+            continue
+        yield Finding(
+            unit.file,
+            path,
+            f"`{file}` is played, but no item of the stimulus gives its credit and licence",
+            f"add an item with `file: {file}`, by whoever made the music and the recording",
+        )
     for file in unit.media:
         if file not in named:
             yield Finding(
@@ -49,3 +58,12 @@ def check(unit: Unit) -> Iterator[Finding]:
                 "and licence",
                 f"add an item with `file: {file}`, or take the file out of the folder",
             )
+
+
+def _played(unit: Unit) -> Iterator[tuple[tuple[str, ...], str]]:
+    """Where each recording that travels with the unit is named, and its file."""
+    if unit.dance.sound.file:
+        yield ("dance", "sound", "file"), unit.dance.sound.file
+    for letter, section in unit.dance.sections.items():
+        if section.sound is not unit.dance.sound and section.sound.file:
+            yield ("sections", letter, "sound", "file"), section.sound.file
