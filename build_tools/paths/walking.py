@@ -105,6 +105,9 @@ def do(dancer: Dancer, move: Move, begins: float, aim: Aim, faced: float | None)
     if move.level_alone:
         _rise_or_sink(dancer, move, begins)
         return
+    if isinstance(aim, tuple) and move.action.goes_round:
+        _round(dancer, move, begins, aim)
+        return
     face0 = dancer.facing
     face1, way = _turned(dancer, move, aim, faced)
     x1, y1 = dancer.x, dancer.y
@@ -133,6 +136,43 @@ def do(dancer: Dancer, move: Move, begins: float, aim: Aim, faced: float | None)
     )
     dancer.legs.append(leg)
     dancer.x, dancer.y, dancer.facing, dancer.level = x1, y1, face1 % 360, level
+
+
+def _round(dancer: Dancer, move: Move, begins: float, centre: Point) -> None:
+    """Along the ring about `centre`, looking in: all the way, or as far as the steps reach.
+
+    With `turn_by: whole` the steps are as long as it takes to come back to one's place. The ring
+    is walked along its chords, one for each count.
+    """
+    x, y = dancer.x - centre[0], dancer.y - centre[1]
+    wide = math.hypot(x, y)
+    whole = _TURNS.get(move.action.turn_by or "")
+    right = move.action.side == "right"
+    angle = math.radians(whole) if whole else move.long / wide
+    chords = max(1, round(move.end - move.start))
+    level = dancer.level if move.level is None else move.level
+    step = (move.end - move.start) / chords
+    for n in range(1, chords + 1):
+        turned = angle * n / chords * (-1 if right else 1)
+        x1 = centre[0] + x * math.cos(turned) - y * math.sin(turned)
+        y1 = centre[1] + x * math.sin(turned) + y * math.cos(turned)
+        face1 = nearest_turn(dancer.facing, bearing((x1, y1), centre))
+        start = begins + move.start + step * (n - 1)
+        dancer.legs.append(
+            Leg(
+                start,
+                start + step,
+                dancer.x,
+                dancer.y,
+                x1,
+                y1,
+                dancer.facing,
+                face1,
+                dancer.level,
+                level,
+            )
+        )
+        dancer.x, dancer.y, dancer.facing, dancer.level = x1, y1, face1 % 360, level
 
 
 def _rise_or_sink(dancer: Dancer, move: Move, begins: float) -> None:
