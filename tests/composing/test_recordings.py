@@ -12,7 +12,7 @@ from build_tools.pictures.limits import MOST_RECORDING
 from build_tools.pictures.mp3 import seconds_of
 from composing import instruments
 from composing.__main__ import pieces
-from composing.instruments import RATE
+from composing.instruments import RATE, Samples
 from composing.loudness import MOST_PEAK, TARGET, high_pass, loudness, shelf
 from composing.piece import COUNT_IN, Piece
 from tests.support.banks import CONTENT
@@ -23,7 +23,7 @@ EACH = pytest.mark.parametrize("piece", PIECES, ids=lambda piece: piece.file)
 INSTRUMENTS = ("whistle", "string", "bell", "air", "drum", "rattle")
 
 
-def heard(piece: Piece) -> tuple[np.ndarray, int]:  # type: ignore[type-arg]
+def heard(piece: Piece) -> tuple[Samples, int]:
     sound, rate = soundfile.read(CONTENT / "units" / piece.file)
     return sound, rate
 
