@@ -16,7 +16,7 @@ _SOUNDS = {
     "shaker": "shaker",
     "claps": "claps",
     "voice": "voice alone, no drum",
-    "recording": "your recording; nothing else sounds",
+    "recording": "the recording; nothing else sounds",
     "silence": "silence",
 }
 _BY = {
