@@ -31,6 +31,7 @@ from tests.support.sound_bank import real_bank, real_unit
 
 POLICY = (
     "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; "
+    "media-src 'self'; "
     "font-src 'self'; base-uri 'none'; form-action 'none'"
 )
 SHOWN = ("unit", "lesson", "shared", "bank", "topics", "words")

@@ -15,6 +15,7 @@ from tests.support.markup import Tag, references, tags
 
 POLICY = (
     "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; "
+    "media-src 'self'; "
     "font-src 'self'; base-uri 'none'; form-action 'none'"
 )
 # A lesson kept as one file holds its styles, typefaces and pictures, and nothing that runs.
