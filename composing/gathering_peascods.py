@@ -1,6 +1,6 @@
 """The tune of Gathering Peascods, as printed in The English Dancing Master (John Playford, 1651).
 
-The notes of the tune are those that two transcriptions of the book agree on; it is long out of
+The notes of the tune are those that two modern copies of the book agree on; it is long out of
 copyright. The chords, the drum and the recording are the bank's own. Three strains of 12, 12 and
 16 counts, each played twice: 80 counts, which is one verse of the dance. Mood: bright and steady.
 """

@@ -1,4 +1,4 @@
-"""The recording that travels with a unit, as a page plays it."""
+"""The recording that travels with a unit, as a page plays it; its credit stands with the unit."""
 
 from __future__ import annotations
 
@@ -6,7 +6,6 @@ from dataclasses import dataclass
 
 from build_tools.model.unit import Unit
 from build_tools.views.words.plain_words import length_in_words
-from build_tools.views.words.unit_in_words import item_credit
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,8 +16,6 @@ class Music:
     """Where it lies beside the page."""
     what: str
     """What it is called and how long it lasts."""
-    credit: str
-    """Who made it, and its licence."""
 
 
 def music(unit: Unit) -> Music | None:
@@ -28,4 +25,4 @@ def music(unit: Unit) -> Music | None:
     if sound.file is None or item is None:
         return None
     lasts = f", {length_in_words(sound.lasts)}" if sound.lasts else ""
-    return Music(sound.file, f"{item.title}{lasts}", item_credit(item))
+    return Music(sound.file, f"{item.title}{lasts}")
