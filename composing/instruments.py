@@ -13,7 +13,7 @@ Samples = npt.NDArray[np.float64]
 Instrument = Callable[[float, float], Samples]
 """From a pitch in hertz and a length in seconds to samples, ending in silence."""
 _CONCERT_A, _A_NUMBER = 440.0, 69
-_FADE, _RISE = 0.006, 0.0015
+_FADE, RISE = 0.006, 0.0015
 """Seconds in which every sound ends and begins, so that no join clicks."""
 
 
@@ -28,7 +28,7 @@ def _seconds(length: float) -> Samples:
 
 def _ended(sound: Samples) -> Samples:
     """The sound from nothing to nothing, whatever it is between."""
-    fade, rise = min(len(sound), int(_FADE * RATE)), min(len(sound), int(_RISE * RATE))
+    fade, rise = min(len(sound), int(_FADE * RATE)), min(len(sound), int(RISE * RATE))
     if fade:
         sound[-fade:] *= np.linspace(1, 0, fade)
         sound[:rise] *= np.linspace(0, 1, rise)
