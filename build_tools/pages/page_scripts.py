@@ -23,6 +23,10 @@ SUMS = tuple(
     )
 )
 """The sums that a page does in the browser, and what it does them with; they come first."""
+FLOOR = tuple(
+    f"sums/floor-{name}.js" for name in ("hall", "shapes", "places", "facings", "moves", "dance")
+)
+"""Where a class stands and goes in a dance, for the class and the hall of the day."""
 _FIT = tuple(
     f"lesson/fit/{name}.js" for name in ("read", "parts", "results", "on-page", "share", "form")
 )
@@ -34,7 +38,7 @@ _PLAYING = tuple(
 _COUNTS = tuple(
     f"counts/{name}.js" for name in ("wav", "midi", "tap", "counts", "counts-files", "counts-tap")
 )
-_DANCE = tuple(f"dance/{name}.js" for name in ("stage", "mover", "later", "dance"))
+_DANCE = tuple(f"dance/{name}.js" for name in ("stage", "mover", "later", "my-class", "dance"))
 
 PAGE_SCRIPTS = {
     "lesson.js": (
@@ -56,7 +60,16 @@ PAGE_SCRIPTS = {
         "pieces/kept-settings.js",
     ),
     "counts.js": (*_PLAYING, *_COUNTS),
-    "dance.js": ("playing/paths.js", "playing/bodies.js", *_PLAYING, *_DANCE),
+    "dance.js": (
+        "sums/school-year.js",
+        "sums/settings.js",
+        "sums/class-groups.js",
+        *FLOOR,
+        "playing/paths.js",
+        "playing/bodies.js",
+        *_PLAYING,
+        *_DANCE,
+    ),
     "finder.js": ("front/finder.js",),
     "booklet.js": ("pieces/print.js", "booklet/unpack.js"),
     "print.js": ("pieces/print.js",),

@@ -87,34 +87,31 @@ def _moves(
 ) -> Iterator[tuple[int, Move, str | None]]:
     """Each dancer's moves, with what each goes towards."""
     known, start = lengths(dance), 0.0
-    most = float(section.counts or 0)
     for passage in section.danced:
         if passage_misfit(passage):
             continue
         of_part = part_dancers(section, passage, together)
         for span in part_spans(passage, known):
-            ready = _made_ready(
-                dance, span.what, start + float(span.start), start + float(span.end), most, body,
-                seconds,
-            )  # fmt: skip
+            begins, ends = start + float(span.start), start + float(span.end)
+            ready = made_ready_of(dance, section, span.what, begins, ends, body, seconds)
             for one in of_part[span.part - 1]:
                 for move in ready:
                     yield one, move, move.towards or passage.towards
         start += float(passage_counts(passage, known))
 
 
-def _made_ready(
+def made_ready_of(
     dance: Dance,
+    section: Section,
     what: str,
     start: float,
     end: float,
-    most: float,
     body: AtAge,
     seconds: float | None,
 ) -> tuple[Move, ...]:
     """The actions of `what` from count `start` to `end`, as far as the section lasts."""
     found = []
-    end = min(end, most)
+    end = min(end, float(section.counts or 0))
     for action in actions_of(dance, what):
         last = min(start + float(action.counts), end)
         if last - start < _SOON:

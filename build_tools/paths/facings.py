@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from build_tools.paths.class_in_groups import Together
-from build_tools.paths.hall import SIDES, Area, Point, ahead, bearing, metres
+from build_tools.paths.hall import SIDES, Area, Point, ahead, bearing, fine, metres
 
-Way = tuple[Point, ...]
-"""Where a dancer is at each of `_LOOKS`."""
-_WAYS = tuple(45.0 * n for n in range(8))
-_GOES = 2.5
+Way = tuple[float, float, float, float, float, float, float, float]
+"""Where a dancer is at each of `_LOOKS`: x and y of each in turn."""
+_WAYS = 8
+"""How many ways a dancer thinks of, straight out from the middle of the floor the first."""
+_GOES = 2.0
 """Metres that a dancer looks ahead for room; common practice, no source."""
 _LOOKS = (0.25, 0.5, 0.75, 1.0)
 """The parts of that way at which they look where the others have got to."""
@@ -18,7 +19,9 @@ _CLEAR = 1.6
 """Metres from anybody that are room enough: more is no better."""
 _AT_A_WALL = 0.8
 """A wall may be so much nearer than a dancer."""
-_ROUNDS = 3
+_ROUNDS = 4
+_WAYS_APART = 360 / _WAYS
+_SLIGHT = 1e-6
 
 
 def facings(
@@ -32,14 +35,19 @@ def facings(
     if facing == "partner":
         partner = partners(together)
         return [
-            bearing(place, places[partner[n]]) if partner[n] != n else 0.0
+            0.0 if _there(place, places[partner[n]]) else bearing(place, places[partner[n]])
             for n, place in enumerate(places)
         ]
     turned = 180.0 if facing == "outwards" else 0.0
     return [
-        (bearing(place, centre) + turned) % 360 if place != centre else turned
+        turned if _there(place, centre) else (bearing(place, centre) + turned) % 360
         for place, centre in zip(places, centres, strict=True)
     ]
+
+
+def _there(place: Point, other: Point) -> bool:
+    """Whether two points are the same but for the last places of a sum."""
+    return metres(place, other) < _SLIGHT
 
 
 def partners(together: Together) -> dict[int, int]:
@@ -62,39 +70,53 @@ def _with_room(places: Sequence[Point], area: Area) -> list[float]:
     """A way for each dancer on which nobody comes near who goes a way of their own meanwhile.
 
     One after another looks at where the others are going, several times round, as pupils do who
-    look up before they set off: so the first to choose choose again.
+    look up before they set off: so the first to choose choose again, unless they have room. Ways
+    are reckoned from the middle of the floor, so a hall that is turned or mirrored turns or
+    mirrors them.
     """
     reach = 2 * _GOES + _CLEAR
     near = [
-        [n for n, other in enumerate(places) if n != at and metres(here, other) < reach]
-        for at, here in enumerate(places)
+        [n for far, n in sorted(_others(at, places)) if far < reach] for at in range(len(places))
     ]
-    gone = [[_gone(here, way) for way in _WAYS] for here in places]
-    walls = [[_to_a_wall(way[-1], area) for way in of] for of in gone]
-    going = [(here,) * len(_LOOKS) for here in places]
-    chosen = [-1] * len(places)
+    ways = [_ways_of(n, place, area.middle) for n, place in enumerate(places)]
+    gone = [[_gone(here, way) for way in its] for here, its in zip(places, ways, strict=True)]
+    walls = [[_to_a_wall(way, area) for way in of] for of in gone]
+    going = [_standing(here) for here in places]
+    chosen = [0] * len(places)
     for _ in range(_ROUNDS):
         before = list(chosen)
         for at in range(len(places)):
             others = [going[n] for n in near[at]]
-            chosen[at] = _clearest(at, gone[at], walls[at], others)
+            chosen[at] = _clearest(gone[at], walls[at], others, chosen[at])
             going[at] = gone[at][chosen[at]]
         if chosen == before:
             break
-    return [_WAYS[way] for way in chosen]
+    return [its[way] for its, way in zip(ways, chosen, strict=True)]
 
 
-def _clearest(
-    dancer: int, gone: Sequence[Way], walls: Sequence[float], others: Sequence[Way]
-) -> int:
-    """The way on which the nearest other stays furthest off; each starts from another."""
-    best, found = -1.0, 0
-    for n in range(len(_WAYS)):
-        way = (dancer * 3 + n) % len(_WAYS)
+def _others(dancer: int, places: Sequence[Point]) -> Iterator[tuple[float, int]]:
+    here = places[dancer]
+    return ((fine(metres(here, other)), n) for n, other in enumerate(places) if n != dancer)
+
+
+def _ways_of(dancer: int, place: Point, middle: Point) -> tuple[float, ...]:
+    """The ways a dancer thinks of, in order: each dancer begins with another."""
+    out = 0.0 if _there(middle, place) else bearing(middle, place)
+    round_ = 1 if fine(out % 90) % 90 < _WAYS_APART else -1
+    return tuple(
+        (out + round_ * _WAYS_APART * ((dancer * 3 + n) % _WAYS)) % 360 for n in range(_WAYS)
+    )
+
+
+def _clearest(gone: Sequence[Way], walls: Sequence[float], others: Sequence[Way], now: int) -> int:
+    """The way on which the nearest other stays furthest off; the way they have if that has room."""
+    best, found = -1.0, now
+    for n in range(len(gone)):
+        way = (now + n) % len(gone)
         clear = _clear(gone[way], walls[way], others, best)
-        if clear > best + 1e-9:
+        if clear > best + _SLIGHT:
             best, found = clear, way
-            if best >= _CLEAR**2:
+            if best >= _CLEAR**2 - _SLIGHT:
                 break
     return found
 
@@ -102,24 +124,43 @@ def _clearest(
 def _clear(gone: Way, wall: float, others: Sequence[Way], least: float) -> float:
     """How near anybody comes, or a wall: squared metres; no better than `least` is cut short."""
     clear = min(_CLEAR, wall) ** 2
-    for other in others:
+    x1, y1, x2, y2, x3, y3, x4, y4 = gone
+    for ox1, oy1, ox2, oy2, ox3, oy3, ox4, oy4 in others:
         if clear <= least:
             break
-        for (x, y), (ox, oy) in zip(gone, other, strict=True):
-            apart = (x - ox) * (x - ox) + (y - oy) * (y - oy)
-            if apart < clear:
-                clear = apart
+        clear = min(
+            clear,
+            (x1 - ox1) * (x1 - ox1) + (y1 - oy1) * (y1 - oy1),
+            (x2 - ox2) * (x2 - ox2) + (y2 - oy2) * (y2 - oy2),
+            (x3 - ox3) * (x3 - ox3) + (y3 - oy3) * (y3 - oy3),
+            (x4 - ox4) * (x4 - ox4) + (y4 - oy4) * (y4 - oy4),
+        )
     return clear
+
+
+def _standing(here: Point) -> Way:
+    x, y = here
+    return (x, y, x, y, x, y, x, y)
 
 
 def _gone(here: Point, degrees: float) -> Way:
     """Where a dancer is who has gone each part of the way ahead."""
-    dx, dy = ahead(degrees)
-    return tuple((here[0] + dx * _GOES * part, here[1] + dy * _GOES * part) for part in _LOOKS)
+    (x, y), (dx, dy) = here, ahead(degrees)
+    first, second, third, last = (_GOES * part for part in _LOOKS)
+    return (
+        x + dx * first,
+        y + dy * first,
+        x + dx * second,
+        y + dy * second,
+        x + dx * third,
+        y + dy * third,
+        x + dx * last,
+        y + dy * last,
+    )
 
 
-def _to_a_wall(end: Point, area: Area) -> float:
-    """Metres from the end of a way to the nearest wall, as `_AT_A_WALL` reckons them."""
-    x, y = end
+def _to_a_wall(way: Way, area: Area) -> float:
+    """Metres from its end to the nearest wall, as `_AT_A_WALL` reckons them."""
+    x, y = way[-2:]
     wall = min(x - area.left, area.right - x, y - area.front, area.back - y)
     return max(0.0, wall + _AT_A_WALL)

@@ -1,96 +1,176 @@
-"""Paths as data for a page: small, and the same bytes for the same dance.
+"""A dance as data from which a page puts any class down in any hall: small, always the same bytes.
 
-Lengths are in millimetres, directions in tenths of degrees, moments in thousandths of a count (or
-of a second where nothing is counted). Dancers who do the same share it: `moves` are all different
-moves, `ways` all different rows of moves, and each dancer has a place to begin and a way.
+Everything that neither the class nor the hall changes is worked out here: when each part begins,
+who dances which moves, how far they go at that age. `site_overrides/sums/floor-*.js` do the rest as
+`whole.py` does it here, and tests hold the two together.
 """
 
 from __future__ import annotations
 
 import json
+from collections.abc import Iterator
 from typing import Any
 
-from build_tools.movement.roles import rows_of
+from build_tools.model.dance import Section, Standing
+from build_tools.movement.canon_and_unison import (
+    part_spans,
+    parts_in,
+    passage_counts,
+    passage_misfit,
+)
+from build_tools.movement.roles import part_places, rows_of
 from build_tools.movement.watchers import watchers
+from build_tools.movement.whole import lengths
+from build_tools.paths.dancing import made_ready_of
 from build_tools.paths.group_sizes import groups_of
-from build_tools.paths.legs import Leg
+from build_tools.paths.hall import KNOWN_HALLS, LINED, SIDES, side_named
+from build_tools.paths.improvising import ends_how
 from build_tools.paths.model import Paths, StretchPaths
+from build_tools.paths.walking import Move
 
-_FINE, _TENTHS = 1000, 10
+_BEND, _FLAGS = 5, 8
+"""Of a move as it is written, the values of which a 0 says no more than their absence."""
+_SEEN = ("partner", "centre", "outwards")
 
 
 def paths_for_page(paths: Paths) -> str:
-    """The paths as JSON. `site_overrides/playing/paths.js` reads it."""
+    """The dance as JSON. `site_overrides/sums/floor-dance.js` reads it."""
     return json.dumps(page_data(paths), separators=(",", ":"), ensure_ascii=False)
 
 
 def page_data(paths: Paths) -> dict[str, Any]:
     """The same as plain values, by short names.
 
-    hall: width and depth; names: the sides' own names; parts: sections and joins in order;
-    moves: start, lasts, right, back, turn, level, bend, 1 for a zigzag, later zeros left out;
-    ways: numbers of moves; dancers: x, y, facing, level, way.
+    pupils and hall: for whom it is drawn; halls: those with a name; names: the sides' own names;
+    lined: where watchers sit; sizes: the groups of the dance and of its lessons; step and running:
+    metres, and metres a second; moves: all different moves, as `_written` has them; sections: by
+    letter; parts: sections and joins in order.
     """
-    moves: dict[tuple[int, ...], int] = {}
-    ways: dict[tuple[int, ...], int] = {}
-    dancers = []
-    for first, legs in zip(paths.at_first, paths.legs, strict=True):
-        way = tuple(moves.setdefault(_move(leg), len(moves)) for leg in legs)
-        dancers.append(
-            [
-                _thousandths(first.x),
-                _thousandths(first.y),
-                round(first.facing * _TENTHS) % 3600,
-                round(first.level),
-                ways.setdefault(way, len(ways)),
-            ]
-        )
+    moves: dict[tuple[Any, ...], int] = {}
+    sections = {
+        one.section.letter: _section(paths, one.section, moves)
+        for one in paths.stretches
+        if one.section is not None
+    }
     return {
+        "pupils": paths.dancers,
         "hall": [paths.hall.width, paths.hall.depth],
+        "halls": {name: [hall.width, hall.depth] for name, hall in KNOWN_HALLS.items()},
         "names": dict(paths.dance.sides),
-        "watchers": watchers(paths.dance),
-        "parts": [_part(one) for one in paths.stretches],
+        "lined": sorted(LINED[watchers(paths.dance)]),
+        "sizes": list(paths.sizes),
+        "step": paths.body.step,
+        "running": paths.body.running,
         "moves": [list(move) for move in moves],
-        "ways": [list(way) for way in ways],
-        "dancers": dancers,
+        "sections": sections,
+        "parts": list(_parts(paths)),
     }
 
 
-def _move(leg: Leg) -> tuple[int, ...]:
-    found = [
-        _thousandths(leg.start),
-        _thousandths(leg.end - leg.start),
-        _thousandths(leg.x1 - leg.x0),
-        _thousandths(leg.y1 - leg.y0),
-        round((leg.face1 - leg.face0) * _TENTHS),
-        leg.level1,
-        _thousandths(leg.bend),
-        int(leg.zigzag and bool(leg.bend)),
-    ]
-    while len(found) > 3 and not found[-1]:
-        found.pop()
-    return tuple(found)
+def _section(paths: Paths, section: Section, moves: dict[tuple[Any, ...], int]) -> dict[str, Any]:
+    """size: of its groups; start and end; rows: names and places of who dances; danced: see below.
 
-
-def _part(one: StretchPaths) -> dict[str, Any]:
-    """A section or a join: when it begins and how long it lasts, and for a section who is who.
-
-    roles: their names; who: each dancer's role by its number in them, -1 for none.
+    ends: for a section that is not counted, where they end: first, here, or new.
     """
     found: dict[str, Any] = {
-        "begins": _thousandths(one.begins),
-        "lasts": _thousandths(one.lasts),
-        "counted": one.counted,
+        "size": groups_of(section).size,
+        "start": _standing(section.start),
     }
-    if one.section is None:
-        return found
-    names = [name for name, _ in rows_of(one.section)]
-    found |= {"letter": one.section.letter, "example": not one.counted}
-    if one.section.name:
-        found["name"] = one.section.name
-    if names:
-        found |= {"roles": names, "who": list(roles_in(one))}
+    rows = rows_of(section)
+    if rows:
+        found["rows"] = [[name, list(places)] for name, places in rows]
+    if section.counts is not None:
+        return found | {"danced": list(_danced(paths, section, moves))}
+    ends = ends_how(section)
+    return found | {"ends": ends} | ({"end": _standing(section.end)} if ends == "new" else {})
+
+
+def _standing(one: Standing) -> list[Any]:
+    """Formation, facing, within, apart, groups apart and columns; what is not said is None."""
+    apart, between = one.apart, one.groups_apart
+    found = [
+        one.formation,
+        one.facing,
+        one.within,
+        None if apart is None else float(apart),
+        None if between is None else float(between),
+        one.columns,
+    ]
+    while found[-1] is None:
+        found.pop()
     return found
+
+
+def _danced(
+    paths: Paths, section: Section, moves: dict[tuple[Any, ...], int]
+) -> Iterator[list[Any]]:
+    """Each part of each passage: who, the count it starts on, and the numbers of its moves.
+
+    Who is the places of a group, or, where whole groups take turns, [-1, which turn, of how many].
+    """
+    dance, known, start = paths.dance, lengths(paths.dance), 0.0
+    seconds = 60 / dance.tempo if dance.tempo else None
+    groups = groups_of(section)
+    for passage in section.danced:
+        if passage_misfit(passage):
+            continue
+        places = part_places(groups, passage)
+        spans = part_spans(passage, known)
+        turns = parts_in(passage)
+        for span in spans:
+            who = [-1, span.part - 1, turns] if places is None else list(places[span.part - 1])
+            begins = start + float(span.start)
+            ready = made_ready_of(
+                dance, section, span.what, begins, start + float(span.end), paths.body, seconds
+            )
+            written = (_written(paths, move, passage.towards) for move in ready)
+            yield [who, begins, [moves.setdefault(one, len(moves)) for one in written]]
+        start += float(passage_counts(passage, known))
+
+
+def _written(paths: Paths, move: Move, towards: str | None) -> tuple[Any, ...]:
+    """counts, metres, turns, way, level, bend, aim, facing asked for, 1 keeps facing + 2 zigzag.
+
+    What is None or 0 at its end is left out.
+    """
+    whom = move.towards or towards
+    aim: Any = None
+    if whom is not None and move.way is not None:
+        side = side_named(whom, paths.dance.sides)
+        aim = SIDES[side] if side is not None else whom if whom in _SEEN[:2] else None
+    facing = move.action.facing
+    faced: Any = SIDES.get(facing or "", facing if facing in _SEEN else None)
+    flags = int(move.keeps_facing) + 2 * (move.action.pathway == "zigzag")
+    found = [move.end - move.start, move.long, move.turns, move.way, move.level, move.bend]
+    if not move.long:
+        flags = 0
+    found += [aim, faced, flags]
+    while found[-1] is None or (len(found) - 1 in (_BEND, _FLAGS) and not found[-1]):
+        found.pop()
+    return tuple(_plain(value) for value in found)
+
+
+def _plain(value: Any) -> Any:
+    """A number without a needless point."""
+    return int(value) if isinstance(value, float) and value.is_integer() else value
+
+
+def _parts(paths: Paths) -> Iterator[dict[str, Any]]:
+    """A section or a join: when it begins and how long it lasts, and how a section is come to."""
+    before: StretchPaths | None = None
+    for one in paths.stretches:
+        found: dict[str, Any] = {"begins": one.begins, "lasts": one.lasts}
+        if one.section is not None and one.start is not None:
+            found["letter"] = one.section.letter
+            found["spot"] = one.start.spot
+            join = before if before is not None and before.section is None else None
+            found["from"] = join.begins if join is not None else one.begins
+            if one.start.by == "move":
+                found["goes"] = True
+                if one.start.seconds is not None:
+                    found["most"] = paths.body.running * one.start.seconds
+        yield {name: _plain(value) for name, value in found.items()}
+        before = one
 
 
 def roles_in(stretch: StretchPaths) -> tuple[int, ...]:
@@ -104,7 +184,3 @@ def roles_in(stretch: StretchPaths) -> tuple[int, ...]:
             place = n % size + 1
             found[dancer] = next((r for r, (_, at) in enumerate(rows) if place in at), -1)
     return tuple(found[dancer] for dancer in range(len(found)))
-
-
-def _thousandths(value: float) -> int:
-    return round(value * _FINE)

@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from build_tools.movement.watchers import Watchers
 
 Point = tuple[float, float]
+_GRID = 999_983
 SIDES: Mapping[str, float] = {"front": 0.0, "right": 90.0, "back": 180.0, "left": 270.0}
 """Which way each side lies, in degrees."""
 WATCHERS_DEEP = 1.5
@@ -35,6 +36,15 @@ class Hall:
 
     width: float = 18.0
     depth: float = 10.0
+
+
+KNOWN_HALLS: Mapping[str, Hall] = {
+    "full": Hall(),
+    "half": Hall(9.0, 10.0),
+    "classroom": Hall(9.0, 6.0),
+}
+"""What a floor that is only named is drawn as: the usual hall, half of it, and a classroom of as
+many square metres as `views/lesson/floor_space.py` says."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,6 +70,17 @@ class Area:
     def middle(self) -> Point:
         """The point in the middle."""
         return ((self.left + self.right) / 2, (self.front + self.back) / 2)
+
+    def turned(self, quarters: int) -> Area:
+        """The same turned round the middle of the floor by so many quarters, clockwise."""
+        if quarters % 4 == 0:
+            return self
+        corners = [
+            turned(corner, quarters)
+            for corner in ((self.left, self.front), (self.right, self.back))
+        ]
+        (x1, y1), (x2, y2) = corners
+        return Area(min(x1, x2), min(y1, y2), max(x1, x2), max(y1, y2))
 
     def holds(self, point: Point, over: float = 0.0) -> bool:
         """Whether `point` is in it, or outside by no more than `over` metres."""
@@ -123,6 +144,23 @@ def ahead(degrees: float) -> Point:
 def bearing(start: Point, end: Point) -> float:
     """Which way `end` lies from `start`, in degrees from 0 up to 360."""
     return math.degrees(math.atan2(end[0] - start[0], start[1] - end[1])) % 360
+
+
+def turned(point: Point, quarters: int) -> Point:
+    """A point turned round the middle of the floor by so many quarters, clockwise; exact."""
+    x, y = point
+    for _ in range(quarters % 4):
+        x, y = -y, x
+    return (x, y)
+
+
+def fine(value: float) -> float:
+    """A value to about a millionth, so that sums that differ in their last places are the same.
+
+    The grid is a prime number to one, since lengths are whole steps and halves of them: they would
+    lie half way between two places of a decimal grid, where the last places decide after all.
+    """
+    return math.floor(value * _GRID + 0.5) / _GRID if math.isfinite(value) else value
 
 
 def metres(one: Point, other: Point) -> float:

@@ -19,6 +19,14 @@ _PAUSE = 2.0
 """Seconds between one surge of the example and the next."""
 
 
+def ends_how(section: Section) -> str:
+    """Where dancers end a section that is not counted: first, here, or new places."""
+    if section.end.spot == "first place":
+        return "first"
+    same = section.end.formation == section.start.formation
+    return "here" if section.end.spot == "where they are" or same else "new"
+
+
 def ends_at(
     section: Section,
     together: Together,
@@ -31,9 +39,10 @@ def ends_at(
 
     Where they were, unless it ends in their first places or in another formation.
     """
-    if section.end.spot == "first place":
+    how = ends_how(section)
+    if how == "first":
         return first
-    if section.end.spot == "where they are" or section.end.formation == section.start.formation:
+    if how == "here":
         return here
     return shortest(slots_for(section.end, together, area, body), together, here)
 

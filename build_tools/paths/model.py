@@ -66,6 +66,8 @@ class Paths:
     area: Area
     """Where dancers are put down at the start."""
     body: AtAge
+    sizes: tuple[int, ...]
+    """The groups that the dance and its lessons have, 1 for alone."""
     stretches: tuple[StretchPaths, ...]
     at_first: tuple[Moment, ...]
     """Each dancer at the very start."""

@@ -1,14 +1,15 @@
 """Who goes to which place: a short way for all together, always the same.
 
 Everybody in turn takes the nearest free place, those with the most to lose first; then any two
-change over where that makes the way of both together shorter, until no change does.
+change over where that makes the way of both together shorter, until no change does. Ways are
+reckoned to a millionth of a metre, so that a hall turned round gives the same choices.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 
-from build_tools.paths.hall import Point, metres
+from build_tools.paths.hall import Point, fine, metres
 
 _ROUNDS = 12
 """Most rounds of changing over; three or four are usual."""
@@ -17,7 +18,7 @@ _ROUNDS = 12
 def nearest_places(here: Sequence[Point], places: Sequence[Point]) -> list[int]:
     """For each of `here`, the number of its place; there are as many of each."""
     many = len(here)
-    far = [[metres(one, place) for place in places] for one in here]
+    far = [[fine(metres(one, place)) for place in places] for one in here]
     taken = _greedy(far)
     for _ in range(_ROUNDS):
         changed = False

@@ -1,19 +1,21 @@
 """Where a class stands: formation, groups and distances as places in a hall.
 
 What a unit does not say is drawn in the usual way, and named in `unsaid`, so that it can be asked.
-Where a hall is too small for what is said, the whole is drawn closer until it fits.
+Where a hall is too small for what is said, the whole is drawn closer until it fits. Groups keep
+clear of one another, and who face another side than the front stand as if that were the front.
+`site_overrides/sums/floor-places.js` does the same for the class and the hall of the day.
 """
 
 from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from build_tools.body.ages import AtAge
 from build_tools.model.dance import Standing
-from build_tools.paths.hall import SIDES, Area, Point
+from build_tools.paths.hall import SIDES, Area, Point, fine, turned
 from build_tools.paths.scatter import nearest_two, scattered
 from build_tools.paths.within_group import shape
 
@@ -32,8 +34,8 @@ _OWN_SHAPE = {
 """The shape a formation gives to dancers who make it together."""
 _ONE_FOR_ALL = ("line", "two lines", "file", "circle", "semicircle", "V", "cluster")
 """Formations that the whole class makes where nothing says that each group makes its own."""
-_TURNED = ("line", "side by side", "one behind another")
-"""Shapes that lie as their dancers face."""
+_HALVINGS = 24
+"""How often the largest shape that keeps groups clear is looked for by halves."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,26 +54,31 @@ class Slots:
 @lru_cache(maxsize=256)
 def slots(standing: Standing, sizes: tuple[int, ...], area: Area, body: AtAge) -> Slots:
     """Places in `area` for groups of `sizes` that stand so."""
+    quarters = round(SIDES.get(standing.facing, 0.0) / 90)
+    found = _facing_front(standing, sizes, area.turned(-quarters), body)
+    if not quarters:
+        return found
+    groups = tuple(tuple(turned(point, quarters) for point in group) for group in found.groups)
+    return replace(found, groups=groups)
+
+
+def _facing_front(standing: Standing, sizes: tuple[int, ...], area: Area, body: AtAge) -> Slots:
     apart = float(standing.apart) if standing.apart is not None else None
     unsaid = () if apart is not None else ("apart",)
     if _each_its_own(standing, sizes):
-        inside = [
-            _turned(standing, shape(_kind(standing, sizes), size, _metres(apart, body)))
-            for size in sizes
-        ]
+        between = _metres(apart, body)
+        inside = [shape(_kind(standing, sizes), size, between) for size in sizes]
         told = standing.within or standing.formation in (*_ONE_FOR_ALL, "rows")
         more = () if told else ("within",)
-        return _of_groups(standing, inside, area, body, (*unsaid, *more))
+        return _of_groups(standing, inside, area, body, (*unsaid, *more), between)
     dancers = sum(sizes)
     if standing.formation == "scattered":
         points = _spaced_out(scattered(dancers, area), apart, area, body)
         return Slots(_dealt(points, sizes), 1.0, ())
     if standing.formation in ("rows", "pairs", "small groups"):
-        return _of_groups(standing, [((0.0, 0.0),)] * dancers, area, body, unsaid)
+        return _of_groups(standing, [((0.0, 0.0),)] * dancers, area, body, unsaid, 0.0)
     kind = _OWN_SHAPE[standing.formation]
-    points, closer = _fitted(
-        _turned(standing, shape(kind, dancers, _for_all(kind, dancers, apart, area, body))), area
-    )
+    points, closer = _fitted(shape(kind, dancers, _for_all(kind, dancers, apart, area, body)), area)
     return Slots(_dealt(points, sizes), closer, unsaid)
 
 
@@ -101,16 +108,6 @@ def _metres(apart: float | None, body: AtAge) -> float:
     return (USUAL_APART if apart is None else apart) * body.step
 
 
-def _turned(standing: Standing, points: Sequence[Point]) -> tuple[Point, ...]:
-    """The shape as its dancers face, where that matters: a file goes the way it faces."""
-    degrees = SIDES.get(standing.facing, 0.0)
-    kind = standing.within or _OWN_SHAPE.get(standing.formation, "")
-    if not degrees or kind not in _TURNED:
-        return tuple(points)
-    cos, sin = math.cos(math.radians(degrees)), math.sin(math.radians(degrees))
-    return tuple((x * cos - y * sin, x * sin + y * cos) for x, y in points)
-
-
 def _for_all(kind: str, dancers: int, apart: float | None, area: Area, body: AtAge) -> float:
     """Metres between neighbours in a shape of the whole class: as said, or as the hall allows."""
     if apart is not None:
@@ -130,14 +127,14 @@ def _of_groups(
     area: Area,
     body: AtAge,
     unsaid: tuple[str, ...],
+    clear: float,
 ) -> Slots:
-    """Groups, each in its shape, scattered or in columns."""
+    """Groups, each in its shape, scattered or in columns, `clear` metres from one another."""
     many = len(inside)
     wide = max((2 * max(abs(x) for x, _ in one) for one in inside), default=0.0)
     deep = max((2 * max(abs(y) for _, y in one) for one in inside), default=0.0)
     if standing.formation == "scattered":
-        inner = _less(area, wide / 2, deep / 2)
-        return _laid(inside, scattered(many, inner), area, unsaid)
+        return _apart(inside, wide, deep, clear, area, unsaid)
     between = None if standing.groups_apart is None else float(standing.groups_apart) * body.step
     asked = () if between is not None or many == 1 else ("groups_apart",)
     if standing.columns is not None:
@@ -145,7 +142,7 @@ def _of_groups(
     else:
         tried = sorted({-(-many // rows) for rows in range(1, many + 1)})
     laid = [
-        _laid(inside, _grid(many, k, (wide, deep), between, area), area, (*unsaid, *asked))
+        _laid(inside, _grid(many, k, (wide, deep), between, clear, area), area, (*unsaid, *asked))
         for k in tried
     ]
     return max(
@@ -154,19 +151,54 @@ def _of_groups(
     )
 
 
+def _apart(
+    inside: Sequence[tuple[Point, ...]],
+    wide: float,
+    deep: float,
+    clear: float,
+    area: Area,
+    unsaid: tuple[str, ...],
+) -> Slots:
+    """Scattered groups, their shapes as large as they may be and still keep clear."""
+    most = max((math.hypot(x, y) for one in inside for x, y in one), default=0.0)
+
+    def middles(part: float) -> tuple[Point, ...]:
+        return scattered(len(inside), _less(area, wide / 2 * part, deep / 2 * part))
+
+    def keeps_clear(part: float) -> bool:
+        fits = wide * part <= area.width and deep * part <= area.depth
+        return fits and nearest_two(middles(part)) >= (2 * most + clear) * part
+
+    low, high = (1.0, 1.0) if keeps_clear(1.0) else (0.0, 1.0)
+    for _ in range(_HALVINGS if low < high else 0):
+        middle = (low + high) / 2
+        low, high = (middle, high) if keeps_clear(middle) else (low, middle)
+    drawn = [tuple((x * low, y * low) for x, y in one) for one in inside]
+    return replace(_laid(drawn, middles(low), area, unsaid), drawn_closer=low)
+
+
 def _less(area: Area, across: float, along: float) -> Area:
-    """An area less so much on each side, at least a tenth of it."""
-    across, along = min(across, area.width * 0.45), min(along, area.depth * 0.45)
+    """An area less so much on each side, nothing at least."""
+    across, along = min(across, area.width / 2), min(along, area.depth / 2)
     return Area(area.left + across, area.front + along, area.right - across, area.back - along)
 
 
 def _grid(
-    many: int, columns: int, size: tuple[float, float], between: float | None, area: Area
+    many: int,
+    columns: int,
+    size: tuple[float, float],
+    between: float | None,
+    clear: float,
+    area: Area,
 ) -> tuple[Point, ...]:
-    """The middles of `many` groups in columns, row by row from the front, the last row centred."""
+    """The middles of `many` groups in columns, row by row from the front, the last row centred.
+
+    Where it is not said how far apart they are they fill the floor, `clear` metres apart at least.
+    """
     rows = -(-many // columns)
     if between is None:
-        across, along = area.width / columns, area.depth / rows
+        across = max(area.width / columns, size[0] + clear)
+        along = max(area.depth / rows, size[1] + clear)
     else:
         across, along = size[0] + between, size[1] + between
     middle, found = area.middle, []
@@ -223,16 +255,12 @@ def _spaced_out(
     return tuple((x0 + (x - x0) * closer, y0 + (y - y0) * closer) for x, y in points)
 
 
-def _nearest(one: Slots) -> float:
-    return nearest_two(tuple(point for group in one.groups for point in group))
-
-
 def _slack(one: Slots, area: Area) -> float:
     """How much of the hall is left free on the fuller side: for a choice between equals."""
     points = [p for group in one.groups for p in group]
     wide = max(x for x, _ in points) - min(x for x, _ in points)
     deep = max(y for _, y in points) - min(y for _, y in points)
-    return -max(wide / area.width, deep / area.depth)
+    return fine(-max(wide / area.width, deep / area.depth))
 
 
 def _dealt(points: Sequence[Point], sizes: Sequence[int]) -> tuple[tuple[Point, ...], ...]:

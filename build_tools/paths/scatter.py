@@ -10,7 +10,7 @@ from __future__ import annotations
 import math
 from functools import lru_cache
 
-from build_tools.paths.hall import Area, Point, metres
+from build_tools.paths.hall import Area, Point, fine, metres
 
 _GOLDEN = (math.sqrt(5) - 1) / 2
 _USUAL_SHAPE = 1.8
@@ -39,14 +39,14 @@ def nearest_two(points: tuple[Point, ...]) -> float:
             if other[0] - one[0] >= least:
                 break
             least = min(least, metres(one, other))
-    return round(least, 6)
+    return fine(least)
 
 
 @lru_cache(maxsize=128)
 def _in_a_square(many: int) -> tuple[Point, ...]:
     """The lattice in a square of one by one, in strips that are walked up and down."""
     points = [((n + 0.5) / many, (n * _GOLDEN + 0.5 / many) % 1) for n in range(many)]
-    strips = max(1, round(math.sqrt(many * _USUAL_SHAPE) / 2))
+    strips = max(1, math.floor(math.sqrt(many * _USUAL_SHAPE) / 2 + 0.5))
     found: list[Point] = []
     for strip in range(strips):
         inside = points[strip * many // strips : (strip + 1) * many // strips]

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass, field
 
 from build_tools.body.ages import AtAge
@@ -14,6 +13,7 @@ from build_tools.paths.steps import way_long
 Aim = Point | float | None
 """What a way goes towards: a point, a side of the hall in degrees, or only where one faces."""
 _TURNS = {"quarter": 90.0, "half": 180.0, "three quarters": 270.0, "whole": 360.0}
+_SLIGHT = 1e-6
 _RELATIVE = {"forwards": 0.0, "backwards": 180.0}
 _ASIDE = {"sideways": 90.0, "diagonal": 45.0}
 
@@ -79,6 +79,10 @@ def made_ready(action: Action, start: float, end: float, body: AtAge, most: floa
     direction = direction or action.direction or "forwards"
     way = _RELATIVE.get(direction, side * _ASIDE.get(direction, 0.0)) if long else None
     part = BEND if action.pathway == "curved" else ZIG if action.pathway == "zigzag" else 0.0
+    if direction in _ASIDE:
+        part *= side  # to the side the dancer faces
+    elif (action.side == "right") != (direction == "backwards") and action.side:
+        part = -part
     level = LEVELS.get((action.level or "").split(" ")[-1])
     on_the_spot = not long and turns is None and action.facing is None
     return Move(
@@ -207,7 +211,7 @@ def _turned(
     elif move.turns is None:
         face1 = nearest_turn(face0, asked)
     else:
-        face1 = face0 + (asked - face0) % 360 if move.turns > 0 else face0 - (face0 - asked) % 360
+        face1 = face0 + _round(asked - face0) if move.turns > 0 else face0 - _round(face0 - asked)
     if move.way is None:
         return face1, None
     if aim is None:
@@ -217,6 +221,12 @@ def _turned(
     if asked is None and move.turns is None and not move.keeps_facing:
         face1 = nearest_turn(face0, way - move.way)
     return face1, way
+
+
+def _round(turn: float) -> float:
+    """A turn as degrees from 0 up to 360; what is 360 but for the last places of a sum is 0."""
+    found = turn % 360
+    return 0.0 if found > 360 - _SLIGHT else found
 
 
 def nearest_turn(now: float, wanted: float) -> float:
@@ -234,7 +244,7 @@ def go_to(
     part = min(1.0, most / long) if long else 1.0
     x1, y1 = here[0] + (place[0] - here[0]) * part, here[1] + (place[1] - here[1]) * part
     face1 = nearest_turn(dancer.facing, facing)
-    if (x1, y1) == here and math.isclose(face1, dancer.facing):
+    if metres((x1, y1), here) < _SLIGHT and abs(face1 - dancer.facing) < _SLIGHT:
         return
     dancer.legs.append(
         Leg(

@@ -41,17 +41,21 @@ def paths_of(
     hall: Hall = USUAL_HALL,
     age: float = USUAL_AGE,
     order: tuple[str, ...] | None = None,
+    joined: tuple[int, ...] = (),
 ) -> Paths:
     """Where `pupils` of `age` years are at every moment of `dance` in a hall of such metres.
 
-    `order` is that of the sections where pupils chose one; else the form's.
+    `order` is that of the sections where pupils chose one; else the form's. `joined` are sizes of
+    groups that lessons join to make those of the dance (`views/lesson/class_groups.py`).
     """
     walk = _Walk(
         dance=dance,
         pupils=max(1, pupils),
         area=dancing_area(hall, watchers(dance)),
         body=at_age(age),
-        sizes=tuple(groups_of(section).size for section in dance.sections.values()),
+        sizes=tuple(
+            sorted({*joined, *(groups_of(section).size for section in dance.sections.values())})
+        ),
         second=60 / dance.tempo if dance.tempo else None,
     )
     before: Section | None = None
@@ -66,6 +70,7 @@ def paths_of(
         hall=hall,
         area=walk.area,
         body=walk.body,
+        sizes=walk.sizes,
         stretches=tuple(walk.stretches),
         at_first=tuple(walk.at_first),
         legs=tuple(tuple(dancer.legs) for dancer in walk.dancers),

@@ -12,11 +12,12 @@
 
   function start(root) {
     const data = JSON.parse(root.dataset.dance);
-    const { tempo, phrase, parts, sets, paths } = data;
+    const { tempo, phrase, parts, sets } = data;
     const part = (name) => root.querySelector(`[data-${name}]`);
     const [big, now, whoNow, said, go, next] = ["big", "now", "who-now", "said", "go", "next"].map(part);
     const [choice, role, shownWays, speed, word] = ["choice", "role", "ways", "speed", "word"].map(part);
-    const stage = dance.stage(part("stage"), paths);
+    // the class and the hall of the day: everybody's ways, and the floor they are drawn on
+    let paths = null, stage = null;
     const shownFigure = part("figure");
     const mover = dance.mover(shownFigure, data.bodies);
     const still = matchMedia("(prefers-reduced-motion: reduce)");
@@ -29,8 +30,8 @@
       const value = choice.value;
       return value === "whole" ? parts.map((_, n) => n) : [Number(value)];
     };
-    const length = (n) => paths.parts[n].lasts / 1000;
-    const momentOf = ({ part: n, into }) => paths.parts[n].begins / 1000 + into;
+    const length = (n) => paths.parts[n].lasts;
+    const momentOf = ({ part: n, into }) => paths.parts[n].begins + into;
 
     // draws a place of the dance; `lit` says how much of the count that begins there has gone by
     function draw(place, gone = 0) {
@@ -50,6 +51,7 @@
       if (shownFigure.dataset.shown === number) return;
       shownFigure.dataset.shown = number;
       const found = move && document.querySelector(`[data-move="${number}"]`);
+      if (move && !found) { mover.show(move.figure, 1, move.label); return; }
       shownFigure.replaceChildren(...(found ? [...found.children].map((one) => one.cloneNode(true)) : []));
     }
 
@@ -113,7 +115,7 @@
 
     function marksAndWays(n) {
       stage.roles(paths.parts[n], alone());
-      stage.draw({ ...paths.parts[n], begins: paths.parts[n].begins / 1000, lasts: length(n) }, shownWays.checked, alone());
+      stage.draw(paths.parts[n], shownWays.checked, alone());
     }
 
     // one step by hand, forwards or back, over the parts that are chosen
@@ -152,11 +154,9 @@
     // between two counts the dancers move; where motion is unwanted they stand at each count
     function frame() {
       if (!playing) { frames = 0; return; }
-      const gone = still.matches ? 0 : (performance.now() - playing.since) / playing.long;
-      if (playing.spans) {
-        const place = { part: playing.part, into: Math.min(length(playing.part), gone) };
-        draw(place);
-      } else draw({ part: playing.part, into: playing.into }, Math.min(1, gone));
+      // by the clock of the sound, so that the two cannot drift apart, and a count told late holds nobody up
+      const gone = still.matches ? 0 : player.gone() * (playing.spans ? rate : 1);
+      draw({ part: playing.part, into: playing.into }, gone);
       frames = requestAnimationFrame(frame);
     }
 
@@ -176,7 +176,7 @@
         const n = chosen()[first + stretch];
         tell({ part: n, into: 0 }, "…");
         said.textContent = `${parts[n].short}. ${parts[n].cue || ""} Then press next.`;
-        run({ part: n, into: 0, since: performance.now(), long: 1000 / rate, spans: true });
+        run({ part: n, into: 0, spans: true });
         next.focus();
       });
       player.onCount((beat) => {
@@ -187,7 +187,7 @@
         if (beat.kind === "in") now.textContent = `Counting in: ${parts[n].short}`;
         word.textContent = beat.word ? `“${beat.word}”` : "";
         if (beat.kind === "in") { run(null); draw(place); return; }
-        run({ part: n, into, since: performance.now(), long: 60000 / (tempo * rate) });
+        run({ part: n, into });
       });
     }
 
@@ -220,8 +220,14 @@
     });
 
     root.hidden = false;
+    dance.myClass(root, data.paths, (found) => {
+      stop();
+      paths = found;
+      stage = dance.stage(part("stage"), paths);
+      delete root.dataset.drawn;
+      tell(at);
+      draw(at);
+    });
     for (const plain of document.querySelectorAll('[data-part="dance-plain"]')) plain.hidden = true;
-    tell(at);
-    draw(at);
   }
 })();

@@ -7,16 +7,16 @@
   const SMALLER = 0.22; // how much smaller a dancer is drawn at each level below high
   const MARKS = ["full", "open", "dot", "bar"];
   const EDGE = 0.95; // metres of paper round the hall, for the names of its sides
-  const LINED = { "at the front": ["front"], "all round": ["front", "back", "left", "right"], "on two sides": ["front", "back"] };
 
-  dance.stage = (svg, data) => {
-    const [wide, deep] = data.hall;
-    const paths = bank.paths.from(data);
+  // `paths` are those of sums/floor-dance.js; a stage is drawn anew for another class or hall
+  dance.stage = (svg, paths) => {
+    const [wide, deep] = paths.hall;
+    svg.replaceChildren(svg.querySelector("title"));
     svg.setAttribute("viewBox", [-wide / 2 - EDGE, -deep / 2 - EDGE, wide + 2 * EDGE, deep + 2 * EDGE].join(" "));
     const floor = add(svg, "rect", { x: -wide / 2, y: -deep / 2, width: wide, height: deep });
-    sides(svg, data);
+    sides(svg, paths);
     const ways = add(svg, "g", { class: "ways" });
-    const marks = data.dancers.map(() => {
+    const marks = paths.first.map(() => {
       const mark = add(svg, "g", { class: "dancer" });
       add(mark, "path", { class: "nose", d: `M0 ${-BODY - NOSE}L${BODY * 0.75} ${-BODY * 0.66}H${-BODY * 0.75}Z` });
       add(mark, "circle", { class: "body", r: BODY });
@@ -48,7 +48,7 @@
       ways.replaceChildren();
       if (!shown || !part) return;
       const steps = Math.max(2, Math.ceil(part.lasts) * 2);
-      const lines = data.dancers.map(() => []);
+      const lines = marks.map(() => []);
       for (let n = 0; n <= steps; n += 1) {
         bank.paths.at(paths, part.begins + (part.lasts * n) / steps).forEach(([x, y], at) => {
           const point = `${x.toFixed(2)} ${y.toFixed(2)}`;
@@ -65,16 +65,16 @@
   };
 
   // a thick line where watchers sit, and each side's name
-  function sides(svg, { hall: [wide, deep], names, watchers }) {
+  function sides(svg, { hall: [wide, deep], data: { names, lined } }) {
     const [x, y] = [wide / 2, deep / 2];
     const ends = { front: [-x, -y, x, -y], back: [-x, y, x, y], left: [-x, -y, -x, y], right: [x, -y, x, y] };
-    for (const side of LINED[watchers] || []) {
+    for (const side of lined) {
       const [x1, y1, x2, y2] = ends[side];
       add(svg, "line", { class: "watchers", x1, y1, x2, y2 });
     }
     const places = { front: [0, -y - 0.25, 0], back: [0, y + 0.6, 0], left: [-x - 0.25, 0, -90], right: [x + 0.25, 0, 90] };
     for (const [side, [tx, ty, turn]] of Object.entries(places)) {
-      const words = names[side] || (side === "front" && LINED[watchers] ? "front: watchers" : "");
+      const words = names[side] || (side === "front" && lined.length ? "front: watchers" : "");
       if (words) add(svg, "text", { transform: `translate(${tx} ${ty}) rotate(${turn})` }).textContent = words;
     }
   }

@@ -19,6 +19,7 @@
 // onHeard, in a span, as each piece of what is heard begins and each word is said; `piece` is -1 after the last.
 // onState: `state` is "stopped", "playing" or "waiting" (a span, till next()); `stretch` the one that it
 // starts or waits in; `trouble` a plain sentence where the device gives no sound, else "".
+// player.gone() tells how many counts have been heard since the last that was told, or seconds of a span.
 // player.tempo() and player.loop() without a value tell what is set. tempo changes take hold on the next beat.
 // Everything but the rules of playing comes from `device` (device.js), which tests replace.
 (() => {
@@ -113,6 +114,12 @@
       tell("heard", { stretch: run().stretch, piece: at.piece, sound: at.sound, word: at.word });
     }
 
+    // counts heard since the last one told, or seconds of a span: a picture between counts follows the sound by it
+    function gone() {
+      if (state === "stopped") return 0;
+      return Math.max(0, when.beatAt(anchors, device.heard()) - (state === "playing" ? Math.max(0, shown) : 0));
+    }
+
     function cancelFrom(beat) {
       for (const one of planned) if (one.at >= beat) one.cancel();
       planned = planned.filter((one) => one.at < beat);
@@ -173,6 +180,7 @@
 
     return {
       load, play, stop, next, tempo, loop, test,
+      gone,
       onCount: (listener) => listeners.count.push(listener),
       onHeard: (listener) => listeners.heard.push(listener),
       onState: (listener) => listeners.state.push(listener),

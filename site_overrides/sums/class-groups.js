@@ -40,26 +40,27 @@
   sums.classGroups = (groupings, grouping, pupils) => {
     const size = sums.groupSize(grouping, pupils);
     const from = sums.joinedFrom(groupings, grouping);
-    return from ? joined(sums.groups(pupils, SIZES[from]), SIZES[from], size) : sums.groups(pupils, size);
+    if (!from) return sums.groups(pupils, size);
+    return sums.joinedInOrder(sums.groups(pupils, SIZES[from]), SIZES[from], size).sort((a, b) => b - a);
   };
 
-  function even(pupils, count) {
-    const [least, larger] = [Math.floor(pupils / count), pupils % count];
-    return Array.from({ length: count }, (_, index) => (index < larger ? least + 1 : least));
-  }
-
-  // groups of `size` made of whole `parts`, of which one at most is of another size than `usual`
-  function joined(parts, usual, size) {
+  // groups of `size` made of whole `parts`, of which one at most is of another size than `usual`; it comes first
+  sums.joinedInOrder = (parts, usual, size) => {
     const odd = added(parts.filter((one) => one !== usual));
     const rest = parts.filter((one) => one === usual).length;
     const together = (many) => sums.groups(many, size / usual).map((count) => count * usual);
     if (!odd) return together(rest);
     let best = null;
     for (let beside = 0; beside <= rest; beside += 1) {
-      const tried = [odd + beside * usual, ...together(rest - beside)].sort((a, b) => b - a);
+      const tried = [odd + beside * usual, ...together(rest - beside)];
       if (!best || nearer(tried, best, size)) best = tried;
     }
     return best;
+  };
+
+  function even(pupils, count) {
+    const [least, larger] = [Math.floor(pupils / count), pupils % count];
+    return Array.from({ length: count }, (_, index) => (index < larger ? least + 1 : least));
   }
 
   function nearer(one, other, size) {

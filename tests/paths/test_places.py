@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
-from itertools import pairwise
+from itertools import combinations, pairwise
 
 import pytest
 from hypothesis import assume, given
@@ -13,7 +14,7 @@ from build_tools.body.ages import at_age
 from build_tools.model.dance import Standing
 from build_tools.paths.facings import facings, partners
 from build_tools.paths.hall import Hall, Point, bearing, dancing_area, metres
-from build_tools.paths.places import Slots, slots
+from build_tools.paths.places import USUAL_APART, Slots, slots
 from build_tools.paths.scatter import nearest_two
 from build_tools.paths.starting import centres_of
 from tests.paths.strategies import FORMATIONS, WITHIN, halls
@@ -43,20 +44,11 @@ of_a_class = st.builds(
     st.integers(1, 9),
 )
 """Groups as a class makes them: all of a size, or some of one more."""
-school_halls = st.builds(Hall, st.integers(8, 30).map(float), st.integers(6, 30).map(float))
 
 
 def everybody(found: Slots) -> tuple[Point, ...]:
     """Every place, group after group."""
     return tuple(point for group in found.groups for point in group)
-
-
-def middles(found: Slots) -> tuple[Point, ...]:
-    """The middle of each group."""
-    return tuple(
-        (sum(x for x, _ in group) / len(group), sum(y for _, y in group) / len(group))
-        for group in found.groups
-    )
 
 
 @given(standing, groups, halls)
@@ -71,21 +63,48 @@ def test_everybody_has_a_place_of_their_own_in_the_hall(
     assert len(places) == 1 or nearest_two(places) > 0
 
 
-@given(standing, of_a_class, school_halls, st.integers(0, 10), st.integers(0, 10))
+@given(standing, of_a_class, halls, st.integers(0, 10), st.integers(0, 10))
 def test_a_larger_hall_never_brings_the_nearest_two_nearer(
     one: Standing, sizes: tuple[int, ...], hall: Hall, wider: int, deeper: int
 ) -> None:
-    """Where all fit as the unit says; where they are drawn closer, how is another law.
-
-    Of scattered groups, which may stand among one another, no two middles.
-    """
+    """Whether all fit as the unit says or everybody has to stand closer."""
     larger = Hall(hall.width + wider, hall.depth + deeper)
-    found = [slots(one, sizes, dancing_area(each, "at the front"), BODY) for each in (hall, larger)]
-    assume(found[0].drawn_closer == 1)
-    among = one.formation == "scattered" and (one.within or one.apart)
-    look = middles if among else everybody
-    small, large = (nearest_two(look(each)) for each in found)
-    assert large >= small - 1e-5
+    small, large = (
+        nearest_two(everybody(slots(one, sizes, dancing_area(each, "at the front"), BODY)))
+        for each in (hall, larger)
+    )
+    assert large >= small - 1e-4
+
+
+@given(standing, of_a_class, halls)
+def test_groups_keep_clear_of_one_another(
+    one: Standing, sizes: tuple[int, ...], hall: Hall
+) -> None:
+    """As far as neighbours in a group are, or as the unit says, so much closer as all stand."""
+    assume(max(sizes) > 1 and (one.within or one.formation in ("small groups", "pairs", "rows")))
+    found = slots(one, sizes, dancing_area(hall, "at the front"), BODY)
+    apart = (float(one.apart) if one.apart is not None else USUAL_APART) * BODY.step
+    said = one.groups_apart if one.formation != "scattered" else None
+    clear = apart if said is None else float(said) * BODY.step
+    for group, other in combinations(found.groups, 2):
+        nearest = min(metres(a, b) for a in group for b in other)
+        assert nearest >= found.drawn_closer * clear - 1e-5
+
+
+@given(standing, of_a_class, halls)
+def test_who_faces_another_side_stands_as_if_that_were_the_front(
+    one: Standing, sizes: tuple[int, ...], hall: Hall
+) -> None:
+    areas = (
+        dancing_area(hall, "all round"),
+        dancing_area(Hall(hall.depth, hall.width), "all round"),
+    )
+    for facing, then in (("front", "right"), ("right", "back"), ("back", "left")):
+        here, there = (
+            everybody(slots(replace(one, facing=way), sizes, area, BODY))
+            for way, area in zip((facing, then), areas, strict=True)
+        )
+        assert [(-y, x) for x, y in here] == [pytest.approx(place) for place in there]
 
 
 @pytest.mark.parametrize(

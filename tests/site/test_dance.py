@@ -13,7 +13,10 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page
 
-from build_tools.paths.whole import paths_of
+from build_tools.paths.hall import Hall
+from build_tools.paths.leaving import leaving_the_hall
+from build_tools.paths.model import Paths
+from build_tools.views.dance.on_the_floor import in_a_hall
 from tests.support import axe
 from tests.support.hall import opened, small_targets
 from tests.support.sound_bank import real_bank, real_unit
@@ -41,11 +44,11 @@ def marks(page: Page) -> list[list[float]]:
     return found
 
 
-def assert_at(page: Page, moment: float) -> None:
+def assert_at(page: Page, moment: float, paths: Paths | None = None) -> None:
     """All marks stand where the model has the dancers at `moment`."""
-    wanted = paths_of(UNIT.dance).everybody(moment)
+    wanted = (paths or in_a_hall(UNIT)).everybody(moment)
     shown = marks(page)
-    assert len(shown) == len(wanted) == 30
+    assert len(shown) == len(wanted)
     for mark, dancer in zip(shown, wanted, strict=True):
         assert mark[0] == pytest.approx(dancer.x, abs=NEAR)
         assert mark[1] == pytest.approx(dancer.y, abs=NEAR)
@@ -68,7 +71,7 @@ def test_going_on_by_hand_shows_each_count_of_the_model(browser: Browser, site: 
 
 
 def test_each_section_can_be_watched_from_its_start(browser: Browser, site: Path) -> None:
-    sections = [one for one in paths_of(UNIT.dance).stretches if one.section is not None]
+    sections = [one for one in in_a_hall(UNIT).stretches if one.section is not None]
     with opened(browser, site, PAGE, size=(1280, 900)) as at:
         choice = at.page.get_by_label("Show")
         for number, section in enumerate(sections, start=1):
@@ -102,7 +105,7 @@ def test_where_motion_is_unwanted_they_stand_at_each_count(browser: Browser, sit
         page.clock.pause_at(page.evaluate("Date.now()") + 1000)
         page.get_by_role("button", name="Start").click()
         page.clock.run_for(round(150 + 4 * BEAT_MS))
-        stands = [paths_of(UNIT.dance).at(0, count) for count in range(40)]
+        stands = [in_a_hall(UNIT).at(0, count) for count in range(40)]
         for _ in range(60):
             page.clock.run_for(round(BEAT_MS / 8))
             x, y = marks(page)[0][:2]
@@ -110,7 +113,7 @@ def test_where_motion_is_unwanted_they_stand_at_each_count(browser: Browser, sit
 
 
 def test_one_role_alone_leaves_the_others_pale(browser: Browser, site: Path) -> None:
-    paths = paths_of(UNIT.dance)
+    paths = in_a_hall(UNIT)
     named = next(
         number
         for number, one in enumerate([s for s in paths.stretches if s.section], start=1)
@@ -150,3 +153,71 @@ def test_without_script_every_part_and_every_move_is_there(
         assert at.page.locator(".still svg").count() >= 1
         assert at.page.locator("[data-move] svg").count() >= 3
         assert not at.page.locator(".watch").is_visible()
+
+
+def test_my_class_and_our_hall_come_from_the_fit_form(browser: Browser, site: Path) -> None:
+    with opened(browser, site, f"{PAGE}#fit=45-8-27-2-15x9m", size=(1280, 900)) as at:
+        assert at.page.get_by_label("My class").input_value() == "27"
+        assert at.page.get_by_label("Our hall, metres wide").input_value() == "15"
+        assert_at(at.page, 0, in_a_hall(UNIT, 27, Hall(15.0, 9.0)))
+
+
+def test_another_class_in_another_hall_is_put_down_at_once(browser: Browser, site: Path) -> None:
+    """Changed on the page, as the model has them; what goes through a wall is said."""
+    with opened(browser, site, PAGE, size=(1280, 900)) as at:
+        page = at.page
+        for _ in range(5):
+            page.get_by_role("button", name="Count on").click()
+        page.get_by_label("My class").fill("24")
+        page.get_by_label("Our hall, metres wide").fill("9")
+        page.get_by_label("Our hall, metres from front to back").fill("6")
+        page.keyboard.press("Enter")
+        page.get_by_role("button", name="Count on").focus()
+        paths = in_a_hall(UNIT, 24, Hall(9.0, 6.0))
+        assert_at(page, 5, paths)
+        page.get_by_role("button", name="Count on").click()
+        assert_at(page, 6, paths)
+        told = {one.stretch for one in leaving_the_hall(paths)}
+        sections = [paths.stretches[n].section for n in sorted(told)]
+        letters = [section.letter for section in sections if section is not None]
+        walls = page.locator("[data-walls]").inner_text()
+        assert [found.group(1) for found in re.finditer(r"\d+ in ([A-Z]'?)", walls)] == letters
+        # nonsense is brought back to what a class and a hall can be
+        page.get_by_label("My class").fill("999")
+        page.get_by_role("button", name="Count on").focus()
+        assert page.get_by_label("My class").input_value() == "60"
+
+
+def test_the_picture_goes_by_the_clock_of_the_sound(browser: Browser, site: Path) -> None:
+    """A sound clock that runs at nine tenths of the page's: the picture keeps to the sound's."""
+    slow = """
+    window.AudioContext = class {
+      constructor() {
+        Object.assign(this, { state: "running", sampleRate: 8000, from: performance.now() });
+      }
+      get currentTime() { return ((performance.now() - this.from) / 1000) * 0.9; }
+      resume() { return Promise.resolve(); }
+      createBuffer() { return { copyToChannel() {} }; }
+      createBufferSource() { return { connect() {}, start() {}, stop() {} }; }
+    };
+    """
+    paths = in_a_hall(UNIT)
+    with opened(browser, site, PAGE, size=(1280, 900), extra_script=slow + MOTION % "false") as at:
+        page = at.page
+        page.clock.pause_at(page.evaluate("Date.now()") + 1000)
+        page.get_by_role("button", name="Start").click()
+        begun = page.evaluate("performance.now()")
+        off = []
+        for _ in range(60):
+            page.clock.run_for(730)
+            heard = (page.evaluate("performance.now()") - begun) / 1000 * 0.9 - 0.15
+            count = heard * 1000 / BEAT_MS - 4
+            if 0 < count < 32 and page.get_by_role("button", name="Stop").count():
+                x, y = marks(page)[0][:2]
+                apart = [
+                    math.dist((x, y), paths.at(0, count + late / BEAT_MS)[:2])
+                    for late in range(-60, 41, 10)
+                ]
+                off.append(min(apart))
+        assert len(off) > 20
+        assert max(off) < 0.05

@@ -10,22 +10,29 @@ from hypothesis import strategies as st
 
 from build_tools.model.dance import Dance
 from build_tools.model.unit import Unit
-from build_tools.paths.for_pages import paths_for_page
+from build_tools.paths.for_pages import paths_for_page, roles_in
 from build_tools.paths.hall import Hall
 from build_tools.paths.model import Paths
 from build_tools.paths.whole import paths_of
+from build_tools.views.dance.on_the_floor import in_a_hall
 from tests.paths.strategies import dances, halls, pupils
 from tests.support.page_script import ask
 from tests.support.sound_bank import every_unit
 
-NEAR, TURNED, LEVEL = 0.02, 1.5, 0.02
+NEAR, TURNED, LEVEL = 0.001, 0.01, 0.001
 """Metres, degrees, and parts of the way from one level to the next."""
 
 
-def assert_alike(paths: Paths, moments: list[float]) -> None:
-    read = ask("paths.from", json.loads(paths_for_page(paths)))
+def assert_alike(written: str, paths: Paths, moments: list[float]) -> None:
+    """What the script makes of the page's data is what the model has for this class and hall."""
+    hall = [paths.hall.width, paths.hall.depth]
+    found = ask("sums.floor.paths", json.loads(written), paths.dancers, hall)
+    for part, stretch in zip(found["parts"], paths.stretches, strict=True):
+        assert (part["begins"], part["lasts"]) == (stretch.begins, stretch.lasts)
+        if part.get("who"):
+            assert tuple(part["who"]) == roles_in(stretch)
     for moment in moments:
-        shown = ask("paths.at", read, moment)
+        shown = ask("paths.at", found, moment)
         for (x, y, facing, level), one in zip(shown, paths.everybody(moment), strict=True):
             assert x == pytest.approx(one.x, abs=NEAR)
             assert y == pytest.approx(one.y, abs=NEAR)
@@ -37,11 +44,22 @@ def assert_alike(paths: Paths, moments: list[float]) -> None:
 def test_a_made_dance_is_where_the_model_has_it(
     dance: Dance, many: int, hall: Hall, part: float
 ) -> None:
+    """Written for the usual class and hall, worked out for another."""
     paths = paths_of(dance, many, hall)
-    assert_alike(paths, [0.0, paths.lasts * part, paths.lasts])
+    moments = [0.0, paths.lasts * part, paths.lasts]
+    assert_alike(paths_for_page(paths_of(dance)), paths, moments)
+
+
+@pytest.mark.parametrize("unit", every_unit(), ids=lambda unit: str(unit.slug))
+def test_a_unit_is_where_the_model_has_it_for_every_class(unit: Unit) -> None:
+    written = paths_for_page(in_a_hall(unit))
+    for many in (*range(8, 37, 4), 27, 30, 31, 33):
+        paths = in_a_hall(unit, many, Hall(9.0 + many % 5 * 2.5, 6.0 + many % 3 * 3.5))
+        assert_alike(written, paths, [count / 2 for count in range(0, int(paths.lasts) * 2, 29)])
 
 
 @pytest.mark.parametrize("unit", every_unit(), ids=lambda unit: str(unit.slug))
 def test_a_unit_is_where_the_model_has_it_at_every_count(unit: Unit) -> None:
-    paths = paths_of(unit.dance)
-    assert_alike(paths, [count / 2 for count in range(0, int(paths.lasts) * 2, 7)])
+    paths = in_a_hall(unit)
+    counts = [float(count) for count in range(int(paths.lasts) + 1)]
+    assert_alike(paths_for_page(paths), paths, counts)

@@ -13,11 +13,12 @@ from pathlib import Path
 from typing import Any
 
 from build_tools.disk.places import OVERRIDES
-from build_tools.pages.page_scripts import SUMS
+from build_tools.pages.page_scripts import FLOOR, SUMS
 
 SCRIPTS = OVERRIDES
 WITHOUT_A_PAGE = (
     *SUMS,
+    *FLOOR,
     "card/card-state.js",
     "playing/beats.js",
     "playing/bodies.js",

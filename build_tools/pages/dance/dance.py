@@ -9,7 +9,7 @@ from fractions import Fraction
 from typing import Any
 
 from build_tools.model.bank import Bank
-from build_tools.model.dance import Action, Dance
+from build_tools.model.dance import Action
 from build_tools.model.unit import Unit
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
@@ -17,13 +17,13 @@ from build_tools.pages.pieces.heard_data import heard_pieces
 from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.paths.for_pages import page_data
 from build_tools.paths.model import Paths
-from build_tools.paths.whole import paths_of
 from build_tools.views.dance.left_open import OPEN
+from build_tools.views.dance.on_the_floor import in_a_hall
 from build_tools.views.dance.score import Score, ScoreMotif, ScoreStretch, score
 from build_tools.views.dance.timeline import span_seconds
 from build_tools.views.diagrams.body_figure import body_figure
 from build_tools.views.diagrams.body_frames import body_form
-from build_tools.views.diagrams.floor_plan import floor_plan
+from build_tools.views.diagrams.floor_plan import unit_floor_plan
 from build_tools.views.words.plain_words import action_label, name_in_words
 from build_tools.views.words.sections_called import called, heading_of
 
@@ -117,7 +117,7 @@ Drawn = Mapping[str, tuple[MoveView, ...]]
 def dance_page(bank: Bank, unit: Unit) -> Page:
     """The page units/<slug>/dance.html."""
     path, dance = f"units/{unit.slug}/{FILE}", unit.dance
-    paths, found = paths_of(dance), score(dance)
+    paths, found = in_a_hall(unit), score(dance)
     drawn = _drawn(found)
     title = f"The dance from above: {unit.title}"
     about = f"Where everybody is in the dance of {unit.title}, count by count."
@@ -130,16 +130,16 @@ def dance_page(bank: Bank, unit: Unit) -> Page:
         who=_who(paths),
         asked=_ASKED if paths.unsaid else None,
         playing=_watched(unit, paths, found, drawn) if dance.tempo else None,
-        stills=tuple(_still(dance, letter) for letter in dict.fromkeys(dance.form)),
+        stills=tuple(_still(unit, letter) for letter in dict.fromkeys(dance.form)),
         moves=tuple(_new_moves(found, drawn)),
     )
     return Page(path, "dance/dance.html", view.frame.title, view)
 
 
-def _still(dance: Dance, letter: str) -> StillView:
-    section = dance.sections[letter]
+def _still(unit: Unit, letter: str) -> StillView:
+    section = unit.dance.sections[letter]
     return StillView(
-        f"at-{_anchor(letter)}", heading_of(section), picture(floor_plan(dance, section))
+        f"at-{_anchor(letter)}", heading_of(section), picture(unit_floor_plan(unit, section))
     )
 
 
@@ -148,8 +148,8 @@ _ASKED = "The unit leaves some places open. They are drawn in the usual way, and
 
 def _who(paths: Paths) -> str:
     return (
-        f"{paths.dancers} pupils in a hall {paths.hall.width:g} metres wide and "
-        f"{paths.hall.depth:g} deep, seen from above, with the front at the top."
+        f"Drawn for {paths.dancers} pupils in a hall {paths.hall.width:g} metres wide and "
+        f"{paths.hall.depth:g} deep, with the front at the top."
     )
 
 

@@ -14,7 +14,7 @@ from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.pages.pieces.strip import strip_of
 from build_tools.views.dance.journey import journeys
 from build_tools.views.dance.progress import settled
-from build_tools.views.diagrams.floor_plan import floor_plan
+from build_tools.views.diagrams.floor_plan import unit_floor_plan
 from build_tools.views.diagrams.parts import parts_figure
 from build_tools.views.words.changed_return import changed_in_words
 from build_tools.views.words.doing import odd_group_in_words
@@ -130,12 +130,13 @@ def sound_in_words(sound: Sound) -> str:
     return f"{_KINDS[sound.kind]}: {sentence(sound.what)} {sentence(sound.follows)}{lasts}{loop}"
 
 
-def section_views(dance: Dance) -> tuple[SectionView, ...]:
+def section_views(unit: Unit) -> tuple[SectionView, ...]:
     """The sections in the order in which they first come."""
-    return tuple(_section(dance, letter) for letter in dict.fromkeys(dance.form))
+    return tuple(_section(unit, letter) for letter in dict.fromkeys(unit.dance.form))
 
 
-def _section(dance: Dance, letter: str) -> SectionView:
+def _section(unit: Unit, letter: str) -> SectionView:
+    dance = unit.dance
     section = dance.sections[letter]
     start = (f"Start: {section.improvised_from}",) if section.improvised_from else ()
     counted = section.counts is not None and section.danced
@@ -150,7 +151,7 @@ def _section(dance: Dance, letter: str) -> SectionView:
         rules=(*start, *section.improvised_rules),
         parts=picture(parts_figure(dance, section)) if counted else None,
         odd_group=odd_group_in_words(section.groups),
-        floor=picture(floor_plan(dance, section)),
+        floor=picture(unit_floor_plan(unit, section)),
         sound=sound_in_words(section.sound) if section.sound != dance.sound else None,
         join=_join(dance, letter),
     )

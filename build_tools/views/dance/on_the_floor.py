@@ -17,9 +17,11 @@ from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.movement.development import roots
 from build_tools.movement.whole import lengths
 from build_tools.paths.group_sizes import groups_of
+from build_tools.paths.hall import Hall
 from build_tools.paths.model import Paths, StretchPaths
 from build_tools.paths.starting import spot_of
 from build_tools.paths.whole import USUAL_AGE, USUAL_HALL, paths_of
+from build_tools.views.lesson.class_groups import joined_in_lessons
 
 _CLASSES = range(24, 37)
 _FITS = 0.9
@@ -36,9 +38,18 @@ def on_the_floor(unit: Unit) -> Paths | None:
     dance = unit.dance
     if not any(section.start.apart is not None for section in dance.sections.values()):
         return None
+    return in_a_hall(unit, _in_whole_groups(dance))
+
+
+def in_a_hall(unit: Unit, pupils: int = USUAL_CLASS, hall: Hall = USUAL_HALL) -> Paths:
+    """The unit's dance by so many pupils of its age, in the groups of its lessons, in a hall."""
+    return paths_of(unit.dance, pupils, hall, middle_age(unit), joined=joined_in_lessons(unit))
+
+
+def middle_age(unit: Unit) -> float:
+    """The age, in years, half way through the unit's school years; else the usual one."""
     known = ages(unit.years)
-    age = (known[0] + known[1]) / 2 if known else USUAL_AGE
-    return paths_of(dance, _in_whole_groups(dance), USUAL_HALL, age)
+    return (known[0] + known[1]) / 2 if known else USUAL_AGE
 
 
 def _in_whole_groups(dance: Dance) -> int:

@@ -60,13 +60,30 @@ def _arrow(x: float, y: float, degrees: float) -> str:
     tip = (x + dx * _TIP, y + dy * _TIP)
     left = (x + dx * _BASE - dy * _HALF, y + dy * _BASE + dx * _HALF)
     right = (x + dx * _BASE + dy * _HALF, y + dy * _BASE - dx * _HALF)
-    return (
-        f"M{short(left[0])} {short(left[1])}L{short(tip[0])} {short(tip[1])}"
-        f"L{short(right[0])} {short(right[1])}z"
-    )
+    return f"M{short(left[0])} {short(left[1])}{lines_on(left, tip, right)}z"
+
+
+def lines_on(*points: tuple[float, float]) -> str:
+    """Lines from the first point on to the others, each told from where the one before ended."""
+    return f"l{steps_on(*points)}" if len(points) > 1 else ""
+
+
+def steps_on(*points: tuple[float, float]) -> str:
+    """How far it is from each point to the next, with no more space between than is needed."""
+    found, (x, y) = "", (_tenths(points[0][0]), _tenths(points[0][1]))
+    for point in points[1:]:
+        for now, before in ((_tenths(point[0]), x), (_tenths(point[1]), y)):
+            text = short((now - before) / 10)
+            found += text if not found or text.startswith("-") else f" {text}"
+        x, y = _tenths(point[0]), _tenths(point[1])
+    return found
+
+
+def _tenths(value: float) -> int:
+    return round(float(f"{value:.1f}") * 10)
 
 
 def short(value: float) -> str:
     """A number to a tenth: a hundredth of a metre on the floor."""
     text = f"{value:.1f}"
-    return text.removesuffix(".0")
+    return "0" if text == "-0.0" else text.removesuffix(".0")

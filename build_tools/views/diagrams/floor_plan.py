@@ -8,19 +8,22 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 
 from build_tools.model.dance import Dance, Section, Standing
+from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.movement.roles import rows_of
 from build_tools.movement.watchers import Watchers, watchers
 from build_tools.paths.for_pages import roles_in
-from build_tools.paths.hall import Hall, metres
+from build_tools.paths.hall import Hall, Point, metres
 from build_tools.paths.leaving import leaving_the_hall
 from build_tools.paths.legs import CORNERS, Leg, Moment, point_of
 from build_tools.paths.model import Paths, StretchPaths
 from build_tools.paths.whole import USUAL_AGE, USUAL_HALL, paths_of
+from build_tools.views.dance.on_the_floor import middle_age
 from build_tools.views.diagrams.figure import Figure
 from build_tools.views.diagrams.floor_hall import Frame, hall
-from build_tools.views.diagrams.floor_marks import SIZE, marks, short
+from build_tools.views.diagrams.floor_marks import SIZE, lines_on, marks, short, steps_on
 from build_tools.views.diagrams.svg import SMALL, drawing, el, num, path, text, text_width
+from build_tools.views.lesson.class_groups import joined_in_lessons
 from build_tools.views.words.plain_words import standing_in_words
 from build_tools.views.words.sections_called import title_of
 from build_tools.views.words.sides_named import sides_in_words
@@ -43,11 +46,18 @@ _SENTENCES: dict[Watchers, str] = {
 
 
 def floor_plan(
-    dance: Dance, section: Section, in_hall: Hall = USUAL_HALL, age: float = USUAL_AGE
+    dance: Dance,
+    section: Section,
+    in_hall: Hall = USUAL_HALL,
+    age: float = USUAL_AGE,
+    joined: tuple[int, ...] = (),
 ) -> Figure:
-    """The section where it first comes: pale where it starts, dark where it ends, and the ways."""
+    """The section where it first comes: pale where it starts, dark where it ends, and the ways.
+
+    `age` and `joined` as in `paths_of`.
+    """
     order = None if section.letter in dance.form else (section.letter,)
-    paths = paths_of(dance, USUAL_CLASS, in_hall, age, order)
+    paths = paths_of(dance, USUAL_CLASS, in_hall, age, order, joined)
     stretch = next(
         one for one in paths.stretches if one.section and one.section.letter == section.letter
     )
@@ -70,6 +80,11 @@ def floor_plan(
     return Figure(title, svg, tuple(_words(paths, stretch, twice)))
 
 
+def unit_floor_plan(unit: Unit, section: Section) -> Figure:
+    """A section of the unit's dance, by pupils of its age in the groups of its lessons."""
+    return floor_plan(unit.dance, section, USUAL_HALL, middle_age(unit), joined_in_lessons(unit))
+
+
 def _window(frame: Frame, *inside: str) -> str:
     """What is drawn of the floor and of a little around it; what lies farther out is cut off."""
     x, y = frame.left - _EDGE, frame.top - _EDGE
@@ -90,7 +105,7 @@ def _ends_elsewhere(paths: Paths, stretch: StretchPaths) -> bool:
 
 def _ways(paths: Paths, stretch: StretchPaths, frame: Frame) -> str:
     """The way of every dancer, each piece once though it may be danced to and fro."""
-    drawn: set[frozenset[tuple[str, str]]] = set()
+    drawn: set[frozenset[Point]] = set()
     found: list[str] = []
     for legs in paths.legs:
         last = None
@@ -101,31 +116,27 @@ def _ways(paths: Paths, stretch: StretchPaths, frame: Frame) -> str:
             if start == end or (frozenset((start, end)) in drawn and not leg.bend):
                 continue
             drawn.add(frozenset((start, end)))
-            found.append(("" if start == last else f"M{_pair(start)}") + _line(leg, frame))
+            moved = "" if start == last else f"M{short(start[0])} {short(start[1])}"
+            found.append(moved + _line(leg, frame, start, end))
             last = end
     dash = "" if stretch.counted else "3 3"
     return path("".join(found), 1, "quiet", dash) if found else ""
 
 
-def _line(leg: Leg, frame: Frame) -> str:
-    end = _pair(_at(frame, (leg.x1, leg.y1)))
+def _line(leg: Leg, frame: Frame, start: Point, end: Point) -> str:
     if not leg.bend:
-        return f"L{end}"
+        return lines_on(start, end)
     if leg.zigzag:
-        corners = (_pair(_at(frame, point_of(leg, part))) for part in CORNERS)
-        return "".join(f"L{corner}" for corner in corners) + f"L{end}"
+        return lines_on(start, *(_at(frame, point_of(leg, part)) for part in CORNERS), end)
     half = point_of(leg, 0.5)
-    over = (2 * half[0] - (leg.x0 + leg.x1) / 2, 2 * half[1] - (leg.y0 + leg.y1) / 2)
-    return f"Q{_pair(_at(frame, over))} {end}"
+    over = _at(frame, (2 * half[0] - (leg.x0 + leg.x1) / 2, 2 * half[1] - (leg.y0 + leg.y1) / 2))
+    return f"q{steps_on(start, over)} {steps_on(start, end)}"
 
 
-def _at(frame: Frame, point: tuple[float, float]) -> tuple[str, str]:
+def _at(frame: Frame, point: Point) -> Point:
+    """Where a point of the floor is drawn, to a tenth."""
     x, y = frame.middle
-    return (short(x + point[0] * frame.scale), short(y + point[1] * frame.scale))
-
-
-def _pair(point: tuple[str, str]) -> str:
-    return f"{point[0]} {point[1]}"
+    return (round(x + point[0] * frame.scale, 1), round(y + point[1] * frame.scale, 1))
 
 
 def _dancers(paths: Paths, stretch: StretchPaths, frame: Frame, twice: bool) -> Iterator[str]:

@@ -7,7 +7,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import groups, joined
+from build_tools.paths.group_sizes import groups_of
 
 GROUP_SIZES = {"alone": 1, "pairs": 2, "threes": 3, "fours": 4, "fives": 5, "sixes": 6}
 
@@ -23,6 +25,22 @@ def class_groups(groupings: Sequence[str], grouping: str, pupils: int) -> tuple[
     if joining is None:
         return groups(pupils, size)
     return joined(groups(pupils, joining), joining, size)
+
+
+def joined_in_lessons(unit: Unit) -> tuple[int, ...]:
+    """The sizes of groups that the unit's lessons join to make the groups of its dance.
+
+    Each size is made in the first lesson that groups pupils so: where pairs join to make fours
+    there, 2 is among them, and the dance from above has its odd ones where the words put them.
+    """
+    found: dict[int, int | None] = {}
+    for lesson in unit.lessons:
+        groupings = [step.grouping for step in lesson.steps]
+        for grouping in groupings:
+            if grouping in GROUP_SIZES:
+                found.setdefault(GROUP_SIZES[grouping], _joined_from(groupings, grouping))
+    danced = {groups_of(section).size for section in unit.dance.sections.values()}
+    return tuple(sorted({part for size, part in found.items() if part and size in danced}))
 
 
 def group_size(grouping: str, pupils: int) -> int:

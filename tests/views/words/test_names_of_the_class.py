@@ -69,7 +69,7 @@ def test_every_page_that_names_a_section_says_its_name(page: str) -> None:
 
 
 def test_its_title_is_its_name_and_what_it_is_about_stands_below() -> None:
-    one, *others = section_views(named().dance)
+    one, *others = section_views(named())
     assert (one.letter, one.name) == ("A", "Undertow")
     assert one.idea == named().dance.sections["A"].idea
     for view in others:

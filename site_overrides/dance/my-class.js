@@ -1,0 +1,63 @@
+// My class and our hall: taken from the fit form's settings, changed here, and everybody's places worked out anew.
+(() => {
+  const bank = (window.danceUnitBank ||= {});
+  const dance = (bank.dance ||= {});
+  const { floor } = bank.sums;
+  const LEAST = [2, 4, 4], MOST = [60, 40, 40]; // pupils, and metres either way
+
+  // `changed` is given the paths of the class, at once and after each change
+  dance.myClass = (root, data, changed) => {
+    const part = (name) => root.querySelector(`[data-${name}]`);
+    const fields = ["pupils", "wide", "deep"].map(part);
+    const settings = bank.settings;
+    let now = "";
+
+    function wanted() {
+      const fit = settings.fit();
+      const size = fit && (fit.space in data.halls ? data.halls[fit.space] : measured(fit.space));
+      return fit ? [fit.dancing, ...(size || data.hall)] : [data.pupils, ...data.hall];
+    }
+
+    function show(values) {
+      const kept = values.map((value, n) => Math.min(MOST[n], Math.max(LEAST[n], Math.round(value))));
+      kept.forEach((value, n) => { fields[n].value = value; });
+      if (kept.join() === now) return;
+      now = kept.join();
+      const paths = floor.paths(data, kept[0], kept.slice(1));
+      part("walls").textContent = walls(paths);
+      changed(paths);
+    }
+
+    for (const [n, field] of fields.entries()) {
+      field.addEventListener("change", () => {
+        const values = fields.map((one, at) => Number(one.value) || Number(now.split(",")[at]));
+        show(values);
+        keep(n);
+      });
+    }
+    settings.onChange(() => show(wanted()));
+    show(wanted());
+
+    // what the fit form knows is changed there too; what it does not know lasts as long as the page
+    function keep(n) {
+      const fit = settings.fit();
+      const [pupils, wide, deep] = now.split(",").map(Number);
+      if (fit) settings.keepFit({ ...fit, ...(n ? { space: `${wide}x${deep}m` } : { dancing: pupils }) });
+    }
+  };
+
+  // 15x9m in metres, or 15x9s in big steps of about a metre
+  function measured(space) {
+    const found = /^([0-9]+)x([0-9]+)[ms]$/.exec(space);
+    return found && found.slice(1).map(Number);
+  }
+
+  // who would go through a wall, part by part
+  function walls(paths) {
+    const told = floor.leaving(paths).map(({ letter, dancers }) => `${dancers} in ${letter}`);
+    if (!told.length) return "";
+    const [last, ...before] = told.reverse();
+    const listed = before.length ? `${before.reverse().join(", ")} and ${last}` : last;
+    return `In this hall some would dance through a wall: ${listed}. Let half the class dance at a time, or take smaller steps.`;
+  }
+})();

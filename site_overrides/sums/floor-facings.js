@@ -1,0 +1,86 @@
+// Who is whose partner, and which way each dancer faces, as build_tools/paths/facings.py has them.
+(() => {
+  const floor = window.danceUnitBank.sums.floor;
+  const WAYS = 8, APART = 45, GOES = 2, LOOKS = [0.25, 0.5, 0.75, 1], CLEAR = 1.6, AT_A_WALL = 0.8, ROUNDS = 4;
+  const SLIGHT = 1e-6;
+
+  const there = (place, other) => floor.metres(place, other) < SLIGHT;
+
+  floor.partners = (together) => {
+    if (together.every((group) => group.length === 1)) {
+      return together.map((_, n) => ((n ^ 1) < together.length ? n ^ 1 : n));
+    }
+    const found = [];
+    for (const group of together) {
+      group.forEach((dancer, n) => { found[dancer] = group[(n ^ 1) < group.length ? n ^ 1 : Math.max(n - 1, 0)]; });
+    }
+    return found;
+  };
+
+  floor.facings = (facing, places, together, centres, area) => {
+    if (facing in floor.SIDES) return places.map(() => floor.SIDES[facing]);
+    if (facing === "mixed") return withRoom(places, area);
+    if (facing === "partner") {
+      const partner = floor.partners(together);
+      return places.map((place, n) => (there(place, places[partner[n]]) ? 0 : floor.bearing(place, places[partner[n]])));
+    }
+    const turned = facing === "outwards" ? 180 : 0;
+    return places.map((place, n) =>
+      there(place, centres[n]) ? turned : floor.rest(floor.bearing(place, centres[n]) + turned, 360));
+  };
+
+  // a way for each on which nobody comes near who goes a way of their own meanwhile
+  function withRoom(places, area) {
+    const near = places.map((here, at) =>
+      places.map((other, n) => [floor.fine(floor.metres(here, other)), n])
+        .filter(([far, n]) => n !== at && far < 2 * GOES + CLEAR)
+        .sort((a, b) => a[0] - b[0] || a[1] - b[1])
+        .map(([, n]) => n));
+    const ways = places.map((place, n) => waysOf(n, place, floor.middle(area)));
+    const gone = places.map((here, n) => ways[n].map((way) => {
+      const [dx, dy] = floor.ahead(way);
+      return LOOKS.map((part) => [here[0] + dx * GOES * part, here[1] + dy * GOES * part]);
+    }));
+    const walls = gone.map((of) => of.map((way) => toAWall(way.at(-1), area)));
+    const going = places.map((here) => LOOKS.map(() => here));
+    const chosen = places.map(() => 0);
+    for (let round = 0; round < ROUNDS; round += 1) {
+      const before = chosen.join();
+      places.forEach((_, at) => {
+        chosen[at] = clearest(gone[at], walls[at], near[at].map((n) => going[n]), chosen[at]);
+        going[at] = gone[at][chosen[at]];
+      });
+      if (chosen.join() === before) break;
+    }
+    return chosen.map((way, n) => ways[n][way]);
+  }
+
+  function waysOf(dancer, place, middle) {
+    const out = there(middle, place) ? 0 : floor.bearing(middle, place);
+    const round = floor.fine(out % 90) % 90 < APART ? 1 : -1;
+    return LOOKS.concat(LOOKS).map((_, n) => floor.rest(out + round * APART * ((dancer * 3 + n) % WAYS), 360));
+  }
+
+  function clearest(gone, walls, others, now) {
+    let best = -1, found = now;
+    for (let n = 0; n < WAYS; n += 1) {
+      const way = (now + n) % WAYS;
+      let clear = Math.min(CLEAR, walls[way]) ** 2;
+      for (const other of others) {
+        if (clear <= best) break;
+        gone[way].forEach(([x, y], look) => {
+          clear = Math.min(clear, (x - other[look][0]) ** 2 + (y - other[look][1]) ** 2);
+        });
+      }
+      if (clear > best + SLIGHT) {
+        [best, found] = [clear, way];
+        if (best >= CLEAR ** 2 - SLIGHT) break;
+      }
+    }
+    return found;
+  }
+
+  function toAWall([x, y], [left, front, right, back]) {
+    return Math.max(0, Math.min(x - left, right - x, y - front, back - y) + AT_A_WALL);
+  }
+})();

@@ -1,0 +1,121 @@
+// A counted section danced, every dancer through what their part dances, as build_tools/paths/dancing.py and
+// walking.py have it. A move is [counts, metres, turns, way, level, bend, aim, facing, flags] of for_pages.py.
+(() => {
+  const floor = window.danceUnitBank.sums.floor;
+  const SOON = 1e-9, SLIGHT = 1e-6, BEND = 0.2;
+
+  floor.dancer = ([x, y], facing) => ({ x, y, facing, level: 1, legs: [], busy: 0 });
+
+  // the facing `wanted`, as the shorter turn from `now` reaches it; half a turn goes right
+  const nearestTurn = (now, wanted) => {
+    const turn = floor.rest(wanted - now, 360);
+    return now + (turn <= 180 + SOON ? turn : turn - 360);
+  };
+
+  const round = (turn) => {
+    const found = floor.rest(turn, 360);
+    return found > 360 - SLIGHT ? 0 : found;
+  };
+
+  function leg(dancer, start, end, x, y, facing, level, bend = 0, zigzag = false) {
+    dancer.legs.push({
+      start, end, here: [dancer.x, dancer.y, dancer.facing, dancer.level], there: [x, y, facing, level], bend, zigzag,
+    });
+    Object.assign(dancer, { x, y, facing: floor.rest(facing, 360), level });
+  }
+
+  // to a place along a slight curve, `most` metres at most, to face so there
+  floor.goTo = (dancer, place, facing, start, end, most) => {
+    const here = [dancer.x, dancer.y];
+    const long = floor.metres(here, place);
+    const part = long ? Math.min(1, most / long) : 1;
+    const [x, y] = [here[0] + (place[0] - here[0]) * part, here[1] + (place[1] - here[1]) * part];
+    const turned = nearestTurn(dancer.facing, facing);
+    if (floor.metres([x, y], here) < SLIGHT && Math.abs(turned - dancer.facing) < SLIGHT) return;
+    leg(dancer, start, end, x, y, turned, dancer.level, (BEND / 2) * long * part);
+  };
+
+  // `danced` are [who, count, numbers of moves]; `room` says who is whose partner and in whose group
+  floor.dance = (dancers, danced, moves, together, begins, room) => {
+    const waiting = [];
+    for (const [who, from, numbers] of danced) {
+      for (const one of whoDances(who, together, room.size)) {
+        let start = from;
+        for (const number of numbers) {
+          const end = start + moves[number][0];
+          waiting.push({ one, move: moves[number], start, end });
+          start = end;
+        }
+      }
+    }
+    waiting.sort((a, b) => a.start - b.start || a.one - b.one);
+    for (let at = 0; at < waiting.length;) {
+      const { start } = waiting[at];
+      const now = [];
+      for (; at < waiting.length && waiting[at].start - start < SOON; at += 1) now.push(waiting[at]);
+      now.filter(({ one }) => dancers[one].busy <= begins + start + SOON)
+        .map((each) => {
+          const look = (whom) => seen(dancers, each.one, whom, begins + start, room);
+          const [aim, asked] = [each.move[6] ?? null, each.move[7] ?? null];
+          return { ...each, aim: typeof aim === "string" ? look(aim) : aim, faced: faced(dancers, each.one, asked, begins + start, look) };
+        })
+        .forEach((each) => {
+          dancers[each.one].busy = begins + each.end;
+          move(dancers[each.one], each, begins);
+        });
+    }
+  };
+
+  function whoDances(who, together, size) {
+    if (who[0] < 0) return together.filter((_, n) => n % who[2] === who[1]).flat();
+    return together.flatMap((group) => group.filter((_, n) => who.includes((n % size) + 1)));
+  }
+
+  function pointAt(dancer, moment) {
+    const last = dancer.legs.at(-1);
+    if (!last || moment >= last.end) return [dancer.x, dancer.y];
+    return window.danceUnitBank.paths.during(last, moment);
+  }
+
+  // where a dancer sees their partner or the centre; null where that is where they are
+  function seen(dancers, one, whom, moment, room) {
+    const here = pointAt(dancers[one], moment);
+    let there = room.middle;
+    if (whom === "partner") there = pointAt(dancers[room.partner[one]], moment);
+    else if (room.mates[one].length > 1) {
+      const points = room.mates[one].map((mate) => pointAt(dancers[mate], moment));
+      there = [0, 1].map((at) => points.reduce((sum, point) => sum + point[at], 0) / points.length);
+    }
+    return Math.abs(there[0] - here[0]) < SOON && Math.abs(there[1] - here[1]) < SOON ? null : there;
+  }
+
+  function faced(dancers, one, asked, moment, look) {
+    if (typeof asked !== "string") return asked;
+    const there = look(asked);
+    return there && floor.rest(floor.bearing(pointAt(dancers[one], moment), there) + (asked === "outwards" ? 180 : 0), 360);
+  }
+
+  function move(dancer, { move: made, start, end, aim, faced: asked }, begins) {
+    const [, long, turns = null, way = null, to = null, bent = 0, , , flags = 0] = made;
+    const level = to ?? dancer.level;
+    if (!long && turns === null && asked === null && level === dancer.level) return;
+    let facing = dancer.facing + (turns || 0);
+    if (asked !== null) {
+      const turn = turns > 0 ? round(asked - dancer.facing) : -round(dancer.facing - asked);
+      facing = turns === null ? nearestTurn(dancer.facing, asked) : dancer.facing + turn;
+    }
+    let [x, y, bend] = [dancer.x, dancer.y, 0];
+    if (way !== null) {
+      const point = Array.isArray(aim);
+      let goes = (asked !== null && turns === null ? facing : dancer.facing) + way;
+      if (aim !== null) {
+        goes = point ? floor.bearing([x, y], aim) : aim;
+        if (asked === null && turns === null && !(flags & 1)) facing = nearestTurn(dancer.facing, goes - way);
+      }
+      const far = point ? Math.min(long, floor.metres([x, y], aim)) : long;
+      const [dx, dy] = floor.ahead(goes);
+      [x, y, bend] = [x + dx * far, y + dy * far, (bent * far) / long];
+    }
+    leg(dancer, begins + start, begins + end, x, y, facing, level, bend, flags > 1);
+  }
+})();
