@@ -4,8 +4,9 @@
   const hall = (bank.hall ||= {});
   const START = "Start counts", STOP = "Stop counts";
 
-  // One player for the whole wall. `said` takes what the device has to say.
-  hall.wallCount = (said) => {
+  // One player for the whole wall. `said` takes what the device has to say; `reached` the count that is heard, from 0,
+  // and null where nothing is danced: in a count-in, and when the counting stops.
+  hall.wallCount = (said, reached = () => {}) => {
     let player = null, now = null;
 
     function take(place) {
@@ -37,6 +38,7 @@
       shown.word.textContent = "";
       shown.words.textContent = START;
       delete shown.place.dataset.playing;
+      reached(null);
     }
 
     function toggle(shown) {
@@ -58,6 +60,7 @@
         now.number.textContent = String(at.shown);
         now.word.textContent = at.word === String(at.shown) ? "" : at.word;
         now.place.dataset.kind = at.kind;
+        reached(at.kind === "in" ? null : at.count - 1);
       });
       made.onState(({ state, trouble }) => {
         said(trouble);

@@ -1,4 +1,4 @@
-// The wall: one line of the task at a time, very large. Without script all steps stand below one another.
+// The wall: one whole instruction at a time, very large. Without script all steps stand below one another.
 (() => {
   const bank = (window.danceUnitBank ||= {});
 
@@ -13,17 +13,19 @@
     const facts = bank.stepFacts(root);
     const bar = document.querySelector(".wall-foot");
     const said = document.createElement("p"), place = document.createElement("span");
-    const count = hall.wallCount((words) => say(words));
+    let screens = [], at = 0;
+    const count = hall.wallCount((words) => say(words), mark);
     const steps = [...root.querySelectorAll(".wall-step")].map((section) => {
       const lines = [...section.querySelectorAll("[data-line]")];
       const strips = [...section.querySelectorAll("[data-strip]")];
       const counted = section.querySelector("[data-count]");
       return { section, lines, strips, count: counted && count.take(counted) };
     });
-    // a screen for each line, and more where there are more strips than lines
-    const screens = steps.flatMap((step) =>
-      Array.from({ length: Math.max(step.lines.length, step.strips.length) }, (_, part) => ({ step, part })));
-    let at = restored();
+    const opening = root.querySelector("[data-start]");
+    // the picture alone first, where it begins the unit; then a screen for each line, and more where there are more strips than lines
+    screens = [...(opening ? [{ step: null, part: 0 }] : []), ...steps.flatMap((step) =>
+      Array.from({ length: Math.max(step.lines.length, step.strips.length) }, (_, part) => ({ step, part })))];
+    at = restored();
 
     function restored() {
       const found = settings.get(kept);
@@ -42,16 +44,38 @@
     function show() {
       const { step, part } = screens[at];
       for (const one of steps) one.section.toggleAttribute("data-now", one === step);
+      opening?.toggleAttribute("data-now", !step);
+      if (step) parts(step, part);
+      else place.textContent = "";
+      // the first screen of a step has room for what the device keeps; the others are the pupils' alone
+      bar.toggleAttribute("data-first", at === (opening ? 1 : 0));
+      back.disabled = at === 0;
+      next.disabled = at === screens.length - 1;
+      window.scrollTo(0, 0);
+    }
+
+    function parts(step, part) {
       const pick = (all) => all.forEach((one, index) => one.toggleAttribute("data-now", index === Math.min(part, all.length - 1)));
       pick(step.lines);
       pick(step.strips);
       const last = Math.max(step.lines.length, step.strips.length);
       place.textContent = `Step ${steps.indexOf(step) + 1} of ${steps.length}${last > 1 ? `, ${part + 1} of ${last}` : ""}`;
-      // the first screen has room for what the device keeps; the others are the pupils' alone
-      bar.toggleAttribute("data-first", at === 0);
-      back.disabled = at === 0;
-      next.disabled = at === screens.length - 1;
-      window.scrollTo(0, 0);
+    }
+
+    // the move that is danced now, in the row that has it; a step counts its moves once or several times
+    function mark(reached) {
+      const step = screens[at]?.step;
+      const rows = (step ? step.strips : []).filter((strip) => strip.dataset.moves).map((strip) => ({
+        strip, spans: strip.dataset.moves.split(" ").map((span) => span.split("-").map(Number)),
+      }));
+      if (!rows.length) return;
+      const now = reached === null ? -1 : reached % rows.at(-1).spans.at(-1)[1];
+      for (const { strip, spans } of rows) {
+        const moves = strip.querySelectorAll(".move");
+        spans.forEach(([from, to], n) => moves[n].toggleAttribute("data-lit", from <= now && now < to));
+        const here = spans[0][0] <= now && now < spans.at(-1)[1];
+        if (here) for (const other of step.strips) other.toggleAttribute("data-now", other === strip);
+      }
     }
 
     function fitted() {
@@ -91,7 +115,7 @@
     hall.keys({
       next: () => go(at + 1),
       back: () => go(at - 1),
-      space: () => { const { step } = screens[at]; if (!step.count) return false; count.toggle(step.count); },
+      space: () => { const { step } = screens[at]; if (!step?.count) return false; count.toggle(step.count); },
       escape: () => { if (!count.counting()) return false; count.stop(); },
     });
     settings.onChange(fitted);

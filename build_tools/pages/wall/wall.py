@@ -1,9 +1,10 @@
-"""The lesson on the wall, for pupils: the task in few words, the order strip, the count."""
+"""The lesson on the wall, for pupils: one whole instruction, the moves as bodies, the count."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from fractions import Fraction
 
 from build_tools.model.bank import Bank
 from build_tools.model.dance import Dance
@@ -20,12 +21,13 @@ from build_tools.views.dance.left_open import drawn_actions
 from build_tools.views.dance.order_danced import order_danced
 from build_tools.views.dance.step_sounding import step_sounding
 from build_tools.views.dance.without_counts import is_counted, lengths_in_words
-from build_tools.views.diagrams.wall_strip import wall_strips
+from build_tools.views.diagrams.bodies_over_counts import bodies_over_counts
 from build_tools.views.lesson.step_facts import StepFacts, step_facts
 from build_tools.views.words.plain_words import counts_in_words, minutes_in_words, name_in_words
 from build_tools.views.words.punctuation import capital, kept_together
 from build_tools.views.words.wall_lines import wall_lines
 
+_PICTURES = (".svg", ".png", ".jpg", ".jpeg", ".webp", ".gif")
 _MOST_STRIPS = 2
 """Motifs drawn for a step that dances a section; a step that makes or changes draws them all."""
 
@@ -44,6 +46,28 @@ class WallCount:
     """Counts in a phrase."""
     heard: str
     """Every stroke and word of it for scripts; empty where nothing sounds that is known."""
+
+
+@dataclass(frozen=True, slots=True)
+class WallStrip:
+    """One row of moves, drawn large."""
+
+    picture: Picture
+    """The drawing, and the same in words."""
+    moves: str
+    """From which count to which each move lasts, for scripts; empty where no count fits them."""
+
+
+@dataclass(frozen=True, slots=True)
+class WallPicture:
+    """The picture that the dance starts from."""
+
+    src: str
+    """Its file, relative to the page."""
+    words: str
+    """What it shows."""
+    title: str
+    """What it is called."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,8 +93,8 @@ class WallStep:
     groups: str
     """How pupils are grouped, in words."""
     lines: tuple[str, ...]
-    """The task in lines of ten words at most."""
-    strips: tuple[Picture, ...]
+    """The task in whole sentences, as many together as can be read at one look."""
+    strips: tuple[WallStrip, ...]
     """What is danced, move by move, drawn large."""
     order: tuple[WallSection, ...]
     """The sections in their order, where the step dances more than one."""
@@ -94,6 +118,10 @@ class WallView:
     """What the lesson is called, without its number."""
     music: Music | None
     """The recording that travels with the unit."""
+    picture: WallPicture | None
+    """What the dance starts from; None where that is no picture."""
+    begins: bool
+    """Whether this lesson is the first, and begins with the picture alone."""
     steps: tuple[WallStep, ...]
     """In the order of the lesson, one on the wall at a time."""
 
@@ -109,6 +137,8 @@ def wall_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         ways=ways(lesson),
         title=lesson.title,
         music=music(unit),
+        picture=_picture(unit),
+        begins=lesson.number == 1,
         steps=tuple(
             _step(unit.dance, facts, step)
             for facts, step in zip(step_facts(unit, lesson), lesson.steps, strict=True)
@@ -125,7 +155,7 @@ def _step(dance: Dance, facts: StepFacts, step: Step) -> WallStep:
         minutes=kept_together(minutes_in_words(step.minutes)),
         groups=groups_words(step.grouping),
         lines=wall_lines(step.task),
-        strips=tuple(strip for name in danced for strip in _strips(dance, name)),
+        strips=_strips(dance, danced, step),
         order=()
         if danced
         else tuple(WallSection(one.letter, one.idea) for one in order_danced(dance, step)),
@@ -161,11 +191,31 @@ def _is_moves(dance: Dance, name: str) -> bool:
     return name in dance.motifs or name in dance.developments
 
 
-def _strips(dance: Dance, name: str) -> tuple[Picture, ...]:
-    actions = drawn_actions(dance, name)
-    lasts = None if is_counted(dance) else lengths_in_words(actions)
-    title = capital(name_in_words(name))
-    return tuple(picture(strip) for strip in wall_strips(title, actions, lasts))
+def _strips(dance: Dance, danced: tuple[str, ...], step: Step) -> tuple[WallStrip, ...]:
+    """The moves of all that is danced, one after another; marked where the count goes through them.
+
+    The step counts all of it once, or several times.
+    """
+    lengths = [sum((a.counts for a in drawn_actions(dance, n)), Fraction(0)) for n in danced]
+    whole = sum(lengths, Fraction(0))
+    fits = bool(step.counts and whole and step.counts % whole == 0 and is_counted(dance))
+    found, before = [], Fraction(0)
+    for name, length in zip(danced, lengths, strict=True):
+        actions = drawn_actions(dance, name)
+        lasts = None if is_counted(dance) else lengths_in_words(actions)
+        for row in bodies_over_counts(capital(name_in_words(name)), actions, lasts):
+            spans = (f"{float(a + before):g}-{float(b + before):g}" for a, b in row.moves)
+            found.append(WallStrip(picture(row.figure), " ".join(spans) if fits else ""))
+        before += length
+    return tuple(found)
+
+
+def _picture(unit: Unit) -> WallPicture | None:
+    """The first picture of the stimulus."""
+    for item in unit.stimulus.items:
+        if item.file is not None and item.file.lower().endswith(_PICTURES):
+            return WallPicture(item.file, item.text_version or item.title, item.title)
+    return None
 
 
 def _count(dance: Dance, step: Step) -> WallCount | None:

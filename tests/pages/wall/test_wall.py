@@ -1,15 +1,12 @@
-"""The wall's page: only the author's words, the strips of what is danced, the count."""
+"""The wall's page: only the author's words, the picture, the moves as bodies, the count."""
 
 from __future__ import annotations
 
 from dataclasses import replace
-from fractions import Fraction
 
 import pytest
 
-from build_tools.model.dance import Action
 from build_tools.pages.wall.wall import WallView, danced_in, wall_page
-from build_tools.views.diagrams.wall_strip import wall_strips
 from tests.support.sound_bank import real_bank
 
 LESSONS = [(unit, lesson) for unit in real_bank().units for lesson in unit.lessons]
@@ -37,7 +34,7 @@ def test_each_step_has_its_task_and_nothing_more(at: int) -> None:
 
 def test_a_step_that_makes_a_motif_draws_it_and_a_dance_of_a_section_draws_its_motifs() -> None:
     view = wall("rock-pool", 3)
-    titles = {step.does: [strip.title for strip in step.strips] for step in view.steps}
+    titles = {step.does: [strip.picture.title for strip in step.strips] for step in view.steps}
     assert titles["Set the crab on eight counts in pairs"] == ["Crab"]
     assert titles["Answer it bigger or smaller"] == ["Mirror crab", "Crab answer"]
     assert titles["Dance the crabs' meeting"] == ["Crab", "Crab answer"]
@@ -80,20 +77,28 @@ def test_a_step_of_several_sections_shows_their_order_and_one_of_a_single_sectio
     assert [[one.letter for one in order] for order in whole] == [["A", "B", "C", "D", "A'"]] * 2
 
 
-def test_a_long_motif_goes_over_several_screens_each_with_every_move_once() -> None:
-    actions = [Action("travel", Fraction(2), f"word{n}") for n in range(20)]
-    screens = wall_strips("Long", actions)
-    assert len(screens) > 1
-    words = [line for screen in screens for line in screen.words]
-    assert [line.partition(":")[0] for line in words] == [f"word{n}" for n in range(20)]
-    assert screens[0].title == "Long, counts 1 to 16"
-    for screen in screens:
-        for line in screen.words:
-            assert f">{line.partition(':')[0]}<" in screen.svg
+def test_moves_are_marked_where_the_step_counts_them_once_or_several_times() -> None:
+    steps = {step.does: step for step in wall("rock-pool", 3).steps}
+    crab = steps["Set the crab on eight counts in pairs"]
+    assert [strip.moves.split()[0] for strip in crab.strips] == ["0-2"]
+    last = crab.strips[-1].moves.split()[-1].partition("-")[2]
+    assert crab.count is not None
+    assert float(crab.count.counts) % float(last) == 0
+    for unit, lesson in LESSONS:
+        view = wall_page(real_bank(), unit, lesson).context
+        assert isinstance(view, WallView)
+        for step in view.steps:
+            for strip in step.strips:
+                spans = strip.moves.split()
+                assert not spans or len(spans) == len(strip.picture.words)
+                assert strip.picture.svg.count('class="move"') == len(strip.picture.words)
 
 
-def test_where_nobody_counts_there_are_no_numbers() -> None:
-    actions = [Action("travel", Fraction(1), "go"), Action("stillness", Fraction(2), "stop")]
-    (screen,) = wall_strips("Free", actions, ("short", "twice as long as a short one"))
-    assert ">1<" not in screen.svg
-    assert screen.words[1].startswith("stop: twice as long as a short one")
+def test_the_first_lesson_begins_with_the_picture_and_a_step_without_drawings_has_it_beside() -> (
+    None
+):
+    first, later = wall("rock-pool", 1), wall("rock-pool", 3)
+    assert first.picture is not None
+    assert (first.picture.src, first.begins) == ("media/low-tide.svg", True)
+    assert "rock pool" in first.picture.words
+    assert not later.begins

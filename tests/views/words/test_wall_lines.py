@@ -1,7 +1,4 @@
-"""A task cut for a wall: nothing added, nothing lost, ten words at most.
-
-Source of ten words: common practice, no source.
-"""
+"""A task on a wall: nothing added, nothing lost, broken only where a sentence ends."""
 
 from __future__ import annotations
 
@@ -9,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from build_tools.views.words.wall_lines import MOST_WORDS, wall_lines
+from build_tools.views.words.wall_lines import TOGETHER, wall_lines
 
 WORDS = st.text(st.characters(codec="utf-8", exclude_categories=("Z", "C")), min_size=1, max_size=9)
 TASKS = st.lists(
@@ -19,22 +16,23 @@ TASKS = st.lists(
 
 
 @given(TASKS)
-def test_joined_the_lines_are_the_task_and_none_has_more_than_ten_words(task: str) -> None:
-    lines = wall_lines(task)
-    assert " ".join(lines) == " ".join(task.split())
-    assert all(1 <= len(line.split()) <= MOST_WORDS for line in lines)
-    assert MOST_WORDS == 10
+def test_joined_the_screens_are_the_task_and_each_ends_with_a_sentence(task: str) -> None:
+    screens = wall_lines(task)
+    assert " ".join(screens) == " ".join(task.split())
+    for screen in screens[:-1]:
+        assert screen.rstrip("\"'”’)").endswith((".", "?", "!"))
 
 
 @given(TASKS)
-def test_a_task_of_ten_words_without_a_stop_inside_stays_whole(task: str) -> None:
-    words = task.replace(".", "").split()[:MOST_WORDS]
-    plain = " ".join(words)
-    assert wall_lines(plain) == ((plain,) if words else ())
+def test_only_a_single_sentence_is_longer_than_is_read_at_one_look(task: str) -> None:
+    for screen in wall_lines(task):
+        words = screen.split()
+        ends = [word for word in words[:-1] if word.rstrip("\"'”’)").endswith((".", "?", "!"))]
+        assert len(words) <= TOGETHER or not ends
 
 
 @pytest.mark.parametrize(
-    ("task", "lines"),
+    ("task", "screens"),
     [
         ("Dance it with no talking.", ("Dance it with no talking.",)),
         (
@@ -42,18 +40,15 @@ def test_a_task_of_ten_words_without_a_stop_inside_stays_whole(task: str) -> Non
             ("Agree where you snap and how you hide.", "Practise side by side until you match."),
         ),
         (
-            "Start three steps from your four. Dance the tide, drain, then the anemones.",
-            ("Start three steps from your four.", "Dance the tide, drain, then the anemones."),
-        ),
-        (
             "Stretch tall on a breath in; go slack on a breath out. Four times.",
-            ("Stretch tall on a breath in;", "go slack on a breath out. Four times."),
+            ("Stretch tall on a breath in; go slack on a breath out.", "Four times."),
         ),
+        ("Shut. Wait for the crumb.", ("Shut. Wait for the crumb.",)),
         (
             "Walk low and slow towards the far wall and sink there until the drum calls",
-            ("Walk low and slow towards the far wall", "and sink there until the drum calls"),
+            ("Walk low and slow towards the far wall and sink there until the drum calls",),
         ),
     ],
 )
-def test_it_is_cut_where_a_reader_draws_breath(task: str, lines: tuple[str, ...]) -> None:
-    assert wall_lines(task) == lines
+def test_it_is_broken_only_at_a_full_stop(task: str, screens: tuple[str, ...]) -> None:
+    assert wall_lines(task) == screens

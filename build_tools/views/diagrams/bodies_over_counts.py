@@ -1,0 +1,166 @@
+"""Moves over their counts: bodies above bars that stand on the floor, every count with its number.
+
+A bar is as wide as the move is long and as high as its level; what is held is drawn in dashes, and
+what pupils choose is a blank. One drawing a row, to be read from far off.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from itertools import zip_longest
+
+from build_tools.body.poses import moved
+from build_tools.model.dance import Action
+from build_tools.movement.counts import figures
+from build_tools.views.dance.left_open import OPEN
+from build_tools.views.diagrams.body_figure import HEIGHT
+from build_tools.views.diagrams.body_lines import inked
+from build_tools.views.diagrams.body_scenes import Scene, scene
+from build_tools.views.diagrams.figure import Figure
+from build_tools.views.diagrams.svg import drawing, el, line, num, text, text_width
+from build_tools.views.words.plain_words import action_in_words, action_label
+
+WIDTH = 1160
+_WORD, _NUMBER = 40, 38
+"""Sizes of type: one unit is about one pixel where the screen is 1280 wide and 720 high."""
+_ROW_COUNTS = (8, 12, 16, 6, 4)
+"""Counts to a row; the first that holds every word and keeps bodies large is taken."""
+_LEAST_BODY = 0.62
+"""How small a body may be drawn beside the others before a row holds fewer counts."""
+_HIGH = {"low": 58, "middle": 84, "high": 110}
+_FEET, _FLOOR = HEIGHT + 4, HEIGHT + 4 + 118
+_ROW = _FLOOR + 46
+_STANDS = 144
+"""Where the floor is in the picture of a body."""
+
+
+@dataclass(frozen=True, slots=True)
+class RowOfMoves:
+    """One row of moves as a drawing."""
+
+    figure: Figure
+    moves: tuple[tuple[Fraction, Fraction], ...]
+    """From which count to which each move of the row lasts, from 0 for the first of all."""
+
+
+def bodies_over_counts(
+    title: str, actions: Sequence[Action], lasts: Sequence[str] | None = None
+) -> tuple[RowOfMoves, ...]:
+    """The moves of `actions`, row by row.
+
+    `lasts` says how long each lasts where nobody counts; then there are no numbers.
+    """
+    scenes = _scenes(actions)
+    counts = _counts_to_a_row(actions, scenes)
+    rows = _rows(actions, counts)
+    told = [action_in_words(action, long) for action, long in zip_longest(actions, lasts or ())]
+    found, first = [], 0
+    for row in rows:
+        end = first + len(row)
+        moves = tuple((at, at + action.counts) for at, action in row)
+        named = title
+        if len(rows) > 1 and lasts is None:
+            named = f"{title}, counts {figures(moves[0][0] + 1)} to {figures(moves[-1][1])}"
+        drawn = _drawn(named, row, scenes[first:end], counts, lasts is None)
+        found.append(RowOfMoves(Figure(named, drawn, tuple(told[first:end])), moves))
+        first = end
+    return tuple(found)
+
+
+def _scenes(actions: Sequence[Action]) -> list[Scene | None]:
+    """The picture of each move after the one before it; none of what pupils choose."""
+    found: list[Scene | None] = []
+    before: Action | None = None
+    for action in actions:
+        known = action.kind != OPEN
+        found.append(scene(moved(action, before)) if known else None)
+        before = action if known else None
+    return found
+
+
+def _counts_to_a_row(actions: Sequence[Action], scenes: Sequence[Scene | None]) -> int:
+    longest = max((action.counts for action in actions), default=Fraction(1))
+    total = sum((action.counts for action in actions), Fraction(0))
+    for counts in _ROW_COUNTS:
+        counts = max(1, min(counts, -int(-total // 1)))
+        per = WIDTH / counts
+        if longest <= counts and all(
+            _fits(action, drawn, float(action.counts) * per)
+            for action, drawn in zip(actions, scenes, strict=True)
+        ):
+            return counts
+    return max(min(8, -int(-total // 1)), -int(-longest // 1))
+
+
+def _fits(action: Action, drawn: Scene | None, room: float) -> bool:
+    word = text_width(action_label(action), _WORD, bold=True)
+    return word <= room - 20 and (drawn is None or room / drawn.width >= _LEAST_BODY)
+
+
+def _rows(actions: Sequence[Action], counts: int) -> list[list[tuple[Fraction, Action]]]:
+    """The actions by row, each with the count of the whole before which it starts."""
+    rows: list[list[tuple[Fraction, Action]]] = [[]]
+    at = first = Fraction(0)
+    for action in actions:
+        if rows[-1] and at + action.counts - first > counts:
+            rows.append([])
+            first = at
+        rows[-1].append((at, action))
+        at += action.counts
+    return rows
+
+
+def _drawn(
+    title: str,
+    row: Sequence[tuple[Fraction, Action]],
+    scenes: Sequence[Scene | None],
+    counts: int,
+    counted: bool,
+) -> str:
+    per, first = WIDTH / counts, row[0][0]
+    end = row[-1][0] + row[-1][1].counts
+    pieces = [
+        _move(action, drawn, float(at - first) * per, per)
+        for (at, action), drawn in zip(row, scenes, strict=True)
+    ]
+    pieces.append(line(2, _FLOOR, float(end - first) * per - 2, _FLOOR, 4))
+    if counted:
+        pieces += [
+            text(str(count + 1), (count + 0.5 - float(first)) * per, _ROW - 6, _NUMBER, "middle")
+            for count in range(-int(-first // 1), -int(-end // 1))
+        ]
+    return drawing(title, WIDTH, _ROW, *pieces, kind="bodies-over-counts")
+
+
+def _move(action: Action, drawn: Scene | None, x: float, per: float) -> str:
+    """A bar with its word, and the body above it."""
+    wide = float(action.counts) * per
+    start, _, end = (action.level or "middle").partition(" to ")
+    x1, x2 = x + 4, x + wide - 4
+    y1, y2 = _FLOOR - _HIGH[start], _FLOOR - _HIGH[end or start]
+    held = action.kind in ("stillness", OPEN)
+    bar = el(
+        "path",
+        d=f"M{num(x1)} {num(_FLOOR)}V{num(y1)}L{num(x2)} {num(y2)}V{num(_FLOOR)}Z",
+        class_="open-box" if held else "box",
+        fill_opacity=0 if held else 0.1,
+        stroke="currentColor",
+        stroke_width=4,
+        **({"stroke_dasharray": "12 8"} if held else {}),
+    )
+    pieces = [bar]
+    if action.kind != OPEN:
+        word = action_label(action)
+        pieces.append(
+            text(word, x + wide / 2, _FLOOR - 14, _WORD, "middle", bold=True, squeeze=wide - 16)
+        )
+    if drawn is not None:
+        size = min(1.0, wide / drawn.width)
+        left = x + (wide - drawn.width * size) / 2
+        top = _FEET - HEIGHT * size
+        body = inked(*drawn.pieces, floor=_STANDS)
+        place = f"translate({num(left)} {num(top)}) scale({num(size)})"
+        pieces.append(el("g", body, transform=place, class_="body"))
+    return el("g", *pieces, class_="move")
