@@ -26,7 +26,7 @@ from build_tools.paths.group_sizes import groups_of
 from build_tools.paths.hall import KNOWN_HALLS, LINED, SIDES, side_named
 from build_tools.paths.improvising import ends_how
 from build_tools.paths.model import Paths, StretchPaths
-from build_tools.paths.walking import Move
+from build_tools.paths.walking import Move, whole_round
 
 _BEND, _FLAGS = 5, 8
 """Of a move as it is written, the values of which a 0 says no more than their absence."""
@@ -129,7 +129,8 @@ def _danced(
 
 
 def _written(paths: Paths, move: Move, towards: str | None) -> tuple[Any, ...]:
-    """counts, metres, turns, way, level, bend, aim, facing asked for, 1 keeps facing + 2 zigzag.
+    """counts, metres, turns, way, level, bend, aim, facing asked for, 1 keeps facing + 2 zigzag
+    + 4 round a ring, and by how many degrees.
 
     What is None or 0 at its end is left out.
     """
@@ -141,10 +142,14 @@ def _written(paths: Paths, move: Move, towards: str | None) -> tuple[Any, ...]:
     facing = move.action.facing
     faced: Any = SIDES.get(facing or "", facing if facing in _SEEN else None)
     flags = int(move.keeps_facing) + 2 * (move.action.pathway == "zigzag")
+    if move.action.goes_round:
+        flags += 4
     found = [move.end - move.start, move.long, move.turns, move.way, move.level, move.bend]
     if not move.long:
         flags = 0
     found += [aim, faced, flags]
+    if move.action.goes_round and move.action.turn_by is not None:
+        found.append(whole_round(move))
     while found[-1] is None or (len(found) - 1 in (_BEND, _FLAGS) and not found[-1]):
         found.pop()
     return tuple(_plain(value) for value in found)

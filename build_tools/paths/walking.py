@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass, field
 
 from build_tools.body.ages import AtAge
@@ -150,10 +151,10 @@ def _round(dancer: Dancer, move: Move, begins: float, centre: Point) -> None:
     """
     x, y = dancer.x - centre[0], dancer.y - centre[1]
     wide = math.hypot(x, y)
-    whole = _TURNS.get(move.action.turn_by or "")
-    right = move.action.side == "right"
+    whole = whole_round(move)
+    right = move.action.side != "left"
     angle = math.radians(whole) if whole else move.long / wide
-    chords = max(1, round(move.end - move.start))
+    chords = max(1, math.floor(move.end - move.start + 0.5))
     level = dancer.level if move.level is None else move.level
     step = (move.end - move.start) / chords
     for n in range(1, chords + 1):
@@ -177,6 +178,11 @@ def _round(dancer: Dancer, move: Move, begins: float, centre: Point) -> None:
             )
         )
         dancer.x, dancer.y, dancer.facing, dancer.level = x1, y1, face1 % 360, level
+
+
+def whole_round(move: Move) -> float:
+    """How far round its ring a move says that it goes, in degrees; 0 where its steps say it."""
+    return _TURNS.get(move.action.turn_by or "", 0.0)
 
 
 def _rise_or_sink(dancer: Dancer, move: Move, begins: float) -> None:
@@ -211,7 +217,7 @@ def _turned(
     elif move.turns is None:
         face1 = nearest_turn(face0, asked)
     else:
-        face1 = face0 + _round(asked - face0) if move.turns > 0 else face0 - _round(face0 - asked)
+        face1 = face0 + _less(asked - face0) if move.turns > 0 else face0 - _less(face0 - asked)
     if move.way is None:
         return face1, None
     if aim is None:
@@ -223,7 +229,7 @@ def _turned(
     return face1, way
 
 
-def _round(turn: float) -> float:
+def _less(turn: float) -> float:
     """A turn as degrees from 0 up to 360; what is 360 but for the last places of a sum is 0."""
     found = turn % 360
     return 0.0 if found > 360 - _SLIGHT else found

@@ -95,10 +95,25 @@
     return there && floor.rest(floor.bearing(pointAt(dancers[one], moment), there) + (asked === "outwards" ? 180 : 0), 360);
   }
 
+  // along the ring about a centre, looking in, chord by chord: all the way, or as far as the steps reach
+  function ring(dancer, [, long, , way, , , , , , round = 0], start, lasts, level, centre) {
+    const [x, y] = [dancer.x - centre[0], dancer.y - centre[1]];
+    const angle = (round ? (round * Math.PI) / 180 : long / Math.hypot(x, y)) * (way > 0 ? -1 : 1);
+    const chords = Math.max(1, Math.floor(lasts + 0.5));
+    for (let n = 1; n <= chords; n += 1) {
+      const [cos, sin] = [Math.cos((angle * n) / chords), Math.sin((angle * n) / chords)];
+      const point = [centre[0] + x * cos - y * sin, centre[1] + x * sin + y * cos];
+      const facing = nearestTurn(dancer.facing, floor.bearing(point, centre));
+      const step = lasts / chords;
+      leg(dancer, start + step * (n - 1), start + step * n, ...point, facing, level);
+    }
+  }
+
   function move(dancer, { move: made, start, end, aim, faced: asked }, begins) {
     const [, long, turns = null, way = null, to = null, bent = 0, , , flags = 0] = made;
     const level = to ?? dancer.level;
     if (!long && turns === null && asked === null && level === dancer.level) return;
+    if (Array.isArray(aim) && flags & 4) { ring(dancer, made, begins + start, end - start, level, aim); return; }
     let facing = dancer.facing + (turns || 0);
     if (asked !== null) {
       const turn = turns > 0 ? round(asked - dancer.facing) : -round(dancer.facing - asked);
@@ -116,6 +131,6 @@
       const [dx, dy] = floor.ahead(goes);
       [x, y, bend] = [x + dx * far, y + dy * far, (bent * far) / long];
     }
-    leg(dancer, begins + start, begins + end, x, y, facing, level, bend, flags > 1);
+    leg(dancer, begins + start, begins + end, x, y, facing, level, bend, Boolean(flags & 2));
   }
 })();
