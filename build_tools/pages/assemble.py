@@ -13,7 +13,7 @@ from build_tools.pages.card.card import card_page
 from build_tools.pages.counts.counts import counts_page
 from build_tools.pages.dance.dance import dance_page
 from build_tools.pages.front.front import FrontUnit, front_page, front_unit
-from build_tools.pages.handouts.handouts import handouts_page
+from build_tools.pages.handouts.handouts import all_handouts_page, handouts_page
 from build_tools.pages.lesson.lesson import lesson_page
 from build_tools.pages.page import Page
 from build_tools.pages.rules.rules import RuleEntry, rules_page
@@ -82,5 +82,6 @@ def unit_pages(bank: Bank, unit: Unit, published: Collection[str] = ()) -> list[
         dance_page(bank, unit),
         booklet_page(bank, unit),
         *(handouts_page(bank, unit, lesson) for lesson in unit.lessons),
+        all_handouts_page(bank, unit),
         sheet_page(bank, unit),
     ]

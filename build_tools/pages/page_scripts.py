@@ -27,6 +27,8 @@ FLOOR = tuple(
     f"sums/floor-{name}.js" for name in ("hall", "shapes", "places", "facings", "moves", "dance")
 )
 """Where a class stands and goes in a dance, for the class and the hall of the day."""
+_CATCHING_UP = "sums/catch-up.js"
+"""What only a lesson under way needs."""
 _FIT = tuple(
     f"lesson/fit/{name}.js" for name in ("read", "parts", "results", "on-page", "share", "form")
 )
@@ -43,7 +45,7 @@ _DANCE = tuple(f"dance/{name}.js" for name in ("stage", "mover", "later", "my-cl
 PAGE_SCRIPTS = {
     "lesson.js": (
         "lesson/keep.js",
-        *SUMS,
+        *(part for part in SUMS if part != _CATCHING_UP),
         "lesson/whole.js",
         "lesson/unfold.js",
         *_KEEPING,
@@ -72,6 +74,13 @@ PAGE_SCRIPTS = {
     ),
     "finder.js": ("front/finder.js",),
     "booklet.js": ("pieces/print.js", "booklet/unpack.js"),
+    "handouts.js": (
+        "sums/class-groups.js",
+        "sums/school-year.js",
+        "sums/settings.js",
+        "pieces/print.js",
+        "handouts/handouts.js",
+    ),
     "print.js": ("pieces/print.js",),
 }
 """For each file that a page asks for in assets/js, the scripts of site_overrides that are in it."""

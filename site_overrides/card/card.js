@@ -21,6 +21,13 @@
     const name = (step) => sections.get(step).querySelector("h2").textContent;
     const quietly = part("said"), told = part("told");
     let state = restored() ?? begun(0), dims = false;
+    const wide = window.matchMedia("(min-width: 60rem)");
+    fold();
+
+    // on a wide screen there is room for the moves beside what is said
+    function fold() {
+      for (const one of root.querySelectorAll("details")) one.open = wide.matches && "wideOpen" in one.dataset;
+    }
 
     // danced in the groups of the last step before the second sitting, which goes on with the next
     function recap() {
@@ -48,7 +55,7 @@
       settings.keep(kept, state.started === null ? null : state);
       show();
       if (!turned) return;
-      for (const open of root.querySelectorAll("details[open]")) open.open = false;
+      fold();
       window.scrollTo(0, 0);
       tell();
     }
@@ -75,7 +82,7 @@
       part("pause").textContent = state.paused ? "Go on" : "Pause";
       part("back").disabled = started === null ? at < 0 : at <= 0;
       part("next").disabled = started === null ? at >= plan.length - 1 : at >= plan.length;
-      part("next").textContent = started !== null && at === plan.length - 1 ? "End" : started === null ? "Look through" : "Next";
+      part("next").textContent = started !== null && at === plan.length - 1 ? "End" : started === null ? "Preview" : "Next";
       part("change").textContent = state.said;
       showBegin();
       if (plan[at]) showStep(sections.get(plan[at].step));

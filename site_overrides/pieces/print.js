@@ -11,7 +11,7 @@
   function start(place) {
     const button = document.createElement("button");
     button.type = "button";
-    button.textContent = "Print";
+    button.textContent = place.dataset.words ?? "Print";
     button.addEventListener("click", () => window.print());
     place.append(button);
     if (!foot || !bank.settings) return;

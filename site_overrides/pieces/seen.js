@@ -29,8 +29,8 @@
     });
     group.className = "pair";
     group.setAttribute("role", "group");
-    group.setAttribute("aria-label", "Was it seen?");
-    group.append("Was it seen? ", ...buttons);
+    group.setAttribute("aria-label", "Did you see it?");
+    group.append("Did you see it? ", ...buttons);
     said.className = "quiet";
     said.setAttribute("role", "status");
     root.append(group, said);

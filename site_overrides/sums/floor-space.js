@@ -2,6 +2,7 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});
+  const MOST_TURNS = 4; // more, and most of the class would sit; common practice, no source
   const SMALLER = "Keep travelling small, and dance more of it on the spot.";
 
   const metresInWords = (tenths) => {
@@ -29,9 +30,17 @@
       least,
       enough,
       holds: Math.floor(metres / least),
+      turns: enough ? 1 : turnsFor(dancing, metres, least),
       changes: enough ? [] : changes(dancing, metres, least),
     };
   };
+
+  // In how many parts of the class, turn about, all have the room they need; 1 where even a few have not.
+  function turnsFor(pupils, metres, least) {
+    const holds = Math.floor(metres / least);
+    const turns = holds ? Math.ceil(pupils / holds) : 1;
+    return turns <= MOST_TURNS ? turns : 1;
+  }
 
   function changes(pupils, metres, least) {
     const holds = Math.floor(metres / least);
@@ -41,7 +50,7 @@
     const turns = Math.ceil(pupils / holds);
     const each = metresInWords(Math.floor((10 * metres) / Math.ceil(pupils / turns)));
     if (turns === 2) return [`Let half dance while half watch, then swap: ${each} each.`, SMALLER];
-    if (turns <= 4) {
+    if (turns <= MOST_TURNS) {
       const parts = sums.numberInWords(turns);
       return [`Dance in ${parts} parts of the class, turn about: ${each} each.`, SMALLER];
     }

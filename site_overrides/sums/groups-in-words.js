@@ -16,7 +16,7 @@
   const OF_FOURS = {
     3: "The three stays a three.",
     5: "The three joins a pair to make a five.",
-    6: "One pair over joins a four to make a six.",
+    6: "If one pair is left, it joins a four to make a six.",
   };
   const ODD_GROUP =
     /\b(?:threes?|fours?|fives?|sixes|shares?|sharing|one over|(?:pair|three) over|extra)\b/i;
@@ -49,7 +49,7 @@
     if (!sizes.length || sizes[0] === 1) return "Find a space of your own.";
     if (sizes.length === 1) return "All together.";
     if (count(sizes, 2) >= sizes.length - 1 && sizes[0] < 4) {
-      return `Turn to the nearest person.${sizes[0] === 3 ? " One over makes a three." : ""}`;
+      return `Turn to the nearest person.${sizes[0] === 3 ? " If one pupil is left, make a three." : ""}`;
     }
     const from = sums.joinedFrom(groupings, grouping);
     if (from) return joining(sizes, from, grouping, groupings[groupings.indexOf(grouping) - 1] !== from);
@@ -69,7 +69,7 @@
     const name = NAMES[odd[0]][0];
     if (odd[0] === size + 1) return `In a ${name}, two pupils dance the same part together.`;
     if (odd[0] > size) return `In a ${name}, two of the parts are danced by two pupils each.`;
-    return size - odd[0] === 1 ? `In a ${name}, the last part is left out.` : `In a ${name}, the last parts are left out.`;
+    return size - odd[0] === 1 ? `In a ${name}, nobody dances the last part: count its counts, and all wait.` : `In a ${name}, nobody dances the last parts: count their counts, and all wait.`;
   };
 
   function joining(sizes, from, grouping, apart) {

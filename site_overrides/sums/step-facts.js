@@ -13,6 +13,7 @@
       sits: "sits" in said ? Number(said.sits) : null,
       shows: shows(said),
       canWait: "canWait" in said,
+      travels: "travels" in said,
     };
   });
 

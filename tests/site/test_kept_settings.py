@@ -50,7 +50,7 @@ def keep_all(seen: Reader, site: Path) -> None:
     page = seen.page
     page.goto(address_of(site, LESSON))
     page.evaluate(f"danceUnitBank.settings.keepFit({json.dumps(FIT)})")
-    page.get_by_role("group", name="Was it seen?").get_by_role("button", name="Seen").click()
+    page.get_by_role("group", name="Did you see it?").get_by_role("button", name="Seen").click()
     page.goto(address_of(site, WALL))
     page.get_by_role("button", name="Next").click()
     page.goto(address_of(site, CARD))

@@ -35,7 +35,7 @@ def kept(at: Reader, site: Path, path: str) -> str:
     """The lesson at `path` as its page keeps it as one file."""
     at.page.goto(address_of(site, path))
     with at.page.expect_download() as download:
-        at.page.get_by_role("button", name="Keep as one file").click()
+        at.page.get_by_role("button", name="Save for offline").click()
     named = path.rpartition("/")[2].replace(".html", "-to-keep.html")
     assert download.value.suggested_filename == named
     return Path(download.value.path()).read_text(encoding="utf-8")

@@ -27,7 +27,7 @@ def two_lessons(site: Path) -> tuple[str, str]:
 
 
 def button(page: Page, name: str) -> Locator:
-    return page.get_by_role("group", name="Was it seen?").get_by_role("button", name=name)
+    return page.get_by_role("group", name="Did you see it?").get_by_role("button", name=name)
 
 
 @pytest.mark.parametrize(("name", "value"), [("Seen", "seen"), ("Not yet", "not-yet")])

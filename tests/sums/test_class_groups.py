@@ -163,7 +163,8 @@ def test_numbering_off_gives_these_very_sizes(pupils: int, size: int) -> None:
     [
         (("alone",), "alone", 3, "Find a space of your own."),
         (("whole class",), "whole class", 9, "All together."),
-        (("alone", "pairs"), "pairs", 7, "Turn to the nearest person. One over makes a three."),
+        (("alone", "pairs"), "pairs", 7, "Turn to the nearest person. If one pupil is "
+         "left, make a three."),
         (("pairs",), "pairs", 4, "Turn to the nearest person."),
         (("half class",), "half class", 27, "Make two groups, one on each side of the hall: "
          "fourteen here and thirteen there."),
@@ -174,8 +175,8 @@ def test_numbering_off_gives_these_very_sizes(pupils: int, size: int) -> None:
          "pair to make a five."),
         (("pairs", "fours"), "fours", 27, "Join the nearest pair to make a four. The three stays a "
          "three."),
-        (("pairs", "fours"), "fours", 30, "Join the nearest pair to make a four. One pair over "
-         "joins a four to make a six."),
+        (("pairs", "fours"), "fours", 30, "Join the nearest pair to make a four. If one pair is "
+         "left, it joins a four to make a six."),
         (("pairs", "alone", "fours"), "fours", 24, "Find your partner, then join the nearest pair "
          "to make a four."),
         (("pairs", "sixes"), "sixes", 26, "Join two other pairs to make a six. That makes three "
@@ -206,7 +207,10 @@ def test_what_an_odd_group_changes() -> None:
     assert odd_group((2, 2), 2, line) == ""
     beside = "Stand beside someone who counts."
     assert odd_group((3, 2), 2, beside) == "In a three, two pupils dance the same part together."
-    assert odd_group((4, 4, 3), 4, None) == "In a three, the last part is left out."
+    assert (
+        odd_group((4, 4, 3), 4, None)
+        == "In a three, nobody dances the last part: count its counts, and all wait."
+    )
     assert odd_group((6, 4, 4), 4, None) == (
         "In a six, two of the parts are danced by two pupils each."
     )

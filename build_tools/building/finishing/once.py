@@ -46,7 +46,8 @@ _EVERY = ' fill="currentColor" stroke-linecap="round" stroke-linejoin="round"'
 _DRAWING = re.compile(rf'(<svg [^>]*class="drawing [^"]*"){_EVERY}')
 _ATTRIBUTE = re.compile(r' ([\w-]+)="([^"]*)"')
 _LENGTHS = ("font-size",)
-_RUN = re.compile("|".join(f"{re.escape(run)}(?=[ />])" for run in sorted(_RUNS, key=len)[::-1]))
+_WHOLE = r"(?! class=)(?=[ />])"
+_RUN = re.compile("|".join(f"{re.escape(run)}{_WHOLE}" for run in sorted(_RUNS, key=len)[::-1]))
 _NAMES = {run: f"k{n}" for n, run in enumerate(_RUNS)}
 
 

@@ -2,7 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
+from typing import TypedDict
+
+from markupsafe import Markup
 
 from build_tools.model.bank import Bank
 from build_tools.model.lesson import Lesson, Step
@@ -12,10 +16,20 @@ from build_tools.pages.hall.hall import Ways, groups_words, ways
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.for_scripts import ForScripts, StepData, for_scripts, step_data
 from build_tools.pages.pieces.labelled import Labelled
+from build_tools.pages.pieces.motif_drawn import MotifDrawn, motif_drawn
+from build_tools.pages.pieces.picture import Picture
 from build_tools.pages.pieces.questions import QuestionView, question_view
+from build_tools.pages.pieces.step_help import StepHelp, step_helps
 from build_tools.pages.pieces.talk import TalkView, talk_view
 from build_tools.pages.pieces.trouble import trouble_lines
-from build_tools.views.lesson.step_facts import StepFacts, step_facts
+from build_tools.views.diagrams.body_sprite import sprite
+from build_tools.views.lesson.lesson_wording import (
+    counts_of_step,
+    heading_of_change,
+    where_in_words,
+)
+from build_tools.views.lesson.moves_in_steps import TodaysMoves, todays_moves
+from build_tools.views.lesson.step_facts import step_facts
 from build_tools.views.words.plain_words import minutes_in_words
 from build_tools.views.words.punctuation import kept_together, quoted
 
@@ -44,6 +58,18 @@ class CardStep:
     """The one question of a step; the questions of looking and talking."""
     talk: str | None
     """Who looks at what, where the step is for looking and talking."""
+    where: str | None
+    """Where they stand and which way they face."""
+    counts: str | None
+    """How many counts you tap; how fast, where they are the first."""
+    easier: str | None
+    """How to make the task easier."""
+    harder: str | None
+    """How to make the task harder."""
+    strips: tuple[Picture, ...]
+    """Pictures of what the step makes or changes."""
+    help: StepHelp
+    """What its moves are, how to run its minutes, who is left over, ways sitting and on wheels."""
     can_wait: bool
     """Whether it may be left out when time is short."""
     after: str
@@ -70,6 +96,10 @@ class CardView:
     """How long it lasts, in words."""
     safety: tuple[str, ...]
     """What to check and say before they move."""
+    bodies: Markup
+    """The bodies that pictures point to, drawn once."""
+    change: tuple[Labelled, ...]
+    """Ways to change the lesson to fit the class."""
     steps: tuple[CardStep, ...]
     """In the order of the lesson, one on the card at a time."""
     trouble: tuple[Labelled, ...]
@@ -87,6 +117,8 @@ def card_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
     path = f"units/{unit.slug}/lesson-{lesson.number}-card.html"
     title = f"Card for lesson {lesson.number}: {lesson.title}, {unit.title}"
     talk = talk_view(unit, lesson, lesson.look_and_talk) if lesson.look_and_talk else None
+    today = todays_moves(unit, lesson)
+    drawn = {name: motif_drawn(unit.dance, name) for one in today.steps for name in one.drawn}
     view = CardView(
         frame=frame(bank, path, title, lesson.pupils_make, "card.js"),
         language=unit.language,
@@ -96,7 +128,11 @@ def card_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         pupils_make=lesson.pupils_make,
         minutes=kept_together(minutes_in_words(lesson.minutes)),
         safety=lesson.safety,
-        steps=_steps(unit, lesson, talk),
+        bodies=Markup(sprite(body for one in drawn.values() for body in one.bodies)),
+        change=tuple(
+            Labelled(heading_of_change(key), words) for key, words in lesson.change.items()
+        ),
+        steps=_steps(unit, lesson, talk, today, drawn),
         trouble=trouble_lines(lesson),
         short_of_time=lesson.trouble.get("short_of_time"),
         not_dancing=lesson.not_dancing,
@@ -105,30 +141,58 @@ def card_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
     return Page(path, "card/card.html", view.frame.title, view)
 
 
-def _steps(unit: Unit, lesson: Lesson, talk: TalkView | None) -> tuple[CardStep, ...]:
+def _steps(
+    unit: Unit,
+    lesson: Lesson,
+    talk: TalkView | None,
+    today: TodaysMoves,
+    drawn: Mapping[str, MotifDrawn],
+) -> tuple[CardStep, ...]:
     """The steps; the last that looks and talks has the lesson's closing questions."""
     looking = [n for n, step in enumerate(lesson.steps) if step.phase == "look and talk"]
     afters = [*(step.does for step in lesson.steps[1:]), "The end of the lesson"]
+    facts, helps = step_facts(unit, lesson), step_helps(unit, lesson, today)
     return tuple(
-        _step(facts, step, after, talk if n in looking[-1:] else None)
-        for n, (facts, step, after) in enumerate(
-            zip(step_facts(unit, lesson), lesson.steps, afters, strict=True)
+        CardStep(
+            data=step_data(facts[n]),
+            does=step.does,
+            minutes=kept_together(minutes_in_words(step.minutes)),
+            groups=groups_words(step.grouping),
+            into=quoted(step.into) if step.into else None,
+            say=quoted(step.say) if step.say else None,
+            task=step.task,
+            **_looking(step, talk if n in looking[-1:] else None),
+            where=where_in_words(step),
+            counts=counts_of_step(unit, lesson, step),
+            easier=step.easier,
+            harder=step.harder,
+            strips=tuple(drawn[name].picture for name in today.steps[n].drawn),
+            help=helps[n],
+            can_wait=step.can_wait,
+            after=afters[n],
         )
+        for n, step in enumerate(lesson.steps)
     )
 
 
-def _step(facts: StepFacts, step: Step, after: str, talk: TalkView | None) -> CardStep:
-    return CardStep(
-        data=step_data(facts),
-        does=step.does,
-        minutes=kept_together(minutes_in_words(step.minutes)),
-        groups=groups_words(step.grouping),
-        into=quoted(step.into) if step.into else None,
-        say=quoted(step.say) if step.say else None,
-        task=step.task,
-        look_for=step.look_for or (talk.looking_for if talk else None),
-        questions=talk.questions if talk else tuple(question_view(q) for q in step.ask[:1]),
-        talk=f"{talk.who}, at {talk.at}." if talk else None,
-        can_wait=step.can_wait,
-        after=after,
-    )
+class _Looking(TypedDict):
+    """What a step looks for and asks."""
+
+    look_for: str | None
+    """The one thing to look for."""
+    questions: tuple[QuestionView, ...]
+    """The one question of a step; the questions of looking and talking."""
+    talk: str | None
+    """Who looks at what."""
+
+
+def _looking(step: Step, talk: TalkView | None) -> _Looking:
+    """What is looked for and asked in a step; in the closing talk, what the lesson looks for."""
+    if talk is None:
+        asked = tuple(question_view(q) for q in step.ask[:1])
+        return {"look_for": step.look_for, "questions": asked, "talk": None}
+    return {
+        "look_for": step.look_for or talk.looking_for,
+        "questions": talk.questions,
+        "talk": f"{talk.who}, at {talk.at}.",
+    }

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from markupsafe import Markup
 
@@ -12,31 +12,36 @@ from build_tools.model.unit import Unit
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.lesson.lesson_covers import CoversView, covers
 from build_tools.pages.lesson.lesson_fit import FitView, fit_view
-from build_tools.pages.lesson.lesson_moves import MovesView, moves_view
 from build_tools.pages.lesson.lesson_steps import StepView, step_views
 from build_tools.pages.lesson.lesson_story import StoryView, story_of
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.for_scripts import ForScripts, for_scripts
 from build_tools.pages.pieces.labelled import Labelled
 from build_tools.pages.pieces.lesson_entries import lesson_href
+from build_tools.pages.pieces.motif_drawn import MotifDrawn, motif_drawn
 from build_tools.pages.pieces.music import Music, music
 from build_tools.pages.pieces.notes import notes_html
 from build_tools.pages.pieces.picture import Picture, picture
-from build_tools.pages.pieces.strip import strip_of
+from build_tools.pages.pieces.step_help import step_helps
 from build_tools.pages.pieces.talk import TalkView, talk_view
 from build_tools.pages.pieces.trouble import trouble_lines
-from build_tools.views.dance.additions import drawn_first
 from build_tools.views.dance.parts_named import letters_in
+from build_tools.views.diagrams.body_sprite import BodyDrawn, sprite
 from build_tools.views.diagrams.small_line import small_line
+from build_tools.views.lesson.drawn_first import drawn_first
 from build_tools.views.lesson.lesson_in_short import LineInShort, lesson_in_short
 from build_tools.views.lesson.lesson_wording import (
     DEFERENCE,
     EVERY_TIME,
+    heading_of_change,
     step_in_short,
 )
+from build_tools.views.lesson.moves_in_steps import TodaysMoves, todays_moves
+from build_tools.views.lesson.notes_in_steps import danced_in
+from build_tools.views.lesson.to_print import where_to_get
 from build_tools.views.paper.paper_size import on_paper
 from build_tools.views.words.plain_words import minutes_in_words
-from build_tools.views.words.punctuation import capital, kept_together, sentence
+from build_tools.views.words.punctuation import kept_together, sentence
 from build_tools.views.words.words_needed import words_needed
 
 
@@ -50,6 +55,16 @@ class ShortLine:
     """The numbers of its steps, with spaces between."""
     steps: tuple[Link, ...]
     """What pupils do in each, with the way to it."""
+
+
+@dataclass(frozen=True, slots=True)
+class ThingToGet:
+    """One thing to get ready."""
+
+    words: str
+    """The thing, in the author's words."""
+    href: str | None
+    """Where it can be printed or heard; None where it can be neither."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,7 +95,7 @@ class LessonView:
     """What is made today, drawn."""
     minutes: str
     """How long it lasts in the hall."""
-    collect: tuple[str, ...]
+    collect: tuple[ThingToGet, ...]
     """What to get ready, five things at most."""
     music: Music | None
     """The recording that travels with the unit."""
@@ -116,8 +131,8 @@ class LessonView:
     """Ways to change the lesson to fit the class."""
     words: tuple[Labelled, ...]
     """Words for today, each in plain words."""
-    moves: MovesView
-    """The moves in words, and who dances what, when."""
+    bodies: Markup
+    """The bodies that pictures point to, drawn once."""
     deference: str
     """Whose word on safety comes first."""
     safety_page: Link
@@ -137,8 +152,10 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
     path = f"units/{unit.slug}/{lesson_href(lesson.number)}"
     title = f"Lesson {lesson.number}: {lesson.title}"
     index = unit.lessons.index(lesson)
-    shown, names = _picture(unit, lesson)
+    today = todays_moves(unit, lesson)
+    drawn = _drawn(unit, lesson, today)
     paper = on_paper(unit, lesson)
+    minutes = kept_together(minutes_in_words(lesson.minutes))
     view = LessonView(
         frame=frame(bank, path, f"{title}, {unit.title}", lesson.pupils_make, "lesson.js"),
         language=unit.language,
@@ -150,11 +167,14 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         title=lesson.title,
         pupils_make=lesson.pupils_make,
         focus=sentence(lesson.focus),
-        picture=shown,
-        minutes=kept_together(minutes_in_words(lesson.minutes)),
-        collect=lesson.collect,
+        picture=drawn.first,
+        minutes=minutes,
+        collect=tuple(ThingToGet(one, where_to_get(unit, lesson, one)) for one in lesson.collect),
         music=music(unit),
-        card=Link("Teach it", f"lesson-{lesson.number}-card.html"),
+        card=Link(
+            f"Teach it: {kept_together(minutes_in_words(lesson.minutes))}",
+            f"lesson-{lesson.number}-card.html",
+        ),
         wall=Link("On the wall", f"lesson-{lesson.number}-wall.html"),
         above=Link("The dance from above", "dance.html"),
         counts=Link("Counts for the hall", "counts.html"),
@@ -164,16 +184,18 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         classroom_first=lesson.classroom_first,
         safety=(*lesson.safety, EVERY_TIME),
         story=story_of(unit, lesson),
-        steps=step_views(unit, lesson, names),
+        steps=step_views(unit, lesson, step_helps(unit, lesson, today), drawn.steps, paper.told),
         talk=talk_view(unit, lesson, lesson.look_and_talk) if lesson.look_and_talk else None,
         not_dancing=lesson.not_dancing,
         trouble=trouble_lines(lesson),
-        change=tuple(Labelled(capital(key), words) for key, words in lesson.change.items()),
+        change=tuple(
+            Labelled(heading_of_change(key), words) for key, words in lesson.change.items()
+        ),
         words=tuple(Labelled(m.word, m.plain) for m in words_needed(unit, lesson, bank.words)),
-        moves=moves_view(unit, lesson, paper.told),
+        bodies=Markup(sprite(drawn.bodies)),
         deference=DEFERENCE,
         safety_page=Link("More on keeping everyone safe", "../../safety.html"),
-        notes=notes_html(lesson.notes, 3),
+        notes=notes_html(today.notes, 3),
         covers=covers(unit, lesson),
         previous=_neighbour(unit, index - 1),
         next=_neighbour(unit, index + 1),
@@ -189,20 +211,42 @@ def _short_line(lesson: Lesson, line: LineInShort) -> ShortLine:
     )
 
 
-def _picture(unit: Unit, lesson: Lesson) -> tuple[Picture, tuple[str, ...]]:
-    """What is made today: a motif's strip, else the dance with today's sections.
+def _again(shown: Picture) -> Picture:
+    """A picture whose words stand on the page already."""
+    return replace(shown, words=())
 
-    The names are the motifs already drawn, so that no step draws them again.
-    """
-    name = drawn_first(unit, lesson)
-    if name is not None:
-        return strip_of(unit.dance, name), (name,)
-    named = [
-        name
-        for step in lesson.steps
-        for name in (*step.makes, *step.joins, *step.dances, *step.shows)
-    ]
-    return picture(small_line(unit.dance, "today", letters_in(unit.dance, named))), ()
+
+@dataclass(frozen=True, slots=True)
+class _Drawn:
+    """The lesson's pictures: the first, those of each step, and the bodies they point to."""
+
+    first: Picture
+    """What is made today."""
+    steps: tuple[tuple[Picture, ...], ...]
+    """What each step makes or changes."""
+    bodies: tuple[BodyDrawn, ...]
+    """What they point to."""
+
+
+def _drawn(unit: Unit, lesson: Lesson, today: TodaysMoves) -> _Drawn:
+    """What is made today: a motif, else the dance with today's sections; then step by step."""
+    first = drawn_first(unit, lesson)
+    found: dict[str, MotifDrawn] = {
+        name: motif_drawn(unit.dance, name) for one in today.steps for name in one.drawn
+    }
+    steps = tuple(
+        tuple(
+            _again(found[name].picture) if name == first else found[name].picture
+            for name in one.drawn
+        )
+        for one in today.steps
+    )
+    bodies = tuple(body for drawn in found.values() for body in drawn.bodies)
+    if first is not None:
+        return _Drawn(found[first].picture, steps, bodies)
+    named = [name for step in lesson.steps for name in (*step.makes, *danced_in(step))]
+    line = small_line(unit.dance, "today", letters_in(unit.dance, named))
+    return _Drawn(picture(line), steps, bodies)
 
 
 def _neighbour(unit: Unit, index: int) -> Link | None:

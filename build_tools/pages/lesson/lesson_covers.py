@@ -22,7 +22,7 @@ class CoversView:
     looked_for: tuple[str, ...]
     """What every pupil shows by the end of the unit, as far as this lesson looks for it."""
     curriculum: tuple[str, ...]
-    """Where the unit meets a published curriculum: nation, stage, its words, what meets them."""
+    """Where the unit meets a published curriculum: nation, stage and its words."""
     credits: tuple[str, ...]
     """Who made what, which edition, and the licence."""
     tried: str
@@ -45,8 +45,7 @@ def covers(unit: Unit, lesson: Lesson) -> CoversView:
             if name in unit.end_points
         ),
         curriculum=tuple(
-            f"{link.nation}, {link.stage}: {sentence(link.says)} {sentence(link.met_by)}"
-            for link in unit.curriculum
+            f"{link.nation}, {link.stage}: {sentence(link.says)}" for link in unit.curriculum
         ),
         credits=(*(item_credit(item) for item in unit.stimulus.items), *rights_in_words(unit)),
         tried=tried_in_words(unit),

@@ -9,7 +9,7 @@ from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.movement.watchers import Watchers, watchers
-from build_tools.views.lesson.floor_space import HALLS, HALLS_SOURCE, SOURCE, recommended_least
+from build_tools.views.lesson.floor_space import HALLS, HALLS_SOURCE, recommended_least
 from build_tools.views.words.punctuation import capital, sentence
 
 _SIT: dict[Watchers, str] = {
@@ -43,8 +43,6 @@ class FitView:
     """The minutes there are and the pupils, in the order they are asked."""
     least: str
     """The square metres recommended for each pupil."""
-    least_source: str
-    """Who recommends them."""
     metres: str
     """The square metres of a hall, half a hall and a classroom, for scripts."""
     halls_source: str
@@ -53,6 +51,10 @@ class FitView:
     """The lesson's line on who works with whom."""
     room: str | None
     """The lesson's line on using the room in another way."""
+    half: str
+    """How the unit is danced in half a hall, in its author's words."""
+    classroom: str
+    """How it is danced in a classroom."""
     front: str
     """Where the front of the dance is."""
     sits: str | None
@@ -72,11 +74,12 @@ def fit_view(unit: Unit, lesson: Lesson) -> FitView:
             FitField("watching", "How many can’t dance", "0"),
         ),
         least=str(recommended_least(unit.years)),
-        least_source=SOURCE,
         metres=json.dumps(HALLS),
         halls_source=f"{capital(HALLS_SOURCE)}.",
         partners=lesson.change.get("partners"),
         room=lesson.change.get("room"),
+        half=sentence(unit.space.half_hall),
+        classroom=sentence(unit.space.classroom),
         front=sentence(unit.dance.front),
         sits=_SIT.get(watchers(unit.dance)),
         facing=looked_at and f"Watchers sit with their feet in, facing {looked_at} they look at.",

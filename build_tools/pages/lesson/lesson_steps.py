@@ -4,22 +4,20 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from markupsafe import Markup
-
 from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
 from build_tools.pages.frame.frame import Link
 from build_tools.pages.pieces.for_scripts import StepData, step_data
 from build_tools.pages.pieces.picture import Picture
 from build_tools.pages.pieces.questions import QuestionView, question_view
-from build_tools.pages.pieces.strip import strip_of
-from build_tools.views.diagrams.ruler import upright
+from build_tools.pages.pieces.step_help import StepHelp
 from build_tools.views.lesson.grouping_in_words import grouping_in_words
 from build_tools.views.lesson.lesson_wording import (
     WAY_TO_TALK,
     counts_of_step,
     has_way_to_talk,
     phase_in_words,
+    where_in_words,
 )
 from build_tools.views.lesson.step_facts import StepFacts, step_facts
 from build_tools.views.lesson.timings import StepTime, step_times
@@ -43,14 +41,14 @@ class StepView:
     """From which minute to which."""
     minutes: str
     """How long it lasts, in words."""
-    ruler: Markup
-    """The minutes as a ruler standing in the margin."""
     phase: str
     """What kind of step it is, in plain words."""
     grouping: str
     """How pupils are grouped, in words."""
     into: str | None
     """What you say to get them into those groups, in quote marks."""
+    where: str | None
+    """Where they stand and which way they face."""
     say: str | None
     """What you say aloud, in quote marks."""
     task: str
@@ -60,7 +58,7 @@ class StepView:
     questions: tuple[QuestionView, ...]
     """Questions to ask."""
     counts: str | None
-    """How many counts you count aloud or drum; how fast they are, where they are the first."""
+    """How many counts you tap and how long that is; how fast, where they are the first."""
     easier: str | None
     """How to make the task easier."""
     harder: str | None
@@ -68,23 +66,33 @@ class StepView:
     talk: Link | None
     """The way to the questions, from the step that looks and talks."""
     strips: tuple[Picture, ...]
-    """Strips of what the step makes or changes, where not drawn above."""
+    """Pictures of what the step makes or changes, where not drawn above."""
+    told: str
+    """How much of its moves there is room for on paper, from 0 to 5."""
+    help: StepHelp
+    """What its moves are, how to run its minutes, who is left over, ways sitting and on wheels."""
 
 
-def step_views(unit: Unit, lesson: Lesson, drawn: tuple[str, ...]) -> tuple[StepView, ...]:
-    """The steps; motifs and developments in `drawn` are already on the page."""
-    seen, found = set(drawn), []
-    all_facts = step_facts(unit, lesson)
-    for facts, time, step in zip(all_facts, step_times(lesson), lesson.steps, strict=True):
-        new = [n for n in (*step.makes, *step.develops) if n not in seen and _has_strip(unit, n)]
-        seen.update(new)
-        strips = tuple(strip_of(unit.dance, name) for name in new)
-        found.append(_step(unit, lesson, facts, time, step, strips))
-    return tuple(found)
-
-
-def _has_strip(unit: Unit, name: str) -> bool:
-    return name in unit.dance.motifs or name in unit.dance.developments
+def step_views(
+    unit: Unit,
+    lesson: Lesson,
+    helps: tuple[StepHelp, ...],
+    strips: tuple[tuple[Picture, ...], ...],
+    told: tuple[int, ...],
+) -> tuple[StepView, ...]:
+    """The steps, each with its own help and pictures."""
+    return tuple(
+        _step(unit, lesson, *each)
+        for each in zip(
+            step_facts(unit, lesson),
+            step_times(lesson),
+            lesson.steps,
+            strips,
+            helps,
+            told,
+            strict=True,
+        )
+    )
 
 
 def _step(
@@ -94,6 +102,8 @@ def _step(
     time: StepTime,
     step: Step,
     strips: tuple[Picture, ...],
+    helped: StepHelp,
+    told: int,
 ) -> StepView:
     return StepView(
         number=facts.number,
@@ -101,10 +111,10 @@ def _step(
         does=step.does,
         time=f"{time.start} to {time.end}",
         minutes=minutes_in_words(step.minutes),
-        ruler=Markup(upright(step.minutes)),
         phase=phase_in_words(step.phase),
         grouping=capital(grouping_in_words(step.grouping)),
         into=quoted(step.into) if step.into else None,
+        where=where_in_words(step),
         say=quoted(step.say) if step.say else None,
         task=step.task,
         look_for=step.look_for,
@@ -114,4 +124,6 @@ def _step(
         harder=step.harder,
         talk=_TALK if has_way_to_talk(lesson, step) else None,
         strips=strips,
+        help=helped,
+        told=str(told),
     )

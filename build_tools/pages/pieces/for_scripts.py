@@ -33,6 +33,8 @@ class StepData:
     """How many groups dance at the same time, where the words say that groups show in turn."""
     can_wait: bool
     """Whether it may be left out when time is short."""
+    travels: bool
+    """Whether all travel in it at once."""
 
 
 def step_data(facts: StepFacts) -> StepData:
@@ -49,6 +51,7 @@ def step_data(facts: StepFacts) -> StepData:
         talk=str(showing.talk) if showing else None,
         at_once=str(showing.at_once) if showing and showing.at_once else None,
         can_wait=facts.can_wait,
+        travels=facts.travels,
     )
 
 

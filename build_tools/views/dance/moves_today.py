@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from build_tools.model.dance import Action, Dance, Section
+from build_tools.model.dance import Action, Dance, Passage, Section
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.movement.counts import figures
@@ -19,8 +19,12 @@ from build_tools.views.words.plain_words import (
     action_label,
     counts_in_words,
     danced_in_words,
+    fit_in_words,
+    listed,
+    name_in_words,
     way_in_words,
 )
+from build_tools.views.words.punctuation import sentence
 from build_tools.views.words.sections_called import called
 
 _KINDS = {
@@ -99,8 +103,18 @@ def _moves(dance: Dance, names: Sequence[str]) -> tuple[MoveToday, ...]:
 
 
 def _parts(dance: Dance, names: Sequence[str]) -> tuple[PartToday, ...]:
-    sections = [dance.sections[letter] for letter in letters_in(dance, names)]
+    return parts_of(dance, letters_in(dance, names))
+
+
+def parts_of(dance: Dance, letters: Sequence[str]) -> tuple[PartToday, ...]:
+    """Who dances what, when, in the sections of these letters; none where all is made up."""
+    sections = [dance.sections[letter] for letter in letters]
     return tuple(_part(dance, section) for section in sections if section.danced)
+
+
+def part_lines(part: PartToday) -> tuple[str, ...]:
+    """What is danced on which counts, in order, and then its sound."""
+    return (*part.danced, f"Sound: {sentence(part.sound)}")
 
 
 def move_in_words(action: Action, counted: bool) -> MoveToday:
@@ -112,7 +126,7 @@ def move_in_words(action: Action, counted: bool) -> MoveToday:
         how_far_in_words(action),
         _between(action.level),
         _between(action.size),
-        _feel(action.dynamics),
+        feel_in_words(action.dynamics),
     ]
     return MoveToday(action_label(action), ", ".join(part for part in parts if part))
 
@@ -133,7 +147,8 @@ def _between(amount: str | None) -> str:
     return f"from {amount}" if amount and " to " in amount else amount or ""
 
 
-def _feel(dynamics: tuple[str, ...]) -> str:
+def feel_in_words(dynamics: tuple[str, ...]) -> str:
+    """How a move feels, in plain words: slow and smooth, winding."""
     words: list[str] = []
     for word in dynamics:
         effort = EFFORT_ACTIONS.get(word)
@@ -145,7 +160,18 @@ def _feel(dynamics: tuple[str, ...]) -> str:
 def _part(dance: Dance, section: Section) -> PartToday:
     danced = []
     for one in parts_over_counts(dance, section).passages:
-        when = f"{figures(one.start + 1)} to {figures(one.end)}: "
-        said = danced_in_words(one.passage, dance.sides)
+        when = f"Counts {figures(one.start + 1)} to {figures(one.end)}, "
+        said = _said(one.passage, dance.sides)
         danced.append(f"{when}{said}" if section.counts is not None else said)
     return PartToday(section.letter, called(section), tuple(danced), section.sound.what)
+
+
+def _said(passage: Passage, sides: Mapping[str, str]) -> str:
+    """What is danced, who dances it in the author's words, and how the parts fit where they say
+    too little.
+    """
+    if passage.who is None:
+        return danced_in_words(passage, sides)
+    what = listed(list(dict.fromkeys(name_in_words(name) for name in passage.what)))
+    starts = f"; {fit_in_words(passage)}" if passage.fit.startswith("canon") else ""
+    return f"{what}: {passage.who}{starts}"

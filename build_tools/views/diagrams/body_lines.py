@@ -18,7 +18,10 @@ TALL = 100
 """A standing child, in units of the drawing."""
 FAR = 0.06
 """A limb further away than its fellow by this part of height is drawn paler."""
-_LIMB, _TRUNK, _HEAD = 6.5, 8, 8.3
+LIMB = 6.5
+"""How thick a limb is drawn."""
+TRUNK, HEAD = 8, 8.3
+"""How thick the outline of the trunk is, and half the head."""
 _FAR_OPACITY = 0.5
 _PALE = 0.3
 _SEAT_OPACITY = 0.6
@@ -62,7 +65,7 @@ def body_lines(body: Skeleton, view: View, pale: bool = False) -> str:
     drawn.append(_torso(body, view))
     drawn.append(el("path", d=_tracks(view, [one for one in limbs if one not in far])))
     x, y = view.at(body.head)
-    drawn.append(el("path", d=f"M{_n(x)} {_n(y)}h0", stroke_width=2 * _HEAD))
+    drawn.append(el("path", d=f"M{_n(x)} {_n(y)}h0", stroke_width=2 * HEAD))
     if not pale:
         drawn += _hands(body, view)
     return el("g", *drawn, opacity=_PALE) if pale else "".join(drawn)
@@ -86,7 +89,7 @@ def inked(*pieces: str, floor: float) -> str:
         *pieces,
         fill="none",
         stroke="currentColor",
-        stroke_width=_LIMB,
+        stroke_width=LIMB,
         transform=f"translate(0 {_n(floor)})",
     )
 
@@ -155,7 +158,7 @@ def _torso(body: Skeleton, view: View) -> str:
     right = [view.at(at.plus(way, wide)) for at, way, wide in sides]
     left = [view.at(at.plus(way, -wide)) for at, way, wide in reversed(sides)]
     d = track([*right, *left]) + "Z"
-    return el("path", d=d, fill="currentColor", stroke_width=_TRUNK)
+    return el("path", d=d, fill="currentColor", stroke_width=TRUNK)
 
 
 def _hands(body: Skeleton, view: View) -> list[str]:

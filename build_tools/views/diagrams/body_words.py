@@ -83,6 +83,11 @@ def body_in_words(done: Moved) -> str:
     return where + (said if where else said[0].upper() + said[1:])
 
 
+def deed_in_words(done: Moved) -> str:
+    """What the body does, without its level and how it feels."""
+    return _doing(done)
+
+
 def _doing(done: Moved) -> str:
     move = done.move
     if "jump" in move.kinds:

@@ -44,20 +44,3 @@ def ruler(
             if (start + n) % heavy == 0
         ]
     return "".join(parts)
-
-
-def upright(units: int) -> str:
-    """The same ruler standing in the margin, one unit of the drawing a unit of time.
-
-    It is stretched to the height of the words beside it, so it carries no numbers: the words
-    beside it say them. Hidden from readers of text for the same reason.
-    """
-    light = "".join(f"M7 {n}h3" for n in range(1, units) if n % 5)
-    strong = "".join(f"M4 {n}h6" for n in range(5, units, 5))
-    marks = f"M10 0V{units}M2 0h8{light}{strong}"
-    return (
-        f'<svg class="upright" viewBox="0 0 12 {units}" preserveAspectRatio="none" '
-        'aria-hidden="true" focusable="false">'
-        f'<path d="{marks}" fill="none" stroke="currentColor" stroke-width="1.5" '
-        'vector-effect="non-scaling-stroke"/></svg>'
-    )

@@ -4,9 +4,15 @@ from __future__ import annotations
 
 from build_tools.model.lesson import Lesson, LookAndTalk, Question, Step
 from build_tools.model.unit import Unit
-from build_tools.movement.counts import figures
+from build_tools.movement.counts import seconds
 from build_tools.views.lesson.shortening import can_be_shortened
-from build_tools.views.words.plain_words import listed, minutes_in_words
+from build_tools.views.words.plain_words import (
+    counts_in_words,
+    length_in_words,
+    listed,
+    minutes_in_words,
+)
+from build_tools.views.words.punctuation import sentence
 
 DEFERENCE = "Your school’s risk assessment and your employer’s policy come before this page."
 EVERY_TIME = (
@@ -30,6 +36,22 @@ _PHASES = {
     "join": "join it up",
 }
 """What kind of step it is in plain words, where the schema's word is one of the trade's."""
+_CHANGES = {
+    "room": "Less space",
+    "task": "Seated, or on wheels",
+    "things": "Something to hold",
+    "partners": "Fewer or other partners",
+    "cue": "A clearer signal",
+}
+_EASY_PACES = {
+    30: "once every two seconds",
+    60: "once a second",
+    90: "three times every two seconds",
+    120: "twice a second",
+    180: "three times a second",
+}
+"""Beats a minute that a teacher can find by a clock. Common practice, no source."""
+_SAME_PACE, _NEAR_PACE = 0.02, 0.12
 _SHORT = "short_of_time"
 _TROUBLE = {
     "stuck": "They are stuck",
@@ -39,7 +61,7 @@ _TROUBLE = {
     "will_not_join": "One won’t join in",
     _SHORT: "You are short of time",
     "sound_fails": "The sound fails",
-    "lesson_lost": "The lesson is lost",
+    "lesson_lost": "The lesson is cancelled",
 }
 
 
@@ -54,16 +76,43 @@ def step_in_short(lesson: Lesson, number: int) -> str:
 
 
 def counts_of_step(unit: Unit, lesson: Lesson, step: Step) -> str | None:
-    """How many counts you count aloud; where it is the lesson's first such step, how fast too."""
+    """How many counts the teacher taps, how long that is, and how fast in the first such step."""
     if not step.counts:
         return None
+    tempo = unit.dance.tempo
     first = next(one for one in lesson.steps if one.counts)
-    return f"{figures(step.counts)}{pace_in_words(unit.dance.tempo) if step is first else ''}"
+    if step is not first or not tempo:
+        return f"{counts_in_words(step.counts)}."
+    long = length_in_words(seconds(step.counts, tempo))
+    return f"{counts_in_words(step.counts)}, about {long}.{pace_in_words(tempo)}"
 
 
 def pace_in_words(tempo: int | None) -> str:
-    """How fast the counts go, by any clock that shows seconds; empty where there is no beat."""
-    return f", {round(tempo / 6)} in ten seconds" if tempo else ""
+    """How fast to tap, by any clock that shows seconds; empty where there is no beat.
+
+    Beside an easy number of taps a second; with the taps in ten seconds where none is near.
+    """
+    if not tempo:
+        return ""
+    near = min(_EASY_PACES, key=lambda easy: abs(tempo / easy - 1))
+    off = tempo / near - 1
+    if abs(off) <= _SAME_PACE:
+        return f" Tap {_EASY_PACES[near]}."
+    if abs(off) <= _NEAR_PACE:
+        return f" Tap a little {'faster' if off > 0 else 'slower'} than {_EASY_PACES[near]}."
+    return f" Tap {round(tempo / 6)} times in ten seconds."
+
+
+def where_in_words(step: Step) -> str | None:
+    """Where pupils stand for a step and which way they face, as sentences."""
+    place = sentence(step.place) if step.place else ""
+    facing = sentence(f"facing: {step.facing[:1].lower()}{step.facing[1:]}") if step.facing else ""
+    return f"{place} {facing}".strip() or None
+
+
+def heading_of_change(key: str) -> str:
+    """Which pupils or which room a line of `change` is for: by need, in plain words."""
+    return _CHANGES.get(key, key)
 
 
 def has_way_to_talk(lesson: Lesson, step: Step) -> bool:

@@ -2,12 +2,21 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 
-from build_tools.model.lesson import Lesson
+from build_tools.model.dance import Dance
+from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
+from build_tools.movement.development import actions_of
+from build_tools.views.dance.parts_named import letters_in, motifs_in
 from build_tools.views.lesson.longest_talk import is_sat_through, longest_talk
 from build_tools.views.lesson.showing import Showing, showing
+
+_TRAVELLING = re.compile(
+    r"\b(?:walk|run|skip|side-step|gallop|travel|step sideways|tiptoe)(?:s|ping|ning|ing)?\b",
+    re.IGNORECASE,
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,6 +36,25 @@ class StepFacts:
     """How it shows to a class of the usual size; None where it shows nothing that is timed."""
     can_wait: bool
     """Whether the author says it may be left out when time is short."""
+    travels: bool
+    """Whether all travel in it at once, so that on a small floor it runs in turns."""
+
+
+def travels(dance: Dance, step: Step) -> bool:
+    """Whether the whole class travels at once: in what it makes or dances, or by its words.
+
+    A step in which half the class watches has its turns already.
+    """
+    if step.grouping == "half class" or step.phase in ("look and talk", "show"):
+        return False
+    parts = (*step.makes, *step.develops, *step.joins, *step.dances)
+    moves = [action for name in motifs_in(dance, parts) for action in actions_of(dance, name)]
+    sections = [dance.sections[letter] for letter in letters_in(dance, parts)]
+    if any("travel" in action.kinds for action in moves) or any(
+        section.seconds is not None for section in sections
+    ):
+        return True
+    return not parts and bool(_TRAVELLING.search(f"{step.does} {step.task}"))
 
 
 def step_facts(unit: Unit, lesson: Lesson) -> tuple[StepFacts, ...]:
@@ -42,6 +70,7 @@ def step_facts(unit: Unit, lesson: Lesson) -> tuple[StepFacts, ...]:
             sits=most if is_sat_through(step) else None,
             showing=showing(unit.dance, lesson, index),
             can_wait=step.can_wait,
+            travels=travels(unit.dance, step),
         )
         for index, step in enumerate(lesson.steps)
     )

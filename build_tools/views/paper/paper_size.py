@@ -1,8 +1,9 @@
 """How large the words of a lesson can be so that it prints on two sides of A4.
 
-Twelve points where they fit, never under eleven. Where there is still room, the moves are told in
-words too. A lesson that does not even fit in eleven points is not squeezed: it is printed in
-twelve, well apart, on as many sides as it needs.
+Twelve points where they fit, never under eleven. What each new move means is told in its step;
+where there is still room, who dances what when, and the moves danced again. A lesson that does not
+even fit in eleven points is not squeezed: it is printed in twelve, well apart, on as many sides as
+it needs.
 """
 
 from __future__ import annotations
@@ -12,9 +13,19 @@ from dataclasses import dataclass
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
-from build_tools.views.paper.printed import PrintedLesson, printed_words
-from build_tools.views.paper.printed_lesson import picture_size, printed_lesson, told_lists
-from build_tools.views.paper.sides import MOST_SIDES, Part, Setting, laid_out, sides, with_turn
+from build_tools.views.paper.printed import PrintedLesson, Runs, printed_words
+from build_tools.views.paper.printed_lesson import picture_size, printed_lesson
+from build_tools.views.paper.sides import (
+    MOST_SIDES,
+    Part,
+    Setting,
+    laid_out,
+    sides,
+    told_height,
+    with_told,
+    with_turn,
+)
+from build_tools.views.paper.told_in_steps import MOST_TOLD, told_in_steps
 from build_tools.views.paper.two_sittings import (
     in_two_sittings,
     turn_of_sittings,
@@ -47,10 +58,13 @@ STRETCHES = (1.0, 1.01, 1.02)
 
 @dataclass(frozen=True, slots=True)
 class OnPaper:
-    """How a lesson is printed: its size, and how many of its four lists of moves."""
+    """How a lesson is printed: its size, and how much each step tells of its moves.
+
+    `told` has a level of `printed_lesson.told_in_steps` for each step, 0 for nothing.
+    """
 
     size: str
-    told: int
+    told: tuple[int, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,15 +76,38 @@ class TooLong:
 
 
 def on_paper(unit: Unit, lesson: Lesson) -> OnPaper:
-    """The size of the lesson's words on paper, and what is told besides."""
-    printed, told = printed_lesson(unit, lesson), told_lists(unit, lesson)
-    sizes = (size for size in SETTINGS if _holds(lesson, printed, size))
-    size = next(sizes, LEAST if _surely_fits(unit, lesson) else MORE_SIDES)
-    if size == MORE_SIDES:
-        return OnPaper(size, len(told))
-    setting, counts = SETTINGS[size], range(1, len(told) + 1)
-    more = (count for count in counts if not _fits(laid_out(printed, setting, told[:count])))
-    return OnPaper(size, next(more, len(told) + 1) - 1)
+    """The size of the lesson's words on paper, and how much of its moves is told.
+
+    What the new moves mean comes before large print: a lesson is set smaller so that it is told.
+    """
+    printed = printed_lesson(unit, lesson)
+    runs = [told_in_steps(unit, lesson, level) for level in range(MOST_TOLD + 1)]
+    sizes = [size for size in SETTINGS if _holds(lesson, printed, size)]
+    if not sizes and _surely_fits(unit, lesson):
+        sizes = [LEAST]
+    if not sizes:
+        return OnPaper(MORE_SIDES, (MOST_TOLD,) * len(lesson.steps))
+    found = {size: _told(printed, runs, SETTINGS[size]) for size in sizes}
+    whole = (size for size in sizes if min(found[size], default=0) > 0)
+    size = next(whole, sizes[-1])
+    return OnPaper(size, found[size])
+
+
+def _told(
+    printed: PrintedLesson, runs: Sequence[Sequence[Runs]], setting: Setting
+) -> tuple[int, ...]:
+    """The level of each step: all steps reach one as far as there is room, then the next."""
+    parts = laid_out(printed, setting)
+    heights = [[told_height(told, setting) for told in level] for level in runs]
+    steps = range(len(printed.steps))
+    levels = [0 for _ in steps]
+    for level in range(1, len(runs)):
+        for n in (n for n in steps if levels[n] == level - 1):
+            levels[n] = level
+            more = heights[level][n] > heights[level - 1][n]
+            if more and not _fits(with_told(parts, [heights[levels[m]][m] for m in steps])):
+                levels[n] = level - 1
+    return tuple(levels)
 
 
 def too_long(unit: Unit, lesson: Lesson) -> TooLong | None:

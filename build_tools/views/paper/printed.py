@@ -28,6 +28,8 @@ class PrintedStep:
     say: str | None
     task: Runs
     rest: Runs
+    told: Runs = ()
+    """Its moves and who dances what, a paragraph of their own, as far as there is room."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,9 +70,10 @@ class PrintedLesson:
 
 
 def printed_texts(printed: PrintedLesson) -> Iterator[str]:
-    """Every text that is printed of a lesson, but the lists of moves, in the order of the paper."""
-    yield from (printed.place, printed.title, printed.lead, printed.caption)
+    """Every text that is printed of a lesson, in the order of the paper."""
+    yield from (printed.place, printed.title, printed.lead)
     yield from _texts(printed.facts)
+    yield printed.caption
     yield "What to get:"
     yield from printed.collect
     yield from chain.from_iterable(printed.short)
@@ -78,7 +81,7 @@ def printed_texts(printed: PrintedLesson) -> Iterator[str]:
     for step in printed.steps:
         yield from (step.time, step.title.text, step.phase.text, step.how.text)
         yield from (("Say", step.say) if step.say else ())
-        yield from _texts((*step.task, *step.rest))
+        yield from _texts((*step.task, *step.rest, *step.told))
     if talk := printed.talk:
         yield from _texts((*talk.opening, *chain.from_iterable(talk.asks)))
         yield from _texts((talk.heading,) if talk.heading else ())
@@ -90,9 +93,24 @@ def printed_texts(printed: PrintedLesson) -> Iterator[str]:
 
 
 def printed_words(printed: PrintedLesson) -> int:
-    """How many words are printed of a lesson, the lists of moves apart."""
+    """How many words are printed of a lesson."""
     return sum(len(text.split()) for text in printed_texts(printed))
 
 
 def _texts(runs: Iterable[Run]) -> Iterator[str]:
     return (run.text for run in runs if run.text)
+
+
+def label(words: str) -> Run:
+    """A label, with a little room after it."""
+    return Run(words, bold=True, gap=0.15)
+
+
+def row(name: str, words: str) -> Runs:
+    """What a line is about, and the line."""
+    return Run(f"{name}:", bold=True), Run(words)
+
+
+def labelled(name: str, words: str) -> Runs:
+    """Words after their label, with room before what runs on after them."""
+    return label(name), Run(words, gap=APART)

@@ -10,15 +10,15 @@ from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from itertools import chain
 
 from build_tools.model.bank import Word
-from build_tools.model.lesson import Lesson, Next, Question, Step
+from build_tools.model.lesson import Lesson, Next, Question
 from build_tools.model.unit import Unit
-from build_tools.views.dance.additions import drawn_first
 from build_tools.views.dance.left_open import drawn_actions
-from build_tools.views.dance.moves_today import danced_today
 from build_tools.views.dance.parts_named import letters_in
+from build_tools.views.diagrams.figure_strip import figure_strip_size
 from build_tools.views.diagrams.small_line import line_size, line_title
-from build_tools.views.diagrams.strip import StripSize, strip_size, strip_title
+from build_tools.views.diagrams.strip import StripSize, strip_title
 from build_tools.views.diagrams.strip_changes import changes_unseen
+from build_tools.views.lesson.drawn_first import drawn_first
 from build_tools.views.lesson.grouping_in_words import grouping_in_words
 from build_tools.views.lesson.lesson_in_short import lesson_in_short
 from build_tools.views.lesson.lesson_wording import (
@@ -28,6 +28,7 @@ from build_tools.views.lesson.lesson_wording import (
     answers_in_words,
     counts_of_step,
     has_way_to_talk,
+    heading_of_change,
     lesson_before,
     looked_for_last_time,
     looks_back_in_words,
@@ -36,28 +37,37 @@ from build_tools.views.lesson.lesson_wording import (
     step_in_short,
     trouble_in_words,
     what_comes_after,
+    where_in_words,
     who_looks,
 )
 from build_tools.views.lesson.timings import StepTime, step_times
-from build_tools.views.paper.printed import PrintedLesson, PrintedStep, PrintedTalk
+from build_tools.views.paper.printed import (
+    APART,
+    PrintedLesson,
+    PrintedStep,
+    PrintedTalk,
+    Runs,
+    label,
+    labelled,
+    row,
+)
+from build_tools.views.paper.told_in_steps import told_in_steps
 from build_tools.views.paper.typeface import Run
 from build_tools.views.words.plain_words import minutes_in_words
 from build_tools.views.words.punctuation import capital, kept_together, quoted, sentence
 from build_tools.views.words.words_needed import words_needed
 
-Runs = tuple[Run, ...]
-"""Words that run on from one to the next."""
-
-APART = 0.6
-"""The gap after what runs on in one line with other things, in sizes of its words."""
 _UNKNOWN_PLAIN = "about as long as words of dance are in plain words"
 """Stands for what a bank's own vocabulary says of a word that a lesson teaches."""
 
 
 def printed_lesson(
-    unit: Unit, lesson: Lesson, vocabulary: Mapping[str, Word] | None = None
+    unit: Unit,
+    lesson: Lesson,
+    vocabulary: Mapping[str, Word] | None = None,
+    told: Sequence[int] = (),
 ) -> PrintedLesson:
-    """What is printed of `lesson`.
+    """What is printed of `lesson`; `told` has the level of `told_in_steps` for each step.
 
     Without the bank's `vocabulary`, a word that the lesson teaches and the unit does not explain
     is taken to be explained in as many words as most are.
@@ -81,54 +91,35 @@ def printed_lesson(
         run_in=(),
         before=tuple(_before(unit, lesson)),
         steps=tuple(
-            _step(unit, lesson, step, number, time)
-            for number, (step, time) in enumerate(
-                zip(lesson.steps, step_times(lesson), strict=True), start=1
+            _step(unit, lesson, index, time, runs)
+            for index, (time, runs) in enumerate(
+                zip(step_times(lesson), _told_of(unit, lesson, told), strict=True)
             )
         ),
         talk=_talk(unit, lesson),
         not_dancing=(_heading("Can’t dance today"), Run(lesson.not_dancing)),
         trouble_heading=Run("What if …", bold=True),
-        trouble=tuple(_row(label, words) for label, words in trouble_in_words(lesson)),
-        change=_rows("Change it to fit your class", lesson.change.items(), capital),
+        trouble=tuple(row(label, words) for label, words in trouble_in_words(lesson)),
+        change=_rows("Change it to fit your class", lesson.change.items(), heading_of_change),
         words=_rows("Words for today", _explained(unit, lesson, vocabulary), str),
         deference=DEFERENCE,
     )
 
 
-def told_lists(unit: Unit, lesson: Lesson) -> tuple[Runs, Runs, Runs, Runs]:
-    """What is printed besides where there is room.
-
-    The moves made, who dances them when, the moves danced again, who dances those when.
-    """
-    made, again = danced_today(unit, lesson)
-    found: list[Runs] = []
-    for danced in (made, again):
-        found.append(_run_on((move.word, (move.does,)) for move in danced.moves))
-        found.append(
-            _run_on(
-                (f"Part {part.called}", (*part.danced, f"Sound: {part.sound}"))
-                for part in danced.parts
-            )
-        )
-    return found[0], found[1], found[2], found[3]
+def _told_of(unit: Unit, lesson: Lesson, levels: Sequence[int]) -> tuple[Runs, ...]:
+    if not any(levels):
+        return ((),) * len(lesson.steps)
+    by_level = {level: told_in_steps(unit, lesson, level) for level in set(levels)}
+    return tuple(by_level[level][index] for index, level in enumerate(levels))
 
 
 def _heading(words: str) -> Run:
     return Run(f"{words}.", bold=True)
 
 
-def _label(words: str) -> Run:
-    return Run(words, bold=True, gap=0.15)
-
-
-def _row(label: str, words: str) -> Runs:
-    return Run(f"{label}:", bold=True), Run(words)
-
-
 def _rows(heading: str, rows: Iterable[tuple[str, str]], shown: Callable[[str], str]) -> Runs:
     """Rows that run on after their heading; nothing where there are none."""
-    found = tuple(chain.from_iterable(_row(shown(label), words) for label, words in rows))
+    found = tuple(chain.from_iterable(row(shown(label), words) for label, words in rows))
     return (_heading(heading), *found) if found else ()
 
 
@@ -137,7 +128,7 @@ def picture_size(unit: Unit, lesson: Lesson) -> StripSize:
     name = drawn_first(unit, lesson)
     if name is None:
         return line_size()
-    return strip_size(drawn_actions(unit.dance, name), changes_unseen(unit.dance, name))
+    return figure_strip_size(drawn_actions(unit.dance, name), changes_unseen(unit.dance, name))
 
 
 def _caption(unit: Unit, lesson: Lesson) -> str:
@@ -172,8 +163,8 @@ def _story(unit: Unit, lesson: Lesson) -> Iterator[Runs]:
         talk, start = before.look_and_talk, before.look_and_talk.next
         looked_for = (Run(looked_for_last_time(talk)),)
         rows = (
-            *_row("If you saw it", sentence(start.seen)),
-            *_row("If not yet", sentence(start.not_yet)),
+            *row("If you saw it", sentence(start.seen)),
+            *row("If not yet", sentence(start.not_yet)),
         )
         if lesson.story_so_far:
             yield looked_for
@@ -187,43 +178,44 @@ def _story(unit: Unit, lesson: Lesson) -> Iterator[Runs]:
         )
 
 
-def _step(unit: Unit, lesson: Lesson, step: Step, number: int, time: StepTime) -> PrintedStep:
+def _step(unit: Unit, lesson: Lesson, index: int, time: StepTime, told: Runs) -> PrintedStep:
+    step = lesson.steps[index]
     into = f" · say {quoted(step.into)}" if step.into else ""
     return PrintedStep(
-        title=Run(f"{number}. {step.does}", bold=True),
+        title=Run(f"{index + 1}. {step.does}", bold=True),
         phase=Run(f"· {phase_in_words(step.phase)}"),
         how=Run(f"· {capital(grouping_in_words(step.grouping))}{into}"),
         time=f"{time.start} to {time.end} min",
         say=quoted(step.say) if step.say else None,
-        task=(_label("They"), Run(step.task, gap=APART)),
-        rest=tuple(_rest(unit, lesson, step)),
+        task=(label("Pupils"), Run(step.task, gap=APART)),
+        rest=tuple(_rest(unit, lesson, index)),
+        told=told,
     )
 
 
-def _rest(unit: Unit, lesson: Lesson, step: Step) -> Iterator[Run]:
+def _rest(unit: Unit, lesson: Lesson, index: int) -> Iterator[Run]:
     """What runs on after a step's task."""
+    step = lesson.steps[index]
+    if where := where_in_words(step):
+        yield from labelled("Stand", where)
     if step.look_for:
-        yield from _labelled("Look for", step.look_for)
+        yield from labelled("Look for", step.look_for)
     for question in step.ask:
         yield from _question(question)
     if has_way_to_talk(lesson, step):
         yield Run(WAY_TO_TALK, gap=APART)
     if counts := counts_of_step(unit, lesson, step):
-        yield from _labelled("Counts", counts)
+        yield from labelled("Beat", counts)
     if step.easier:
-        yield from _labelled("Easier", step.easier)
+        yield from labelled("Easier", step.easier)
     if step.harder:
-        yield from _labelled("Harder", step.harder)
-
-
-def _labelled(label: str, words: str) -> Runs:
-    return _label(label), Run(words, gap=APART)
+        yield from labelled("Harder", step.harder)
 
 
 def _question(question: Question) -> Runs:
     back, answers = looks_back_in_words(question), answers_in_words(question)
     return (
-        _label("Ask"),
+        label("Ask"),
         Run(question.question, bold=True),
         *([Run(f"({back})")] if back else []),
         *([Run(f"They may say: {answers}")] if answers else []),
@@ -240,7 +232,7 @@ def _talk(unit: Unit, lesson: Lesson) -> PrintedTalk | None:
         opening=(
             _heading("Look and talk"),
             Run(f"{who_looks(talk)}. They look at {talk.at}."),
-            _label("Look for"),
+            label("Look for"),
             Run(sentence(talk.looking_for)),
         ),
         asks=tuple(_question(question) for question in talk.questions),
@@ -251,8 +243,8 @@ def _talk(unit: Unit, lesson: Lesson) -> PrintedTalk | None:
 
 def _seen_or_not(start: Next) -> tuple[Runs, Runs]:
     return (
-        _row("If you saw it", sentence(start.seen)),
-        _row("If not yet", sentence(start.not_yet)),
+        row("If you saw it", sentence(start.seen)),
+        row("If not yet", sentence(start.not_yet)),
     )
 
 
@@ -266,7 +258,3 @@ def _explained(
         for word in dict.fromkeys(word for step in lesson.steps for word in step.teaches):
             if word.casefold() not in explained:
                 yield word, _UNKNOWN_PLAIN
-
-
-def _run_on(rows: Iterable[tuple[str, Sequence[str]]]) -> Runs:
-    return tuple(chain.from_iterable(_row(f"· {label}", "; ".join(words)) for label, words in rows))

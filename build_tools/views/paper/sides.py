@@ -12,15 +12,20 @@ from itertools import chain
 
 from build_tools.views.diagrams.strip import WIDTH as DRAWN_WIDE
 from build_tools.views.paper.columns import Piece, in_two_columns, left_over
-from build_tools.views.paper.printed import PrintedLesson, PrintedStep, PrintedTalk
-from build_tools.views.paper.printed_lesson import APART, Runs
+from build_tools.views.paper.printed import (
+    APART,
+    PrintedLesson,
+    PrintedStep,
+    PrintedTalk,
+    Runs,
+)
 from build_tools.views.paper.typeface import Run, lines, width
 
 MOST_SIDES = 2
 """Sides of A4 that a lesson is printed on: one sheet; common practice, no source."""
 _MM = 72 / 25.4
-_HIGH = (297 - 20 - 20.5) * _MM
-_WIDE = (210 - 20 - 20.5) * _MM
+_HIGH = (297 - 15 - 18.5) * _MM
+_WIDE = (210 - 20 - 17.5) * _MM
 _GAP, _PICTURE_GAP, _PICTURE = 6 * _MM, 5 * _MM, 85 * _MM
 _HALF = (_WIDE - _GAP) / 2
 _BESIDE_PICTURE = _WIDE - _PICTURE - _PICTURE_GAP
@@ -62,14 +67,9 @@ Part = float | Flow
 """The height of what stays together, or paragraphs."""
 
 
-def laid_out(
-    printed: PrintedLesson, setting: Setting, told: Sequence[Runs] = ()
-) -> tuple[Part, ...]:
-    """Each part in order: its height where it stays together, else its paragraphs.
-
-    `told` are the first of the lists of moves, as many as are printed.
-    """
-    return tuple(_parts(printed, setting, told))
+def laid_out(printed: PrintedLesson, setting: Setting) -> tuple[Part, ...]:
+    """Each part in order: its height where it stays together, else its paragraphs."""
+    return tuple(_parts(printed, setting))
 
 
 def with_turn(
@@ -79,6 +79,21 @@ def with_turn(
     place = _BEFORE_STEPS + after
     high = _LINE + 0.2 * setting.points + _high(turn, _WIDE, setting)
     return (*parts[:place], high, *parts[place:])
+
+
+def with_told(parts: Sequence[Part], heights: Sequence[float]) -> tuple[Part, ...]:
+    """The same with a paragraph more in each step, so high; 0 where it has none."""
+    found = list(parts)
+    for place, high in enumerate(heights, start=_BEFORE_STEPS):
+        part = found[place]
+        assert isinstance(part, float)
+        found[place] = part + high
+    return tuple(found)
+
+
+def told_height(runs: Runs, setting: Setting) -> float:
+    """How high a step's paragraph of moves is."""
+    return _high(runs, _WIDE, setting) if runs else 0.0
 
 
 def sides(parts: Sequence[Part], stretch: float = 1.0) -> int:
@@ -114,7 +129,7 @@ def _flow_high(pieces: Sequence[Piece], columns: int) -> float:
     return in_two_columns(pieces) if columns > 1 else sum(piece.high for piece in pieces)
 
 
-def _parts(printed: PrintedLesson, setting: Setting, told: Sequence[Runs]) -> Iterator[Part]:
+def _parts(printed: PrintedLesson, setting: Setting) -> Iterator[Part]:
     size = setting.points
     yield _first(printed, setting)
     sections = [_paragraphs(section, setting) for section in printed.before]
@@ -127,11 +142,6 @@ def _parts(printed: PrintedLesson, setting: Setting, told: Sequence[Runs]) -> It
         yield _talk(printed.talk, setting)
     yield 0.2 * size
     yield _flow(_tail(printed, setting), 2)
-    for heading, lists in (("The moves in words.", (0, 2)), ("Who dances what, when.", (1, 3))):
-        found = tuple(chain.from_iterable(told[n] for n in lists if n < len(told)))
-        if found:
-            yield 0.2 * size
-            yield _flow((_paragraph((Run(heading, bold=True), *found), _WIDE, setting),), 1)
     yield 0.3 * size
     yield _flow((_paragraph((Run(printed.deference),), _WIDE, setting),), 1)
 
@@ -162,8 +172,8 @@ def _first(printed: PrintedLesson, setting: Setting) -> float:
         beside += _short(printed, _BESIDE_PICTURE, 1, setting)
         return title + max(beside, picture + _kit(printed, _PICTURE, setting))
     short = _run_in(printed, setting) if printed.run_in else _short(printed, _HALF, 2, setting)
-    below = _kit(printed, _WIDE, setting) + short
-    return title + max(beside, picture) + below
+    beside += _kit(printed, _BESIDE_PICTURE, setting)
+    return title + max(beside, picture) + short
 
 
 def _kit(printed: PrintedLesson, wide: float, setting: Setting) -> float:
@@ -218,6 +228,7 @@ def _step(step: PrintedStep, setting: Setting) -> float:
         say = (Run("Say", bold=True, size=size / _SAID, gap=0.15), Run(step.say, bold=True))
         count = lines(say, _WIDE - 0.5 * size - _SAID_EDGE, _SAID)
         high += count * _SAID * setting.said_leading + 0.2 * size
+    high += told_height(step.told, setting)
     if setting.tight:
         body = (*step.task, *step.rest)
         if not step.say:

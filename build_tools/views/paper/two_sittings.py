@@ -11,8 +11,7 @@ from dataclasses import replace
 
 from build_tools.model.lesson import Lesson
 from build_tools.views.lesson.lesson_wording import step_in_short
-from build_tools.views.paper.printed import PrintedLesson, PrintedStep
-from build_tools.views.paper.printed_lesson import Runs
+from build_tools.views.paper.printed import PrintedLesson, PrintedStep, Runs
 from build_tools.views.paper.typeface import Run
 
 _FRAME = ("warm-up", "cool-down")

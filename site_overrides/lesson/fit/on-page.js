@@ -12,9 +12,11 @@
     const lines = [...short.children];
     const written = [...short.childNodes]; // with the white space between them
     const facts = bank.stepFacts(article);
+    const said = article.querySelector("[data-part='fit']").dataset;
 
     return (plan, fit) => {
       const taught = form.isTaught(plan, fit);
+      const turns = form.turns(fit, said);
       const sittings = plan.sittings.map(form.timed);
       const two = sittings.length > 1;
       const minutes = bank.sums.minutes(plan.minutes).replace(" ", "\u00a0");
@@ -23,7 +25,7 @@
       short.replaceChildren(...(taught ? sittings.flatMap((one, index) => shortLines(one, two ? index : null)) : written));
       facts.forEach((one, index) => {
         const first = !facts.slice(0, index).some((before) => before.grouping === one.grouping);
-        step(facts, one, sittings, taught, first ? fit : null);
+        step(facts, one, sittings, taught, first ? fit : null, one.travels ? turns : 1);
       });
       for (const old of article.querySelectorAll(".sitting")) old.remove();
       if (two) turn(sittings);
@@ -58,7 +60,7 @@
   }
 
   // with `fit`, pupils are in these groups for the first time, and their number is said
-  function step(facts, one, sittings, taught, fit) {
+  function step(facts, one, sittings, taught, fit, turns) {
     const element = form.step(one.number);
     const [time, minutes, grouping] = [".time", ".minutes", ".grouping"].map((name) => element.querySelector(name));
     const at = sittings.flat().filter((part) => part.step === one.number);
@@ -66,18 +68,9 @@
     const lasts = [...new Set(at.map((part) => bank.sums.minutes(part.minutes)))].join(", then ");
     put(time, taught ? times.join(", then ") : form.asWritten(time));
     put(minutes, taught ? `${lasts}${at.length > 1 && !lasts.includes("then") ? " each time" : ""}` : form.asWritten(minutes));
-    put(grouping, bank.sums.groupsToday(facts, one.grouping, fit) || form.asWritten(grouping));
-    ruler(element.querySelector(".upright"), taught ? at[0].minutes : one.minutes);
-  }
-
-  // as build_tools/views/diagrams/ruler.py: upright
-  function ruler(svg, minutes) {
-    if (!svg) return;
-    let marks = `M10 0V${minutes}M2 0h8`;
-    for (let n = 1; n < minutes; n += 1) if (n % 5) marks += `M7 ${n}h3`;
-    for (let n = 5; n < minutes; n += 5) marks += `M4 ${n}h6`;
-    svg.setAttribute("viewBox", `0 0 12 ${minutes}`);
-    svg.querySelector("path").setAttribute("d", marks);
+    const groups = bank.sums.groupsToday(facts, one.grouping, fit) || form.asWritten(grouping);
+    const each = Math.max(1, Math.round((taught ? at[0].minutes : one.minutes) / turns));
+    put(grouping, turns > 1 ? `${groups}, in ${bank.sums.numberInWords(turns)} turns of ${bank.sums.minutes(each)}` : groups);
   }
 
   // where the first sitting ends and the second begins, between its last step and the next

@@ -29,7 +29,7 @@
   form.said = (line) => {
     if (!line) return "";
     const copy = line.cloneNode(true);
-    copy.querySelector(".label")?.remove();
+    copy.querySelector(".label, b")?.remove();
     return copy.textContent.trim();
   };
 

@@ -8,8 +8,14 @@
     ...minutes(facts, plan, fit),
     ...groups(facts, fit, said),
     ...showing(facts, plan, fit, said),
-    ...space(fit, said),
+    ...space(facts, plan, fit, said),
   ];
+
+  // in how many turns each travelling step runs on the floor there is; 1 where all dance at once
+  form.turns = (fit, said) => {
+    const metres = fit && bank.sums.squareMetres(fit.space, JSON.parse(said.metres));
+    return metres === null || !fit ? 1 : bank.sums.floorSpace(fit.dancing, metres, Number(said.least)).turns;
+  };
 
   function minutes(facts, plan, fit) {
     const { make, timed, nameOf } = form;
@@ -115,10 +121,21 @@
     return `The ${bank.sums.numberInWords(many)} who cannot dance today watch with them.`;
   }
 
-  function space(fit, said) {
+  function inTurns(facts, plan, turns) {
+    const { numberInWords, minutes: long } = bank.sums;
+    const travelling = facts.filter((one) => one.travels);
+    if (turns < 2 || !travelling.length) return "";
+    const told = travelling.map((one) => {
+      const has = plan.sittings.flat().find(({ step }) => step === one.number)?.minutes ?? one.minutes;
+      return `${form.nameOf(one.number)}, about ${long(Math.max(1, Math.round(has / turns)))} each`;
+    });
+    return `These steps run in ${numberInWords(turns)} turns, and those who wait count aloud and watch: ${told.join("; ")}.`;
+  }
+
+  function space(facts, plan, fit, said) {
     const { make } = form;
     const least = Number(said.least);
-    const recommended = `Recommended by ${said.source}.`;
+    const recommended = `Recommended: ${least} m² each; the page on safety says by whom.`;
     const metres = bank.sums.squareMetres(fit.space, JSON.parse(said.metres));
     if (metres === null) {
       const needs = `${least} m² for each of ${fit.dancing} is ${fit.dancing * least} m².`;
@@ -129,7 +146,9 @@
     const enough = floor.enough ? " That is enough for all to dance at once." : " So change this:";
     parts.push(make("p", `${floor.each} for each pupil, with ${fit.dancing} on ${metres} m². ${recommended}${enough}`));
     if (!floor.enough) {
-      const changes = [...floor.changes, ...(said.room ? [`In this lesson: ${said.room}`] : [])];
+      const own = { half: said.half, classroom: said.classroom }[fit.space];
+      const turns = inTurns(facts, plan, floor.turns);
+      const changes = [...(turns ? [turns] : []), ...floor.changes, ...(own ? [`In this unit: ${own}`] : []), ...(said.room ? [`In this lesson: ${said.room}`] : [])];
       parts.push(make("ul", "", ...changes.map((words) => make("li", words))));
     }
     if (fit.space.endsWith("s")) parts.push(make("p.quiet", "A big step is taken as 1 metre."));

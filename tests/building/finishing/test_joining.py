@@ -18,7 +18,7 @@ def test_comment_lines_and_indents_go_and_all_else_stays() -> None:
         '// what it is\n(() => {\n  const a = 1; // beside\n  // above\n  log("// in");\n})();\n\n'
     )
     assert joined([first, "(() => {})();"]) == (
-        '(() => {\nconst a = 1; // beside\nlog("// in");\n})();\n(() => {})();\n'
+        '(() => {\nconst a = 1;\nlog("// in");\n})();\n(() => {})();\n'
     )
 
 

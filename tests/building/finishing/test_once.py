@@ -9,7 +9,7 @@ from playwright.sync_api import Browser
 from build_tools.building.finishing.once import once, rules
 from build_tools.building.templates import html_of
 from build_tools.disk.places import OVERRIDES
-from build_tools.pages.handouts.handouts import handouts_page
+from build_tools.pages.wall.wall import wall_page
 from build_tools.views.diagrams.svg import drawing, line, path, text
 from tests.support.sound_bank import real_bank, real_unit
 
@@ -52,9 +52,9 @@ def test_a_picture_in_a_picture_goes_with_it() -> None:
 
 
 def test_the_classes_draw_as_the_attributes_did(browser: Browser) -> None:
-    """Every picture of the heaviest handout, pixel by pixel, before and after."""
+    """Every picture of the heaviest wall, pixel by pixel, before and after."""
     unit = real_unit()
-    pages = [html_of(handouts_page(real_bank(), unit, lesson)) for lesson in unit.lessons]
+    pages = [html_of(wall_page(real_bank(), unit, lesson)) for lesson in unit.lessons]
     html = max(pages, key=len)
     pictures = re.findall(r"<svg.*?</svg>", html, re.DOTALL)[:12]
     body = "".join(f"<div>{one}</div>" for one in pictures)

@@ -14,7 +14,12 @@ from build_tools.disk.places import OVERRIDES
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import USUAL_CLASS
-from build_tools.pages.handouts.handouts import CARD_POINTS, HandoutsView, handouts_page
+from build_tools.pages.handouts.handouts import (
+    CARD_POINTS,
+    HandoutsView,
+    all_handouts_page,
+    handouts_page,
+)
 from build_tools.views.lesson.handouts import copies_for, strips_to_hand
 from tests.support.drawn import Seen, page_seen
 from tests.support.sound_bank import every_unit, real_bank, real_unit
@@ -79,7 +84,7 @@ def test_all_that_is_made_changed_or_danced_has_its_strips(unit: Unit, lesson: L
 def test_the_crabs_strips_by_hand() -> None:
     # lesson 3 makes the crab and both its changes in pairs, and recalls the anemone in fours
     unit = real_unit()
-    headings = [strip.heading for strip in view_of(unit, unit.lessons[2]).strips]
+    headings = [f"{s.heading}: {s.count}" for s in view_of(unit, unit.lessons[2]).strips]
     assert headings[:3] == [
         "Crab, one for each pair: 15",
         "Mirror crab, one for each pair: 15",
@@ -87,7 +92,7 @@ def test_the_crabs_strips_by_hand() -> None:
     ]
     assert "Anemone, one for each group: 8" in headings
     # lesson 2 recalls the tide, which the whole class dances
-    before = [strip.heading for strip in view_of(unit, unit.lessons[1]).strips]
+    before = [f"{s.heading}: {s.count}" for s in view_of(unit, unit.lessons[1]).strips]
     assert "Wave, one for the whole class, to put up: 1" in before
 
 
@@ -97,11 +102,13 @@ def test_words_have_their_meanings_and_actions_their_cards(unit: Unit, lesson: L
     for word, plain in lesson.words.items():
         assert word in {row.label for row in view.words}
         assert " ".join(plain[1:].split()) in text
-    words = [card.word for card in view.actions]
+    cards = [card for one in view.card_sets if one.anchor == "at-cards" for card in one.cards]
+    words = [card.word for card in cards]
     assert len(words) == len(set(words))
     for step in lesson.steps:
         for name in step.makes:
             if name in unit.dance.motifs:
+                assert any(card.body for card in cards)
                 said = {action.word for action in unit.dance.motifs[name].actions if action.word}
                 assert said <= set(words)
 
@@ -122,3 +129,58 @@ def test_the_sheet_has_the_lessons_end_points_and_nobodys_name(unit: Unit, lesso
         assert " ".join(end.looks_like[1:].split()) in text
     assert view.rows == tuple(range(1, 31))
     assert "No pupil is named here and nothing is kept" in text
+
+
+def test_all_that_a_lesson_asks_to_get_and_that_is_paper_is_printed() -> None:
+    """By hand, from the lists "What to get" of the published units."""
+    units = {unit.slug: unit for unit in real_bank().units}
+    first = view_of(units["rock-pool"], units["rock-pool"].lessons[0])
+    assert [one.title for one in first.pictures] == ["Low tide", "Twelve hours"]
+    assert [one.title for one in first.texts] == ["Low water"]
+    poem = first.texts[0].text
+    assert "The sea lets go." in poem
+    assert "public sector information" not in poem
+    sets = {one.anchor: [card.word for card in one.cards] for one in first.card_sets}
+    assert sets["at-signs"] == ["sea", "beach"]
+    assert sets["at-cards"][:4] == ["rock", "rush", "break", "sink"]
+    second = view_of(units["rock-pool"], units["rock-pool"].lessons[1])
+    assert [one.title for one in second.pictures] == ["Low tide"]
+    assert [
+        card.word for one in second.card_sets if one.anchor == "at-numbers" for card in one.cards
+    ] == list("1234")
+    order = view_of(units["weaving-shed"], units["weaving-shed"].lessons[3])
+    (letters,) = [one for one in order.card_sets if one.anchor.startswith("at-letters")]
+    assert [card.word for card in letters.cards] == list("ABCD")
+    # a set for each row of four of thirty pupils, whose pairs join: six fours, and a six
+    assert letters.grouping == "fours"
+    assert len(letters.copies) + 1 == 7
+
+
+def test_the_mill_story_is_printed_without_the_notes_around_it() -> None:
+    unit = next(unit for unit in real_bank().units if unit.slug == "weaving-shed")
+    (story,) = view_of(unit, unit.lessons[0]).texts
+    assert story.title == "Threadwell Mill"
+    assert "Half past five, and dark." in story.text
+    assert "a town that we made up" not in story.text
+
+
+def test_what_pupils_choose_has_a_line_on_its_strip() -> None:
+    unit = next(unit for unit in real_bank().units if unit.slug == "weaving-shed")
+    (own,) = [one for one in view_of(unit, unit.lessons[2]).strips if one.name == "Own pattern"]
+    assert own.choices == (unit.dance.choices["pattern-order"].what,)
+
+
+def test_one_page_prints_everything_of_a_unit_each_thing_once() -> None:
+    for unit in real_bank().units:
+        view = all_handouts_page(real_bank(), unit).context
+        assert isinstance(view, HandoutsView)
+        names = [one.name for one in view.strips]
+        assert len(names) == len(set(names))
+        for lesson in unit.lessons:
+            own = view_of(unit, lesson)
+            assert {one.name for one in own.strips} <= set(names)
+            assert set(own.pictures) <= set(view.pictures)
+            assert set(own.texts) <= set(view.texts)
+            for one in own.card_sets:
+                words = {c.word for s in view.card_sets if s.anchor == one.anchor for c in s.cards}
+                assert {card.word for card in one.cards} <= words

@@ -6,16 +6,34 @@ from dataclasses import replace
 
 import pytest
 
-from build_tools.pages.lesson.lesson import lesson_page
+from build_tools.model.lesson import Lesson
+from build_tools.model.unit import Unit
+from build_tools.movement.development import actions_of
+from build_tools.pages.lesson.lesson import LessonView, lesson_page
 from build_tools.pages.lesson.lesson_covers import covers
-from build_tools.pages.lesson.lesson_moves import moves_view
-from build_tools.pages.lesson.lesson_steps import step_views
+from build_tools.pages.lesson.lesson_steps import StepView
 from build_tools.pages.lesson.lesson_story import story_of
 from build_tools.pages.pieces.trouble import trouble_lines
 from build_tools.views.dance.coverage import HEADINGS, met
 from build_tools.views.dance.journey import journeys
+from build_tools.views.dance.left_open import OPEN, drawn_actions
+from build_tools.views.diagrams.strip import strip_title
 from build_tools.views.lesson.lesson_wording import pace_in_words
 from tests.support.sound_bank import real_bank, real_unit
+
+
+def view_of(unit: Unit, lesson: Lesson) -> LessonView:
+    view = lesson_page(real_bank(), unit, lesson).context
+    assert isinstance(view, LessonView)
+    return view
+
+
+def steps_of(unit: Unit, lesson: Lesson) -> tuple[StepView, ...]:
+    return view_of(unit, lesson).steps
+
+
+def is_motif(unit: Unit, name: str) -> bool:
+    return name in unit.dance.motifs or name in unit.dance.developments
 
 
 def test_each_lesson_tells_both_starts_that_the_one_before_left() -> None:
@@ -62,29 +80,127 @@ def test_short_of_time_names_what_to_leave_out_and_what_to_shorten_later() -> No
 
 @pytest.mark.parametrize(
     ("tempo", "said"),
-    [(120, ", 20 in ten seconds"), (108, ", 18 in ten seconds"), (100, ", 17 in ten seconds")],
+    [
+        (120, " Tap twice a second."),
+        (60, " Tap once a second."),
+        (108, " Tap a little slower than twice a second."),
+        (112, " Tap a little slower than twice a second."),
+        (64, " Tap a little faster than once a second."),
+        (75, " Tap 12 times in ten seconds."),
+        (None, ""),
+    ],
 )
-def test_the_pace_of_the_counts_can_be_timed_by_a_clock(tempo: int, said: str) -> None:
-    """A sixth of a minute is ten seconds, so a sixth of the beats; to the nearest beat."""
+def test_the_pace_of_the_counts_can_be_timed_by_a_clock(tempo: int | None, said: str) -> None:
+    """Beside an easy number of taps a second; ten seconds are a sixth of a minute."""
     assert pace_in_words(tempo) == said
 
 
 def test_only_the_first_counted_step_tells_the_pace_and_none_where_there_is_no_beat() -> None:
     unit = next(unit for unit in real_bank().units if unit.slug == "rock-pool")
-    counts = [step.counts for step in step_views(unit, unit.lessons[1], ()) if step.counts]
-    assert counts == ["32, 18 in ten seconds", "8", "32", "32"]
+    counts = [step.counts for step in steps_of(unit, unit.lessons[1]) if step.counts]
+    # 32 counts at 108 a minute are 17.8 seconds
+    first = "32 counts, about 18 seconds. Tap a little slower than twice a second."
+    assert counts == [first, "8 counts.", "32 counts.", "32 counts."]
     still = replace(unit, dance=replace(unit.dance, tempo=None))
-    assert all("seconds" not in (s.counts or "") for s in step_views(still, unit.lessons[1], ()))
+    assert all("second" not in (s.counts or "") for s in steps_of(still, unit.lessons[1]))
 
 
 def test_each_part_tells_its_sound_after_what_is_danced() -> None:
+    told = 0
     for unit in real_bank().units:
         for lesson in unit.lessons:
-            for row in moves_view(unit, lesson, 4).parts:
-                letter = row.label.removeprefix("Part ").partition(":")[0]
-                section = unit.dance.sections[letter]
-                assert row.lines[-1] == f"Sound: {section.sound.what}"
-                assert len(row.lines) == len(section.danced) + 1
+            for step in steps_of(unit, lesson):
+                for part in (*step.help.parts, *step.help.parts_again):
+                    letter = part.heading.removeprefix("Part ").partition(":")[0]
+                    section = unit.dance.sections[letter]
+                    assert section.sound.what in part.lines[-1]
+                    assert part.lines[-1].startswith("Sound: ")
+                    assert len(part.lines) == len(section.danced) + 1
+                    told += 1
+    assert told > 10
+
+
+def test_every_motif_that_a_step_makes_for_the_dance_is_drawn_in_it() -> None:
+    for unit in real_bank().units:
+        danced = {n for s in unit.dance.sections.values() for p in s.danced for n in p.what}
+        mirrors = {n for n, d in unit.dance.developments.items() if d.device == "mirror"}
+        for lesson in unit.lessons:
+            for shown, step in zip(steps_of(unit, lesson), lesson.steps, strict=True):
+                made = {n for n in (*step.makes, *step.develops) if n in danced - mirrors}
+                titles = [strip.title for strip in shown.strips]
+                assert all(any(strip_title(n) == one for one in titles) for n in made), step.does
+
+
+def test_each_word_of_a_move_that_is_made_is_explained_in_its_step_or_before_it() -> None:
+    for unit in real_bank().units:
+        for lesson in unit.lessons:
+            known: set[str] = set()
+            for shown, step in zip(steps_of(unit, lesson), lesson.steps, strict=True):
+                known |= {move.word.casefold() for move in (*shown.help.moves, *shown.help.again)}
+                assert all(move.means.endswith(".") for move in shown.help.moves)
+                for name in (*step.makes, *step.develops):
+                    for action in drawn_actions(unit.dance, name) if is_motif(unit, name) else ():
+                        assert action.kind == OPEN or (action.word or "").casefold() in known
+
+
+def test_the_authors_notes_on_a_move_stand_in_its_step_and_not_at_the_foot() -> None:
+    unit = next(unit for unit in real_bank().units if unit.slug == "rock-pool")
+    view = view_of(unit, unit.lessons[1])
+    (made,) = [step for step in view.steps if step.number == 4]
+    assert made.help.moves[1].means == "Turn a little way round and back."
+    assert made.help.moves[1].feel == "Light, slow and smooth, winding."
+    (canon,) = [step for step in view.steps if "Canon means taking turns" in step.help.notes]
+    assert canon.does == "Dance it one after another"
+    assert "Turn a little way round" not in view.notes
+    assert "Canon means" not in view.notes
+
+
+def test_every_step_that_travels_turns_or_has_partners_tells_a_seated_way() -> None:
+    for unit in real_bank().units:
+        for lesson in unit.lessons:
+            for shown, step in zip(steps_of(unit, lesson), lesson.steps, strict=True):
+                names = [n for n in (*step.makes, *step.develops) if is_motif(unit, n)]
+                kinds = {k for n in names for a in actions_of(unit.dance, n) for k in a.kinds}
+                if kinds & {"travel", "turn", "jump"}:
+                    assert shown.help.seated is not None, (unit.slug, lesson.number, step.does)
+                if names and step.grouping not in ("alone", "whole class", "half class"):
+                    assert shown.help.seated is not None
+                    said = " ".join(shown.help.seated.lines)
+                    assert "one step more on each side" in said or "As in step" in said
+
+
+def test_steps_in_which_pupils_make_something_tell_how_to_run_the_minutes() -> None:
+    run = 0
+    for unit in real_bank().units:
+        for lesson in unit.lessons:
+            for shown, step in zip(steps_of(unit, lesson), lesson.steps, strict=True):
+                if step.phase == "make" and step.minutes >= 3:
+                    assert shown.help.run or "keep" in shown.help.notes.casefold()
+                    run += bool(shown.help.run)
+                if step.phase in ("warm-up", "cool-down", "look and talk"):
+                    assert shown.help.run is None
+    assert run > 10
+
+
+def test_who_is_left_over_is_told_where_groups_are_first_made_and_who_watches_whom() -> None:
+    unit = next(unit for unit in real_bank().units if unit.slug == "seeds-on-the-move")
+    steps = steps_of(unit, unit.lessons[2])
+    told = [step.help.left_over for step in steps if step.help.left_over]
+    assert told == ["If one pupil is left, make a three: the third pupil dances with the ones."]
+    (watching,) = [step.help.watching for step in steps if step.help.watching]
+    assert watching.startswith("Two pairs sit together")
+
+
+def test_what_to_get_leads_to_where_it_is_printed_or_heard() -> None:
+    unit = next(unit for unit in real_bank().units if unit.slug == "rock-pool")
+    found = {one.words: one.href for one in view_of(unit, unit.lessons[0]).collect}
+    page = "lesson-1-handouts.html"
+    assert found == {
+        "A drum": "counts.html",
+        "Both drawings and the poem": f"{page}#at-pictures",
+        "Word cards: rock, rush, break, sink": f"{page}#at-cards",
+        "Wall signs: sea, beach": f"{page}#at-signs",
+    }
 
 
 def test_a_lesson_covers_what_its_own_steps_do() -> None:

@@ -8,7 +8,7 @@ from build_tools.movement.development import actions_of
 from build_tools.views.diagrams.figure import Figure
 from build_tools.views.diagrams.floor_plan import floor_plan
 from build_tools.views.diagrams.parts import parts_figure
-from build_tools.views.diagrams.ruler import ruler, upright
+from build_tools.views.diagrams.ruler import ruler
 from build_tools.views.diagrams.score import dance_score
 from build_tools.views.diagrams.small_line import small_line
 from build_tools.views.diagrams.strip import order_strip
@@ -71,10 +71,3 @@ def test_a_ruler_has_a_tick_a_unit_and_a_number_a_phrase() -> None:
     ticks = sum(a["d"].count("v") for n, a in seen.elements if n == "path")
     assert ticks == 33
     assert seen.words == ["8", "16", "24", "32"]
-
-
-def test_the_upright_ruler_is_silent_because_the_words_beside_it_speak() -> None:
-    (svg, path) = seen_in(upright(12)).elements
-    assert svg[1]["aria-hidden"] == "true"
-    assert path[1]["d"].count("h3") == 9
-    assert path[1]["d"].count("h6") == 2

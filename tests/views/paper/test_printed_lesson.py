@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from itertools import chain
 from pathlib import Path
 
 import pytest
@@ -15,7 +14,7 @@ from build_tools.model.unit import Unit
 from build_tools.pages.lesson.lesson import LessonView, lesson_page
 from build_tools.views.paper.paper_size import LEAST, on_paper
 from build_tools.views.paper.printed import PrintedLesson, printed_texts
-from build_tools.views.paper.printed_lesson import printed_lesson, told_lists
+from build_tools.views.paper.printed_lesson import printed_lesson
 from tests.agreement.made_lessons import made
 from tests.support.printed_lessons import whole_page
 from tests.support.sound_bank import every_unit, real_bank
@@ -59,16 +58,12 @@ def shown(paper: Page, unit: Unit, lesson: Lesson) -> str:
 
 
 def worked_out(unit: Unit, lesson: Lesson) -> str:
-    printed = printed_lesson(unit, lesson, real_bank().words)
     size = on_paper(unit, lesson)
+    printed = printed_lesson(unit, lesson, real_bank().words, size.told)
     texts = list(printed_texts(printed))
     if size.size == LEAST:
         texts = list(without_kinds(texts, printed))
-    told = told_lists(unit, lesson)[: size.told]
-    moves, parts = list(chain(*told[::2])), list(chain(*told[1::2]))
-    more = ["The moves in words" if moves else "", *(run.text for run in moves)]
-    more += ["Who dances what, when" if parts else "", *(run.text for run in parts)]
-    return letters(" ".join([*texts[:-1], *more, texts[-1]]))
+    return letters(" ".join(texts))
 
 
 def without_kinds(texts: Iterable[str], printed: PrintedLesson) -> Iterator[str]:

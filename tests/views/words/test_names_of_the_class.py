@@ -18,7 +18,7 @@ from build_tools.pages.unit.unit_dance import section_views
 from build_tools.pages.wall.wall import wall_page
 from build_tools.views.diagrams.floor_plan import floor_plan
 from build_tools.views.diagrams.parts import parts_figure
-from build_tools.views.paper.printed_lesson import told_lists
+from build_tools.views.paper.told_in_steps import MOST_TOLD, told_in_steps
 from build_tools.views.words.how_far import how_far_in_words
 from build_tools.views.words.plain_words import danced_in_words, standing_in_words
 from build_tools.views.words.sections_called import called, heading_of, in_a_sentence, title_of
@@ -80,7 +80,10 @@ def test_its_title_is_its_name_and_what_it_is_about_stands_below() -> None:
 def test_print_and_page_say_the_same_name() -> None:
     unit = named()
     found = [
-        run.text for lesson in unit.lessons for runs in told_lists(unit, lesson) for run in runs
+        run.text
+        for lesson in unit.lessons
+        for runs in told_in_steps(unit, lesson, MOST_TOLD)
+        for run in runs
     ]
     assert any("Part A: undertow" in words for words in found)
 

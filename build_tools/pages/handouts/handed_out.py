@@ -1,0 +1,99 @@
+"""What is handed out, piece by piece, as the page to print shows it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from markupsafe import Markup
+
+from build_tools.pages.pieces.picture import Picture
+
+
+@dataclass(frozen=True, slots=True)
+class StripView:
+    """A strip, and as many as there are groups."""
+
+    heading: str
+    """What it is and who gets one: Crab, one for each pair."""
+    name: str
+    """What stands on each strip."""
+    how: str | None
+    """How it is made from another; None for a motif as first made."""
+    picture: Picture
+    """The strip."""
+    anchor: str
+    """The name by which copies show the same drawing."""
+    box: str
+    """The room that the drawing takes, as copies have to say."""
+    choices: tuple[str, ...]
+    """What pupils choose, each with a line to write it on."""
+    grouping: str
+    """The grouping of which each group has one."""
+    count: str
+    """How many there are."""
+    copies: tuple[int, ...]
+    """The number of each further copy."""
+
+
+@dataclass(frozen=True, slots=True)
+class PictureView:
+    """A picture of the stimulus, on a side of its own."""
+
+    title: str
+    """What it is called."""
+    href: str
+    """The file."""
+    text_version: str
+    """What it shows, in words."""
+
+
+@dataclass(frozen=True, slots=True)
+class TextView:
+    """A poem, a story or a rhythm, on a side of its own."""
+
+    title: str
+    """What it is called."""
+    text: Markup
+    """The whole of it."""
+
+
+@dataclass(frozen=True, slots=True)
+class CardView:
+    """A card to cut out and put up or hold."""
+
+    word: str
+    """Printed large, for pupils to see from afar."""
+    wide: bool
+    """Whether it needs a side's whole width."""
+    body: Markup | None
+    """The body in the move that it names; None where it names none."""
+
+
+@dataclass(frozen=True, slots=True)
+class CardSetView:
+    """Cards of one kind."""
+
+    anchor: str
+    """Its place on the page."""
+    heading: str
+    """What they are: Letter cards."""
+    size: str
+    """word, large (one to a quarter of a side), sign (half a side) or small (a set for a group)."""
+    grouping: str | None
+    """The grouping of which each group has a set; None where one set is for the class."""
+    said: str | None
+    """How many sets there are, in words."""
+    cards: tuple[CardView, ...]
+    """The cards of one set."""
+    copies: tuple[int, ...]
+    """The number of each further set."""
+
+
+@dataclass(frozen=True, slots=True)
+class LookFor:
+    """A column of the sheet to look with."""
+
+    every_pupil: str
+    """What every pupil shows."""
+    looks_like: str
+    """What you see when it is there."""

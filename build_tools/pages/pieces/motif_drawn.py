@@ -1,0 +1,67 @@
+"""A motif or development as pages draw it: bodies above bars, and the same in words."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+from build_tools.body.poses import moved
+from build_tools.model.dance import Action, Dance
+from build_tools.movement.counts import figures
+from build_tools.pages.pieces.picture import Picture, picture
+from build_tools.views.dance.left_open import OPEN, drawn_actions
+from build_tools.views.dance.without_counts import is_counted
+from build_tools.views.diagrams.body_sprite import BodyDrawn
+from build_tools.views.diagrams.body_words import deed_in_words
+from build_tools.views.diagrams.figure_strip import figure_strip
+from build_tools.views.diagrams.strip import strip_title
+from build_tools.views.diagrams.strip_changes import changes_unseen
+from build_tools.views.words.plain_words import action_in_words, action_label
+from build_tools.views.words.punctuation import capital
+
+
+@dataclass(frozen=True, slots=True)
+class MotifDrawn:
+    """A picture, and the bodies that its page has to draw once for it."""
+
+    picture: Picture
+    """The picture."""
+    bodies: tuple[BodyDrawn, ...]
+    """What it points to."""
+
+
+def motif_drawn(dance: Dance, name: str) -> MotifDrawn:
+    """The picture of a motif or development."""
+    actions, counted = drawn_actions(dance, name), is_counted(dance)
+    drawn = figure_strip(
+        strip_title(name), actions, counted, changes_unseen(dance, name), _words(actions, counted)
+    )
+    return MotifDrawn(picture(drawn.figure), drawn.bodies)
+
+
+def _words(actions: Sequence[Action], counted: bool) -> tuple[str, ...]:
+    """Move by move: on which counts, what the body does, and the same in the words of dance."""
+    if all(action.kind == OPEN for action in actions):
+        return ("Every move is as pupils choose.",)
+    lines = []
+    at = Fraction(0)
+    for place, action in enumerate(actions):
+        before = actions[place - 1] if place else None
+        lines.append(f"{_when(at, action) if counted else ''}{_said(action, before)}")
+        at += action.counts
+    return tuple(lines)
+
+
+def _when(at: Fraction, action: Action) -> str:
+    first, last = figures(at + 1), figures(at + action.counts)
+    return f"Count {first}: " if action.counts <= 1 else f"Counts {first} to {last}: "
+
+
+def _said(action: Action, before: Action | None) -> str:
+    if action.kind == OPEN:
+        return "as pupils choose."
+    known = before if before is not None and before.kind != OPEN else None
+    shown = deed_in_words(moved(action, known))
+    trade = action_in_words(action, "").removeprefix(f"{action.word}: ")
+    return f"{action_label(action)}. {capital(shown)} ({trade})."

@@ -1,0 +1,91 @@
+"""Groups in plain sentences: what one left over does, and who watches whom."""
+
+from __future__ import annotations
+
+from build_tools.model.dance import Dance, Groups
+from build_tools.model.lesson import Lesson, Step
+from build_tools.movement.roles import place_danced
+from build_tools.views.dance.parts_named import letters_in
+from build_tools.views.lesson.class_groups import GROUP_SIZES
+from build_tools.views.lesson.notes_in_steps import danced_in
+from build_tools.views.words.plain_words import listed
+
+_NAMES = {2: "pair", 3: "three", 4: "four", 5: "five", 6: "six", 7: "seven"}
+_WATCH = {
+    "yourself": "Nobody watches: each pupil thinks back over their own dance.",
+    "partner": "One partner dances while the other watches; then they change. In a three, two "
+    "watch one, and all three have a turn.",
+    "another pair": "Two pairs sit together: one dances while the other watches, then they "
+    "change. If a pair is left, make it three pairs: two watch one, and all three have a turn.",
+    "another group": "Two groups sit together: one dances while the other watches, then they "
+    "change. If a group is left, make it three: two watch one, and all three have a turn.",
+    "half the class": "Half the class sits and watches the other half dance; then they change.",
+    "whole class": "",
+}
+
+
+def left_over_in_words(dance: Dance, lesson: Lesson, index: int) -> str | None:
+    """What a teacher does with who is left, and each one's job; said where a size first comes."""
+    step = lesson.steps[index]
+    size = GROUP_SIZES.get(step.grouping, 1)
+    before = {one.grouping for one in lesson.steps[:index]}
+    if size < 2 or step.grouping in before:
+        return None
+    groups = _groups(dance, lesson, step.grouping, size)
+    more, less = _NAMES[size + 1], _NAMES.get(size - 1)
+    said = [f"If one pupil is left, make a {more}: {_joins(groups, size)}."]
+    if size > 2:
+        said.append(
+            f"If you have to make a {less}, {_left_empty(groups, size)} is not danced: "
+            "count its counts, and everyone waits through them."
+        )
+    return " ".join(said)
+
+
+def watching_in_words(lesson: Lesson, step: Step) -> str | None:
+    """Who watches whom, in a step that shows for looking and talking."""
+    if lesson.look_and_talk is None or step.phase != "look and talk" or not step.shows:
+        return None
+    return _WATCH[lesson.look_and_talk.who] or None
+
+
+def _groups(dance: Dance, lesson: Lesson, grouping: str, size: int) -> Groups | None:
+    """The groups of what the lesson's steps of that grouping make or dance, of that size."""
+    for step in lesson.steps:
+        if step.grouping != grouping:
+            continue
+        for letter in letters_in(dance, (*step.makes, *danced_in(step))):
+            groups = dance.sections[letter].groups
+            if groups is not None and groups.size == size:
+                return groups
+    return None
+
+
+def _joins(groups: Groups | None, size: int) -> str:
+    """What the one who is over does."""
+    if groups is None:
+        return f"the {_ordinal(size + 1)} pupil copies the first"
+    (place,) = place_danced(size + 1, groups, size + 1)
+    roles = _roles_of(groups, place)
+    doing = f"dances with the {listed(roles)}" if roles else f"copies number {place}"
+    return f"the {_ordinal(size + 1)} pupil {doing}"
+
+
+def _left_empty(groups: Groups | None, size: int) -> str:
+    if groups is None:
+        return f"the part of number {size}"
+    own = [role for role, places in groups.roles.items() if places == (size,)]
+    return f"the part of {listed(own)}" if own else f"the part of number {size}"
+
+
+def _roles_of(groups: Groups, place: int) -> list[str]:
+    """The roles of several places that the place is in; a role of its own is its number."""
+    return [role for role, places in groups.roles.items() if place in places and _many(role)]
+
+
+def _many(role: str) -> bool:
+    return role.endswith("s") and not any(letter.isdigit() for letter in role)
+
+
+def _ordinal(number: int) -> str:
+    return {3: "third", 4: "fourth", 5: "fifth", 6: "sixth", 7: "seventh"}[number]

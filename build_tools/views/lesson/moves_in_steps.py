@@ -1,0 +1,261 @@
+"""Which moves a teacher meets in which step of a lesson, each with its meaning in plain words.
+
+What a step makes or changes is told and drawn in it. What it dances again is told in the first
+step of the lesson that dances it. The words are the author's own, from the notes of the lesson
+that made the move; where there are none, what its picture shows.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from build_tools.model.dance import Action, Dance
+from build_tools.model.lesson import Lesson, Step
+from build_tools.model.unit import Unit
+from build_tools.movement.development import roots
+from build_tools.views.dance.left_open import OPEN, drawn_actions
+from build_tools.views.dance.parts_named import letters_in, motifs_in
+from build_tools.views.lesson.notes_in_steps import danced_in, notes_in_steps
+from build_tools.views.lesson.notes_read import Explained, notes_read
+from build_tools.views.words.plain_words import (
+    action_label,
+    development_in_words,
+    name_in_words,
+)
+
+_TWICE = 2
+
+
+@dataclass(frozen=True, slots=True)
+class MoveMet:
+    """A move, or another word of the notes: `action` is None where it is no single move."""
+
+    word: str
+    means: str | None
+    """The author's words; None where there are none and its picture has to say it."""
+    action: Action | None
+    before: Action | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class MetBefore:
+    """A move that a step makes and an earlier one told: its word, and that step's number."""
+
+    word: str
+    step: int
+
+
+@dataclass(frozen=True, slots=True)
+class StepMoves:
+    """What a step tells of moves."""
+
+    drawn: tuple[str, ...] = ()
+    """Motifs and developments that are made in it, by name: each has a picture of its own."""
+    made: tuple[MoveMet, ...] = ()
+    """Moves of what is made or changed in it."""
+    before: tuple[MetBefore, ...] = ()
+    """The others of these, which an earlier step told."""
+    again: tuple[MoveMet, ...] = ()
+    """Moves danced again, in the first step that dances them."""
+    parts: tuple[str, ...] = ()
+    """Letters of the sections made in it."""
+    parts_again: tuple[str, ...] = ()
+    """Letters of the sections danced again in it for the first time today."""
+    helps: tuple[str, ...] = ()
+    """Paragraphs of the notes that are about it, in Markdown."""
+
+
+@dataclass(frozen=True, slots=True)
+class TodaysMoves:
+    """The moves of a lesson step by step, and what of its notes is about no step."""
+
+    steps: tuple[StepMoves, ...]
+    notes: str
+
+
+def todays_moves(unit: Unit, lesson: Lesson) -> TodaysMoves:
+    """The moves of each step of `lesson`."""
+    drawn = drawn_in_steps(unit.dance, lesson.steps)
+    placed = notes_in_steps(unit.dance, lesson, _words(unit, lesson))
+    made = _made(
+        unit,
+        lesson,
+        drawn,
+        [[MoveMet(one.word, one.text, None) for one in words] for words in placed.words],
+    )
+    again = _again(unit, lesson, drawn)
+    known: set[str] = set()
+    found = []
+    for n, step in enumerate(lesson.steps):
+        parts = letters_in(unit.dance, step.makes)
+        older = letters_in(unit.dance, danced_in(step))
+        fresh = tuple(letter for letter in older if letter not in {*known, *parts})
+        known |= {*parts, *fresh}
+        helps = tuple(placed.helps[n])
+        found.append(StepMoves(drawn[n], *made[n], again[n], parts, fresh, helps))
+    return TodaysMoves(tuple(found), placed.rest)
+
+
+def _mirrored(dance: Dance, step: Step, lesson: Lesson) -> Iterator[MoveMet]:
+    """What the step mirrors of what the lesson makes, told in a line in place of a picture."""
+    today = {name for one in lesson.steps for name in (*one.makes, *one.develops)}
+    for name in step.develops:
+        if _mirrors(dance, name, today):
+            words = development_in_words(dance.developments[name])
+            yield MoveMet(name_in_words(name), f"The {words}", None)
+
+
+def _made(
+    unit: Unit,
+    lesson: Lesson,
+    drawn: Sequence[Sequence[str]],
+    placed: Sequence[Sequence[MoveMet]],
+) -> list[tuple[tuple[MoveMet, ...], tuple[MetBefore, ...]]]:
+    """What each step tells of the moves it makes, and which an earlier step told."""
+    told: dict[str, int] = {}
+    found = []
+    for n, (names, words) in enumerate(zip(drawn, placed, strict=True)):
+        moves = _once(_all_met(unit, lesson, names))
+        new = tuple(m for m in moves if m.word.casefold() not in told)
+        before = tuple(
+            MetBefore(m.word, told[m.word.casefold()] + 1)
+            for m in moves
+            if m.word.casefold() in told
+        )
+        told |= {m.word.casefold(): n for m in new}
+        found.append(((*new, *words), before))
+    return found
+
+
+def _again(unit: Unit, lesson: Lesson, drawn: Sequence[Sequence[str]]) -> list[tuple[MoveMet, ...]]:
+    """What each step tells of moves of earlier lessons, each where it first comes."""
+    today = {name for names in drawn for name in names}
+    told: set[tuple[str, Action]] = set()
+    words: set[str] = set()
+    found = []
+    for names, step in zip(drawn, lesson.steps, strict=True):
+        told |= {(m.word, m.action) for m in _all_met(unit, lesson, names) if m.action}
+        danced = [x for x in motifs_in(unit.dance, danced_in(step)) if x not in today]
+        moves = _once(_all_met(unit, lesson, danced))
+        new = tuple(m for m in moves if m.word not in words and (m.word, m.action) not in told)
+        words |= {m.word for m in new}
+        found.append(new)
+    return found
+
+
+def _all_met(unit: Unit, lesson: Lesson, names: Sequence[str]) -> list[MoveMet]:
+    return [_met(unit, lesson, name, *pair) for name in names for pair in _moves(unit.dance, name)]
+
+
+def drawn_in_steps(dance: Dance, steps: Sequence[Step]) -> tuple[tuple[str, ...], ...]:
+    """What each step makes or changes and a class dances; what only leads to it is left out."""
+    in_sections = {
+        name for s in dance.sections.values() for passage in s.danced for name in passage.what
+    }
+    seen: set[str] = set()
+    found = []
+    for step in steps:
+        named = [n for n in (*step.makes, *step.develops) if _is_motif(dance, n) and n not in seen]
+        seen |= set(named)
+        kept = [n for n in named if n in in_sections or not _leads_to_drawn(dance, n, named)]
+        found.append(tuple(n for n in kept if not _mirrors(dance, n, seen)))
+    return tuple(found)
+
+
+def _mirrors(dance: Dance, name: str, seen: set[str]) -> bool:
+    """Whether it is only the mirror of what the lesson draws: the same with sides swapped."""
+    development = dance.developments.get(name)
+    return development is not None and development.device == "mirror" and development.of in seen
+
+
+def _leads_to_drawn(dance: Dance, name: str, named: Sequence[str]) -> bool:
+    """Whether another of those that the step makes comes of it and shows its own moves."""
+    return any(
+        other != name
+        and name in _sources(dance, other)
+        and any(action.kind != OPEN for action in drawn_actions(dance, other))
+        for other in named
+    )
+
+
+def _sources(dance: Dance, name: str) -> set[str]:
+    found: set[str] = set()
+    at = dance.developments.get(name)
+    while at is not None:
+        found.add(at.of)
+        at = dance.developments.get(at.of)
+    return found | set(roots(dance, name))
+
+
+def _is_motif(dance: Dance, name: str) -> bool:
+    return name in dance.motifs or name in dance.developments
+
+
+def _moves(dance: Dance, name: str) -> Iterator[tuple[Action, Action | None]]:
+    """The moves that are known, each after the one before it."""
+    before: Action | None = None
+    for action in drawn_actions(dance, name):
+        if action.kind != OPEN:
+            yield action, before
+        before = action if action.kind != OPEN else None
+
+
+def _met(unit: Unit, lesson: Lesson, name: str, action: Action, before: Action | None) -> MoveMet:
+    word = action_label(action)
+    return MoveMet(word, _means(unit, lesson, name, action), action, before)
+
+
+def _once(moves: Sequence[MoveMet]) -> tuple[MoveMet, ...]:
+    """Each word once: the first time that it comes."""
+    found: dict[str, MoveMet] = {}
+    for move in moves:
+        found.setdefault(move.word.casefold(), move)
+    return tuple(found.values())
+
+
+def _means(unit: Unit, lesson: Lesson, name: str, action: Action) -> str | None:
+    """What the notes say of the move: of the lesson that makes it, else of the nearest before.
+
+    None where those of an earlier lesson speak of one that is far quicker or slower.
+    """
+    word = action_label(action)
+    made_in = _made_in(unit, name) or lesson.number
+    for one in reversed([one for one in unit.lessons if one.number <= made_in]):
+        for piece in notes_read(one.notes):
+            if isinstance(piece, Explained) and piece.word.casefold() == word.casefold():
+                like = one.number == made_in or _as_quick(unit.dance, name, action)
+                return piece.text if like else None
+    return None
+
+
+def _as_quick(dance: Dance, name: str, action: Action) -> bool:
+    """Whether the move lasts about as long as in the motif that it comes from."""
+    first = [
+        one.counts
+        for root in roots(dance, name)
+        for one, _ in _moves(dance, root)
+        if action_label(one) == action_label(action)
+    ]
+    return all(action.counts <= _TWICE * c and c <= _TWICE * action.counts for c in first)
+
+
+def _made_in(unit: Unit, name: str) -> int | None:
+    return next(
+        (
+            lesson.number
+            for lesson in unit.lessons
+            if any(name in (*step.makes, *step.develops) for step in lesson.steps)
+        ),
+        None,
+    )
+
+
+def _words(unit: Unit, lesson: Lesson) -> frozenset[str]:
+    """The words of every move of the lesson, in small letters."""
+    return frozenset(
+        action_label(action).casefold()
+        for step in lesson.steps
+        for name in motifs_in(unit.dance, (*step.makes, *step.develops, *danced_in(step)))
+        for action, _ in _moves(unit.dance, name)
+    )

@@ -1,0 +1,156 @@
+"""What a class needs on paper for a lesson besides strips: pictures, texts, cards and signs."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from build_tools.model.lesson import Lesson
+from build_tools.model.unit import StimulusItem, Unit
+from build_tools.movement.class_groups import USUAL_CLASS
+from build_tools.views.lesson.asked_to_get import Kind, asked
+from build_tools.views.lesson.class_groups import GROUP_SIZES
+from build_tools.views.lesson.handouts import action_words, copies_for, strips_to_hand
+
+_ALL = re.compile(r"\b(?:both|all|drawings|pictures)\b", re.IGNORECASE)
+_HEADING = re.compile(r"^#{1,6} +(?P<title>.+?)\s*$", re.MULTILINE)
+_LITTLE = frozenset({"the", "and", "of", "a", "an", "at", "in", "on", "both", "all", "drawing"})
+
+
+@dataclass(frozen=True, slots=True)
+class CardSet:
+    """Cards of one kind: what stands on each, and how many sets a class needs."""
+
+    kind: Kind
+    cards: tuple[str, ...]
+    grouping: str | None
+    """The grouping of which each group has a set; None where one set is for the class."""
+    sets: int
+
+    @property
+    def anchor(self) -> str:
+        """Its place on the page to print."""
+        return f"{self.kind}-sets" if self.grouping else str(self.kind)
+
+
+@dataclass(frozen=True, slots=True)
+class ToPrint:
+    """What is printed for one lesson, or for several."""
+
+    pictures: tuple[StimulusItem, ...]
+    texts: tuple[StimulusItem, ...]
+    cards: tuple[CardSet, ...]
+
+
+def to_print(unit: Unit, lessons: Sequence[Lesson], pupils: int = USUAL_CLASS) -> ToPrint:
+    """What the lists "What to get" of `lessons` ask for, each thing once."""
+    pictures: dict[str, StimulusItem] = {}
+    texts: dict[str, StimulusItem] = {}
+    sets: dict[tuple[Kind, str | None], CardSet] = {}
+    for lesson in lessons:
+        for line in lesson.collect:
+            kinds = asked(line).kinds
+            if Kind.PICTURES in kinds:
+                pictures |= {one.title: one for one in _meant(unit, line, drawn=True)}
+            if Kind.TEXTS in kinds:
+                texts |= {one.title: one for one in _meant(unit, line, drawn=False)}
+            for found in _cards(unit, lesson, line, pupils):
+                key = (found.kind, found.grouping)
+                sets[key] = _together(sets.get(key), found)
+        words = _card_words(unit, lesson)
+        if words:
+            own = CardSet(Kind.WORDS, words, None, 1)
+            sets[Kind.WORDS, None] = _together(sets.get((Kind.WORDS, None)), own)
+    order = list(Kind)
+    return ToPrint(
+        tuple(pictures.values()),
+        tuple(texts.values()),
+        tuple(sorted(sets.values(), key=lambda one: (order.index(one.kind), one.sets))),
+    )
+
+
+def where_to_get(unit: Unit, lesson: Lesson, line: str) -> str | None:
+    """The address, seen from the lesson's page, where the first thing of a line is to be had.
+
+    None where it is neither printed nor heard.
+    """
+    printed = to_print(unit, (lesson,))
+    anchors = {one.anchor for one in printed.cards}
+    anchors |= {str(Kind.PICTURES)} if printed.pictures else set()
+    anchors |= {str(Kind.TEXTS)} if printed.texts else set()
+    found = asked(line)
+    for kind in found.kinds:
+        if kind is Kind.SOUND and unit.dance.tempo:
+            return "counts.html"
+        for anchor in ([f"{kind}-sets"] if found.each else []) + [str(kind)]:
+            if anchor in anchors:
+                return f"lesson-{lesson.number}-handouts.html#{anchor}"
+    return None
+
+
+def text_of(unit: Unit, item: StimulusItem) -> str:
+    """A poem, story or rhythm in full, as Markdown: set out as in the unit's notes where they have
+    it, and without what the notes say besides.
+    """
+    whole = _letters(item.text_version or "")
+    headings = list(_HEADING.finditer(unit.notes))
+    for place, heading in enumerate(headings):
+        if item.title.casefold() in heading["title"].casefold():
+            end = headings[place + 1].start() if place + 1 < len(headings) else len(unit.notes)
+            found = unit.notes[heading.end() : end].strip().split("\n\n")
+            return "\n\n".join(part for part in found if _letters(part) in whole)
+    return item.text_version or ""
+
+
+def _letters(text: str) -> str:
+    return "".join(letter for letter in text.casefold() if letter.isalnum())
+
+
+def _meant(unit: Unit, line: str, drawn: bool) -> tuple[StimulusItem, ...]:
+    """The items that a line asks for: by words of their titles, else all of that kind."""
+    items = tuple(item for item in unit.stimulus.items if bool(item.file) == drawn)
+    named = _names(line)
+    chosen = tuple(item for item in items if named & _names(item.title))
+    if chosen and not (drawn and _ALL.search(line)):
+        return chosen
+    return items
+
+
+def _names(words: str) -> set[str]:
+    return set(re.findall(r"[^\W\d_]+", words.casefold())) - _LITTLE
+
+
+def _cards(unit: Unit, lesson: Lesson, line: str, pupils: int) -> Iterable[CardSet]:
+    """The cards and signs that a line names."""
+    found = asked(line)
+    grouping = _grouping(lesson) if found.each else None
+    sets = copies_for(lesson, grouping, pupils) if grouping else 1
+    for kind in found.kinds:
+        if kind is Kind.LETTERS:
+            letters = found.names or tuple(letter.rstrip("'") for letter in unit.dance.form)
+            yield CardSet(kind, letters, grouping, sets)
+        elif kind in (Kind.NUMBERS, Kind.SIGNS, Kind.WORDS) and found.names:
+            yield CardSet(kind, found.names, grouping, sets)
+
+
+def _grouping(lesson: Lesson) -> str:
+    """The largest groups that the lesson works in."""
+    sizes = [step.grouping for step in lesson.steps if GROUP_SIZES.get(step.grouping, 0) > 1]
+    return max(sizes, key=lambda one: GROUP_SIZES[one], default="fours")
+
+
+def _card_words(unit: Unit, lesson: Lesson) -> tuple[str, ...]:
+    return action_words(unit.dance, tuple(one.name for one in strips_to_hand(unit, lesson)))
+
+
+def _together(one: CardSet | None, other: CardSet) -> CardSet:
+    if one is None:
+        return other
+    more = other.cards
+    if other.kind in (Kind.WORDS, Kind.SIGNS, Kind.NUMBERS):
+        known = {word.casefold() for word in one.cards}
+        more = tuple(word for word in other.cards if word.casefold() not in known)
+        return CardSet(one.kind, (*one.cards, *more), one.grouping, max(one.sets, other.sets))
+    longer = max(one.cards, other.cards, key=len)
+    return CardSet(one.kind, longer, one.grouping, max(one.sets, other.sets))

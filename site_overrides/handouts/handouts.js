@@ -1,0 +1,68 @@
+// Handouts for the class of the day: as many strips, sets of cards and rows as the teacher's settings ask for.
+(() => {
+  const bank = (window.danceUnitBank ||= {});
+  const USUAL = 30;
+
+  for (const root of document.querySelectorAll('[data-part="handouts"]:not([data-started])')) {
+    try { start(root); root.dataset.started = ""; } catch (error) { console.error("handouts:", error); }
+  }
+
+  function start(root) {
+    const groupings = root.dataset.groupings.split(" ").filter(Boolean).map((one) => one.replace("_", " "));
+    const planned = root.querySelector("[data-planned]");
+    const written = planned.textContent;
+    bank.settings.onChange(show);
+    show();
+
+    function show() {
+      const fit = bank.settings.fit();
+      const pupils = fit ? fit.dancing : USUAL;
+      for (const part of root.querySelectorAll("[data-grouping]")) counted(part, copies(part.dataset.grouping, pupils));
+      rows(fit ? fit.dancing + fit.watching : USUAL);
+      planned.textContent = fit ? written.replace(String(USUAL), `your ${pupils}`) : written;
+    }
+
+    // one for each group; pupils who dance alone share one between two
+    function copies(grouping, pupils) {
+      if (grouping === "alone") return Math.max(1, bank.sums.groups(pupils, 2).length);
+      return Math.max(1, bank.sums.classGroups(groupings, grouping, pupils).length);
+    }
+
+    function counted(part, many) {
+      const [first, ...others] = part.querySelectorAll("[data-copied], [data-copy]");
+      for (const one of others.slice(many - 1)) one.remove();
+      let last = others.slice(0, many - 1).at(-1) ?? first;
+      for (let number = others.length + 2; number <= many; number += 1) {
+        const copy = (others[0] ?? first).cloneNode(true);
+        copy.classList.add("copy");
+        copy.removeAttribute("data-copied");
+        copy.dataset.copy = String(number);
+        copy.setAttribute("aria-hidden", "true");
+        for (const drawing of copy.querySelectorAll("svg[id]")) pointed(drawing);
+        last.after(copy);
+        last = copy;
+      }
+      const said = part.querySelector("[data-count]");
+      if (said) said.textContent = String(many);
+    }
+
+    // a copy shows the first one's drawing: a name stands on a page once
+    function pointed(drawing) {
+      const use = document.createElementNS("http://www.w3.org/2000/svg", "use");
+      use.setAttribute("href", `#${drawing.id}`);
+      drawing.removeAttribute("id");
+      drawing.replaceChildren(use);
+    }
+
+    function rows(many) {
+      const body = root.querySelector(".observed tbody");
+      if (!body) return;
+      while (body.rows.length > many) body.lastElementChild.remove();
+      while (body.rows.length < many) {
+        const row = body.rows[0].cloneNode(true);
+        row.cells[0].textContent = String(body.rows.length + 1);
+        body.append(row);
+      }
+    }
+  }
+})();
