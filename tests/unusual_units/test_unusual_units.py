@@ -1,4 +1,7 @@
-"""Good units of unusual shape are left in peace: no error, at most two questions, no allowance."""
+"""Good units of unusual shape are left in peace: no error, at most two questions, no allowance.
+
+A published unit may allow one thing, with its reason.
+"""
 
 from __future__ import annotations
 
@@ -13,7 +16,10 @@ from build_tools.model.unit import Unit
 HERE = Path(__file__).parent
 ROOT = HERE.parents[1]
 MOST_QUESTIONS = 2
-BANKS = (HERE, ROOT / "content", ROOT / "tests" / "rules" / "base")
+PUBLISHED = ROOT / "content"
+MOST_ALLOWED = 1
+"""Of a published unit: an old dance is learned as it is, whatever a rule wants of a new one."""
+BANKS = (HERE, PUBLISHED, ROOT / "tests" / "rules" / "base")
 UNITS = [(bank, folder.name) for bank in BANKS for folder in sorted((bank / "units").iterdir())]
 
 
@@ -27,7 +33,7 @@ def unit_in(bank: Path, slug: str) -> Unit:
 def test_a_good_unit_is_left_in_peace(bank: Path, slug: str) -> None:
     check = check_unit(bank, slug, {})
     assert check.unit is not None
-    assert not check.unit.allow
+    assert len(check.unit.allow) <= (MOST_ALLOWED if bank == PUBLISHED else 0)
     assert [p for p in check.problems if p.severity == "error"] == []
     assert len([p for p in check.problems if p.severity == "question"]) <= MOST_QUESTIONS
 
