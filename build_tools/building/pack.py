@@ -22,7 +22,9 @@ from build_tools.packs.archive import zipped
 from build_tools.packs.bag import bagged
 from build_tools.packs.credits import credits_text
 from build_tools.packs.licences import licence_text
+from build_tools.pages.assemble import further_pages
 from build_tools.pages.lesson.lesson import lesson_page
+from build_tools.pages.pieces.doors import doors
 from build_tools.pages.unit.unit import unit_page
 from build_tools.pictures.publishable import cleaned
 from build_tools.pictures.trouble import PictureError
@@ -103,7 +105,11 @@ def pages_in_pack(
     `sources` has the unit's own files.
     """
     folder = f"units/{unit.slug}"
-    names = ["index.html", *(f"lesson-{lesson.number}.html" for lesson in unit.lessons)]
+    names = [
+        "index.html",
+        *(door.href for door in doors(unit)),
+        *(f"lesson-{lesson.number}.html" for lesson in unit.lessons),
+    ]
 
     def read(address: str) -> bytes:
         return sources.get(address) or files[posixpath.normpath(posixpath.join(folder, address))]
@@ -115,7 +121,11 @@ def pages_in_pack(
 
 def _pages(bank: Bank, unit: Unit, sources: Mapping[str, bytes]) -> Iterator[PackPage]:
     lonely = alone(bank, unit)
-    pages = [unit_page(lonely, unit), *(lesson_page(lonely, unit, one) for one in unit.lessons)]
+    pages = [
+        unit_page(lonely, unit),
+        *further_pages(lonely, unit),
+        *(lesson_page(lonely, unit, one) for one in unit.lessons),
+    ]
     files = {path: once(html).encode() for path, html in drawn(pages).items()}
     yield from pages_in_pack({**asset_files(), **files}, unit, sources)
 

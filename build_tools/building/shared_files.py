@@ -6,6 +6,7 @@ import json
 from collections.abc import Mapping, Sequence
 
 from build_tools.building.assets import asset_files
+from build_tools.building.finder_files import finder_files
 from build_tools.building.finishing.once import once
 from build_tools.building.unit_files import drawn
 from build_tools.checking.check_bank import Report
@@ -18,14 +19,15 @@ from build_tools.pages.review.review import review_page
 from build_tools.pages.rules.rules import rule_entries
 from build_tools.schema_check.schemas import schema
 
-SCHEMAS_SHOWN = ("unit", "lesson", "shared", "bank", "topics", "words", "safety")
+SCHEMAS_SHOWN = ("unit", "lesson", "shared", "bank", "topics", "words", "near", "safety")
 
 
 def shared_files(bank: Bank, units: Sequence[Listed]) -> dict[str, bytes]:
     """Each file by its path in the site; `units` are those that are published."""
     schemas = {name: schema(name) for name in SCHEMAS_SHOWN}
     pages = drawn(shared_pages(bank, units, rule_entries(), notices(), schemas))
-    return {**asset_files(), **{path: once(html).encode() for path, html in pages.items()}}
+    found = finder_files(bank, [one.shelved.found for one in units])
+    return {**asset_files(), **found, **{path: once(html).encode() for path, html in pages.items()}}
 
 
 def review_files(bank: Bank, report: Report, since: Mapping[str, SinceLast]) -> dict[str, bytes]:

@@ -8,6 +8,7 @@ from functools import cache
 from pathlib import Path
 
 from build_tools.building.assets import asset_files
+from build_tools.building.finder_files import card_files
 from build_tools.building.finishing.bound import bound
 from build_tools.building.finishing.once import once
 from build_tools.building.finishing.one_file import one_file
@@ -44,6 +45,7 @@ def unit_files(
         kept = one_file(pages[f"{at}lesson-{lesson.number}.html"], _asset)
         pages[f"{at}lesson-{lesson.number}-to-keep.html"] = kept
     files = {path: html.encode() for path, html in pages.items()}
+    files |= card_files(bank, unit, content)
     for file in sorted(unit.media):
         files[at + file] = cleaned(file, (content / "units" / unit.slug / file).read_bytes())
     return files

@@ -28,6 +28,32 @@ class Topic:
 
 
 @dataclass(frozen=True, slots=True)
+class NearWord:
+    """What teachers may type, in any of its forms, with the topics and subjects that it means.
+
+    `near` names topics that are offered where no unit is about it.
+    """
+
+    typed: tuple[str, ...]
+    subjects: tuple[str, ...]
+    topics: tuple[str, ...]
+    near: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Thesaurus:
+    """What teachers type that names no topic; empty in a bank without `vocabulary/near.yml`."""
+
+    passed_over: tuple[str, ...] = ()
+    """Little words that say nothing about a topic."""
+    of_the_hall: tuple[str, ...] = ()
+    """Words of the room and the body that every lesson says."""
+    in_schools: tuple[str, ...] = ()
+    """Things that a school has."""
+    near: tuple[NearWord, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class Bank:
     """Everything the pages are made from. `as_of` is a day, year-month-day."""
 
@@ -40,6 +66,7 @@ class Bank:
     safety_title: str
     safety_notes: str
     units: tuple[Unit, ...]
+    thesaurus: Thesaurus = Thesaurus()
 
 
 @dataclass(frozen=True, slots=True)

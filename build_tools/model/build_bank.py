@@ -4,7 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 
-from build_tools.model.bank import Bank, BankOutline, Topic, UnitOutline, Word
+from build_tools.model.bank import (
+    Bank,
+    BankOutline,
+    NearWord,
+    Thesaurus,
+    Topic,
+    UnitOutline,
+    Word,
+)
 from build_tools.model.unit import Unit
 from build_tools.source.document import Document
 
@@ -24,6 +32,7 @@ def build_bank(documents: Mapping[str, Document], units: Sequence[Unit]) -> Bank
         safety_title=safety.data["title"],
         safety_notes=safety.body,
         units=tuple(units),
+        thesaurus=_thesaurus(documents),
     )
 
 
@@ -55,6 +64,26 @@ def outline_bank(
     """The bank as the rules for the whole bank see it; `folders` names those of all units."""
     as_of = documents["bank.yml"].data["as_of"]
     return BankOutline(as_of, _topics(documents), tuple(units), frozenset(folders))
+
+
+def _thesaurus(documents: Mapping[str, Document]) -> Thesaurus:
+    if "vocabulary/near.yml" not in documents:
+        return Thesaurus()
+    said = documents["vocabulary/near.yml"].data
+    return Thesaurus(
+        passed_over=tuple(said["passed_over"]),
+        of_the_hall=tuple(said["of_the_hall"]),
+        in_schools=tuple(said["in_schools"]),
+        near=tuple(
+            NearWord(
+                typed=(typed, *entry.get("also", ())),
+                subjects=tuple(entry.get("subjects", ())),
+                topics=tuple(entry.get("topics", ())),
+                near=tuple(entry.get("near", ())),
+            )
+            for typed, entry in said["near"].items()
+        ),
+    )
 
 
 def _topics(documents: Mapping[str, Document]) -> dict[str, Topic]:

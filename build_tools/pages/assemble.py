@@ -8,22 +8,33 @@ from dataclasses import dataclass
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
 from build_tools.pages.about.about import Notice, UnitRights, about_page, unit_rights
+from build_tools.pages.advisers.advisers import advisers_page
+from build_tools.pages.assess.assess import assess_page
 from build_tools.pages.booklet.booklet import booklet_page
+from build_tools.pages.browse.browse import browse_pages
 from build_tools.pages.card.card import card_page
 from build_tools.pages.counts.counts import counts_page
 from build_tools.pages.dance.dance import dance_page
-from build_tools.pages.front.front import FrontUnit, front_page, front_unit
+from build_tools.pages.front.front import front_page
 from build_tools.pages.handouts.handouts import all_handouts_page, handouts_page
 from build_tools.pages.lesson.lesson import lesson_page
+from build_tools.pages.moves.moves import moves_page
+from build_tools.pages.next.next import next_page
 from build_tools.pages.page import Page
+from build_tools.pages.parts.parts import parts_page
+from build_tools.pages.pieces.shelved import Shelved, shelved
+from build_tools.pages.ready.ready import ready_page
 from build_tools.pages.rules.rules import RuleEntry, rules_page
 from build_tools.pages.safety.safety import safety_page
 from build_tools.pages.sheet.sheet import sheet_page
+from build_tools.pages.show.show import show_page
+from build_tools.pages.start.start import start_page
 from build_tools.pages.unit.unit import unit_page
 from build_tools.pages.wall.wall import wall_page
 from build_tools.pages.words.words import words_page
 from build_tools.pages.writing.schema_guide import Schemas
 from build_tools.pages.writing.writing import Examples, examples_of, writing_page
+from build_tools.views.finding.related import related
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,8 +46,8 @@ class Listed:
 
     slug: str
     """The unit's folder."""
-    front: FrontUnit
-    """On the front page."""
+    shelved: Shelved
+    """Wherever units are listed, and in the finder."""
     rights: UnitRights
     """On the page about the bank."""
     examples: Examples
@@ -45,7 +56,7 @@ class Listed:
 
 def listed(bank: Bank, unit: Unit) -> Listed:
     """What the pages of the whole bank say of `unit`; it depends on the bank's settings too."""
-    return Listed(unit.slug, front_unit(bank, unit), unit_rights(unit), examples_of(unit))
+    return Listed(unit.slug, shelved(bank, unit), unit_rights(unit), examples_of(unit))
 
 
 def shared_pages(
@@ -57,8 +68,16 @@ def shared_pages(
 ) -> list[Page]:
     """The pages of the whole bank over the published `units`; `schemas` by the kind of file."""
     first = min(units, key=lambda one: one.slug).examples if units else None
+    shelves = [one.shelved for one in units]
+    found = [one.found for one in shelves]
+    near = related(found)
+    cards = {one.found.slug: one.card for one in shelves}
     return [
-        front_page(bank, [one.front for one in units]),
+        front_page(bank, shelves),
+        start_page(bank),
+        *browse_pages(bank, shelves),
+        *(next_page(bank, one, near[one.slug], cards) for one in found),
+        advisers_page(bank),
         words_page(bank),
         safety_page(bank),
         writing_page(bank, first, schemas),
@@ -74,7 +93,9 @@ def unit_pages(bank: Bank, unit: Unit, published: Collection[str] = ()) -> list[
     units that it builds on or leads to) are among those `published`.
     """
     return [
-        unit_page(bank, unit, published),
+        unit_page(bank, unit),
+        *further_pages(bank, unit, published),
+        show_page(bank, unit),
         *(lesson_page(bank, unit, lesson) for lesson in unit.lessons),
         *(card_page(bank, unit, lesson) for lesson in unit.lessons),
         *(wall_page(bank, unit, lesson) for lesson in unit.lessons),
@@ -84,4 +105,15 @@ def unit_pages(bank: Bank, unit: Unit, published: Collection[str] = ()) -> list[
         *(handouts_page(bank, unit, lesson) for lesson in unit.lessons),
         all_handouts_page(bank, unit),
         sheet_page(bank, unit),
+    ]
+
+
+def further_pages(bank: Bank, unit: Unit, published: Collection[str] = ()) -> list[Page]:
+    """The pages behind the doors of the unit's own page."""
+    moves = [moves_page(bank, unit)] if unit.dance.motifs else []
+    return [
+        ready_page(bank, unit),
+        parts_page(bank, unit),
+        *moves,
+        assess_page(bank, unit, published),
     ]

@@ -42,6 +42,21 @@ _COUNTS = tuple(
 )
 _DANCE = tuple(f"dance/{name}.js" for name in ("stage", "mover", "later", "my-class", "dance"))
 
+_FINDING = tuple(
+    f"front/finding/{name}.js"
+    for name in (
+        "words-typed",
+        "alike",
+        "parts",
+        "search",
+        "narrowing",
+        "sayings",
+        "cards",
+        "address",
+        "finding",
+    )
+)
+
 PAGE_SCRIPTS = {
     "lesson.js": (
         "lesson/keep.js",
@@ -73,6 +88,7 @@ PAGE_SCRIPTS = {
         *_DANCE,
     ),
     "finder.js": ("front/finder.js",),
+    "finding.js": _FINDING,
     "booklet.js": ("pieces/print.js", "booklet/unpack.js"),
     "handouts.js": (
         "sums/class-groups.js",
@@ -81,6 +97,8 @@ PAGE_SCRIPTS = {
         "pieces/print.js",
         "handouts/handouts.js",
     ),
+    "unit.js": ("unit/unit.js",),
+    "show.js": ("show/show.js",),
     "print.js": ("pieces/print.js",),
 }
 """For each file that a page asks for in assets/js, the scripts of site_overrides that are in it."""

@@ -8,7 +8,7 @@ from collections.abc import Callable, Mapping
 from build_tools.pictures.decoded import points_of, turned_upright
 from build_tools.pictures.drawings.cost import refuse_costly
 from build_tools.pictures.drawings.reading import read_drawing
-from build_tools.pictures.drawings.tree import as_text
+from build_tools.pictures.drawings.tree import Element, as_text
 from build_tools.pictures.jpeg import stripped_jpeg
 from build_tools.pictures.mp3 import stripped_mp3
 from build_tools.pictures.png import stripped_png
@@ -56,6 +56,11 @@ def _drawing(data: bytes) -> bytes:
     clean = as_text(drawing.root).encode()
     _KNOWN[_digest("svg", clean)] = 0
     return clean
+
+
+def read_clean_drawing(data: bytes) -> Element:
+    """The drawing as a tree of what may be published."""
+    return read_drawing(data, _inside).root
 
 
 def _inside(kind: str, data: bytes) -> tuple[bytes, int]:

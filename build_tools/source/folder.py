@@ -29,8 +29,11 @@ BANK_FILES: dict[str, Reader] = {
     "bank.yml": read_data,
     "vocabulary/topics.yml": read_data,
     "vocabulary/words.yml": read_data,
+    "vocabulary/near.yml": read_data,
     "safety.md": read_markdown,
 }
+MAY_BE_MISSING = frozenset({"vocabulary/near.yml"})
+"""Files of the bank that a bank can do without."""
 
 
 @dataclass(slots=True)
@@ -56,6 +59,8 @@ def read_bank_files(root: Path) -> tuple[dict[str, Document], list[Problem]]:
     documents: dict[str, Document] = {}
     problems: list[Problem] = []
     for file, reader in BANK_FILES.items():
+        if file in MAY_BE_MISSING and not (root / file).exists():
+            continue
         document = _read(root, file, reader, problems)
         if document is not None:
             documents[file] = document

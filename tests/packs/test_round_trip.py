@@ -56,6 +56,7 @@ def test_it_holds_the_unit_and_all_that_goes_with_it(slug: str, tmp_path: Path) 
         "licence.txt",
         "metadata.jsonld",
         "pages/index.html",
+        *(f"pages/{name}.html" for name in ("ready", "parts", "moves", "assess")),
         *(f"pages/{name}.html" for name in lessons),
     }
 

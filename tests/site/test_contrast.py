@@ -15,6 +15,7 @@ import pytest
 from playwright.sync_api import Browser
 
 from build_tools.disk.places import OVERRIDES
+from build_tools.views.diagrams.blocks import TINTS
 from tests.support import axe
 from tests.support.browser import reader
 from tests.support.built_sites import ROOT
@@ -63,7 +64,7 @@ def palettes() -> dict[str, dict[str, str]]:
     assert light
     assert dark
     return {
-        paper: dict(re.findall(r"--([a-z-]+):\s*(#[0-9A-Fa-f]{3,6})\b", block.group(1)))
+        paper: dict(re.findall(r"--([a-z0-9-]+):\s*(#[0-9A-Fa-f]{3,6})\b", block.group(1)))
         for paper, block in (("light", light), ("dark", dark))
     }
 
@@ -82,3 +83,13 @@ def test_quiet_text_is_text_too_and_rules_can_be_seen(paper: str) -> None:
     palette = palettes()[paper]
     assert contrast(from_hex(palette["quiet"]), from_hex(palette["paper"])) >= 4.5
     assert contrast(from_hex(palette["rule"]), from_hex(palette["paper"])) >= 3
+
+
+@pytest.mark.parametrize("paper", ["light", "dark"])
+def test_names_can_be_read_on_every_tint(paper: str) -> None:
+    """WCAG 2.2, 1.4.6: the ink on the tints of sections and on the wash behind the finder."""
+    palette = palettes()[paper]
+    grounds = [name for name in palette if name.startswith("tint-")]
+    assert len(grounds) == TINTS
+    for ground in (*grounds, "wash"):
+        assert contrast(from_hex(palette["ink"]), from_hex(palette[ground])) >= 7, ground

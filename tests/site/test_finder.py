@@ -8,12 +8,21 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, Page
+import yaml
+from playwright.sync_api import Browser, Locator, Page
 
+from build_tools.views.lesson.sessions import lesson_needs, sessions
 from tests.support.browser import address_of, is_inside, reader
-from tests.support.built_sites import CONTENT, build, html_pages
+from tests.support.built_sites import CONTENT, build
 from tests.support.sound_bank import real_bank
 
+SEARCHES = yaml.safe_load(
+    Path(__file__).with_name("teachers_searches.yml").read_text(encoding="utf-8")
+)
+MOST = 60_000
+"""Bytes of the front page with its styles, its script and three pictures, the typeface apart."""
+RIGHT_FIRST = 27
+"""How many of the thirty have to be answered with the right unit first."""
 POOL, MAGNETS = "Twelve hours in a rock pool", "Pull, push, stick"
 
 
@@ -41,6 +50,18 @@ def two_units(tmp_path_factory: pytest.TempPathFactory) -> Path:
     return folder / "site"
 
 
+@pytest.fixture(scope="module")
+def three_units(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A site of the three units for which the thirty searches were written down."""
+    folder = tmp_path_factory.mktemp("three units")
+    content = folder / "content"
+    shutil.copytree(CONTENT, content, ignore=lambda _, names: set(names) & {"units"})
+    for slug in ("rock-pool", "seeds-on-the-move", "weaving-shed"):
+        shutil.copytree(CONTENT / "units" / slug, content / "units" / slug)
+    build(content, folder / "site")
+    return folder / "site"
+
+
 @pytest.fixture
 def front(browser: Browser, two_units: Path) -> Iterator[Page]:
     """The front page of the site of two units."""
@@ -50,9 +71,11 @@ def front(browser: Browser, two_units: Path) -> Iterator[Page]:
 
 
 def shown(page: Page) -> list[str]:
-    """The titles of the units that are to be seen."""
-    titles = page.get_by_role("main").get_by_role("heading", level=3)
-    return [title for title in titles.all_inner_texts() if title]
+    """The titles of the units that are to be seen, once the finder has answered."""
+    page.locator("form[data-awake]").wait_for(state="attached")
+    page.locator("[data-part='results']:not([aria-busy])").wait_for(state="attached")
+    titles = page.locator(".unit-card h3:visible")
+    return [title.strip() for title in titles.all_inner_texts()]
 
 
 def look_for(page: Page, words: str) -> list[str]:
@@ -63,28 +86,64 @@ def look_for(page: Page, words: str) -> list[str]:
 
 def told(page: Page) -> str:
     """What the finder says about what it found."""
-    return page.locator('[role="status"]').text_content() or ""
+    return page.locator('[role="status"]').first.text_content() or ""
 
 
-def test_a_teacher_finds_a_unit_by_topic_and_opens_its_first_lesson(
-    browser: Browser, site: Path
+def card(page: Page, title: str) -> Locator:
+    """The card of the unit."""
+    return page.locator(".unit-card:visible").filter(has_text=title)
+
+
+def test_thirty_teachers_find_their_unit_first_and_every_no_is_honest(
+    browser: Browser, three_units: Path
 ) -> None:
+    site = three_units
+    bank = real_bank()
+    titles = {unit.slug: unit.title for unit in bank.units}
+    in_titles = {word for title in titles.values() for word in re.findall(r"\w{4,}", title.lower())}
+    right, wrong = 0, []
     with reader(browser, site) as at:
         at.page.goto(address_of(site, "index.html"))
-        at.page.get_by_role("searchbox").press_sequentially("rock pools")
-        assert POOL in shown(at.page)
-        at.page.get_by_role("main").get_by_role("link", name=POOL).click()
-        assert at.page.get_by_role("heading", level=1).inner_text() == POOL
-        at.page.get_by_role("main").get_by_role("link", name="Lesson 1").first.click()
-        assert at.page.url.endswith("/lesson-1.html")
-        assert "Lesson 1 of" in at.page.get_by_role("main").inner_text()
+        for search in SEARCHES["finds"]:
+            found = look_for(at.page, search["typed"])
+            right += found[:1] == [titles[search["unit"]]]
+            wrong += [] if found[:1] == [titles[search["unit"]]] else [(search, found)]
+        for search in SEARCHES["refuses"]:
+            found = look_for(at.page, search["typed"])
+            near = [titles[search["near"]]] if search["near"] else []
+            assert found[:1] == near, (search, found)
+            assert told(at.page).startswith("No unit "), search
         assert at.said == []
         assert [address for address in at.requests if not is_inside(address, site)] == []
+    assert len(SEARCHES["finds"]) == 30
+    assert right >= RIGHT_FIRST, wrong
+    for search in SEARCHES["finds"]:
+        typed = set(re.findall(r"\w{4,}", search["typed"].lower())) - {"under"}
+        assert not typed & in_titles, search
+
+
+def test_from_the_front_page_to_the_first_words_to_say_it_is_two_clicks(
+    browser: Browser, three_units: Path
+) -> None:
+    site = three_units
+    for unit in real_bank().units:
+        if not (site / "units" / unit.slug).is_dir():
+            continue
+        first = next(step.say for step in unit.lessons[0].steps if step.say)
+        with reader(browser, site) as at:
+            at.page.goto(address_of(site, "index.html"))
+            card(at.page, unit.title).locator(".jump a").first.click()
+            assert at.page.url.endswith(f"{unit.slug}/lesson-1.html")
+            # the second click, where a lesson's first screen is not yet enough
+            if first.split(".")[0] not in at.page.get_by_role("main").inner_text():
+                at.page.locator("a[href*='-card.html']").first.click()
+            assert first.split(".")[0] in at.page.get_by_role("main").inner_text()
 
 
 def test_nothing_is_hidden_before_anything_is_asked(front: Page) -> None:
-    assert shown(front) == sorted([POOL, MAGNETS])
+    assert {MAGNETS, POOL} == set(front.locator(".unit-card h3").all_inner_texts())
     assert told(front) == ""
+    assert not front.locator("form[data-awake]").count()
 
 
 @pytest.mark.parametrize(
@@ -106,69 +165,139 @@ def test_nothing_is_hidden_before_anything_is_asked(front: Page) -> None:
         ("limpets", POOL),
         ("magnetism", MAGNETS),
         ("gravity", MAGNETS),
+        # half a word
+        ("magn", MAGNETS),
     ],
 )
 def test_a_topic_word_a_slip_and_a_near_word_find_the_one_unit(
     front: Page, words: str, title: str
 ) -> None:
-    assert look_for(front, words) == [title]
-    assert told(front) == "1 unit found."
+    assert look_for(front, words)[:1] == [title]
+    assert "found." in told(front)
 
 
-def test_nonsense_says_so_and_offers_the_nearest(front: Page) -> None:
-    assert look_for(front, "xqzv")
-    assert "No unit for “xqzv”" in told(front)
-    assert "The nearest: " in told(front)
-    look_for(front, "magnificent magnetons")
-    assert f"The nearest: {MAGNETS}" in told(front)
+def test_nonsense_is_answered_with_an_honest_no(front: Page) -> None:
+    assert look_for(front, "xqzv") == []
+    assert told(front).startswith("No unit has anything near “xqzv”.")
+    assert look_for(front, "magnets xqzv") == [MAGNETS]
+    assert told(front) == "Nothing has “xqzv”. 1 unit found."
 
 
 def test_the_words_can_be_taken_back(front: Page) -> None:
     look_for(front, "seaside")
-    assert len(look_for(front, "")) == 2
+    front.get_by_role("button", name="Start again").click()
+    assert set(shown(front)) == {POOL, MAGNETS}
     assert told(front) == ""
+    assert front.get_by_role("searchbox").input_value() == ""
 
 
 def test_a_year_leaves_the_units_for_that_year(front: Page) -> None:
-    year = front.get_by_label("School year")
-    year.select_option(label="Year 5 (England)")
+    year = front.get_by_label("Year", exact=True)
+    year.focus()
+    shown(front)
+    year.select_option(value="england-5")
     assert shown(front) == [MAGNETS]
-    year.select_option(label="Year 3 (England)")
+    year.select_option(value="england-3")
     assert shown(front) == [POOL]
-    assert look_for(front, "magnets")
-    assert "No unit for “magnets” for Year 3 (England)" in told(front)
+    assert look_for(front, "magnets") == [MAGNETS]
+    assert "No unit is about “magnets” and is for Year 3 (England)." in told(front)
+    assert "It is for Years 5 and 6." in card(front, MAGNETS).inner_text()
 
 
-def test_a_slot_leaves_the_units_whose_longest_lesson_fits(front: Page) -> None:
+def test_a_year_a_stage_and_minutes_can_be_typed(front: Page) -> None:
+    assert look_for(front, "dance for y5") == [MAGNETS]
+    assert look_for(front, "year 4") == [POOL]
+    assert set(look_for(front, "ks2")) == {POOL, MAGNETS}
+    look_for(front, "magnets 45 mins")
+    assert "Planned for your 45 minutes." in card(front, MAGNETS).inner_text()
+    look_for(front, "year 9 magnets")
+    assert "No unit is for that school year." in told(front)
+
+
+def test_minutes_are_fitted_and_carried_to_the_lesson(front: Page) -> None:
     bank = real_bank()
     unit = next(unit for unit in bank.units if unit.slug == "rock-pool")
-    longest = max(lesson.minutes for lesson in unit.lessons)
-    slot = front.get_by_label("Minutes")
-    slot.fill(str(longest))
+    needs = lesson_needs(unit)
+    longest = max(one.at_once for one in needs)
+    minutes = front.get_by_label("Minutes", exact=True)
+    for slot in (longest, longest - 1, max(one.each_of_two or 0 for one in needs)):
+        minutes.fill(str(slot))
+        assert len(shown(front)) == 2
+        taken = sessions(needs, slot)
+        if taken == len(unit.lessons):
+            words = f"Planned for {needs[0].planned} minutes, fits your {slot}."
+        else:
+            words = f"{taken} sessions in your {slot} minutes."
+        assert words in card(front, POOL).inner_text()
+    minutes.fill("10")
     assert len(shown(front)) == 2
-    assert told(front) == "2 units found."
-    slot.fill(str(longest - 1))
-    assert f"{longest - 1} minutes" in told(front)
-    assert "No unit" in told(front)
+    assert "No unit fits 10 minutes." in told(front)
+    assert "Too long for 10 minutes" in card(front, POOL).inner_text()
+    minutes.fill(str(longest))
+    front.get_by_label("Room").select_option(label="Half a hall")
+    shown(front)
+    card(front, POOL).locator(".jump a").first.click()
+    assert front.url.endswith(f"lesson-1.html#fit={longest}-0-30-0-half")
 
 
-def test_a_space_says_how_each_unit_is_danced_there(front: Page) -> None:
+def test_a_room_says_how_each_unit_is_danced_there(front: Page) -> None:
     bank = real_bank()
     space = next(unit for unit in bank.units if unit.slug == "rock-pool").space
     ways = {"A hall": space.hall, "Half a hall": space.half_hall, "A classroom": space.classroom}
     for label, way in ways.items():
-        front.get_by_label("Where you dance").select_option(label=label)
-        text = front.get_by_role("main").inner_text()
-        assert text.count(way) == 2
-        assert not [other for other in ways.values() if other != way and other in text]
+        front.get_by_label("Room").select_option(label=label)
+        shown(front)
+        assert way in card(front, POOL).inner_text()
 
 
-def test_without_script_every_unit_is_listed_and_no_dead_finder(
+def test_lists_narrow_and_say_how_many_are_left(front: Page) -> None:
+    front.get_by_text("More choices").click()
+    assert set(shown(front)) == {POOL, MAGNETS}
+    subject = front.get_by_label("Subject", exact=True)
+    options = subject.locator("option").all_inner_texts()
+    assert options == ["Any", "English – 1", "Geography – 1", "Science – 2"]
+    subject.select_option(value="geography")
+    assert shown(front) == [POOL]
+    assert front.locator("#finder-year option").all_inner_texts()[1:] == [
+        "Year 3 (England) – 1",
+        "Year 4 (England) – 1",
+        "Year 5 (England) – 0",
+        "Year 6 (England) – 0",
+    ]
+    look_for(front, "magnets")
+    assert "No unit is about “magnets” and has “Geography”." in told(front)
+    assert "It does not have: Geography." in card(front, MAGNETS).inner_text()
+
+
+def test_the_address_keeps_the_question(browser: Browser, two_units: Path) -> None:
+    with reader(browser, two_units) as at:
+        at.page.goto(address_of(two_units, "index.html"))
+        look_for(at.page, "magnits & more")
+        at.page.get_by_label("Minutes", exact=True).fill("40")
+        shown(at.page)
+        asked = at.page.url
+        at.page.goto("about:blank")
+        at.page.goto(asked)
+        assert shown(at.page) == [MAGNETS]
+        assert at.page.get_by_role("searchbox").input_value() == "magnits & more"
+        assert at.page.get_by_label("Minutes", exact=True).input_value() == "40"
+        assert at.said == []
+
+
+def test_without_script_the_page_leads_everywhere_and_shows_no_dead_finder(
     browser: Browser, site: Path
 ) -> None:
-    bank = real_bank()
     with reader(browser, site, script=False) as at:
         at.page.goto(address_of(site, "index.html"))
-        assert shown(at.page) == sorted(unit.title for unit in bank.units if not unit.draft)
         assert not at.page.locator("form").is_visible()
-    assert "index.html" in html_pages(site)
+        for button in at.page.locator("button").all():
+            assert not button.is_visible()
+        assert at.page.get_by_role("link", name="By topic").is_visible()
+
+
+def test_the_front_page_and_its_pictures_weigh_little(site: Path) -> None:
+    html = (site / "index.html").read_text(encoding="utf-8")
+    named = re.findall(r'<(?:link|script|img)[^>]* (?:href|src)="([^":]+)"', html)
+    files = {"index.html", *named} - {"assets/css/face.css"}
+    assert len([name for name in files if "card." in name]) == 3
+    assert sum((site / name).stat().st_size for name in files) <= MOST

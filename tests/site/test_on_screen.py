@@ -75,10 +75,10 @@ def test_words_in_drawings_can_be_read_on_a_phone(
     assert small == {}
 
 
-def test_a_phone_shows_the_first_unit_on_the_first_screen(browser: Browser, site: Path) -> None:
+def test_a_phones_first_screen_shows_a_units_picture(browser: Browser, site: Path) -> None:
     with reader(browser, site, width=PHONE) as at:
         at.page.goto(address_of(site, "index.html"))
-        box = at.page.locator(".entry .summary").first.bounding_box()
+        box = at.page.locator(".unit-card img").first.bounding_box()
         assert box is not None
         assert box["y"] + box["height"] < PHONE_HEIGHT
 

@@ -47,7 +47,7 @@ def test_a_planted_fault_is_noticed(firefox: Firefox, site: Path) -> None:
 def test_the_finder_finds(firefox: Firefox, site: Path) -> None:
     firefox.fresh()
     firefox.open(address_of(site, "index.html"))
-    shown = "[...document.querySelectorAll('.entry')].filter((one) => one.offsetParent).length"
+    shown = "[...document.querySelectorAll('.unit-card')].filter((one) => one.offsetParent).length"
     assert firefox.evaluate(shown) == 3
     firefox.fill("#finder-word", "rok pools")
     wait_for(firefox, f"{shown} === 1")

@@ -15,7 +15,10 @@ from tests.support.banks import LOOKED_AT
 ROOT = Path(__file__).resolve().parents[2]
 CONTENT = ROOT / "content"
 LESSON = re.compile(r"units/[^/]+/lesson-[0-9]+\.html")
-_VARIES = re.compile(r"(?<=^units/)[^/]+|[0-9]+")
+_VARIES = re.compile(
+    r"(?<=^units/)[^/]+|(?<=^browse/topic-)[^.]+|(?<=^browse/year-)[^.]+|(?<=^browse/subject-)[^.]+"
+    r"|[0-9]+"
+)
 
 
 def build(content: Path, out: Path, environment: Mapping[str, str] | None = None) -> None:

@@ -15,6 +15,10 @@ for (const file of process.argv.slice(2)) runInThisContext(readFileSync(file, "u
 globalThis.danceUnitBank.stepFactsOf = (all) =>
   globalThis.danceUnitBank.stepFacts({ querySelectorAll: () => all.map((dataset) => ({ dataset })) });
 
+// what is typed, with the little words as a list, since a set is no JSON
+const { finding } = globalThis.danceUnitBank;
+finding.readTypedOf = (text, passedOver) => finding.readTyped(text, new Set(passedOver));
+
 function answer([name, given]) {
   try {
     const found = name.split(".").reduce((part, one) => part[one], globalThis.danceUnitBank);

@@ -27,6 +27,11 @@ WITHOUT_A_PAGE = (
     "playing/player.js",
     "counts/wav.js",
     "counts/midi.js",
+    "front/finding/words-typed.js",
+    "front/finding/alike.js",
+    "front/finding/search.js",
+    "front/finding/narrowing.js",
+    "front/finding/sayings.js",
 )
 RUNNER = Path(__file__).with_suffix(".mjs")
 

@@ -26,7 +26,7 @@ def packed(html: str) -> str:
     def leave(found: re.Match[str]) -> str:
         inside, _, after = found[3].rpartition("</div>")
         lessons.append(inside)
-        way = f'<p class="own-page"><a href="{found[2]}">This lesson on its own page</a></p>'
+        way = f'<p class="own-page"><a href="{found[2]}">This part on its own page</a></p>'
         return f"{found[1]}{way}</div>{after}"
 
     left = _PLACE.sub(leave, html)

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
-from build_tools.pages.frame.frame import Frame, Link, frame
+from build_tools.pages.frame.frame import Frame, frame
 from build_tools.pages.page import Page
 from build_tools.views.words.days import day_in_words
 from build_tools.views.words.licences import licence_in_words
+from build_tools.views.words.plain_words import how_many
 
 PATH = "about.html"
 
@@ -32,17 +34,25 @@ class Notice:
 
 
 @dataclass(frozen=True, slots=True)
-class UnitRights:
-    """The rights of one unit."""
+class UnitsRights:
+    """The units of one publisher under one licence."""
 
-    unit: Link
-    """The unit, with the way to its page."""
+    units: str
+    """How many there are, in words."""
     publisher: str
-    """Who issued it."""
-    edition: str
-    """Which edition."""
+    """Who issued them."""
     licence: str
     """In words, with the address where it is published."""
+
+
+@dataclass(frozen=True, slots=True, order=True)
+class UnitRights:
+    """Whose one unit is."""
+
+    publisher: str
+    """Who issued it."""
+    licence: str
+    """By its SPDX id."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,20 +65,15 @@ class AboutView:
     """Who keeps the bank and what for."""
     as_of: str
     """The day to which ages and dates are counted."""
-    units: tuple[UnitRights, ...]
-    """The rights of every unit."""
+    units: tuple[UnitsRights, ...]
+    """Whose the units are; each says its own rights on its page Plan and assess."""
     notices: tuple[Notice, ...]
     """Every part that is bundled or that the software uses."""
 
 
 def unit_rights(unit: Unit) -> UnitRights:
     """The rights of `unit`: they can be kept without it."""
-    return UnitRights(
-        Link(unit.title, f"units/{unit.slug}/index.html"),
-        unit.publisher,
-        unit.edition,
-        licence_in_words(unit.licence),
-    )
+    return UnitRights(unit.publisher, unit.licence)
 
 
 def about_page(bank: Bank, units: Iterable[UnitRights], notices: Sequence[Notice]) -> Page:
@@ -77,7 +82,10 @@ def about_page(bank: Bank, units: Iterable[UnitRights], notices: Sequence[Notice
         frame=frame(bank, PATH, "About the bank", bank.about),
         about=bank.about,
         as_of=day_in_words(bank.as_of),
-        units=tuple(sorted(units, key=lambda one: (one.unit.words.lower(), one.unit.href))),
+        units=tuple(
+            UnitsRights(how_many(many, "unit"), one.publisher, licence_in_words(one.licence))
+            for one, many in sorted(Counter(units).items())
+        ),
         notices=tuple(notices),
     )
     return Page(PATH, "about/about.html", view.frame.title, view)

@@ -8,9 +8,11 @@ from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
+from build_tools.pages.pieces.doors import doors
 from build_tools.pages.pieces.labelled import Labelled
 from build_tools.pages.pieces.lesson_entries import LessonEntry, lesson_entries
 from build_tools.pages.pieces.picture import Picture, picture
+from build_tools.pages.pieces.unit_card import first_picture, picture_shows
 from build_tools.views.dance.dance_in_words import whole_dance_in_words
 from build_tools.views.diagrams.small_line import small_line
 from build_tools.views.lesson.collecting import things_to_collect
@@ -34,6 +36,18 @@ class BoundLesson:
     """The size that its words need on paper to stay on two sides, in points."""
     lesson: LessonEntry
     """The lesson in short; the article of its page is bound in at its place."""
+
+
+@dataclass(frozen=True, slots=True)
+class BoundPage:
+    """A further page of the unit in the booklet."""
+
+    place: str
+    """The name of its place in the booklet."""
+    title: str
+    """What it is called."""
+    href: str
+    """The page whose article is bound in at its place."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,6 +80,12 @@ class BookletView:
     """Clothes and feet, in the author’s words."""
     lessons: tuple[BoundLesson, ...]
     """The lessons in order."""
+    further: tuple[BoundPage, ...]
+    """What to get ready, the dance in full, every move, planning and assessing."""
+    src: str | None
+    """The unit's first picture; None where it has none."""
+    shows: str
+    """What the picture shows."""
     tried: str
     """Honestly, whether it has been taught."""
     rights: tuple[str, ...]
@@ -73,8 +93,9 @@ class BookletView:
 
 
 def booklet_page(bank: Bank, unit: Unit) -> Page:
-    """The page units/<slug>/booklet.html, before the lessons are bound in."""
+    """The page units/<slug>/booklet.html, before the other pages are bound in."""
     path = f"units/{unit.slug}/booklet.html"
+    shown = first_picture(unit)
     view = BookletView(
         frame=frame(bank, path, f"{unit.title}, booklet", unit.summary, "booklet.js"),
         language=unit.language,
@@ -97,6 +118,12 @@ def booklet_page(bank: Bank, unit: Unit) -> Page:
             BoundLesson(f"lesson-{lesson.number}", on_paper(unit, lesson).size, entry)
             for lesson, entry in zip(unit.lessons, lesson_entries(unit), strict=True)
         ),
+        further=tuple(
+            BoundPage(door.href.removesuffix(".html"), door.words, door.href)
+            for door in doors(unit)
+        ),
+        src=shown.file if shown else None,
+        shows=picture_shows(shown) if shown else "",
         tried=tried_in_words(unit),
         rights=rights_in_words(unit),
     )

@@ -44,11 +44,11 @@ class Frame:
 
 
 _FOOT = (
-    ("Words of dance", "words.html"),
+    ("Never taught dance? Start here", "start.html"),
     ("Keeping everyone safe", "safety.html"),
-    ("How to write a unit", "writing.html"),
-    ("The rules", "rules.html"),
+    ("Words of dance", "words.html"),
     ("About the bank", "about.html"),
+    ("For advisers", "advisers.html"),
 )
 
 

@@ -1,65 +1,23 @@
-"""The front page: the finder over a complete list of units."""
+"""The front page: a finder in one line, a few units with their pictures, and doors to all of them.
+
+Nothing on it grows with the bank: what the finder knows is loaded when somebody types.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from build_tools.model.bank import Bank
-from build_tools.model.school_years import in_words
-from build_tools.model.unit import SchoolYears, Unit
-from build_tools.pages.frame.frame import Frame, frame
+from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
-from build_tools.pages.pieces.labelled import Labelled
-from build_tools.pages.pieces.picture import Picture, picture
-from build_tools.views.diagrams.small_line import small_line
-from build_tools.views.words.plain_words import listed, name_in_words
-from build_tools.views.words.topics import topics_in_words
-from build_tools.views.words.unit_in_words import lessons_in_words, years_in_words
+from build_tools.pages.pieces.shelved import Shelved
+from build_tools.pages.pieces.unit_card import UnitCard
+from build_tools.views.words.plain_words import how_many
 
 PATH = "index.html"
-
-
-@dataclass(frozen=True, slots=True)
-class Option:
-    """One choice in a list of the finder."""
-
-    value: str
-    """What the finder compares."""
-    words: str
-    """What the reader sees."""
-
-
-@dataclass(frozen=True, slots=True)
-class UnitEntry:
-    """One unit in the list."""
-
-    title: str
-    """The words of the link to it."""
-    href: str
-    """Where its page is."""
-    summary: str
-    """What the dance will be."""
-    years: str
-    """Its school years and ages, in words."""
-    length: str
-    """How many lessons of how many minutes."""
-    topics: str
-    """Its topics, in words."""
-    subjects: str
-    """The subjects it links to, in words."""
-    publisher: str
-    """Who issued it, where that is somebody else than who keeps the bank; else empty."""
-    line: Picture
-    """The dance on one line."""
-    search: str
-    """Every word it may be found by, near words of its topics among them."""
-    year_values: str
-    """The values of its years, as in the finder's list, with spaces between."""
-    longest: int
-    """The minutes of its longest lesson."""
-    spaces: tuple[Labelled, ...]
-    """How it is danced in each space; the label is the finder's value."""
+FEW = 3
+"""How many units the front page shows."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,99 +29,50 @@ class FrontView:
     heading: str
     """What the page asks its reader to do."""
     lead: str
-    """One sentence of what this is."""
-    years: tuple[Option, ...]
-    """The school years that units are written for."""
-    spaces: tuple[Option, ...]
-    """The spaces that every unit is written for."""
-    units: tuple[UnitEntry, ...]
-    """All published units, in the order of their titles."""
+    """What this is, in two sentences."""
+    start: Link
+    """The way for who has never taught dance."""
+    finding: str
+    """The script that the finder fetches when somebody comes near it."""
+    find_at: str
+    """The folder of what that script loads."""
+    chosen_few: tuple[UnitCard, ...]
+    """A few units, for the youngest, the middle and the oldest."""
+    doors: tuple[Link, ...]
+    """Ways to look through all units."""
+    how_many: str
+    """How many units there are, in words."""
 
 
-_SPACES = (
-    Option("hall", "A hall"),
-    Option("half-hall", "Half a hall"),
-    Option("classroom", "A classroom"),
-)
-
-
-@dataclass(frozen=True, slots=True)
-class FrontUnit:
-    """What the front page says of one unit: it can be kept without the unit."""
-
-    order: tuple[str, str]
-    """What the list is sorted by."""
-    entry: UnitEntry
-    """Its place in the list."""
-    years: tuple[Option, ...]
-    """The school years it is written for."""
-
-
-def front_unit(bank: Bank, unit: Unit) -> FrontUnit:
-    """What the front page says of `unit`."""
-    return FrontUnit((unit.title.lower(), unit.slug), _entry(bank, unit), _years(unit))
-
-
-def front_page(bank: Bank, units: Iterable[FrontUnit]) -> Page:
+def front_page(bank: Bank, units: Sequence[Shelved]) -> Page:
     """The page index.html over the published `units`."""
-    units = sorted(units, key=lambda one: one.order)
-    found = {option.value: option for one in units for option in one.years}
-    lead = "Dance your class makes itself, over a few lessons, from something worth dancing about."
+    around = frame(bank, PATH, bank.name, bank.about, "finder.js")
     view = FrontView(
-        frame=frame(bank, PATH, bank.name, bank.about, "finder.js"),
-        heading="Find a dance unit",
-        lead=f"{lead} You need no dance training, and you never have to demonstrate.",
-        years=tuple(found[value] for value in sorted(found, key=_order)),
-        spaces=_SPACES,
-        units=tuple(one.entry for one in units),
-    )
-    return Page(PATH, "front/front.html", view.frame.title, view)
-
-
-def _entry(bank: Bank, unit: Unit) -> UnitEntry:
-    return UnitEntry(
-        title=unit.title,
-        href=f"units/{unit.slug}/index.html",
-        summary=unit.summary,
-        years=years_in_words(unit),
-        length=lessons_in_words(unit),
-        topics=topics_in_words(bank, unit.topics),
-        subjects=listed(unit.subjects),
-        publisher="" if unit.publisher == bank.name else unit.publisher,
-        line=picture(small_line(unit.dance, f"line-{unit.slug}")),
-        search=" ".join(_search_words(bank, unit)),
-        year_values=" ".join(_value(y.nation, one) for y in unit.years for one in y.years),
-        longest=max((lesson.minutes for lesson in unit.lessons), default=0),
-        spaces=(
-            Labelled("hall", unit.space.hall),
-            Labelled("half-hall", unit.space.half_hall),
-            Labelled("classroom", unit.space.classroom),
+        frame=around,
+        heading="Find a dance for your class",
+        lead="Your class makes the dance, from a picture, a poem or a true story. You read out "
+        "the words in bold. You need no training, and you never demonstrate.",
+        start=Link("Never taught dance? Start here", "start.html"),
+        finding="assets/js/finding.js",
+        find_at="assets/find/",
+        chosen_few=tuple(unit.card for unit in chosen_few(units)),
+        doors=(
+            Link("By topic", "browse/topics.html"),
+            Link("By school year", "browse/years.html"),
+            Link("By subject", "browse/subjects.html"),
         ),
+        how_many=how_many(len(units), "unit"),
     )
+    return Page(PATH, "front/front.html", around.title, view)
 
 
-def _search_words(bank: Bank, unit: Unit) -> tuple[str, ...]:
-    words = [unit.title, *(name_in_words(t) for t in unit.topics)]
-    for topic in unit.topics:
-        if topic in bank.topics:
-            words += bank.topics[topic].also
-    words += [*unit.subjects, unit.summary]
-    return tuple(dict.fromkeys(words))
-
-
-def _years(unit: Unit) -> tuple[Option, ...]:
+def chosen_few(units: Sequence[Shelved]) -> tuple[Shelved, ...]:
+    """The latest unit of each third of the ages; of one day, whose picture loads soonest."""
+    by_age = sorted(units, key=lambda one: (one.found.ages, one.found.slug))
+    if len(by_age) <= FEW:
+        return tuple(by_age)
+    size = len(by_age) / FEW
+    thirds = [by_age[round(n * size) : round((n + 1) * size)] for n in range(FEW)]
     return tuple(
-        Option(_value(y.nation, one), in_words(SchoolYears(y.nation, (one,))))
-        for y in unit.years
-        for one in y.years
+        max(third, key=lambda one: (one.found.issued, -one.picture_size)) for third in thirds
     )
-
-
-def _value(nation: str, year: str) -> str:
-    return f"{nation.lower().replace(' ', '-')}-{year.lower()}"
-
-
-def _order(value: str) -> tuple[str, int, str]:
-    nation, _, year = value.rpartition("-")
-    digits = "".join(c for c in year if c.isdigit())
-    return (nation, int(digits or 0) + (20 if year.startswith("s") else 0), year)

@@ -26,7 +26,7 @@ class LessonEntry:
     pupils_make: str
     """What pupils will have made."""
     adds: tuple[str, ...]
-    """What it adds to the dance, in short phrases."""
+    """What it adds to the dance, in short sentences."""
 
 
 def lesson_href(number: int) -> str:
@@ -51,21 +51,24 @@ def lesson_entries(unit: Unit) -> tuple[LessonEntry, ...]:
 
 def _adds(unit: Unit, index: int) -> tuple[str, ...]:
     adds = lesson_adds(unit, unit.lessons[index])
-    found = [
-        ("Makes", adds.motifs),
-        ("Changes a motif into", adds.developments),
-        ("Makes section", tuple(called_by(unit.dance, letter) for letter in adds.sections)),
-    ]
-    lines = [
-        f"{label} {listed([name_in_words(name) for name in names])}"
-        for label, names in found
-        if names
-    ]
+    lines = []
+    if adds.motifs:
+        lines.append(f"Pupils make the {_named(adds.motifs)}.")
+    if adds.developments:
+        lines.append(f"They change it: {_named(adds.developments)}.")
+    if adds.sections:
+        called = [called_by(unit.dance, letter) for letter in adds.sections]
+        lines.append(f"They make {listed(called)}.")
     if adds.joined:
-        lines.append(f"Joins {' '.join(adds.joined)}")
-    if adds.settled:
-        chosen = [unit.dance.choices[n].what for n in adds.settled if n in unit.dance.choices]
-        lines += [f"Pupils choose: {what[:1].lower()}{what[1:]}" for what in chosen]
+        lines.append(f"They join {listed(adds.joined)}.")
+    chosen = [unit.dance.choices[n].what for n in adds.settled if n in unit.dance.choices]
+    lines += [f"They choose {what[:1].lower()}{what[1:]}." for what in chosen]
     if adds.shows_whole:
-        lines.append("Shows the whole dance")
+        lines.append("They show the whole dance.")
+    if lines:
+        lines[0] = lines[0].replace("They", "Pupils", 1)
     return tuple(lines)
+
+
+def _named(names: tuple[str, ...]) -> str:
+    return listed([name_in_words(name) for name in names])

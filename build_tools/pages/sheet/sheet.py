@@ -98,7 +98,7 @@ def sheet_page(bank: Bank, unit: Unit) -> Page:
 
 
 def _lesson(entry: LessonEntry) -> SheetLesson:
-    adds = ". ".join(entry.adds) if entry.adds else entry.pupils_make
+    adds = " ".join(entry.adds) if entry.adds else entry.pupils_make
     return SheetLesson(entry.number, entry.title, sentence(adds))
 
 

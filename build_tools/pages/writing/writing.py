@@ -26,6 +26,7 @@ _FILES = (
     ("lesson", "lesson-1.md and so on", "A lesson file"),
     ("topics", "vocabulary/topics.yml", "The topics file"),
     ("words", "vocabulary/words.yml", "The words file"),
+    ("near", "vocabulary/near.yml", "The thesaurus"),
     ("bank", "bank.yml", "The bank file"),
     ("safety", "safety.md", "The safety file"),
 )

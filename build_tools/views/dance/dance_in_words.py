@@ -2,12 +2,48 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from build_tools.model.dance import Dance
 from build_tools.movement.counts import figures
+from build_tools.movement.forms import returns_to_start
+from build_tools.movement.letters import is_changed
 from build_tools.movement.theme import form_in_words
 from build_tools.movement.whole_length import whole_counts, whole_seconds
 from build_tools.views.words.plain_words import counts_in_words, listed, seconds_in_words
 from build_tools.views.words.punctuation import capital
+from build_tools.views.words.sections_called import in_a_sentence
+
+_NUMBERS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
+
+
+def dance_told(dance: Dance) -> str:
+    """How long the dance is and how it goes, in whole sentences without letters."""
+    length = whole_seconds(dance)
+    lines = []
+    if length:
+        lines.append(f"It lasts about {_roughly((length.least + length.most) / 2)}.")
+    if dance.order_choice:
+        lines.append("Your class decides in which order the parts come.")
+    elif returns_to_start(dance.form):
+        again = "changed" if is_changed(dance.form[-1]) else "as it was"
+        lines.append(f"The first part comes back at the end, {again}, so it ends as it began.")
+    free = [section for section in dance.sections.values() if section.counts is None]
+    if free and len(free) < len(dance.sections):
+        lines.append(f"Nobody counts in {listed([in_a_sentence(one) for one in free])}.")
+    return " ".join(lines)
+
+
+def _roughly(seconds: Fraction) -> str:
+    """To ten seconds below a minute, else to half a minute, as people say it."""
+    halves = round(seconds / 30)
+    if halves < 2:
+        return f"{round(seconds / 10) * 10} seconds"
+    whole, half = divmod(halves, 2)
+    if whole == 1:
+        return "a minute and a half" if half else "a minute"
+    number = _NUMBERS[whole] if whole < len(_NUMBERS) else str(whole)
+    return f"{number} and a half minutes" if half else f"{number} minutes"
 
 
 def whole_dance_in_words(dance: Dance) -> str:

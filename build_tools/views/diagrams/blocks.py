@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from build_tools.movement.letters import slug
+from build_tools.movement.letters import slug, unmarked
 from build_tools.views.diagrams.hatch import hatch_fill
 from build_tools.views.diagrams.svg import el, num, text
 
+TINTS = 5
+"""How many tints there are; a dance with more letters begins again."""
 _TOOTH = 4
 
 
@@ -17,11 +19,16 @@ def block(
     return el(
         "path",
         d=d,
-        class_=f"block letter-{slug(letter)}",
+        class_=f"block letter-{slug(letter)} {tint_class(letter)}",
         fill=hatch_fill(prefix, letter),
         stroke="currentColor",
         stroke_width=1.5,
     )
+
+
+def tint_class(letter: str) -> str:
+    """The class by which a section's tint is known to the styles, the same wherever it is drawn."""
+    return f"tint-{(ord(unmarked(letter)) - ord('A')) % TINTS + 1}"
 
 
 def letter_tag(letter: str, x: float, y: float, size: float) -> str:

@@ -18,7 +18,7 @@ def test_it_is_small_and_leads_to_each_lesson() -> None:
     small = packed(BOOKLET)
     assert len(small) < len(BOOKLET) / 2
     for n in (1, 2):
-        assert small.count(f'<a href="lesson-{n}.html">This lesson on its own page</a>') == 1
+        assert small.count(f'<a href="lesson-{n}.html">This part on its own page</a>') == 1
     assert "Ä first" not in small
     assert "<h1>Booklet</h1>" in small
     assert small.endswith("</main><footer></footer></body></html>")

@@ -48,8 +48,8 @@ def test_each_lesson_has_one_line_that_says_what_it_adds(unit: Unit) -> None:
 def test_the_rock_pools_third_lesson_by_hand() -> None:
     adds = view_of(real_unit()).lessons[2].adds
     # from its steps: makes crab and C, develops two, settles the answer's size
-    assert adds.startswith("Makes crab. Changes a motif into mirror crab and crab answer.")
-    assert "Makes section C" in adds
-    assert "Joins" not in adds
+    assert adds.startswith("Pupils make the crab. They change it: mirror crab and crab answer.")
+    assert "They make C: crabs." in adds
+    assert "join" not in adds
     # the fourth joins the tide to the anemones, and the crabs to the storm
-    assert "Joins A B" in view_of(real_unit()).lessons[3].adds
+    assert "They join A and B" in view_of(real_unit()).lessons[3].adds

@@ -12,7 +12,7 @@ import pytest
 from build_tools.checking.check_bank import check_unit
 from build_tools.model.dance import Action, Dance, Development
 from build_tools.movement.development import actions_of
-from build_tools.pages.unit.unit_dance import motif_views
+from build_tools.pages.moves.moves import motif_views
 from build_tools.views.dance.without_counts import is_counted
 from build_tools.views.diagrams.strip import order_strip
 from build_tools.views.diagrams.strip_changes import changes_unseen
@@ -136,7 +136,7 @@ def test_a_dance_is_counted_where_anything_in_it_goes_by_counts(slug: str) -> No
     unit = check_unit(UNUSUAL, slug, {}).unit
     assert unit is not None
     assert is_counted(unit.dance) == (slug == "reception-toys")
-    strips = [v.strip for v in motif_views(unit.dance)]
+    strips = [v.strip for v in motif_views(unit)]
     counts = [line for strip in strips for line in strip.words if re.search(r"\bcounts?\b", line)]
     assert bool(counts) == (slug == "reception-toys")
 

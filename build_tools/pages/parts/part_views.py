@@ -1,4 +1,4 @@
-"""The dance on the unit page: sections, motifs, choices, journeys."""
+"""The sections of a dance, one by one, and what pupils decide."""
 
 from __future__ import annotations
 
@@ -6,13 +6,10 @@ from dataclasses import dataclass
 
 from build_tools.model.dance import Dance, Section, Sound
 from build_tools.model.unit import Unit
-from build_tools.movement.development import roots
 from build_tools.movement.letters import slug
 from build_tools.movement.whole import transition_between
 from build_tools.pages.pieces.labelled import Labelled
 from build_tools.pages.pieces.picture import Picture, picture
-from build_tools.pages.pieces.strip import strip_of
-from build_tools.views.dance.journey import journeys
 from build_tools.views.dance.progress import settled
 from build_tools.views.diagrams.floor_plan import unit_floor_plan
 from build_tools.views.diagrams.parts import parts_figure
@@ -21,9 +18,7 @@ from build_tools.views.words.doing import odd_group_in_words
 from build_tools.views.words.plain_words import (
     counts_in_words,
     danced_in_words,
-    development_in_words,
     listed,
-    name_in_words,
     seconds_in_words,
     transition_in_words,
 )
@@ -72,34 +67,6 @@ class SectionView:
 
 
 @dataclass(frozen=True, slots=True)
-class ChangedView:
-    """What is made from a motif."""
-
-    name: str
-    """Its name in words."""
-    how: str
-    """How it is made."""
-    strip: Picture
-    """Its order strip."""
-
-
-@dataclass(frozen=True, slots=True)
-class MotifView:
-    """One motif."""
-
-    name: str
-    """Its name in words."""
-    idea: str
-    """What it stands for."""
-    made_by: str
-    """Who makes it."""
-    strip: Picture
-    """Its order strip."""
-    changed: tuple[ChangedView, ...]
-    """What is made from it."""
-
-
-@dataclass(frozen=True, slots=True)
 class ChoiceView:
     """Something pupils decide."""
 
@@ -111,16 +78,6 @@ class ChoiceView:
     """Who decides, and in which lesson."""
     if_not: str
     """What to do if it is not decided in time."""
-
-
-@dataclass(frozen=True, slots=True)
-class JourneyView:
-    """One motif's way through the unit."""
-
-    name: str
-    """The motif's name in words."""
-    stops: tuple[str, ...]
-    """Lesson by lesson, what is done with it."""
 
 
 def sound_in_words(sound: Sound) -> str:
@@ -176,32 +133,6 @@ def _join(dance: Dance, letter: str) -> Labelled | None:
     return Labelled(f"Then to {called_by(dance, after)}", how)
 
 
-def motif_views(dance: Dance) -> tuple[MotifView, ...]:
-    """The motifs, each with what is made from it."""
-    return tuple(
-        MotifView(
-            name=name_in_words(name),
-            idea=motif.idea,
-            made_by={
-                "pupils": "Pupils make it",
-                "teacher": "You give it",
-                "teacher then pupils": "You give it, then pupils alter it",
-            }[motif.made_by],
-            strip=strip_of(dance, name),
-            changed=tuple(
-                ChangedView(
-                    name_in_words(d.name),
-                    sentence(development_in_words(d)),
-                    strip_of(dance, d.name),
-                )
-                for d in dance.developments.values()
-                if min(roots(dance, d.name), default="") == name
-            ),
-        )
-        for name, motif in dance.motifs.items()
-    )
-
-
 def choice_views(unit: Unit) -> tuple[ChoiceView, ...]:
     """What pupils decide, each with the lesson that settles it."""
     where = settled(unit)
@@ -219,14 +150,3 @@ def choice_views(unit: Unit) -> tuple[ChoiceView, ...]:
             )
         )
     return tuple(found)
-
-
-def journey_views(unit: Unit) -> tuple[JourneyView, ...]:
-    """Where each motif is made, changed, danced and shown."""
-    return tuple(
-        JourneyView(
-            name_in_words(journey.motif),
-            tuple(f"lesson {stop.lesson}: {listed(stop.deeds)}" for stop in journey.stops),
-        )
-        for journey in journeys(unit)
-    )

@@ -1,0 +1,1 @@
+"""The advisers' door and its parts."""

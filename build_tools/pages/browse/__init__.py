@@ -1,0 +1,1 @@
+"""Looking through units by topic, year and subject."""

@@ -1,0 +1,163 @@
+"""Every move: each motif drawn as bodies and counts, what pupils make from it, and when."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from build_tools.model.bank import Bank
+from build_tools.model.dance import Action, Dance
+from build_tools.model.unit import Unit
+from build_tools.movement.development import roots
+from build_tools.pages.frame.frame import Frame, Link, frame
+from build_tools.pages.page import Page
+from build_tools.pages.pieces.doors import MOVES, Door, doors, to_unit
+from build_tools.pages.pieces.picture import Picture, picture
+from build_tools.pages.pieces.strip import strip_of
+from build_tools.views.dance.journey import Journey, journeys
+from build_tools.views.diagrams.body_figure import body_figure
+from build_tools.views.words.plain_words import (
+    action_label,
+    counts_in_words,
+    development_in_words,
+    listed,
+    name_in_words,
+)
+from build_tools.views.words.punctuation import capital, sentence
+
+_MADE_BY = {
+    "pupils": "Pupils make it up.",
+    "teacher": "You give it to pupils.",
+    "teacher then pupils": "You give it to pupils, and they make a part of it their own.",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class MoveView:
+    """One move of a motif as a body does it."""
+
+    word: str
+    """What the class calls it."""
+    counts: str
+    """How many counts it takes."""
+    picture: Picture
+    """The body where it starts and where it ends; its title says the same in words."""
+
+
+@dataclass(frozen=True, slots=True)
+class ChangedView:
+    """What is made from a motif."""
+
+    name: str
+    """Its name in words."""
+    how: str
+    """How it is made."""
+    strip: Picture
+    """Its order strip."""
+
+
+@dataclass(frozen=True, slots=True)
+class MotifView:
+    """One motif."""
+
+    anchor: str
+    """Its place on the page."""
+    name: str
+    """Its name in words."""
+    idea: str
+    """What it stands for."""
+    made_by: str
+    """Who makes it."""
+    moves: tuple[MoveView, ...]
+    """Its moves, drawn."""
+    strip: Picture
+    """Its order strip."""
+    when: str
+    """In which lessons it is made, changed, danced and shown."""
+    changed: tuple[ChangedView, ...]
+    """What is made from it."""
+
+
+@dataclass(frozen=True, slots=True)
+class MovesPageView:
+    """The page on every move."""
+
+    frame: Frame
+    """What stands around the content."""
+    language: str
+    """The language the unit is written in, as a language tag."""
+    unit: Link
+    """The way back to the unit."""
+    heading: str
+    """What the page is called."""
+    motifs: tuple[MotifView, ...]
+    """The motifs."""
+    doors: tuple[Door, ...]
+    """The unit's other pages."""
+
+
+def moves_page(bank: Bank, unit: Unit) -> Page:
+    """The page units/<slug>/moves.html."""
+    path = f"units/{unit.slug}/{MOVES.href}"
+    view = MovesPageView(
+        frame=frame(bank, path, f"{MOVES.words}: {unit.title}", MOVES.about),
+        language=unit.language,
+        unit=to_unit(unit),
+        heading=MOVES.words,
+        motifs=motif_views(unit),
+        doors=doors(unit, MOVES),
+    )
+    return Page(path, "moves/moves.html", view.frame.title, view)
+
+
+def motif_views(unit: Unit) -> tuple[MotifView, ...]:
+    """The motifs of the unit, each with what is made from it."""
+    dance = unit.dance
+    ways = {journey.motif: journey for journey in journeys(unit)}
+    return tuple(
+        MotifView(
+            anchor=f"at-motif-{n}",
+            name=name_in_words(name),
+            idea=sentence(motif.idea),
+            made_by=_MADE_BY[motif.made_by],
+            moves=_moves(motif.actions),
+            strip=strip_of(dance, name),
+            when=_when(ways[name]),
+            changed=tuple(_changed(dance, name)),
+        )
+        for n, (name, motif) in enumerate(dance.motifs.items(), start=1)
+    )
+
+
+def _moves(actions: tuple[Action, ...]) -> tuple[MoveView, ...]:
+    before: list[Action | None] = [None, *actions]
+    return tuple(
+        MoveView(
+            action_label(action),
+            counts_in_words(action.counts),
+            picture(body_figure(action, earlier)),
+        )
+        for action, earlier in zip(actions, before, strict=False)
+    )
+
+
+def _changed(dance: Dance, motif: str) -> list[ChangedView]:
+    return [
+        ChangedView(
+            name_in_words(d.name), sentence(development_in_words(d)), strip_of(dance, d.name)
+        )
+        for d in dance.developments.values()
+        if min(roots(dance, d.name), default="") == motif
+    ]
+
+
+def _when(journey: Journey) -> str:
+    """It is made in lesson 1, changed in lessons 2 and 4, and shown in lesson 6."""
+    lessons: dict[str, list[str]] = {}
+    for stop in journey.stops:
+        for deed in stop.deeds:
+            lessons.setdefault(deed, []).append(str(stop.lesson))
+    told = [
+        f"{deed} in {'lesson' if len(numbers) == 1 else 'lessons'} {listed(numbers)}"
+        for deed, numbers in lessons.items()
+    ]
+    return f"{capital('it is')} {listed(told)}." if told else ""

@@ -1,0 +1,77 @@
+"""The dance in full: part by part, who dances what, where they stand, and how it ends."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from build_tools.model.bank import Bank
+from build_tools.model.unit import Unit
+from build_tools.pages.frame.frame import Frame, Link, frame
+from build_tools.pages.page import Page
+from build_tools.pages.parts.part_views import (
+    ChoiceView,
+    SectionView,
+    choice_views,
+    section_views,
+    sound_in_words,
+)
+from build_tools.pages.pieces.doors import PARTS, Door, doors, to_unit
+from build_tools.pages.pieces.labelled import Labelled
+from build_tools.views.dance.dance_in_words import dance_told, whole_dance_in_words
+from build_tools.views.words.punctuation import capital
+
+
+@dataclass(frozen=True, slots=True)
+class PartsView:
+    """The page on the dance in full."""
+
+    frame: Frame
+    """What stands around the content."""
+    language: str
+    """The language the unit is written in, as a language tag."""
+    unit: Link
+    """The way back to the unit."""
+    heading: str
+    """What the page is called."""
+    told: str
+    """How long the dance is, and how it goes."""
+    counted: str
+    """Its form by letters, its counts and its tempo."""
+    sections: tuple[SectionView, ...]
+    """The sections, one by one."""
+    ending: tuple[Labelled, ...]
+    """What each pupil does at the very end."""
+    front: str
+    """Where the front is."""
+    sound: str
+    """The sound of the dance and who follows whom."""
+    choices: tuple[ChoiceView, ...]
+    """What pupils decide."""
+    ways: tuple[Link, ...]
+    """To watch it and to hear it."""
+    doors: tuple[Door, ...]
+    """The unit's other pages."""
+
+
+def parts_page(bank: Bank, unit: Unit) -> Page:
+    """The page units/<slug>/parts.html."""
+    path, dance = f"units/{unit.slug}/{PARTS.href}", unit.dance
+    view = PartsView(
+        frame=frame(bank, path, f"{PARTS.words}: {unit.title}", PARTS.about),
+        language=unit.language,
+        unit=to_unit(unit),
+        heading=PARTS.words,
+        told=dance_told(dance),
+        counted=whole_dance_in_words(dance),
+        sections=section_views(unit),
+        ending=tuple(Labelled(capital(part.who), part.does) for part in dance.ending),
+        front=dance.front,
+        sound=sound_in_words(dance.sound),
+        choices=choice_views(unit),
+        ways=(
+            Link("Watch the dance from above", "dance.html"),
+            Link("Play the counts", "counts.html"),
+        ),
+        doors=doors(unit, PARTS),
+    )
+    return Page(path, "parts/parts.html", view.frame.title, view)

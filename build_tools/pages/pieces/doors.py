@@ -1,0 +1,41 @@
+"""The ways between the pages of one unit: what is behind each, in a sentence."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from build_tools.model.unit import Unit
+from build_tools.pages.frame.frame import Link
+
+
+@dataclass(frozen=True, slots=True)
+class Door:
+    """A way to a further page of the unit."""
+
+    words: str
+    """What the page is called."""
+    href: str
+    """Where it is, seen from any page of the unit."""
+    about: str
+    """What is behind it."""
+
+
+READY = Door("Get ready", "ready.html", "What to show, what to collect, and how the unit works.")
+PARTS = Door(
+    "The dance in full", "parts.html", "Each part: who dances what, where they stand, how it ends."
+)
+MOVES = Door("Every move", "moves.html", "Each move drawn, and how pupils change it.")
+ASSESS = Door(
+    "Plan and assess", "assess.html", "What every pupil shows by the end, words and curriculum."
+)
+
+
+def doors(unit: Unit, here: Door | None = None) -> tuple[Door, ...]:
+    """The further pages of the unit, but for the one that is `here`."""
+    found = (READY, PARTS, *((MOVES,) if unit.dance.motifs else ()), ASSESS)
+    return tuple(door for door in found if door is not here)
+
+
+def to_unit(unit: Unit) -> Link:
+    """The way back to the unit's own page."""
+    return Link(unit.title, "index.html")

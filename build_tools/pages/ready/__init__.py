@@ -1,0 +1,1 @@
+"""The page Get ready and its parts."""

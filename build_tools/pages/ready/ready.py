@@ -1,0 +1,98 @@
+"""Get ready: what to show, what to collect, what pupils need first, and how the unit works."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from markupsafe import Markup
+
+from build_tools.model.bank import Bank
+from build_tools.model.unit import Unit
+from build_tools.pages.frame.frame import Frame, Link, frame
+from build_tools.pages.page import Page
+from build_tools.pages.pieces.doors import READY, Door, doors, to_unit
+from build_tools.pages.pieces.labelled import Labelled
+from build_tools.pages.pieces.notes import notes_html
+from build_tools.pages.pieces.stimulus import ItemView, shown_items
+from build_tools.views.lesson.collecting import things_to_collect
+from build_tools.views.words.plain_words import listed, minutes_in_words
+from build_tools.views.words.punctuation import kept_together
+
+
+@dataclass(frozen=True, slots=True)
+class ReadyView:
+    """The page Get ready."""
+
+    frame: Frame
+    """What stands around the content."""
+    language: str
+    """The language the unit is written in, as a language tag."""
+    unit: Link
+    """The way back to the unit."""
+    heading: str
+    """What the page is called."""
+    stimulus: tuple[Labelled, ...]
+    """What to show, where, how long, what to look for."""
+    content_note: str | None
+    """Anything in it that could upset some pupils."""
+    items: tuple[ItemView, ...]
+    """The pictures and other things of the stimulus, with credits."""
+    collect: tuple[Labelled, ...]
+    """What to collect; the words say which lessons use it."""
+    wear: str
+    """Clothes and feet, in the author’s words."""
+    without_props: str
+    """How to do without."""
+    skills: tuple[Labelled, ...]
+    """What pupils need first, each with two minutes that bring it in."""
+    spaces: tuple[Labelled, ...]
+    """The hall, half a hall, and a classroom."""
+    notes: Markup
+    """The notes on how the unit works."""
+    doors: tuple[Door, ...]
+    """The unit's other pages."""
+
+
+def ready_page(bank: Bank, unit: Unit) -> Page:
+    """The page units/<slug>/ready.html."""
+    path = f"units/{unit.slug}/{READY.href}"
+    s = unit.stimulus
+    view = ReadyView(
+        frame=frame(bank, path, f"{READY.words}: {unit.title}", READY.about),
+        language=unit.language,
+        unit=to_unit(unit),
+        heading=READY.words,
+        stimulus=(
+            Labelled("What it is", s.what),
+            Labelled("Show", s.show),
+            Labelled("Where", s.where),
+            Labelled("How long", kept_together(minutes_in_words(s.minutes))),
+            Labelled("Pupils look for", s.look_for),
+        ),
+        content_note=s.content_note,
+        items=shown_items(unit),
+        collect=tuple(
+            Labelled(thing.what, _lessons(thing.lessons, len(unit.lessons)))
+            for thing in things_to_collect(unit)
+        ),
+        wear=unit.kit.wear,
+        without_props=unit.kit.without_props,
+        skills=tuple(Labelled(skill.skill, skill.catch_up) for skill in unit.skills),
+        spaces=(
+            Labelled("In a hall", unit.space.hall),
+            Labelled("In half a hall", unit.space.half_hall),
+            Labelled("In a classroom", unit.space.classroom),
+        ),
+        notes=notes_html(unit.notes, 2),
+        doors=doors(unit, READY),
+    )
+    return Page(path, "ready/ready.html", view.frame.title, view)
+
+
+def _lessons(numbers: tuple[int, ...], of: int) -> str:
+    if not numbers:
+        return ""
+    if len(numbers) == of > 1:
+        return "for every lesson"
+    word = "lesson" if len(numbers) == 1 else "lessons"
+    return f"for {word} {listed([str(n) for n in numbers])}"
