@@ -72,3 +72,12 @@ def test_the_front_page_shows_a_few_of_different_ages_however_many_there_are() -
     assert isinstance(small, FrontView)
     assert isinstance(large, FrontView)
     assert len(large.chosen_few) == len(small.chosen_few)
+
+
+def test_the_front_page_shows_the_picture_that_loads_soonest_and_no_empty_card() -> None:
+    one = three()[0]
+    bank = [
+        replace(again(one, f"{one.found.slug}-{n}"), picture_size=size)
+        for n, size in enumerate((900, 0, 300, 500, 200, 0, 0, 0, 0))
+    ]
+    assert [unit.picture_size for unit in chosen_few(bank)] == [300, 200, 0]

@@ -321,7 +321,7 @@ def test_a_bank_without_units_says_so() -> None:
 def test_styles_and_scripts_stay_small() -> None:
     """All together, the finder's 26 kB among them; tests/site/test_weight.py holds a lesson's."""
     files = [*OVERRIDES.rglob("*.css"), *OVERRIDES.rglob("*.js")]
-    assert sum(file.stat().st_size for file in files) < 260 * KILOBYTE
+    assert sum(file.stat().st_size for file in files) < 310 * KILOBYTE
 
 
 def test_the_guide_names_every_field_of_every_file() -> None:

@@ -1,7 +1,8 @@
 """How much a lesson page weighs, beside the same words on the publisher's own plain theme.
 
-Common practice, no source: 120 kB for pages, styles and scripts, the typeface apart, and no
-words waiting for the typeface (CSS Fonts Module Level 4, font-display: swap or optional).
+Common practice, no source: 120 kB for pages, styles and scripts, the typeface apart; 60 kB for
+the front page with its pictures; and no words waiting for the typeface (CSS Fonts Module Level 4,
+font-display: swap or optional).
 """
 
 from __future__ import annotations
@@ -11,20 +12,22 @@ from pathlib import Path
 
 from playwright.sync_api import Browser
 
+from build_tools.pages.front.front import FEW
 from tests.support.built_sites import lesson_pages
 from tests.support.markup import references, tags
 from tests.support.plain_theme import build_plain, words_of
 
 MOST = 120_000
 MOST_TIMES = 1.4
+MOST_IN_FRONT = 60_000
 
 
 def loaded(page: Path) -> dict[Path, int]:
-    """The page itself and every style and script that it names, with their sizes in bytes."""
+    """The page and every style, script and picture that it names, with their sizes in bytes."""
     found = {page: page.stat().st_size}
     for tag, address in references(tags(page.read_text(encoding="utf-8"))):
         style = tag.name == "link" and "stylesheet" in tag.attributes.get("rel", "")
-        if style or tag.name == "script":
+        if style or tag.name in ("script", "img"):
             file = (page.parent / address.partition("?")[0]).resolve()
             found[file] = file.stat().st_size
     return found
@@ -42,6 +45,13 @@ def test_a_lesson_weighs_little_and_not_much_more_than_its_words_on_the_plain_th
     beside = loaded(plain)
     assert {file.suffix for file in beside} == {".html", ".css", ".js"}
     assert sizes[heaviest] <= MOST_TIMES * sum(beside.values())
+
+
+def test_the_front_page_weighs_little_with_its_pictures(site: Path) -> None:
+    sizes = loaded(site / "index.html")
+    pictures = [file for file in sizes if file.suffix in (".svg", ".jpg")]
+    assert len(pictures) == FEW
+    assert sum(sizes.values()) <= MOST_IN_FRONT, sizes
 
 
 def test_the_plain_theme_holds_the_same_words(browser: Browser, site: Path, tmp_path: Path) -> None:

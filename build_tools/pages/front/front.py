@@ -67,12 +67,12 @@ def front_page(bank: Bank, units: Sequence[Shelved]) -> Page:
 
 
 def chosen_few(units: Sequence[Shelved]) -> tuple[Shelved, ...]:
-    """The latest unit of each third of the ages; of one day, whose picture loads soonest."""
+    """Of each third of the ages the unit whose picture loads soonest; one with a picture first."""
     by_age = sorted(units, key=lambda one: (one.found.ages, one.found.slug))
     if len(by_age) <= FEW:
         return tuple(by_age)
     size = len(by_age) / FEW
     thirds = [by_age[round(n * size) : round((n + 1) * size)] for n in range(FEW)]
     return tuple(
-        max(third, key=lambda one: (one.found.issued, -one.picture_size)) for third in thirds
+        min(third, key=lambda one: (one.picture_size == 0, one.picture_size)) for third in thirds
     )

@@ -31,6 +31,7 @@ def facts(lesson: Lesson) -> list[StepFacts]:
             sits=step["sits"],
             showing=None,
             can_wait=False,
+            travels=False,
         )
         for step in lesson
     ]
