@@ -56,18 +56,20 @@ def test_a_changed_unit_writes_its_own_pages_alone(bank: Path, out: Path, tmp_pa
 def test_a_title_changes_the_lists_it_is_in_too(bank: Path, out: Path, tmp_path: Path) -> None:
     change(bank / UNIT / "unit.md", "\ntitle: Paper boats\n", "\ntitle: Paper rafts\n")
     lists = {name for name in built(bank, out, tmp_path).written if not name.startswith("units/")}
-    assert {"index.html", "about.html"} <= lists
-    assert not {name for name in lists if name.startswith(("assets/", "rules", "safety"))}
+    assert {"index.html", "assets/find/known.js"} <= lists
+    same = ("assets/css/", "assets/js/", "assets/fonts/", "rules", "safety")
+    assert not {name for name in lists if name.startswith(same)}
 
 
 def test_a_unit_taken_away_goes_with_all_that_leads_to_it(
     bank: Path, out: Path, tmp_path: Path
 ) -> None:
-    assert b"kite-strings" in (out / "units/ink-drops/index.html").read_bytes()
+    assert b"kite-strings" in (out / "units/ink-drops/next.html").read_bytes()
     shutil.rmtree(bank / "units" / "kite-strings")
     done = built(bank, out, tmp_path)
-    assert all(name.startswith("units/kite-strings/") for name in done.gone)
-    assert "units/ink-drops/index.html" in done.written
+    shelves = ("units/kite-strings/", "browse/", "assets/find/")
+    assert all(name.startswith(shelves) for name in done.gone)
+    assert "units/ink-drops/next.html" in done.written
     assert not (out / "units" / "kite-strings").exists()
     assert files(out) == files(built_anew(bank, tmp_path / "anew", tmp_path))
 

@@ -102,7 +102,7 @@ def test_the_others_are_packed_when_one_is_not_there(
 def test_what_others_would_refuse_is_not_packed(
     bank: Path, unit: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    """More than its unit's page in a pack can hold, though the bank's own site may have it."""
+    """More than a pack can hold, though the bank's own site may have it."""
     photo = unit / "media" / "boat.png"
     points = random.Random(1).randbytes(2300 * 2300 * 3)
     Image.frombytes("RGB", (2300, 2300), points).save(photo, "PNG", compress_level=0)
@@ -110,7 +110,7 @@ def test_what_others_would_refuse_is_not_packed(
     change(unit / "unit.md", "file: media/boat.svg", "file: media/boat.png")
     said = refused(bank, tmp_path, capsys)
     assert "whoever takes it in would refuse it: " in said
-    assert "more than 20,000,000" in said
+    assert "more than 40,000,000" in said
 
 
 def test_a_drawing_that_runs_something_is_an_error_at_its_line(

@@ -161,7 +161,8 @@ def feet(site: Path, more: str = "") -> dict[str, str]:
         path: f"{unit.title}, lesson {lesson.number}, edition {unit.edition}{more}"
         for path, unit, lesson in lessons()
     }
-    assert sorted(found) == lesson_pages(site)
+    # the usual run knows the units that it looks at; the site has every one
+    assert set(found) <= set(lesson_pages(site))
     return found
 
 
