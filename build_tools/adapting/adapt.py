@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from build_tools.adapting.fields import quoted, with_field
 from build_tools.model.unit import Ancestor, Unit
-from build_tools.schema_check.schemas import schema
+from build_tools.shapes.schemas import schema
 from build_tools.views.words.licences import may_adapt, may_be_changed, narrower_items, wholes_for
 from build_tools.views.words.open_places import MARK
 from build_tools.views.words.plain_words import listed

@@ -8,7 +8,7 @@ from pathlib import Path
 
 from build_tools.disk.places import OVERRIDES, PACKAGE, PROJECT
 from build_tools.disk.stray_files import is_stray
-from build_tools.schema_check.schemas import SCHEMA_FOLDER
+from build_tools.shapes.schemas import SCHEMA_FOLDER
 
 _BESIDE_CODE = (".py", ".json", ".txt", ".js")
 

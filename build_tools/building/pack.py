@@ -28,7 +28,7 @@ from build_tools.pages.pieces.doors import doors
 from build_tools.pages.unit.unit import unit_page
 from build_tools.pictures.publishable import cleaned
 from build_tools.pictures.trouble import PictureError
-from build_tools.schema_check.schemas import SCHEMA_FOLDER
+from build_tools.shapes.schemas import SCHEMA_FOLDER
 
 _SCHEMAS = ("unit", "lesson", "shared")
 

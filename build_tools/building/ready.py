@@ -1,9 +1,10 @@
-"""Whether a checked bank can be published, and what of it: a draft's errors stop nobody."""
+"""Whether a checked bank can be published, and what of it: one unit's errors stop no other."""
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Collection, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
 
 from build_tools.building.site import Wanted
@@ -17,24 +18,35 @@ class Ready:
     """What of a bank can be published."""
 
     wanted: Wanted | None
-    """None where anything but a draft has errors."""
+    """None where the bank's own files have errors, or no unit is left to publish."""
     problems: tuple[Problem, ...]
-    """Those of everything but the drafts with errors."""
+    """Those of everything but the units that stay out."""
     faulty: Mapping[str, int]
     """The drafts with errors by their folders, and how many each has."""
     drafts: frozenset[str]
     """All drafts by their folders: none is published."""
+    left: Mapping[str, int] = field(default_factory=dict)
+    """The other units with errors, by their folders, and how many each has: they stay out, or are
+    as they were made last."""
 
 
-def ready_to_publish(report: QuickReport, content: Path) -> Ready:
-    """What of the report on the folder `content` can be published."""
+def ready_to_publish(report: QuickReport, content: Path, *, strict: bool = False) -> Ready:
+    """What of the report on the folder `content` can be published.
+
+    A unit with errors stays out, or as its pages were made last where those are kept; all stops
+    where `strict`, or where nothing would be left.
+    """
     faulty = faulty_drafts(content, report.problems)
     problems = tuple(one for one in report.problems if unit_of(one) not in faulty)
     outlines = {slug: seen.outline for slug, seen in report.units.items() if seen.outline}
     drafts = frozenset({*faulty, *(slug for slug, one in outlines.items() if one.draft)})
-    stopped = any(one.severity == "error" for one in problems)
-    wanted = None if stopped else wanted_of(report, content, outlines.keys() - drafts)
-    return Ready(wanted, problems, faulty, drafts)
+    errors = Counter(unit_of(one) for one in problems if one.severity == "error")
+    shown = outlines.keys() - drafts - errors.keys()
+    if errors and (strict or "" in errors or not shown):
+        return Ready(None, problems, faulty, drafts)
+    wanted = wanted_of(report, content, shown, errors.keys())
+    kept = tuple(one for one in problems if unit_of(one) not in errors)
+    return Ready(wanted, kept, faulty, drafts, {slug: errors[slug] for slug in sorted(errors)})
 
 
 def wanted_of(

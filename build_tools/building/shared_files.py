@@ -17,7 +17,7 @@ from build_tools.pages.about.about import Notice
 from build_tools.pages.assemble import Listed, shared_pages
 from build_tools.pages.review.review import review_page
 from build_tools.pages.rules.rules import rule_entries
-from build_tools.schema_check.schemas import schema
+from build_tools.shapes.schemas import schema
 
 SCHEMAS_SHOWN = ("unit", "lesson", "shared", "bank", "topics", "words", "near", "safety")
 

@@ -16,8 +16,8 @@ from build_tools.rules.engine import run_bank_rules, run_rules
 from build_tools.rules.rule import Finding, Rule
 from build_tools.schema_check.check import check_document
 from build_tools.schema_check.formats import FIRST, newer_fields
-from build_tools.schema_check.schemas import Kind
 from build_tools.schema_check.wording import nearest
+from build_tools.shapes.schemas import Kind
 from build_tools.source.document import Document
 from build_tools.source.folder import (
     MAY_BE_MISSING,
@@ -123,6 +123,7 @@ def check_bank_files(root: Path) -> BankFiles:
     for file, document in documents.items():
         problems += check_document(document, BANK_KINDS[file])
     sound = set(BANK_KINDS) - MAY_BE_MISSING <= set(documents) and not problems
+    problems += [note for document in documents.values() for note in document.read_as()]
     grades: dict[str, Grade] = {}
     if sound:
         grades = dict(documents["bank.yml"].data.get("grades", {}))
@@ -132,15 +133,20 @@ def check_bank_files(root: Path) -> BankFiles:
 
 def check_unit(root: Path, slug: str, grades: Mapping[str, Grade]) -> UnitCheck:
     """Read and check the unit in the folder `slug` by everything that needs no other unit."""
-    folder = read_unit_folder(root, slug)
+    return check_read(slug, read_unit_folder(root, slug), grades)
+
+
+def check_read(slug: str, folder: UnitFolder, grades: Mapping[str, Grade]) -> UnitCheck:
+    """Check what was read of a unit's folder, wherever it lies, as the unit `slug`."""
     problems = [*folder.problems, *check_shape(folder)]
+    notes = [note for document in folder.by_file().values() for note in document.read_as()]
     if problems or folder.unit is None:
         skipped = sum(rule.check is not None for rule in all_rules())
-        return UnitCheck(slug, None, None, tuple(problems), (), skipped)
+        return UnitCheck(slug, None, None, (*problems, *notes), (), skipped)
     unit = build_unit(slug, folder.unit, folder.lessons, folder.media)
     documents = folder.by_file()
     outcome = run_rules(unit, all_rules())
-    problems = [sign(documents, rule, f, grades) for rule, f in outcome.found]
+    problems = [*notes, *(sign(documents, rule, f, grades) for rule, f in outcome.found)]
     problems += [_stale(documents, f) for f in outcome.stale]
     allowances = tuple(
         Allowance(sign(documents, rule, f, grades), unit.allow[rule.name])

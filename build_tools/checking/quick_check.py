@@ -29,7 +29,7 @@ from build_tools.model.bank import Bank, UnitOutline
 from build_tools.model.build_bank import build_bank
 from build_tools.model.unit import Neighbours, SchoolYears
 from build_tools.problem import Grade, Problem
-from build_tools.schema_check.schemas import SCHEMA_FOLDER
+from build_tools.shapes.schemas import SCHEMA_FOLDER
 from build_tools.source.folder import unit_slugs
 
 FEW = 24

@@ -3,15 +3,13 @@
 from __future__ import annotations
 
 from argparse import ArgumentParser, Namespace
-from pathlib import Path
 
 from build_tools.checking.report_data import as_json
 from build_tools.checking.report_text import as_text, counted
 from build_tools.commands.shared.exit_codes import stopped_if
-from build_tools.commands.shared.folders import existing_content, take_content, whole_path
+from build_tools.commands.shared.folders import below_content, existing_content, take_content
 from build_tools.commands.shared.saying import say_skipped
 from build_tools.disk.places import PROJECT
-from build_tools.misuse import Misuse
 from build_tools.use_cases.check import check, kept_file, stands_in_the_way
 
 
@@ -29,7 +27,7 @@ def run(args: Namespace) -> int:
     Raises Misuse where a path does not exist or lies outside the content folder.
     """
     content = existing_content(args.content)
-    wanted = [_below(content, path) for path in args.path]
+    wanted = [below_content(content, path) for path in args.path]
     report = check(content, wanted, kept_file(PROJECT, content))
     prefix = f"{content.name}/"
     if args.json:
@@ -40,13 +38,3 @@ def run(args: Namespace) -> int:
         print(counted(report.problems))
     say_skipped(report.skipped)
     return stopped_if(stands_in_the_way(report.problems, strict=args.strict))
-
-
-def _below(content: Path, path: str) -> str:
-    whole = whole_path(Path(path))
-    if whole is None:
-        raise Misuse(f"there is no file or folder {path}")
-    try:
-        return whole.relative_to(content).as_posix()
-    except ValueError:
-        raise Misuse(f"{path} lies outside {content}, so nothing in it is checked") from None

@@ -25,6 +25,9 @@ def arguments(parser: ArgumentParser) -> None:
     """What it takes."""
     take_readers_folder(parser)
     parser.add_argument("--keep", type=int, default=KEEP, help="how many editions stay at least")
+    parser.add_argument(
+        "--strict", action="store_true", help="all or nothing: an error in one unit stops all"
+    )
     take_content(parser)
 
 
@@ -37,7 +40,7 @@ def run(args: Namespace) -> int:
     content, target = existing_content(args.content), args.folder.resolve()
     refuse_folder(content, target, args.keep)
     report = quick_check(content, kept_file(PROJECT, content))
-    ready = ready_to_publish(report, content)
+    ready = ready_to_publish(report, content, strict=args.strict)
     otherwise = "nothing was published, and the last edition stands"
     say_ready(ready, report.skipped, content, otherwise)
     if ready.wanted is None:

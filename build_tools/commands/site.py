@@ -34,6 +34,9 @@ def arguments(parser: ArgumentParser) -> None:
     )
     parser.add_argument("--anew", action="store_true", help="make all of it, whatever was kept")
     parser.add_argument("--pdf", action="store_true", help="print each unit to PDF files as well")
+    parser.add_argument(
+        "--strict", action="store_true", help="all or nothing: an error in one unit stops all"
+    )
     take_content(parser)
 
 
@@ -47,7 +50,7 @@ def run(args: Namespace) -> int:
     refuse_folder(content, out)
     browser = browser_to_print() if args.pdf else None
     report = quick_check(content, None if args.anew else kept_file(PROJECT, content))
-    ready = ready_to_publish(report, content)
+    ready = ready_to_publish(report, content, strict=args.strict)
     otherwise = "the site was not built, and the last one still stands"
     say_ready(ready, report.skipped, content, otherwise)
     if ready.wanted is None:

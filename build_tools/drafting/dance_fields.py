@@ -16,7 +16,6 @@ from build_tools.drafting.plan import (
     section_counts,
     still,
 )
-from build_tools.drafting.yaml_text import OneLine
 
 
 def dance_fields(asked: Asked, made: Plan) -> Fields:
@@ -42,7 +41,7 @@ def dance_fields(asked: Asked, made: Plan) -> Fields:
         },
     }
     developments = {
-        making.development: OneLine(of=making.of, device=making.device.name, **making.device.fields)
+        making.development: dict(of=making.of, device=making.device.name, **making.device.fields)
         for making in made.makings
         if making.development and making.device
     }
@@ -60,11 +59,12 @@ def dance_fields(asked: Asked, made: Plan) -> Fields:
 
 def _section(asked: Asked, made: Plan, making: Making) -> Fields:
     pairs = making.letter == "A" and not making.improvised
-    standing = OneLine(
-        formation="pairs" if pairs else "scattered",
-        facing="front",
-        place="Beside your partner, a big step apart" if pairs else "Own space, a big step clear",
-    )
+    place = "Beside your partner, a big step apart" if pairs else "Own space, a big step clear"
+    standing = {
+        "formation": "pairs" if pairs else "scattered",
+        "facing": "front",
+        "place": place,
+    }
     section: Fields = {"idea": still(f"what {making.part} is about, in a line")}
     if making.improvised:
         section["improvised"] = {
@@ -85,21 +85,21 @@ def _section(asked: Asked, made: Plan, making: Making) -> Fields:
         section["danced"] = passages(asked, making)
     elif making.motif:
         section["danced"] = [
-            OneLine({
+            {
                 "what": [making.motif, making.development],
                 "as": "side by side",
                 "parts": 2,
                 "who": "each pupil chooses, and may change over",
-            })
+            }
         ]  # fmt: skip
     return section
 
 
 def _motif(making: Making, number: int) -> Fields:
     second: Fields = (
-        OneLine(turn=2, **{"as": still("turn in a word")}, side="right", level="middle")
+        dict(turn=2, **{"as": still("turn in a word")}, side="right", level="middle")
         if number % 2 == 0
-        else OneLine(
+        else dict(
             transfer=2, **{"as": still("lean in a word")}, side="right", dynamics=["sustained"]
         )
     )
@@ -107,7 +107,7 @@ def _motif(making: Making, number: int) -> Fields:
         "from": "teacher" if making.learned else "pupils",
         "idea": still(f"what {making.motif} stands for"),
         "actions": [
-            OneLine(
+            dict(
                 travel=2,
                 **{"as": still("travel in a word")},
                 level="middle",
@@ -115,7 +115,7 @@ def _motif(making: Making, number: int) -> Fields:
                 pathway="straight",
             ),
             second,
-            OneLine(
+            dict(
                 gesture=2,
                 **{"as": still("gesture in a word")},
                 level="high",
@@ -123,7 +123,7 @@ def _motif(making: Making, number: int) -> Fields:
                 body_part="arms",
                 dynamics=["light"],
             ),
-            OneLine(
+            dict(
                 stillness=2, **{"as": still("stillness in a word")}, level="low", dynamics=["bound"]
             ),
         ],
@@ -135,14 +135,14 @@ def _transitions(made: Plan) -> list[Fields]:
         return []
     pairs = [("any", "any")] if made.order else list(pairwise(made.letters))
     return [
-        OneLine({
+        {
             "from": first,
             "to": second,
             "as": "move",
             "counts": JOIN_COUNTS,
             "how": "Walk to your place for the next part and face the front",
             "cue": "Two taps on the drum, and the teacher holds up the next letter",
-        })
+        }
         for first, second in pairs
     ]  # fmt: skip
 

@@ -6,19 +6,26 @@ from build_tools.drafting.asked import Asked, BankFacts
 from build_tools.drafting.lesson_fields import lesson_fields, lesson_notes
 from build_tools.drafting.plan import Fields, plan
 from build_tools.drafting.unit_fields import unit_fields, unit_notes
-from build_tools.drafting.yaml_text import fields
+from build_tools.shapes.schemas import Kind
+from build_tools.shapes.shape import shape_of
+from build_tools.source.typed.canonical import canonical
+from build_tools.source.typed.reading import Reading
 
 
 def draft(asked: Asked, facts: BankFacts) -> dict[str, str]:
     """The text of unit.md and of each lesson's file. The same answers give the same text."""
     made = plan(asked)
-    found = {"unit.md": page(unit_fields(asked, facts, made), unit_notes(asked, made))}
+    found = {"unit.md": page("unit", unit_fields(asked, facts, made), unit_notes(asked, made))}
     for number in range(1, asked.lessons + 1):
-        text = page(lesson_fields(asked, made, number), lesson_notes(asked, made, number))
+        text = page(
+            "lesson",
+            lesson_fields(asked, made, number),
+            lesson_notes(asked, made, number),
+        )
         found[f"lesson-{number}.md"] = text
     return found
 
 
-def page(data: Fields, notes: str) -> str:
+def page(kind: Kind, data: Fields, notes: str) -> str:
     """One Markdown file: its fields between two lines of three hyphens, then its notes."""
-    return f"---\n{fields(data)}---\n{notes}"
+    return f"---\n{canonical(Reading(data=data), shape_of(kind))}---\n{notes}"

@@ -6,7 +6,6 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from build_tools.drafting.asked import Asked
-from build_tools.drafting.yaml_text import OneLine
 from build_tools.views.words.open_places import MARK
 
 Fields = dict[str, object]
@@ -207,7 +206,7 @@ def passages(asked: Asked, making: Making) -> list[Fields]:
 def _passage(
     name: str, times: int = 1, fit: str = "unison", who: str = "everyone", parts: int = 0
 ) -> Fields:
-    passage = OneLine(what=[name])
+    passage: Fields = {"what": [name]}
     if times > 1:
         passage["times"] = times
     passage["as"] = fit

@@ -9,7 +9,6 @@ from build_tools.problem import FieldPath, Problem
 from build_tools.schema_check.changed_returns import return_faults
 from build_tools.schema_check.descriptions import description
 from build_tools.schema_check.misfit import Misfit, as_misfit
-from build_tools.schema_check.schemas import Kind, quick_validator, validator
 from build_tools.schema_check.wording import (
     Said,
     cut_short,
@@ -19,6 +18,8 @@ from build_tools.schema_check.wording import (
     wrong_name,
     wrong_value,
 )
+from build_tools.shapes.schemas import Kind, quick_validator, validator
+from build_tools.shapes.shape import ANY, shape_of
 from build_tools.source.document import Document
 
 MOST_MISFITS = 200
@@ -27,7 +28,8 @@ MOST_MISFITS = 200
 
 def check_document(document: Document, kind: Kind) -> list[Problem]:
     """The problems of `document` as a file of `kind`, sorted; one for each fault."""
-    if quick_validator(kind).is_valid(document.data):
+    seen = document.fitting is not None and document.fitting is document.data
+    if seen or quick_validator(kind).is_valid(document.data):
         return sorted(return_faults(document)) if kind == "unit" else []
     problems: set[Problem] = set()
     spoilt: set[FieldPath] = set()
@@ -72,7 +74,8 @@ def _say(
     elif misfit.keyword == "additionalProperties":
         for name in misfit.value:
             if name not in properties:
-                yield "unknown-field", (*misfit.path, name), unknown_field(name, properties)
+                said = unknown_field(name, properties, _belongs(name, misfit.path, kind))
+                yield "unknown-field", (*misfit.path, name), said
     elif misfit.keyword == "required":
         # every absent field is named by each complaint about one of them; the set keeps one
         for name in misfit.bound:
@@ -81,6 +84,15 @@ def _say(
                 yield "missing-field", misfit.path, said
     else:
         yield "wrong-value", misfit.path, wrong_value(field_name(misfit.path), misfit)
+
+
+def _belongs(name: str, path: FieldPath, kind: Kind) -> str:
+    """The one field beside those around it under which a field of this name belongs."""
+    around = shape_of(kind)
+    for part in path[:-1]:
+        around = around.fields.get(str(part)) or around.each or ANY
+    found = [n for n, shape in around.fields.items() if name in shape.fields and n != path[-1]]
+    return found[0] if len(found) == 1 and name not in around.fields else ""
 
 
 def field_name(path: FieldPath) -> str:

@@ -6,7 +6,8 @@ import re
 from collections.abc import Mapping
 from typing import Any
 
-from build_tools.schema_check.schemas import schema
+from build_tools.shapes.schemas import schema
+from build_tools.shapes.shape import referred
 
 Part = Mapping[str, Any]
 _STEP = re.compile(r"[^.\[\]]+|\[\]")
@@ -39,13 +40,3 @@ def _inside(part: Part, step: str) -> object:
     if step == "[]":
         return part.get("items")
     return part.get("additionalProperties") if step == "*" else part.get("properties", {}).get(step)
-
-
-def referred(part: Part, within: str) -> tuple[Part, str]:
-    """What a part of the schema `within` refers to by `$ref`, and the schema that this is in."""
-    where, _, inner = part["$ref"].partition("#/")
-    within = where.removeprefix("bank:") or within
-    found: Part = schema(within)
-    for step in inner.split("/"):
-        found = found[step]
-    return found, within

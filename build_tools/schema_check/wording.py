@@ -16,17 +16,21 @@ _TYPES = {
     "object": "fields of its own",
     "boolean": "true or false",
 }
+MOST_DESCRIPTION = 120
 Said = tuple[str, str]
 """A message and its help."""
 
 
-def unknown_field(name: str, known: Iterable[str]) -> Said:
-    """For a field that the schema does not know."""
+def unknown_field(name: str, known: Iterable[str], belongs: str = "") -> Said:
+    """For a field that the schema does not know here; `belongs` is the field it belongs under."""
     known = sorted(known)
     message = f"`{cut_short(name)}` is not a field that is read here"
+    if belongs:
+        return message, f"it belongs under `{belongs}`: has the line `{belongs}:` above it gone?"
     if near := nearest(name, known):
         return message, f"did you mean `{near}`?"
-    return message, f"delete it, or use one of: {', '.join(known)}"
+    instead = "if it goes on with the text above it, set it in further than that; else put what it"
+    return message, f"{instead} says under one of: {', '.join(known)}"
 
 
 def missing_field(name: str, description: str) -> Said:
@@ -63,6 +67,10 @@ def _type(name: str, misfit: Misfit) -> Said:
     takes = comment if comment and len(kinds) > 1 else " or ".join(_TYPES[k] for k in kinds)
     if misfit.value is None:
         return f"{name} is empty", f"write {takes}"
+    if description := str(misfit.schema.get("description", "")) if "array" in kinds else "":
+        example = f": {lower_first(description)}" if len(description) <= MOST_DESCRIPTION else ""
+        lines = f"{takes}{example}; each on a line of its own that starts with a hyphen"
+        return f"{name} is {_kind_of(misfit.value)}, but it takes {takes}", f"write {lines}"
     return f"{name} is {_kind_of(misfit.value)}, but it takes {takes}", f"write {takes}"
 
 

@@ -9,9 +9,14 @@ from functools import lru_cache
 from typing import Any
 
 from build_tools.problem import Fault, FieldPath, Grade, Problem
+from build_tools.shapes.schemas import Kind, quick_validator
+from build_tools.shapes.shape import shape_of
 from build_tools.source.front_matter import split
 from build_tools.source.prose import faults_in_body, faults_in_fields
 from build_tools.source.text import read_text
+from build_tools.source.typed.reader import read_typed
+from build_tools.source.typed.reading import READ_AS, Guess
+from build_tools.source.typed.rows import Spread, spread
 from build_tools.source.yaml_quickly import ODD, read_quickly
 from build_tools.source.yaml_reader import Places, read_yaml
 
@@ -20,7 +25,8 @@ from build_tools.source.yaml_reader import Places, read_yaml
 class Document:
     """A file's plain data and notes. `file` is relative to the content folder, with `/`.
 
-    The fields start on `first_line`, the notes below them on `body_line`.
+    The fields start on `first_line`, the notes below them on `body_line`. `kind` is that of a file
+    that was read by its schema, since YAML alone reads it otherwise or does not fit it.
     """
 
     file: str
@@ -29,6 +35,13 @@ class Document:
     yaml_text: str
     first_line: int
     body_line: int = 0
+    kind: Kind | None = None
+    guesses: tuple[Guess, ...] = ()
+    """What was read as what it plainly is, though it was typed otherwise."""
+    fitting: Any = None
+    """The very data that was seen to fit its schema, if any was."""
+    headed: frozenset[str] = frozenset()
+    """The motifs whose first line names the columns of their rows, and is no move."""
 
     def locate(self, path: FieldPath) -> tuple[int, int]:
         """Line and column, from 1, of the field at `path`, or of the nearest field around it.
@@ -37,7 +50,9 @@ class Document:
         """
         if self.body_line and path[:1] == (NOTES,):
             return self.body_line + int(path[1]), 1
-        places = _places(self.yaml_text, self.first_line)
+        if path[:1] == ("motifs",) and len(path) > 3 and path[1] in self.headed:
+            path = (*path[:3], int(path[3]) + 1, *path[4:])
+        places = _places(self.yaml_text, self.first_line, self.kind)
         while path and path not in places:
             path = path[:-1]
         return places[path]
@@ -49,14 +64,24 @@ class Document:
         line, column = self.locate(path)
         return Problem(self.file, line, column, rule, grade, message, help_)
 
+    def read_as(self) -> list[Problem]:
+        """A note for each thing that was read as what it plainly is."""
+        return [
+            Problem(self.file, g.line, g.column, READ_AS, "note", g.message, _NOTHING_TO_MEND)
+            for g in self.guesses
+        ]
 
+
+_NOTHING_TO_MEND = "nothing, if that is what you mean; `tidy` writes it so"
 NOTES = "notes"
 """What stands below the fields; no field has this name."""
 
 
 @lru_cache(maxsize=16)
-def _places(yaml_text: str, first_line: int) -> Places:
+def _places(yaml_text: str, first_line: int, kind: Kind | None) -> Places:
     """Places are found again when a problem needs them, so that a large bank stays small."""
+    if kind is not None:
+        return read_typed(yaml_text, first_line, shape_of(kind)).places
     result = read_yaml(yaml_text, first_line)
     return {(): (first_line, 1)} if isinstance(result, Fault) else result[1]
 
@@ -69,11 +94,14 @@ def read_markdown(file: str, raw: bytes) -> Document | list[Problem]:
     halves = split(text)
     if isinstance(halves, Fault):
         return [halves.at(file)]
-    data = _read_fields(halves.fields, 2)
+    read = _read_fields(halves.fields, halves.first_line, kind_of_file(file))
     body_faults = list(faults_in_body(halves.body, halves.body_line))
-    if isinstance(data, Fault):
-        return [fault.at(file) for fault in (data, *body_faults)]
-    document = Document(file, data, halves.body, halves.fields, 2, halves.body_line)
+    if read.faults:
+        return [fault.at(file) for fault in (*read.faults, *body_faults)]
+    document = Document(
+        file, read.data, halves.body, halves.fields, halves.first_line, halves.body_line,
+        read.kind, read.guesses, read.fitting, read.headed,
+    )  # fmt: skip
     return _without_html(document, [fault.at(file) for fault in body_faults])
 
 
@@ -82,19 +110,90 @@ def read_data(file: str, raw: bytes) -> Document | list[Problem]:
     text = read_text(raw)
     if isinstance(text, Fault):
         return [text.at(file)]
-    data = _read_fields(text, 1)
-    if isinstance(data, Fault):
-        return [data.at(file)]
-    return _without_html(Document(file, data, "", text, 1), [])
+    read = _read_fields(text, 1, kind_of_file(file))
+    if read.faults:
+        return [fault.at(file) for fault in read.faults]
+    document = Document(file, read.data, "", text, 1, 0, read.kind, read.guesses, read.fitting)
+    return _without_html(document, [])
 
 
-def _read_fields(yaml_text: str, first_line: int) -> Any:
-    """The plain data, or the Fault that prevents it."""
-    data = read_quickly(yaml_text)
-    if data is not ODD:
-        return data
-    result = read_yaml(yaml_text, first_line)
-    return result if isinstance(result, Fault) else result[0]
+_KINDS: dict[str, Kind] = {
+    "unit.md": "unit",
+    "safety.md": "safety",
+    "bank.yml": "bank",
+    "topics.yml": "topics",
+    "words.yml": "words",
+    "taken-in.yml": "taken-in",
+}
+_LESSON = re.compile(r"lesson-[0-9]+\.md\Z")
+
+
+def kind_of_file(file: str) -> Kind | None:
+    """Which schema a file is for, by its name; None where the name is none of a bank's."""
+    name = file.rpartition("/")[2]
+    return "lesson" if _LESSON.match(name) else _KINDS.get(name)
+
+
+@dataclass(frozen=True, slots=True)
+class _Read:
+    """Fields as they were read: plainly, or by the schema of `kind`."""
+
+    data: Any
+    faults: tuple[Fault, ...] = ()
+    kind: Kind | None = None
+    guesses: tuple[Guess, ...] = ()
+    fitting: Any = None
+    headed: frozenset[str] = frozenset()
+
+
+def _read_fields(yaml_text: str, first_line: int, kind: Kind | None) -> _Read:
+    """The plain data, or what prevents it.
+
+    A file that YAML reads and that fits its schema means what YAML says. Only a number sign in a
+    text is looked at again, since YAML takes what follows for a remark.
+    """
+    quick = read_quickly(yaml_text)
+    if kind is None:
+        if quick is not ODD:
+            return _Read(quick)
+        result = read_yaml(yaml_text, first_line)
+        return _Read(None, (result,)) if isinstance(result, Fault) else _Read(result[0])
+    plain = _with_moves(quick, kind, yaml_text)
+    fits = quick is not ODD and not plain.troubles and quick_validator(kind).is_valid(plain.data)
+    if fits and not _HASH.search(yaml_text):
+        return _Read(plain.data, fitting=plain.data, headed=plain.headed)
+    made = read_typed(yaml_text, first_line, shape_of(kind))
+    if fits and not (made.faults == [] and same_but_for_hashes(quick, made.data)):
+        return _Read(plain.data, fitting=plain.data, headed=plain.headed)
+    if quick is not ODD and made.faults and not plain.troubles:
+        return _Read(plain.data, headed=plain.headed)  # the schema says what is out of place
+    typed = _with_moves(made.data, kind, yaml_text)
+    for trouble in typed.troubles:
+        made.fault("broken-yaml", *made.places[trouble.path], trouble.message, trouble.help)
+    faults = tuple(sorted(made.faults, key=lambda f: (f.line, f.column)))
+    fitting = typed.data if not faults and quick_validator(kind).is_valid(typed.data) else None
+    return _Read(typed.data, faults, kind, tuple(made.guesses), fitting, typed.headed)
+
+
+def _with_moves(data: Any, kind: Kind, yaml_text: str) -> Spread:
+    if kind == "unit" and " | " in yaml_text:
+        return spread(data)
+    return Spread(data, frozenset(), ())
+
+
+_HASH = re.compile(r"(?:^|[ \t])#", re.MULTILINE)
+
+
+def same_but_for_hashes(one: Any, other: Any) -> bool:
+    """Whether two readings differ only in texts that one ends where a number sign stands."""
+    if isinstance(one, dict) and isinstance(other, dict):
+        return list(one) == list(other) and all(same_but_for_hashes(one[n], other[n]) for n in one)
+    if isinstance(one, list) and isinstance(other, list):
+        pairs = zip(one, other, strict=False)
+        return len(one) == len(other) and all(same_but_for_hashes(a, b) for a, b in pairs)
+    if isinstance(one, str) and isinstance(other, str) and "#" in other:
+        return other.startswith(one)
+    return type(one) is type(other) and bool(one == other)
 
 
 def _without_html(document: Document, problems: list[Problem]) -> Document | list[Problem]:

@@ -21,6 +21,9 @@ READING_FAULTS: dict[str, str] = {
     'Good: say: "Ready: go low"',
     "repeated-field": "Each field is written once.\n\nIf it stood twice, one of the two would be "
     "lost without a word.",
+    "read-as": "What was typed in another way than YAML has it is read as what it plainly is, and "
+    "you are told how.\n\nThere is nothing to mend where that is what you mean. `tidy` writes the "
+    "file so that every program reads it alike.\n\nBad:  phase: Explore\nGood: phase: explore",
     "anchor-used": "Fields are written out where they are used.\n\nLinks between places in a file "
     "are hard to see and easy to break.",
     "odd-number": "Numbers are ordinary numbers in figures.",

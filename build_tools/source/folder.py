@@ -11,6 +11,7 @@ from build_tools.pictures.publishable import cleaned
 from build_tools.pictures.trouble import PictureError
 from build_tools.problem import Fault, Problem
 from build_tools.source.document import Document, Reader, read_data, read_markdown
+from build_tools.source.file_names import odd_file, odd_name, odd_picture
 
 TAKEN_IN = "taken-in.yml"
 """The file that says where a unit came from; it is none of the unit's own and stays here."""
@@ -74,10 +75,10 @@ def unit_slugs(root: Path) -> tuple[list[str], list[Problem]]:
     for folder in _entries(root, "units", problems):
         file = f"units/{folder.name}"
         if not folder.is_dir():
-            problems.append(_odd(file, "a file lies among the folders of units"))
+            problems.append(odd_name(file, "a file lies among the folders of units"))
         elif not is_slug(folder.name):
             problems.append(
-                _odd(
+                odd_name(
                     file,
                     f"the folder name `{folder.name}` is not small letters, figures and hyphens, "
                     f"{MOST_SLUG} at most",
@@ -113,7 +114,7 @@ def read_unit_folder(root: Path, slug: str, below: str = "units") -> UnitFolder:
         elif entry.name == "media" and entry.is_dir():
             _list_media(root, unit, at)
         else:
-            problems.append(_odd(file, f"`{entry.name}` is not a file of a unit"))
+            problems.append(odd_file(file, {one.name for one in entries}))
     if not (folder / "unit.md").is_file():
         problems.append(_missing(f"{at}/unit.md", "the unit has no file unit.md"))
     elif not problems and not unit.lessons:
@@ -143,8 +144,7 @@ def _list_media(root: Path, unit: UnitFolder, at: str) -> None:
     folder = f"{at}/media"
     for entry in _entries(root, folder, unit.problems):
         if not entry.is_file() or not _MEDIA_FILE.match(entry.name):
-            message = "this is not a picture with a plain name"
-            unit.problems.append(_odd(f"{folder}/{entry.name}", message))
+            unit.problems.append(odd_picture(f"{folder}/{entry.name}"))
             continue
         data = _read_picture(entry, f"{folder}/{entry.name}", unit.problems)
         if data is not None:
@@ -197,16 +197,3 @@ def _unreadable(file: str, what: str, error: OSError) -> Problem:
 def _missing(file: str, message: str) -> Problem:
     help_ = "write it, or put it back from an earlier copy"
     return Fault("file-missing", 1, 1, message, help_).at(file)
-
-
-def _odd(file: str, message: str) -> Problem:
-    help_ = (
-        "rename it or move it out: units hold unit.md, lesson-1.md and so on, and pictures "
-        "(svg, png, jpg, webp) and recordings (mp3) in media"
-    )
-    return Fault("file-name-odd", 1, 1, _printable(message), help_).at(_printable(file))
-
-
-def _printable(text: str) -> str:
-    """A name of bytes that are no text, or of controls, with a question mark for each."""
-    return "".join(c if c.isprintable() else "?" for c in text)

@@ -2,26 +2,30 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 
 from build_tools.problem import Fault
 
-_FENCE = "---"
+_FENCE = re.compile(r"-{3,}|—-?|–-?-?|-[–—]|[–—]{2,3}")
+"""A line of hyphens, and what word processors make of three of them."""
 
 
 @dataclass(frozen=True, slots=True)
 class Split:
-    """The two halves of a file: the fields start on line 2, the notes on line `body_line`."""
+    """The two halves of a file, and the lines on which they start."""
 
     fields: str
     body: str
     body_line: int
+    first_line: int = 2
 
 
 def split(text: str) -> Split | Fault:
     """Part the fields, between two lines of three hyphens, from the notes below them."""
     lines = text.split("\n")
-    if lines[0].rstrip() != _FENCE:
+    opens = next((n for n, line in enumerate(lines) if line.strip()), 0)
+    if not _is_fence(lines[opens]):
         return Fault(
             "no-fields",
             1,
@@ -29,11 +33,11 @@ def split(text: str) -> Split | Fault:
             "the file does not start with a line of three hyphens",
             "put `---` on the first line, then the fields, then `---` again, then any notes",
         )
-    for number, line in enumerate(lines[1:], start=2):
-        if line.rstrip() == _FENCE:
-            body = "\n".join(lines[number:])
-            fields = "\n".join(lines[1 : number - 1]) + "\n"
-            return Split(fields, body, min(number + 1, len(lines)))
+    for at in range(opens + 1, len(lines)):
+        if _is_fence(lines[at]):
+            body = "\n".join(lines[at + 1 :])
+            fields = "\n".join(lines[opens + 1 : at]) + "\n"
+            return Split(fields, body, min(at + 2, len(lines)), opens + 2)
     return Fault(
         "no-fields",
         1,
@@ -41,3 +45,7 @@ def split(text: str) -> Split | Fault:
         "the fields at the top are never closed with a second line of three hyphens",
         "put a line `---` after the last field",
     )
+
+
+def _is_fence(line: str) -> bool:
+    return _FENCE.fullmatch(line.rstrip()) is not None

@@ -25,7 +25,7 @@ def since_last_edition(content: Path, slug: str) -> SinceLast:
         return SinceLast(None, None, ())
     best: tuple[str, Comparison] | None = None
     unreadable = []
-    for path in _kept(content, slug):
+    for path in kept_editions(content, slug):
         before = _read(path)
         if isinstance(before, str):
             unreadable.append(f"{EARLIER}/{path.name}: {before}")
@@ -37,7 +37,8 @@ def since_last_edition(content: Path, slug: str) -> SinceLast:
     return SinceLast(place, comparison, tuple(unreadable))
 
 
-def _kept(content: Path, slug: str) -> Iterator[Path]:
+def kept_editions(content: Path, slug: str) -> Iterator[Path]:
+    """The folders and packs in which earlier editions of the unit `slug` may be kept."""
     folder = content / EARLIER
     if folder.is_dir():
         for path in sorted(folder.iterdir()):

@@ -12,7 +12,7 @@ from build_tools.checking.check_bank import check_folder
 from build_tools.disk.stray_files import is_stray
 from build_tools.disk.whole_folder import staged
 from build_tools.misuse import Misuse
-from build_tools.schema_check.schemas import SCHEMA_FOLDER
+from build_tools.shapes.schemas import SCHEMA_FOLDER
 
 
 @dataclass(frozen=True, slots=True)

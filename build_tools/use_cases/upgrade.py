@@ -65,6 +65,8 @@ def _unit(content: Path, slug: str) -> Upgraded | NotUpgraded:
     problems = [*folder.problems, *check_shape(folder, any_format=True)]
     if problems or folder.unit is None:
         return NotUpgraded(file, "its files are not sound", tuple(problems))
+    if folder.unit.kind is not None:
+        return NotUpgraded(file, "it is not written as every program reads it; run tidy first")
     path = content / file
     text = _text(path)
     made = upgraded(text)

@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import Any
 
 from build_tools.drafting.draft import page
-from build_tools.drafting.yaml_text import OneLine
+from build_tools.shapes.schemas import Kind
 from build_tools.source.document import Document, read_markdown
 from build_tools.views.words.open_places import MARK, hint_in
 
@@ -88,7 +88,8 @@ def fill(folder: Path) -> int:
             if MARK in read.data.get(field, ""):
                 data[field] += f", the {read.data['lesson']}"
         total += len(written)
-        file.write_text(page(data, read.body), encoding="utf-8", newline="")
+        kind: Kind = "unit" if file.name == "unit.md" else "lesson"
+        file.write_text(page(kind, data, read.body), encoding="utf-8", newline="")
     return total
 
 
@@ -99,6 +100,5 @@ def _filled(value: Any, written: list[str]) -> Any:
     if isinstance(value, list):
         return [_filled(item, written) for item in value]
     if isinstance(value, dict):
-        kind = OneLine if "as" in value else dict
-        return kind({name: _filled(item, written) for name, item in value.items()})
+        return {name: _filled(item, written) for name, item in value.items()}
     return value

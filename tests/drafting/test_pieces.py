@@ -10,9 +10,7 @@ from hypothesis import strategies as st
 
 from build_tools.drafting import answers
 from build_tools.drafting.minutes import MinutesWanted, share_out
-from build_tools.drafting.yaml_text import OneLine, fields
 from build_tools.model.unit import SchoolYears
-from build_tools.source.yaml_reader import read_yaml
 
 steps = st.lists(
     st.builds(
@@ -41,30 +39,6 @@ def test_minutes_add_up_and_no_step_is_under_its_least(
 def test_too_few_minutes_are_refused() -> None:
     with pytest.raises(ValueError, match="need 5 minutes, and there are 4"):
         share_out(4, [MinutesWanted(2, 1, 9), MinutesWanted(3, 1, 9)])
-
-
-names = st.from_regex(r"[a-z]{1,8}(-[a-z]{1,4})?", fullmatch=True)
-texts = st.one_of(
-    st.text(st.characters(codec="utf-8", categories=("L", "N", "P", "S", "Zs")), min_size=1),
-    st.sampled_from(["no", "3:45", "012", "true", "~", "- a", "a: b", "a #b", "'", '"', "✎ a, b}"]),
-)
-leaves = st.one_of(texts, st.integers(0, 500), st.booleans())
-values = st.recursive(
-    leaves,
-    lambda inner: st.one_of(
-        st.lists(inner, max_size=4),
-        st.dictionaries(names, inner, min_size=1, max_size=4),
-        st.dictionaries(names, leaves, min_size=1, max_size=4).map(OneLine),
-    ),
-    max_leaves=12,
-)
-
-
-@given(st.dictionaries(names, values, min_size=1, max_size=5))
-def test_fields_are_read_back_as_they_were(data: dict[str, Any]) -> None:
-    read = read_yaml(fields(data))
-    assert isinstance(read, tuple), (read, fields(data))
-    assert read[0] == data
 
 
 @pytest.mark.parametrize(

@@ -23,7 +23,7 @@ from build_tools.movement.canon_and_unison import (
     passage_counts,
     passage_misfit,
 )
-from build_tools.schema_check.schemas import schema
+from build_tools.shapes.schemas import schema
 from tests.movement.strategies import FITS, PUBLISHED, counts, lengths, passages
 
 Lengths = dict[str, Fraction]

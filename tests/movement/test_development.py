@@ -27,7 +27,7 @@ from build_tools.movement.development import (
     what_changes,
 )
 from build_tools.movement.devices import DEVICES, Actions, accumulate, mirror, retrograde
-from build_tools.schema_check.schemas import schema
+from build_tools.shapes.schemas import schema
 from tests.movement.strategies import PUBLISHED, actions, counts, dance, developments, motifs
 
 FOUR = tuple(Action("gesture", Fraction(2), word=str(n)) for n in (1, 2, 3, 4))

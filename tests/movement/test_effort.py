@@ -10,7 +10,7 @@ from build_tools.movement.effort import (
     opposite_quality,
     qualities,
 )
-from build_tools.schema_check.schemas import schema
+from build_tools.shapes.schemas import schema
 from tests.movement.strategies import PUBLISHED
 
 ACTIONS = sorted(EFFORT_ACTIONS)

@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 
 from build_tools.checking.check_bank import BANK_KINDS, check_folder
-from build_tools.schema_check.schemas import Kind, schema
+from build_tools.shapes.schemas import Kind, schema
 from tests.support.banks import BASE_UNIT, copy_bank, copy_base, line_count
 from tests.support.quick_bank import QuickBank
 from tests.support.schema_fuzz import kind_of

@@ -12,7 +12,7 @@ from build_tools.model.unit import Ancestor, Parent, StimulusItem, Unit
 from build_tools.packs.about import about, metadata
 from build_tools.packs.credits import credits_text
 from build_tools.packs.licences import licence_text
-from build_tools.schema_check.schemas import schema
+from build_tools.shapes.schemas import schema
 from build_tools.views.words.licences import licence_address
 from tests.support.sound_bank import real_unit
 

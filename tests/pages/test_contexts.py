@@ -24,7 +24,7 @@ from build_tools.pages.page import Page
 from build_tools.pages.page_scripts import PAGE_SCRIPTS
 from build_tools.pages.rules.rules import RuleEntry
 from build_tools.rules.catalogue import all_rules
-from build_tools.schema_check.schemas import schema
+from build_tools.shapes.schemas import schema
 from tests.support.banks import ROOT
 from tests.support.drawn import Seen, seen_in
 from tests.support.sound_bank import real_bank, real_unit

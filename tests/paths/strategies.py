@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from build_tools.model.dance import Dance
 from build_tools.paths.hall import Hall
-from build_tools.schema_check.schemas import schema
+from build_tools.shapes.schemas import schema
 from tests.paths.dances import Data, dance_of
 
 SHARED = schema("shared")["$defs"]

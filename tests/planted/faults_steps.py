@@ -169,6 +169,11 @@ def years_far_apart(unit: EditableUnit) -> Place | None:
     return unit.file, ("years", 0, "years")
 
 
+@fault("subject-unknown", "set")
+def subject_with_a_slip(unit: EditableUnit) -> Place | None:
+    return unit.set(unit.file, ("subjects", 0), "Goegraphy")
+
+
 @fault("tried-though-not-taught", "set")
 def tried_though_not_taught(unit: EditableUnit) -> Place | None:
     unit.top["tried"] = {"taught": False, "changed": "The second part is shorter now."}

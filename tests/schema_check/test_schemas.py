@@ -12,7 +12,7 @@ import pytest
 from jsonschema import Draft202012Validator
 
 from build_tools.schema_check.descriptions import description, description_at
-from build_tools.schema_check.schemas import SCHEMA_FOLDER, schema
+from build_tools.shapes.schemas import SCHEMA_FOLDER, schema
 
 NAMES = sorted(p.name.removesuffix(".schema.json") for p in SCHEMA_FOLDER.glob("*.schema.json"))
 # The dialect's own address: JSON Schema Core 2020-12, section 8.1.1.

@@ -11,7 +11,7 @@ from build_tools.checking import check_bank as pipeline
 from build_tools.checking.check_bank import UnitCheck, check_unit
 from build_tools.problem import Grade, Problem
 from build_tools.schema_check.check import check_document
-from build_tools.schema_check.schemas import Kind
+from build_tools.shapes.schemas import Kind
 from build_tools.source import folder
 from build_tools.source.document import Document, Reader, read_markdown
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from typing import Any
 
-from build_tools.schema_check.descriptions import referred
-from build_tools.schema_check.schemas import schema
+from build_tools.shapes.schemas import schema
+from build_tools.shapes.shape import referred
 
 SOME_WORDS = "[^ \\t\\r\\n]"
 """The pattern of every field that takes words of the author's own."""

@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import Any
 
 from build_tools.checking.check_bank import BANK_KINDS
-from build_tools.schema_check.schemas import Kind
+from build_tools.shapes.schemas import Kind
 from build_tools.source.document import Document, read_data, read_markdown
 from tests.support.banks import ROOT
 

@@ -43,3 +43,17 @@ def whole_path(path: Path) -> Path | None:
         return path.resolve(strict=True)
     except (OSError, RuntimeError, ValueError):
         return None
+
+
+def below_content(content: Path, path: str) -> str:
+    """A path that was typed, relative to the folder `content`, with `/`.
+
+    Raises Misuse where it does not exist or lies outside that folder.
+    """
+    whole = whole_path(Path(path))
+    if whole is None:
+        raise Misuse(f"there is no file or folder {path}")
+    try:
+        return whole.relative_to(content).as_posix()
+    except ValueError:
+        raise Misuse(f"{path} lies outside {content}, so nothing in it is checked") from None

@@ -29,6 +29,9 @@ def say_ready(ready: Ready, skipped: int, content: Path, otherwise: str) -> None
             for slug, errors in ready.faulty.items()
         )
         print(f"left out, being drafts with errors: {named}; `check` says what to mend")
+    for slug, errors in ready.left.items():
+        where = f"{content.name}/units/{slug}"
+        print(f"left out: {where} ({how_many(errors, 'error')}); `check {where}` says what to mend")
     if ready.wanted is None:
         say_skipped(skipped)
         print(f"{counted(ready.problems)}; {otherwise}")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from build_tools.schema_check.schemas import schema
+from build_tools.shapes.schemas import schema
 from build_tools.views.dance.additions import lesson_adds
 from build_tools.views.dance.journey import DEEDS, journeys
 from build_tools.views.lesson.collecting import Thing, things_to_collect

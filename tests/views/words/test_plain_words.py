@@ -8,7 +8,7 @@ import pytest
 
 from build_tools.model.dance import Action, Development, Passage, Seconds, Transition
 from build_tools.movement.devices import DEVICES
-from build_tools.schema_check.schemas import schema
+from build_tools.shapes.schemas import schema
 from build_tools.views.words.plain_words import (
     action_in_words,
     counts_in_words,

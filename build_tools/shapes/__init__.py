@@ -1,0 +1,1 @@
+"""What the schemas say each place of a file takes, for reading it and for judging it."""

@@ -1,0 +1,69 @@
+"""A file in the one canonical form: valid YAML that any reader agrees with, and nothing lost."""
+
+from __future__ import annotations
+
+from collections import Counter
+from dataclasses import dataclass
+
+from build_tools.problem import Problem
+from build_tools.shapes.shape import shape_of
+from build_tools.source.document import Document, kind_of_file, read_data, read_markdown
+from build_tools.source.typed.canonical import canonical
+from build_tools.source.typed.reader import read_typed
+from build_tools.source.typed.reading import Reading
+
+
+@dataclass(frozen=True, slots=True)
+class Tidied:
+    """The text of a file in canonical form, and what in it was read otherwise than YAML has it."""
+
+    text: str
+    read_as: tuple[Problem, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class NotTidied:
+    """Why a file stays as it is: its problems, or a reason in words."""
+
+    reason: str
+    problems: tuple[Problem, ...] = ()
+
+
+def tidied(file: str, raw: bytes) -> Tidied | NotTidied:
+    """The file named `file` in canonical form; its notes below the fields are left as they are.
+
+    The new text is read again before it is given: same data, same remarks, same notes.
+    """
+    reader = read_data if file.endswith(".yml") else read_markdown
+    before, kind = reader(file, raw), kind_of_file(file)
+    if not isinstance(before, Document):
+        return NotTidied("there is something to mend first", tuple(before))
+    if kind is None:
+        return NotTidied("it is none of a bank's files")
+    if not isinstance(before.data, dict):
+        return NotTidied("there are no fields in it")
+    shape = shape_of(kind)
+    made = read_typed(before.yaml_text, before.first_line, shape)
+    if made.faults:
+        told = tuple(fault.at(file) for fault in made.faults)
+        return NotTidied("there is something to mend first", told)
+    remarks = _remarks(made)
+    fields = canonical(made, shape)
+    text = fields if file.endswith(".yml") else f"---\n{fields}---\n{before.body}"
+    after = reader(file, text.encode())
+    again = read_typed(fields, 1, shape)
+    same = (
+        isinstance(after, Document)
+        and after.data == before.data
+        and after.body == before.body
+        and not after.guesses
+        and _remarks(again) == remarks
+    )
+    if not same:
+        return NotTidied("it could not be written anew with everything in it")
+    return Tidied(text, tuple(before.read_as()))
+
+
+def _remarks(made: Reading) -> Counter[str]:
+    above = (text for texts in made.before.values() for text in texts if text)
+    return Counter([*above, *made.beside.values()])

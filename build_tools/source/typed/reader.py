@@ -1,0 +1,229 @@
+"""Fields read line by line, by the shape of the file.
+
+A text is the rest of its line, whatever that holds, and the lines below it that are set in. A line
+belongs to the innermost fields that know its name; how far it is set in decides only between
+places that both could take it. Nothing here raises for what was typed.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+from build_tools.problem import FieldPath
+from build_tools.shapes.shape import ANY, Shape
+from build_tools.source.scalars import MOST_DEPTH, MOST_ENTRIES
+from build_tools.source.typed.cursor import Cursor, Open
+from build_tools.source.typed.lines import Key, Line, bullet, key_of, like_a_name, plain_bullet
+from build_tools.source.typed.plain_texts import TextReader
+from build_tools.source.typed.reading import Reading, shown
+from build_tools.source.typed.short_values import ShortReader
+
+
+def read_typed(text: str, first_line: int, shape: Shape) -> Reading:
+    """Read the fields in `text`, the first line of which is `first_line` of its file."""
+    reader = _Reader(text, first_line)
+    reader.read(shape)
+    return reader.made
+
+
+class _Reader:
+    def __init__(self, text: str, first_line: int) -> None:
+        self.made = Reading()
+        self.made.places[()] = (first_line, 1)
+        self.cursor = Cursor(text, first_line, self.made)
+        self.texts = TextReader(self.cursor, self.made)
+        self.short = ShortReader(self.cursor, self.made)
+
+    def read(self, shape: Shape) -> None:
+        line = self.cursor.peek()
+        if line is not None and shape.takes == "list":
+            self.made.data = self._list(shape.each or ANY, -1, (), "")
+        elif line is not None:
+            self.made.data = self._fields(shape, -1, ())
+        while (line := self.cursor.peek()) is not None:
+            self._not_read(line)
+        self.cursor.keep_remarks(())
+
+    # fields
+
+    def _fields(self, shape: Shape, above: int, path: FieldPath) -> dict[str, Any]:
+        """The fields that start at the next line, set in by more than `above`."""
+        here = Open(shape, above, self.cursor.peek_indent())
+        self.cursor.open.append(here)
+        while (line := self.cursor.peek()) is not None:
+            if bullet(line) and not key_of(line.text, shape) and self._starts_a_list(line, here):
+                break
+            key = key_of(line.text, shape)
+            if not self.cursor.belongs(line, key, here):
+                break
+            if key is None or not (key.known or like_a_name(key.typed)):
+                self._not_read(line)
+                continue
+            self._entry(line, key, here, path)
+        self.cursor.open.pop()
+        return here.data
+
+    def _starts_a_list(self, line: Line, here: Open) -> bool:
+        return line.indent <= here.above or any(o.lists for o in self.cursor.open[:-1])
+
+    def _entry(self, line: Line, key: Key, here: Open, path: FieldPath) -> None:
+        """Read one field."""
+        cursor, made = self.cursor, self.made
+        inside = (*path, key.meant)
+        inner = here.shape.fields.get(key.meant) or here.shape.each or ANY
+        if key.meant in here.data:
+            self._again(line, key, here, inside)
+            cursor.take()
+            made.aside.append(self._value(inner, line, key, (*path, "\0")))
+            return
+        if len(here.data) >= MOST_ENTRIES:
+            made.fault("broken-yaml", line.number, line.indent + 1, *_TOO_MANY)
+        cursor.keep_remarks(inside)
+        made.places[inside] = (line.number, line.indent + 1)
+        if key.typed != key.meant:
+            made.guess(
+                line.number, line.indent + 1, f"`{shown(key.typed)}` is read as `{key.meant}`"
+            )
+        if line.indent != here.indent and not line.loose:
+            made.guess(line.number, line.indent + 1,
+                       f"`{key.meant}` is read as standing below `{here.first}`, though it is set "
+                       "in otherwise")  # fmt: skip
+        here.first = here.first or key.meant
+        here.data[key.meant] = None
+        cursor.take()
+        here.data[key.meant] = self._value(inner, line, key, inside)
+
+    def _again(self, line: Line, key: Key, here: Open, inside: FieldPath) -> None:
+        first = self.made.places[inside][0]
+        if here.item and key.meant == here.first:
+            help_ = (
+                "if a new part of the list starts here, write a hyphen and a space in front of "
+                f"`{key.meant}`; if not, put what both say into one"
+            )
+        else:
+            help_ = "put what both say into one of them"
+        self.made.fault(
+            "repeated-field", line.number, line.indent + 1,
+            f"`{shown(key.meant)}` stands here a second time; the first is on line {first}", help_,
+        )  # fmt: skip
+
+    def _not_read(self, line: Line) -> None:
+        """A line that fits nowhere: it is told of, and left where it is."""
+        lacking = self.cursor.lacks_colon(line)
+        self.cursor.take()
+        key = key_of(line.text, ANY)
+        message = f"the line “{shown(line.text)}” stands where the name of a field is wanted"
+        help_ = (
+            "if it goes on with the text above, set it in further than that; if it is a line of a "
+            "list, start it with a hyphen and a space; if it is a remark of yours, with #"
+        )
+        if lacking:
+            help_ = f"put a colon after `{lacking}`, if that is the field you mean; else set the "
+            help_ += "line in further than the text above it"
+        elif key is not None:
+            message = f"“{shown(key.typed)}” is too long for the name of a field"
+        self.made.fault("broken-yaml", line.number, line.indent + 1, message, help_)
+
+    # values
+
+    def _value(self, shape: Shape, line: Line, key: Key, path: FieldPath) -> Any:
+        rest = line.inside(key.column)
+        if len(path) > MOST_DEPTH:
+            self.made.fault("broken-yaml", line.number, line.indent + 1, *_TOO_DEEP)
+            return rest.text
+        if shape.takes == "text":
+            return self.texts.read(rest, line.indent, path)
+        if rest.text and not rest.text.startswith("#"):
+            return self.short.read(shape, rest, line.indent, path, key.meant)
+        if rest.text:
+            self.made.beside[path] = rest.text
+        below = self.cursor.peek()
+        if below is None:
+            return None
+        if shape.takes == "list" or (shape.takes == "any" and bullet(below)):
+            starts = bullet(below, numbers=True) is not None
+            if below.indent >= line.indent if starts else below.indent > line.indent:
+                return self._list(shape.each or ANY, line.indent, path, key.meant)
+            return None
+        if below.indent <= line.indent and not (below.loose and shape.takes == "fields"):
+            return None
+        if shape.takes in ("fields", "names"):
+            if bullet(below) and not key_of(below.text, shape):
+                # a list where fields are wanted: the schema says so
+                return self._list(ANY, line.indent, path, key.meant)
+            found = self._fields(shape, line.indent, path)
+            return found or None
+        if shape.takes == "any" and key_of(below.text, ANY):
+            return self._fields(ANY, line.indent, path)
+        return self.short.below(shape, line.indent, path, key.meant)
+
+    # lists
+
+    def _list(self, each: Shape, above: int, path: FieldPath, name: str) -> list[Any]:
+        """The lines of a list, each starting with a mark at `above` or further in."""
+        held: list[Any] = []
+        self.cursor.open.append(Open(each, above, above, lists=True))
+        while (line := self.cursor.peek()) is not None:
+            inner = bullet(line, numbers=each.takes != "fields")
+            if inner is None or line.indent < above or self._of_another(inner, each):
+                lines = (each.takes == "text" and not held) or _is_row(line, each)
+                if inner is not None or not lines or line.indent <= above:
+                    break
+                inner = line
+                self.made.guess(line.number, line.indent + 1, f"this is read as a line of `{name}`")
+            elif not plain_bullet(line):
+                self.made.guess(line.number, line.indent + 1, f"this is read as a line of `{name}`")
+            if len(held) >= MOST_ENTRIES:
+                self.made.fault("broken-yaml", line.number, line.indent + 1, *_TOO_MANY)
+                break
+            inside = (*path, len(held))
+            self.cursor.keep_remarks(inside)
+            self.made.places[inside] = (line.number, inner.indent + 1)
+            held.append(self._item(each, line, inner, inside, name))
+        self.cursor.open.pop()
+        return held
+
+    def _of_another(self, inner: Line, each: Shape) -> bool:
+        """Whether a line starts a part of a list further out, whose fields know its name."""
+        if each.takes != "fields":
+            return False
+        key = key_of(inner.text, each)
+        if key is None or key.known:
+            return False
+        outer = [o for o in self.cursor.open[:-1] if o.lists]
+        return any((k := key_of(inner.text, o.shape)) and k.known for o in outer)
+
+    def _item(self, each: Shape, line: Line, inner: Line, path: FieldPath, name: str) -> Any:
+        self.cursor.take()
+        if each.takes == "text":
+            return self.texts.read(inner, line.indent, path)
+        if not inner.text:
+            below = self.cursor.peek()
+            if below is None or below.indent <= line.indent:
+                return None
+            return self._fields(each, line.indent, path)
+        key = key_of(inner.text, each)
+        bracket = inner.text[0] in "[{"
+        if key and not bracket and (each.takes == "fields" or (each.takes == "any")):
+            self.cursor.put_back(inner)
+            return self._item_fields(each, line.indent, path)
+        return self.short.read(each, inner, line.indent, path, name)
+
+    def _item_fields(self, each: Shape, above: int, path: FieldPath) -> dict[str, Any]:
+        self.cursor.next_is_item = True
+        return self._fields(each, above, path)
+
+
+def _is_row(line: Line, each: Shape) -> bool:
+    """Whether a line is a row of moves without its hyphen."""
+    return each.takes == "fields" and "travel" in each.fields and "|" in line.text
+
+
+_TOO_DEEP = (
+    f"fields stand inside one another more than {MOST_DEPTH} deep here",
+    "look for an unclosed bracket or for lines that are indented too far",
+)
+_TOO_MANY = (
+    f"these are more than {MOST_ENTRIES} lines of one list, or fields",
+    "check that this is the right file, and shorten the list",
+)
