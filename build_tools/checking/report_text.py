@@ -29,6 +29,40 @@ def as_text(problems: Sequence[Problem], prefix: str) -> str:
     return "\n".join(parts)
 
 
+MOST_AT_ONCE = 10
+"""Problems that are read one after another; of more, a person wants to know where to begin."""
+FIRST_TO_MEND = 5
+
+
+def as_summary(problems: Sequence[Problem], prefix: str) -> str:
+    """How many problems each unit has, and the first ones to mend: errors before questions.
+
+    Where there are few, all of them. `prefix` is put before each file's name, such as content/.
+    """
+    if len(problems) <= MOST_AT_ONCE:
+        return as_text(problems, prefix)
+    folders: dict[str, list[Problem]] = {}
+    for problem in problems:
+        parts = problem.file.split("/")
+        inside = len(parts) > 2 and parts[0] == "units"
+        folders.setdefault("/".join(parts[:2]) if inside else problem.file, []).append(problem)
+    lines = [f"{prefix}{folder}: {counted(found)}" for folder, found in folders.items()]
+    first = sorted(problems, key=lambda p: (GRADES.index(p.severity), p))[:FIRST_TO_MEND]
+    left = len(problems) - len(first)
+    worst = [folder for folder, found in folders.items() if found[0] in first or len(folders) == 1]
+    one = worst[0] if worst else next(iter(folders))
+    return "\n".join(
+        [
+            *lines,
+            "",
+            "the first to mend:",
+            *(as_text([problem], prefix) for problem in first),
+            "",
+            f"{left} more: `check {prefix}{one}` for one place, `check --all` for every one",
+        ]
+    )
+
+
 def one_line(words: str) -> str:
     """The words on one line, so that what an author or a stranger wrote starts none of its own."""
     return " ".join(words.splitlines())

@@ -5,7 +5,7 @@ from __future__ import annotations
 from argparse import ArgumentParser, Namespace
 
 from build_tools.checking.report_data import as_json
-from build_tools.checking.report_text import as_text, counted
+from build_tools.checking.report_text import as_summary, as_text, counted
 from build_tools.commands.shared.exit_codes import stopped_if
 from build_tools.commands.shared.folders import below_content, existing_content, take_content
 from build_tools.commands.shared.saying import say_skipped
@@ -17,6 +17,7 @@ def arguments(parser: ArgumentParser) -> None:
     """What it takes."""
     parser.add_argument("path", nargs="*", help="report only what lies here; all is read")
     parser.add_argument("--json", action="store_true", help="as a list for programs")
+    parser.add_argument("--all", action="store_true", help="every problem, however many")
     parser.add_argument("--strict", action="store_true", help="let questions fail too")
     take_content(parser)
 
@@ -34,7 +35,8 @@ def run(args: Namespace) -> int:
         print(as_json(report.problems, prefix))
     else:
         if report.problems:
-            print(as_text(report.problems, prefix))
+            said = as_text if args.all else as_summary
+            print(said(report.problems, prefix))
         print(counted(report.problems))
     say_skipped(report.skipped)
     return stopped_if(stands_in_the_way(report.problems, strict=args.strict))

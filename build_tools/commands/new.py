@@ -13,7 +13,7 @@ from build_tools.commands.shared.exit_codes import DONE
 from build_tools.commands.shared.folders import existing_content, take_content
 from build_tools.disk.places import PROJECT
 from build_tools.drafting import answers
-from build_tools.drafting.asked import LESSONS, MINUTES, PATTERNS, Asked
+from build_tools.drafting.asked import KINDS, LESSONS, MINUTES, PATTERNS, Asked
 from build_tools.misuse import Misuse
 from build_tools.use_cases.new_folder import free_folder
 from build_tools.use_cases.start_unit import Started, bank_for_draft, start_unit
@@ -32,10 +32,12 @@ def arguments(parser: ArgumentParser) -> None:
         ("kinds", "how pupils meet it, such as see,hear"),
         ("lessons", f"how many lessons, {LESSONS[0]} to {LESSONS[-1]}"),
         ("minutes", f"how long a lesson is, {MINUTES[0]} to {MINUTES[-1]}"),
-        ("pattern", listed([*PATTERNS], "or")),
+        ("pattern", "; ".join(f"{name}: {says}" for name, says in PATTERNS.items())),
     ):
         parser.add_argument(f"--{option}", help=says)
-    parser.add_argument("--years", action="append", help="a nation's years, such as England:3,4")
+    parser.add_argument(
+        "--years", action="append", help='a nation\'s years, such as "England 3 and 4"'
+    )
     take_content(parser)
 
 
@@ -53,51 +55,89 @@ def run(args: Namespace) -> int:
 
 
 def _asked(given: Namespace) -> Asked:
+    _refuse_missing(given)
     patterns = "".join(f"\n  {n}. {p}: {PATTERNS[p]}" for n, p in enumerate(PATTERNS, start=1))
     number, length = f"{LESSONS[0]} to {LESSONS[-1]}", f"{MINUTES[0]} to {MINUTES[-1]}"
-    title = _answer("--title", given.title, "What is the unit called?", answers.title)
-    stimulus = _answer(
-        "--stimulus", given.stimulus, "What does the dance start from?", answers.stimulus
-    )
-    alone = given.kinds is None and not sys.stdin.isatty()
-    kinds = _answer(
-        "--kinds",
-        ",".join(answers.USUAL_KINDS) if alone else given.kinds,
-        "How do pupils meet it: see, hear, touch, do, think about?",
-        answers.kinds,
-    )
+    kinds, usual_kinds = ", ".join(KINDS), ",".join(answers.USUAL_KINDS)
+    typed_years = "; ".join(given.years) if given.years else None
     return Asked(
-        title=title,
-        stimulus=stimulus,
-        kinds=kinds,
+        title=_answer("--title", given.title, "What is the unit called?", answers.title),
+        stimulus=_answer(
+            "--stimulus", given.stimulus, "What does the dance start from?", answers.stimulus
+        ),
+        kinds=_answer(
+            "--kinds",
+            usual_kinds if given.kinds is None and not sys.stdin.isatty() else given.kinds,
+            f"How do pupils meet it: {kinds}?",
+            answers.kinds,
+            usual_kinds,
+        ),
         years=_answer(
             "--years",
-            "; ".join(given.years) if given.years else None,
-            "For which school years, such as England:3,4?",
+            typed_years,
+            "For which school years, such as England 3 and 4?",
             answers.years,
         ),
         lessons=_answer(
-            "--lessons", given.lessons, f"How many lessons ({number})?", answers.lessons
+            "--lessons", given.lessons, f"How many lessons ({number})?", answers.lessons, "4"
         ),
         minutes=_answer(
-            "--minutes", given.minutes, f"How many minutes is a lesson ({length})?", answers.minutes
+            "--minutes",
+            given.minutes,
+            f"How many minutes is a lesson ({length})?",
+            answers.minutes,
+            "40",
         ),
-        pattern=_answer("--pattern", given.pattern, f"Which pattern?{patterns}\n", answers.pattern),
+        pattern=_answer(
+            "--pattern",
+            given.pattern,
+            f"Which pattern? Type its number.{patterns}\n",
+            answers.pattern,
+            "1",
+        ),
     )
 
 
-def _answer(option: str, given: str | None, question: str, read: Callable[[str], _T]) -> _T:
-    """The answer given, or else the answer to `question`, asked until it can be used."""
+_NEEDED = {
+    "title": "What is the unit called?",
+    "stimulus": "What does the dance start from?",
+    "years": "For which school years, such as England 3 and 4?",
+    "lessons": "How many lessons?",
+    "minutes": "How many minutes is a lesson?",
+    "pattern": "Which pattern?",
+}
+
+
+def _refuse_missing(given: Namespace) -> None:
+    """Raise Misuse that names every answer still missing, where nobody can be asked."""
+    missing = [name for name in _NEEDED if getattr(given, name) is None]
+    if not missing or sys.stdin.isatty():
+        return
+    first, *others = missing
+    more = f" Missing too: {', '.join(f'--{name}' for name in others)}." if others else ""
+    raise Misuse(f"--{first} is missing. {_NEEDED[first]}{more}")
+
+
+def _answer(
+    option: str,
+    given: str | None,
+    question: str,
+    read: Callable[[str], _T],
+    usual: str = "",
+) -> _T:
+    """The answer given, or else the answer to `question`, asked until it can be used.
+
+    Who only presses Enter gets `usual`, where there is one.
+    """
     if given is not None:
         try:
             return read(given)
         except answers.Refused as refused:
             raise Misuse(f"{option}: {refused}") from None
-    if not sys.stdin.isatty():
-        raise Misuse(f"{option} is missing. {question.strip()}")
+    hint = f" [Enter for {usual}]" if usual else ""
     while True:
         try:
-            return read(input(f"{question} "))
+            return read(input(f"{question.rstrip(chr(10))}{hint} ").strip() or usual)
         except answers.Refused as refused:
             print(refused)
         except EOFError:

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 
 from build_tools.drafting.asked import KINDS, LESSONS, MINUTES, PATTERNS
 from build_tools.model.school_years import youngest
 from build_tools.model.unit import SchoolYears
 from build_tools.schema_check.wording import nearest
+from build_tools.shapes.shape import Shape
+from build_tools.source.typed.values import meant
 from build_tools.views.words.plain_words import listed
 
 NATIONS = ("England", "Northern Ireland", "Scotland", "Wales")
@@ -55,12 +57,14 @@ def kinds(typed: str) -> tuple[str, ...]:
 
 
 def years(typed: str) -> tuple[SchoolYears, ...]:
-    """School years with their nations, such as England:3,4 or England:3,4; Scotland:P4."""
+    """School years with their nations, as people say them.
+
+    England:3,4 and Scotland:P4 are read, and so are "Years 5-6", which is taken for England, and
+    "England 5 and 6; Wales Year 5".
+    """
     found: dict[str, list[str]] = {}
-    for part in filter(None, (p.strip() for p in typed.split(";"))):
-        nation_typed, _, numbers = part.partition(":")
-        nation = _nation(nation_typed)
-        for year in (y.upper() for y in _parts(numbers)):
+    for nation, numbers in _by_nation(typed):
+        for year in _each_year(numbers):
             if youngest(nation, year) is None:
                 raise Refused(f"`{year}` is no school year in {nation}; {_such_as(nation)}")
             if year not in found.setdefault(nation, []):
@@ -72,14 +76,53 @@ def years(typed: str) -> tuple[SchoolYears, ...]:
     return tuple(SchoolYears(nation, tuple(numbers)) for nation, numbers in found.items())
 
 
-def _nation(typed: str) -> str:
-    name = " ".join(typed.split())
-    for nation in NATIONS:
-        if nation.casefold() == name.casefold():
-            return nation
+def _by_nation(typed: str) -> Iterator[tuple[str, str]]:
+    """Each nation and what is said of it; England, or Scotland, where none is named."""
+    parts = re.split(rf"({'|'.join(NATIONS)})", typed, flags=re.IGNORECASE)
+    before, named = parts[0], parts[1:]
+    if not named:
+        unknown, colon, _ = before.partition(":")
+        first = re.match(
+            r"\s*(?!year|yr|reception|primary|key|and\b)[A-Za-z]{4,}", before, re.IGNORECASE
+        )
+        if (colon and unknown.strip()) or first:
+            raise _no_nation(first.group() if first and not colon else unknown)
+        if before.strip():
+            of_scotland = re.search(r"\b(?:[PS]\d|primary)", before, re.IGNORECASE)
+            yield ("Scotland" if of_scotland else "England"), before
+        return
+    if before.strip(" ;,"):
+        raise _no_nation(before)
+    for nation, numbers in zip(named[::2], named[1::2], strict=True):
+        yield next(n for n in NATIONS if n.casefold() == nation.casefold()), numbers
+
+
+def _each_year(numbers: str) -> Iterator[str]:
+    words = re.sub(r"\b(?:key stage|years?|yrs?)\b|\by(?=\d)", " ", numbers, flags=re.IGNORECASE)
+    words = re.sub(r"\bprimary\s*(?=\d)", "P", words, flags=re.IGNORECASE)
+    words = re.sub(r"\breception\b", "R", words, flags=re.IGNORECASE)
+    words = re.sub(r"\s*(?:[-–—]|\bto\b)\s*", "-", words, flags=re.IGNORECASE)
+    for part in re.split(r"[\s,;:&+/()]+|\band\b", words):
+        span = re.fullmatch(r"([PS]?)(\d{1,2})-([PS]?)(\d{1,2})", part.upper())
+        if (
+            span
+            and span.group(3) in ("", span.group(1))
+            and int(span.group(2)) < int(span.group(4))
+        ):
+            for number in range(int(span.group(2)), int(span.group(4)) + 1):
+                yield f"{span.group(1)}{number}"
+        elif part.upper() == "R-1" or (part.upper().startswith("R-") and part[2:].isdecimal()):
+            yield "R"
+            yield from (str(number) for number in range(1, int(part[2:]) + 1))
+        elif part:
+            yield part.upper()
+
+
+def _no_nation(typed: str) -> Refused:
+    name = " ".join(typed.split()).strip(" ;,:")
     near = nearest(name, NATIONS)
     hint = f"did you mean {near}?" if near else f"use {listed(NATIONS, 'or')}"
-    raise Refused(f"`{name}` is none of the nations; {hint}")
+    return Refused(f"`{name}` is none of the nations; {hint}")
 
 
 def _such_as(nation: str) -> str:
@@ -98,22 +141,28 @@ def minutes(typed: str) -> int:
 
 
 def _number(typed: str, what: str, wanted: range) -> int:
-    text = typed.strip()
-    if not re.fullmatch(r"[0-9]{1,3}", text) or int(text) not in wanted:
-        raise Refused(f"`{text}` {what}: write a whole number from {wanted[0]} to {wanted[-1]}")
-    return int(text)
+    text = re.sub(rf"\s*{what.removesuffix('s')}s?\Z", "", typed.strip().casefold())
+    value = meant(text, Shape("number"), what)
+    if not isinstance(value, int) or value not in wanted:
+        raise Refused(
+            f"`{typed.strip()}` {what}: write a whole number from {wanted[0]} to {wanted[-1]}"
+        )
+    return value
 
 
 def pattern(typed: str) -> str:
     """The name of a pattern, or its number in the list."""
-    text = typed.strip()
+    text = typed.strip().rstrip(".)")
     names = list(PATTERNS)
     if text.isdecimal() and 1 <= int(text) <= len(names):
         return names[int(text) - 1]
     if text in PATTERNS:
         return text
-    near = nearest(text, names)
-    hint = f"did you mean {near}?" if near else f"use {listed(names, 'or')}"
+    near = nearest(text.replace(" ", "-"), names)
+    if near and near == text.casefold().replace(" ", "-"):
+        return near
+    of_each = [f"{number} ({name})" for number, name in enumerate(names, start=1)]
+    hint = f"did you mean {near}?" if near else f"type a number: {listed(of_each, 'or')}"
     raise Refused(f"`{text}` is no pattern; {hint}")
 
 

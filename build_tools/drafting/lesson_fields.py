@@ -267,11 +267,11 @@ def _round_the_steps(making: Making, *, last: bool) -> Fields:
             "cue": "Raise a hand for stop as well.",
         },
         "if": {
-            "stuck": "Say the cards in order.",
+            "stuck": "Say the moves in order.",
             "finished": "Try a new shape at the end.",
             "loud": "Whisper the counts.",
             "silly": "Ask for stillness alone.",
-            "will_not_join": "Offer the cards to hold.",
+            "will_not_join": "Offer to count aloud with you.",
             "short_of_time": "Run once, then show." if last else "Leave out exploring.",
             "sound_fails": "Clap the beat.",
             "lesson_lost": "Show next time, after two runs."

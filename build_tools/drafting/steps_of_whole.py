@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from build_tools.drafting.asked import Asked
 from build_tools.drafting.plan import Fields
 from build_tools.drafting.steps import TimedStep, most_talk, timed
+from build_tools.views.words.plain_words import listed
 
 
 def join(letters: Sequence[str], *, settles: bool, least: int = 3) -> TimedStep:
@@ -14,7 +15,7 @@ def join(letters: Sequence[str], *, settles: bool, least: int = 3) -> TimedStep:
     order: Fields = {"settles": ["running-order"]} if settles else {}
     choose = "Choose the order of the parts. " if settles else ""
     return timed(
-        least, 5, 20, "join", f"Join parts {' and '.join((letters[0], letters[-1]))}",
+        least, 5, 20, "join", f"Join parts {listed(letters)}",
         grouping="whole class", intensity="steady",
         say="Finish one part, and be still. Two taps, then walk to your next place.",
         task=f"{choose}Walk each join for eight counts. Then dance the parts with the joins.",

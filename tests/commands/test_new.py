@@ -81,7 +81,7 @@ def test_the_day_is_the_banks_own(run: Any, bank: Path) -> None:
         if line.startswith("as_of: ")
     )  # fmt: skip
     text = (bank / "units" / "harbour" / "unit.md").read_text(encoding="utf-8")
-    assert as_of.replace("as_of", "issued") in text
+    assert f'issued: "{as_of.removeprefix("as_of: ")}"' in text
 
 
 @pytest.mark.parametrize("option", ANSWERS)
@@ -99,6 +99,30 @@ def test_on_a_terminal_it_asks_until_the_answer_can_be_used(run: Any, bank: Path
     assert "`12` lessons: write a whole number from 1 to 8" in out
     assert "2. one-theme: make one motif" in out
     assert units(bank) == ["harbour", BASE_UNIT]
+
+
+def test_every_missing_answer_is_named_at_once(run: Any) -> None:
+    _, _, err = run(answers={"--title": "Harbour lights"})
+    assert err.startswith("--stimulus is missing. ")
+    assert err.endswith("Missing too: --years, --lessons, --minutes, --pattern.\n")
+
+
+def test_who_only_presses_enter_gets_what_is_usual(run: Any, bank: Path) -> None:
+    code, out, err = run(answers={}, typed="Harbour lights\nA picture\n\nYears 5-6\n\n\n\n")
+    assert (code, err) == (0, ""), out
+    assert "[Enter for 4]" in out
+    assert len(names(bank / "units" / "harbour")) == 5
+    text = (bank / "units" / "harbour" / "unit.md").read_text(encoding="utf-8")
+    assert "- nation: England\n    years: [5, 6]\n" in text
+
+
+def test_the_same_answers_give_the_same_files(run: Any, bank: Path) -> None:
+    run("harbour")
+    run("harbour-again")
+    one, other = (bank / "units" / slug for slug in ("harbour", "harbour-again"))
+    for name in names(one):
+        first = (one / name).read_bytes().replace(b"topics: [harbour]", b"")
+        assert first == (other / name).read_bytes().replace(b"topics: [harbour-again]", b"")
 
 
 def test_someone_who_stops_answering_leaves_nothing(run: Any, bank: Path) -> None:

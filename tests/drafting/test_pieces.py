@@ -50,6 +50,17 @@ def test_too_few_minutes_are_refused() -> None:
             "Scotland:P4; Wales:3;Scotland:p5,P4",
             (SchoolYears("Scotland", ("P4", "P5")), SchoolYears("Wales", ("3",))),
         ),
+        ("3,4", (SchoolYears("England", ("3", "4")),)),
+        ("Years 5-6", (SchoolYears("England", ("5", "6")),)),
+        ("Year 5 and Year 6", (SchoolYears("England", ("5", "6")),)),
+        ("England 5 and 6", (SchoolYears("England", ("5", "6")),)),
+        ("Reception to 2", (SchoolYears("England", ("R", "1", "2")),)),
+        ("P6–P7", (SchoolYears("Scotland", ("P6", "P7")),)),
+        ("Scotland, Primary 6", (SchoolYears("Scotland", ("P6",)),)),
+        (
+            "northern ireland Years 5 to 7; Wales Y4",
+            (SchoolYears("Northern Ireland", ("5", "6", "7")), SchoolYears("Wales", ("4",))),
+        ),
     ],
 )
 def test_years_as_they_are_typed(typed: str, read: tuple[SchoolYears, ...]) -> None:
@@ -59,13 +70,14 @@ def test_years_as_they_are_typed(typed: str, read: tuple[SchoolYears, ...]) -> N
 @pytest.mark.parametrize(
     ("read", "typed", "said"),
     [
-        (answers.years, "3,4", "none of the nations"),
         (answers.years, "Englnd:3", "did you mean England?"),
         (answers.years, "England:12", "`12` is no school year in England"),
         (answers.years, "Scotland:4", "write them as in Scotland:P4,P5"),
         (answers.years, "England:", "no school year is named"),
         (answers.lessons, "9", "whole number from 1 to 8"),
-        (answers.lessons, "six", "whole number from 1 to 8"),
+        (answers.lessons, "many", "whole number from 1 to 8"),
+        (answers.years, "Mars 5", "none of the nations"),
+        (answers.years, "", "no school year is named"),
         (answers.minutes, "19", "whole number from 20 to 90"),
         (answers.pattern, "one-them", "did you mean one-theme?"),
         (answers.pattern, "6", "is no pattern"),
@@ -79,8 +91,15 @@ def test_a_refusal_says_what_would_do(read: Any, typed: str, said: str) -> None:
         read(typed)
 
 
-def test_a_pattern_goes_by_its_number_too() -> None:
-    assert answers.pattern("2") == "one-theme"
+@pytest.mark.parametrize("typed", ["2", "2.", "one-theme", "One theme"])
+def test_a_pattern_goes_by_its_number_too(typed: str) -> None:
+    assert answers.pattern(typed) == "one-theme"
+
+
+@pytest.mark.parametrize("typed", ["6", "six", "6 lessons", "Six lessons"])
+def test_a_number_as_people_answer(typed: str) -> None:
+    assert answers.lessons(typed) == 6
+    assert answers.minutes("45 min") == 45
 
 
 def test_topics_are_found_by_near_words() -> None:

@@ -17,6 +17,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.schema_check.wording import nearest
+from build_tools.views.words.open_places import MARK
 
 GRADE: Grade = "question"
 SOURCE = (
@@ -44,7 +45,7 @@ _KNOWN = {subject.casefold() for subject in _SUBJECTS}
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each subject that is none of those taught in the four nations."""
     for number, subject in enumerate(unit.subjects):
-        if subject.casefold() in _KNOWN:
+        if subject.casefold() in _KNOWN or MARK in subject:
             continue
         near = nearest(subject, _SUBJECTS)
         yield Finding(
