@@ -29,6 +29,7 @@ from build_tools.pages.unit.unit import unit_page
 from build_tools.pictures.publishable import cleaned
 from build_tools.pictures.trouble import PictureError
 from build_tools.shapes.schemas import SCHEMA_FOLDER
+from build_tools.source.tidy import as_every_program_reads_it
 
 _SCHEMAS = ("unit", "lesson", "shared")
 
@@ -55,7 +56,7 @@ def made_pack(bank: Bank, unit: Unit, folder: Path) -> PackFile:
     Raises PictureError where a picture cannot be freed of what it carries unseen.
     """
     sources = {
-        name: (folder / name).read_bytes()
+        name: as_every_program_reads_it(name, (folder / name).read_bytes())
         for name in ("unit.md", *(f"lesson-{lesson.number}.md" for lesson in unit.lessons))
     }
     for name in sorted(unit.media):

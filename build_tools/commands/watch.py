@@ -9,9 +9,11 @@ from argparse import ArgumentParser, Namespace
 from collections.abc import Sequence
 from pathlib import Path
 
+from build_tools.building.preview.editor import Editor
 from build_tools.building.preview.saves import saves_below
 from build_tools.building.preview.server import Preview, State, serve
-from build_tools.checking.report_text import as_text, counted
+from build_tools.building.preview.shown import shown
+from build_tools.checking.report_text import as_summary, as_text, counted
 from build_tools.commands.shared.exit_codes import DONE
 from build_tools.commands.shared.folders import existing_content, take_content
 from build_tools.disk.scratch import scratch
@@ -37,7 +39,7 @@ def run(args: Namespace) -> int:
     with scratch("preview") as folder:
         out = folder / "site"
         out.mkdir()
-        preview = _served(out, args.port, state)
+        preview = _served(out, args.port, state, content)
         try:
             with saves_below(content) as saves:
                 print(f"preview on {preview.address}index.html", flush=True)
@@ -70,19 +72,22 @@ def _open(address: str) -> None:
     webbrowser.open(f"{address}index.html")
 
 
-def _served(out: Path, port: int, state: State) -> Preview:
+def _served(out: Path, port: int, state: State, content: Path) -> Preview:
     if not 0 <= port <= MOST_PORT:
         raise Misuse(f"port {port} is not one of 0 to {MOST_PORT}; try --port 0")
     try:
-        return serve(out, port, state)
+        return serve(out, port, state, Editor(content))
     except OSError as error:
         raise Misuse(f"port {port} cannot be used ({error.strerror}); try --port 0") from None
 
 
 def _tell(content: Path, problems: Sequence[Problem], state: State) -> None:
     text = as_text(problems, f"{content.name}/") + "\n" if problems else ""
-    print(f"\n{text}{counted(problems)}", flush=True)
-    state.say(text)
+    brief = as_summary(problems, f"{content.name}/") + "\n" if problems else ""
+    print(f"\n{brief}{counted(problems)}", flush=True)
+    state.say(text, shown(content, problems))
+    wrong = (p.file.split("/") for p in problems if p.severity == "error")
+    state.older(parts[1] for parts in wrong if parts[0] == "units" and len(parts) > 2)
 
 
 def _show(written: Sequence[str], state: State) -> None:

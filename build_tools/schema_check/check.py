@@ -91,7 +91,7 @@ def _belongs(name: str, path: FieldPath, kind: Kind) -> str:
     around = shape_of(kind)
     for part in path[:-1]:
         around = around.fields.get(str(part)) or around.each or ANY
-    found = [n for n, shape in around.fields.items() if name in shape.fields and n != path[-1]]
+    found = [n for n, shape in around.fields.items() if name in shape.fields and (n,) != path[-1:]]
     return found[0] if len(found) == 1 and name not in around.fields else ""
 
 

@@ -160,7 +160,7 @@ def _read_fields(yaml_text: str, first_line: int, kind: Kind | None) -> _Read:
         return _Read(None, (result,)) if isinstance(result, Fault) else _Read(result[0])
     plain = _with_moves(quick, kind, yaml_text)
     fits = quick is not ODD and not plain.troubles and quick_validator(kind).is_valid(plain.data)
-    if fits and not _HASH.search(yaml_text):
+    if fits and not ("#" in yaml_text and _HASH.search(yaml_text)):
         return _Read(plain.data, fitting=plain.data, headed=plain.headed)
     made = read_typed(yaml_text, first_line, shape_of(kind))
     if fits and not (made.faults == [] and same_but_for_hashes(quick, made.data)):

@@ -5,22 +5,29 @@ from __future__ import annotations
 import codecs
 import re
 
-_FENCE = "---"
-_DRAFT = re.compile(r"draft[ \t]*:")
+from build_tools.source.front_matter import is_fence
+
+_DRAFT = re.compile(r"draft[ \t]*:", re.IGNORECASE)
+_YES = {"true", "yes", "y"}
 
 
 def says_draft(raw: bytes) -> bool:
     """Whether the fields at the top of a unit.md hold one line `draft: true` and no other `draft`.
 
+    What the reader takes for true is true here: yes, and capitals.
+
     Only lines that start at the margin count: there no text or list can go on in sound fields.
     """
     answers = []
-    for number, line in enumerate(_roughly(raw).splitlines()):
-        if number and line.rstrip() == _FENCE:
+    lines = _roughly(raw).splitlines()
+    opens = next((n for n, line in enumerate(lines) if line.strip()), 0)
+    for line in lines[opens + 1 :]:
+        if is_fence(line):
             break
         if found := _DRAFT.match(line):
-            answers.append(line[found.end() :].partition("#")[0].strip(" \t"))
-    return answers == ["true"]
+            said = line[found.end() :].partition("#")[0]
+            answers.append(said.strip(" \t\"'").casefold())
+    return len(answers) == 1 and answers[0] in _YES
 
 
 def _roughly(raw: bytes) -> str:

@@ -9,6 +9,7 @@ from build_tools.problem import Fault
 
 _FENCE = re.compile(r"-{3,}|—-?|–-?-?|-[–—]|[–—]{2,3}")
 """A line of hyphens, and what word processors make of three of them."""
+_DASHES = ("-", "–", "—")
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,7 +26,7 @@ def split(text: str) -> Split | Fault:
     """Part the fields, between two lines of three hyphens, from the notes below them."""
     lines = text.split("\n")
     opens = next((n for n, line in enumerate(lines) if line.strip()), 0)
-    if not _is_fence(lines[opens]):
+    if not is_fence(lines[opens]):
         return Fault(
             "no-fields",
             1,
@@ -34,7 +35,7 @@ def split(text: str) -> Split | Fault:
             "put `---` on the first line, then the fields, then `---` again, then any notes",
         )
     for at in range(opens + 1, len(lines)):
-        if _is_fence(lines[at]):
+        if is_fence(lines[at]):
             body = "\n".join(lines[at + 1 :])
             fields = "\n".join(lines[opens + 1 : at]) + "\n"
             return Split(fields, body, min(at + 2, len(lines)), opens + 2)
@@ -47,5 +48,7 @@ def split(text: str) -> Split | Fault:
     )
 
 
-def _is_fence(line: str) -> bool:
-    return _FENCE.fullmatch(line.rstrip()) is not None
+def is_fence(line: str) -> bool:
+    """Whether a line parts the fields from what stands around them."""
+    # nearly every line starts otherwise, and this is asked of each
+    return line[:1] in _DASHES and _FENCE.fullmatch(line.rstrip()) is not None

@@ -64,6 +64,15 @@ def tidied(file: str, raw: bytes) -> Tidied | NotTidied:
     return Tidied(text, tuple(before.read_as()))
 
 
+def as_every_program_reads_it(file: str, raw: bytes) -> bytes:
+    """The bytes of a file as they are, or in canonical form where YAML alone reads it otherwise."""
+    read = read_markdown(file, raw)
+    if not isinstance(read, Document) or read.kind is None:
+        return raw
+    made = tidied(file, raw)
+    return made.text.encode("utf-8") if isinstance(made, Tidied) else raw
+
+
 def _remarks(made: Reading) -> Counter[str]:
     above = (text for texts in made.before.values() for text in texts if text)
     return Counter([*above, *made.beside.values()])

@@ -25,8 +25,8 @@ def bank(tmp_path: Path) -> Path:
 
 @pytest.fixture
 def run(bank: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> Any:
-    def call(out: Path = tmp_path / "site") -> tuple[int, str, str]:
-        code = cli.main(["site", "--content", str(bank), "--out", str(out)])
+    def call(*options: str, out: Path = tmp_path / "site") -> tuple[int, str, str]:
+        code = cli.main(["site", *options, "--content", str(bank), "--out", str(out)])
         return code, *capsys.readouterr()
 
     return call
@@ -189,24 +189,68 @@ def test_a_draft_with_errors_is_left_out_in_one_line(
     assert not [n for n, page in built.items() if slug in n or slug.encode() in page]
 
 
-@pytest.mark.parametrize("spoil", SPOILED[:4])
-def test_the_same_errors_in_what_is_no_draft_stop_it(
-    run: Any, bank: Path, tmp_path: Path, spoil: Callable[[Path], None]
-) -> None:
+def second_unit(bank: Path) -> Path:
+    """A unit that is no draft, beside the sound one."""
     draft(bank)
-    before = old_site(tmp_path)
     file = bank / DRAFT / "unit.md"
     change(file, "\ndraft: true\n", "\ndraft: false\n")
     change(file, "\ntitle: Paper boats\n", "\ntitle: Half done\n")
-    spoil(bank / DRAFT)
-    code, out, _ = run()
+    return bank / DRAFT
+
+
+@pytest.mark.parametrize("spoil", SPOILED)
+def test_errors_in_one_unit_stop_no_other(
+    run: Any, bank: Path, tmp_path: Path, spoil: Callable[[Path], None]
+) -> None:
+    spoil(second_unit(bank))
+    slug = next(p.name for p in (bank / "units").iterdir() if p.name != BASE_UNIT)
+    code, out, err = run()
+    assert (code, err) == (0, ""), out
+    said, rest = out.split("\n", 1)
+    where = f"content/units/{slug}"
+    assert said.startswith(f"left out: {where} (")
+    assert said.endswith(f"; `check {where}` says what to mend")
+    assert rest.startswith("no problems; 1 unit\n")
+    built = listing(tmp_path / "site")
+    assert [n for n in built if n.startswith(f"units/{BASE_UNIT}/")]
+    assert not [n for n, page in built.items() if slug in n or slug.encode() in page]
+
+
+@pytest.mark.parametrize("spoil", SPOILED[:4])
+def test_strictly_they_stop_it_all(
+    run: Any, bank: Path, tmp_path: Path, spoil: Callable[[Path], None]
+) -> None:
+    before = old_site(tmp_path)
+    spoil(second_unit(bank))
+    code, out, _ = run("--strict")
     assert code == 1
     assert f"content/{DRAFT}/" in out
     assert "left out" not in out
     assert listing(tmp_path / "site") == before
 
 
-def test_errors_of_others_stop_it_and_those_of_drafts_stay_one_line(run: Any, bank: Path) -> None:
+def test_the_last_good_edition_stands_in(run: Any, bank: Path, tmp_path: Path) -> None:
+    unit = second_unit(bank)
+    for edition in ("0.9.0", "0.10.0"):
+        kept = bank / "earlier" / f"half-done-{edition}"
+        shutil.copytree(unit, kept)
+        change(kept / "unit.md", "\nedition: 1.0.0\n", f"\nedition: {edition}\n")
+        change(kept / "lesson-1.md", "title: Fold and float", f"title: As it was in {edition}")
+    shutil.copytree(unit, bank / "earlier" / "half-done-0.11.0")
+    spoil_a_field(bank / "earlier" / "half-done-0.11.0")
+    spoil_the_yaml(unit)
+    code, out, _ = run()
+    assert code == 0, out
+    assert "(1 error); its edition 0.10.0 stands in for it; `check" in out
+    assert "no problems; 2 units\n" in out
+    built = listing(tmp_path / "site")
+    assert b"As it was in 0.10.0" in built["units/half-done/lesson-1.html"]
+    assert "units/half-done/media/boat.svg" in built
+
+
+def test_errors_of_all_others_stop_it_and_those_of_drafts_stay_one_line(
+    run: Any, bank: Path
+) -> None:
     draft(bank)
     spoil_a_field(bank / DRAFT)
     change(bank / LESSON, "\nminutes: 40\n", "\nminutes: 400\n")
@@ -266,7 +310,7 @@ def test_a_folder_of_other_things_is_never_replaced(run: Any, bank: Path, tmp_pa
     a_file.write_bytes(b"mine")
     before = listing(tmp_path)
     for out in (diary, a_file, bank, tmp_path, bank / "units", ROOT, ROOT.parent, Path("/")):
-        code, said, err = run(out)
+        code, said, err = run(out=out)
         assert (code, said) == (2, ""), out
         assert "publish into another folder" in err or "is a file" in err
     assert listing(tmp_path) == before
@@ -274,13 +318,13 @@ def test_a_folder_of_other_things_is_never_replaced(run: Any, bank: Path, tmp_pa
 
 def test_a_place_that_cannot_be_made(run: Any, tmp_path: Path) -> None:
     (tmp_path / "file").write_bytes(b"mine")
-    code, _, err = run(tmp_path / "file" / "site")
+    code, _, err = run(out=tmp_path / "file" / "site")
     assert code == 2
     assert "cannot" in err
 
 
 def test_the_folder_is_made_with_those_above_it(run: Any, tmp_path: Path) -> None:
-    code, _, _ = run(tmp_path / "new" / "é with space" / "site")
+    code, _, _ = run(out=tmp_path / "new" / "é with space" / "site")
     assert code == 0
     assert (tmp_path / "new" / "é with space" / "site" / "index.html").is_file()
 

@@ -12,6 +12,9 @@ import pytest
 
 from build_tools.checking.check_bank import BANK_KINDS, check_folder
 from build_tools.shapes.schemas import Kind, schema
+from build_tools.shapes.shape import shape_of
+from build_tools.source.front_matter import Split, split
+from build_tools.source.typed.reader import read_typed
 from tests.support.banks import BASE_UNIT, copy_bank, copy_base, line_count
 from tests.support.quick_bank import QuickBank
 from tests.support.schema_fuzz import kind_of
@@ -48,6 +51,14 @@ def fields(text: str) -> list[tuple[int, str, str, str]]:
     return found
 
 
+def text_lines(kind: Kind, text: str) -> set[int]:
+    """The lines on which a text starts, in which whatever is typed is read as text."""
+    found = split(text)
+    own, first = (found.fields, found.first_line) if isinstance(found, Split) else (text, 1)
+    made = read_typed(own, first, shape_of(kind))
+    return {line for line, _, _ in made.texts.values()}
+
+
 def with_line(text: str, number: int, line: str | None) -> str:
     lines = text.split("\n")
     lines[number : number + 1] = [] if line is None else [line]
@@ -57,6 +68,7 @@ def with_line(text: str, number: int, line: str | None) -> str:
 def damage(kind: Kind, text: str) -> Iterator[Damage]:
     """Many files made from `text`, each unsound for a reason one can point at."""
     needed = set(schema(kind).get("required", []))
+    texts = text_lines(kind, text)
     tops = [f for f in fields(text) if not f[1]]
     for number, indent, name, value in fields(text):
         line = text.split("\n")[number]
@@ -64,23 +76,24 @@ def damage(kind: Kind, text: str) -> Iterator[Damage]:
         start = f"{indent}{name}:"
         spaces = " " * len(indent)
         one_line = value and value not in (">-", "|", ">", "|-") and value[0] not in "[{\"'#"
-        if not value or one_line:
+        if at not in texts and (not value or one_line):
             yield Damage("bracket", with_line(text, number, f"{start} [unclosed {value}"), at)
             yield Damage("quote", with_line(text, number, f'{start} "unclosed {value}'), at)
         if not one_line:
             continue
         again = f"{line}\n{spaces}{name}: {value}"
         yield Damage("second name", with_line(text, number, again), at)
+        yield Damage("html", with_line(text, number, f"{start} {value} <b>bold</b>"), at)
+        yield Damage("escape", with_line(text, number, f'{start} "a\\0b"'), at)
+        yield Damage("control", with_line(text, number, f"{start} {value}\x07"), at)
+        if at in texts:
+            continue  # there every sign is a letter of the text
         yield Damage("anchor", with_line(text, number, f"{start} &a {value}"), at)
         yield Damage("alias", with_line(text, number, f"{start} *a"), at)
         yield Damage("tag", with_line(text, number, f"{start} !!str {value}"), at)
-        yield Damage("html", with_line(text, number, f"{start} {value} <b>bold</b>"), at)
         yield Damage("nan", with_line(text, number, f"{start} .nan"), at)
         yield Damage("monster", with_line(text, number, f"{start} {'9' * 40}"), at)
         yield Damage("two colons", with_line(text, number, f"{start} see: {value}: more"), at)
-        yield Damage("tab", with_line(text, number, f"\t{line}"), at)
-        yield Damage("escape", with_line(text, number, f'{start} "a\\0b"'), at)
-        yield Damage("control", with_line(text, number, f"{start} {value}\x07"), at)
         yield Damage("empty", with_line(text, number, f"{start} ~"), at)
         yield Damage("list", with_line(text, number, f"{start} [[{name}]]"), at)
         yield Damage("map", with_line(text, number, f"{start} {{zzz: 1}}"), at)
@@ -133,7 +146,7 @@ def test_every_kind_of_damage_is_said_in_its_file(
             assert lines, (file, one.what, one.line)
             tried[one.what] = tried.get(one.what, 0) + 1
             on_the_line += one.line in lines
-    assert len(tried) >= 22, tried
+    assert len(tried) >= 20, tried
     assert min(tried.values()) >= 3, tried
     # reading stops a little later in a few cases, and never far away in most
     assert on_the_line > sum(tried.values()) * 0.75
@@ -158,14 +171,14 @@ UNIT, ONE, TWO = (f"units/{BASE_UNIT}/{n}.md" for n in ("unit", "lesson-1", "les
     ("file", "pattern", "new"),
     [
         (UNIT, r"\nformat: 2\n", "\nformat: 3\n"),
-        (UNIT, r"\nedition: .*\n", "\nedition: 1.0\n"),
+        (UNIT, r"\nedition: .*\n", "\nedition: first\n"),
         (UNIT, r"\nissued: .*\n", "\nissued: 2026-13-01\n"),
         (UNIT, r"\nlicence: .*\n", "\nlicence: all mine\n"),
         (UNIT, r"\nlanguage: .*\n", "\nlanguage: English\n"),
         (UNIT, r"\n  form: .*\n", "\n  form: A Z A\n"),
         (UNIT, r"what: \[drift\]", "what: [driift]"),
         (ONE, r"\nlesson: 1\n", "\nlesson: 2\n"),
-        (ONE, r"\nlesson: 1\n", "\nlesson: one\n"),
+        (ONE, r"\nlesson: 1\n", "\nlesson: last\n"),
         (ONE, r"\nminutes: .*\n", "\nminutes: 3\n"),
         (ONE, r"phase: explore", "phase: exploring"),
         (ONE, r"makes: \[drift\]", "makes: [no-such-motif]"),

@@ -86,7 +86,8 @@ CASES: list[tuple[Kind, str, str, int, str, str, str]] = [
         1,
         "unknown-field",
         "`zzz` is not a field that is read here",
-        "delete it, or use one of: title",
+        "if it goes on with the text above it, set it in further than that; else put what it says "
+        "under one of: title",
     ),
     (
         "unit",
@@ -154,10 +155,10 @@ CASES: list[tuple[Kind, str, str, int, str, str, str]] = [
     (
         "lesson",
         "phase: warm-up",
-        "phase: warmup",
+        "phase: warming up",
         0,
         "wrong-value",
-        '`phase` is "warmup", which is not one of its words',
+        '`phase` is "warming up", which is not one of its words',
         'did you mean "warm-up"? The words are: recall, warm-up, explore, make, develop, join, '
         "rehearse, show, look and talk, cool-down",
     ),
@@ -173,10 +174,10 @@ CASES: list[tuple[Kind, str, str, int, str, str, str]] = [
     (
         "lesson",
         "makes: [wave]",
-        "makes: [Wave Two]",
+        "makes: [Wave/Two]",
         0,
         "wrong-value",
-        'line 1 of `makes` is "Wave Two", but it takes a motif or development by its name, a '
+        'line 1 of `makes` is "Wave/Two", but it takes a motif or development by its name, a '
         "section by its capital letter, or the word whole",
         "write a motif or development by its name, a section by its capital letter, or the word "
         "whole",
@@ -238,10 +239,10 @@ CASES: list[tuple[Kind, str, str, int, str, str, str]] = [
     (
         "lesson",
         "counts: 8",
-        "counts: eight",
+        "counts: a few",
         0,
         "wrong-value",
-        '`counts` is "eight", but it takes a number of counts, such as 8, 1/2 or 1 1/2',
+        '`counts` is "a few", but it takes a number of counts, such as 8, 1/2 or 1 1/2',
         "write a number of counts, such as 8, 1/2 or 1 1/2",
     ),
     (
@@ -293,10 +294,10 @@ CASES: list[tuple[Kind, str, str, int, str, str, str]] = [
     (
         "unit",
         "\n  waves-together:",
-        "\n  Waves Together:",
+        "\n  Waves & Together:",
         1,
         "wrong-value",
-        "the name `Waves Together` is not a name in small letters, figures and single hyphens, "
+        "the name `Waves & Together` is not a name in small letters, figures and single hyphens, "
         "such as gust-quick",
         "use a name in small letters, figures and single hyphens, such as gust-quick",
     ),
@@ -382,7 +383,7 @@ def test_a_missing_field_is_placed_at_what_lacks_it() -> None:
 
 def test_two_faults_are_two_problems_in_order() -> None:
     text = text_of("lesson").replace("minutes: 45", "minutes: 500", 1)
-    text = text.replace("phase: cool-down", "phase: cooldown", 1).replace("focus:", "# focus:", 1)
+    text = text.replace("phase: cool-down", "phase: cooling", 1).replace("focus:", "# focus:", 1)
     found = faults("lesson", text)
     assert [p.rule for p in found] == ["missing-field", "wrong-value", "wrong-value"]
     assert [p.line for p in found] == sorted(p.line for p in found)

@@ -14,14 +14,15 @@ SAYS = [
     "---\ntitle: [\ndraft: true\n---\n",
     "---\ntitle: A\n\tdance: {\ndraft : true",
     "\ufeff---\ndraft: true\n---\n",
+    '---\ndraft: "true"\n---\n',
+    "---\nDraft: Yes\n---\n",
+    "\n\n---\ntitle: A\ndraft: yes\n---\n",
 ]
 DOES_NOT = [
     "---\ntitle: A\n---\n",
     "---\ndraft: false\n---\n",
     "---\ndraft: true\ndraft: false\n---\n",
     "---\ndraft: true\ndraft: true\n---\n",
-    '---\ndraft: "true"\n---\n',
-    "---\ndraft: yes\n---\n",
     "---\ndraft:\n  true\n---\n",
     "---\nsummary: >\n  draft: true\n---\n",
     "---\ntitle: A\n---\ndraft: true\n",

@@ -59,8 +59,8 @@ def test_lesson_ten_comes_after_lesson_nine(bank: Path) -> None:
 def test_one_bad_file_hides_no_other(bank: Path) -> None:
     folder = bank / "units" / UNIT
     (folder / "lesson-1.md").write_bytes(b"\xff\xfe")
-    change(folder / "lesson-2.md", "\nminutes: 45\n", "\nminutes: [45\n")
-    change(folder / "lesson-3.md", "\nlesson: 3\n", "\nlesson: three\n")
+    change(folder / "lesson-2.md", "\nminutes: 45\n", "\nminutes: 45\n// ask\n")
+    change(folder / "lesson-3.md", "\nlesson: 3\n", "\nlesson: last\n")
     (bank / "bank.yml").unlink()
     found = {(p.file, p.rule) for p in check_folder(bank).problems}
     assert found == {

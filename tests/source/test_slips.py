@@ -20,7 +20,7 @@ EVERY = [slip for name in LISTS for slip in slips(name)]
 
 def test_the_lists_are_whole() -> None:
     assert [slip.number for slip in EVERY] == list(range(1, 119))
-    assert Counter(slip.outcome for slip in EVERY) == {"read": 77, "told": 34, "harmless": 7}
+    assert Counter(slip.outcome for slip in EVERY) == {"read": 78, "told": 33, "harmless": 7}
 
 
 @pytest.mark.parametrize("slip", EVERY, ids=lambda slip: f"{slip.number}")

@@ -21,7 +21,7 @@ from ruamel.yaml import YAML
 from build_tools.shapes.shape import shape_of
 from build_tools.source.document import Document, kind_of_file, read_data, read_markdown
 from build_tools.source.front_matter import Split, split
-from build_tools.source.tidy import NotTidied, Tidied, tidied
+from build_tools.source.tidy import NotTidied, Tidied, as_every_program_reads_it, tidied
 from build_tools.source.typed.rows import spread
 from tests.source.typed.slipping import slipped
 from tests.support.banks import CONTENT, ROOT
@@ -163,3 +163,11 @@ def test_a_file_with_a_fault_is_left() -> None:
 def test_a_file_that_is_none_of_a_banks_is_left() -> None:
     assert isinstance(tidied("notes.md", b"---\na: 1\n---\n"), NotTidied)
     assert shape_of("lesson").takes == "fields"
+
+
+def test_only_what_yaml_reads_otherwise_is_sent_in_another_form() -> None:
+    plain = LESSON.encode()
+    assert as_every_program_reads_it("lesson-1.md", plain) == plain
+    typed = LESSON.replace("Sharp edges.", "Card #1: sharp.").encode()
+    sent = as_every_program_reads_it("lesson-1.md", typed).decode()
+    assert by_libraries("lesson-1.md", sent)["steps"][1]["look_for"] == "Card #1: sharp."

@@ -20,7 +20,7 @@ def fault(text: str) -> Fault:
     found = read_yaml(text)
     assert isinstance(found, Fault), text[:80]
     (of_data,) = faults_of_data(text.encode())
-    assert of_data == found.at("bank.yml")
+    assert of_data == found.at("any.yml")
     (of_markdown,) = faults_of_markdown(f"---\n{text}\n---\nNotes.\n".encode())
     assert (of_markdown.rule, of_markdown.line) == (found.rule, found.line + 1)
     assert not UNWANTED.search(re.sub("`[^`]*`", "", found.message + found.help)), found

@@ -68,12 +68,12 @@ def line_count(raw: bytes) -> int:
 
 def faults_of_data(raw: bytes) -> list[Problem]:
     """The faults in a file that is YAML throughout; fails where there are none."""
-    return _faults(read_data("bank.yml", raw), raw)
+    return _faults(read_data("any.yml", raw), raw)
 
 
 def faults_of_markdown(raw: bytes) -> list[Problem]:
     """The faults in a Markdown file with fields; fails where there are none."""
-    return _faults(read_markdown("units/u/unit.md", raw), raw)
+    return _faults(read_markdown("units/u/any.md", raw), raw)
 
 
 def _faults(result: Document | list[Problem], raw: bytes) -> list[Problem]:

@@ -14,6 +14,7 @@ import json
 import secrets
 import sys
 import threading
+from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import partial
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
@@ -21,10 +22,17 @@ from pathlib import Path
 from typing import Any
 from urllib.parse import unquote_to_bytes
 
+from build_tools.building.preview.editor import Editor
+
 SCRIPT = "preview.js"
 STATE = "preview-state.json"
+STYLE = "preview.css"
+TEXTS, CHANGE, UNDO = "preview-texts", "preview-change", "preview-undo"
+"""What can be changed on a page of a file, a change, and the last one undone."""
 HERE = "127.0.0.1"
 _PREVIEW_JS = Path(__file__).with_name("preview.js")
+_PREVIEW_CSS = Path(__file__).with_name("preview.css")
+_MOST_ASKED = 20_000
 _SECRET_BYTES = 16
 _PATIENCE_SECONDS = 10.0
 """For a request that somebody begins and does not end."""
@@ -65,21 +73,35 @@ class State:
         self._lock = threading.Lock()
         self._number = 0
         self._problems = ""
+        self._marks: list[dict[str, Any]] = []
+        self._older: list[str] = []
 
-    def say(self, problems: str) -> None:
-        """Show `problems` beside the page."""
+    def say(self, problems: str, marks: Iterable[dict[str, Any]] = ()) -> None:
+        """Show `problems` in the bar, and each of `marks` beside its place on its page."""
         with self._lock:
-            self._problems = problems
+            self._problems, self._marks = problems, list(marks)
 
     def rebuilt(self) -> None:
         """Let every open page load itself anew."""
         with self._lock:
             self._number += 1
 
+    def older(self, units: Iterable[str]) -> None:
+        """Say on the pages of these units that they are older than the files."""
+        with self._lock:
+            self._older = sorted(units)
+
     def as_json(self) -> bytes:
         """The state as the pages read it."""
         with self._lock:
-            return json.dumps({"number": self._number, "problems": self._problems}).encode()
+            return json.dumps(
+                {
+                    "number": self._number,
+                    "problems": self._problems,
+                    "marks": self._marks,
+                    "older": self._older,
+                }
+            ).encode()
 
 
 class _Server(ThreadingHTTPServer):
@@ -110,10 +132,13 @@ class Preview:
         self.server.server_close()
 
 
-def serve(folder: Path, port: int, state: State) -> Preview:
-    """Start serving `folder` on this machine alone; `port` 0 takes any free one."""
+def serve(folder: Path, port: int, state: State, editor: Editor | None = None) -> Preview:
+    """Start serving `folder` on this machine alone; `port` 0 takes any free one.
+
+    With an `editor`, texts can be changed on the pages.
+    """
     secret = secrets.token_urlsafe(_SECRET_BYTES)
-    handler = partial(_Handler, folder=folder, state=state, secret=secret)
+    handler = partial(_Handler, folder=folder, state=state, secret=secret, editor=editor)
     server = _Server((HERE, port), handler)
     threading.Thread(target=server.serve_forever, args=(_ENDS_SECONDS,), daemon=True).start()
     return Preview(server, secret)
@@ -124,31 +149,77 @@ class _Handler(BaseHTTPRequestHandler):
     server_version, sys_version = "preview", ""
     error_message_format, error_content_type = "%(code)d: %(message)s\n", _KINDS[".txt"]
 
-    def __init__(self, *given: Any, folder: Path, state: State, secret: str) -> None:
-        self._folder, self._state, self._secret = folder, state, secret
+    def __init__(
+        self, *given: Any, folder: Path, state: State, secret: str, editor: Editor | None
+    ) -> None:
+        self._folder, self._state, self._secret, self._editor = folder, state, secret, editor
         super().__init__(*given)
 
     def do_GET(self) -> None:
         """Pages get the preview's script; the state is made anew at each call."""
-        if not self._names_this_server():
-            self.send_error(421, "this is not the server of that name")
+        name = self._asked_for()
+        if name is None:
             return
-        if not self._comes_from_here():
-            self.send_error(403, "only the preview's own pages are answered")
-            return
-        asked = _inside(self.path)
-        if asked is None:
-            self.send_error(400, "no address that a page could have")
-            return
-        secret, slash, name = asked.partition("/")
-        if not secrets.compare_digest(secret.encode(), self._secret.encode()) or not slash:
-            self.send_error(404, _LOST)
-        elif name == STATE:
+        if name == STATE:
             self._send(self._state.as_json(), _KINDS[".json"])
         elif name == SCRIPT:
             self._send(_PREVIEW_JS.read_bytes(), _KINDS[".js"])
+        elif name == STYLE:
+            self._send(_PREVIEW_CSS.read_bytes(), _KINDS[".css"])
+        elif self._editor and name.startswith(f"{TEXTS}/"):
+            found = self._editor.texts(name.removeprefix(f"{TEXTS}/"))
+            self._send(json.dumps(found).encode(), _KINDS[".json"])
         else:
             self._send_file(name)
+
+    def do_POST(self) -> None:
+        """A text changed on a page, or the last change undone: asked for by that page alone."""
+        if self._editor is None:
+            self.send_error(501, "pages are only read here")
+            return
+        name = self._asked_for()
+        if name is None:
+            return
+        # a browser names the page's origin with every POST; whoever does not is no page of ours
+        named = self.headers.get_all("Origin", []) and self._comes_from_here()
+        kind = self.headers.get("Content-Type", "")
+        length = self.headers.get("Content-Length", "")
+        if not named or kind != _KINDS[".json"]:
+            self.send_error(403, "only the preview's own pages are answered")
+        elif name not in (CHANGE, UNDO):
+            self.send_error(404, "no such page or file")
+        elif not length.isdecimal() or int(length) > _MOST_ASKED:
+            self.send_error(413, "that is too long")
+        else:
+            self._edit(name, self.rfile.read(int(length)))
+
+    def _edit(self, name: str, body: bytes) -> None:
+        assert self._editor is not None
+        try:
+            asked = json.loads(body)
+        except (ValueError, RecursionError):
+            self.send_error(400, "that is no data")
+            return
+        status, said = self._editor.undo() if name == UNDO else self._editor.change(asked)
+        self._send(json.dumps({"said": said}).encode(), _KINDS[".json"], status)
+
+    def _asked_for(self) -> str | None:
+        """The name below the secret, of a request that may be answered; else None, refused."""
+        if not self._names_this_server():
+            self.send_error(421, "this is not the server of that name")
+            return None
+        if not self._comes_from_here():
+            self.send_error(403, "only the preview's own pages are answered")
+            return None
+        asked = _inside(self.path)
+        if asked is None:
+            self.send_error(400, "no address that a page could have")
+            return None
+        secret, slash, name = asked.partition("/")
+        if not secrets.compare_digest(secret.encode(), self._secret.encode()) or not slash:
+            self.send_error(404, _LOST)
+            return None
+        return name
 
     def _names_this_server(self) -> bool:
         said = self.headers.get_all("Host", [])
@@ -176,8 +247,8 @@ class _Handler(BaseHTTPRequestHandler):
         kind = _KINDS.get(path.suffix.lower(), "application/octet-stream")
         self._send(_with_script(data, name) if path.suffix == ".html" else data, kind)
 
-    def _send(self, body: bytes, kind: str) -> None:
-        self.send_response(200)
+    def _send(self, body: bytes, kind: str, status: int = 200) -> None:
+        self.send_response(status)
         self.send_header("Content-Type", kind)
         self.send_header("Content-Length", str(len(body)))
         self.end_headers()

@@ -195,6 +195,19 @@ def _flow(value: Any) -> str:
     return json.dumps(value)
 
 
+def text_lines(head: str, text: str, tail: str, depth: int, *, fold: bool) -> list[str]:
+    """The lines of a field, its name and colon in `head`, that holds `text`.
+
+    `depth` is that of the lines below it, if it is folded or has lines of its own; where `fold` is
+    false, a long text stays on its line.
+    """
+    if not fold and "\n" not in text:
+        return [
+            f"{head} {text if not tail and _is_plain(text, flow=False) else _marked(text)}{tail}"
+        ]
+    return list(_scalar(head, text, tail, depth))
+
+
 def _scalar(head: str, value: Any, tail: str, depth: int) -> Iterator[str]:
     if not isinstance(value, str):
         yield f"{head} {json.dumps(value)}{tail}"

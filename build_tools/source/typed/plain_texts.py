@@ -32,6 +32,12 @@ class TextReader:
 
     def read(self, rest: Line, above: int, path: FieldPath) -> str | None:
         """The text that starts with `rest`; its further lines are set in by more than `above`."""
+        text = self._read(rest, above, path)
+        ends = self.cursor.lines[self.cursor.at - 1].number
+        self.made.texts[path] = (rest.number, rest.indent, ends)
+        return text
+
+    def _read(self, rest: Line, above: int, path: FieldPath) -> str | None:
         if _BLOCK.match(rest.text) and (block := self._block(rest, above)) is not None:
             return block
         if rest.text[:1] in ('"', "'") and (quoted := self._quoted(rest, above, path)) is not None:

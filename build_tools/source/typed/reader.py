@@ -131,7 +131,8 @@ class _Reader:
         if len(path) > MOST_DEPTH:
             self.made.fault("broken-yaml", line.number, line.indent + 1, *_TOO_DEEP)
             return rest.text
-        if shape.takes == "text":
+        marked = shape.takes == "any" and rest.text[:1] in ("|", ">", '"', "'")
+        if shape.takes == "text" or marked:
             return self.texts.read(rest, line.indent, path)
         if rest.text and not rest.text.startswith("#"):
             return self.short.read(shape, rest, line.indent, path, key.meant)

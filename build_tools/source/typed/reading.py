@@ -31,6 +31,8 @@ class Reading:
     """The remarks and empty lines above a field; those at the very end are above nothing: ()."""
     beside: dict[FieldPath, str] = field(default_factory=dict)
     """The remark at the end of a field's line, with its number sign."""
+    texts: dict[FieldPath, tuple[int, int, int]] = field(default_factory=dict)
+    """Where a text starts, line and letters before it, and the line where it ends."""
     aside: list[Any] = field(default_factory=list)
     """What stands in fields that were written before; a fault tells of each."""
     guesses: list[Guess] = field(default_factory=list)

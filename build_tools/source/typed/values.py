@@ -100,7 +100,8 @@ def _word(typed: str, shape: Shape) -> Any:
     value = as_written(typed, quoted=False)
     if value in shape.words:
         return value
-    near = [word for word in shape.words if _plain(str(word)) == _plain(typed)]
+    plain = _plain(typed)
+    near = [word for word in shape.words if isinstance(word, str) and _plain(word) == plain]
     return near[0] if len(near) == 1 else value if isinstance(value, int) else typed
 
 

@@ -91,6 +91,7 @@ def test_pages_and_what_they_load_are_given_as_what_they_are(served: Served) -> 
         "assets/bank.css": "text/css; charset=utf-8",
         "assets/bank.js?once": "text/javascript; charset=utf-8",
         "preview.js": "text/javascript; charset=utf-8",
+        "preview.css": "text/css; charset=utf-8",
         "odd.bin": "application/octet-stream",
         STATE: "application/json",
     }
@@ -103,7 +104,8 @@ def test_pages_and_what_they_load_are_given_as_what_they_are(served: Served) -> 
 def test_the_state_is_data_and_no_script(served: Served) -> None:
     served.state.say('a "quote" </script> \u2028 é')
     text = served.ask(served.inside(STATE)).body.decode("ascii")
-    assert json.loads(text) == {"number": 0, "problems": 'a "quote" </script> \u2028 é'}
+    words = 'a "quote" </script> \u2028 é'
+    assert json.loads(text) == {"number": 0, "problems": words, "marks": [], "older": []}
     assert "\u2028" not in text
 
 

@@ -1,0 +1,203 @@
+"""Texts changed on the page: the file's line changes, only for the author, and can be undone."""
+
+from __future__ import annotations
+
+import json
+import urllib.error
+import urllib.request
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Browser, Page, expect
+
+from build_tools.building.assets import copy_assets
+from build_tools.building.preview.editor import Editor
+from build_tools.building.preview.server import Preview, State, serve
+from build_tools.building.preview.shown import shown
+from build_tools.building.site import build_unit_pages
+from build_tools.checking.check_bank import check_folder
+from tests.support.banks import BASE_UNIT, change, copy_base
+
+FILE = f"units/{BASE_UNIT}/lesson-1.md"
+WAS = "Float over a stone, hop and settle."
+NEW = "Float: over card #1, then settle."
+CHANGE = {"file": FILE, "path": ["steps", 2, "task"], "old": WAS, "new": NEW}
+
+
+@pytest.fixture
+def bank(tmp_path: Path) -> Path:
+    return copy_base(tmp_path)
+
+
+@pytest.fixture
+def state() -> State:
+    return State()
+
+
+@pytest.fixture
+def preview(bank: Path, tmp_path: Path, state: State) -> Iterator[Preview]:
+    site = tmp_path / "site"
+    site.mkdir()
+    running = serve(site, 0, state, Editor(bank))
+    yield running
+    running.stop()
+
+
+def post(preview: Preview, name: str, asked: object, **headers: str) -> tuple[int, str]:
+    """The status and the words of the answer; a header named None is not sent."""
+    origin = preview.address.rsplit("/", 2)[0]
+    sent = {"Origin": origin, "Content-Type": "application/json", **headers}
+    sent = {name.replace("_", "-"): value for name, value in sent.items() if value}
+    body = json.dumps(asked).encode()
+    request = urllib.request.Request(preview.address + name, body, sent, method="POST")
+    try:
+        with urllib.request.urlopen(request, timeout=10) as answer:
+            return answer.status, json.loads(answer.read())["said"]
+    except urllib.error.HTTPError as refused:
+        return refused.code, refused.read().decode()
+
+
+def text_of(bank: Path) -> str:
+    return (bank / FILE).read_text(encoding="utf-8")
+
+
+def test_a_change_is_that_line_alone_and_is_undone(preview: Preview, bank: Path) -> None:
+    before = text_of(bank)
+    assert post(preview, "preview-change", CHANGE)[0] == 200
+    assert text_of(bank) == before.replace(WAS, f'"{NEW}"')
+    assert post(preview, "preview-undo", {})[0] == 200
+    assert text_of(bank) == before
+    assert post(preview, "preview-undo", {})[0] == 422
+
+
+def test_what_was_saved_meanwhile_wins(preview: Preview, bank: Path) -> None:
+    change(bank / FILE, WAS, "Saved in the editor.")
+    before = text_of(bank)
+    status, said = post(preview, "preview-change", CHANGE)
+    assert status == 409
+    assert "says something else" in said
+    assert text_of(bank) == before
+
+
+@pytest.mark.parametrize(
+    "headers",
+    [
+        {"Origin": ""},
+        {"Origin": "null"},
+        {"Origin": "http://127.0.0.1:1"},
+        {"Origin": "https://example.org"},
+        {"Host": "example.org"},
+        {"Sec_Fetch_Site": "same-site"},
+        {"Sec_Fetch_Site": "cross-site"},
+        {"Content_Type": "text/plain"},
+        {"Content_Type": "application/x-www-form-urlencoded"},
+    ],
+)
+def test_nobody_else_can_change_a_word(
+    preview: Preview, bank: Path, headers: dict[str, str]
+) -> None:
+    before = text_of(bank)
+    sent = {"Content_Type": "application/json"} | headers
+    origin = preview.address.rsplit("/", 2)[0]
+    named = {"Origin": origin} | sent
+    body = json.dumps(CHANGE).encode()
+    lines = {name.replace("_", "-"): value for name, value in named.items() if value}
+    request = urllib.request.Request(preview.address + "preview-change", body, lines)
+    with pytest.raises(urllib.error.HTTPError) as refused:
+        urllib.request.urlopen(request, timeout=10)
+    assert refused.value.code in (403, 421)
+    assert text_of(bank) == before
+
+
+@pytest.mark.parametrize(
+    "asked",
+    [
+        None,
+        [],
+        {},
+        {**CHANGE, "file": "bank.yml"},
+        {**CHANGE, "file": "units/../bank.yml"},
+        {**CHANGE, "file": f"units/{BASE_UNIT}/../../safety.md"},
+        {**CHANGE, "path": []},
+        {**CHANGE, "path": [None]},
+        {**CHANGE, "path": ["steps", True]},
+        {**CHANGE, "new": " "},
+        {**CHANGE, "new": "a" * 601},
+        {**CHANGE, "more": 1},
+    ],
+)
+def test_what_no_page_of_ours_asks_changes_nothing(
+    preview: Preview, bank: Path, asked: object
+) -> None:
+    before = text_of(bank)
+    assert post(preview, "preview-change", asked)[0] in (409, 422)
+    assert text_of(bank) == before
+
+
+def test_the_secret_is_needed(preview: Preview, bank: Path) -> None:
+    before = text_of(bank)
+    guess = Preview(preview.server, "guess")
+    assert post(guess, "preview-change", CHANGE)[0] == 404
+    assert text_of(bank) == before
+
+
+@pytest.fixture
+def page(browser: Browser, preview: Preview, bank: Path, tmp_path: Path) -> Iterator[Page]:
+    report = check_folder(bank)
+    assert report.bank is not None
+    unit = report.bank.units[0]
+    copy_assets(tmp_path / "site")
+    build_unit_pages(report.bank, unit, bank / "units" / unit.slug, tmp_path / "site")
+    context = browser.new_context(viewport={"width": 1280, "height": 900})
+    shown_page = context.new_page()
+    shown_page.goto(f"{preview.address}units/{BASE_UNIT}/lesson-1.html")
+    yield shown_page
+    context.close()
+
+
+def test_click_change_and_the_file_has_it(page: Page, bank: Path) -> None:
+    before = text_of(bank)
+    text = page.locator(".preview-text", has_text=WAS).first
+    text.click()
+    page.keyboard.press("Control+A")
+    page.keyboard.type(NEW)
+    page.keyboard.press("Enter")
+    expect(page.locator("#preview-answer")).to_contain_text("is changed")
+    assert text_of(bank) == before.replace(WAS, f'"{NEW}"')
+    page.get_by_role("button", name="Undo").click()
+    expect(page.locator("#preview-answer")).to_contain_text("is changed")
+    assert text_of(bank) == before
+
+
+def test_two_windows_do_not_undo_each_other(page: Page, bank: Path) -> None:
+    other = page.context.new_page()
+    other.goto(page.url)
+    for window, new in ((page, "The first window."), (other, "The second window.")):
+        window.locator(".preview-text", has_text=WAS).first.click()
+        window.keyboard.press("Control+A")
+        window.keyboard.type(new)
+        window.keyboard.press("Enter")
+        expect(window.locator("#preview-answer")).not_to_be_empty()
+    expect(other.locator("#preview-answer")).to_contain_text("says something else")
+    assert "task: The first window.\n" in text_of(bank)
+
+
+def test_the_bar_counts_and_marks_what_is_to_mend(page: Page, bank: Path, state: State) -> None:
+    change(
+        bank / FILE,
+        "\n    minutes: 6\n    grouping: alone\n    intensity",
+        "\n    minutes: 7\n    grouping: alone\n    intensity",
+    )
+    change(bank / FILE, WAS, "Say <b>it</b> aloud.")
+    problems = check_folder(bank).problems
+    assert problems
+    state.say("the problems", shown(bank, problems))
+    state.older([BASE_UNIT])
+    says = page.locator("#preview-says")
+    expect(says).to_contain_text(f"{len(problems)} to mend in this lesson")
+    expect(says).to_contain_text("older than the file")
+    expect(page.locator("#preview-bar")).to_be_in_viewport()
+    state.say("", ())
+    state.older([])
+    expect(says).to_contain_text("Nothing to mend in this lesson")
