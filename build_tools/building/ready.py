@@ -44,7 +44,7 @@ def ready_to_publish(report: QuickReport, content: Path, *, strict: bool = False
     shown = outlines.keys() - drafts - errors.keys()
     if errors and (strict or "" in errors or not shown):
         return Ready(None, problems, faulty, drafts)
-    wanted = wanted_of(report, content, shown, errors.keys())
+    wanted = wanted_of(report, content, shown, errors.keys() & report.units.keys())
     kept = tuple(one for one in problems if unit_of(one) not in errors)
     return Ready(wanted, kept, faulty, drafts, {slug: errors[slug] for slug in sorted(errors)})
 

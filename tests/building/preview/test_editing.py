@@ -15,7 +15,7 @@ from build_tools.building.assets import copy_assets
 from build_tools.building.preview.editor import Editor
 from build_tools.building.preview.server import Preview, State, serve
 from build_tools.building.preview.shown import shown
-from build_tools.building.site import build_unit_pages
+from build_tools.building.unit_files import unit_files
 from build_tools.checking.check_bank import check_folder
 from tests.support.banks import BASE_UNIT, change, copy_base
 
@@ -146,9 +146,11 @@ def test_the_secret_is_needed(preview: Preview, bank: Path) -> None:
 def page(browser: Browser, preview: Preview, bank: Path, tmp_path: Path) -> Iterator[Page]:
     report = check_folder(bank)
     assert report.bank is not None
-    unit = report.bank.units[0]
     copy_assets(tmp_path / "site")
-    build_unit_pages(report.bank, unit, bank / "units" / unit.slug, tmp_path / "site")
+    for name, data in unit_files(report.bank, report.bank.units[0], bank).items():
+        path = tmp_path / "site" / name
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_bytes(data)
     context = browser.new_context(viewport={"width": 1280, "height": 900})
     shown_page = context.new_page()
     shown_page.goto(f"{preview.address}units/{BASE_UNIT}/lesson-1.html")
