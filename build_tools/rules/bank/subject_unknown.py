@@ -36,7 +36,7 @@ _SUBJECTS = (
     *("Physical education", "Religion, values and ethics", "Religious education"),
     *("Religious and moral education", "Relationships and sexuality education", "Science"),
     *("Science and technology", "Social studies", "Technologies", "The arts"),
-    *("The world around us",),
+    *("The world around us", "Understanding the world", "Communication and language"),
     *("Welsh", "World languages", "French", "German", "Spanish", "Italian", "Latin", "Mandarin"),
     *("Celf", "Cymraeg", "Daearyddiaeth", "Gwyddoniaeth", "Hanes", "Mathemateg", "Cerddoriaeth"),
 )
