@@ -88,13 +88,25 @@ def _places(yaml_text: str, first_line: int, kind: Kind | None) -> Places:
 
 def read_markdown(file: str, raw: bytes) -> Document | list[Problem]:
     """Read a Markdown file with fields at its top."""
+    return _markdown(file, raw, _read_fields)
+
+
+def read_strictly(file: str, raw: bytes) -> Document | list[Problem]:
+    """Read a Markdown file as any program does, by YAML alone: so strangers' files are read.
+
+    What this bank would read otherwise if it lay here is a problem: nobody looked at that.
+    """
+    return _markdown(file, raw, _read_as_yaml)
+
+
+def _markdown(file: str, raw: bytes, fields: _FieldReader) -> Document | list[Problem]:
     text = read_text(raw)
     if isinstance(text, Fault):
         return [text.at(file)]
     halves = split(text)
     if isinstance(halves, Fault):
         return [halves.at(file)]
-    read = _read_fields(halves.fields, halves.first_line, kind_of_file(file))
+    read = fields(halves.fields, halves.first_line, kind_of_file(file))
     body_faults = list(faults_in_body(halves.body, halves.body_line))
     if read.faults:
         return [fault.at(file) for fault in (*read.faults, *body_faults)]
@@ -146,11 +158,33 @@ class _Read:
     headed: frozenset[str] = frozenset()
 
 
+_FieldReader = Callable[[str, int, Kind | None], _Read]
+
+
+def _read_as_yaml(yaml_text: str, first_line: int, kind: Kind | None) -> _Read:
+    """What YAML says, or why nobody should rely on that."""
+    result = read_yaml(yaml_text, first_line)
+    if isinstance(result, Fault):
+        return _Read(None, (result,))
+    if kind is None:
+        return _Read(result[0])
+    plain = _with_moves(result[0], kind, yaml_text)
+    fits = not plain.troubles and quick_validator(kind).is_valid(plain.data)
+    if fits and _read_fields(yaml_text, first_line, kind).kind is not None:
+        return _Read(None, (Fault("broken-yaml", first_line, 1, _TWO_WAYS, _PACK_ANEW),))
+    return _Read(plain.data, headed=plain.headed)
+
+
+_TWO_WAYS = "other programs read other words in these fields than this bank does"
+_PACK_ANEW = "ask whoever sent it to run `tidy` and to pack it again"
+
+
 def _read_fields(yaml_text: str, first_line: int, kind: Kind | None) -> _Read:
     """The plain data, or what prevents it.
 
-    A file that YAML reads and that fits its schema means what YAML says. Only a number sign in a
-    text is looked at again, since YAML takes what follows for a remark.
+    A file that YAML reads and that fits its schema means what YAML says. Only two things are looked
+    at again: a number sign in a text, since YAML takes what follows for a remark, and a list line
+    that stands a space too far in, since YAML takes it for more of the line above.
     """
     quick = read_quickly(yaml_text)
     if kind is None:
@@ -160,10 +194,11 @@ def _read_fields(yaml_text: str, first_line: int, kind: Kind | None) -> _Read:
         return _Read(None, (result,)) if isinstance(result, Fault) else _Read(result[0])
     plain = _with_moves(quick, kind, yaml_text)
     fits = quick is not ODD and not plain.troubles and quick_validator(kind).is_valid(plain.data)
-    if fits and not ("#" in yaml_text and _HASH.search(yaml_text)):
+    joined = _JOINED.search(yaml_text) is not None
+    if fits and not joined and not ("#" in yaml_text and _HASH.search(yaml_text)):
         return _Read(plain.data, fitting=plain.data, headed=plain.headed)
     made = read_typed(yaml_text, first_line, shape_of(kind))
-    if fits and not (made.faults == [] and same_but_for_hashes(quick, made.data)):
+    if fits and (made.faults or not (joined or same_but_for_hashes(quick, made.data))):
         return _Read(plain.data, fitting=plain.data, headed=plain.headed)
     if quick is not ODD and made.faults and not plain.troubles:
         return _Read(plain.data, headed=plain.headed)  # the schema says what is out of place
@@ -172,6 +207,8 @@ def _read_fields(yaml_text: str, first_line: int, kind: Kind | None) -> _Read:
         made.fault("broken-yaml", *made.places[trouble.path], trouble.message, trouble.help)
     faults = tuple(sorted(made.faults, key=lambda f: (f.line, f.column)))
     fitting = typed.data if not faults and quick_validator(kind).is_valid(typed.data) else None
+    if fits and joined and fitting is None:
+        return _Read(plain.data, fitting=plain.data, headed=plain.headed)
     return _Read(typed.data, faults, kind, tuple(made.guesses), fitting, typed.headed)
 
 
@@ -181,6 +218,7 @@ def _with_moves(data: Any, kind: Kind, yaml_text: str) -> Spread:
     return Spread(data, frozenset(), ())
 
 
+_JOINED = re.compile(r"^( *)- .*[^\s:|>]\n\1 +- ", re.MULTILINE)
 _HASH = re.compile(r"(?:^|[ \t])#", re.MULTILINE)
 
 

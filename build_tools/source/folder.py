@@ -94,8 +94,13 @@ def is_slug(name: str) -> bool:
     return bool(SLUG.match(name)) and len(name) <= MOST_SLUG and name not in _DEVICE_NAMES
 
 
-def read_unit_folder(root: Path, slug: str, below: str = "units") -> UnitFolder:
-    """Read the files of the unit in `below`/`slug`. Nothing is raised for what is wrong there."""
+def read_unit_folder(
+    root: Path, slug: str, below: str = "units", reader: Reader = read_markdown
+) -> UnitFolder:
+    """Read the files of the unit in `below`/`slug`. Nothing is raised for what is wrong there.
+
+    `reader` reads its Markdown files: as people type here, or strictly where strangers sent them.
+    """
     unit = UnitFolder(slug)
     problems = unit.problems
     at = f"{below}/{slug}"
@@ -104,9 +109,9 @@ def read_unit_folder(root: Path, slug: str, below: str = "units") -> UnitFolder:
     for entry in sorted(entries, key=lambda p: _number_first(p.name)):
         file = f"{at}/{entry.name}"
         if entry.name == "unit.md":
-            unit.unit = _read(root, file, read_markdown, problems)
+            unit.unit = _read(root, file, reader, problems)
         elif _LESSON_FILE.match(entry.name):
-            lesson = _read(root, file, read_markdown, problems)
+            lesson = _read(root, file, reader, problems)
             if lesson is not None:
                 unit.lessons.append(lesson)
         elif entry.name == TAKEN_IN:

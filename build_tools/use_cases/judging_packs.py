@@ -11,8 +11,8 @@ from build_tools.checking.check_bank import (
     BankFiles,
     UnitCheck,
     check_bank_files,
+    check_read,
     check_together,
-    check_unit,
 )
 from build_tools.comparing.comparison import compared
 from build_tools.model.bank import UnitOutline
@@ -25,7 +25,8 @@ from build_tools.packs.reading.scratch import laid_out
 from build_tools.packs.reading.verified import verified
 from build_tools.packs.reading.walled import Refused, walled
 from build_tools.problem import Problem
-from build_tools.source.folder import unit_slugs
+from build_tools.source.document import read_strictly
+from build_tools.source.folder import read_unit_folder, unit_slugs
 from build_tools.unit_editions.unit_texts import text_of_folder
 
 Pages = Literal["none", "ours", "other"]
@@ -104,7 +105,8 @@ def _checked(content: Path, beside: Path, slug: str, files: BankFiles) -> UnitCh
     Of the rules for the whole bank those speak that need no other unit's text: whether its topics
     and the units that it names are here.
     """
-    check = check_unit(beside, slug, files.grades)
+    folder = read_unit_folder(beside, slug, reader=read_strictly)
+    check = check_read(slug, folder, files.grades)
     if check.outline is None:
         return check
     here, _ = unit_slugs(content)

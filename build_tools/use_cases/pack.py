@@ -16,6 +16,7 @@ from build_tools.packs.reading.unzipping import unzipped
 from build_tools.pictures.trouble import PictureError
 from build_tools.problem import Problem
 from build_tools.rules.catalogue import all_rules
+from build_tools.source.document import read_strictly
 from build_tools.source.folder import unit_slugs
 
 
@@ -67,7 +68,11 @@ def write_pack(made: PackFile, out: Path) -> Path:
 def _as_taken_in(made: PackFile) -> PackFile | NotPacked:
     """The same pack, or what whoever takes it in would say against it."""
     try:
-        contents_of(payload_of(unzipped(made.data)))
+        sent = contents_of(payload_of(unzipped(made.data)))
     except RefusedError as refused:
         return NotPacked(f"whoever takes it in would refuse it: {refused}")
+    for name, data in sent.unit_files.items():
+        read = read_strictly(f"units/{sent.slug}/{name}", data) if name.endswith(".md") else ()
+        if isinstance(read, list):
+            return NotPacked("whoever takes it in could not read it", tuple(read))
     return made

@@ -437,13 +437,14 @@ UNITS: dict[str, tuple[Maker, str]] = {
     "a link to a file": (_notes("[here](file:///etc/passwd)"), "link to `file:"),
     "HTML in a field": (_line(b"summary: ", b"summary: <i>a</i> "), "`<i>"),
     "a tag that makes an object": (
-        _line(b"format: ", b"format: !!python/object/apply:os.system "),
+        _line(b"title: ", b"title: !!python/object/apply:os.system "),
         "unit.md",
     ),
-    "an anchor that laughs": (_line(b"format: ", b"format: &a "), "unit.md"),
-    "no sound fields": (
-        _own("unit/unit.md", b"---\ntitle: a\n// b\n---\n"),
-        "its unit cannot be read",
+    "an anchor that laughs": (_line(b"title: ", b"title: &a "), "unit.md"),
+    "no sound fields": (_own("unit/unit.md", b"---\ntitle: [\n---\n"), "its unit cannot be read"),
+    "words that other programs do not read": (
+        _line(b"summary: ", b"summary: Only a #1 dance, "),
+        "other programs read other words",
     ),
 }
 EVERY: dict[str, tuple[Maker, str]] = {**PATHS, **ZIPS, **BAGS, **UNITS}
