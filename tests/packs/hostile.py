@@ -443,7 +443,7 @@ UNITS: dict[str, tuple[Maker, str]] = {
     "an anchor that laughs": (_line(b"title: ", b"title: &a "), "unit.md"),
     "no sound fields": (_own("unit/unit.md", b"---\ntitle: [\n---\n"), "its unit cannot be read"),
     "words that other programs do not read": (
-        _line(b"summary: ", b"summary: Only a #1 dance, "),
+        _line(b"summary: ", b"summary: A dance of the pools #1 of all, "),
         "other programs read other words",
     ),
 }

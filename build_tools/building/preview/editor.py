@@ -61,7 +61,8 @@ class Editor:
             if not self._done:
                 return _REFUSED, "there is nothing to undo"
             last = self._done.pop()
-            return self._write(_Change(last.file, last.path, last.new, last.old))
+            status, said = self._write(_Change(last.file, last.path, last.new, last.old))
+            return status, f"{last.file} is as it was" if status == _DONE else said
 
     def _write(self, change: _Change) -> tuple[int, str]:
         path = self._content / change.file

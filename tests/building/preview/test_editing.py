@@ -168,7 +168,7 @@ def test_click_change_and_the_file_has_it(page: Page, bank: Path) -> None:
     expect(page.locator("#preview-answer")).to_contain_text("is changed")
     assert text_of(bank) == before.replace(WAS, f'"{NEW}"')
     page.get_by_role("button", name="Undo").click()
-    expect(page.locator("#preview-answer")).to_contain_text("is changed")
+    expect(page.locator("#preview-answer")).to_contain_text("is as it was")
     assert text_of(bank) == before
 
 
