@@ -70,7 +70,8 @@ def rebuilt(content: Path, report: QuickReport, out: Path, record: Path) -> tupl
 def _in_words(built: Built) -> tuple[str, ...]:
     parts = [name.split("/") for name in (*built.written, *built.gone)]
     slugs = sorted({part[1] for part in parts if part[0] == "units"})
-    if any(part[0] == "assets" for part in parts):
+    found = [part[:2] == ["assets", "find"] for part in parts]
+    if any(part[0] == "assets" and not one for part, one in zip(parts, found, strict=True)):
         return ("every page",)
-    lists = any(len(part) == 1 for part in parts)
+    lists = any(found) or any(len(part) == 1 for part in parts)
     return (*(f"the pages of {slug}" for slug in slugs), *(["the lists"] if lists else []))
