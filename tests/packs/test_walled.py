@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import tempfile
 from collections.abc import Callable
 from pathlib import Path
@@ -79,7 +80,8 @@ def test_a_line_break_in_a_title_starts_no_line_of_its_own(
     tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
     content = empty_bank(tmp_path / "content")
-    unit = unit_files()["unit.md"].replace(b"title: ", b'title: "Tide\\nit is proven" # ', 1)
+    title = rb'title: "Tide\\nit is proven"'
+    unit = re.sub(rb"(?m)^title: .*$", title, unit_files()["unit.md"], count=1)
     file = written(tmp_path, pack(with_files({"unit/unit.md": unit})))
     assert cli.main(["take-in", str(file), "--yes", "--content", str(content)]) == 0
     said = capsys.readouterr().out

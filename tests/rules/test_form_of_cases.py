@@ -80,7 +80,7 @@ def test_notes_are_the_text_below_the_fields(tmp_path: Path) -> None:
         ("in: lesson-9.md, take_out: true", "there is no file"),
         ("in: units/red-boats, copy_of: units/blue-boats", "there is no file units/blue-boats"),
         ("in: unit.md, at: title, before: Paper boats, after: none", "unit.md is out of shape"),
-        ("in: lesson-1.md, at: minutes, before: 40, after: '40'", "lesson-1.md is out of shape"),
+        ("in: lesson-1.md, at: minutes, before: 40, after: forty", "lesson-1.md is out of shape"),
     ],
 )
 def test_what_does_not_fit_the_base_is_refused(line: str, mend: str, tmp_path: Path) -> None:
