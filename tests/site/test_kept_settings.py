@@ -69,6 +69,9 @@ def test_only_one_file_keeps_anything_and_it_keeps_one_thing() -> None:
     assert set(re.findall(r"(?:get|set|remove)Item\((\w+)", text)) == {"KEY"}
 
 
+_COUNTED = ("-handouts.html", "to-print.html", "dance.html")
+
+
 def test_every_page_that_can_keep_something_says_so_and_no_other(site: Path) -> None:
     with_part, with_settings = set(), set()
     for path in site.rglob("*.html"):
@@ -80,7 +83,9 @@ def test_every_page_that_can_keep_something_says_so_and_no_other(site: Path) -> 
         if 'data-part="kept"' in text:
             with_part.add(name)
     assert {LESSON, CARD, WALL} <= with_part
-    assert with_part == with_settings
+    # What is printed is counted for the class that was kept, and keeps nothing itself.
+    only_read = {name for name in with_settings if name.endswith(_COUNTED)}
+    assert with_part == with_settings - only_read
 
 
 @pytest.mark.parametrize("width", [1280, 390])

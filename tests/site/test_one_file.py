@@ -136,7 +136,9 @@ def test_without_script_the_booklet_leads_to_each_lesson(browser: Browser, site:
     with reader(browser, site, script=False) as at:
         at.page.goto(address_of(site, path))
         ways = at.page.locator(".bound a").evaluate_all("(all) => all.map((one) => one.href)")
-        assert ways == [address_of(site, lesson) for lesson in lessons]
+        assert [one for one in ways if "/lesson-" in one] == [
+            address_of(site, lesson) for lesson in lessons
+        ]
 
 
 def test_the_booklet_holds_every_lesson_in_full(
@@ -148,10 +150,15 @@ def test_the_booklet_holds_every_lesson_in_full(
             lessons = [one for one in lesson_pages(site) if one.startswith(f"{folder}/")]
             unfolded(at, site, path)
             bound = [str(text).split() for text in at.page.evaluate(BOUND)]
-            assert len(bound) == len(lessons) > 2
-            for text, lesson in zip(bound, lessons, strict=True):
-                plain.page.goto(address_of(site, lesson))
-                assert text == words(plain, "article", "nav"), lesson
+            plain.page.goto(address_of(site, path))
+            ways = plain.page.locator(".bound a").evaluate_all(
+                "(all) => all.map((one) => one.href)"
+            )
+            assert {address_of(site, one) for one in lessons} <= set(ways)
+            assert len(bound) == len(ways) > 2
+            for text, way in zip(bound, ways, strict=True):
+                plain.page.goto(way)
+                assert text == words(plain, "article", "nav"), way
             names = ids(tags(at.page.content()))
             assert [name for name, times in Counter(names).items() if times > 1] == []
 

@@ -45,7 +45,7 @@ def test_the_next_lesson_opens_with_the_start_that_was_chosen(
         said = at.page.locator('[data-part="seen"] [role="status"]').inner_text()
         assert "on this device only" in said
         at.page.get_by_role("navigation", name="Lessons").get_by_role("link").first.click()
-        at.page.wait_for_load_state()
+        at.page.wait_for_url(f"{address_of(site, second)}**")
         assert at.page.url.partition("#")[0] == address_of(site, second)
         chosen = at.page.locator(CHOSEN)
         assert chosen.count() == 1
