@@ -102,9 +102,3 @@ ROOM = Frame(RIGHT, UP, FORWARDS)
 def _cos_sin(degrees: float) -> tuple[float, float]:
     angle = math.radians(degrees)
     return math.cos(angle), math.sin(angle)
-
-
-def between_degrees(one: Vector, other: Vector) -> float:
-    """The angle between two directions, 0 to 180 degrees."""
-    cosine = one.unit.dot(other.unit)
-    return math.degrees(math.acos(min(1.0, max(-1.0, cosine))))

@@ -5,13 +5,12 @@ The example is drawn, never judged: it is one way it may look.
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
 
 from build_tools.body.ages import AtAge
 from build_tools.model.dance import Section
 from build_tools.paths.class_in_groups import Together
-from build_tools.paths.hall import Area, Point, metres
+from build_tools.paths.hall import Area, Point
 from build_tools.paths.starting import shortest, slots_for
 from build_tools.paths.walking import Dancer, go_to
 
@@ -62,16 +61,3 @@ def improvise(
     ends = ends_at(section, together, here, first, area, body)
     for dancer, place in zip(dancers, ends, strict=True):
         go_to(dancer, place, dancer.facing, begins, begins + lasts, body.running * lasts)
-
-
-def may_reach(here: Point, there: Point, seconds: float, speed: float, area: Area) -> float:
-    """How far from `there` somebody may be who left `here` so many seconds ago, in metres.
-
-    Straight away from it at `speed`, kept inside the hall.
-    """
-    return min(metres(here, there) + speed * seconds, area.farthest(there))
-
-
-def fastest(section: Section, body: AtAge) -> float:
-    """Metres a second at which they may go: a walk, which is what improvised moves add up to."""
-    return body.walking if section.danced or math.isfinite(body.walking) else 0.0

@@ -55,18 +55,6 @@ class StripSize:
     rows: int
 
 
-def strip_size(actions: Sequence[Action], changes: Sequence[str] = ()) -> StripSize:
-    """The size of the strip that `order_strip` draws of the same."""
-    counts = _counts_to_a_row(actions)
-    rows = _rows(actions, counts)
-    per, first, height = (WIDTH - _LEFT - _RIGHT) / counts, 0, 0.0
-    for row in rows:
-        told = _changes_told(row, changes[first : first + len(row)], per)
-        height += (_HEAD if len(rows) > 1 else 0) + _ROW + _height_of(told)
-        first += len(row)
-    return StripSize(height, len(rows))
-
-
 def strip_title(name: str) -> str:
     """What the strip of a motif or development shows."""
     return f"{capital(name_in_words(name))}, move by move"

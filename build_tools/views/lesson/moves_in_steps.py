@@ -20,8 +20,6 @@ from build_tools.views.lesson.notes_in_steps import danced_in, notes_in_steps
 from build_tools.views.lesson.notes_read import Explained, notes_read
 from build_tools.views.words.plain_words import (
     action_label,
-    development_in_words,
-    name_in_words,
 )
 
 _TWICE = 2
@@ -95,15 +93,6 @@ def todays_moves(unit: Unit, lesson: Lesson) -> TodaysMoves:
         helps = tuple(placed.helps[n])
         found.append(StepMoves(drawn[n], *made[n], again[n], parts, fresh, helps))
     return TodaysMoves(tuple(found), placed.rest)
-
-
-def _mirrored(dance: Dance, step: Step, lesson: Lesson) -> Iterator[MoveMet]:
-    """What the step mirrors of what the lesson makes, told in a line in place of a picture."""
-    today = {name for one in lesson.steps for name in (*one.makes, *one.develops)}
-    for name in step.develops:
-        if _mirrors(dance, name, today):
-            words = development_in_words(dance.developments[name])
-            yield MoveMet(name_in_words(name), f"The {words}", None)
 
 
 def _made(
