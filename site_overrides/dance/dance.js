@@ -18,8 +18,7 @@
     const [choice, role, shownWays, speed, word] = ["choice", "role", "ways", "speed", "word"].map(part);
     // the class and the hall of the day: everybody's ways, and the floor they are drawn on
     let paths = null, stage = null;
-    const shownFigure = part("figure");
-    const mover = dance.mover(shownFigure, data.bodies);
+    const mover = dance.mover(part("figure"), data.bodies);
     const still = matchMedia("(prefers-reduced-motion: reduce)");
     const player = tempo ? counts.player() : null;
     // where the page stands: a part, and counts (or seconds) into it
@@ -40,19 +39,12 @@
       figure(moveAt(place.part, into), into);
     }
 
-    // as it plays, the body in the move; at rest the picture of the move, taken from the list below
+    // as it plays, the body in the move; at rest where the move ends, and pale where it starts
     function figure(move, into) {
-      if (playing && move && !still.matches) {
-        delete shownFigure.dataset.shown;
-        mover.show(move.figure, Math.min(1, (into - move.from) / (move.to - move.from)), move.label);
-        return;
-      }
-      const number = move ? String(move.figure) : "";
-      if (shownFigure.dataset.shown === number) return;
-      shownFigure.dataset.shown = number;
-      const found = move && document.querySelector(`[data-move="${number}"]`);
-      if (move && !found) { mover.show(move.figure, 1, move.label); return; }
-      shownFigure.replaceChildren(...(found ? [...found.children].map((one) => one.cloneNode(true)) : []));
+      const moving = playing && !still.matches;
+      if (!move || !data.told[move.figure]) { mover.clear(); return; }
+      const gone = (into - move.from) / (move.to - move.from);
+      mover.show(move.figure, moving ? Math.min(1, gone) : null, move.label, data.told[move.figure]);
     }
 
     function alone() { return role.value === "" ? -1 : Number(role.value); }
@@ -228,6 +220,5 @@
       tell(at);
       draw(at);
     });
-    for (const plain of document.querySelectorAll('[data-part="dance-plain"]')) plain.hidden = true;
   }
 })();

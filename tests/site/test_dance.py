@@ -19,7 +19,7 @@ from build_tools.paths.model import Paths
 from build_tools.views.dance.on_the_floor import in_a_hall
 from tests.support import axe
 from tests.support.hall import opened, small_targets
-from tests.support.sound_bank import real_bank, real_unit
+from tests.support.sound_bank import real_unit
 
 UNIT = real_unit()
 PAGE = f"units/{UNIT.slug}/dance.html"
@@ -142,17 +142,6 @@ def test_it_breaks_no_rule(browser: Browser, site: Path, width: int, dark: bool)
         assert unsure == []
         assert at.page.evaluate("document.documentElement.scrollWidth") <= width
         assert small_targets(at.page, LEAST_TARGET) == []
-
-
-@pytest.mark.parametrize("unit", real_bank().units, ids=lambda unit: str(unit.slug))
-def test_without_script_every_part_and_every_move_is_there(
-    browser: Browser, site: Path, unit: object
-) -> None:
-    slug = getattr(unit, "slug", "")
-    with opened(browser, site, f"units/{slug}/dance.html", script=False) as at:
-        assert at.page.locator(".still svg").count() >= 1
-        assert at.page.locator("[data-move] svg").count() >= 3
-        assert not at.page.locator(".watch").is_visible()
 
 
 def test_my_class_and_our_hall_come_from_the_fit_form(browser: Browser, site: Path) -> None:

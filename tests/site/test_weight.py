@@ -1,7 +1,8 @@
 """How much a lesson page weighs, beside the same words on the publisher's own plain theme.
 
-Common practice, no source: 120 kB for pages, styles and scripts, the typeface apart; 60 kB for
-the front page with its pictures; and no words waiting for the typeface (CSS Fonts Module Level 4,
+Common practice, no source: 120 kB for pages, styles and scripts, the typeface apart; as much for
+the dance from above with its scripts, the styles that every page shares apart; 60 kB for the
+front page with its pictures; and no words waiting for the typeface (CSS Fonts Module Level 4,
 font-display: swap or optional).
 """
 
@@ -45,6 +46,16 @@ def test_a_lesson_weighs_little_and_not_much_more_than_its_words_on_the_plain_th
     beside = loaded(plain)
     assert {file.suffix for file in beside} == {".html", ".css", ".js"}
     assert sizes[heaviest] <= MOST_TIMES * sum(beside.values())
+
+
+def test_the_dance_from_above_weighs_little_with_all_its_scripts(site: Path) -> None:
+    weighed = {
+        page.parent.name: {file: n for file, n in loaded(page).items() if file.suffix != ".css"}
+        for page in sorted(site.glob("units/*/dance.html"))
+    }
+    heaviest = max(weighed.values(), key=lambda sizes: sum(sizes.values()))
+    assert {file.name for file in heaviest} == {"dance.html", "dance.js"}
+    assert sum(heaviest.values()) <= MOST, heaviest
 
 
 def test_the_front_page_weighs_little_with_its_pictures(site: Path) -> None:

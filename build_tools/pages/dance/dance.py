@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
@@ -13,6 +13,7 @@ from build_tools.model.dance import Action
 from build_tools.model.unit import Unit
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
+from build_tools.pages.pieces.doors import MOVES
 from build_tools.pages.pieces.heard_data import heard_pieces
 from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.paths.for_pages import page_data
@@ -63,30 +64,6 @@ class StillView:
 
 
 @dataclass(frozen=True, slots=True)
-class MoveView:
-    """One move as a picture."""
-
-    number: int
-    """By which the page's script finds it."""
-    word: str
-    """What the class calls it."""
-    picture: Picture
-    """The picture; its title says the same in words."""
-
-
-@dataclass(frozen=True, slots=True)
-class MovesView:
-    """The pictures of one motif or development that none before it has."""
-
-    anchor: str
-    """Its place on the page."""
-    name: str
-    """What it is called."""
-    moves: tuple[MoveView, ...]
-    """Its moves in order."""
-
-
-@dataclass(frozen=True, slots=True)
 class DanceView:
     """The page of the dance from above."""
 
@@ -106,19 +83,34 @@ class DanceView:
     """What can be watched; None where the dance has no beat."""
     stills: tuple[StillView, ...]
     """The sections, one after another."""
-    moves: tuple[MovesView, ...]
-    """Every move as a picture, once."""
+    onward: tuple[Link, ...]
+    """Where every move stands drawn, and where the sound is."""
 
 
-Drawn = Mapping[str, tuple[MoveView, ...]]
-"""The pictures of each motif's moves, by its name."""
+@dataclass(frozen=True, slots=True)
+class _Move:
+    """One move as it is shown beside the floor; alike ones are the same."""
+
+    number: int
+    """By which the page's script finds it, from 0."""
+    word: str
+    """What the class calls it; empty where pupils decide."""
+    told: str
+    """What a body does in it; empty where pupils decide."""
+    action: Action
+    """The move."""
+    before: Action | None
+    """The move whose end it starts from."""
+
+
+_Moves = Mapping[str, tuple[_Move, ...]]
+"""The moves of each motif, by its name."""
 
 
 def dance_page(bank: Bank, unit: Unit) -> Page:
     """The page units/<slug>/dance.html."""
     path, dance = f"units/{unit.slug}/{FILE}", unit.dance
     paths, found = in_a_hall(unit), score(dance)
-    drawn = _drawn(found)
     title = f"The dance from above: {unit.title}"
     about = f"Where everybody is in the dance of {unit.title}, count by count."
     around = frame(bank, path, title, about, "dance.js" if dance.tempo else None)
@@ -129,9 +121,9 @@ def dance_page(bank: Bank, unit: Unit) -> Page:
         unit=Link(unit.title, "index.html"),
         who=_who(paths),
         asked=_ASKED if paths.unsaid else None,
-        playing=_watched(unit, paths, found, drawn) if dance.tempo else None,
+        playing=_watched(unit, paths, found) if dance.tempo else None,
         stills=tuple(_still(unit, letter) for letter in dict.fromkeys(dance.form)),
-        moves=tuple(_new_moves(found, drawn)),
+        onward=_onward(unit),
     )
     return Page(path, "dance/dance.html", view.frame.title, view)
 
@@ -146,6 +138,12 @@ def _still(unit: Unit, letter: str) -> StillView:
 _ASKED = "The unit leaves some places open. They are drawn in the usual way, and yours may differ."
 
 
+def _onward(unit: Unit) -> tuple[Link, ...]:
+    moves = Link("Every move, drawn one by one", MOVES.href)
+    counts = Link("Counts for the hall: play the sound, or save it", "counts.html")
+    return (moves, counts) if unit.dance.motifs else (counts,)
+
+
 def _who(paths: Paths) -> str:
     return (
         f"Drawn for {paths.dancers} pupils in a hall {paths.hall.width:g} metres wide and "
@@ -157,17 +155,19 @@ def _anchor(letter: str) -> str:
     return letter.lower().replace("'", "-changed")
 
 
-def _watched(unit: Unit, paths: Paths, found: Score, drawn: Drawn) -> WatchedView:
-    dance = unit.dance
+def _watched(unit: Unit, paths: Paths, found: Score) -> WatchedView:
+    dance, known = unit.dance, _known(found)
+    alike = {one.number: one for moves in known.values() for one in moves}
     names = [motif.name for motif in found.motifs]
     data = {
         "tempo": dance.tempo,
         "phrase": dance.phrase,
         "title": unit.title,
         "parts": [_part(one, names) for one in found.stretches],
-        "sets": [_moves(one, drawn) for one in found.motifs],
+        "sets": [_moves(one, known[one.name]) for one in found.motifs],
         "paths": page_data(paths),
-        "bodies": body_form(_pairs(found, drawn)),
+        "bodies": body_form([(one.action, one.before) for one in alike.values()]),
+        "told": [one.told for one in alike.values()],
     }
     sections = [
         PartChoice(n, heading_of(one.section))
@@ -202,54 +202,30 @@ def _part(one: ScoreStretch, names: list[str]) -> dict[str, Any]:
     return found
 
 
-def _drawn(found: Score) -> Drawn:
-    """The picture of each move of each motif, by the motif's name, alike ones the same."""
-    known: dict[str, MoveView] = {}
-    drawn: dict[str, tuple[MoveView, ...]] = {}
+def _known(found: Score) -> _Moves:
+    """The moves of each motif, numbered as they first come."""
+    alike: dict[str, _Move] = {}
+    known: dict[str, tuple[_Move, ...]] = {}
     for motif in found.motifs:
         before: Action | None = None
         moves = []
         for move in motif.moves:
-            figure = body_figure(move.action, before)
-            shown = MoveView(len(known), action_label(move.action), picture(figure))
-            moves.append(known.setdefault(f"{shown.word} {figure.svg}", shown))
+            figure, word = body_figure(move.action, before), action_label(move.action)
+            told = "" if move.action.kind == OPEN else figure.title
+            one = _Move(len(alike), word, told, move.action, before)
+            moves.append(alike.setdefault(f"{word} {figure.svg}", one))
             before = move.action
-        drawn[motif.name] = tuple(moves)
-    return drawn
+        known[motif.name] = tuple(moves)
+    return known
 
 
-def _pairs(found: Score, drawn: Drawn) -> list[tuple[Action, Action | None]]:
-    """The move of each picture, by its number, and the move before it."""
-    known: dict[int, tuple[Action, Action | None]] = {}
-    for motif in found.motifs:
-        before: Action | None = None
-        for move, shown in zip(motif.moves, drawn[motif.name], strict=True):
-            known.setdefault(shown.number, (move.action, before))
-            before = move.action
-    return [known[number] for number in sorted(known)]
-
-
-def _new_moves(found: Score, drawn: Drawn) -> Iterator[MovesView]:
-    """Each motif with the pictures that none before it has; what pupils decide has none."""
-    shown: set[int] = set()
-    for n, motif in enumerate(found.motifs, start=1):
-        new = {
-            shape.number: shape
-            for move, shape in zip(motif.moves, drawn[motif.name], strict=True)
-            if shape.number not in shown and move.action.kind != OPEN
-        }
-        shown |= set(new)
-        if new:
-            yield MovesView(f"at-moves-{n}", name_in_words(motif.name), tuple(new.values()))
-
-
-def _moves(motif: ScoreMotif, drawn: Drawn) -> dict[str, Any]:
-    """A motif's moves for the page's script: from, to, the word, and which picture."""
+def _moves(motif: ScoreMotif, known: tuple[_Move, ...]) -> dict[str, Any]:
+    """A motif's moves for the page's script: from, to, the word, and which body."""
     return {
         "name": name_in_words(motif.name),
         "moves": [
             [_number(move.start), _number(move.end), shown.word, shown.number]
-            for move, shown in zip(motif.moves, drawn[motif.name], strict=True)
+            for move, shown in zip(motif.moves, known, strict=True)
         ],
     }
 

@@ -57,20 +57,21 @@ def test_who_dances_what_is_told_count_by_count_as_in_the_score(unit: Unit) -> N
         assert part.get("rows", []) == (list(stretch.rows) if stretch.danced else [])
 
 
+@pytest.mark.parametrize("unit", WITH_A_BEAT, ids=lambda unit: str(unit.slug))
+def test_each_move_has_a_body_and_says_what_it_means(unit: Unit) -> None:
+    data = told(unit)
+    moves = [move for of in data["sets"] for move in of["moves"]]
+    assert {number for *_, number in moves} == set(range(len(data["bodies"]["moves"])))
+    assert len(data["told"]) == len(data["bodies"]["moves"])
+    for _, _, word, number in moves:
+        # what pupils decide has no word, and nothing is said of it
+        assert bool(word) == bool(data["told"][number].strip())
+
+
 @pytest.mark.parametrize("unit", UNITS, ids=lambda unit: str(unit.slug))
-def test_each_move_has_a_picture_that_stands_on_the_page_once(unit: Unit) -> None:
-    view = shown(unit)
-    drawn = [move.number for motif in view.moves for move in motif.moves]
-    assert len(drawn) == len(set(drawn))
-    assert len({move.picture.svg for motif in view.moves for move in motif.moves}) <= len(drawn)
-    if view.playing is not None:
-        # what pupils decide has no word, and no picture either
-        wanted = {move[3] for of in told(unit)["sets"] for move in of["moves"] if move[2]}
-        assert wanted == set(drawn)
-    for motif in view.moves:
-        for move in motif.moves:
-            assert move.picture.title.strip()
-            assert move.picture.svg.startswith("<svg")
+def test_every_move_is_one_tap_away_where_there_are_moves(unit: Unit) -> None:
+    ways = [link.href for link in shown(unit).onward]
+    assert ("moves.html" in ways) == bool(unit.dance.motifs)
 
 
 def test_without_a_beat_nothing_is_played_and_everything_is_read() -> None:
