@@ -32,12 +32,6 @@ _FIXED_SENTENCE = re.compile(
     r"one dancer moves and then|improvise|if the floor is clean and safe|square metres for each",
     re.IGNORECASE,
 )
-KNOWN = {
-    ("rock-pool", "seeds-on-the-move"): 0.05,
-    ("rock-pool", "weaving-shed"): 0.10,
-    ("seeds-on-the-move", "weaving-shed"): 0.021,
-}
-"""The three first units, written before this was asked: what they share may only become less."""
 _PAIRS = tuple(combinations(sorted(unit.slug for unit in whole_bank().units), 2))
 
 
@@ -80,8 +74,7 @@ def test_no_two_units_share_more_than_two_in_a_hundred_runs(one: str, other: str
     least = min(len(runs(one)), len(runs(other)))
     said = sorted(" ".join(run) for run in shared)
     assert least > 400, "a unit without words proves nothing"
-    most = KNOWN.get((one, other), MOST_SHARED)
-    assert len(shared) <= most * least, (f"{len(shared)} of {least}", said)
+    assert len(shared) <= MOST_SHARED * least, (f"{len(shared)} of {least}", said)
 
 
 @pytest.mark.parametrize(("one", "other"), _PAIRS)
