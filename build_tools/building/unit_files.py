@@ -13,6 +13,7 @@ from build_tools.building.finishing.bound import bound
 from build_tools.building.finishing.once import once
 from build_tools.building.finishing.one_file import one_file
 from build_tools.building.finishing.packed import packed
+from build_tools.building.floor_file import floor_file
 from build_tools.building.templates import html_of
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
@@ -45,7 +46,7 @@ def unit_files(
         kept = one_file(pages[f"{at}lesson-{lesson.number}.html"], _asset)
         pages[f"{at}lesson-{lesson.number}-to-keep.html"] = kept
     files = {path: html.encode() for path, html in pages.items()}
-    files |= card_files(bank, unit, content)
+    files |= card_files(bank, unit, content) | floor_file(unit)
     for file in sorted(unit.media):
         files[at + file] = cleaned(file, (content / "units" / unit.slug / file).read_bytes())
     return files

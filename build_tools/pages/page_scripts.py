@@ -24,13 +24,15 @@ SUMS = tuple(
 )
 """The sums that a page does in the browser, and what it does them with; they come first."""
 FLOOR = tuple(
-    f"sums/floor-{name}.js" for name in ("hall", "shapes", "places", "facings", "moves", "dance")
+    f"sums/floor-{name}.js"
+    for name in ("hall", "shapes", "places", "facings", "moves", "dance", "room")
 )
 """Where a class stands and goes in a dance, for the class and the hall of the day."""
 _CATCHING_UP = "sums/catch-up.js"
 """What only a lesson under way needs."""
 _FIT = tuple(
-    f"lesson/fit/{name}.js" for name in ("read", "parts", "results", "on-page", "share", "form")
+    f"lesson/fit/{name}.js"
+    for name in ("read", "parts", "floor", "results", "on-page", "share", "form")
 )
 _KEEPING = ("pieces/seen.js", "pieces/kept-settings.js")
 _HALL = tuple(f"hall/{name}.js" for name in ("button", "keys", "awake", "clock"))
@@ -81,12 +83,15 @@ PAGE_SCRIPTS = {
         "sums/school-year.js",
         "sums/settings.js",
         "sums/class-groups.js",
+        "sums/groups-in-words.js",
+        "sums/floor-space.js",
         *FLOOR,
         "playing/paths.js",
         "playing/bodies.js",
         *_PLAYING,
         *_DANCE,
     ),
+    "floor.js": ("playing/paths.js", *FLOOR),
     "finder.js": ("front/finder.js",),
     "finding.js": _FINDING,
     "booklet.js": ("pieces/print.js", "booklet/unpack.js"),

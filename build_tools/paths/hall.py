@@ -39,12 +39,12 @@ class Hall:
 
 
 KNOWN_HALLS: Mapping[str, Hall] = {
-    "full": Hall(),
-    "half": Hall(9.0, 10.0),
+    "full": Hall(14.0, 10.0),
+    "half": Hall(7.0, 10.0),
     "classroom": Hall(9.0, 6.0),
 }
-"""What a floor that is only named is drawn as: the usual hall, half of it, and a classroom of as
-many square metres as `views/lesson/floor_space.py` says."""
+"""What a floor that is only named is drawn as: of as many square metres as
+`views/lesson/floor_space.py` says, from the brief it names; the sides are common practice."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
 from functools import lru_cache
 
@@ -42,11 +42,13 @@ def paths_of(
     age: float = USUAL_AGE,
     order: tuple[str, ...] | None = None,
     joined: tuple[int, ...] = (),
+    stride: float = 1.0,
 ) -> Paths:
     """Where `pupils` of `age` years are at every moment of `dance` in a hall of such metres.
 
     `order` is that of the sections where pupils chose one; else the form's. `joined` are sizes of
-    groups that lessons join to make those of the dance (`views/lesson/class_groups.py`).
+    groups that lessons join to make those of the dance (`views/lesson/class_groups.py`). `stride`
+    is how long a danced step is beside its own length: a small hall may ask for shorter ones.
     """
     walk = _Walk(
         dance=dance,
@@ -57,6 +59,7 @@ def paths_of(
             sorted({*joined, *(groups_of(section).size for section in dance.sections.values())})
         ),
         second=60 / dance.tempo if dance.tempo else None,
+        stride=stride,
     )
     before: Section | None = None
     for letter in dance.form if order is None else order:
@@ -89,6 +92,8 @@ class _Walk:
     sizes: tuple[int, ...]
     second: float | None
     """How many seconds a count lasts; None where there is no tempo."""
+    stride: float = 1.0
+    """How long a danced step is beside its own length."""
     moment: float = 0.0
     first: tuple[Point, ...] = ()
     """Where each dancer is put down at the start."""
@@ -171,8 +176,12 @@ def _through(walk: _Walk, section: Section, together: Together, start: Start) ->
     counted = section.counts is not None
     room = room_of(together, walk.area.middle)
     if counted:
+        body = walk.body
+        if walk.stride != 1:
+            shorter = {"step": body.step * walk.stride, "running": body.running * walk.stride}
+            body = replace(body, **shorter)
         dance_section(
-            walk.dancers, walk.dance, section, together, walk.moment, room, walk.body, walk.second
+            walk.dancers, walk.dance, section, together, walk.moment, room, body, walk.second
         )
     else:
         improvise(

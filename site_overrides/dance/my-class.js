@@ -24,7 +24,9 @@
       if (kept.join() === now) return;
       now = kept.join();
       const paths = floor.paths(data, kept[0], kept.slice(1));
-      part("walls").textContent = walls(paths);
+      const room = floor.room(data, kept[0], kept.slice(1), data.least);
+      part("walls").textContent = floor.roomInWords(room);
+      part("walls").classList.toggle("as-drawn", floor.asDrawn(room));
       changed(paths);
     }
 
@@ -52,12 +54,4 @@
     return found && found.slice(1).map(Number);
   }
 
-  // who would go through a wall, part by part
-  function walls(paths) {
-    const told = floor.leaving(paths).map(({ letter, dancers }) => `${dancers} in ${letter}`);
-    if (!told.length) return "";
-    const [last, ...before] = told.reverse();
-    const listed = before.length ? `${before.reverse().join(", ")} and ${last}` : last;
-    return `In this hall some would dance through a wall: ${listed}. Let half the class dance at a time, or take smaller steps.`;
-  }
 })();

@@ -2,7 +2,7 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});
-  const MOST_TURNS = 4; // more, and most of the class would sit; common practice, no source
+  const MOST_TURNS = (sums.MOST_TURNS = 4); // more, and most of the class would sit; common practice, no source
   const SMALLER = "Keep travelling small, and dance more of it on the spot.";
 
   const metresInWords = (tenths) => {
@@ -13,10 +13,13 @@
   // The floor named full, half or classroom, whose sizes `halls` tells, or 12x8m in metres, or 14x9s in big
   // steps of about 1 metre (common practice, no source); null where it is not known.
   sums.squareMetres = (space, halls) => {
-    const measured = /^([1-9][0-9]?)x([1-9][0-9]?)[ms]$/.exec(space);
-    if (measured) return Number(measured[1]) * Number(measured[2]);
+    const sides = sums.sidesOf(space);
+    if (sides) return sides[0] * sides[1];
     return Object.hasOwn(halls, space) ? halls[space] : null;
   };
+
+  // the two sides of a floor that is measured, in metres; null for another
+  sums.sidesOf = (space) => /^([1-9][0-9]?)x([1-9][0-9]?)[ms]$/.exec(space)?.slice(1).map(Number) ?? null;
 
   // What pupils dancing at once have on a floor of `metres`; `least` is what is recommended for each.
   // `tenths` are of a square metre, rounded down; `changes` is empty where there is enough.

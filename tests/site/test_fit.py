@@ -13,6 +13,7 @@ import re
 import shutil
 from collections.abc import Iterator
 from contextlib import contextmanager
+from html import unescape
 from pathlib import Path
 from typing import Any
 
@@ -21,6 +22,8 @@ from playwright.sync_api import Browser
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
+from build_tools.paths.hall import KNOWN_HALLS, Hall
+from build_tools.views.dance.room_to_dance import room_in_words, unit_room
 from build_tools.views.lesson.class_groups import class_groups
 from build_tools.views.lesson.floor_space import recommended_least
 from build_tools.views.lesson.step_facts import step_facts
@@ -229,6 +232,7 @@ def test_groups_showing_and_floor_are_said_in_plain_sentences(site: Path, browse
     unit, one = the_lesson(LESSON_3)
     with lesson(browser, site, "#fit=45-0-27-1-half") as seen:
         seen.page.get_by_role("link", name="Fit to my time", exact=True).click()
+        seen.page.wait_for_function("Boolean(danceUnitBank.danceOnFloor)")
         told = seen.page.locator("[data-results]").inner_text()
         groupings = [step.grouping for step in one.steps]
         for grouping in {*groupings} - {"alone", "whole class"}:
@@ -248,9 +252,29 @@ def test_groups_showing_and_floor_are_said_in_plain_sentences(site: Path, browse
         assert f"{floor['each']} for each pupil, with 27 on 70 m²." in told
         for source in ("the page on safety says by whom", "Oxfordshire County Council, 2007"):
             assert source in told
-        for change in (*floor["changes"], one.change["room"]):
+        half = unit_room(unit, 27, KNOWN_HALLS["half"])
+        assert half.turns > 1
+        for change in (room_in_words(half), one.change["room"]):
             assert change in told
         assert not re.search(r"cannot(?! dance today)|not enough|impossible", told)
+
+
+@pytest.mark.parametrize("space", ["15x10m", "12x9s", "full"])
+def test_the_lesson_and_the_dance_from_above_say_the_same_of_a_hall(
+    site: Path, browser: Browser, space: str
+) -> None:
+    """As the page Get ready says it for thirty."""
+    unit, _ = the_lesson(LESSON_3)
+    named = KNOWN_HALLS.get(space) or Hall(*(float(side) for side in space[:-1].split("x")))
+    wanted = room_in_words(unit_room(unit, 30, named))
+    with lesson(browser, site, f"#fit=45-0-30-0-{space}") as seen:
+        seen.page.wait_for_function("Boolean(danceUnitBank.danceOnFloor)")
+        assert wanted in (seen.page.locator("[data-results]").text_content() or "")
+        above = seen.page.get_by_role("link", name="The dance from above").get_attribute("href")
+    with lesson(browser, site, path=f"units/rock-pool/{above}") as seen:
+        assert seen.page.locator("[data-walls]").inner_text() == wanted
+    ready = (site / "units/rock-pool/ready.html").read_text(encoding="utf-8")
+    assert room_in_words(unit_room(unit, 30, Hall(15.0, 10.0))) in unescape(ready)
 
 
 def test_watchers_sit_where_the_dance_has_its_front(site: Path, browser: Browser) -> None:

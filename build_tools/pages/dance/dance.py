@@ -25,6 +25,7 @@ from build_tools.views.dance.timeline import span_seconds
 from build_tools.views.diagrams.body_figure import body_figure
 from build_tools.views.diagrams.body_frames import body_form
 from build_tools.views.diagrams.floor_plan import unit_floor_plan
+from build_tools.views.lesson.floor_space import recommended_least
 from build_tools.views.words.plain_words import action_label, name_in_words
 from build_tools.views.words.sections_called import called, heading_of
 
@@ -165,7 +166,7 @@ def _watched(unit: Unit, paths: Paths, found: Score) -> WatchedView:
         "title": unit.title,
         "parts": [_part(one, names) for one in found.stretches],
         "sets": [_moves(one, known[one.name]) for one in found.motifs],
-        "paths": page_data(paths),
+        "paths": page_data(paths) | {"least": recommended_least(unit.years)},
         "bodies": body_form([(one.action, one.before) for one in alike.values()]),
         "told": [one.told for one in alike.values()],
     }

@@ -2,18 +2,22 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from markupsafe import Markup
 
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
+from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.doors import READY, Door, doors, to_unit
 from build_tools.pages.pieces.labelled import Labelled
 from build_tools.pages.pieces.notes import notes_html
 from build_tools.pages.pieces.stimulus import ItemView, shown_items
+from build_tools.paths.hall import KNOWN_HALLS, Hall
+from build_tools.views.dance.room_to_dance import room_in_words, unit_room
 from build_tools.views.lesson.collecting import things_to_collect
 from build_tools.views.words.plain_words import listed, minutes_in_words
 from build_tools.views.words.punctuation import kept_together
@@ -80,6 +84,7 @@ def ready_page(bank: Bank, unit: Unit) -> Page:
         skills=tuple(Labelled(skill.skill, skill.catch_up) for skill in unit.skills),
         spaces=(
             Labelled("In a hall", unit.space.hall),
+            *_halls(unit),
             Labelled("In half a hall", unit.space.half_hall),
             Labelled("In a classroom", unit.space.classroom),
         ),
@@ -87,6 +92,20 @@ def ready_page(bank: Bank, unit: Unit) -> Page:
         doors=doors(unit, READY),
     )
     return Page(path, "ready/ready.html", view.frame.title, view)
+
+
+_HALLS = (Hall(18.0, 10.0), Hall(15.0, 10.0), Hall(12.0, 9.0), KNOWN_HALLS["half"])
+"""Halls that primary schools have, metres along the front first; common practice, no source."""
+
+
+def _halls(unit: Unit) -> Iterator[Labelled]:
+    """What the usual class does in each hall, halls with the same answer together."""
+    sizes: dict[str, list[str]] = {}
+    for hall in _HALLS:
+        words = room_in_words(unit_room(unit, USUAL_CLASS, hall))
+        sizes.setdefault(words, []).append(f"{hall.width:g} by {hall.depth:g}")
+    for words, halls in sizes.items():
+        yield Labelled(f"{USUAL_CLASS} pupils in {listed(halls, 'or')} metres", words)
 
 
 def _lessons(numbers: tuple[int, ...], of: int) -> str:

@@ -14,7 +14,8 @@
   // in how many turns each travelling step runs on the floor there is; 1 where all dance at once
   form.turns = (fit, said) => {
     const metres = fit && bank.sums.squareMetres(fit.space, JSON.parse(said.metres));
-    return metres === null || !fit ? 1 : bank.sums.floorSpace(fit.dancing, metres, Number(said.least)).turns;
+    if (metres === null || !fit) return 1;
+    return form.room(fit, said)?.turns ?? bank.sums.floorSpace(fit.dancing, metres, Number(said.least)).turns;
   };
 
   function minutes(facts, plan, fit) {
@@ -143,16 +144,18 @@
     }
     const floor = bank.sums.floorSpace(fit.dancing, metres, least);
     const parts = [make("h3", "Space")];
-    const enough = floor.enough ? " That is enough for all to dance at once." : " So change this:";
-    parts.push(make("p", `${floor.each} for each pupil, with ${fit.dancing} on ${metres} m². ${recommended}${enough}`));
-    if (!floor.enough) {
+    const room = form.room(fit, said);
+    parts.push(make("p", `${floor.each} for each pupil, with ${fit.dancing} on ${metres} m². ${recommended}`));
+    if (room) parts.push(make("p", "", make("strong", bank.sums.floor.roomInWords(room))));
+    const turns = inTurns(facts, plan, form.turns(fit, said));
+    const asDrawn = room && bank.sums.floor.asDrawn(room);
+    if (!(asDrawn ?? floor.enough)) {
       const own = { half: said.half, classroom: said.classroom }[fit.space];
-      const turns = inTurns(facts, plan, floor.turns);
-      const changes = [...(turns ? [turns] : []), ...floor.changes, ...(own ? [`In this unit: ${own}`] : []), ...(said.room ? [`In this lesson: ${said.room}`] : [])];
-      parts.push(make("ul", "", ...changes.map((words) => make("li", words))));
+      const changes = [...(turns ? [turns] : []), ...(room ? [] : floor.changes), ...(own ? [`In this unit: ${own}`] : []), ...(said.room ? [`${turns ? "In" : "Or, in"} this lesson: ${said.room}`] : [])];
+      if (changes.length) parts.push(make("ul", "", ...changes.map((words) => make("li", words))));
     }
     if (fit.space.endsWith("s")) parts.push(make("p.quiet", "A big step is taken as 1 metre."));
-    else if (!fit.space.endsWith("m")) parts.push(make("p.quiet", `${said.halls} Yours may differ: pace it to be sure.`));
+    else if (!fit.space.endsWith("m")) parts.push(make("p.quiet", `${said.source} Yours may differ: pace it to be sure.`));
     return parts;
   }
 

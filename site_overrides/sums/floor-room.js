@@ -1,0 +1,63 @@
+// How a class dances in the hall of the day with nobody in a wall: all at once, with another side as the front, with
+// shorter steps, or in parts of the class. As build_tools/views/dance/room_to_dance.py works it out for what is printed.
+(() => {
+  const { sums } = window.danceUnitBank;
+  const { floor } = sums;
+  const SHORTER = 0.5;
+  const WHO = { 2: "Let half dance while half watch, then swap", 3: "Dance in three parts of the class, turn about", 4: "Dance in four parts of the class, turn about" };
+
+  const stepping = (data, stride) => stride === 1 ? data
+    : { ...data, moves: data.moves.map((move) => move.map((value, at) => (at === 1 || at === 5 ? value * stride : value))) };
+
+  // `hall` is [metres along the front, metres deep]; `least` the square metres recommended for each pupil. Gives
+  // { found, turns, turned, stride, each, enough, leaving, hall }; found is false where none of it is enough.
+  floor.room = (data, pupils, hall, least) => {
+    const space = sums.floorSpace(pupils, hall[0] * hall[1], least);
+    const most = space.enough || space.turns > 1 ? sums.MOST_TURNS : 0;
+    const leaving = oncePerPart(floor.leaving(floor.paths(data, pupils, hall)));
+    const told = { found: false, turns: 1, turned: false, stride: 1, each: space.each, enough: space.enough, leaving, hall, pupils };
+    for (let turns = space.turns; turns <= most; turns += 1) {
+      const dancing = Math.ceil(pupils / turns);
+      for (const [turned, stride] of [[false, 1], [true, 1], [false, SHORTER], [true, SHORTER]]) {
+        if (turned && hall[0] === hall[1]) continue;
+        const metres = turned ? [hall[1], hall[0]] : hall;
+        if (!floor.leaving(floor.paths(stepping(data, stride), dancing, metres)).length) {
+          return { ...told, found: true, turns, turned, stride };
+        }
+      }
+    }
+    return told;
+  };
+
+  floor.asDrawn = ({ found, turns, turned, stride }) => found && turns === 1 && !turned && stride === 1;
+
+  // the same as one or two sentences
+  floor.roomInWords = ({ found, turns, turned, stride, enough, leaving, hall: [wide, deep], pupils }) => {
+    const part = ({ letter, dancers }, n) => `${dancers}${n ? "" : dancers === 1 ? " pupil" : " pupils"} in part ${letter}`;
+    const told = listed(leaving.map(part));
+    const walls = told && `If all danced at once as it is drawn, ${told} would meet a wall.`;
+    const close = enough ? "" : "The floor is too small for all to dance at once.";
+    if (!found) {
+      const mark = "Chalk a line one big step from each wall; who reaches it dances on the spot.";
+      return [close || walls, mark].filter(Boolean).join(" ");
+    }
+    const who = WHO[turns] ?? `All ${pupils} can dance at once`;
+    const how = [
+      turned && `with ${deep < wide ? "a short" : "a long"} wall as the front`,
+      stride !== 1 && "with every travelling step half as long",
+    ].filter(Boolean);
+    const opening = `${who}${how.length ? `, ${how.join(" and ")}` : ""}.`;
+    return [opening, turns > 1 && !enough ? close : how.length || turns > 1 ? walls : ""].filter(Boolean).join(" ");
+  };
+
+  // a part that is danced twice is told once, as it is fullest
+  function oncePerPart(found) {
+    const most = new Map();
+    for (const { letter, dancers } of found) most.set(letter, Math.max(dancers, most.get(letter) ?? 0));
+    return [...most].map(([letter, dancers]) => ({ letter, dancers }));
+  }
+
+  function listed(words) {
+    return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+  }
+})();
