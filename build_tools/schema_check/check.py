@@ -28,9 +28,15 @@ MOST_MISFITS = 200
 
 def check_document(document: Document, kind: Kind) -> list[Problem]:
     """The problems of `document` as a file of `kind`, sorted; one for each fault."""
+    problems = faults_of_shape(document, kind)
+    return sorted(return_faults(document)) if kind == "unit" and not problems else problems
+
+
+def faults_of_shape(document: Document, kind: Kind) -> list[Problem]:
+    """What the schema of `kind` alone finds wrong, sorted; one for each fault."""
     seen = document.fitting is not None and document.fitting is document.data
     if seen or quick_validator(kind).is_valid(document.data):
-        return sorted(return_faults(document)) if kind == "unit" else []
+        return []
     problems: set[Problem] = set()
     spoilt: set[FieldPath] = set()
     errors = validator(kind).iter_errors(document.data)

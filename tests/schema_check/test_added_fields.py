@@ -108,7 +108,7 @@ def copy(tmp_path_factory: pytest.TempPathFactory) -> Copy:
     at = {name: ["--content", str(bank)] for name, bank in banks.items()}
     commands = {
         "check": ["check", *at["used"]],
-        "check wrong": ["check", *at["wrong"]],
+        "check wrong": ["check", "--all", *at["wrong"]],
         "site": ["site", "--review", *at["used"], "--out", str(root / "site")],
         "compare added": ["compare", units["plain"], units["used"]],
         "compare changed": ["compare", units["used"], units["other"]],

@@ -14,7 +14,7 @@ import jsonschema_rs
 
 from build_tools.model.build import build_unit
 from build_tools.problem import Fault
-from build_tools.schema_check.check import check_document
+from build_tools.schema_check.check import check_document, faults_of_shape
 from build_tools.shapes.schemas import Kind, schema
 from build_tools.source.document import Document
 from build_tools.source.yaml_reader import read_yaml
@@ -38,7 +38,7 @@ def as_document(file: str, data: Any) -> Document:
 def test_both_agree_on_every_document_there_is() -> None:
     seen = 0
     for kind, document in [*documents(), *fixture_documents()]:
-        ours = not check_document(document, kind)
+        ours = not faults_of_shape(document, kind)
         assert second(kind).is_valid(document.data) == ours, (kind, document.file)
         seen += 1
     assert seen >= 10
@@ -56,7 +56,7 @@ def test_both_agree_on_changed_documents(thorough: bool) -> None:
     for number in range(MANY if thorough else FEW):
         kind, original = originals[number % len(originals)]
         data = changed(original.data, choose)
-        problems = check_document(as_document(original.file, data), kind)
+        problems = faults_of_shape(as_document(original.file, data), kind)
         assert second(kind).is_valid(data) == (not problems), (kind, number, problems[:3])
         verdicts[not problems] += 1
     # both verdicts are put to the test often enough

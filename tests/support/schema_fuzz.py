@@ -10,7 +10,7 @@ from typing import Any
 
 from build_tools.checking.check_bank import BANK_KINDS
 from build_tools.shapes.schemas import Kind
-from build_tools.source.document import Document, read_data, read_markdown
+from build_tools.source.document import Document, kind_of_file, read_data, read_markdown
 from tests.support.banks import ROOT
 
 BANKS = sorted(
@@ -52,7 +52,7 @@ def fixture_documents() -> Iterator[tuple[Kind, Document]]:
     for path in sorted((ROOT / "tests" / "rules").rglob("*.md")):
         document = read(path.parent, path)
         if document is not None and isinstance(document.data, dict):
-            yield ("lesson" if "lesson" in document.data else "unit"), document
+            yield kind_of_file(document.file) or "unit", document
 
 
 ODD: tuple[Any, ...] = (
