@@ -2,12 +2,18 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
 from functools import cache
+from pickle import UnpicklingError
 
-from jinja2 import Environment, FileSystemLoader, StrictUndefined
+from jinja2 import Environment, FileSystemBytecodeCache, FileSystemLoader, StrictUndefined
+from jinja2.bccache import Bucket
 
-from build_tools.disk.places import OVERRIDES
+from build_tools.disk.places import OVERRIDES, PROJECT
 from build_tools.pages.page import Page
+
+COMPILED = PROJECT / ".kept" / "templates"
+"""Where compiled templates are kept; compiling all of them takes half a second."""
 
 
 def html_of(page: Page) -> str:
@@ -17,7 +23,7 @@ def html_of(page: Page) -> str:
 
 @cache
 def templates() -> Environment:
-    """One for all pages, so that each template is compiled once in a process.
+    """One for all pages, so that each template is read once in a process and seldom compiled.
 
     It escapes, and a mistyped name in a template does not pass.
     """
@@ -26,4 +32,30 @@ def templates() -> Environment:
         autoescape=True,
         undefined=StrictUndefined,
         auto_reload=False,
+        bytecode_cache=KeptTemplates(),
     )
+
+
+class KeptTemplates(FileSystemBytecodeCache):
+    """Compiled templates in a folder of the project, known by the text they were compiled from.
+
+    A folder that cannot be written to, or is damaged, only costs time.
+    """
+
+    def __init__(self) -> None:
+        super().__init__(str(COMPILED), "%s.compiled")
+
+    def load_bytecode(self, bucket: Bucket) -> None:
+        """Read what is kept; what was cut short counts as not there."""
+        try:
+            super().load_bytecode(bucket)
+        # what was cut short or changed may fail in any of these ways
+        except (OSError, UnpicklingError, ValueError, TypeError, AttributeError, EOFError,
+                ImportError, IndexError, KeyError):  # fmt: skip
+            bucket.reset()
+
+    def dump_bytecode(self, bucket: Bucket) -> None:
+        """Keep it, in one step, so that nobody reads half of it."""
+        with suppress(OSError):
+            COMPILED.mkdir(parents=True, exist_ok=True)
+            super().dump_bytecode(bucket)
