@@ -49,14 +49,21 @@ def _arms(move: Move) -> str:
         "swing": "one-up-one-down",
         "bow": "rest",
     }
+    by_way = {"up": "up", "down": "pressed", "forwards": "forwards", "backwards": "back"}
+    if pulled_away(move):
+        return by_way[move.direction or ""]
     if move.manner in by_manner:
         return by_manner[move.manner]
-    by_way = {"up": "up", "down": "pressed", "forwards": "forwards", "backwards": "back"}
     if move.direction in by_way:
         return by_way[move.direction]
     if move.direction == "sideways":
         return "point"
     return {"high": "v", "middle": "side-soft", "low": "hands-low"}[move.end]
+
+
+def pulled_away(move: Move) -> bool:
+    """Whether something pulls the arm, so that it goes away from the body and not to it."""
+    return move.manner == "pull" and move.direction in ("up", "down", "forwards")
 
 
 def _part(move: Move, pose: Pose) -> Pose:

@@ -43,8 +43,10 @@ def _flight(move: Move) -> tuple[Pose, str]:
 
 
 def turn(move: Move) -> Keys:
-    """Round on the balls of the feet, arms out, ending on its level."""
-    arms = {"high": "side", "middle": "side-soft", "low": "low-side"}[move.end]
+    """Round on the balls of the feet, ending on its level; the arms are out where `arms_out`."""
+    out = {"high": "side", "middle": "side-soft", "low": "low-side"}
+    near = {"high": "rest", "middle": "ready", "low": "hands-low"}
+    arms = (out if arms_out(move) else near)[move.end]
     base = both_feet(stance(move.end, arms), lambda foot: replace(foot, heel=max(foot.heel, 14)))
     if move.manner == "float":
         base = replace(base, left_arm=replace(base.left_arm, raised=base.left_arm.raised + 30))
@@ -59,6 +61,15 @@ def turn(move: Move) -> Keys:
         moments = tuple(((n + 1) / steps, _QUARTER * (n + 1)) for n in range(steps))
     keys = Keys(tuple(Key(at, replace(base, turned=turned)) for at, turned in moments), 0)
     return sided(keys, move)
+
+
+def arms_out(move: Move) -> bool:
+    """Whether a turn has its arms out: a big one, or one that floats.
+
+    Others keep them near: children copy the picture, and those beside them are seldom far enough
+    away for two arms (common practice, no source).
+    """
+    return move.size == "big" or move.manner == "float"
 
 
 def turning(keys: Keys, move: Move) -> Keys:

@@ -68,7 +68,7 @@ def seated_keys(keys: Keys, move: Move, base: str) -> Keys:
     """An action's moments by one who sits."""
     sitting = keys.changed(lambda pose: seated(_grounded(pose), base))
     if move.kind == "jump":
-        return _thrown(sitting)
+        return _shrugged(sitting) if small_jump(move) else _thrown(sitting)
     if "travel" in move.kinds:
         return _wheeled(sitting, move) if base == "wheels" else _marched(sitting, move)
     if move.kind == "turn" and base == "chair":
@@ -92,6 +92,18 @@ def _grounded(pose: Pose) -> Pose:
         right_foot=replace(pose.right_foot, up=0.0),
         left_foot=replace(pose.left_foot, up=0.0),
     )
+
+
+def small_jump(move: Move) -> bool:
+    """Whether a jump is so small that who sits lifts no more than the shoulders for it."""
+    return move.size == "small" or (move.manner == "small" and move.size != "big")
+
+
+def _shrugged(keys: Keys) -> Keys:
+    """The shoulders up, and down again softly."""
+    low = with_arms(replace(keys.end, trunk=replace(keys.end.trunk, shrug=0.0)), "ready")
+    up = replace(low, trunk=replace(low.trunk, tip=0, bend=-4, nod=-6, shrug=0.05))
+    return Keys((Key(0.5, up), Key(1.0, keys.end)), 0)
 
 
 def _thrown(keys: Keys) -> Keys:

@@ -51,7 +51,17 @@ ALL_PARTS = [(name, path, part) for name in NAMES for path, part in parts(schema
 
 
 def test_there_is_a_schema_for_every_kind_of_file() -> None:
-    assert NAMES == ["bank", "lesson", "near", "safety", "shared", "taken-in", "topics", "unit", "words"]
+    assert NAMES == [
+        "bank",
+        "lesson",
+        "near",
+        "safety",
+        "shared",
+        "taken-in",
+        "topics",
+        "unit",
+        "words",
+    ]
     assert len(ALL_PARTS) > 200
 
 

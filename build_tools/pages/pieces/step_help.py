@@ -91,7 +91,7 @@ class StepHelp:
 
 def step_helps(unit: Unit, lesson: Lesson, today: TodaysMoves) -> tuple[StepHelp, ...]:
     """The help of every step of a lesson."""
-    seated = all_seated_ways(lesson.steps, today.steps)
+    seated = all_seated_ways(unit.dance, lesson.steps, today.steps)
     return tuple(
         _help(unit, lesson, index, moves, ways)
         for index, (moves, ways) in enumerate(zip(today.steps, seated, strict=True))
@@ -107,7 +107,7 @@ def _help(unit: Unit, lesson: Lesson, index: int, moves: StepMoves, ways: Seated
         parts=tuple(_part(one) for one in parts_of(unit.dance, moves.parts)),
         parts_again=tuple(_part(one) for one in parts_of(unit.dance, moves.parts_again)),
         notes=notes_html("\n\n".join(moves.helps), 4),
-        run=run_in_words(step, moves.helps),
+        run=run_in_words(unit.dance, lesson, index, moves.helps),
         left_over=left_over_in_words(unit.dance, lesson, index),
         watching=watching_in_words(lesson, step),
         seated=_seated(ways) if ways.any else None,

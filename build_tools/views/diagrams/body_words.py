@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from build_tools.body.gesturing import pulled_away
+from build_tools.body.jumping import arms_out
 from build_tools.body.moves import Move, rises, weight_aside
 from build_tools.body.poses import Moved
+from build_tools.body.sitting import small_jump
 
 _LEVELS = {"low": "low", "middle": "half high", "high": "high"}
 _STEPS = {
@@ -83,9 +86,39 @@ def body_in_words(done: Moved) -> str:
     return where + (said if where else said[0].upper() + said[1:])
 
 
-def deed_in_words(done: Moved) -> str:
-    """What the body does, without its level and how it feels."""
+def deed_in_words(done: Moved, seconds: float | None = None) -> str:
+    """What the body does, without its level and how it feels.
+
+    `seconds` are those it has. Where a wheelchair cannot do it in them, the body in it does.
+    """
+    if done.body == "wheels" and seconds is not None and seconds < wheel_seconds(done.move):
+        return _instead_of_wheeling(done)
     return _doing(done)
+
+
+WHEELED_QUARTER = 1.0
+"""Seconds that a child takes to turn a wheelchair a quarter round by hand and stop, and to push it
+once and let it roll: common practice, no source."""
+
+
+def wheel_seconds(move: Move) -> float:
+    """The seconds that a move takes in a wheelchair: going aside is a turn, a push, a turn back."""
+    if move.kind == "travel" and _goes_aside(move):
+        return 3 * WHEELED_QUARTER
+    if move.kind == "turn":
+        return abs(move.turn) / 90 * WHEELED_QUARTER * (2 if move.there_and_back else 1)
+    return 0.0
+
+
+def _goes_aside(move: Move) -> bool:
+    return move.direction == "sideways" or move.manner == "side"
+
+
+def _instead_of_wheeling(done: Moved) -> str:
+    side = _side(done.move)
+    if done.move.kind == "travel":
+        return f"lean to the {side} and reach that way; or one push on a curve to the {side}"
+    return f"stay, and turn the head, chest and arms to the {side}"
 
 
 def _doing(done: Moved) -> str:
@@ -112,23 +145,25 @@ def _doing(done: Moved) -> str:
 def _travel(done: Moved) -> str:
     move, way = done.move, _way(done.move)
     if done.body == "wheels":
-        turned = move.direction == "sideways" or move.manner == "side"
+        turned = _goes_aside(move)
         first = f"turn to the {_side(move)} and " if turned else ""
         return f"{first}wheel {'' if turned else way or 'forwards'}".strip()
     if done.body == "chair":
         return f"feet step on the spot{', leaning ' + way if way else ''}"
     size = f"{move.size} " if move.size and move.manner is None else ""
-    steps = _STEPS.get(move.manner or "", "steps")
+    steps, comma, how = _STEPS.get(move.manner or "", "steps").partition(",")
     number = "" if move.manner == "roll" else f"{_NUMBERS.get(move.steps, move.steps)} "
-    one = steps.removesuffix("s") if move.steps == 1 and "," not in steps else steps
+    one = steps.removesuffix("s") if move.steps == 1 else steps
     side = way or (f"to the {_side(move)}" if move.manner == "side" else "")
-    return f"{number}{size}{one} {side}".strip()
+    return f"{number}{size}{one} {side}".strip() + comma + how
 
 
 def _jump(done: Moved) -> str:
     move = done.move
     shape = _JUMPS.get(move.manner or "", "arms and legs wide" if move.size == "big" else "")
     if done.body != "standing":
+        if small_jump(move):
+            return "lift the shoulders and let them drop softly"
         return "fold forwards, then throw the arms and chest up"
     if move.part in ("hand", "fingers", "arm") and move.manner == "small":
         shape = "small, hands up with fingers spread"
@@ -145,14 +180,22 @@ def _turn(done: Moved) -> str:
     if move.there_and_back:
         return f"turn a little way to the {_side(move)} and back"
     far = {90: "a quarter", 180: "half way", 270: "three quarters"}.get(abs(int(move.turn)))
-    by = "a wheel in each hand" if done.body == "wheels" else "arms out"
-    return f"turn {far + ' round' if far else 'right round'} to the {_side(move)}, {by}"
+    by = (
+        ", a wheel in each hand"
+        if done.body == "wheels"
+        else ", arms out"
+        if arms_out(move)
+        else ""
+    )
+    return f"turn {far + ' round' if far else 'right round'} to the {_side(move)}{by}"
 
 
 def _gesture(done: Moved) -> str:
     move = done.move
     if done.body == "wheels" and move.part in ("foot", "leg", "knee"):
         return "one hand reaches low, where a foot would go"
+    if pulled_away(move) and move.part not in _PARTS:
+        return f"one arm is pulled {move.direction}"
     manner = "lift" if move.manner == "press" and rises(move) else move.manner
     said = _PARTS.get(move.part or "") or _GESTURES.get(manner or "")
     if said is None:

@@ -7,6 +7,7 @@ that made the move; where there are none, what its picture shows.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
@@ -34,6 +35,10 @@ class MoveMet:
     """The author's words; None where there are none and its picture has to say it."""
     action: Action | None
     before: Action | None = None
+    seated: str | None = None
+    """The author's words for one who sits on a chair, if there are any."""
+    wheels: str | None = None
+    """The same for one in a wheelchair, where it is another way."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,6 +59,8 @@ class StepMoves:
     """Moves of what is made or changed in it."""
     before: tuple[MetBefore, ...] = ()
     """The others of these, which an earlier step told."""
+    danced: tuple[MoveMet, ...] = ()
+    """Every move of what is made, changed or danced again in it, told or not."""
     again: tuple[MoveMet, ...] = ()
     """Moves danced again, in the first step that dances them."""
     parts: tuple[str, ...] = ()
@@ -91,7 +98,9 @@ def todays_moves(unit: Unit, lesson: Lesson) -> TodaysMoves:
         fresh = tuple(letter for letter in older if letter not in {*known, *parts})
         known |= {*parts, *fresh}
         helps = tuple(placed.helps[n])
-        found.append(StepMoves(drawn[n], *made[n], again[n], parts, fresh, helps))
+        danced = _all_met(unit, lesson, [*drawn[n], *motifs_in(unit.dance, danced_in(step))])
+        told = (*made[n], tuple(danced), again[n])
+        found.append(StepMoves(drawn[n], *told, parts, fresh, helps))
     return TodaysMoves(tuple(found), placed.rest)
 
 
@@ -102,17 +111,17 @@ def _made(
     placed: Sequence[Sequence[MoveMet]],
 ) -> list[tuple[tuple[MoveMet, ...], tuple[MetBefore, ...]]]:
     """What each step tells of the moves it makes, and which an earlier step told."""
-    told: dict[str, int] = {}
+    told: dict[tuple[str, str | None], int] = {}
     found = []
     for n, (names, words) in enumerate(zip(drawn, placed, strict=True)):
         moves = _once(_all_met(unit, lesson, names))
-        new = tuple(m for m in moves if m.word.casefold() not in told)
+        new = tuple(m for m in moves if (m.word.casefold(), m.means) not in told)
         before = tuple(
-            MetBefore(m.word, told[m.word.casefold()] + 1)
+            MetBefore(m.word, told[m.word.casefold(), m.means] + 1)
             for m in moves
-            if m.word.casefold() in told
+            if (m.word.casefold(), m.means) in told
         )
-        told |= {m.word.casefold(): n for m in new}
+        told |= {(m.word.casefold(), m.means): n for m in new}
         found.append(((*new, *words), before))
     return found
 
@@ -192,7 +201,10 @@ def _moves(dance: Dance, name: str) -> Iterator[tuple[Action, Action | None]]:
 
 def _met(unit: Unit, lesson: Lesson, name: str, action: Action, before: Action | None) -> MoveMet:
     word = action_label(action)
-    return MoveMet(word, _means(unit, lesson, name, action), action, before)
+    told = _explained(unit, lesson, name, action)
+    if told is None:
+        return MoveMet(word, None, action, before)
+    return MoveMet(word, told.text, action, before, told.seated, told.wheels or told.seated)
 
 
 def _once(moves: Sequence[MoveMet]) -> tuple[MoveMet, ...]:
@@ -203,30 +215,57 @@ def _once(moves: Sequence[MoveMet]) -> tuple[MoveMet, ...]:
     return tuple(found.values())
 
 
-def _means(unit: Unit, lesson: Lesson, name: str, action: Action) -> str | None:
+def _explained(unit: Unit, lesson: Lesson, name: str, action: Action) -> Explained | None:
     """What the notes say of the move: of the lesson that makes it, else of the nearest before.
 
-    None where those of an earlier lesson speak of one that is far quicker or slower.
+    None where those of an earlier lesson are no longer true of it: they tell a side, a speed, a
+    number of counts or a size that a device has changed since.
     """
     word = action_label(action)
     made_in = _made_in(unit, name) or lesson.number
     for one in reversed([one for one in unit.lessons if one.number <= made_in]):
         for piece in notes_read(one.notes):
             if isinstance(piece, Explained) and piece.word.casefold() == word.casefold():
-                like = one.number == made_in or _as_quick(unit.dance, name, action)
-                return piece.text if like else None
+                said = " ".join(filter(None, (piece.text, piece.seated, piece.wheels)))
+                so = one.number == made_in or _still_true(unit.dance, name, action, said)
+                return piece if so else None
     return None
 
 
-def _as_quick(dance: Dance, name: str, action: Action) -> bool:
-    """Whether the move lasts about as long as in the motif that it comes from."""
-    first = [
-        one.counts
+def _still_true(dance: Dance, name: str, action: Action, text: str) -> bool:
+    """Whether words written for a move hold for `action`, which a device may have changed."""
+    made = [
+        one
         for root in roots(dance, name)
         for one, _ in _moves(dance, root)
         if action_label(one) == action_label(action)
     ]
-    return all(action.counts <= _TWICE * c and c <= _TWICE * action.counts for c in first)
+    return not made or any(_told_alike(one, action, text) for one in made)
+
+
+_WHERE = re.compile(
+    r"\b(left|right|(for|back|side|in|out|up|down)wards?|front|behind|towards|away|sideways|side)\b"
+)
+_HOW_LONG = re.compile(
+    r"\b(one|two|three|four|five|six|seven|eight|\d+|counts?|beats?|quick|quickly|quicker|slow|slowly"
+    r"|slower|sudden|suddenly|sharp|sharply|fast|faster|at once|pace|half)\b"
+)
+_HOW_MUCH = re.compile(r"\b(big|small|tiny|huge|wide|narrow|low|high|middle|tall|deep|little)\b")
+
+
+def _told_alike(first: Action, now: Action, text: str) -> bool:
+    """Whether `text` says the same of both: it is silent about whatever differs."""
+    said = text.casefold()
+    where = [(a.side, a.direction, a.facing, a.towards, a.pathway) for a in (first, now)]
+    much = [(a.level, a.size, a.body_part, a.also) for a in (first, now)]
+    feel = [(a.counts, a.dynamics, a.steps, a.step) for a in (first, now)]
+    return (
+        (where[0] == where[1] or not _WHERE.search(said))
+        and (much[0] == much[1] or not _HOW_MUCH.search(said))
+        and (feel[0] == feel[1] or not _HOW_LONG.search(said))
+        and now.counts <= _TWICE * first.counts
+        and first.counts <= _TWICE * now.counts
+    )
 
 
 def _made_in(unit: Unit, name: str) -> int | None:

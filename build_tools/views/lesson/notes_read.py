@@ -1,8 +1,9 @@
 """A lesson's notes, read for what each of their pieces is about.
 
 Authors explain a move in a list, its word in bold: "- **Rock**: lean away from the sea". Such a
-line belongs in the step where the move is made. A paragraph belongs to the step whose word of
-dance, part or motif its first sentence names. What is about no step stays at the foot.
+line belongs in the step where the move is made. After "Seated:" and "On wheels:" it may say how
+one dances it who sits on a chair or uses a wheelchair. A paragraph belongs to the step whose word
+of dance, part or motif its first sentence names. What is about no step stays at the foot.
 """
 
 from __future__ import annotations
@@ -12,7 +13,10 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 
+from build_tools.views.words.punctuation import capital
+
 _EXPLAINED = re.compile(r"[-*] \*\*(?P<word>[^*]+?)\*\*:? ?:?(?P<text>.*)", re.DOTALL)
+_FOR_WHOM = re.compile(r"\s*\b(Seated|On wheels): ")
 _FIRST_SENTENCE = re.compile(r".*?[.?!](?=\s|$)", re.DOTALL)
 
 
@@ -22,6 +26,10 @@ class Explained:
 
     word: str
     text: str
+    seated: str | None = None
+    """How it goes on a chair; None where the notes do not say."""
+    wheels: str | None = None
+    """How it goes in a wheelchair, where that is another way."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,5 +71,7 @@ def _explained(piece: str) -> Explained | None:
     found = _EXPLAINED.fullmatch(piece)
     if found is None:
         return None
-    text = " ".join(found["text"].split())
-    return Explained(found["word"].strip().rstrip(":"), text[:1].upper() + text[1:])
+    text, *ways = _FOR_WHOM.split(" ".join(found["text"].split()))
+    said = dict(zip(ways[::2], ways[1::2], strict=True))
+    word = found["word"].strip().rstrip(":")
+    return Explained(word, capital(text), said.get("Seated"), said.get("On wheels"))

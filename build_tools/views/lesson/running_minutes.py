@@ -1,54 +1,103 @@
 """How a teacher who never taught dance runs the minutes of a step in which pupils make something.
 
-Try, keep, repeat, show a neighbour: common practice, no source. No numbers of minutes, so that the
-same words hold where the lesson is fitted to a shorter slot.
+Try, keep, repeat, show a neighbour, where something is the pupils' own; in parts, then whole, where
+all of it is given; play, say what worked and play again, where nothing is kept: common practice, no
+source. No numbers of minutes, so that the same words hold where the lesson is fitted to a shorter
+slot.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 
-from build_tools.model.lesson import Step
+from build_tools.model.dance import Dance
+from build_tools.model.lesson import Lesson, Step
 
 LEAST_MINUTES = 3
 """A shorter step is over before it can be divided."""
-RUN_SHORT = "Try, keep one, repeat, show a neighbour."
-"""The same in a line, for paper."""
 _WHO = {
-    "alone": ("each pupil", "they", "each pupil shows a neighbour"),
-    "pairs": ("each pair", "they", "each pair shows the pair beside it"),
-    "threes": ("each three", "they", "each three shows the three beside it"),
-    "fours": ("each four", "they", "each four shows the four beside it"),
-    "fives": ("each five", "they", "each five shows the five beside it"),
-    "sixes": ("each six", "they", "each six shows the six beside it"),
-    "half class": ("each half", "they", "each half shows the other"),
-    "whole class": ("everyone", "they", "half the class shows the other half"),
+    "alone": ("each pupil", "each pupil shows a neighbour"),
+    "pairs": ("each pair", "each pair shows the pair beside it"),
+    "threes": ("each three", "each three shows the three beside it"),
+    "fours": ("each four", "each four shows the four beside it"),
+    "fives": ("each five", "each five shows the five beside it"),
+    "sixes": ("each six", "each six shows the six beside it"),
+    "half class": ("each half", "each half shows the other"),
+    "whole class": ("everyone", "half the class shows the other half"),
 }
 
 
-def run_in_words(step: Step, helps: Sequence[str] = ()) -> str | None:
+def run_in_words(dance: Dance, lesson: Lesson, index: int, helps: Sequence[str] = ()) -> str | None:
     """What the teacher does in the minutes of a step; None where its task tells all there is.
 
-    `helps` are the author's own paragraphs about it: where one says how to keep what was tried,
-    nothing is added.
+    `index` is the step's in the lesson, from 0. `helps` are the author's own paragraphs about it:
+    where one says how to keep what was tried, nothing is added.
     """
+    step = lesson.steps[index]
     if step.minutes < LEAST_MINUTES or any("keep" in text.casefold() for text in helps):
         return None
-    who, they, show = _WHO[step.grouping]
     if step.phase == "explore":
         return (
             "Let them try for most of the time. Stop twice: name one thing that you saw, "
             "and let everyone try that."
         )
     if step.phase in ("make", "develop"):
+        return _making(dance, step, shown_next=_shown_next(lesson, index))
+    if step.phase == "join":
+        return _joining(dance, step)
+    return None
+
+
+def _making(dance: Dance, step: Step, *, shown_next: bool) -> str:
+    if any(_improvised(dance, name) for name in step.makes):
+        return (
+            "Play it once. Say one thing that you saw and want to see again. Play it again, "
+            "another way. Nothing is fixed or kept."
+        )
+    who, show = _WHO[step.grouping]
+    at_last = "" if shown_next else f" In the last minute, {show}."
+    if _is_their_own(dance, step):
         return (
             f"For about half the time, {who} tries ways of doing it. Then say “Keep one”. "
-            f"Now {they} dance the one they kept, again and again, until nobody has to think. "
-            f"In the last minute, {show}."
+            f"Now they dance the one they kept a few times, until they know it.{at_last}"
         )
-    if step.phase == "join":
-        return (
-            "Walk it through once with no counts, and once with counts. Practise only the place "
-            "where one part turns into the next. Then dance from the part before into it."
-        )
-    return None
+    counted = all(dance.sections[n].kind == "counted" for n in step.makes if n in dance.sections)
+    whole = "all of it with the counts; then as it is danced" if counted else "all of it as it goes"
+    return (
+        "It is given, so there is nothing to invent. Take it a piece at a time, slowly and with no "
+        f"counts; then {whole}, two or three times.{at_last}"
+    )
+
+
+def _joining(dance: Dance, step: Step) -> str:
+    joined = [dance.sections[name] for name in step.joins if name in dance.sections]
+    slowly = (
+        "Walk it through once with no counts, and once with counts."
+        if not joined or any(one.kind == "counted" for one in joined)
+        else "Walk it through once slowly, saying each cue, and once as it goes."
+    )
+    return (
+        f"{slowly} Practise only the place where one part turns into the next. Then dance from the "
+        "part before into it."
+    )
+
+
+def _is_their_own(dance: Dance, step: Step) -> bool:
+    """Whether anything that the step makes, changes or settles is for the pupils to decide."""
+    made = (dance.motifs[name] for name in step.makes if name in dance.motifs)
+    named = (*step.makes, *step.develops)
+    changed = (dance.developments[name] for name in named if name in dance.developments)
+    return (
+        bool(step.settles)
+        or any(motif.made_by != "teacher" for motif in made)
+        or any(development.choice is not None for development in changed)
+    )
+
+
+def _improvised(dance: Dance, name: str) -> bool:
+    return name in dance.sections and dance.sections[name].kind == "improvised"
+
+
+def _shown_next(lesson: Lesson, index: int) -> bool:
+    """Whether the step itself or the next one is the showing."""
+    return any(step.shows for step in lesson.steps[index : index + 2])

@@ -7,10 +7,11 @@ partners come near each other. Worded from the same poses as the pictures (`body
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from build_tools.body.poses import moved
+from build_tools.model.dance import Dance
 from build_tools.model.lesson import Step
 from build_tools.views.diagrams.body_words import deed_in_words
 from build_tools.views.lesson.class_groups import GROUP_SIZES
@@ -56,45 +57,60 @@ class SeatedWays:
         return bool(self.moves or self.lines)
 
 
-def seated_ways(step: Step, moves: StepMoves, told_in: int | None) -> SeatedWays:
-    """The seated and wheeled ways of a step.
-
-    `told_in` is the number of an earlier step that told the moves that this one dances again.
-    """
-    ways = tuple(_seated(one) for one in (*moves.made, *moves.again) if _changes(one))
-    lines = []
-    danced = step.makes or step.develops or step.joins or step.dances or step.shows
-    if not ways and danced and told_in is not None:
-        lines.append(f"As in step {told_in}.")
-    elif not ways and _GETTING_ABOUT.search(f"{step.does} {step.task}"):
-        lines.append(IN_GENERAL)
-    if GROUP_SIZES.get(step.grouping, 1) > 1 and danced and not (lines and told_in is not None):
-        lines.append(WITH_OTHERS)
-    return SeatedWays(ways, tuple(lines))
-
-
-def all_seated_ways(steps: Sequence[Step], moves: Sequence[StepMoves]) -> tuple[SeatedWays, ...]:
-    """The same of every step of a lesson."""
+def all_seated_ways(
+    dance: Dance, steps: Sequence[Step], moves: Sequence[StepMoves]
+) -> tuple[SeatedWays, ...]:
+    """The ways of every step of a lesson. What an earlier step told is not told again."""
     found: list[SeatedWays] = []
-    told_in: int | None = None
+    known: set[SeatedMove] = set()
+    told_in: dict[str, int] = {}
     for number, (step, told) in enumerate(zip(steps, moves, strict=True), start=1):
-        ways = seated_ways(step, told, told_in)
-        if ways.moves:
-            told_in = number
-        found.append(ways)
+        met = dict.fromkeys(_seated(dance, one) for one in told.danced if _changes(one))
+        ways = _each_word_once([one for one in met if one not in known])
+        holds = tuple(_lines(step, ways, met=bool(met)))
+        lines = [line for line in holds if line not in told_in]
+        if met and not ways:
+            lines.insert(0, f"As in step {told_in[_MOVES]}.")
+        elif IN_GENERAL in holds and IN_GENERAL in told_in:
+            lines.insert(0, f"As in step {told_in[IN_GENERAL]}.")
+        found.append(SeatedWays(ways, tuple(lines)))
+        known |= set(met)
+        told_in |= {line: number for line in lines if line in (IN_GENERAL, WITH_OTHERS)}
+        told_in |= {_MOVES: number} if ways else {}
     return tuple(found)
+
+
+_MOVES = "moves"
+
+
+def _lines(step: Step, ways: Sequence[SeatedMove], *, met: bool) -> Iterator[str]:
+    """What holds for the whole step: in general where no move is told, and where others are near."""
+    if not ways and not met and _GETTING_ABOUT.search(f"{step.does} {step.task}"):
+        yield IN_GENERAL
+    danced = step.makes or step.develops or step.joins or step.dances or step.shows
+    if GROUP_SIZES.get(step.grouping, 1) > 1 and danced:
+        yield WITH_OTHERS
+
+
+def _each_word_once(ways: Sequence[SeatedMove]) -> tuple[SeatedMove, ...]:
+    """The first way of each word, as a step meets it."""
+    first: dict[str, SeatedMove] = {}
+    for one in ways:
+        first.setdefault(one.word.casefold(), one)
+    return tuple(first.values())
 
 
 def _changes(one: MoveMet) -> bool:
     return one.action is not None and bool(_BEYOND_GESTURE & set(one.action.kinds))
 
 
-def _seated(one: MoveMet) -> SeatedMove:
+def _seated(dance: Dance, one: MoveMet) -> SeatedMove:
     assert one.action is not None
-    chair, wheels = (_said(one, body) for body in ("chair", "wheels"))
-    return SeatedMove(one.word, chair, wheels)
+    seconds = float(one.action.counts * 60 / dance.tempo) if dance.tempo else None
+    chair, wheels = (_said(one, body, seconds) for body in ("chair", "wheels"))
+    return SeatedMove(one.word, capital(one.seated or chair), capital(one.wheels or wheels))
 
 
-def _said(one: MoveMet, body: str) -> str:
+def _said(one: MoveMet, body: str, seconds: float | None) -> str:
     assert one.action is not None
-    return capital(deed_in_words(moved(one.action, one.before, body)))
+    return deed_in_words(moved(one.action, one.before, body), seconds)
