@@ -84,7 +84,7 @@ _MOVES = "moves"
 
 
 def _lines(step: Step, ways: Sequence[SeatedMove], *, met: bool) -> Iterator[str]:
-    """What holds for the whole step: in general where no move is told, and where others are near."""
+    """What holds for a whole step: in general where no move is told, and with others near."""
     if not ways and not met and _GETTING_ABOUT.search(f"{step.does} {step.task}"):
         yield IN_GENERAL
     danced = step.makes or step.develops or step.joins or step.dances or step.shows
