@@ -7,9 +7,9 @@ that made the move; where there are none, what its picture shows.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 from build_tools.model.dance import Action, Dance
 from build_tools.model.lesson import Lesson, Step
@@ -19,11 +19,8 @@ from build_tools.views.dance.left_open import OPEN, drawn_actions
 from build_tools.views.dance.parts_named import letters_in, motifs_in
 from build_tools.views.lesson.notes_in_steps import danced_in, notes_in_steps
 from build_tools.views.lesson.notes_read import Explained, notes_read
-from build_tools.views.words.plain_words import (
-    action_label,
-)
-
-_TWICE = 2
+from build_tools.views.lesson.words_still_true import still_true
+from build_tools.views.words.plain_words import action_label
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,6 +78,19 @@ class TodaysMoves:
 
 def todays_moves(unit: Unit, lesson: Lesson) -> TodaysMoves:
     """The moves of each step of `lesson`."""
+    index = lesson.number - 1
+    if index < len(unit.lessons) and unit.lessons[index] is lesson:
+        return _todays_moves(unit, index)
+    return _worked_out(unit, lesson)
+
+
+@lru_cache(maxsize=16)
+def _todays_moves(unit: Unit, index: int) -> TodaysMoves:
+    """Page, card and paper ask it of each lesson, paper for each level of what it tells."""
+    return _worked_out(unit, unit.lessons[index])
+
+
+def _worked_out(unit: Unit, lesson: Lesson) -> TodaysMoves:
     drawn = drawn_in_steps(unit.dance, lesson.steps)
     placed = notes_in_steps(unit.dance, lesson, _words(unit, lesson))
     made = _made(
@@ -227,45 +237,19 @@ def _explained(unit: Unit, lesson: Lesson, name: str, action: Action) -> Explain
         for piece in notes_read(one.notes):
             if isinstance(piece, Explained) and piece.word.casefold() == word.casefold():
                 said = " ".join(filter(None, (piece.text, piece.seated, piece.wheels)))
-                so = one.number == made_in or _still_true(unit.dance, name, action, said)
+                so = one.number == made_in or still_true(_as_made(unit, name, word), action, said)
                 return piece if so else None
     return None
 
 
-def _still_true(dance: Dance, name: str, action: Action, text: str) -> bool:
-    """Whether words written for a move hold for `action`, which a device may have changed."""
-    made = [
+def _as_made(unit: Unit, name: str, word: str) -> list[Action]:
+    """The moves of that word in the motifs that `name` comes from."""
+    return [
         one
-        for root in roots(dance, name)
-        for one, _ in _moves(dance, root)
-        if action_label(one) == action_label(action)
+        for root in roots(unit.dance, name)
+        for one, _ in _moves(unit.dance, root)
+        if action_label(one) == word
     ]
-    return not made or any(_told_alike(one, action, text) for one in made)
-
-
-_WHERE = re.compile(
-    r"\b(left|right|(for|back|side|in|out|up|down)wards?|front|behind|towards|away|sideways|side)\b"
-)
-_HOW_LONG = re.compile(
-    r"\b(one|two|three|four|five|six|seven|eight|\d+|counts?|beats?|quick|quickly|quicker|slow|slowly"
-    r"|slower|sudden|suddenly|sharp|sharply|fast|faster|at once|pace|half)\b"
-)
-_HOW_MUCH = re.compile(r"\b(big|small|tiny|huge|wide|narrow|low|high|middle|tall|deep|little)\b")
-
-
-def _told_alike(first: Action, now: Action, text: str) -> bool:
-    """Whether `text` says the same of both: it is silent about whatever differs."""
-    said = text.casefold()
-    where = [(a.side, a.direction, a.facing, a.towards, a.pathway) for a in (first, now)]
-    much = [(a.level, a.size, a.body_part, a.also) for a in (first, now)]
-    feel = [(a.counts, a.dynamics, a.steps, a.step) for a in (first, now)]
-    return (
-        (where[0] == where[1] or not _WHERE.search(said))
-        and (much[0] == much[1] or not _HOW_MUCH.search(said))
-        and (feel[0] == feel[1] or not _HOW_LONG.search(said))
-        and now.counts <= _TWICE * first.counts
-        and first.counts <= _TWICE * now.counts
-    )
 
 
 def _made_in(unit: Unit, name: str) -> int | None:

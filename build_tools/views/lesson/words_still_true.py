@@ -1,0 +1,38 @@
+"""Whether words written for a move still hold when a device has changed it."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from build_tools.model.dance import Action
+
+_TWICE = 2
+_WHERE = re.compile(
+    r"\b(left|right|(for|back|side|in|out|up|down)wards?|front|behind|towards|away|sideways|side)\b"
+)
+_HOW_LONG = re.compile(
+    r"\b(one|two|three|four|five|six|seven|eight|\d+|counts?|beats?|quick|quickly|quicker|slow|slowly"
+    r"|slower|sudden|suddenly|sharp|sharply|fast|faster|at once|pace|half)\b"
+)
+_HOW_MUCH = re.compile(r"\b(big|small|tiny|huge|wide|narrow|low|high|middle|tall|deep|little)\b")
+
+
+def still_true(made: Sequence[Action], now: Action, text: str) -> bool:
+    """Whether `text`, written for one of the moves `made`, says nothing wrong of `now`."""
+    return not made or any(_told_alike(one, now, text) for one in made)
+
+
+def _told_alike(first: Action, now: Action, text: str) -> bool:
+    """Whether `text` says the same of both: it is silent about whatever differs."""
+    said = text.casefold()
+    where = [(a.side, a.direction, a.facing, a.towards, a.pathway) for a in (first, now)]
+    much = [(a.level, a.size, a.body_part, a.also) for a in (first, now)]
+    feel = [(a.counts, a.dynamics, a.steps, a.step) for a in (first, now)]
+    return (
+        (where[0] == where[1] or not _WHERE.search(said))
+        and (much[0] == much[1] or not _HOW_MUCH.search(said))
+        and (feel[0] == feel[1] or not _HOW_LONG.search(said))
+        and now.counts <= _TWICE * first.counts
+        and first.counts <= _TWICE * now.counts
+    )
