@@ -48,9 +48,10 @@ def _arms(move: Move) -> str:
         "close": "hug",
         "swing": "one-up-one-down",
         "bow": "rest",
+        "lean": "low-side",
     }
     by_way = {"up": "up", "down": "pressed", "forwards": "forwards", "backwards": "back"}
-    if pulled_away(move):
+    if pulled_away(move) or (move.manner == "open" and move.direction == "up"):
         return by_way[move.direction or ""]
     if move.manner in by_manner:
         return by_manner[move.manner]
@@ -95,7 +96,17 @@ def _part(move: Move, pose: Pose) -> Pose:
         )
     if move.manner == "bow":
         return balanced(replace(pose, trunk=replace(trunk, tip=40, bend=25, nod=20)))
+    if move.manner == "lean":
+        return balanced(replace(pose, trunk=replace(trunk, **_LEANT.get(move.direction or "", {}))))
     return pose
+
+
+_LEANT: dict[str, dict[str, float]] = {
+    "forwards": {"tip": 24.0},
+    "backwards": {"tip": -10.0, "bend": -8.0},
+    "sideways": {"tilt": 10.0, "lean": 18.0},
+}
+"""How the trunk goes in a lean that moves no foot; sideways to the right."""
 
 
 def _on_one_foot(move: Move, name: str) -> Pose:
@@ -156,10 +167,23 @@ def _rock(move: Move) -> Pose:
     name = {"forwards": "rock-forwards", "backwards": "rock-backwards"}.get(
         move.direction or "", "rock"
     )
+    if move.size == "small":
+        return _swayed(move)
     pose = shape(name, "side" if name == "rock" else "low-side")
     if move.end == "low":
         pose = lowered(replace(pose, left_foot=replace(pose.left_foot, across=0.19)), 0.86)
     return balanced(pose)
+
+
+def _swayed(move: Move) -> Pose:
+    """The weight over one foot, and both feet on the floor."""
+    pose = with_arms(stance(move.end), "low-side")
+    pose = both_feet(pose, lambda foot: replace(foot, across=0.13))
+    if move.direction in ("forwards", "backwards"):
+        tip = 10.0 if move.direction == "forwards" else -6.0
+        return balanced(replace(pose, trunk=replace(pose.trunk, tip=tip)))
+    trunk = replace(pose.trunk, tilt=5.0, lean=10.0, cock=5.0)
+    return balanced(replace(pose, shift=0.07, trunk=trunk))
 
 
 def _curled(level: str) -> Pose:
@@ -196,9 +220,10 @@ def _held(move: Move) -> Pose:
     if manner == "balance":
         return _on_one_foot(move, "one-leg")
     if manner == "tall":
-        return shape("tall", "up" if level == "high" else "tight")
+        return shape("tall", "up") if level == "high" else shape("half", "hug")
+    # a word that names no shape is drawn as nobody's in particular: children copy a picture
     return {
         "low": shape("crouch", "hands-low"),
         "middle": shape("soft", "rest"),
-        "high": shape("tall", "up"),
+        "high": shape("stand", "rest"),
     }[level]

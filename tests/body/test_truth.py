@@ -178,7 +178,7 @@ def test_a_published_worked_example_of_the_centre_of_mass() -> None:
 def test_a_standing_body_has_its_centre_where_it_was_measured() -> None:
     """Standing children of 5 to 12: 0.56 to 0.57 of height from the sole (Palmer 1944, Child
     Development 15; from memory); the masses here are of adults, in a child's lengths."""
-    held = Action("stillness", Fraction(4), "tall", level="middle")
+    held = Action("stillness", Fraction(4), "wait", level="high")
     assert 0.52 < body_centre(skeleton(moved(held).end)).y < 0.57
 
 

@@ -107,7 +107,7 @@ def _section(unit: Unit, letter: str) -> SectionView:
         danced=tuple(capital(danced_in_words(one, dance.sides)) for one in section.danced),
         rules=(*start, *section.improvised_rules),
         parts=picture(parts_figure(dance, section)) if counted else None,
-        odd_group=odd_group_in_words(section.groups),
+        odd_group=odd_group_in_words(unit, section),
         floor=picture(unit_floor_plan(unit, section)),
         sound=sound_in_words(section.sound) if section.sound != dance.sound else None,
         join=_join(dance, letter),

@@ -108,7 +108,7 @@ def _help(unit: Unit, lesson: Lesson, index: int, moves: StepMoves, ways: Seated
         parts_again=tuple(_part(one) for one in parts_of(unit.dance, moves.parts_again)),
         notes=notes_html("\n\n".join(moves.helps), 4),
         run=run_in_words(unit.dance, lesson, index, moves.helps),
-        left_over=left_over_in_words(unit.dance, lesson, index),
+        left_over=left_over_in_words(unit, lesson, index),
         watching=watching_in_words(lesson, step),
         seated=_seated(ways) if ways.any else None,
     )

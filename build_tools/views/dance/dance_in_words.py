@@ -35,15 +35,16 @@ def dance_told(dance: Dance) -> str:
 
 
 def _roughly(seconds: Fraction) -> str:
-    """To ten seconds below a minute, else to half a minute, as people say it."""
-    halves = round(seconds / 30)
-    if halves < 2:
+    """To ten seconds below a minute, else to a quarter of a minute, as people say it."""
+    quarters = round(seconds / 15)
+    if quarters < 4:
         return f"{round(seconds / 10) * 10} seconds"
-    whole, half = divmod(halves, 2)
+    whole, part = divmod(quarters, 4)
+    more = ("", "a quarter", "a half", "three quarters")[part]
     if whole == 1:
-        return "a minute and a half" if half else "a minute"
+        return f"a minute and {more}" if more else "a minute"
     number = _NUMBERS[whole] if whole < len(_NUMBERS) else str(whole)
-    return f"{number} and a half minutes" if half else f"{number} minutes"
+    return f"{number} and {more} minutes" if more else f"{number} minutes"
 
 
 def whole_dance_in_words(dance: Dance) -> str:

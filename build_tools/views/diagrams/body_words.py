@@ -48,6 +48,7 @@ _GESTURES = {
     "close": "arms close in front",
     "swing": "arms swing, one up and one down",
     "bow": "the body bows",
+    "lean": "lean, the feet still",
 }
 _PARTS = {
     "elbow": "elbows out to the sides",
@@ -196,6 +197,10 @@ def _gesture(done: Moved) -> str:
         return "one hand reaches low, where a foot would go"
     if pulled_away(move) and move.part not in _PARTS:
         return f"one arm is pulled {move.direction}"
+    if move.manner == "open" and move.direction == "up":
+        return "arms shoot up"
+    if move.manner == "lean" and _way(move):
+        return f"lean {_way(move)}, the feet still"
     manner = "lift" if move.manner == "press" and rises(move) else move.manner
     said = _PARTS.get(move.part or "") or _GESTURES.get(manner or "")
     if said is None:
@@ -209,6 +214,8 @@ def _transfer(done: Moved) -> str:
         return f"{'bend one knee and ' if stood else ''}wind the arms and body back"
     if weight_aside(move):
         way = _way(move) or "to the right"
+        if move.size == "small" and stood:
+            return f"sway {way}, both feet on the floor"
         return f"lean {way}, on to one {'foot' if stood else 'hip'}"
     if move.end == "low" or (move.manner == "fold" and move.end == "middle"):
         low = "curl up small" if move.manner == "fold" else "bend the knees and sink"

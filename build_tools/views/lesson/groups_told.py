@@ -2,15 +2,24 @@
 
 from __future__ import annotations
 
-from build_tools.model.dance import Dance, Groups
+from collections.abc import Iterator, Sequence
+
+from build_tools.model.dance import Dance, Groups, Section
 from build_tools.model.lesson import Lesson, Step
+from build_tools.model.unit import Unit
 from build_tools.movement.roles import place_danced
 from build_tools.views.dance.parts_named import letters_in
 from build_tools.views.lesson.class_groups import GROUP_SIZES
 from build_tools.views.lesson.notes_in_steps import danced_in
+from build_tools.views.lesson.odd_ones import (
+    NAMES,
+    last_dances_alone,
+    of_its_size,
+    said_by_the_author,
+    told_in_the_step,
+)
 from build_tools.views.words.plain_words import listed
 
-_NAMES = {2: "pair", 3: "three", 4: "four", 5: "five", 6: "six", 7: "seven"}
 _WATCH = {
     "yourself": "Nobody watches: each pupil thinks back over their own dance.",
     "partner": "One partner dances while the other watches; then they change. In a three, two "
@@ -24,22 +33,54 @@ _WATCH = {
 }
 
 
-def left_over_in_words(dance: Dance, lesson: Lesson, index: int) -> str | None:
-    """What a teacher does with who is left, and each one's job; said where a size first comes."""
+def left_over_in_words(unit: Unit, lesson: Lesson, index: int) -> str | None:
+    """What a teacher does with who is left, and each one's job; said where a size first comes.
+
+    The author's own words come first, and what the step itself says is not said again.
+    """
     step = lesson.steps[index]
     size = GROUP_SIZES.get(step.grouping, 1)
     before = {one.grouping for one in lesson.steps[:index]}
     if size < 2 or step.grouping in before:
         return None
-    groups = _groups(dance, lesson, step.grouping, size)
-    more, less = _NAMES[size + 1], _NAMES.get(size - 1)
-    said = [f"If one pupil is left, make a {more}: {_joins(groups, size)}."]
-    if size > 2:
-        said.append(
-            f"If you have to make a {less}, {_left_empty(groups, size)} is not danced: "
-            "count its counts, and everyone waits through them."
+    sections = _sections(unit.dance, lesson, step.grouping, size)
+    said = [
+        *_one_more(unit, lesson, step, size, sections),
+        *(_one_fewer(unit, lesson, step, size, sections) if size > 2 else ()),
+    ]
+    return " ".join(said) or None
+
+
+def _one_more(
+    unit: Unit, lesson: Lesson, step: Step, size: int, sections: Sequence[Section]
+) -> Iterator[str]:
+    if told_in_the_step(step, size + 1):
+        return
+    more = NAMES[size + 1]
+    said = said_by_the_author(unit, lesson, size + 1)
+    if said:
+        yield f"If one pupil is left, make a {more}. {said}"
+    elif sections and all(one.kind == "improvised" for one in sections):
+        yield f"If one pupil is left, make a {more}."
+    else:
+        groups = next((one.groups for one in sections), None)
+        yield f"If one pupil is left, make a {more}: {_joins(groups, size)}."
+
+
+def _one_fewer(
+    unit: Unit, lesson: Lesson, step: Step, size: int, sections: Sequence[Section]
+) -> Iterator[str]:
+    if told_in_the_step(step, size - 1):
+        return
+    said = said_by_the_author(unit, lesson, size - 1)
+    alone = [one for one in sections if last_dances_alone(one, size)]
+    if said:
+        yield said
+    elif alone:
+        yield (
+            f"If you have to make a {NAMES[size - 1]}, {_left_empty(alone[0].groups, size)} is not "
+            "danced: count its counts, and everyone waits through them."
         )
-    return " ".join(said)
 
 
 def watching_in_words(lesson: Lesson, step: Step) -> str | None:
@@ -49,16 +90,15 @@ def watching_in_words(lesson: Lesson, step: Step) -> str | None:
     return _WATCH[lesson.look_and_talk.who] or None
 
 
-def _groups(dance: Dance, lesson: Lesson, grouping: str, size: int) -> Groups | None:
-    """The groups of what the lesson's steps of that grouping make or dance, of that size."""
-    for step in lesson.steps:
-        if step.grouping != grouping:
-            continue
-        for letter in letters_in(dance, (*step.makes, *danced_in(step))):
-            groups = dance.sections[letter].groups
-            if groups is not None and groups.size == size:
-                return groups
-    return None
+def _sections(dance: Dance, lesson: Lesson, grouping: str, size: int) -> tuple[Section, ...]:
+    """What the lesson's steps of that grouping make or dance in groups of that size."""
+    letters = dict.fromkeys(
+        letter
+        for step in lesson.steps
+        if step.grouping == grouping
+        for letter in letters_in(dance, (*step.makes, *danced_in(step)))
+    )
+    return tuple(s for s in map(dance.sections.__getitem__, letters) if of_its_size(s.groups, size))
 
 
 def _joins(groups: Groups | None, size: int) -> str:

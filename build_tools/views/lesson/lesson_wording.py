@@ -90,7 +90,7 @@ def counts_of_step(unit: Unit, lesson: Lesson, step: Step) -> str | None:
 def pace_in_words(tempo: int | None) -> str:
     """How fast to tap, by any clock that shows seconds; empty where there is no beat.
 
-    Beside an easy number of taps a second; with the taps in ten seconds where none is near.
+    Beside an easy number of taps a second; between two of them where none is near.
     """
     if not tempo:
         return ""
@@ -100,7 +100,11 @@ def pace_in_words(tempo: int | None) -> str:
         return f" Tap {_EASY_PACES[near]}."
     if abs(off) <= _NEAR_PACE:
         return f" Tap a little {'faster' if off > 0 else 'slower'} than {_EASY_PACES[near]}."
-    return f" Tap {round(tempo / 6)} times in ten seconds."
+    slower = max((easy for easy in _EASY_PACES if easy < tempo), default=None)
+    faster = min((easy for easy in _EASY_PACES if easy > tempo), default=None)
+    if slower is None or faster is None:
+        return f" Tap {'slower' if slower is None else 'faster'} than {_EASY_PACES[near]}."
+    return f" Tap at a pace between {_EASY_PACES[slower]} and {_EASY_PACES[faster]}."
 
 
 def where_in_words(step: Step) -> str | None:

@@ -108,7 +108,8 @@ def _worked_out(unit: Unit, lesson: Lesson) -> TodaysMoves:
         fresh = tuple(letter for letter in older if letter not in {*known, *parts})
         known |= {*parts, *fresh}
         helps = tuple(placed.helps[n])
-        danced = _all_met(unit, lesson, [*drawn[n], *motifs_in(unit.dance, danced_in(step))])
+        named = (*step.makes, *step.develops, *danced_in(step))
+        danced = _all_met(unit, lesson, motifs_in(unit.dance, named))
         told = (*made[n], tuple(danced), again[n])
         found.append(StepMoves(drawn[n], *told, parts, fresh, helps))
     return TodaysMoves(tuple(found), placed.rest)

@@ -35,7 +35,7 @@ def told_in_steps(unit: Unit, lesson: Lesson, level: int) -> tuple[Runs, ...]:
 def _told(unit: Unit, lesson: Lesson, index: int, moves: StepMoves) -> dict[int, Runs]:
     """What a step tells of each level."""
     watching = watching_in_words(lesson, lesson.steps[index])
-    left_over = left_over_in_words(unit.dance, lesson, index)
+    left_over = left_over_in_words(unit, lesson, index)
     return {
         MOVES: _moves(moves.made),
         GROUPS: (

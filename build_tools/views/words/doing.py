@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
-from build_tools.model.dance import Groups
+from build_tools.model.dance import Groups, Section
+from build_tools.model.unit import Unit
 from build_tools.movement.roles import place_danced
 from build_tools.views.dance.parts_over_counts import JOBS, RowSpan
+from build_tools.views.lesson.odd_ones import last_dances_alone, said_of
 from build_tools.views.words.plain_words import listed, name_in_words
 
 
@@ -19,20 +21,29 @@ def doing_in_words(span: RowSpan) -> str:
     )
 
 
-def odd_group_in_words(groups: Groups | None) -> tuple[str, ...]:
-    """What a group does that has one dancer more, or one fewer, than the section is written for."""
+def odd_group_in_words(unit: Unit, section: Section) -> tuple[str, ...]:
+    """What a group does that has one dancer more, or one fewer, than the section is written for.
+
+    The author's own words where the unit's notes say it; nothing where nothing is to be said.
+    """
+    groups = section.groups
     if groups is None or groups.size < 2:
         return ()
     size = groups.size
-    (same,) = place_danced(size + 1, groups, size + 1)
-    lines = [f"A group of {size + 1}: dancer {size + 1} does what dancer {same} does."]
-    if size > 2:
-        part = _called(groups, size)
+    lines = []
+    if more := said_of(size + 1, (unit.notes,)):
+        lines.append(more)
+    elif section.kind != "improvised":
+        (same,) = place_danced(size + 1, groups, size + 1)
+        lines.append(f"A group of {size + 1}: dancer {size + 1} does what dancer {same} does.")
+    if size > 2 and (fewer := said_of(size - 1, (unit.notes,))):
+        lines.append(fewer)
+    elif size > 2 and last_dances_alone(section, size):
         lines.append(
-            f"A group of {size - 1}: {part} stays empty for its counts; whoever answers it or "
-            "comes after it watches the same dancer of the next group."
+            f"A group of {size - 1}: {_called(groups, size)} stays empty for its counts; whoever "
+            "answers it or comes after it watches the same dancer of the next group."
         )
-    return tuple(lines)
+    return tuple(dict.fromkeys(lines))
 
 
 def _called(groups: Groups, place: int) -> str:

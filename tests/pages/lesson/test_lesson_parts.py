@@ -18,6 +18,7 @@ from build_tools.views.dance.coverage import HEADINGS, met
 from build_tools.views.dance.journey import journeys
 from build_tools.views.dance.left_open import OPEN, drawn_actions
 from build_tools.views.diagrams.strip import strip_title
+from build_tools.views.lesson.groups_told import left_over_in_words
 from build_tools.views.lesson.lesson_wording import pace_in_words
 from tests.support.sound_bank import real_bank, real_unit
 
@@ -86,12 +87,14 @@ def test_short_of_time_names_what_to_leave_out_and_what_to_shorten_later() -> No
         (108, " Tap a little slower than twice a second."),
         (112, " Tap a little slower than twice a second."),
         (64, " Tap a little faster than once a second."),
-        (75, " Tap 12 times in ten seconds."),
+        (75, " Tap at a pace between once a second and three times every two seconds."),
+        (104, " Tap at a pace between three times every two seconds and twice a second."),
+        (240, " Tap faster than three times a second."),
         (None, ""),
     ],
 )
 def test_the_pace_of_the_counts_can_be_timed_by_a_clock(tempo: int | None, said: str) -> None:
-    """Beside an easy number of taps a second; ten seconds are a sixth of a minute."""
+    """Beside an easy number of taps a second, or between two."""
     assert pace_in_words(tempo) == said
 
 
@@ -158,15 +161,19 @@ def test_the_authors_notes_on_a_move_stand_in_its_step_and_not_at_the_foot() -> 
 def test_every_step_that_travels_turns_or_has_partners_tells_a_seated_way() -> None:
     for unit in real_bank().units:
         for lesson in unit.lessons:
+            in_groups = False
+            near: list[str] = []
             for shown, step in zip(steps_of(unit, lesson), lesson.steps, strict=True):
                 names = [n for n in (*step.makes, *step.develops) if is_motif(unit, n)]
+                in_groups |= step.grouping not in ("alone", "whole class", "half class")
                 kinds = {k for n in names for a in actions_of(unit.dance, n) for k in a.kinds}
                 if kinds & {"travel", "turn", "jump"}:
                     assert shown.help.seated is not None, (unit.slug, lesson.number, step.does)
-                if names and step.grouping not in ("alone", "whole class", "half class"):
-                    assert shown.help.seated is not None
-                    said = " ".join(shown.help.seated.lines)
-                    assert "one step more on each side" in said or "As in step" in said
+                near += shown.help.seated.lines if shown.help.seated else ()
+            # what is to be said of others near by is said once a lesson
+            said = sum("one step more on each side" in line for line in near)
+            assert said <= 1, (unit.slug, lesson.number)
+            assert said == 1 or not in_groups or lesson.number > 1, (unit.slug, lesson.number)
 
 
 def test_steps_in_which_pupils_make_something_tell_how_to_run_the_minutes() -> None:
@@ -184,9 +191,22 @@ def test_steps_in_which_pupils_make_something_tell_how_to_run_the_minutes() -> N
 
 def test_who_is_left_over_is_told_where_groups_are_first_made_and_who_watches_whom() -> None:
     unit = next(unit for unit in real_bank().units if unit.slug == "seeds-on-the-move")
+    # the lesson's own words tell what a three does, and are not said again
     steps = steps_of(unit, unit.lessons[2])
-    told = [step.help.left_over for step in steps if step.help.left_over]
-    assert told == ["If one pupil is left, make a three: the third pupil dances with the ones."]
+    assert [step.help.left_over for step in steps if step.help.left_over] == []
+    silent = replace(
+        unit.lessons[2],
+        notes="",
+        change={},
+        steps=tuple(
+            replace(one, into=None, say=None, task="Dance.") for one in unit.lessons[2].steps
+        ),
+    )
+    quiet = replace(unit, notes="")
+    told = [left_over_in_words(quiet, silent, n) for n in range(len(silent.steps))]
+    assert [one for one in told if one] == [
+        "If one pupil is left, make a three: the third pupil dances with the ones."
+    ]
     (watching,) = [step.help.watching for step in steps if step.help.watching]
     assert watching.startswith("Two pairs sit together")
 

@@ -21,6 +21,7 @@ from build_tools.views.dance.parts_over_counts import (
 )
 from build_tools.views.words.doing import doing_in_words, odd_group_in_words
 from tests.movement.strategies import FITS, dance, section
+from tests.support.sound_bank import real_unit
 
 MOTIFS = {
     name: (Action("travel", Fraction(counts), f"go {name}"),)
@@ -172,12 +173,38 @@ def test_one_over_does_what_the_first_does_and_a_missing_ones_part_is_empty(
         assert danced[-1] == 1
 
 
+def said_of_groups(groups: Groups | None, *danced: Passage, notes: str = "") -> tuple[str, ...]:
+    unit = replace(real_unit(), notes=notes)
+    return odd_group_in_words(unit, replace(section("A", 24, *danced), groups=groups))
+
+
+TURNS = Passage(("one",), "canon in turn", parts=4)
+ALL = Passage(("one",), "unison")
+
+
 def test_an_odd_group_is_said() -> None:
-    assert odd_group_in_words(PAIR) == ("A group of 3: dancer 3 does what dancer 1 does.",)
-    over, missing = odd_group_in_words(ROW)
+    assert said_of_groups(PAIR, ALL) == ("A group of 3: dancer 3 does what dancer 1 does.",)
+    over, missing = said_of_groups(ROW, TURNS)
     assert over == "A group of 5: dancer 5 does what dancer 1 does."
     assert missing.startswith("A group of 3: the part of last stays empty for its counts; whoever")
-    assert odd_group_in_words(None) == odd_group_in_words(Groups(1, {})) == ()
+    assert said_of_groups(None, ALL) == said_of_groups(Groups(1, {}), ALL) == ()
+
+
+def test_nobody_waits_where_all_dance_at_once() -> None:
+    four = Groups(4, {"ones": (1, 3), "twos": (2, 4)})
+    assert said_of_groups(four, ALL) == ("A group of 5: dancer 5 does what dancer 1 does.",)
+    assert len(said_of_groups(four, TURNS)) == 2
+
+
+def test_the_authors_own_words_come_first() -> None:
+    notes = (
+        "Pairs make fours. In a five, the fifth stands behind 4 and does as 4 does. In a three,\n"
+        "look level."
+    )
+    assert said_of_groups(ROW, TURNS, notes=notes) == (
+        "In a five, the fifth stands behind 4 and does as 4 does.",
+        "In a three, look level.",
+    )
 
 
 WALK = (Action("travel", Fraction(4), "walk"), Action("jump", Fraction(2), "hop"))

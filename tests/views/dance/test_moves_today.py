@@ -79,5 +79,5 @@ def test_every_move_and_section_of_the_lesson_is_told_once(slug: str, number: in
             section = unit.dance.sections[part.letter]
             assert len(part.danced) == len(section.danced)
             if section.counts is not None:
-                last = part.danced[-1].partition(":")[0].split()[-1]
+                last = part.danced[-1].removeprefix("Counts ").partition(",")[0].split()[-1]
                 assert Fraction(last) <= section.counts

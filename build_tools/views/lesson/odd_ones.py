@@ -1,0 +1,53 @@
+"""What a group of one more or one fewer does: the author's words where there are any.
+
+Authors write it as people say it: "In a three, two are ones". Where they do not, it follows from
+who dances when: a group of one fewer waits only through what its last dancer dances alone.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+
+from build_tools.model.dance import Groups, Section
+from build_tools.model.lesson import Lesson, Step
+from build_tools.model.unit import Unit
+
+NAMES = {2: "pair", 3: "three", 4: "four", 5: "five", 6: "six", 7: "seven"}
+_SENTENCE = r"(?<![^\s*])In an? (?:(?:row|file|line|ring) of )?(?:\w+ or )?{name}\b[^.!?]*[.!?]"
+
+
+def said_of(size: int, texts: Iterable[str]) -> str | None:
+    """The first sentence of `texts` that says what a group of `size` does, as it is written."""
+    sentence = re.compile(_SENTENCE.format(name=NAMES.get(size, str(size))), re.IGNORECASE)
+    for text in texts:
+        found = sentence.search(" ".join(text.replace("*", "").split()))
+        if found:
+            return found[0]
+    return None
+
+
+def told_in_the_step(step: Step, size: int) -> bool:
+    """Whether the step's own words say what a group of `size` does."""
+    return said_of(size, filter(None, (step.into, step.task, step.say))) is not None
+
+
+def said_by_the_author(unit: Unit, lesson: Lesson, size: int) -> str | None:
+    """What the author says that a group of `size` does, in this lesson or else in the unit."""
+    return said_of(size, (lesson.change.get("partners", ""), lesson.notes, unit.notes))
+
+
+def last_dances_alone(section: Section, size: int) -> bool:
+    """Whether the last of a group of `size` dances something in the section while others do not."""
+    groups = section.groups
+    if groups is not None and any(places == (size,) for places in groups.roles.values()):
+        return True
+    return any(
+        passage.fit not in ("unison", "side by side") and (passage.parts or 1) >= size
+        for passage in section.danced
+    )
+
+
+def of_its_size(groups: Groups | None, size: int) -> bool:
+    """Whether the groups of a section have that many dancers."""
+    return groups is not None and groups.size == size
