@@ -32,6 +32,8 @@ _OWN_SHAPE = {
     "cluster": "cluster",
 }
 """The shape a formation gives to dancers who make it together."""
+_STOOD_LEVEL = ("one behind another", "file", "face to face", "back to back")
+"""Shapes that go back from the front, in which the first of one group stands beside the next's."""
 _ONE_FOR_ALL = ("line", "two lines", "file", "circle", "semicircle", "V", "cluster")
 """Formations that the whole class makes where nothing says that each group makes its own."""
 _HALVINGS = 24
@@ -67,7 +69,8 @@ def _facing_front(standing: Standing, sizes: tuple[int, ...], area: Area, body: 
     unsaid = () if apart is not None else ("apart",)
     if _each_its_own(standing, sizes):
         between = _metres(apart, body)
-        inside = [shape(_kind(standing, sizes), size, between) for size in sizes]
+        kind = _kind(standing, sizes)
+        inside = _level(kind, [shape(kind, size, between) for size in sizes])
         told = standing.within or standing.formation in (*_ONE_FOR_ALL, "rows")
         more = () if told else ("within",)
         return _of_groups(standing, inside, area, body, (*unsaid, *more), between)
@@ -80,6 +83,17 @@ def _facing_front(standing: Standing, sizes: tuple[int, ...], area: Area, body: 
     kind = _OWN_SHAPE[standing.formation]
     points, closer = _fitted(shape(kind, dancers, _for_all(kind, dancers, apart, area, body)), area)
     return Slots(_dealt(points, sizes), closer, unsaid)
+
+
+def _level(kind: str, inside: list[tuple[Point, ...]]) -> list[tuple[Point, ...]]:
+    """Groups of other sizes with their first places level, as teachers stand them, not centred."""
+    if kind not in _STOOD_LEVEL:
+        return inside
+    fronts = [min(y for _, y in one) for one in inside]
+    return [
+        tuple((x, y - (front - min(fronts))) for x, y in one)
+        for one, front in zip(inside, fronts, strict=True)
+    ]
 
 
 def _each_its_own(standing: Standing, sizes: tuple[int, ...]) -> bool:

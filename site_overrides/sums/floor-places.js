@@ -3,6 +3,7 @@
 (() => {
   const floor = window.danceUnitBank.sums.floor;
   const USUAL_APART = 2, HALVINGS = 24;
+  const STOOD_LEVEL = ["one behind another", "file", "face to face", "back to back"];
   const OWN_SHAPE = {
     line: "line", rows: "line", "two lines": "two lines", file: "one behind another", circle: "circle",
     semicircle: "semicircle", V: "V", cluster: "cluster",
@@ -20,7 +21,7 @@
     if (eachItsOwn(standing, sizes)) {
       const between = (apart ?? USUAL_APART) * step;
       const kind = kindOf(standing, sizes);
-      return ofGroups(standing, sizes.map((size) => floor.shape(kind, size, between)), area, step, between);
+      return ofGroups(standing, level(kind, sizes.map((size) => floor.shape(kind, size, between))), area, step, between);
     }
     const dancers = sizes.reduce((sum, one) => sum + one, 0);
     if (formation === "scattered") return dealt(spacedOut(floor.scattered(dancers, area), apart, area, step), sizes);
@@ -29,6 +30,14 @@
     }
     const kind = OWN_SHAPE[formation];
     return dealt(fitted(floor.shape(kind, dancers, forAll(kind, dancers, apart, area, step)), area, [0, 0]), sizes);
+  }
+
+  // groups of other sizes with their first places level, not centred
+  function level(kind, inside) {
+    if (!STOOD_LEVEL.includes(kind)) return inside;
+    const fronts = inside.map((group) => Math.min(...group.map(([, y]) => y)));
+    const front = Math.min(...fronts);
+    return inside.map((group, n) => group.map(([x, y]) => [x, y - (fronts[n] - front)]));
   }
 
   function eachItsOwn([formation, , within, apart, between, columns], sizes) {

@@ -192,10 +192,10 @@ def _words(paths: Paths, stretch: StretchPaths, twice: bool) -> Iterator[str]:
     yield _sentence("At the end", section.end, sides)
     if named := sides_in_words(sides):
         yield named
-    if not twice:
-        yield "All end where they start, and are drawn once."
     if not stretch.counted:
-        yield "One way it may look. Pupils find their own."
+        yield "One way it may look. Pupils find their own, and end where it takes them."
+    elif not twice:
+        yield "All end where they start, and are drawn once."
     yield _SENTENCES[watchers(paths.dance)]
     out = {one.dancer for one in leaving_the_hall(paths) if paths.stretches[one.stretch] is stretch}
     if out:

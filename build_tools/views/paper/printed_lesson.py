@@ -77,8 +77,7 @@ def printed_lesson(
         place=f"Lesson {lesson.number} of {len(unit.lessons)}",
         lead=lesson.pupils_make,
         facts=(
-            Run(kept_together(minutes_in_words(lesson.minutes)), bold=True),
-            Run("in the hall."),
+            Run(kept_together(f"{minutes_in_words(lesson.minutes)}."), bold=True),
             Run("You do not need to demonstrate.", bold=True),
         ),
         caption=_caption(unit, lesson),

@@ -64,7 +64,7 @@ def test_sides_have_the_names_that_the_dance_gives_them() -> None:
 def test_what_is_made_up_is_said_to_be_one_way() -> None:
     dance = pool()
     assert (
-        "One way it may look. Pupils find their own."
+        "One way it may look. Pupils find their own, and end where it takes them."
         in floor_plan(dance, dance.sections["D"]).words
     )
 
