@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from build_tools.body.ages import AtAge
 from build_tools.model.dance import Dance, Passage, Section
@@ -117,9 +117,30 @@ def made_ready_of(
         if last - start < _SOON:
             break
         limit = float("inf") if seconds is None else body.running * (last - start) * seconds
-        found.append(made_ready(action, start, last, body, limit))
+        found.append(_behind(found, made_ready(action, start, last, body, limit)))
         start = last
     return tuple(found)
+
+
+def _behind(before: Sequence[Move], move: Move) -> Move:
+    """A curved way to one side, bent behind the dancer where it brings home one that went in front.
+
+    Out in front of somebody and home behind them is one round; bent twice the same way, nobody
+    would have been gone round.
+    """
+    out = next((one for one in reversed(before) if _curves_aside(one)), None)
+    if out is None or not _curves_aside(move) or out.way is None or move.way != -out.way:
+        return move
+    return replace(move, bend=-move.bend) if _in_front(out) else move
+
+
+def _curves_aside(move: Move) -> bool:
+    return move.keeps_facing and move.action.pathway == "curved" and not move.action.goes_round
+
+
+def _in_front(move: Move) -> bool:
+    """Whether it bends to the side that who goes it faces."""
+    return move.way is not None and move.bend * move.way > 0
 
 
 def part_dancers(

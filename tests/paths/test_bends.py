@@ -54,6 +54,46 @@ def test_going_to_a_side_it_bulges_ahead(direction: str, side: str) -> None:
     assert bulge(leg_of(pathway="curved", direction=direction, side=side), 180.0) > 0.05
 
 
+def legs_of(*actions: Data) -> tuple[Leg, ...]:
+    """The legs of one dancer, facing the back, who does these one after another."""
+    counts = 4 * len(actions)
+    start = standing("line", "back", apart=2)
+    parts = {"A": section(counts, start, [{"what": ["go"], "as": "unison"}])}
+    (legs,) = paths_of(dance_of("A", parts, {"go": list(actions)}), 1).legs
+    return legs
+
+
+def aside(side: str, **more: object) -> Data:
+    """Four counts to a side along a curve."""
+    return {"travel": 4, "direction": "sideways", "side": side, "pathway": "curved", **more}
+
+
+@pytest.mark.parametrize(("out", "home"), [("left", "right"), ("right", "left")])
+def test_out_in_front_comes_home_behind(out: str, home: str) -> None:
+    knock: Data = {"stillness": 4}
+    legs = legs_of(aside(out), knock, aside(home), aside(out), aside(home))
+    front = [bulge(leg, 180.0) > 0.05 for leg in legs]
+    assert front == [True, False, True, False], "round somebody, twice"
+    assert legs[1].x1 == pytest.approx(legs[0].x0)
+
+
+def test_twice_the_same_way_is_no_round() -> None:
+    assert all(bulge(leg, 180.0) > 0.05 for leg in legs_of(aside("left"), aside("left")))
+    zigzags = legs_of(aside("left", pathway="zigzag"), aside("right", pathway="zigzag"))
+    assert all(bulge(leg, 180.0) > 0.05 for leg in zigzags)
+
+
+def test_a_published_shuttle_goes_over_in_front_and_under_behind() -> None:
+    from build_tools.views.dance.on_the_floor import in_a_hall
+    from tests.support.sound_bank import whole_bank
+
+    (unit,) = (unit for unit in whole_bank().units if unit.slug == "weaving-shed")
+    paths = in_a_hall(unit)
+    (part,) = (one for one in paths.stretches if one.section and one.section.letter == "B")
+    curved = [leg for leg in paths.legs[1] if leg.bend and leg.start >= part.begins]
+    assert [bulge(leg, 0.0) > 0 for leg in curved[:2]] == [True, False]
+
+
 def test_a_straight_way_does_not_bulge() -> None:
     leg = leg_of(pathway="straight", side="left", direction="forwards")
     assert math.isclose(bulge(leg, leg.face0 - 90), 0, abs_tol=1e-12)
