@@ -4,6 +4,7 @@ A file for each rule (and a second one, `rule.field.json`, where it reads two fi
 `at`, the place where the text stands, with `*` for a field that the text names itself ("canon: the
 same moves"); `setting`, what else is changed in the base so that the text
 is judged; `found_in`, the document where the rule finds its fault, if it is not that of the text;
+`beside`, for a rule of the whole bank, one edit for each further unit of the bank;
 `faulty` and `sound`, the texts, by people who had not read the rule. A folder beside them holds
 the lists of another writer, with texts alone, which are tried in the same settings.
 """
@@ -11,17 +12,19 @@ the lists of another writer, with texts alone, which are tried in the same setti
 from __future__ import annotations
 
 import json
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from copy import deepcopy
 from dataclasses import dataclass, replace
 from functools import cache
 from pathlib import Path
 from typing import Any
 
+from build_tools.model.bank import BankOutline
 from build_tools.model.build import build_unit
+from build_tools.model.build_bank import outline_unit
 from build_tools.model.unit import Unit
 from build_tools.rules.catalogue import rule_named
-from build_tools.rules.rule import Rule
+from build_tools.rules.rule import Finding, Rule
 from build_tools.schema_check.check import check_document
 from build_tools.source.document import Document
 from build_tools.source.folder import UnitFolder, read_unit_folder
@@ -40,6 +43,7 @@ class Wordings:
     at: tuple[str, str]
     found_in: str
     setting: tuple[tuple[str, str, Any], ...]
+    beside: tuple[tuple[str, str, Any], ...]
     faulty: tuple[str, ...]
     sound: tuple[str, ...]
 
@@ -76,17 +80,34 @@ def _wordings(name: str, lists: Path) -> Wordings:
         rule=rule,
         at=(kept["at"]["in"], kept["at"]["at"]),
         found_in=kept.get("found_in", kept["at"]["in"]),
-        setting=tuple((e["in"], e["at"], e.get("after")) for e in kept.get("setting", ())),
+        setting=_edits_of(kept.get("setting", ())),
+        beside=_edits_of(kept.get("beside", ())),
         faulty=tuple(texts["faulty"]),
         sound=tuple(texts["sound"]),
     )
 
 
+def _edits_of(kept: Iterable[Mapping[str, Any]]) -> tuple[tuple[str, str, Any], ...]:
+    return tuple((edit["in"], edit["at"], edit.get("after")) for edit in kept)
+
+
 def fires(wordings: Wordings, text: str) -> bool:
     """Whether the rule finds something in the document where it has to."""
     unit = unit_with(wordings.edits(text))
-    assert wordings.rule.check is not None
-    return any(f.file.endswith(f"/{wordings.found_in}") for f in wordings.rule.check(unit))
+    return any(f.file.endswith(f"{SLUG}/{wordings.found_in}") for f in _findings(wordings, unit))
+
+
+def _findings(wordings: Wordings, unit: Unit) -> Iterator[Finding]:
+    if wordings.rule.check is not None:
+        return wordings.rule.check(unit)
+    assert wordings.rule.check_bank is not None
+    beside = (
+        replace(outline_unit(unit_with((edit,))), slug=f"beside-{at}", file=f"beside-{at}/unit.md")
+        for at, edit in enumerate(wordings.beside)
+    )
+    units = (outline_unit(unit), *beside)
+    slugs = frozenset(one.slug for one in units)
+    return wordings.rule.check_bank(BankOutline("2026-11-29", {}, units, slugs))
 
 
 def faults_of_shape(wordings: Wordings, text: str) -> Iterator[str]:

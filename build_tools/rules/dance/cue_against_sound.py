@@ -25,7 +25,11 @@ from build_tools.movement.sounding import DRUMMED, Piece
 from build_tools.movement.whole import transition_between
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.sounds_that_change import sounds_that_start, sounds_that_stop
+from build_tools.sentences.sounds_that_change import (
+    sounds_that_are_heard,
+    sounds_that_start,
+    sounds_that_stop,
+)
 from build_tools.views.dance.joins import Pair, may_follow
 from build_tools.views.dance.timeline import Sounding, join_sounding, section_sounding
 
@@ -69,8 +73,10 @@ def check(unit: Unit) -> Iterator[Finding]:
 def _against(dance: Dance, join: Transition, pair: Pair) -> Iterator[str]:
     first, second = (dance.sections[letter] for letter in pair)
     stopped, started = sounds_that_stop(join.cue), sounds_that_start(join.cue)
-    if not stopped and not started:
+    heard = sounds_that_are_heard(join.cue)
+    if not stopped and not started and not heard:
         return
+    before = section_sounding(dance, first)
     after = section_sounding(dance, second)
     between = join_sounding(dance, first, join, second)
     then = between if between.pieces or not between.known else after
@@ -81,6 +87,10 @@ def _against(dance: Dance, join: Transition, pair: Pair) -> Iterator[str]:
     for sound in started:
         known = between.known and after.known
         if known and not _has(between, sound) and not _has(after, sound):
+            yield f"but {_heard(between if between.pieces else after)} after it"
+    for sound in heard:
+        known = before.known and between.known and after.known
+        if known and not any(_has(one, sound) for one in (before, between, after)):
             yield f"but {_heard(between if between.pieces else after)} after it"
 
 

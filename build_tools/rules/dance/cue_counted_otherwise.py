@@ -13,25 +13,17 @@ Good:
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 
 from build_tools.model.unit import Unit
 from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.numbers import number_of
+from build_tools.sentences.strokes_counted import strokes_counted
 
 GRADE: Grade = "question"
 READS = "en"
 NEEDS = ("unknown-name",)
 SOURCE = "common practice, no source"
-
-_CUE = re.compile(
-    r"\b(?P<number>\d{1,2}|one|two|three|four|five|six|seven|eight|ten|twelve) (?:more )?"
-    r"(?P<how>(?:[a-z]+ ){0,2}?)"
-    r"(?:drum )?(?P<what>taps?|beats?|claps?|knocks?|stamps?|chimes?)\b",
-    re.IGNORECASE,
-)
 
 
 def check(unit: Unit) -> Iterator[Finding]:
@@ -39,18 +31,14 @@ def check(unit: Unit) -> Iterator[Finding]:
     for letter in dict.fromkeys(unit.dance.form):
         seen: dict[tuple[str, str], int] = {}
         for path, text in _lines(unit, letter):
-            for cue in _CUE.finditer(text):
-                number = number_of(cue.group("number").lower())
-                if number is None:
-                    continue
-                how = cue.group("how").lower().split()
-                what = cue.group("what").lower().rstrip("s")
+            for cue in strokes_counted(text):
+                number, how, what = cue.number, cue.how, cue.what
                 known = [(k, n) for k, n in seen.items() if k[1] == what and k[0] in how]
                 if known and all(n != number for _, n in known):
                     yield Finding(
                         unit.file,
                         path,
-                        f"`{' '.join(cue.group().split())}` is counted here, but "
+                        f"`{cue.said}` is counted here, but "
                         f"{known[0][1]} {known[0][0][0]} {what}s in section {letter}",
                         f"count {known[0][1]} in both places, or say which other {what}s these are",
                     )

@@ -12,18 +12,21 @@ Good:
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
-from build_tools.model.dance import Dance, Transition
+from build_tools.model.dance import Dance, Motif, Transition
 from build_tools.model.unit import Unit
 from build_tools.movement.development import roots
 from build_tools.movement.whole import transition_between
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.sentences.forms import forms
+from build_tools.sentences.reading import read
 from build_tools.sentences.sayings import Saying
 from build_tools.views.dance.joins import may_follow
 from build_tools.views.words.parts_said import stem, stems_in
-from build_tools.views.words.plain_words import listed
+from build_tools.views.words.plain_words import action_label, listed
 
 GRADE: Grade = "question"
 READS = "en"
@@ -33,12 +36,19 @@ _OVER = Saying(
     """
     last|final
     after|once
-    have|has|is|are ~2 finished|done|over|still|gone|stopped|ended|snapped|low|down
+    is|are ~2 finished|done|over|still|gone|stopped|ended|snapped|low|down
+    has|have *
     finish|finishes|end|ends
+    come|comes ~1 to ~1 rest|end|stop
+    on ~3 count|counts of
     """
 )
 _LEAST = 4
 """Letters of a name that is no everyday word."""
+_COMES = re.compile(r"\b(?:ready|about) (?:to|for)\b.*", re.IGNORECASE | re.DOTALL)
+"""What comes next is not what is over."""
+_MOVES = 2
+"""Moves of a motif that together can be meant of no other."""
 
 
 def check(unit: Unit) -> Iterator[Finding]:
@@ -47,7 +57,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     for n, transition in enumerate(dance.transitions):
         if _OVER.said(transition.cue) is None:
             continue
-        named = {name for name in _names(dance) if stem(name) in stems_in(transition.cue)}
+        named = _named(dance, transition.cue)
         before = _before(dance, transition)
         if not named or not before:
             continue
@@ -62,6 +72,26 @@ def check(unit: Unit) -> Iterator[Finding]:
             f"but section {listed(sorted(before))} comes before it",
             "name what is danced before the change",
         )
+
+
+def _named(dance: Dance, cue: str) -> frozenset[str]:
+    """The motifs that a cue names, or knows by two of their moves: after the rush and the spin."""
+    cue = _COMES.sub("", cue)
+    said = stems_in(cue)
+    words = frozenset(word.form for word in read(cue).words)
+    by_moves = (
+        word
+        for name, motif in dance.motifs.items()
+        if _moves_said(motif, words) >= _MOVES
+        for word in name.split("-")
+        if len(word) >= _LEAST
+    )
+    return frozenset((*(name for name in _names(dance) if stem(name) in said), *by_moves))
+
+
+def _moves_said(motif: Motif, words: frozenset[str]) -> int:
+    labels = {action_label(action) for action in motif.actions}
+    return sum(not words.isdisjoint(forms(label)) for label in labels)
 
 
 def _names(dance: Dance) -> frozenset[str]:

@@ -13,13 +13,16 @@ Good:
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.sentences.reading import read
+from build_tools.sentences.sayings import Said
 from build_tools.sentences.stopping import sounds_in
-from build_tools.sentences.what_sounds import FAMILIES, THROUGHOUT
+from build_tools.sentences.what_sounds import FAMILIES, throughout
 from build_tools.views.dance.timeline import section_sounding
 from build_tools.views.words.plain_words import listed
 
@@ -28,14 +31,18 @@ READS = "en"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name",)
 
+_BESIDE = re.compile(r"\b(?:under|over|with|beside|besides) (?:the|a|an|some) \w+", re.IGNORECASE)
+"""Another sound, which is there as well."""
+
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding where some section has not the sound that goes on throughout."""
     dance = unit.dance
-    said = THROUGHOUT.said(dance.sound.what)
+    said = throughout(dance.sound.what)
     if said is None:
         return
-    family = frozenset().union(*(FAMILIES.get(one, ()) for one in sounds_in(dance.sound.what)))
+    own = _own_sounds(dance.sound.what, said)
+    family = frozenset().union(*(FAMILIES.get(one, ()) for one in own))
     without = {}
     for letter, section in dance.sections.items():
         pieces = section_sounding(dance, section).pieces
@@ -50,3 +57,10 @@ def check(unit: Unit) -> Iterator[Finding]:
             + listed([f"section {letter} has {sound}" for letter, sound in without.items()]),
             "say in `what` where it stops or changes, or let it go on there",
         )
+
+
+def _own_sounds(text: str, said: Said) -> frozenset[str]:
+    """The sounds that go on: those named before it is said, or in the whole line."""
+    reading = read(text)
+    before = reading.between(0, said.words[0]) if said.words[0] else ""
+    return sounds_in(_BESIDE.sub("", before)) or sounds_in(_BESIDE.sub("", text))

@@ -29,10 +29,17 @@ SOURCE = "common practice, no source"
 _DRUMMED = frozenset({"beat", "soft beat", "claps", "recording", "shaker"})
 _SAYS_WORDS = Saying(
     """
-    class|pupils|everyone|everybody|all|dancers|half ~2 say|says|whisper|whispers|chant|chants|
-        speak|speaks|sing|sings ~4 word|words|rhyme|verse|line|lines|names
-    words ~3 whispered|spoken|said|chanted
-    """
+    @who ~2 @say ~5 word|words|rhyme|verse|line|lines|names|song|poem|what
+    @who ~2 tell|tells ~2 story|tale
+    word|words|rhyme|verse|poem|line|song ~~1 @said ~3 by ~2 @who
+    words ~3 whispered|spoken|said|chanted|passed
+    whispered|spoken|chanted words
+    """,
+    {
+        "who": "class pupils pupil everyone everybody all dancers half each",
+        "say": "say whisper chant speak sing recite mutter call shout",
+        "said": "=whispered =spoken =said =chanted =sung =recited =called",
+    },
 )
 
 

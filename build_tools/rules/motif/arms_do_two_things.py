@@ -31,8 +31,22 @@ SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work", "canon-not-spelt-out")
 _DANCERS = Saying("dancer|pupil|everyone|everybody|all|class|each|they|partner|one|two")
 _ARMS = Saying("=arms|=hands|=palms|=elbows")
-_GOES_TOGETHER = Saying("overhead\nabove|over ~2 head|heads\nthen open\nthigh|lap|leg|knee|floor")
-"""Said of a clap that arms can do on their way."""
+_GOES_TOGETHER = Saying(
+    """
+    overhead
+    above|over ~2 head|heads
+    high up
+    top of
+    thigh|lap|leg|knee|floor|ground|hip|chest|tummy|belly|shoulder|heel
+    arm|hand ~3 closed|shut|together
+    clap first
+    then ~2 @open
+    before ~3 @open
+    clap|pat|slap ~~6 and ~2 arm|hand ~1 @open
+    """,
+    {"open": "open spread grow widen unfold part"},
+)
+"""Said of a clap that arms can do on their way, or before they open."""
 
 
 def check(unit: Unit) -> Iterator[Finding]:

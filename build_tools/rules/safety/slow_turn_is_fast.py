@@ -38,6 +38,10 @@ _SLOW_TURN = Saying(
     """
     slow|slowly|unhurried|lazy|gentle ~2 turn|spin|twirl|whirl|rotation
     turn|spin|twirl|whirl ~3 slowly|slow|gently|lazily
+    turn|spin|twirl|whirl ~3 , as|ever|so|nice|quite|very ~2 slowly|slow|gently
+    go|goes|get|gets ~1 round ~1 slowly|gently
+    go|goes|get|gets ~1 round , slowly|gently
+    slow|unhurried|lazy ~~2 =spinning|=turning|=whirling
     """
 )
 _PART_OF_ONE = Saying("half|quarter ~1 turn|spin|twirl|way|round")

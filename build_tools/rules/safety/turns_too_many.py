@@ -13,7 +13,6 @@ Good:
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from fractions import Fraction
 
@@ -24,7 +23,9 @@ from build_tools.movement.counts import figures
 from build_tools.movement.development import actions_of
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.numbers import number_of
+from build_tools.sentences.forms import forms
+from build_tools.sentences.plain import plain_words
+from build_tools.sentences.turns_asked import turns_asked, turns_on_each_count
 from build_tools.views.dance.progress import inside, names_in, steps_in_order
 
 GRADE: Grade = "question"
@@ -33,7 +34,10 @@ SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
 
 _FIELDS = ("say", "task", "harder")
-_TURNS = re.compile(r"\b(?P<number>\d{1,2}|[a-z]+) (?:full |whole |quick )?turns\b", re.IGNORECASE)
+_WORDS = frozenset().union(
+    *map(forms, ("turn", "spin", "whirl", "twirl", "rotate", "round", "around"))
+)
+_SEVERAL = 2
 _LEAST = Fraction(3, 2)
 """Counts for each turn."""
 
@@ -43,11 +47,14 @@ def check(unit: Unit) -> Iterator[Finding]:
     for place, lesson, step in steps_in_order(unit):
         for field in _FIELDS:
             text = getattr(step, field) or ""
-            for said in _TURNS.finditer(text) if "turns" in text.lower() else ():
-                number = number_of(said.group("number").lower()) or 0
-                counts = _turning(unit.dance, step)
-                if number < 2 or not counts or counts >= number * _LEAST:
-                    continue
+            if not text or _WORDS.isdisjoint(plain_words(text)):
+                continue
+            each, number = turns_on_each_count(text), turns_asked(text)
+            if not each and number < _SEVERAL:
+                continue
+            counts = _turning(unit.dance, step)
+            number = int(counts) if each else number
+            if number >= _SEVERAL and 0 < counts < number * _LEAST:
                 yield Finding(
                     lesson.file,
                     ("steps", place.step, field),
