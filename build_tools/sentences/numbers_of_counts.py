@@ -33,6 +33,10 @@ _ROUGHLY = word_list(
     "least most almost"
 )
 """Before a number of counts, these leave it open, or say which counts are meant."""
+_OR_SO = word_list("so more less thereabouts")
+"""After "or", these leave a number open."""
+_INSTEAD = 8
+"""Words within which the right number follows one that is denied: not four counts but eight."""
 _FROM = 2
 """Counting aloud that starts later than this does not start with the move."""
 _TIMES = word_list("once twice thrice single dozen")
@@ -53,11 +57,15 @@ class Length:
 
 @dataclass(frozen=True, slots=True)
 class CountsSaid:
-    """A number of counts as a text says it; `apart`: between one start and the next."""
+    """A number of counts as a text says it.
+
+    `apart`: between one start and the next; `waited`: until one's own start.
+    """
 
     counts: int
     said: str
     apart: bool
+    waited: bool = False
 
 
 def counts_said(text: str) -> Iterator[CountsSaid]:
@@ -67,7 +75,7 @@ def counts_said(text: str) -> Iterator[CountsSaid]:
     reading = read(text)
     words = reading.words
     for at, word in enumerate(words):
-        if word.number is None or word.form in _TIMES or word.denied:
+        if word.number is None or (word.form in _TIMES and word.form != "dozen"):
             continue
         noun = _noun(words, at)
         before = _word(words, at - 1, word.sentence)
@@ -75,7 +83,40 @@ def counts_said(text: str) -> Iterator[CountsSaid]:
             continue
         after = _word(words, noun + 1, word.sentence)
         apart = bool(after and after.form in _BEHIND and _same_clause(words, noun, noun + 1))
-        yield CountsSaid(word.number, reading.between(at, noun + apart), apart)
+        if word.denied:
+            right = _said_instead(words, noun)
+            if right is not None:
+                number, said = words[right].number or 0, reading.between(at, right)
+                yield CountsSaid(number, said, apart or _is_between(words, right))
+        elif not _left_open(words, noun):
+            waited = bool(before and before.form in ("wait", "waits"))
+            yield CountsSaid(word.number, reading.between(at, noun + apart), apart, waited)
+
+
+def _said_instead(words: Sequence[Word], noun: int) -> int | None:
+    """The place of the number that takes the place of a denied one: not four counts but eight."""
+    for place in range(noun + 1, min(noun + _INSTEAD, len(words))):
+        word = words[place]
+        if word.sentence != words[noun].sentence:
+            return None
+        if word.number is not None and word.form not in _TIMES and not word.denied:
+            alone = _noun(words, place) is None
+            after = _word(words, place + 1, word.sentence)
+            fine = after is None or not _same_clause(words, place, place + 1)
+            known = fine or (after is not None and after.form in (*_GOES_ON, *_APART))
+            return place if alone and known else None
+    return None
+
+
+def _is_between(words: Sequence[Word], number: int) -> bool:
+    after = _word(words, number + 1, words[number].sentence)
+    return bool(after and after.form in ("between", "apart"))
+
+
+def _left_open(words: Sequence[Word], noun: int) -> bool:
+    """Ten counts or so."""
+    first, second = (_word(words, noun + n, words[noun].sentence) for n in (1, 2))
+    return bool(first and second and first.form == "or" and second.form in _OR_SO)
 
 
 def lengths_after(text: str, before: Container[str]) -> Iterator[int]:
@@ -87,6 +128,50 @@ def lengths_after(text: str, before: Container[str]) -> Iterator[int]:
         length = length_at(words, at, (), before)
         if length is not None and _same_clause(words, at - 1, at):
             yield length.counts
+
+
+def lengths_told(text: str) -> Iterator[int]:
+    """Every length that the class is told to take, in the order of the text.
+
+    Eight counts to walk; walk for six, two to turn; I count to twelve; four steps on four beats.
+    """
+    words = read(text).words
+    for at, word in enumerate(words):
+        if word.number is None or word.denied or word.form in ("once", "twice", "thrice"):
+            continue
+        before = _word(words, at - 1, word.sentence)
+        noun = _noun(words, at)
+        said = before.form if before and _same_clause(words, at - 1, at) else ""
+        if noun is not None:
+            # on ten beats is a length, on three slow beats a signal
+            is_counts = words[noun].form == "counts" or (said == "on" and noun == at + 1)
+            after = _word(words, noun + 1, word.sentence)
+            of_something = after is not None and after.form == "of"
+            open_or_when = said in _ROUGHLY or said in ("after", "until")
+            if is_counts and not of_something and not open_or_when:
+                yield word.number
+        elif word.form not in _TIMES and _is_told(words, at, said):
+            yield word.number
+
+
+_GIVES = word_list("for in by")
+_COUNTING = word_list("count counts counting")
+
+
+def _is_told(words: Sequence[Word], at: int, before: str) -> bool:
+    """Whether a bare number is a length: for six; four more to turn; I count to twelve."""
+    if before in _GIVES:
+        return length_at(words, at, (), _GIVES) is not None
+    two_before = _word(words, at - 2, words[at].sentence)
+    counted = before == "to" and two_before is not None and two_before.form in _COUNTING
+    if counted or before in _COUNTING:
+        return True
+    after = at + 1
+    if after < len(words) and words[after].form == "more":
+        after += 1
+    if after >= len(words) or not _same_clause(words, at, after):
+        return False
+    return words[after].form == "again" or (not before and words[after].form == "to")
 
 
 def length_at(

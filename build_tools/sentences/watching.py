@@ -11,7 +11,7 @@ _LISTS = {
         "other others rest everyone everybody all you they we two class line table team dancers "
         "pupils partner"
     ),
-    "about": "about talk discuss describe remember like",
+    "about": "about talk discuss describe remember like how film video picture year",
     "mover": (
         "rest other others ones twos dancer dancers half group pair four three they runner "
         "runners performer performers traveller travellers boats boat shoal shoals spider"
@@ -32,9 +32,12 @@ SOME_DANCE = Saying(
     ^ dance|perform|rehearse
     @some ~4 v:dance|perform|rehearse|performs !<@about
     and|then|or|now|to|up|again dance|dances|perform|performs|rehearse
-    v:dancing|performing !<@about|watch|like|our
+    v:dancing|performing !<@about|watch|our
+    two|three|half|one|ones of ~1 four|three|pair|group|six|class dance|dances|perform
+    not|n't ~1 just|only ~3 , dance|perform
+    just|only ~3 , dance|perform your|the|it
     dance|perform ~2 for|to ~3 partner|other|others|pair|group|half|rest|neighbour|you|each-other
-    dance|perform it|again|once|twice|while|as
+    v:dance|perform it|again|once|twice|while|as
     get|stand|jump|spring|rise up ~~6 dance|try|show|move|do
     try ~1 out|it|that|again ~3 move|on|in|feet|it|together|once !yet
     on ~2 feet

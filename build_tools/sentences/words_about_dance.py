@@ -21,33 +21,57 @@ ENDING = Saying(
     """
     ending
     the ?very end
-    finish|final|bow
-    last shape|moment|section|part|pose
+    n:finish
+    finish ~1 with|in|on|as|low|high|together
+    final
+    bow
+    last shape|moment|section|part|pose|picture !<before
+    how|dance|it ~1 close|closes|ends|end
+    how ~2 dance ~1 close|closes|ends|end
+    close|end ~1 the|your|our dance
+    close|end of|for ~1 dance
+    the dance ~1 over
+    the end
     """
 )
 """It is about the end of the dance."""
 
-WAITS = Saying("wait|still|stillness|hold|rest|freeze|repeat|again|twice|watch")
+WAITS = Saying(
+    """
+    still|stillness|hold|rest|freeze|repeat|again|twice|watch|waiting
+    wait !for
+    wait for !nobody|none
+    stay|stays|keep|keeps ~1 down|low|up|there|put
+    rock|sway|breathe|balance|turn ~1 on the spot
+    """
+)
 """What a part does while the other part goes on."""
 
 SPACE = Saying(
     """
     high|low|middle|level|pathway|curve|curved|zigzag|straight|spiral|big+|small+|wide|narrow|
-        forward|forwards|backward|backwards|sideways|diagonal|diagonally|up|down|near|far|circle|
-        line
+        forward|forwards|backward|backwards|sideways|diagonal|diagonally|down|near|far|circle|
+        line|face|wall|direction|towards|spot
+    up !to
+    across|through|around ~2 pool|hall|space|room|floor|stage
     """
 )
 DYNAMICS = Saying(
     """
     strong+|light+|slow+|quick+|sudden+|smooth+|soft+|sharp+|gentle+|fast+|heavy+|jerky|speed|
         energy|
-        sustained|floppy|stiff+|bouncy
+        sustained|floppy|stiff+|bouncy|calm+|fierce+|nervous+|delicate|tense|loose+|crisp+|
+        weight|weightless|power|powerful|force|forceful|burst|explode|melt|tug
     """
 )
 WITH_WHOM = Saying(
     """
-    partner|pair|=threes|=fours|group|mirror|follow|lead|leader|canon|match|circle|row|facing
+    partner|pair|=threes|=fours|group|mirror|follow|lead|leader|canon|match|circle|row|facing|
+        neighbour|each-other|somebody|someone|copy|greet|meet|together
     in turn
+    eye ~1 on !floor|spot|wall
+    another|other boat|dancer|pupil|child
+    #2.. ~1 boat|dancer|pupil|child ~1 make|form
     """
 )
 

@@ -25,11 +25,23 @@ from build_tools.views.written.unit_text import unit_text
 GRADE: Grade = "question"
 READS = "en"
 SOURCE = "common practice, no source"
+_KINDS = ("arrow", "colour", "letter", "number", "picture", "shape")
 _CARDS = {
-    f"{kind} cards": Saying(f"{kind} card")
-    for kind in ("arrow", "colour", "letter", "number", "picture", "shape")
+    f"{kind} cards": Saying(
+        f"{kind} card !<leave|without\ncard !<leave|without ~2 with|of ~2 {kind} !card"
+    )
+    for kind in _KINDS
 }
 """Cards that one can't take for others. Word cards go by many names, by their motif above all."""
+_MARKED = {"number": "#", "letter": "a|b|c|d|e"}
+_COLLECTED = {
+    f"{kind} cards": Saying(
+        f"{kind} card !n't|not\ncard ~~4 {kind} !card\n"
+        f"card ~~2 marked|numbered|lettered|reading ~2 {_MARKED.get(kind, kind)}"
+    )
+    for kind in _KINDS
+}
+"""The same on a list: cards marked 1 to 8 are number cards."""
 _USED = frozenset({
     "does", "into", "say", "task", "question", "look_for", "easier", "harder", "at", "looking_for",
     "seen", "not_yet", "room", "things", "partners", "cue", "stuck", "finished", "loud", "silly",
@@ -41,7 +53,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for the first use in a lesson of each kind of card it does not collect."""
     text = unit_text(unit)
     for name, saying in _CARDS.items():
-        collected = {found.file for found in text.saying(saying, {"collect"})}
+        collected = {found.file for found in text.saying(_COLLECTED[name], {"collect"})}
         used = defaultdict(list)
         for found in text.saying(saying, _USED):
             used[found.file].append(found)

@@ -26,7 +26,7 @@ from build_tools.movement.development import actions_of
 from build_tools.movement.whole import lengths, transition_between
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.numbers_of_counts import counts_said
+from build_tools.sentences.numbers_of_counts import CountsSaid, counts_said, lengths_after
 from build_tools.views.dance.progress import names_in, sources, steps_in_order
 from build_tools.views.words.plain_words import listed
 
@@ -53,8 +53,12 @@ def check(unit: Unit) -> Iterator[Finding]:
         if step.phase in _NOT_OF_THE_DANCE or not names or "whole" in names:
             continue
         for field in _FIELDS:
-            for said in counts_said(getattr(step, field) or ""):
+            for said in _said(getattr(step, field) or ""):
                 known = _apart(dance, step) if said.apart else _known(dance, step)
+                if said.waited and (apart := _apart(dance, step)):
+                    known = apart
+                    if any(said.counts % one == 0 for one in apart):
+                        continue
                 if not known or said.counts in known:
                     continue
                 yield Finding(
@@ -64,6 +68,17 @@ def check(unit: Unit) -> Iterator[Finding]:
                     f"{listed([str(n) for n in sorted(known)], 'or')}",
                     "say the number that the dance has, or mend the dance",
                 )
+
+
+def _said(text: str) -> Iterator[CountsSaid]:
+    """The numbers of counts in a text, and bare ones beside them: four counts, hop for three."""
+    said = tuple(counts_said(text))
+    yield from said
+    if said:
+        known = {one.counts for one in said}
+        for number in lengths_after(text, ("for",)):
+            if number not in known:
+                yield CountsSaid(number, f"for {number}", apart=False)
 
 
 def _apart(dance: Dance, step: Step) -> set[Fraction]:

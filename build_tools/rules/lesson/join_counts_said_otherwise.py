@@ -23,8 +23,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.whole import transition_between
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.numbers_of_counts import lengths_after
-from build_tools.sentences.word_lists import word_list
+from build_tools.sentences.numbers_of_counts import lengths_told
 from build_tools.views.dance.progress import steps_in_order
 from build_tools.views.words.plain_words import listed
 
@@ -34,7 +33,6 @@ SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "transition-missing")
 
 _FIELDS = ("say", "task")
-_BEFORE = word_list("for in by")
 _FEWEST = 3
 """Smaller numbers are said of other things: in two, for one."""
 
@@ -46,8 +44,9 @@ def check(unit: Unit) -> Iterator[Finding]:
         if not joins:
             continue
         for field in _FIELDS:
-            said = _numbers(getattr(step, field) or "")
-            if not said or _fits(said, joins, unit.dance, step):
+            every = _numbers(getattr(step, field) or "")
+            said = [number for number in every if number >= _FEWEST]
+            if not said or any(_fits(told, joins, unit.dance, step) for told in (every, said)):
                 continue
             wrong = next((n for n in said if n not in joins), said[0])
             yield Finding(
@@ -66,7 +65,7 @@ def _joins(dance: Dance, step: Step) -> list[Fraction]:
 
 
 def _numbers(text: str) -> list[int]:
-    return [number for number in lengths_after(text, _BEFORE) if number >= _FEWEST]
+    return list(lengths_told(text))
 
 
 def _fits(said: list[int], joins: list[Fraction], dance: Dance, step: Step) -> bool:
@@ -74,4 +73,5 @@ def _fits(said: list[int], joins: list[Fraction], dance: Dance, step: Step) -> b
     sections = {c for letter in step.joins if (c := dance.sections[letter].counts)}
     if all(number in joins or number in sections for number in said):
         return True
-    return Fraction(sum(said)) in {*joins, sum(joins, Fraction(0))}
+    own = [number for number in said if number not in sections or number in joins]
+    return Fraction(sum(own)) in {*joins, sum(joins, Fraction(0))}

@@ -30,8 +30,13 @@ _LISTS = {"group": "pair group row three four five six team"}
 _WATCH_IN_TWOS = Saying(
     """
     watch|watches ~2 next|other|another|neighbouring ~1 @group
-    dance|show|perform for|to ~2 next|other|another ~1 @group
-    sit|face ~3 next ~1 @group
+    dance|show|perform ~4 for|to ~2 next|other|another ~1 @group
+    sit|face|stand|turn ~3 next|opposite|another|other ~1 @group
+    pair|join up with ~2 @group
+    find ~2 @group ~1 to watch
+    two @group together
+    first ~2 dances|watches|shows ~~4 second|other
+    dance|show|perform ~3 for|to each-other|them
     each|one|first @group ~2 watch|watches|shows ~3 next|other|another|second
     @group ~1 watches|watch ~2 next|other|another|second
     """,
@@ -42,18 +47,32 @@ _ONE_OVER = Saying(
     @group ~2 over|left|spare|extra|odd
     =odd|spare|extra|left-over|leftover ~2 @group
     odd number of ~2 @group
+    @group ~2 nobody|no-one|alone
+    @group ~3 on its own
+    @group without ~1 nobody|no-one|partner|audience|another
+    one ?left over !two|three|four|five|six
+    one @group ~1 =left
+    fifth|seventh|ninth ~2 watch|watches|join|joins|dance|dances
     if|where|with ~4 three|odd ~2 @group|rows|groups
     three|third @group ~3 take|takes|watch|watches|join|joins|round
     """,
     _LISTS,
 )
+_NOT_IN_TWOS = Saying(
+    """
+    come|comes ~3 even|evenly|twos|pairs
+    @group =left
+    """,
+    _LISTS,
+)
+"""What is denied: the fours don't come out in twos; no four left for you."""
 _FIELDS = ("into", "task", "say")
 
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for the first step in which groups watch by twos, if nobody says more."""
     notes = (unit.notes, *(lesson.notes for lesson in unit.lessons))
-    if _ONE_OVER.in_any(notes):
+    if _says_of_one_over(*notes):
         return
     for lesson in unit.lessons:
         for n, step in enumerate(lesson.steps):
@@ -61,7 +80,7 @@ def check(unit: Unit) -> Iterator[Finding]:
             said = _watching(step) if size else None
             if size is None or said is None:
                 continue
-            if _ONE_OVER.in_any((*(getattr(step, f) for f in _FIELDS), step.easier)):
+            if _says_of_one_over(*(getattr(step, f) for f in _FIELDS), step.easier):
                 return
             odd = [many for many in _CLASSES if len(groups(many, size)) % 2]
             example = min(odd, key=lambda many: abs(many - 28))
@@ -75,6 +94,10 @@ def check(unit: Unit) -> Iterator[Finding]:
                 "say what a group over does, such as: a four over joins the next two",
             )
             return
+
+
+def _says_of_one_over(*texts: str | None) -> bool:
+    return any(_ONE_OVER.said(text) or _NOT_IN_TWOS.denied(text) for text in texts)
 
 
 def _watching(step: Step) -> tuple[str, str] | None:

@@ -39,7 +39,22 @@ _FITS: Mapping[str, tuple[str, ...]] = {
 _LOOKS = ("show", "look and talk")
 
 
-_WATCHED = Saying("half|pair|group|row|four|partner ~1 you ~1 watched|saw|looked")
+_WATCHED = Saying(
+    """
+    half|pair|group|row|four|partner|dancer ~1 you ~1 watched|saw|looked
+    other half|group|pair|row
+    first|second|two|both @groups ~3 or|and|look|looked|was|were|danced|kept
+    two|both @groups
+    =others|they|them|partner ~1 danced|dancing|perform|performed
+    see|watch|notice ~2 partner|=them|=others|dancers
+    while|as|when ~1 you ~2 =watching|=watched
+    where you =sat|=watched
+    somebody|someone|anybody|anyone ~1 whose
+    whose ~3 was|were|looked
+    you ~3 audience|watchers
+    """,
+    {"groups": "half group pair row four"},
+)
 """A question to those who watched others."""
 
 

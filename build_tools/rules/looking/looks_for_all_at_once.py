@@ -19,7 +19,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.sayings import Saying
+from build_tools.sentences.sayings import Said, Saying
 from build_tools.views.dance.progress import names_in, steps_in_order
 from build_tools.views.words.plain_words import fit_in_words, listed
 
@@ -30,11 +30,34 @@ NEEDS = ("unknown-name",)
 _BY_TURNS = ("question and answer", "canon in turn")
 _AT_ONCE = Saying(
     """
-    both|all|everyone|everybody|partners|they ~3 move|moves|dance|dances|go|goes ~3 together|once
+    both|all|everyone|everybody|partners|they ~3 move|moves|dance|dances|go|goes ~3 together
+    both|all|everyone|everybody|partners|they ~3 move|moves|dance|dances|go|goes ~2 at once
     both|all|everyone|everybody|partners ~3 move|moves|dance|dances ~3 same ~1 time|moment|counts
-    both|all|everyone|everybody ~3 move|moves|moving ~2 all|whole ~1 time
     """
 )
+_ALWAYS = Saying(
+    """
+    @all ~4 keep|keeps|stay|stays ~1 moving|dancing|going|motion|busy|@go
+    @all ~4 move|moving|busy|@go ~3 all|whole ~1 time|through
+    @all ~4 move|moving|@go ~3 all|every|each ~2 count|beat
+    @all ~4 move|moving|@go ~2 from ~1 start|first|beginning
+    @all ~4 busy|moving throughout
+    @all ~4 @go ~1 all ~1 way
+    on the move ~2 all|whole ~1 time
+    constant|continuous|non-stop movement|motion|moving|dancing
+    """,
+    {"all": "all everyone everybody both each every four three two"},
+)
+"""Nobody is ever still: no moment of it alone, but the whole."""
+_NEVER_STILL = Saying(
+    """
+    is|are|be|ever !<while|when|as|until ~1 still|motionless
+    moment ~5 still|stillness|motionless
+    =stands|=standing|=waits|=waiting !<while|when|as|until
+    anyone|anybody ~2 moving|dancing
+    """
+)
+"""What is denied where nobody may be still."""
 _SAID_OF_THE_END = Saying("end|ends|land|lands|hide|stop|stops|still|start|starts|last")
 
 
@@ -42,9 +65,9 @@ def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each step that looks for all at once in what goes by turns."""
     sections = unit.dance.sections
     for place, lesson, step in steps_in_order(unit):
-        said = _AT_ONCE.said(step.look_for)
+        said = _wanted_at_once(step.look_for)
         letters = [name for name in names_in(step) if name in sections]
-        if said is None or not letters or _SAID_OF_THE_END.said(step.look_for):
+        if said is None or not letters:
             continue
         passages = [p for letter in letters for p in sections[letter].danced]
         if not passages or any(p.fit not in _BY_TURNS for p in passages):
@@ -57,3 +80,11 @@ def check(unit: Unit) -> Iterator[Finding]:
             f"{listed(letters)} goes by turns: {listed(how)}",
             "look for the stillness of those who wait, or for an answer that comes at once",
         )
+
+
+def _wanted_at_once(text: str | None) -> Said | None:
+    """Where a text wants all to move at once; to start or to end at once is no fault."""
+    said = _AT_ONCE.said(text)
+    if said is not None and not _SAID_OF_THE_END.said(text):
+        return said
+    return _ALWAYS.said(text) or _NEVER_STILL.denied(text)

@@ -35,18 +35,30 @@ NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work", "canon-
 _GAP = Saying(
     """
     gap
-    pause|break|wait ~4 between|along|row|line|beat|them|dancer
-    pause|break $
+    @stop ~4 between|along|row|line|beat|them|dancer|passed
+    @stop $
+    ever|once ~1 @stop|still
+    """,
+    {"stop": "pause break wait stop halt rest =standing"},
+)
+"""What is denied: no gap."""
+_UNBROKEN = Saying(
+    """
+    unbroken|seamless|seamlessly|continuous|continuously|non-stop
+    flow|flows|run|runs on and on
+    keep|keeps on|going|moving|flowing|=folding ~~6 end|last|finish|throughout
     """
 )
+_OF_A_BODY = Saying("gap ~4 finger|arm|hand|leg|shoulder|body|foot|knee|head|wall|floor")
+"""A gap in space, and none in time."""
 
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each step that looks for no gap in something that has one."""
     dance = unit.dance
     for place, lesson, step in steps_in_order(unit):
-        said = _GAP.denied(step.look_for)
-        if said is None:
+        said = _GAP.denied(step.look_for) or _UNBROKEN.said(step.look_for)
+        if said is None or _OF_A_BODY.mentioned(step.look_for):
             continue
         for passage in _in_turn(dance, step):
             still, whole = _stillness(dance, passage), _length(dance, passage)

@@ -18,6 +18,7 @@ from build_tools.model.dance import Choice
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.sentences.reading import read
 from build_tools.sentences.telling import telling_words
 from build_tools.views.words.plain_words import listed
 
@@ -26,6 +27,8 @@ READS = "en"
 SOURCE = "common practice, no source"
 
 _CAPITALS = re.compile(r"\b[A-Z]\b")
+_NO_OPTION = telling_words(("like end stretch lead out",))
+"""Words that any option may be said with."""
 _OPEN = re.compile(r"\b(?:any|other|another|own|made up|makes? up|else)\b", re.IGNORECASE)
 
 
@@ -51,4 +54,6 @@ def _is_an_option(choice: Choice) -> bool:
 
 
 def _words(text: str) -> frozenset[str]:
-    return telling_words((text,)) | frozenset(_CAPITALS.findall(text))
+    """The telling words of what is meant: not the elbows, and not what it is only like."""
+    meant = " ".join(word.form for word in read(text).words if not word.denied)
+    return (telling_words((meant,)) - _NO_OPTION) | frozenset(_CAPITALS.findall(text))

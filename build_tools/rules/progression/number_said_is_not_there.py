@@ -45,12 +45,13 @@ def check(unit: Unit) -> Iterator[Finding]:
     for file, one in text.at(reduce(or_, map(text.containing, _THINGS))):
         if not one.path or one.path[0] == "curriculum":
             continue
-        gone = [f"lesson {n}" for n in lessons_said(one.text) if n > last]
+        gone = [f"lesson {n}" for n in _lessons(one.text) if n > last]
         has = how_many(last, "lesson")
         if not gone and file in steps and one.path[0] in _OF_THIS_LESSON:
             gone = [f"step {n}" for n in steps_said(one.text) if n > steps[file]]
             has = how_many(steps[file], "step")
-        if not gone and (joins := joins_said(one.text)) and joins != len(unit.dance.form) - 1:
+        there = len(unit.dance.form) - 1
+        if not gone and (joins := joins_said(one.text, there)) and joins != there:
             yield _joins(unit, file, one, joins)
         if gone:
             thing = "the unit" if gone[0].startswith("lesson") else "the lesson"
@@ -62,14 +63,37 @@ def check(unit: Unit) -> Iterator[Finding]:
             )
 
 
-_ALL_JOINS = re.compile(r"\b(?:all|every|the) (?:of the )?(\w+) joins\b", re.IGNORECASE)
+_ORDINALS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth")
+_NTH_LESSON = re.compile(rf"\b({'|'.join(_ORDINALS)}) lesson\b", re.IGNORECASE)
+_NO_LESSON = re.compile(r"\b(?:no|isn't a|not a) lesson \w+", re.IGNORECASE)
+
+
+def _lessons(text: str) -> tuple[int, ...]:
+    """Lessons by number: lesson 4, the fourth lesson; there's no lesson 4 names none."""
+    nth = (_ORDINALS.index(said.lower()) + 1 for said in _NTH_LESSON.findall(text))
+    return (*lessons_said(_NO_LESSON.sub("", text)), *nth)
+
+
+_ALL_JOINS = re.compile(
+    r"\b(?:all|every|every one|the|its|their)(?: of (?:the|its))? (\w+) joins\b", re.IGNORECASE
+)
 """How many joins there are in all."""
+_JOINS = re.compile(r"\b(\w+) joins\b", re.IGNORECASE)
 
 
-def joins_said(text: str) -> int | None:
-    """The number of all joins that a text gives."""
-    said = _ALL_JOINS.search(text) if "joins" in text else None
-    return number_of(said.group(1).lower()) if said else None
+def joins_said(text: str, there: int) -> int | None:
+    """The number of all joins that a text gives, or of any joins if it is more than are `there`."""
+    if "joins" not in text:
+        return None
+    if re.search(r"\bboth joins\b", text, re.IGNORECASE):
+        return 2
+    said = _ALL_JOINS.search(text)
+    if said and (number := number_of(said.group(1).lower())):
+        return number
+    some = [number for one in _JOINS.findall(text) if (number := number_of(one.lower()))]
+    if re.search(r"\bhalf a dozen joins\b", text, re.IGNORECASE):
+        some = [6]
+    return next((number for number in some if number > there), None)
 
 
 def _joins(unit: Unit, file: str, one: FieldText, said: int) -> Finding:
