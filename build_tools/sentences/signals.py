@@ -44,6 +44,7 @@ STOP_SIGNAL = Saying(
     =raised hand|arm|palm ~~5 =stop|=stops|@still
     =stop|halt|@still ~~5 when|if|once|until|soon|moment|on ~3 hand|arm|card|flag|palm|lights|red
     say|shout|call|cry|hear ~1 =stop|=freeze
+    =stop is ~3 @sounding
     hand|arm|card|flag|palm ~2 up|high ~~5 brake|brakes|still|stop
     =brake|=brakes ~1 on|$
     stop|freeze|halt|still when|if|once|whenever|as ~2 i

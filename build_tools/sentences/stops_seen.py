@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from build_tools.sentences.reading import read
 from build_tools.sentences.sayings import Saying
 from build_tools.sentences.signals import STOP_SIGNAL
 
@@ -18,6 +19,7 @@ SEEN = Saying(
     {_STOPS} ~~6 hand|arm|card|flag|palm ~3 up|high|goes|raised
     flash|flashes|switch|turn|dim ~3 light|lights|lamp|lamps
     light|lights|lamp|lamps ~2 off|out|flash|flashes|dim ~~6 {_STOPS}
+    {_STOPS} ~2 when|if|once|as ~1 =i|teacher ~1 stand|sit|kneel|crouch|step
     """
 )
 """A text that tells of a signal to stop that is seen."""
@@ -25,9 +27,10 @@ SEEN = Saying(
 _KINDS = {
     "a raised hand": Saying(
         """
-        raise|raises|lift|hold|put|see ~3 hand|hands|arm|arms|palm
+        raise|raises|lift|hold|put|see ~3 hand|hands|arm|arms|palm !down|flat
         =raised hand|arm|palm
-        hand|arm|palm ~3 up|high
+        hand|arm|palm ~~3 up|high
+        up ~2 hand|arm
         """
     ),
     "a call": Saying("call|calls|say|says|shout|shouts ~2 freeze|stop|halt|still\nfreeze and"),
@@ -35,15 +38,39 @@ _KINDS = {
     "claps": Saying("n:clap|=claps"),
     "the drum": Saying("drum|drumbeat|gong|tambourine"),
     "a bell": Saying("bell|triangle|chime|cymbal|whistle"),
-    "the lamps": Saying("light|lights|lamp|lamps ~2 off|out|flash|on|dim"),
+    "the lamps": Saying(
+        "light|lights|lamp|lamps ~2 off|out|flash|on|dim\nflick|flash ~2 light|lights|lamp|lamps"
+    ),
     "a card or a scarf": Saying(
         "card|flag|scarf ~3 up|high|red\nraise|hold|show ~3 card|flag|scarf"
     ),
 }
 
+_TELLS = Saying(
+    """
+    mean|means ~1 stop|freeze
+    that|this|is ~2 stop
+    word stop ~1 is
+    when ~1 =i ~~6 stop|freeze
+    """
+)
+_ANOTHER = "a sign of its own"
+
 
 def signals_in(text: str) -> frozenset[str]:
-    """The kinds of signal by which a text stops the class; none where it stops nobody."""
-    if SEEN.said(text) is None and STOP_SIGNAL.said(text) is None:
+    """The kinds of signal by which a text stops the class; none where it stops nobody.
+
+    They stand in the sentence that tells of the signal, or in the one before, if that is a
+    question: my hand is up? Then stop.
+    """
+    if SEEN.said(text) is None and STOP_SIGNAL.said(text) is None and not _TELLS.said(text):
         return frozenset()
+    sentences = read(text).sentences
+    telling = [one for one in sentences if SEEN.said(one) or STOP_SIGNAL.said(one)]
+    telling = telling or [one for one in sentences if _TELLS.said(one)]
+    found = _kinds_in(" ".join(telling))
+    return found or _kinds_in(text) or frozenset({_ANOTHER})
+
+
+def _kinds_in(text: str) -> frozenset[str]:
     return frozenset(kind for kind, saying in _KINDS.items() if saying.said(text))

@@ -26,7 +26,7 @@ from build_tools.paths.drift import drifts
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.sayings import Saying
-from build_tools.sentences.staying_in_place import SAME_PLACE
+from build_tools.sentences.staying_in_place import same_place
 from build_tools.views.dance.on_the_floor import on_the_floor, told
 from build_tools.views.words.plain_words import counts_in_words
 
@@ -71,7 +71,7 @@ def check(unit: Unit) -> Iterator[Finding]:
 
 def _same_place(section: Section) -> str | None:
     """The words that say it ends where it starts; None where it does not say so."""
-    said = SAME_PLACE.said(section.end.place)
+    said = same_place(section.end.place)
     if said is not None:
         return said.text
     if section.end.place == section.start.place:

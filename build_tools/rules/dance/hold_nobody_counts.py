@@ -38,9 +38,18 @@ _KEPT_BY = Saying(
     breath|breaths
     finger|fingers
     nod|nods
+    teacher|leader ~3 mouth|step|steps|take|takes
+    teacher|leader|pupil|scarf|flag ~3 sink|drop|drops|fall|lower|lowers|touch|raise|raises|lift
+    scarf|flag ~4 sink|drop|drops|fall|lower|lowers|touch|raise|raises|lift
     """
 )
 """How a class keeps together with no beat."""
+_ENDS_ON = Saying(
+    """
+    until|till|before ~3 teacher|leader|pupil|drum|bell|triangle|clap|tap|flag|scarf|hand|voice|i
+    """
+)
+"""What ends it for all; it may stand in a sentence with a not: don't move before the flag falls."""
 
 
 def check(unit: Unit) -> Iterator[Finding]:
@@ -53,6 +62,8 @@ def check(unit: Unit) -> Iterator[Finding]:
             continue
         texts = (join.how, join.cue)
         if SIGN.in_any(texts) or _KEPT_BY.in_any(texts):
+            continue
+        if any(_ENDS_ON.mentioned(text) for text in texts):
             continue
         yield Finding(
             unit.file,

@@ -23,7 +23,7 @@ from build_tools.paths.arriving import Arrival, arrivals
 from build_tools.paths.model import Paths, StretchPaths
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.staying_in_place import COMES_HOME
+from build_tools.sentences.staying_in_place import stays_near
 from build_tools.views.dance.on_the_floor import class_in_a_hall, on_the_floor, placed
 from build_tools.views.words.plain_words import counts_in_words
 
@@ -94,4 +94,4 @@ def _anywhere(unit: Unit, before: StretchPaths, arrival: Arrival) -> bool:
         return False
     here = unit.dance.sections[arrival.letter].start.apart
     says = (*section.improvised_rules, section.end.place, section.ends_on)
-    return here is not None and not COMES_HOME.in_any(says)
+    return here is not None and not any(map(stays_near, says))

@@ -28,12 +28,23 @@ SOURCE = "common practice, no source"
 NEEDS = ("unknown-name",)
 _SWAPS = Saying(
     """
-    swap|swaps|swapping
-    change|changes|changing ~1 over|parts|roles
+    swap|swaps|swapping !side|place|partner|glance
+    @change ~1 over|parts|roles|jobs
+    exchange|exchanges|exchanging ~1 parts|roles|jobs|each|every
+    take|takes turns
+    turn and turn
+    the opposite
+    every other ~1 time|go
+    each|both ~3 both
+    each|both ~2 * ~1 once and * ~1 once
+    both ~3 to * ~~1 both ~2 to
+    =whoever ~4 first ~4 second
+    ones ~~4 then ~~3 twos ~~4 then
     other way ~1 round
     then twos|evens|two ~2 ask|asks|lead|leads|begin
     reverse|reversed ~1 roles|parts
-    """
+    """,
+    {"change": "change switch trade"},
 )
 
 

@@ -29,8 +29,24 @@ READS = "en"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work", "canon-not-spelt-out")
 _SAID = {
-    "forwards": Saying("forwards\nforward"),
-    "backwards": Saying("backwards\nbackward\ngo|goes|going|travel|walk back"),
+    "forwards": Saying(
+        """
+        forwards|forward !<arm|hand|look|looking|lean|reach|chest|head
+        straight ahead
+        onwards|onward
+        towards|to ~1 front
+        way ~2 face|facing
+        """
+    ),
+    "backwards": Saying(
+        """
+        backwards|backward
+        go|goes|going|travel|walk|drift back
+        back towards|to ~2 wall|back
+        reverse
+        away from ~1 front
+        """
+    ),
 }
 _OTHER = {"forwards": "backwards", "backwards": "forwards"}
 

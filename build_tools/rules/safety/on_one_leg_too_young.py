@@ -17,6 +17,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from build_tools.model.dance import Action, Dance
+from build_tools.model.lesson import Step
 from build_tools.model.school_years import ages
 from build_tools.model.unit import Unit
 from build_tools.movement.development import actions_of
@@ -24,6 +25,7 @@ from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.sayings import Saying
 from build_tools.views.dance.actions_written import actions_written
+from build_tools.views.dance.progress import names_in
 from build_tools.views.words.plain_words import action_label
 from build_tools.views.written.unit_text import unit_text
 
@@ -42,8 +44,12 @@ _SEATED = Saying(
     hold|holding|hand ~3 wall|bar|partner|chair
     low|tap|stamp|point
     toe|toes|foot ~2 floor|ground
+    foot ~3 down|flat|floor|ground
+    hand|arm|elbow|shoulder ~1 in place
+    hand|arm|elbow|shoulder ~1 instead
     """
 )
+"""Ways in which nobody balances with a leg up."""
 
 
 def check(unit: Unit) -> Iterator[Finding]:
@@ -84,13 +90,32 @@ def _high(action: Action) -> bool:
 
 
 def _offered_seated(unit: Unit, action: Action) -> bool:
-    """Whether a step that names the action offers it sitting down."""
+    """Whether a step that names the action, or teaches nothing else, offers it sitting down."""
     word = action_label(action).casefold()
+    if any(_SEATED.said(step.easier) and _only(unit.dance, step, action) for step in _steps(unit)):
+        return True
     return any(
         word in one.text.casefold() and _SEATED.said(one.text)
         for _, fields in unit_text(unit).documents[1:]
         for one in fields
         if one.kind in ("easier", "task", "say")
+    )
+
+
+def _steps(unit: Unit) -> Iterator[Step]:
+    return (step for lesson in unit.lessons for step in lesson.steps)
+
+
+def _only(dance: Dance, step: Step, action: Action) -> bool:
+    """Whether a step makes or learns the motif of the action alone, and `easier` names no other."""
+    motif = next((m for m in dance.motifs.values() if action in m.actions), None)
+    if motif is None or set(names_in(step)) != {motif.name}:
+        return False
+    said = (step.easier or "").casefold()
+    return not any(
+        label in said
+        for other in motif.actions
+        if (label := action_label(other).casefold()) and other is not action
     )
 
 
