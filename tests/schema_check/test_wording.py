@@ -63,8 +63,8 @@ CASES: list[tuple[Kind, str, str, int, str, str, str]] = [
     # kind, old, new, lines below the old text's start, rule, message, help
     (
         "lesson",
-        "look_for: Everyone still",
-        "looks_for: Everyone still",
+        "    look_for: ",
+        "    looks_for: ",
         0,
         "unknown-field",
         "`looks_for` is not a field that is read here",
