@@ -28,7 +28,7 @@ class PartSpan:
     end: Fraction
 
 
-def passage_misfit(passage: Passage) -> str | None:
+def left_unsaid(passage: Passage) -> str | None:
     """What a passage does not say but needs to, in the reader's words, or None."""
     if passage.fit in CANONS and not passage.parts:
         return f"a {passage.fit} needs `parts`: how many parts the dancers are in"
@@ -54,9 +54,9 @@ def passage_counts(passage: Passage, lengths: Mapping[str, Fraction]) -> Fractio
 def part_spans(passage: Passage, lengths: Mapping[str, Fraction]) -> tuple[PartSpan, ...]:
     """Every part's spans, from the start of the passage; `lengths` in counts by name.
 
-    Raises ValueError where `passage_misfit` finds something, KeyError for an unknown name.
+    Raises ValueError where `left_unsaid` finds something, KeyError for an unknown name.
     """
-    if why := passage_misfit(passage):
+    if why := left_unsaid(passage):
         raise ValueError(why)
     phrase = [(name, lengths[name]) for name in passage.what]
     long = sum((length for _, length in phrase), Fraction(0)) * passage.times

@@ -25,7 +25,7 @@ SUMS = tuple(
 """The sums that a page does in the browser, and what it does them with; they come first."""
 FLOOR = tuple(
     f"sums/floor-{name}.js"
-    for name in ("hall", "shapes", "places", "facings", "moves", "dance", "room")
+    for name in ("hall", "shapes", "places", "facings", "dancing", "whole", "room")
 )
 """Where a class stands and goes in a dance, for the class and the hall of the day."""
 _CATCHING_UP = "sums/catch-up.js"
@@ -50,12 +50,12 @@ _FINDING = tuple(
         "words-typed",
         "alike",
         "parts",
-        "search",
+        "how-surely",
         "narrowing",
         "sayings",
         "cards",
         "address",
-        "finding",
+        "when-typing",
     )
 )
 
@@ -92,7 +92,7 @@ PAGE_SCRIPTS = {
         *_DANCE,
     ),
     "floor.js": ("playing/paths.js", *FLOOR),
-    "finder.js": ("front/finder.js",),
+    "finder.js": ("front/fetch-finder.js",),
     "finding.js": _FINDING,
     "booklet.js": ("pieces/print.js", "booklet/unpack.js"),
     "handouts.js": (

@@ -8,10 +8,10 @@ from dataclasses import dataclass, replace
 from build_tools.body.ages import AtAge
 from build_tools.model.dance import Dance, Passage, Section
 from build_tools.movement.canon_and_unison import (
+    left_unsaid,
     part_spans,
     parts_in,
     passage_counts,
-    passage_misfit,
 )
 from build_tools.movement.development import actions_of
 from build_tools.movement.roles import part_places, place_danced
@@ -88,7 +88,7 @@ def _moves(
     """Each dancer's moves, with what each goes towards."""
     known, start = lengths(dance), 0.0
     for passage in section.danced:
-        if passage_misfit(passage):
+        if left_unsaid(passage):
             continue
         of_part = part_dancers(section, passage, together)
         for span in part_spans(passage, known):
@@ -110,7 +110,7 @@ def made_ready_of(
     seconds: float | None,
 ) -> tuple[Move, ...]:
     """The actions of `what` from count `start` to `end`, as far as the section lasts."""
-    found = []
+    found: list[Move] = []
     end = min(end, float(section.counts or 0))
     for action in actions_of(dance, what):
         last = min(start + float(action.counts), end)

@@ -13,10 +13,10 @@ from typing import Any
 
 from build_tools.model.dance import Section, Standing
 from build_tools.movement.canon_and_unison import (
+    left_unsaid,
     part_spans,
     parts_in,
     passage_counts,
-    passage_misfit,
 )
 from build_tools.movement.roles import part_places, rows_of
 from build_tools.movement.watchers import watchers
@@ -34,7 +34,7 @@ _SEEN = ("partner", "centre", "outwards")
 
 
 def paths_for_page(paths: Paths) -> str:
-    """The dance as JSON. `site_overrides/sums/floor-dance.js` reads it."""
+    """The dance as JSON. `site_overrides/sums/floor-whole.js` reads it."""
     return json.dumps(page_data(paths), separators=(",", ":"), ensure_ascii=False)
 
 
@@ -112,7 +112,7 @@ def _danced(
     seconds = 60 / dance.tempo if dance.tempo else None
     groups = groups_of(section)
     for passage in section.danced:
-        if passage_misfit(passage):
+        if left_unsaid(passage):
             continue
         places = part_places(groups, passage)
         spans = part_spans(passage, known)

@@ -9,7 +9,7 @@ from pathlib import Path
 from build_tools.comparing.change import WrittenUnit
 from build_tools.comparing.comparison import Comparison, SinceLast, compared
 from build_tools.comparing.edition_number import newer
-from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.reading.refused_error import RefusedError
 from build_tools.packs.reading.walled import Refused, walled
 from build_tools.packs.taking_in.placing import EARLIER
 from build_tools.problem import Problem

@@ -8,7 +8,7 @@ from pathlib import Path
 from build_tools.comparing.change import WrittenUnit
 from build_tools.comparing.comparison import Comparison, compared
 from build_tools.misuse import Misuse
-from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.reading.refused_error import RefusedError
 from build_tools.packs.reading.walled import Refused, walled
 from build_tools.problem import Problem
 from build_tools.unit_editions.unit_texts import text_at

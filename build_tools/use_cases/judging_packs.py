@@ -20,7 +20,7 @@ from build_tools.model.build_bank import build_bank
 from build_tools.model.unit import Unit
 from build_tools.packs.about import says_the_same
 from build_tools.packs.reading.contents import Pack
-from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.reading.refused_error import RefusedError
 from build_tools.packs.reading.scratch import laid_out
 from build_tools.packs.reading.verified import verified
 from build_tools.packs.reading.walled import Refused, walled

@@ -11,7 +11,7 @@ from build_tools.disk.sure_files import write_whole
 from build_tools.model.build_bank import build_bank
 from build_tools.packs.reading.bag_check import payload_of
 from build_tools.packs.reading.contents import contents_of
-from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.reading.refused_error import RefusedError
 from build_tools.packs.reading.unzipping import unzipped
 from build_tools.pictures.trouble import PictureError
 from build_tools.problem import Problem

@@ -8,7 +8,7 @@
   const MARKS = ["full", "open", "dot", "bar"];
   const EDGE = 0.95; // metres of paper round the hall, for the names of its sides
 
-  // `paths` are those of sums/floor-dance.js; a stage is drawn anew for another class or hall
+  // `paths` are those of sums/floor-whole.js; a stage is drawn anew for another class or hall
   dance.stage = (svg, paths) => {
     const [wide, deep] = paths.hall;
     svg.replaceChildren(svg.querySelector("title"));

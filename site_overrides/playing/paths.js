@@ -1,4 +1,4 @@
-// Where every dancer is at a moment, from the legs that sums/floor-dance.js works out.
+// Where every dancer is at a moment, from the legs that sums/floor-whole.js works out.
 // Metres from the middle of the floor (x to the right of who faces the front, y to the back), degrees clockwise
 // from the front, moments in counts, or in seconds where nothing is counted.
 (() => {

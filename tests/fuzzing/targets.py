@@ -13,7 +13,7 @@ from build_tools.checking.check_bank import check_shape
 from build_tools.packs.bag import bagged
 from build_tools.packs.reading.bag_check import payload_of
 from build_tools.packs.reading.contents import contents_of
-from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.reading.refused_error import RefusedError
 from build_tools.packs.reading.unzipping import unzipped
 from build_tools.pages.pieces.notes import notes_html
 from build_tools.pictures.publishable import cleaned

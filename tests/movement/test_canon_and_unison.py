@@ -18,10 +18,10 @@ from hypothesis import strategies as st
 from build_tools.model.dance import Passage
 from build_tools.movement.canon_and_unison import (
     PartSpan,
+    left_unsaid,
     part_spans,
     parts_in,
     passage_counts,
-    passage_misfit,
 )
 from build_tools.shapes.schemas import schema
 from tests.movement.strategies import FITS, PUBLISHED, counts, lengths, passages
@@ -74,7 +74,7 @@ def test_answers_follow_and_sides_run_together(known: Lengths) -> None:
 
 @given(passages, lengths)
 def test_no_part_does_two_things_at_once(passage: Passage, known: Lengths) -> None:
-    if passage_misfit(passage):
+    if left_unsaid(passage):
         with pytest.raises(ValueError, match="needs"):
             part_spans(passage, known)
         return

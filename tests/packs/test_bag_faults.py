@@ -13,7 +13,7 @@ import pytest
 from build_tools.packs.bag import encoded
 from build_tools.packs.reading.bag_check import payload_of
 from build_tools.packs.reading.names import refuse_clashes, refuse_path
-from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.reading.refused_error import RefusedError
 from tests.support.packs import DECLARATION, in_top, manifest
 
 Bag = dict[str, bytes | None]

@@ -10,7 +10,7 @@ import pytest
 
 from build_tools import cli
 from build_tools.packs.reading import verified
-from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.reading.refused_error import RefusedError
 from build_tools.packs.reading.walled import Refused
 from build_tools.use_cases import judging_packs
 from tests.support.packs import (

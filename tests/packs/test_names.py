@@ -11,7 +11,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from build_tools.packs.reading.names import refuse_clashes, refuse_path
-from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.reading.refused_error import RefusedError
 
 PLAIN = st.text(string.ascii_lowercase + string.digits + "-", min_size=1, max_size=12).filter(
     lambda name: not (name[:3] in ("con", "prn", "aux", "nul") or name[:3] in ("com", "lpt"))

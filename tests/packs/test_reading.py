@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 
 from build_tools.packs.bag import decoded, encoded
-from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.reading.refused_error import RefusedError
 from build_tools.packs.reading.verified import verified
 from tests.support import packs
 from tests.support.packs import bag, in_top, manifest, pack, unit_files, written, zipped

@@ -20,7 +20,7 @@ from build_tools.packs.reading.bag_check import payload_of
 from build_tools.packs.reading.contents import contents_of
 from build_tools.packs.reading.names import refuse_clashes, refuse_path
 from build_tools.packs.reading.pages import refuse_active_page
-from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.reading.refused_error import RefusedError
 from build_tools.packs.reading.unzipping import unzipped
 from build_tools.packs.taking_in.journal import finish
 from build_tools.pages.pieces.notes import notes_html

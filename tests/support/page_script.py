@@ -29,7 +29,7 @@ WITHOUT_A_PAGE = (
     "counts/midi.js",
     "front/finding/words-typed.js",
     "front/finding/alike.js",
-    "front/finding/search.js",
+    "front/finding/how-surely.js",
     "front/finding/narrowing.js",
     "front/finding/sayings.js",
 )

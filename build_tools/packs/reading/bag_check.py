@@ -9,7 +9,7 @@ from collections.abc import Iterator, Mapping
 from build_tools.packs.bag import decoded
 from build_tools.packs.limits import MOST_ABOUT, MOST_LIST
 from build_tools.packs.reading.names import printable, refuse_path
-from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.reading.refused_error import RefusedError
 
 _VERSIONS = ("1.0", "0.97")
 _MOST_DECLARED = 200

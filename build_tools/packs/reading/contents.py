@@ -12,7 +12,7 @@ from build_tools.packs.about import FORMAT
 from build_tools.packs.limits import MOST_ABOUT, MOST_PICTURES
 from build_tools.packs.reading.names import printable
 from build_tools.packs.reading.pages import refuse_active_page
-from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.reading.refused_error import RefusedError
 from build_tools.pictures.publishable import cleaned
 from build_tools.pictures.trouble import PictureError
 from build_tools.source.folder import is_slug

@@ -7,7 +7,7 @@ import unicodedata
 from collections.abc import Iterable
 
 from build_tools.packs.limits import MOST_DEPTH, MOST_NAME, MOST_NAME_BYTES, MOST_PATH
-from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.reading.refused_error import RefusedError
 
 # Microsoft, Naming Files, Paths, and Namespaces
 _NOT_ON_WINDOWS = re.compile(r'[<>:"|?*]')

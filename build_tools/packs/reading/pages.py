@@ -10,7 +10,7 @@ from __future__ import annotations
 import re
 
 from build_tools.packs.reading.names import printable
-from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.reading.refused_error import RefusedError
 from build_tools.sentences.word_lists import word_list
 
 _RUNS = word_list("script iframe object embed applet base form frame frameset link")

@@ -20,7 +20,7 @@ from build_tools.packs.limits import (
     MOST_WHOLE,
 )
 from build_tools.packs.reading.names import printable, refuse_clashes, refuse_path
-from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.reading.refused_error import RefusedError
 
 _END = struct.Struct("<4s4H2IH")
 _CENTRAL = struct.Struct("<4s6H3I5H2I")

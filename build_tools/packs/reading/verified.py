@@ -9,7 +9,7 @@ from pathlib import Path
 from build_tools.packs.limits import MOST_PACK
 from build_tools.packs.reading.bag_check import payload_of
 from build_tools.packs.reading.contents import Pack, contents_of, refuse_strange_tags
-from build_tools.packs.reading.refusal import RefusedError
+from build_tools.packs.reading.refused_error import RefusedError
 from build_tools.packs.reading.unzipping import unzipped
 
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from markupsafe import Markup
 
-from build_tools.views.diagrams.figure import Figure
+from build_tools.views.diagrams.diagram import Figure
 
 
 @dataclass(frozen=True, slots=True)

@@ -15,7 +15,7 @@ from collections.abc import Iterator
 
 from build_tools.model.dance import Passage
 from build_tools.model.unit import Unit
-from build_tools.movement.canon_and_unison import CANONS, passage_misfit
+from build_tools.movement.canon_and_unison import CANONS, left_unsaid
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 
@@ -29,7 +29,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each passage that leaves out what its kind needs."""
     for letter, section in unit.dance.sections.items():
         for n, passage in enumerate(section.danced):
-            if why := passage_misfit(passage):
+            if why := left_unsaid(passage):
                 yield Finding(
                     unit.file,
                     ("sections", letter, "danced", n),

@@ -18,6 +18,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.views.lesson.timings import step_minutes
 from build_tools.views.words.plain_words import minutes_in_words
 
 GRADE: Grade = "error"
@@ -28,14 +29,15 @@ def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each lesson whose steps do not fill it exactly."""
     for lesson in unit.lessons:
         steps = [step.minutes for step in lesson.steps]
-        if sum(steps) == lesson.minutes:
+        whole = step_minutes(lesson)
+        if whole == lesson.minutes:
             continue
-        left = lesson.minutes - sum(steps)
+        left = lesson.minutes - whole
         yield Finding(
             lesson.file,
             ("minutes",),
             f"the lesson has {minutes_in_words(lesson.minutes)}, but its steps add up to "
-            f"{sum(steps)} ({' + '.join(str(m) for m in steps)})",
+            f"{whole} ({' + '.join(str(m) for m in steps)})",
             f"add {minutes_in_words(left)} to a step"
             if left > 0
             else f"take {minutes_in_words(-left)} off the steps",

@@ -18,7 +18,7 @@ from build_tools.views.dance.left_open import OPEN
 from build_tools.views.diagrams.body_figure import HEIGHT
 from build_tools.views.diagrams.body_lines import inked
 from build_tools.views.diagrams.body_scenes import Scene, scene
-from build_tools.views.diagrams.figure import Figure
+from build_tools.views.diagrams.diagram import Figure
 from build_tools.views.diagrams.svg import drawing, el, line, num, text, text_width
 from build_tools.views.words.plain_words import action_in_words, action_label
 

@@ -9,7 +9,7 @@ from build_tools.model.dance import Action
 from build_tools.views.diagrams.body_lines import inked, track
 from build_tools.views.diagrams.body_scenes import Scene, scene
 from build_tools.views.diagrams.body_words import body_in_words
-from build_tools.views.diagrams.figure import Figure
+from build_tools.views.diagrams.diagram import Figure
 from build_tools.views.diagrams.svg import drawing, el
 
 HEIGHT = 150

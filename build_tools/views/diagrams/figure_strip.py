@@ -22,7 +22,7 @@ from build_tools.views.diagrams.body_sprite import (
     body_drawn,
     body_shown,
 )
-from build_tools.views.diagrams.figure import Figure
+from build_tools.views.diagrams.diagram import Figure
 from build_tools.views.diagrams.figure_strip_rows import (
     EDGE,
     WIDTH,

@@ -19,7 +19,7 @@ from build_tools.paths.legs import CORNERS, Leg, Moment, point_of
 from build_tools.paths.model import Paths, StretchPaths
 from build_tools.paths.whole import USUAL_AGE, USUAL_HALL, paths_of
 from build_tools.views.dance.on_the_floor import middle_age
-from build_tools.views.diagrams.figure import Figure
+from build_tools.views.diagrams.diagram import Figure
 from build_tools.views.diagrams.floor_hall import Frame, hall
 from build_tools.views.diagrams.floor_marks import SIZE, lines_on, marks, short, steps_on
 from build_tools.views.diagrams.svg import SMALL, drawing, el, num, path, text, text_width

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from build_tools.model.dance import Dance, Section
 from build_tools.views.dance.dance_line import LinePart, dance_line, width_in_counts
 from build_tools.views.diagrams.blocks import tint_class
-from build_tools.views.diagrams.figure import Figure
+from build_tools.views.diagrams.diagram import Figure
 from build_tools.views.diagrams.score import score_in_words
 from build_tools.views.diagrams.svg import drawing, el, num, path, text, text_width
 from build_tools.views.words.plain_words import listed

@@ -10,7 +10,7 @@ from build_tools.views.dance.parts_over_counts import (
     parts_over_counts,
     who_in_words,
 )
-from build_tools.views.diagrams.figure import Figure
+from build_tools.views.diagrams.diagram import Figure
 from build_tools.views.diagrams.ruler import HEIGHT, ruler
 from build_tools.views.diagrams.svg import SMALL, drawing, el, num, text, text_width, wrapped
 from build_tools.views.words.doing import doing_in_words

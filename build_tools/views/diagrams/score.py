@@ -7,7 +7,7 @@ from fractions import Fraction
 from build_tools.model.dance import Dance, Section, Transition
 from build_tools.views.dance.dance_line import DanceLine, LinePart, dance_line
 from build_tools.views.diagrams.blocks import block, letter_tag
-from build_tools.views.diagrams.figure import Figure
+from build_tools.views.diagrams.diagram import Figure
 from build_tools.views.diagrams.hatch import hatches, letters_in_order
 from build_tools.views.diagrams.ruler import HEIGHT, ruler
 from build_tools.views.diagrams.svg import SMALL, TEXT, drawing, el, text, wrapped

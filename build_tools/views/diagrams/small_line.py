@@ -7,7 +7,7 @@ from collections.abc import Collection
 from build_tools.model.dance import Dance
 from build_tools.views.dance.dance_line import dance_line, width_in_counts
 from build_tools.views.diagrams.blocks import block, letter_tag
-from build_tools.views.diagrams.figure import Figure
+from build_tools.views.diagrams.diagram import Figure
 from build_tools.views.diagrams.hatch import hatches, letters_in_order
 from build_tools.views.diagrams.score import score_in_words
 from build_tools.views.diagrams.strip import StripSize

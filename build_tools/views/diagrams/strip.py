@@ -10,7 +10,7 @@ from build_tools.model.dance import Action
 from build_tools.movement.counts import figures
 from build_tools.views.dance.left_open import OPEN
 from build_tools.views.dance.without_counts import lengths_in_words
-from build_tools.views.diagrams.figure import Figure
+from build_tools.views.diagrams.diagram import Figure
 from build_tools.views.diagrams.marks import marks
 from build_tools.views.diagrams.ruler import HEIGHT, ruler
 from build_tools.views.diagrams.svg import (

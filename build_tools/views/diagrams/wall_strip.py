@@ -9,7 +9,7 @@ from itertools import zip_longest
 from build_tools.model.dance import Action
 from build_tools.movement.counts import figures
 from build_tools.views.dance.left_open import OPEN
-from build_tools.views.diagrams.figure import Figure
+from build_tools.views.diagrams.diagram import Figure
 from build_tools.views.diagrams.marks import marks
 from build_tools.views.diagrams.svg import drawing, el, line, num, text, text_width
 from build_tools.views.words.plain_words import action_in_words, action_label

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from build_tools.movement.development import actions_of
-from build_tools.views.diagrams.figure import Figure
+from build_tools.views.diagrams.diagram import Figure
 from build_tools.views.diagrams.floor_plan import floor_plan
 from build_tools.views.diagrams.parts import parts_figure
 from build_tools.views.diagrams.ruler import ruler
