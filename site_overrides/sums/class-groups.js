@@ -30,7 +30,7 @@
   sums.joinedFrom = (groupings, grouping) => {
     let last = null;
     for (const one of groupings) {
-      if (one === grouping && last && last !== one && SIZES[one] % SIZES[last] === 0) return last;
+      if (one === grouping) return last && SIZES[last] < SIZES[one] && SIZES[one] % SIZES[last] === 0 ? last : null;
       if (one !== "alone" && one in SIZES) last = one;
     }
     return null;

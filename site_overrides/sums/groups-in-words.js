@@ -43,8 +43,9 @@
   };
 
   // What to say to get pupils into the groups of a lesson whose steps are grouped so, at the first step
-  // with this grouping. Numbering off from one to the number of groups gives these very sizes, in any room.
-  sums.groupsSentence = (groupings, grouping, pupils) => {
+  // with this grouping; `today` are the groupings of today's steps alone. Numbering off from one to the
+  // number of groups gives these very sizes, in any room.
+  sums.groupsSentence = (groupings, grouping, pupils, today = groupings) => {
     const sizes = sums.classGroups(groupings, grouping, pupils);
     if (!sizes.length || sizes[0] === 1) return "Find a space of your own.";
     if (sizes.length === 1) return "All together.";
@@ -52,7 +53,7 @@
       return `Turn to the nearest person.${sizes[0] === 3 ? " If one pupil is left, make a three." : ""}`;
     }
     const from = sums.joinedFrom(groupings, grouping);
-    if (from) return joining(sizes, from, grouping, groupings[groupings.indexOf(grouping) - 1] !== from);
+    if (from) return joining(sizes, from, grouping, today.slice(0, today.indexOf(grouping)));
     if (sizes.length === 2) {
       const [here, there] = sizes.map(sums.numberInWords);
       return `Make two groups, one on each side of the hall: ${here} here and ${there} there.`;
@@ -72,11 +73,12 @@
     return size - odd[0] === 1 ? `In a ${name}, nobody dances the last part: count its counts, and all wait.` : `In a ${name}, nobody dances the last parts: count their counts, and all wait.`;
   };
 
-  function joining(sizes, from, grouping, apart) {
+  function joining(sizes, from, grouping, before) {
     const usual = grouping === "fours" ? 4 : 6;
     const odd = sizes.filter((one) => one !== usual);
     const join = JOIN[`${from} ${grouping}`];
-    const first = apart ? `Find your ${from === "pairs" ? "partner" : "three"}, then ${join}` : capital(join);
+    const whose = before.includes(from) ? "your" : "a";
+    const first = before.at(-1) === from ? capital(join) : `Find ${whose} ${from === "pairs" ? "partner" : "three"}, then ${join}`;
     if (!odd.length) return first;
     const known = usual === 4 && odd.length === 1 && OF_FOURS[odd[0]];
     return `${first} ${known || `That makes ${sums.groupsInWords(sizes)}.`}`;

@@ -24,7 +24,7 @@
   // "twelve pairs and one three", or "" where the page's own words say it already
   sums.groupsToday = (facts, grouping, fit) => {
     if (!fit || AS_WRITTEN.includes(grouping)) return "";
-    const sizes = sums.classGroups(facts.map((one) => one.grouping), grouping, fit.dancing);
+    const sizes = sums.classGroups(bank.groupings(facts), grouping, fit.dancing);
     const words = sums.groupsInWords(sizes);
     return words.charAt(0).toUpperCase() + words.slice(1);
   };

@@ -16,7 +16,7 @@
     if (!shows) return null;
     // pupils who dance alone show in two halves
     const how = grouping === "alone" && !shows.atOnce ? "half class" : grouping;
-    const places = [...sums.classGroups(facts.map((one) => one.grouping), how, pupils).keys()];
+    const places = [...sums.classGroups(bank.groupings(facts), how, pupils).keys()];
     const ways = [halves(places), [places]].map((runs) => timed(runs, shows));
     const plan = shows.atOnce ? timed(inTurn(places, shows.atOnce), shows) : ways[0];
     const fits = (way) => way.needs <= minutes;

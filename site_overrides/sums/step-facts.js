@@ -14,8 +14,12 @@
       shows: shows(said),
       canWait: "canWait" in said,
       travels: "travels" in said,
+      ...("before" in said && { before: said.before.split(" ") }),
     };
   });
+
+  // the groupings of a lesson's steps, after those that earlier lessons made
+  bank.groupings = (facts) => facts.flatMap((one) => [...(one.before || []), one.grouping]);
 
   // in whole seconds: what each run takes with its change over, and the talk
   function shows(said) {

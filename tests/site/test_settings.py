@@ -211,4 +211,6 @@ def test_the_page_says_of_its_steps_what_the_bank_knows(site: Path, browser: Bro
                         "shows": shown
                         and {"each": shown.each, "talk": shown.talk, "atOnce": shown.at_once},
                         "canWait": facts.can_wait,
+                        "travels": facts.travels,
+                        **({"before": list(facts.made_before)} if facts.made_before else {}),
                     }

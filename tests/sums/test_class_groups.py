@@ -8,10 +8,12 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import groups
-from build_tools.views.lesson.class_groups import class_groups, group_size
+from build_tools.views.lesson.class_groups import class_groups, group_size, groupings_known
 from tests.sums.lessons import GROUPINGS
 from tests.support.page_script import ask, page_script
+from tests.support.sound_bank import every_unit
 
 PUPILS = st.integers(1, 120)
 SIZES = st.integers(1, 6)
@@ -229,3 +231,30 @@ def test_how_many_a_grouping_puts_together() -> None:
     named = ("alone", "sixes", "half class", "whole class")
     assert [group_size(one, 27) for one in named] == [1, 6, 14, 27]
     assert [ask("sums.groupSize", one, 27) for one in named] == [1, 6, 14, 27]
+
+
+@pytest.mark.parametrize("unit", every_unit(), ids=lambda unit: str(unit.slug))
+def test_groups_found_again_are_those_that_were_first_made(unit: Unit) -> None:
+    first: dict[str, tuple[int, ...]] = {}
+    for lesson in unit.lessons:
+        known = groupings_known(unit, lesson)
+        for grouping in (step.grouping for step in lesson.steps):
+            made = class_groups(known, grouping, 30)
+            assert made == first.setdefault(grouping, made), (lesson.number, grouping)
+
+
+def test_fours_of_pairs_are_fours_of_pairs_in_a_lesson_without_pairs() -> None:
+    known, today = ["pairs", "fours", "alone", "fours"], ["alone", "fours"]
+    assert ask("sums.groupsInWords", ask("sums.classGroups", known, "fours", 30)) == (
+        "six fours and one six"
+    )
+    assert ask("sums.groupsSentence", known, "fours", 30, today) == (
+        "Find a partner, then join the nearest pair to make a four. "
+        "If one pair is left, it joins a four to make a six."
+    )
+
+
+def test_pairs_within_fours_make_no_new_fours() -> None:
+    assert class_groups(("fours", "pairs", "fours"), "fours", 30) == class_groups(
+        ("fours",), "fours", 30
+    )

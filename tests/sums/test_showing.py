@@ -148,7 +148,7 @@ def test_the_page_adds_up_what_the_rule_adds_up_for_any_class(data: st.DataObjec
     )
     lesson = replace(lesson, steps=(*lesson.steps[:index], step_shown, *lesson.steps[index + 1 :]))
     pupils = data.draw(st.sampled_from((USUAL_CLASS, 1, 2, 13, 26, 27, 33)))
-    by_rule = showing(unit.dance, lesson, index, pupils)
+    by_rule = showing(unit, lesson, index, pupils)
     on_page = ask("sums.showing", page_facts(unit, lesson), index, step_shown.minutes, pupils)
     if by_rule is None:
         assert on_page is None

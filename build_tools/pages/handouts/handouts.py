@@ -32,6 +32,7 @@ from build_tools.views.diagrams.body_sprite import BodyDrawn, body_drawn, body_p
 from build_tools.views.diagrams.svg import text_width
 from build_tools.views.lesson.asked_to_get import Kind
 from build_tools.views.lesson.choices_in import choices_in
+from build_tools.views.lesson.class_groups import groupings_known
 from build_tools.views.lesson.handouts import StripToHand, looked_for, strips_to_hand
 from build_tools.views.lesson.to_print import CardSet, text_of, to_print
 from build_tools.views.words.plain_words import action_label, development_in_words, name_in_words
@@ -149,7 +150,9 @@ def _page(bank: Bank, unit: Unit, lessons: Sequence[Lesson]) -> Page:
         else None,
         heading=heading,
         all=Link("Everything for this unit, each thing once", ALL) if only else None,
-        groupings=" ".join(step.grouping.replace(" ", "_") for step in only.steps) if only else "",
+        groupings=" ".join(one.replace(" ", "_") for one in groupings_known(unit, only))
+        if only
+        else "",
         planned=f"Counted for {USUAL_CLASS} pupils. Print only the sides you need.",
         pictures=tuple(
             PictureView(one.title, one.file or "", one.text_version or "")

@@ -31,7 +31,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each step whose minutes are fewer than its showing takes."""
     for lesson in unit.lessons:
         for index, step in enumerate(lesson.steps):
-            found = showing(unit.dance, lesson, index)
+            found = showing(unit, lesson, index)
             if found is None or found.needs <= step.minutes:
                 continue
             halves = found.in_halves()

@@ -23,7 +23,8 @@ from build_tools.paths.starting import spot_of
 from build_tools.paths.whole import USUAL_AGE, USUAL_HALL, paths_of
 from build_tools.views.lesson.class_groups import joined_in_lessons
 
-_CLASSES = range(24, 37)
+CLASSES = range(24, 37)
+"""Pupils in classes that words and plans are made for; common practice, no source."""
 _FITS = 0.9
 """Where distances had to be drawn closer than that to fit the hall, they are told no more."""
 
@@ -54,7 +55,7 @@ def middle_age(unit: Unit) -> float:
 
 def _in_whole_groups(dance: Dance) -> int:
     sizes = {groups_of(section).size for section in dance.sections.values()}
-    whole = [many for many in _CLASSES if all(many % size == 0 for size in sizes)]
+    whole = [many for many in CLASSES if all(many % size == 0 for size in sizes)]
     return min(whole or [USUAL_CLASS], key=lambda many: abs(many - USUAL_CLASS))
 
 

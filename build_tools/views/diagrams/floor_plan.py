@@ -5,6 +5,7 @@ Dots and arrowheads, never figures with faces, in a hall to scale; drawn from th
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Mapping, Sequence
 
 from build_tools.model.dance import Dance, Section, Standing
@@ -197,11 +198,23 @@ def _words(paths: Paths, stretch: StretchPaths, twice: bool) -> Iterator[str]:
     elif not twice:
         yield "All end where they start, and are drawn once."
     yield _SENTENCES[watchers(paths.dance)]
-    out = {one.dancer for one in leaving_the_hall(paths) if paths.stretches[one.stretch] is stretch}
-    if out:
-        yield f"So danced, {len(out)} of {paths.dancers} would go through a wall."
+    yield from _walls(paths, stretch)
     wide, deep = f"{paths.hall.width:g}", f"{paths.hall.depth:g}"
     yield f"Drawn for {paths.dancers} pupils in a hall of {wide} by {deep} metres."
+
+
+def _walls(paths: Paths, stretch: StretchPaths) -> Iterator[str]:
+    """Who would go through which wall, and where they start so that they do not."""
+    out = [one for one in leaving_the_hall(paths) if paths.stretches[one.stretch] is stretch]
+    for side in dict.fromkeys(one.side for one in out):
+        over = [one.metres for one in out if one.side == side]
+        further = math.ceil(max(over) * 2) / 2
+        metres_in = f"{further:g} {'metre' if further == 1 else 'metres'}"
+        yield (
+            f"{len(over)} of {paths.dancers} would go through the "
+            f"{paths.dance.sides.get(side, side)} wall. Let whoever stands nearest to it start "
+            f"{metres_in} further in, or let everyone take smaller steps."
+        )
 
 
 def _sentence(when: str, standing: Standing, sides: Mapping[str, str]) -> str:

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import groups, joined
 from build_tools.paths.group_sizes import groups_of
@@ -17,14 +18,42 @@ GROUP_SIZES = {"alone": 1, "pairs": 2, "threes": 3, "fours": 4, "fives": 5, "six
 def class_groups(groupings: Sequence[str], grouping: str, pupils: int) -> tuple[int, ...]:
     """The sizes of the groups that `grouping` makes of a class, the larger first.
 
-    `groupings` are those of all the lesson's steps: where pairs join to make fours, the fours are
-    made of whole pairs.
+    `groupings` are those of all the lesson's steps, as `groupings_known` has them: where pairs join
+    to make fours, the fours are made of whole pairs.
     """
     size = group_size(grouping, pupils)
     joining = _joined_from(groupings, grouping)
     if joining is None:
         return groups(pupils, size)
     return joined(groups(pupils, joining), joining, size)
+
+
+def groupings_known(unit: Unit, lesson: Lesson) -> tuple[str, ...]:
+    """The groupings of the lesson's steps, after those that earlier lessons made.
+
+    Fours that were two pairs each last week are the same fours today, though no step has pairs;
+    and fours that were not are not made of today's pairs.
+    """
+    return (*made_before(unit, lesson), *(step.grouping for step in lesson.steps))
+
+
+def made_before(unit: Unit, lesson: Lesson) -> tuple[str, ...]:
+    """The groupings of earlier lessons in an order that says which were made by joining.
+
+    What was newly made comes first, the larger first; then what was joined, after its parts.
+    """
+    found: dict[str, int | None] = {}
+    for earlier in unit.lessons:
+        groupings = [step.grouping for step in earlier.steps]
+        for grouping in groupings if earlier.number < lesson.number else ():
+            if grouping in GROUP_SIZES:
+                found.setdefault(grouping, _joined_from(groupings, grouping))
+    names = {size: name for name, size in GROUP_SIZES.items()}
+    new = [one for one, part in found.items() if part is None and one != "alone"]
+    return (
+        *sorted(new, key=lambda one: -GROUP_SIZES[one]),
+        *(name for to, part in found.items() if part for name in (names[part], to)),
+    )
 
 
 def joined_in_lessons(unit: Unit) -> tuple[int, ...]:
@@ -59,7 +88,7 @@ def _joined_from(groupings: Sequence[str], grouping: str) -> int | None:
         size = GROUP_SIZES.get(one)
         if size is None or one == "alone":
             continue
-        if one == grouping and last is not None and last < size and size % last == 0:
-            return last
+        if one == grouping:
+            return last if last is not None and last < size and size % last == 0 else None
         last = size
     return None

@@ -8,18 +8,21 @@ from build_tools.model.dance import Dance, Groups, Section
 from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
 from build_tools.movement.roles import place_danced
+from build_tools.views.dance.on_the_floor import CLASSES
 from build_tools.views.dance.parts_named import letters_in
-from build_tools.views.lesson.class_groups import GROUP_SIZES
+from build_tools.views.lesson.class_groups import GROUP_SIZES, class_groups, groupings_known
 from build_tools.views.lesson.notes_in_steps import danced_in
 from build_tools.views.lesson.odd_ones import (
     NAMES,
     last_dances_alone,
     of_its_size,
     said_by_the_author,
+    tells_of_a_pair_left,
     told_in_the_step,
 )
 from build_tools.views.words.plain_words import listed
 
+_ORDINALS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth")
 _WATCH = {
     "yourself": "Nobody watches: each pupil thinks back over their own dance.",
     "partner": "One partner dances while the other watches; then they change. In a three, two "
@@ -36,7 +39,8 @@ _WATCH = {
 def left_over_in_words(unit: Unit, lesson: Lesson, index: int) -> str | None:
     """What a teacher does with who is left, and each one's job; said where a size first comes.
 
-    The author's own words come first, and what the step itself says is not said again.
+    The author's own words come first, and what the step itself says is not said again. It is of
+    the groups that classes of 24 to 36 make in this lesson: whole pairs that join leave a pair.
     """
     step = lesson.steps[index]
     size = GROUP_SIZES.get(step.grouping, 1)
@@ -44,9 +48,12 @@ def left_over_in_words(unit: Unit, lesson: Lesson, index: int) -> str | None:
     if size < 2 or step.grouping in before:
         return None
     sections = _sections(unit.dance, lesson, step.grouping, size)
+    known = groupings_known(unit, lesson)
+    made = {one for pupils in CLASSES for one in class_groups(known, step.grouping, pupils)}
     said = [
-        *_one_more(unit, lesson, step, size, sections),
-        *(_one_fewer(unit, lesson, step, size, sections) if size > 2 else ()),
+        *(_one_more(unit, lesson, step, size, sections) if size + 1 in made else ()),
+        *(_pair_more(step, size, sections) if size + 2 in made else ()),
+        *(_one_fewer(unit, lesson, step, size, sections) if size - 1 in made else ()),
     ]
     return " ".join(said) or None
 
@@ -64,7 +71,17 @@ def _one_more(
         yield f"If one pupil is left, make a {more}."
     else:
         groups = next((one.groups for one in sections), None)
-        yield f"If one pupil is left, make a {more}: {_joins(groups, size)}."
+        yield f"If one pupil is left, make a {more}: {_joins(groups, size, size + 1)}."
+
+
+def _pair_more(step: Step, size: int, sections: Sequence[Section]) -> Iterator[str]:
+    """Where pairs join whole, one may be left; groups that nobody has to number need no words."""
+    told = told_in_the_step(step, size + 2) or tells_of_a_pair_left(step)
+    if told or any(one.kind == "improvised" for one in sections):
+        return
+    groups = next((one.groups for one in sections), None)
+    doing = listed([_joins(groups, size, place) for place in (size + 1, size + 2)])
+    yield f"If a pair is left, it joins a {NAMES[size]}: {doing}."
 
 
 def _one_fewer(
@@ -78,8 +95,8 @@ def _one_fewer(
         yield said
     elif alone:
         yield (
-            f"If you have to make a {NAMES[size - 1]}, {_left_empty(alone[0].groups, size)} is not "
-            "danced: count its counts, and everyone waits through them."
+            f"If you have to make a {NAMES[size - 1]}, dance {_left_empty(alone[0].groups, size)} "
+            "yourself, or count its counts aloud while everyone waits."
         )
 
 
@@ -101,14 +118,14 @@ def _sections(dance: Dance, lesson: Lesson, grouping: str, size: int) -> tuple[S
     return tuple(s for s in map(dance.sections.__getitem__, letters) if of_its_size(s.groups, size))
 
 
-def _joins(groups: Groups | None, size: int) -> str:
-    """What the one who is over does."""
+def _joins(groups: Groups | None, size: int, over: int) -> str:
+    """What one who is over does, as the pupil at the place `over` of the group."""
     if groups is None:
-        return f"the {_ordinal(size + 1)} pupil copies the first"
-    (place,) = place_danced(size + 1, groups, size + 1)
+        return f"the {_ordinal(over)} pupil copies the {_ordinal(over - size)}"
+    (place,) = place_danced(over, groups, over)
     roles = _roles_of(groups, place)
     doing = f"dances with the {listed(roles)}" if roles else f"copies number {place}"
-    return f"the {_ordinal(size + 1)} pupil {doing}"
+    return f"the {_ordinal(over)} pupil {doing}"
 
 
 def _left_empty(groups: Groups | None, size: int) -> str:
@@ -128,4 +145,4 @@ def _many(role: str) -> bool:
 
 
 def _ordinal(number: int) -> str:
-    return {3: "third", 4: "fourth", 5: "fifth", 6: "sixth", 7: "seventh"}[number]
+    return _ORDINALS[number - 1]

@@ -11,7 +11,7 @@ from build_tools.model.unit import EndPoint, Unit
 from build_tools.movement.class_groups import USUAL_CLASS, groups
 from build_tools.movement.development import actions_of
 from build_tools.views.dance.parts_named import motifs_in
-from build_tools.views.lesson.class_groups import class_groups
+from build_tools.views.lesson.class_groups import class_groups, groupings_known
 from build_tools.views.words.plain_words import action_label
 
 
@@ -41,16 +41,16 @@ def strips_to_hand(
         for name in motifs_in(unit.dance, parts):
             found.setdefault(name, step.grouping)
     return tuple(
-        StripToHand(name, grouping, copies_for(lesson, grouping, pupils))
+        StripToHand(name, grouping, copies_for(unit, lesson, grouping, pupils))
         for name, grouping in found.items()
     )
 
 
-def copies_for(lesson: Lesson, grouping: str, pupils: int) -> int:
+def copies_for(unit: Unit, lesson: Lesson, grouping: str, pupils: int) -> int:
     """One strip for each group; pupils who dance alone share one between two."""
     if grouping == "alone":
         return len(groups(pupils, 2))
-    return len(class_groups([step.grouping for step in lesson.steps], grouping, pupils))
+    return len(class_groups(groupings_known(unit, lesson), grouping, pupils))
 
 
 def action_words(dance: Dance, names: tuple[str, ...]) -> tuple[str, ...]:

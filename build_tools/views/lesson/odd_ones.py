@@ -14,6 +14,7 @@ from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
 
 NAMES = {2: "pair", 3: "three", 4: "four", 5: "five", 6: "six", 7: "seven"}
+_PAIR_LEFT = re.compile(r"\bpair (?:over|left|is (?:over|left))\b", re.IGNORECASE)
 _SENTENCE = r"(?<![^\s*])In an? (?:(?:row|file|line|ring) of )?(?:\w+ or )?{name}\b[^.!?]*[.!?]"
 
 
@@ -30,6 +31,11 @@ def said_of(size: int, texts: Iterable[str]) -> str | None:
 def told_in_the_step(step: Step, size: int) -> bool:
     """Whether the step's own words say what a group of `size` does."""
     return said_of(size, filter(None, (step.into, step.task, step.say))) is not None
+
+
+def tells_of_a_pair_left(step: Step) -> bool:
+    """Whether the step's own words say what a pair that is left does."""
+    return any(_PAIR_LEFT.search(text) for text in (step.into, step.task, step.say) if text)
 
 
 def said_by_the_author(unit: Unit, lesson: Lesson, size: int) -> str | None:

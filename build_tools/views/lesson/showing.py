@@ -11,12 +11,13 @@ from fractions import Fraction
 
 from build_tools.model.dance import Dance
 from build_tools.model.lesson import Lesson, Step
+from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.movement.counts import seconds
 from build_tools.movement.development import actions_of, total
 from build_tools.movement.whole_length import whole_seconds
 from build_tools.sentences.words_about_dance import groups_at_a_time
-from build_tools.views.lesson.class_groups import GROUP_SIZES, class_groups
+from build_tools.views.lesson.class_groups import GROUP_SIZES, class_groups, groupings_known
 
 CHANGE_OVER_SECONDS = 15
 TALK_SECONDS = 60
@@ -58,14 +59,14 @@ class Showing:
         return replace(self, at_once=None, runs=min(2, self.groups))
 
 
-def showing(dance: Dance, lesson: Lesson, index: int, pupils: int = USUAL_CLASS) -> Showing | None:
+def showing(unit: Unit, lesson: Lesson, index: int, pupils: int = USUAL_CLASS) -> Showing | None:
     """How step `index` is shown; None where it shows nothing or its length is not known.
 
     Every other group shows to the rest, then they swap, unless the words say that groups show in
     turn.
     """
     step = lesson.steps[index]
-    run = longest_seconds(dance, step.shows) if step.shows else None
+    run = longest_seconds(unit.dance, step.shows) if step.shows else None
     if run is None:
         return None
     at_once = None
@@ -73,7 +74,7 @@ def showing(dance: Dance, lesson: Lesson, index: int, pupils: int = USUAL_CLASS)
         at_once = groups_at_a_time(" ".join((step.into or "", step.say or "", step.task)))
     # pupils who dance alone show in two halves
     grouping = "half class" if step.grouping == "alone" and at_once is None else step.grouping
-    groups = len(class_groups([one.grouping for one in lesson.steps], grouping, pupils))
+    groups = len(class_groups(groupings_known(unit, lesson), grouping, pupils))
     runs = min(2, groups) if at_once is None else -(-groups // at_once)
     return Showing(math.ceil(run), _talk(lesson, step, index), at_once, groups, runs)
 

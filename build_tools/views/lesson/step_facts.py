@@ -10,6 +10,7 @@ from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
 from build_tools.movement.development import actions_of
 from build_tools.views.dance.parts_named import letters_in, motifs_in
+from build_tools.views.lesson.class_groups import made_before
 from build_tools.views.lesson.longest_talk import is_sat_through, longest_talk
 from build_tools.views.lesson.showing import Showing, showing
 
@@ -38,6 +39,8 @@ class StepFacts:
     """Whether the author says it may be left out when time is short."""
     travels: bool
     """Whether all travel in it at once, so that on a small floor it runs in turns."""
+    made_before: tuple[str, ...] = ()
+    """The groupings that earlier lessons made, said of the first step: pairs, fours."""
 
 
 def travels(dance: Dance, step: Step) -> bool:
@@ -68,9 +71,10 @@ def step_facts(unit: Unit, lesson: Lesson) -> tuple[StepFacts, ...]:
             phase=step.phase,
             grouping=step.grouping,
             sits=most if is_sat_through(step) else None,
-            showing=showing(unit.dance, lesson, index),
+            showing=showing(unit, lesson, index),
             can_wait=step.can_wait,
             travels=travels(unit.dance, step),
+            made_before=() if index else made_before(unit, lesson),
         )
         for index, step in enumerate(lesson.steps)
     )

@@ -125,7 +125,7 @@ def _cards(unit: Unit, lesson: Lesson, line: str, pupils: int) -> Iterable[CardS
     """The cards and signs that a line names."""
     found = asked(line)
     grouping = _grouping(lesson) if found.each else None
-    sets = copies_for(lesson, grouping, pupils) if grouping else 1
+    sets = copies_for(unit, lesson, grouping, pupils) if grouping else 1
     for kind in found.kinds:
         if kind is Kind.LETTERS:
             letters = found.names or tuple(letter.rstrip("'") for letter in unit.dance.form)

@@ -40,8 +40,8 @@ def odd_group_in_words(unit: Unit, section: Section) -> tuple[str, ...]:
         lines.append(fewer)
     elif size > 2 and last_dances_alone(section, size):
         lines.append(
-            f"A group of {size - 1}: {_called(groups, size)} stays empty for its counts; whoever "
-            "answers it or comes after it watches the same dancer of the next group."
+            f"A group of {size - 1}: dance {_called(groups, size)} yourself, or count its counts "
+            "aloud; whoever answers it or comes after it watches the next group."
         )
     return tuple(dict.fromkeys(lines))
 

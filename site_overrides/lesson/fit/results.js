@@ -52,7 +52,8 @@
     const { sums } = bank;
     const list = form.make("dl.rows");
     const found = new Set();
-    const groupings = facts.map((one) => one.grouping);
+    const groupings = bank.groupings(facts);
+    const today = facts.map((one) => one.grouping);
     facts.forEach((one) => {
       if (found.has(one.grouping)) return;
       found.add(one.grouping);
@@ -60,7 +61,7 @@
       const sizes = sums.classGroups(groupings, one.grouping, fit.dancing);
       const step = form.step(one.number);
       const plain = sizes.length === 1 || size === 1;
-      const say = sums.groupsSentence(groupings, one.grouping, fit.dancing);
+      const say = sums.groupsSentence(groupings, one.grouping, fit.dancing, today);
       const into = step.querySelector(".into") && !plain;
       const words = [
         plain ? "" : form.sentence(sums.groupsInWords(sizes)),

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from build_tools.movement.class_groups import USUAL_CLASS
+from build_tools.paths.leaving import leaving_the_hall
 from build_tools.paths.whole import paths_of
 from build_tools.views.diagrams.floor_marks import KINDS, marks
 from build_tools.views.diagrams.floor_plan import floor_plan
@@ -76,7 +77,16 @@ def test_who_would_go_through_a_wall_is_counted() -> None:
         {"A": section(16, standing("scattered"), [{"what": ["go"], "as": "unison"}])},
         {"go": [go]},
     )
-    assert any("would go through a wall" in one for one in floor_plan(out, out.sections["A"]).words)
+    (told,) = (one for one in floor_plan(out, out.sections["A"]).words if "wall" in one)
+    found = re.fullmatch(
+        r"(\d+) of 30 would go through the front wall\. Let whoever stands nearest to it start "
+        r"([\d.]+) metres further in, or let everyone take smaller steps\.",
+        told,
+    )
+    assert found
+    over = leaving_the_hall(paths_of(out))
+    assert int(found[1]) == len({one.dancer for one in over}) > 0
+    assert max(one.metres for one in over) <= float(found[2]) < max(o.metres for o in over) + 0.5
     stay = pool()
     assert not any("wall" in one for one in floor_plan(stay, stay.sections["B"]).words)
 

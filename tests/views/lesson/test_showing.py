@@ -34,7 +34,7 @@ def step_with(unit: Unit, **fields: object) -> Step:
 def shown(unit: Unit, step: Step, after: Step | None = None, pupils: int = 30) -> Showing | None:
     """How `step` is shown by itself, with `after` following it where there is one."""
     lesson: Lesson = replace(unit.lessons[-1], steps=(step, after) if after else (step,))
-    return showing(unit.dance, lesson, 0, pupils)
+    return showing(replace(unit, lessons=(lesson,)), lesson, 0, pupils)
 
 
 def test_counts_the_whole_by_its_most(boats: Unit) -> None:

@@ -38,7 +38,7 @@ def test_what_is_shown_lasts_what_the_rules_count(bank: Bank) -> None:
     for unit in bank.units:
         for lesson in unit.lessons:
             for index, facts in enumerate(step_facts(unit, lesson)):
-                assert facts.showing == showing(unit.dance, lesson, index)
+                assert facts.showing == showing(unit, lesson, index)
                 shown += facts.showing is not None
     assert shown >= 3
 
