@@ -2,10 +2,6 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});
-  const ONES = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
-    "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen",
-    "nineteen"];
-  const TENS = ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"];
   const NAMES = { 2: ["pair", "pairs"], 3: ["three", "threes"], 4: ["four", "fours"],
     5: ["five", "fives"], 6: ["six", "sixes"] };
   const JOIN = {
@@ -25,14 +21,6 @@
   const listed = (words) =>
     words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
   const capital = (words) => words.charAt(0).toUpperCase() + words.slice(1);
-
-  // a whole number up to 99 in words; figures from 100
-  sums.numberInWords = (number) => {
-    if (number < ONES.length) return ONES[number];
-    if (number > 99) return String(number);
-    const ones = number % 10;
-    return TENS[Math.floor(number / 10) - 2] + (ones ? `-${ONES[ones]}` : "");
-  };
 
   // groups by size, as many of one size together: six fours and one three
   sums.groupsInWords = (sizes) => {

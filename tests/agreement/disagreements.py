@@ -23,6 +23,7 @@ from build_tools.rules.lesson import minutes_do_not_add_up, showing_does_not_fit
 from build_tools.rules.reading import lesson_over_two_sides
 from build_tools.rules.rule import Finding
 from build_tools.rules.safety import space_for_fewer
+from build_tools.views.lesson.class_groups import groupings_known
 from build_tools.views.lesson.floor_space import HALLS, recommended_least
 from build_tools.views.lesson.handouts import copies_for
 from build_tools.views.lesson.longest_talk import longest_talk
@@ -107,7 +108,7 @@ def compare_sums(numbers: Sequence[int], counts: Counts) -> None:
 
 def _calls(one: Made, facts: Lesson) -> Iterator[Call]:
     """What the page's script is asked of a lesson, in the order in which `_compare` reads it."""
-    groupings = [step["grouping"] for step in facts]
+    groupings = groupings_known(one.unit, one.lesson)
     yield "sums.shareMinutes", (facts, one.lesson.minutes)
     for slot in SLOTS:
         yield "sums.lessonToday", (facts, {"available": slot, "changing": 0})
@@ -131,7 +132,11 @@ def _compare(one: Made, facts: Lesson, answers: Iterator[Any], counts: Counts) -
         most = longest_talk(unit, lesson)
         counts.talk.add(too_long or sat <= most, f"{where}: {sat} minutes sat of {most} in {slot}")
 
-    said = {finding.path[1]: finding for finding in showing_does_not_fit.check(alone)}
+    said = {
+        finding.path[1]: finding
+        for finding in showing_does_not_fit.check(unit)
+        if finding.file == lesson.file
+    }
     for index, step in enumerate(lesson.steps):
         shown = next(answers)
         if shown is None:
@@ -145,7 +150,7 @@ def _compare(one: Made, facts: Lesson, answers: Iterator[Any], counts: Counts) -
     for grouping in GROUPINGS:
         groups = next(answers)
         if grouping != "alone":
-            copies = copies_for(lesson, grouping, USUAL_CLASS)
+            copies = copies_for(unit, lesson, grouping, USUAL_CLASS)
             counts.groups.add(
                 len(groups) == copies, f"{where}: {grouping}: {groups}, {copies} copies"
             )

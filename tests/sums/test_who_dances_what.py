@@ -34,7 +34,7 @@ _ROW = re.compile(
     r'<tr data-from="([^"]+)" data-to="([^"]+)">.*?<td data-who>(.*?)</td>'
     r".*?<span data-what>(.*?)</span>"
 )
-_DANCE = re.compile(r'data-dance="([^"]*)"')
+_DANCE = re.compile(r"data-dance='([^']*)'")
 
 
 def counted(unit: Unit) -> Iterator[tuple[int, ScoreStretch]]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from fractions import Fraction
+from html import unescape
 from typing import Any
 
 import pytest
@@ -26,7 +27,7 @@ def shown(unit: Unit) -> DanceView:
 def told(unit: Unit) -> dict[str, Any]:
     playing = shown(unit).playing
     assert playing is not None
-    found: dict[str, Any] = json.loads(playing.data)
+    found: dict[str, Any] = json.loads(unescape(playing.data))
     return found
 
 
@@ -82,3 +83,13 @@ def test_without_a_beat_nothing_is_played_and_everything_is_read() -> None:
         assert view.playing is None
         assert [still.title for still in view.stills]
         assert view.frame.script is None
+
+
+def test_what_the_script_is_told_stands_in_single_quotes_with_little_written_out() -> None:
+    for unit in WITH_A_BEAT:
+        playing = shown(unit).playing
+        assert playing is not None
+        assert "'" not in playing.data
+        assert "&#34;" not in playing.data
+        assert playing.data.count('"') % 2 == 0
+        assert '\\"' not in playing.data
