@@ -108,7 +108,14 @@ def _seated(dance: Dance, one: MoveMet) -> SeatedMove:
     assert one.action is not None
     seconds = float(one.action.counts * 60 / dance.tempo) if dance.tempo else None
     chair, wheels = (_said(one, body, seconds) for body in ("chair", "wheels"))
-    return SeatedMove(one.word, capital(one.seated or chair), capital(one.wheels or wheels))
+    return SeatedMove(
+        one.word, *(_closed(way) for way in (one.seated or chair, one.wheels or wheels))
+    )
+
+
+def _closed(way: str) -> str:
+    """A way as the page puts a full stop behind it: the author's own stop goes."""
+    return capital(way.removesuffix("."))
 
 
 def _said(one: MoveMet, body: str, seconds: float | None) -> str:

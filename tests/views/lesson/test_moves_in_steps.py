@@ -80,7 +80,8 @@ def test_what_the_author_says_of_a_chair_and_wheels_is_said() -> None:
     ways = all_seated_ways(unit.dance, lesson.steps, moves)
     rush = [one for way in ways for one in way.moves if one.word == "rush"]
     assert rush
-    assert {(one.chair, one.wheels) for one in rush} == {("Feet patter.", "One push, then roll.")}
+    said = {(one.chair, one.wheels) for one in rush}
+    assert said == {("Feet patter", "One push, then roll")}, "the page sets the full stop"
     assert all("Seated:" not in (one.means or "") for step in moves for one in step.danced)
 
 
