@@ -46,6 +46,8 @@ NO_JUMP = Saying(
     """
     jump|leap|hop ?back|straight|right in|into|to|inside|out ~2 story|picture|book|scene|poem|tale|
         adventure|world|song|page|photograph
+    bounce free
+    keep|take|leave|lose ~2 bounce ~1 out|away|behind
     jump|leap|hop ~2 idea|answer|conclusion|question|queue
     hop on ~2 board|bus|train|boat
     let|make ~2 @limb ~3 jump|hop|leap|bounce|skip
@@ -81,7 +83,7 @@ HOW_TO_LAND = Saying(
 
 _NO_THUD = Saying(
     """
-    thud|thump|noise|sound|bang|stamp|crash|clatter|thunder|hear
+    thud|thump|bounce|noise|sound|bang|stamp|crash|clatter|thunder|hear
     """
 )
 """What a soft landing does not make."""

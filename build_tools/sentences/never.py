@@ -138,6 +138,8 @@ _HARMLESS = Saying(
     imaginary|invisible|pretend|puppet|string|thread|magnet|magnets
     no|without|never ~2 rope|touch|touching
     with|through ~4 air
+    feel|sense ~2 tail|kite|wind|sail|air|water|current|river|tide|moon|sea|earth ~1 pull|tug|drag|
+        tow
     trainers|trainer|shoes|plimsolls over|on
     """
 )

@@ -19,7 +19,9 @@ _LISTS = {
 
 RANKED = Saying(
     """
-    =best|=worst|=weakest|=finest|=worse|=favourite|=favourites ~2 @dancers !work|ready
+    =best|=worst|=weakest|=finest|=worse|=favourite|=favourites ~2 @dancers !work|ready|time|step|
+        count|beat|day|moment|week|second|minute|hour|thing|part|
+        word|move|place|corner
     who ~4 @good
     which|whose ~2 @dancers ~4 @good
     @dancers ~~3 which|who ~~5 @good

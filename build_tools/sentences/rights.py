@@ -33,7 +33,7 @@ _LISTS = {
         "media blog feed app page platform channel portal classroom-app seesaw dojo whatsapp"
     ),
     "picture": (
-        "photo photograph picture selfie snap snapshot video clip film movie footage time-lapse "
+        "photo photograph picture selfie snapshot video clip film movie footage time-lapse "
         "timelapse recording reel portrait shot image"
     ),
     "camera": "camera tablet phone ipad gopro camcorder webcam mobile smartphone device",
@@ -85,6 +85,13 @@ NOT_OUTSIDE = Saying(
     imagine|imaginary|pretend|not|n't|nobody|no ~~6 @guests|crowd
     family|families of ~3 bear|move|duck|shape|animal|mouse|fox|lion|word|note|rhythm|penguin
     into =families
+    to|with|at|from|between your|each|both|either neighbour !from|of
+    neighbour ~~4 ring|circle|row|chain|left|right|apart
+    @place|village|town|market|street|square ~~4 long|years|centuries ago
+    @place|village|town|market|street|square ~~4 once|then danced|sang|met
+    did|danced|sang|sung|played|met ~4 in|at ~2 @place|village|town|market
+    station ~~4 train|bus|platform|rails
+    train|bus|platform|rails ~~6 station
     mother|father|mum|dad|parent ~1 duck|bear|bird|hen|hippo|elephant|lion|owl|penguin|swan|goose
     visitor ~2 from ~1 mars|space|another|planet|outer
     tell ~4 at ~1 home
@@ -124,6 +131,7 @@ FILMING = Saying(
     v:film|video|photograph|tape !<a|the|like|of|short|this|that !nothing|of|is|ends|stops
     make|take|shoot|record|capture|snap|grab|get|create ~4 @picture !of ~2 =cards|card|board|words
     take|shoot|capture|snap ~4 @picture
+    take|make|share|post|send|get|grab ~1 a|quick|some|few|your|class|each =snap|=snaps !of|on|in
     make|shoot|record|create ~4 time-lapse|timelapse|film|video|movie|recording|reel|clip
     time lapse
     record ~5 on ~2 @camera|film

@@ -58,7 +58,7 @@ STOP_SIGNAL = Saying(
 SUDDEN = Saying(
     """
     @loud ~2 @noise !of
-    crash|bang|clash|bash|strike|smash ~3 @instrument
+    crash|bang|clash|bash|strike|smash ~3 @instrument !softly|gently|lightly|quietly|once
     =cymbals|cymbal crash|clash|smash|bang
     crash|clash|bang of ~2 cymbal|drum|cymbals|gong|lid
     @lamps ~3 out|off !<card|board|traffic
@@ -69,7 +69,8 @@ SUDDEN = Saying(
     black out
     plunge ~4 dark|darkness|black|blackness
     in|into ~2 darkness|blackness
-    in|into the dark
+    in|into the dark !of|water|earth|soil|sea|green|blue !<roost|sleep|grow|seed|root|owl|bat|mole|
+        bird|starling
     make|turn ~3 room|hall|it dark
     clap|shout|bang|stamp|yell|roar|scream ~~5 behind ~1 them|pupils|class|children|each-other|
         dancers
@@ -79,7 +80,7 @@ SUDDEN = Saying(
     boo
     whistle blast|shriek
     blast|blow|shriek ~3 whistle|horn|trumpet|siren ~~6 sudden+|jolt|wake|jump|surprise
-    slam|bang ~2 door|lid|desk|table|book
+    slam|bang ~2 door|lid|desk|table|book !<wind|how|like
     drop|smash|throw|hurl ~3 tray|pan|saucepan|metal|plate|tin|lid ~~4 floor|ground|crash|as
     full|maximum|top|highest volume
     blast|burst|explosion|clash of ~3 brass|trumpet|trumpets|horns|noise|sound|music|drums|cymbals

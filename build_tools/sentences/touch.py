@@ -106,7 +106,7 @@ TOUCH = Saying(
         shoulder|palm|hand
     back|shoulder to back|shoulder ~~5 lean|push|press|slide|balance|support|roll
     =backs|=shoulders|=hands|=palms|=fingertips|=fingers|=elbows|=toes|=feet|=knees|=heads|=hips|
-        =arms ~2 touch|meet !the|your|a|above|over|behind|in|at
+        =arms ~2 touch|meet !the|your|a|above|over|behind|in|at|nobody|nothing|none|no
     touching =backs|=shoulders|=hands|=palms|=fingertips|=elbows|=toes|=feet|=knees|=hips
     arch ~3 with ~2 @other
     pass ~2 squeeze|hug

@@ -66,8 +66,13 @@ WRITING = Saying(
     felt tip|tips
     v:tick|circle|underline|highlight|colour !<a|in|the|round
         ~3 =box|=boxes|word|words|answer|answers|sheet|grid|column|checklist
-    =pencil|=pencils|=pen|=pens !jump|jumps|roll|rolls|rolling|shape|shapes|spin|spins|stretch|thin|
+    =pencil|=pencils !jump|jumps|roll|rolls|rolling|shape|shapes|spin|spins|stretch|thin|
         straight|line !<like|as|thin|straight|shape
+    take|get|use|give|hold|bring|fetch|find|share|collect|hand|grab|need|pick|swap|lend|with|have|
+        red|green|purple|felt|marker|ballpoint|colour|coloured|gel ~3 =pen|=pens
+        !jump|shape|roll !<like|as|thin|straight|shape|sheep|lamb|flock|gate|fold|goat|animal|pony
+    =pen|=pens ~3 paper|pencil|book|sheet|ready|write|down|away|tick|circle
+    pencil|paper|book ~3 =pen|=pens
     clipboard|clipboards
     spelling|spellings|punctuation|handwriting
     """,
