@@ -259,13 +259,22 @@ def _key(name: str) -> str:
     return name if sound else _marked(name)
 
 
+_SURELY_PLAIN = re.compile(r"[^\W\d_][\w ,.;!?'’()/–—-]*")
+"""Begins with a letter and holds nothing that YAML gives a meaning to: most of what is written.
+Asking two readers of each line takes three thousandths of a second."""
+
+
 def _is_plain(text: str, *, flow: bool) -> bool:
     """Whether every reader of YAML takes the bare `text` for that very text."""
     if text.casefold() in _YES_OR_NO or _NUMBER.match(text) or text != text.strip():
         return False
     if flow and re.search(r"[,\[\]{}\"'#:]", text):
         return False
-    if needs_marks(text) or not text.isprintable():
+    if not text.isprintable():
+        return False
+    if _SURELY_PLAIN.fullmatch(text):
+        return True
+    if needs_marks(text):
         return False
     try:
         return bool(yaml.safe_load(f"- {text}\n") == [text])
