@@ -40,6 +40,10 @@ _FORMS = (
         re.IGNORECASE,
     ),
 )
+_MAY_SAY_ONE = re.compile(r"\bseconds\b|\b(?:a|each|every|per|the|one) second\b", re.IGNORECASE)
+"""Every text with a speed has this; the second step has not."""
+_BEFORE, _AFTER = 80, 60
+"""Letters around it in which the whole speed is said."""
 _DENIED = re.compile(r"(?:\b(?:not|never|no)|n't)\s+(?:\w+\s+){0,2}$", re.IGNORECASE)
 _SLOWER = ("slower", "under", "less", "nearly", "almost", "not", "just under")
 
@@ -55,6 +59,14 @@ class Rate:
 
 def rates(text: str) -> Iterator[Rate]:
     """Every speed that a text gives by the second and means."""
+    end = 0
+    for second in _MAY_SAY_ONE.finditer(text):
+        if second.start() >= end:
+            start, end = max(end, second.start() - _BEFORE), second.end() + _AFTER
+            yield from _rates(text[start:end])
+
+
+def _rates(text: str) -> Iterator[Rate]:
     for form in _FORMS:
         for said in form.finditer(text):
             number, per = _number(said["n"]), _seconds(said)

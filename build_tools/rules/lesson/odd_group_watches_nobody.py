@@ -72,15 +72,14 @@ _FIELDS = ("into", "task", "say")
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for the first step in which groups watch by twos, if nobody says more."""
     notes = (unit.notes, *(lesson.notes for lesson in unit.lessons))
-    if _says_of_one_over(*notes):
-        return
     for lesson in unit.lessons:
         for n, step in enumerate(lesson.steps):
             size = _SIZES.get(step.grouping)
             said = _watching(step) if size else None
             if size is None or said is None:
                 continue
-            if _says_of_one_over(*(getattr(step, f) for f in _FIELDS), step.easier):
+            own = (*(getattr(step, f) for f in _FIELDS), step.easier)
+            if _says_of_one_over(*own, *notes):
                 return
             odd = [many for many in _CLASSES if len(groups(many, size)) % 2]
             example = min(odd, key=lambda many: abs(many - 28))

@@ -70,6 +70,8 @@ _NO_LESSON = re.compile(r"\b(?:no|isn't a|not a) lesson \w+", re.IGNORECASE)
 
 def _lessons(text: str) -> tuple[int, ...]:
     """Lessons by number: lesson 4, the fourth lesson; there's no lesson 4 names none."""
+    if "esson" not in text:
+        return ()
     nth = (_ORDINALS.index(said.lower()) + 1 for said in _NTH_LESSON.findall(text))
     return (*lessons_said(_NO_LESSON.sub("", text)), *nth)
 

@@ -13,6 +13,7 @@ Good:
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from fractions import Fraction
 
@@ -23,8 +24,6 @@ from build_tools.movement.counts import figures
 from build_tools.movement.development import actions_of
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.forms import forms
-from build_tools.sentences.plain import plain_words
 from build_tools.sentences.turns_asked import turns_asked, turns_on_each_count
 from build_tools.views.dance.progress import inside, names_in, steps_in_order
 
@@ -34,9 +33,13 @@ SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
 
 _FIELDS = ("say", "task", "harder")
-_WORDS = frozenset().union(
-    *map(forms, ("turn", "spin", "whirl", "twirl", "rotate", "round", "around"))
+_TURN = re.compile(r"turn|spin|whirl|twirl|rotat|round", re.IGNORECASE)
+_MAY_TURN = re.compile(
+    r"turns\b|spins\b|twirls\b|\btwice|\btimes\b|\bevery\b|\beach\b|\bnot\b|\bone (?:\w+ )?turn|"
+    r"\b(?:third|fourth|fifth) (?:turn|spin|whirl|twirl)",
+    re.IGNORECASE,
 )
+"""Every text that asks for several turns has one of these."""
 _SEVERAL = 2
 _LEAST = Fraction(3, 2)
 """Counts for each turn."""
@@ -47,7 +50,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     for place, lesson, step in steps_in_order(unit):
         for field in _FIELDS:
             text = getattr(step, field) or ""
-            if not text or _WORDS.isdisjoint(plain_words(text)):
+            if not (_TURN.search(text) and _MAY_TURN.search(text)):
                 continue
             each, number = turns_on_each_count(text), turns_asked(text)
             if not each and number < _SEVERAL:
