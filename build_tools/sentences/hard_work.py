@@ -37,8 +37,9 @@ ON_KNEES = Saying(
     knee slide|walk|drop|spin
     =bottom|=bottoms|bum shuffle|walk|slide
     crab|bear|duck|caterpillar|seal|commando|leopard walk|crawl|scuttle
-    @drop ?down|backwards|forwards|sideways|straight|over|flat|yourself|hard|suddenly|heavily|
-        themselves|back|right ~1 to|on|onto|into|against ~3 @ground
+    @drop !fall|land|of !<drop|raindrop|rain|snow|leaf|petal ?down|backwards|forwards|sideways|
+        straight|over|flat|yourself|hard|suddenly|heavily|themselves|back|right
+        ~1 to|on|onto|into|against ~3 @ground
     v:hit|slap|strike|smack ~1 floor|ground|deck
     throw|fling|hurl|launch|chuck yourself|yourselves|themselves|himself|herself|itself !into
     collapse !<arm|chest|shoulder|middle|slowly

@@ -51,6 +51,11 @@ def sounds(unit: Unit) -> set[str]:
     return {section.sound.kind for section in unit.dance.sections.values()}
 
 
+def action_kinds(unit: Unit) -> set[str]:
+    motifs = unit.dance.motifs.values()
+    return {kind for motif in motifs for action in motif.actions for kind in action.kinds}
+
+
 SHAPES: dict[str, Callable[[Unit], bool]] = {
     "improvised": lambda u: kinds(u) == {"improvised"},
     "pupils' order": lambda u: u.dance.order_choice is not None,
@@ -61,6 +66,12 @@ SHAPES: dict[str, Callable[[Unit], bool]] = {
     "no counts and no music": lambda u: kinds(u) == {"timed"} and sounds(u) == {"silence"},
     "in the round with live sound": lambda u: (
         "pupils live" in sounds(u) and "all sides" in u.dance.front
+    ),
+    "wheelchair users in every role": lambda u: (
+        "wheelchairs" in u.notes and set(action_kinds(u)) <= {"travel", "gesture", "stillness"}
+    ),
+    "a classroom with the tables pushed back": lambda u: (
+        "tables pushed back" in (u.stimulus.where or "")
     ),
     "Reception": lambda u: any("R" in years.years for years in u.years),
 }
