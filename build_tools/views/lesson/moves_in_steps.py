@@ -238,9 +238,15 @@ def _explained(unit: Unit, lesson: Lesson, name: str, action: Action) -> Explain
         for piece in notes_read(one.notes):
             if isinstance(piece, Explained) and piece.word.casefold() == word.casefold():
                 said = " ".join(filter(None, (piece.text, piece.seated, piece.wheels)))
-                so = one.number == made_in or still_true(_as_made(unit, name, word), action, said)
+                its_own = one.number == made_in and not _comes_of_another(unit, name, made_in)
+                so = its_own or still_true(_as_made(unit, name, word), action, said)
                 return piece if so else None
     return None
+
+
+def _comes_of_another(unit: Unit, name: str, number: int) -> bool:
+    """Whether the same lesson makes the motif that it comes from, of which its notes tell first."""
+    return any(one != name and _made_in(unit, one) == number for one in roots(unit.dance, name))
 
 
 def _as_made(unit: Unit, name: str, word: str) -> list[Action]:

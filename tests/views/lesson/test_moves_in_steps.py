@@ -73,7 +73,7 @@ def test_words_with_no_side_are() -> None:
 
 
 def test_what_the_author_says_of_a_chair_and_wheels_is_said() -> None:
-    notes = "- **Rush**: Run low. Seated: Feet patter. On wheels: One push, then roll.\n"
+    notes = "- **Rush**: Run low. Seated: Feet patter. On wheels: Push, then roll.\n"
     unit = with_notes(real_unit(), 1, notes)
     lesson = unit.lessons[0]
     moves = todays_moves(unit, lesson).steps
