@@ -24,7 +24,7 @@ def said_of(size: int, texts: Iterable[str]) -> str | None:
     for text in texts:
         found = sentence.search(" ".join(text.replace("*", "").split()))
         if found:
-            return found[0]
+            return found[0][:1].upper() + found[0][1:]
     return None
 
 

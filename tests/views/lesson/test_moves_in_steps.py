@@ -81,7 +81,7 @@ def test_what_the_author_says_of_a_chair_and_wheels_is_said() -> None:
     rush = [one for way in ways for one in way.moves if one.word == "rush"]
     assert rush
     said = {(one.chair, one.wheels) for one in rush}
-    assert said == {("Feet patter", "One push, then roll")}, "the page sets the full stop"
+    assert said == {("Feet patter", "Push, then roll")}, "the page sets the full stop"
     assert all("Seated:" not in (one.means or "") for step in moves for one in step.danced)
 
 
