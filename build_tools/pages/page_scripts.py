@@ -17,7 +17,6 @@ SUMS = tuple(
         "number-in-words",
         "groups-in-words",
         "showing",
-        "floor-space",
         "step-facts",
         "school-year",
         "settings",
@@ -26,7 +25,7 @@ SUMS = tuple(
 """The sums that a page does in the browser, and what it does them with; they come first."""
 FLOOR = tuple(
     f"sums/floor-{name}.js"
-    for name in ("hall", "shapes", "places", "facings", "dancing", "whole", "room")
+    for name in ("space", "hall", "shapes", "places", "facings", "dancing", "whole", "room")
 )
 """Where a class stands and goes in a dance, for the class and the hall of the day."""
 _CATCHING_UP = "sums/catch-up.js"
@@ -66,6 +65,7 @@ PAGE_SCRIPTS = {
         *(part for part in SUMS if part != _CATCHING_UP),
         "lesson/whole.js",
         "lesson/unfold.js",
+        "lesson/notes-side.js",
         *_KEEPING,
         *_FIT,
         "pieces/print.js",
@@ -84,15 +84,13 @@ PAGE_SCRIPTS = {
         "sums/school-year.js",
         "sums/settings.js",
         "sums/class-groups.js",
-        "sums/number-in-words.js",
-        "sums/floor-space.js",
         *FLOOR,
         "playing/paths.js",
         "playing/bodies.js",
         *_PLAYING,
         *_DANCE,
     ),
-    "floor.js": ("playing/paths.js", *FLOOR),
+    "floor.js": ("playing/paths.js", *FLOOR, "lesson/fit/space.js"),
     "finder.js": ("front/fetch-finder.js",),
     "finding.js": _FINDING,
     "booklet.js": ("pieces/print.js", "booklet/unpack.js"),

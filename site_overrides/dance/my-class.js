@@ -14,7 +14,7 @@
 
     function wanted() {
       const fit = settings.fit();
-      const size = fit && (fit.space in data.halls ? data.halls[fit.space] : measured(fit.space));
+      const size = fit && (fit.space in data.halls ? data.halls[fit.space] : bank.sums.sidesOf(fit.space));
       return fit ? [fit.dancing, ...(size || data.hall)] : [data.pupils, ...data.hall];
     }
 
@@ -47,11 +47,4 @@
       if (fit) settings.keepFit({ ...fit, ...(n ? { space: `${wide}x${deep}m` } : { dancing: pupils }) });
     }
   };
-
-  // 15x9m in metres, or 15x9s in big steps of about a metre
-  function measured(space) {
-    const found = /^([0-9]+)x([0-9]+)[ms]$/.exec(space);
-    return found && found.slice(1).map(Number);
-  }
-
 })();

@@ -1,28 +1,27 @@
-// The floor for each pupil beside what is recommended, and what to change for less.
+// The floor for each pupil beside what is recommended.
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});
   const MOST_TURNS = (sums.MOST_TURNS = 4); // more, and most of the class would sit; common practice, no source
-  const SMALLER = "Keep travelling small, and dance more of it on the spot.";
 
   const metresInWords = (tenths) => {
     const [whole, part] = [Math.floor(tenths / 10), tenths % 10];
     return part ? `${whole}.${part} m²` : `${whole} m²`;
   };
 
-  // The floor named full, half or classroom, whose sizes `halls` tells, or 12x8m in metres, or 14x9s in big
+  // The floor named full, half or classroom, whose sides `halls` tells, or 12x8m in metres, or 14x9s in big
   // steps of about 1 metre (common practice, no source); null where it is not known.
   sums.squareMetres = (space, halls) => {
     const sides = sums.sidesOf(space);
     if (sides) return sides[0] * sides[1];
-    return Object.hasOwn(halls, space) ? halls[space] : null;
+    return Object.hasOwn(halls, space) ? halls[space][0] * halls[space][1] : null;
   };
 
   // the two sides of a floor that is measured, in metres; null for another
   sums.sidesOf = (space) => /^([1-9][0-9]?)x([1-9][0-9]?)[ms]$/.exec(space)?.slice(1).map(Number) ?? null;
 
   // What pupils dancing at once have on a floor of `metres`; `least` is what is recommended for each.
-  // `tenths` are of a square metre, rounded down; `changes` is empty where there is enough.
+  // `tenths` are of a square metre, rounded down.
   sums.floorSpace = (pupils, metres, least) => {
     const dancing = Math.max(1, pupils);
     const tenths = Math.floor((10 * metres) / dancing);
@@ -34,7 +33,6 @@
       enough,
       holds: Math.floor(metres / least),
       turns: enough ? 1 : turnsFor(dancing, metres, least),
-      changes: enough ? [] : changes(dancing, metres, least),
     };
   };
 
@@ -43,21 +41,5 @@
     const holds = Math.floor(metres / least);
     const turns = holds ? Math.ceil(pupils / holds) : 1;
     return turns <= MOST_TURNS ? turns : 1;
-  }
-
-  function changes(pupils, metres, least) {
-    const holds = Math.floor(metres / least);
-    if (holds === 0) {
-      return [SMALLER, "Look for a larger floor: a hall, or the playground when it is dry."];
-    }
-    const turns = Math.ceil(pupils / holds);
-    const each = metresInWords(Math.floor((10 * metres) / Math.ceil(pupils / turns)));
-    if (turns === 2) return [`Let half dance while half watch, then swap: ${each} each.`, SMALLER];
-    if (turns <= MOST_TURNS) {
-      const parts = sums.numberInWords(turns);
-      return [`Dance in ${parts} parts of the class, turn about: ${each} each.`, SMALLER];
-    }
-    const travelling = sums.numberInWords(holds);
-    return [SMALLER, `Let ${travelling} at a time travel, while the others dance on the spot.`];
   }
 })();

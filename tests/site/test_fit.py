@@ -510,7 +510,9 @@ def test_print_follows_the_fitted_lesson(site: Path, browser: Browser, code: str
     assert squeezed(found["whole"]) in text
     words = "fitted for 27, 33 min" if code == CODE else "fitted for 27, 45 min"
     assert all(squeezed(words) in squeezed(foot) for foot in paper.feet)
-    assert len(paper.margins) == 2
+    notes = paper.side_of("Notes for lesson")
+    assert notes
+    assert notes[0] == 2
     assert (squeezed("The first sitting ends here.") in text) == (code == CODE)
     assert squeezed("Minutes you really have") not in text
 

@@ -25,6 +25,8 @@ from tests.support.paper import Glyph, Print, printed, squeezed
 from tests.support.sound_bank import real_bank
 
 SIDES = 2
+FURTHER = 1
+"""A side of notes on the steps, after the lesson's own."""
 MOST_UNIT_SIDES = 6
 MARGINS, FOOT, UNIT_MARGIN = (20.0, 15.0, 15.0, 15.0), 18.0, 12.0
 """Left, with room for a pencil, top, right and bottom; common practice, no source."""
@@ -70,15 +72,17 @@ def contrast(light: float, other: float) -> float:
 def faults(sheet: Sheet, foot: str) -> list[str]:
     """What is wrong with a lesson's print, whatever it says; `foot` is what each side ends on."""
     paper, wrong = sheet.paper, []
-    if len(paper.margins) != SIDES:
-        wrong.append(f"{len(paper.margins)} sides")
+    notes = paper.side_of("Notes for lesson")
+    own, every = notes[0] if notes else len(paper.margins), len(paper.margins)
+    if own != SIDES or every > SIDES + FURTHER:
+        wrong.append(f"{own} sides, and {every - own} of notes")
     if [round(length) for length in paper.size_mm] != [210, 297]:
         wrong.append(f"paper of {paper.size_mm} mm")
     for side, margins in enumerate(paper.margins, start=1):
         if any(edge < least - 0.05 for edge, least in zip(margins, MARGINS, strict=True)):
             wrong.append(f"side {side}: margins {[round(edge, 1) for edge in margins]} mm")
     for side, said in enumerate(paper.feet, start=1):
-        if squeezed(said) != squeezed(f"{foot}Side {side} of {SIDES}"):
+        if squeezed(said) != squeezed(f"{foot}Side {side} of {every}"):
             wrong.append(f"side {side}: at its foot {said!r}")
     if paper.usual_size() < BODY:
         wrong.append(f"body text of {paper.usual_size()} points")

@@ -10,7 +10,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.movement.watchers import Watchers, watchers
 from build_tools.paths.hall import KNOWN_HALLS
-from build_tools.views.lesson.floor_space import HALLS, HALLS_SOURCE, recommended_least
+from build_tools.views.lesson.floor_space import HALLS_SOURCE, recommended_least
 from build_tools.views.words.punctuation import capital, sentence
 
 _SIT: dict[Watchers, str] = {
@@ -44,10 +44,9 @@ class FitView:
     """The minutes there are and the pupils, in the order they are asked."""
     least: str
     """The square metres recommended for each pupil."""
-    metres: str
-    """The square metres of a hall, half a hall and a classroom, for scripts."""
     halls: str
-    """The metres along the front and from front to back of the same, for scripts."""
+    """The metres along the front, and from front to back, of a hall, half a hall and a
+    classroom, for scripts."""
     halls_source: str
     """Where the sizes of a hall and a classroom come from."""
     partners: str | None
@@ -77,7 +76,6 @@ def fit_view(unit: Unit, lesson: Lesson) -> FitView:
             FitField("watching", "How many can’t dance", "0"),
         ),
         least=str(recommended_least(unit.years)),
-        metres=json.dumps(HALLS),
         halls=json.dumps({name: [one.width, one.depth] for name, one in KNOWN_HALLS.items()}),
         halls_source=f"{capital(HALLS_SOURCE)}.",
         partners=lesson.change.get("partners"),

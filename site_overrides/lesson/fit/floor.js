@@ -1,20 +1,13 @@
-// The dance on the floor, for the fit: loaded when a hall is said, since a lesson that nobody fits has no need of it.
+// Where the dance goes on the floor, loaded when a lesson is fitted: one that nobody fits has no need of it.
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const form = (bank.fitForm ||= {});
   const start = document.currentScript.src;
   let asked = false;
 
-  // what is enough in the hall of the fit; null while nothing is known of the hall, or of the dance
-  form.room = (fit, said) => {
-    const [halls, least] = [JSON.parse(said.halls), Number(said.least)];
-    const hall = fit && (halls[fit.space] ?? bank.sums.sidesOf(fit.space));
-    return hall && bank.danceOnFloor ? bank.sums.floor.room(bank.danceOnFloor, fit.dancing, hall, least) : null;
-  };
-
-  // loads it once, and then calls `ready`; where it cannot be had, the square metres alone are told
+  // loads it once, and then calls `ready`; where it cannot be had, nothing is told of the floor
   form.needFloor = (fit, ready) => {
-    if (asked || !fit || fit.space === "unknown") return;
+    if (asked || !fit) return;
     asked = true;
     const load = (src) => new Promise((done, failed) => {
       const script = document.createElement("script");

@@ -8,15 +8,11 @@
     ...minutes(facts, plan, fit),
     ...groups(facts, fit, said),
     ...showing(facts, plan, fit, said),
-    ...space(facts, plan, fit, said),
+    ...(form.space?.(facts, plan, fit, said) ?? []),
   ];
 
   // in how many turns each travelling step runs on the floor there is; 1 where all dance at once
-  form.turns = (fit, said) => {
-    const metres = fit && bank.sums.squareMetres(fit.space, JSON.parse(said.metres));
-    if (metres === null || !fit) return 1;
-    return form.room(fit, said)?.turns ?? bank.sums.floorSpace(fit.dancing, metres, Number(said.least)).turns;
-  };
+  form.turns = (fit, said) => form.room?.(fit, said)?.turns ?? 1;
 
   function minutes(facts, plan, fit) {
     const { make, timed, nameOf } = form;
@@ -121,43 +117,6 @@
   function watchToo(many) {
     if (many === 1) return "The one who cannot dance today watches with them.";
     return `The ${bank.sums.numberInWords(many)} who cannot dance today watch with them.`;
-  }
-
-  function inTurns(facts, plan, turns) {
-    const { numberInWords, minutes: long } = bank.sums;
-    const travelling = facts.filter((one) => one.travels);
-    if (turns < 2 || !travelling.length) return "";
-    const told = travelling.map((one) => {
-      const has = plan.sittings.flat().find(({ step }) => step === one.number)?.minutes ?? one.minutes;
-      return `${form.nameOf(one.number)}, about ${long(Math.max(1, Math.round(has / turns)))} each`;
-    });
-    return `These steps run in ${numberInWords(turns)} turns, and those who wait count aloud and watch: ${told.join("; ")}.`;
-  }
-
-  function space(facts, plan, fit, said) {
-    const { make } = form;
-    const least = Number(said.least);
-    const recommended = `Recommended: ${least} m² each; the page on safety says by whom.`;
-    const metres = bank.sums.squareMetres(fit.space, JSON.parse(said.metres));
-    if (metres === null) {
-      const needs = `${least} m² for each of ${fit.dancing} is ${fit.dancing * least} m².`;
-      return [make("h3", "Space"), make("p", `${recommended} ${needs} Pace the floor in big steps, of about 1 metre, and write them above.`)];
-    }
-    const floor = bank.sums.floorSpace(fit.dancing, metres, least);
-    const parts = [make("h3", "Space")];
-    const room = form.room(fit, said);
-    parts.push(make("p", `${floor.each} for each pupil, with ${fit.dancing} on ${metres} m². ${recommended}`));
-    if (room) parts.push(make("p", "", make("strong", bank.sums.floor.roomInWords(room))));
-    const turns = inTurns(facts, plan, form.turns(fit, said));
-    const asDrawn = room && bank.sums.floor.asDrawn(room);
-    if (!(asDrawn ?? floor.enough)) {
-      const own = { half: said.half, classroom: said.classroom }[fit.space];
-      const changes = [...(turns ? [turns] : []), ...(room ? [] : floor.changes), ...(own ? [`In this unit: ${own}`] : []), ...(said.room ? [`${turns ? "In" : "Or, in"} this lesson: ${said.room}`] : [])];
-      if (changes.length) parts.push(make("ul", "", ...changes.map((words) => make("li", words))));
-    }
-    if (fit.space.endsWith("s")) parts.push(make("p.quiet", "A big step is taken as 1 metre."));
-    else if (!fit.space.endsWith("m")) parts.push(make("p.quiet", `${said.source} Yours may differ: pace it to be sure.`));
-    return parts;
   }
 
   function regroups(one, index, facts) {

@@ -29,7 +29,8 @@ def test_each_lesson_and_the_booklet_come_out_as_pdf_files(
     assert {pdf.stem for pdf in (folder / "pdf").iterdir()} == pages.keys()
     assert f"{len(pages)} PDF files in " in capsys.readouterr().out
     with pdfplumber.open(folder / "pdf" / "lesson-1.pdf") as pdf:
-        assert len(pdf.pages) <= 2
+        notes = [n for n, side in enumerate(pdf.pages) if "Notes for lesson" in side.extract_text()]
+        assert notes == [2], "two sides, and then the notes"
         assert "Side 1 of" in pdf.pages[0].extract_text()
         assert "file://" not in pdf.pages[0].extract_text()
 
