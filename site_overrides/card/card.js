@@ -82,7 +82,7 @@
       part("pause").textContent = state.paused ? "Go on" : "Pause";
       part("back").disabled = started === null ? at < 0 : at <= 0;
       part("next").disabled = started === null ? at >= plan.length - 1 : at >= plan.length;
-      part("next").textContent = started !== null && at === plan.length - 1 ? "End" : started === null ? "Preview" : "Next";
+      part("next").textContent = started !== null && at === plan.length - 1 ? "End" : started === null ? "Look ahead" : "Next";
       part("change").textContent = state.said;
       showBegin();
       if (plan[at]) showStep(sections.get(plan[at].step));

@@ -14,7 +14,7 @@ from playwright.sync_api import Browser, Locator, Page
 from build_tools.views.lesson.sessions import lesson_needs, sessions
 from tests.support.browser import address_of, is_inside, reader
 from tests.support.built_sites import CONTENT, build
-from tests.support.sound_bank import real_bank
+from tests.support.sound_bank import real_bank, whole_bank
 
 SEARCHES = yaml.safe_load(
     Path(__file__).with_name("teachers_searches.yml").read_text(encoding="utf-8")
@@ -120,6 +120,18 @@ def test_thirty_teachers_find_their_unit_first_and_every_no_is_honest(
     for search in SEARCHES["finds"]:
         typed = set(re.findall(r"\w{4,}", search["typed"].lower())) - {"under"}
         assert not typed & in_titles, search
+
+
+def test_what_two_teachers_typed_finds_what_the_bank_has(browser: Browser, site: Path) -> None:
+    titles = {unit.slug: unit.title for unit in whole_bank().units}
+    with reader(browser, site) as at:
+        at.page.goto(address_of(site, "index.html"))
+        for typed in SEARCHES["everywhere"]:
+            look_for(at.page, typed)
+            assert str(len(titles)) in told(at.page), typed
+        for search in SEARCHES["among"]:
+            found = look_for(at.page, search["typed"])
+            assert titles[search["unit"]] in found, (search, found)
 
 
 def test_from_the_front_page_to_the_first_words_to_say_it_is_two_clicks(

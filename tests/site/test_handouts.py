@@ -31,7 +31,8 @@ PIECES = """
 ].map((piece) => piece.textContent))
 """
 CARDS = """
-() => [...document.querySelectorAll(".cards:not(.small) .word")].map((word) => word.textContent)
+() => [...document.querySelectorAll(".cards:not(.small, .device) li > .word")]
+  .map((word) => word.textContent)
 """
 
 
@@ -60,6 +61,9 @@ def handed(browser: Browser, site: Path, paths: list[str]) -> dict[str, Handed]:
     with reader(browser, site) as at:
         for path in paths:
             at.page.goto(address_of(site, path))
+            too = at.page.locator("#at-strips-too")
+            if too.count():
+                too.check()
             strips, cards = (at.page.evaluate(script) for script in (PIECES, CARDS))
             done[path] = Handed(printed(at.page), strips, cards)
     return done

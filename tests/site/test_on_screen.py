@@ -84,7 +84,7 @@ def test_a_phones_first_screen_shows_a_units_picture(browser: Browser, site: Pat
 
 
 FIRST_SCREEN = (".place span", "h1", ".lead", ".first > .figure svg", ".facts", ".get", ".start")
-CHOICES = ["Teach it", "On the wall", "Print it", "Fit to my time"]
+CHOICES = ["Teach it, step by step", "On the wall", "Print it", "Fit to my time"]
 
 
 @pytest.mark.parametrize("width", [PHONE, 1280])
@@ -116,7 +116,7 @@ def test_without_script_a_lesson_is_whole_and_offers_nothing_that_does_not_work(
             at.page.goto(address_of(site, path))
             shown = [one for one in at.page.locator(".start li").all() if one.is_visible()]
             said = [one.inner_text().partition(":")[0] for one in shown]
-            assert said == ["Teach it", "On the wall"], path
+            assert said == ["Teach it, step by step", "On the wall"], path
             assert at.page.locator(".step .task").count() == at.page.locator(".step").count()
 
 

@@ -32,6 +32,7 @@ from build_tools.views.lesson.moves_in_steps import TodaysMoves, todays_moves
 from build_tools.views.lesson.step_facts import step_facts
 from build_tools.views.words.plain_words import minutes_in_words
 from build_tools.views.words.punctuation import kept_together, quoted
+from build_tools.views.words.the_room import the_room
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,6 +95,8 @@ class CardView:
     """What pupils will have made by the end."""
     minutes: str
     """How long it lasts, in words."""
+    room: str
+    """Which side is the front, and what the unit calls the others."""
     safety: tuple[str, ...]
     """What to check and say before they move."""
     bodies: Markup
@@ -127,6 +130,7 @@ def card_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         title=lesson.title,
         pupils_make=lesson.pupils_make,
         minutes=kept_together(minutes_in_words(lesson.minutes)),
+        room=the_room(unit.dance),
         safety=lesson.safety,
         bodies=Markup(sprite(body for one in drawn.values() for body in one.bodies)),
         change=tuple(

@@ -78,6 +78,8 @@ class DanceView:
     """The language the unit is written in, as a language tag."""
     unit: Link
     """The way back to the unit."""
+    how: str
+    """count by count, or part by part where nobody counts."""
     who: str
     """For how many dancers and in which hall it is drawn."""
     asked: str | None
@@ -115,13 +117,15 @@ def dance_page(bank: Bank, unit: Unit) -> Page:
     path, dance = f"units/{unit.slug}/{FILE}", unit.dance
     paths, found = in_a_hall(unit), score(dance)
     title = f"The dance from above: {unit.title}"
-    about = f"Where everybody is in the dance of {unit.title}, count by count."
+    how = "count by count" if dance.tempo else "part by part"
+    about = f"Where everybody is in the dance of {unit.title}, {how}."
     around = frame(bank, path, title, about, "dance.js" if dance.tempo else None)
     view = DanceView(
         frame=around,
         style=f"{around.to_root}assets/css/dance.css",
         language=unit.language,
         unit=Link(unit.title, "index.html"),
+        how=how,
         who=_who(paths),
         asked=_ASKED if paths.unsaid else None,
         playing=_watched(unit, paths, found) if dance.tempo else None,
@@ -143,7 +147,8 @@ _ASKED = "The unit leaves some places open. They are drawn in the usual way, and
 
 def _onward(unit: Unit) -> tuple[Link, ...]:
     moves = Link("Every move, drawn one by one", MOVES.href)
-    counts = Link("Counts for the hall: play the sound, or save it", "counts.html")
+    heard = "Counts for the hall: play the sound, or save it"
+    counts = Link(heard if unit.dance.tempo else "The cues, and who gives them", "counts.html")
     return (moves, counts) if unit.dance.motifs else (counts,)
 
 

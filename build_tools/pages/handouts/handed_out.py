@@ -67,6 +67,12 @@ class CardView:
     """Whether it needs a side's whole width."""
     body: Markup | None
     """The body in the move that it names; None where it names none."""
+    means: str | None = None
+    """What it is, in a plain sentence, on a card that says so."""
+    drawing: Markup | None = None
+    """A motif that shows it."""
+    drawn_again: Markup | None = None
+    """The same drawing on copies, which point to the first."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,7 +84,8 @@ class CardSetView:
     heading: str
     """What they are: Letter cards."""
     size: str
-    """word, large (one to a quarter of a side), sign (half a side) or small (a set for a group)."""
+    """word, large (one to a quarter of a side), sign (half a side), small (a set for a group) or
+    device (a quarter of a side, with a plain sentence and a drawing)."""
     grouping: str | None
     """The grouping of which each group has a set; None where one set is for the class."""
     said: str | None

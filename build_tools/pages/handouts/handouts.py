@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
@@ -25,7 +26,7 @@ from build_tools.pages.handouts.handed_out import (
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.labelled import Labelled
 from build_tools.pages.pieces.lesson_entries import lesson_href
-from build_tools.pages.pieces.motif_drawn import motif_drawn
+from build_tools.pages.pieces.motif_drawn import MotifDrawn, motif_drawn
 from build_tools.pages.pieces.notes import notes_html
 from build_tools.pages.pieces.picture import Picture
 from build_tools.views.diagrams.body_sprite import BodyDrawn, body_drawn, body_picture, sprite
@@ -33,8 +34,9 @@ from build_tools.views.diagrams.svg import text_width
 from build_tools.views.lesson.asked_to_get import Kind
 from build_tools.views.lesson.choices_in import choices_in
 from build_tools.views.lesson.class_groups import groupings_known
+from build_tools.views.lesson.device_cards import DeviceCard, device_card, with_examples
 from build_tools.views.lesson.handouts import StripToHand, looked_for, strips_to_hand
-from build_tools.views.lesson.to_print import CardSet, text_of, to_print
+from build_tools.views.lesson.to_print import CardSet, ToPrint, text_of, to_print
 from build_tools.views.words.plain_words import action_label, development_in_words, name_in_words
 from build_tools.views.words.punctuation import capital, sentence
 from build_tools.views.words.words_needed import words_needed
@@ -62,8 +64,10 @@ _HEADINGS = {
     Kind.NUMBERS: "Number cards",
     Kind.SIGNS: "Signs for the walls",
     Kind.WORDS: "Word cards",
+    Kind.DEVICES: "Device cards",
 }
 _SIZES = {Kind.LETTERS: "large", Kind.NUMBERS: "large", Kind.SIGNS: "sign"}
+_STRIPS = re.compile(r"\bstrips?\b", re.IGNORECASE)
 _TELLS_NOBODY = (
     "No pupil is named here and nothing is kept by the bank. Keep what you write as your school’s "
     "policy says."
@@ -100,6 +104,8 @@ class HandoutsView:
     """The bodies that pictures point to, drawn once."""
     strips: tuple[StripView, ...]
     """What pupils dance, move by move, one for each group to hold."""
+    strips_asked: bool
+    """Whether "What to get" asks for strips; else they are printed for who wants them."""
     words: tuple[Labelled, ...]
     """The lesson's words with their plain meanings."""
     looking: tuple[LookFor, ...]
@@ -138,7 +144,8 @@ def _page(bank: Bank, unit: Unit, lessons: Sequence[Lesson]) -> Page:
     drawn = {one.name: motif_drawn(unit.dance, one.name) for one, _ in handed}
     words = _card_bodies(unit.dance, tuple(drawn))
     named = [one for card_set in printed.cards for one in card_set.cards]
-    bodies = [body for one in drawn.values() for body in one.bodies]
+    devices = _device_cards(bank, unit, printed)
+    bodies = [body for one in (*drawn.values(), *devices.drawn.values()) for body in one.bodies]
     bodies += [body for word, body in words.items() if word in {n.casefold() for n in named}]
     talk = only.look_and_talk if only else None
     view = HandoutsView(
@@ -161,12 +168,13 @@ def _page(bank: Bank, unit: Unit, lessons: Sequence[Lesson]) -> Page:
         texts=tuple(
             TextView(one.title, notes_html(text_of(unit, one), 3)) for one in printed.texts
         ),
-        card_sets=tuple(_card_set(one, words) for one in printed.cards),
+        card_sets=tuple(_card_set(one, words, devices) for one in printed.cards),
         bodies=Markup(sprite(bodies)),
         strips=tuple(
             _strip(unit, one, choices, drawn[one.name].picture, n)
             for n, (one, choices) in enumerate(handed, start=1)
         ),
+        strips_asked=any(_STRIPS.search(line) for lesson in lessons for line in lesson.collect),
         words=tuple(
             Labelled(word, sentence(plain))
             for word, plain in {
@@ -229,16 +237,56 @@ def _card_bodies(dance: Dance, names: Sequence[str]) -> dict[str, BodyDrawn]:
     return found
 
 
-def _card_set(one: CardSet, bodies: Mapping[str, BodyDrawn]) -> CardSetView:
+@dataclass(frozen=True, slots=True)
+class _Devices:
+    """Cards that name a device, by their words, and the motif that shows each."""
+
+    cards: Mapping[str, DeviceCard]
+    """Each by its word."""
+    drawn: Mapping[str, MotifDrawn]
+    """Its drawing, by the same, where there is one."""
+
+
+def _device_cards(bank: Bank, unit: Unit, printed: ToPrint) -> _Devices:
+    words = [word for one in printed.cards if one.kind is Kind.DEVICES for word in one.cards]
+    cards = {word: device_card(unit, bank.words, word) for word in words}
+    dance = with_examples(unit.dance, words, bank.words)
+    drawn = {word: motif_drawn(dance, one.drawn) for word, one in cards.items() if one.drawn}
+    return _Devices(cards, drawn)
+
+
+def _card_set(one: CardSet, bodies: Mapping[str, BodyDrawn], devices: _Devices) -> CardSetView:
     whose = f" {_OF_EACH[one.grouping]}" if one.grouping in _OF_EACH else ""
+    told = one.kind is Kind.DEVICES
     return CardSetView(
         anchor=one.anchor,
         heading=_HEADINGS[one.kind],
-        size="small" if one.grouping else _SIZES.get(one.kind, "word"),
+        size="device" if told else "small" if one.grouping else _SIZES.get(one.kind, "word"),
         grouping=one.grouping,
         said=f"One set{whose}" if one.grouping else None,
-        cards=tuple(_card(word, bodies.get(word.casefold()), one) for word in one.cards),
+        cards=tuple(
+            _device(devices, word, n) if told else _card(word, bodies.get(word.casefold()), one)
+            for n, word in enumerate(one.cards, start=1)
+        ),
         copies=tuple(range(2, one.sets + 1)),
+    )
+
+
+def _device(devices: _Devices, word: str, place: int) -> CardView:
+    shown, means = devices.drawn.get(word), devices.cards[word].plain
+    if shown is None:
+        return CardView(capital(word), False, None, means)
+    svg, anchor = str(shown.picture.svg), f"at-device-{place}"
+    box = svg.partition('viewBox="')[2].partition('"')[0]
+    return CardView(
+        word=capital(word),
+        wide=False,
+        body=None,
+        means=means,
+        drawing=Markup(svg.replace("<svg ", f'<svg id="{anchor}" ', 1)),
+        drawn_again=Markup(
+            f'<svg class="drawing" aria-hidden="true" viewBox="{box}"><use href="#{anchor}"/></svg>'
+        ),
     )
 
 

@@ -42,6 +42,7 @@ from build_tools.views.lesson.to_print import where_to_get
 from build_tools.views.paper.paper_size import on_paper
 from build_tools.views.words.plain_words import minutes_in_words
 from build_tools.views.words.punctuation import kept_together, sentence
+from build_tools.views.words.the_room import the_room
 from build_tools.views.words.words_needed import words_needed
 
 
@@ -113,6 +114,10 @@ class LessonView:
     """The lesson in seven lines at most."""
     fit: FitView
     """The lesson fitted to today, with the help of scripts."""
+    room: str
+    """Which side is the front, and what the unit calls the others."""
+    room_printed: bool
+    """Whether paper says it too: where a side has a name that steps may use."""
     classroom_first: tuple[str, ...]
     """What to do before you leave the classroom."""
     safety: tuple[str, ...]
@@ -171,16 +176,17 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         minutes=minutes,
         collect=tuple(ThingToGet(one, where_to_get(unit, lesson, one)) for one in lesson.collect),
         music=music(unit),
-        card=Link(
-            f"Teach it: {kept_together(minutes_in_words(lesson.minutes))}",
-            f"lesson-{lesson.number}-card.html",
-        ),
+        card=Link("Teach it, step by step", f"lesson-{lesson.number}-card.html"),
         wall=Link("On the wall", f"lesson-{lesson.number}-wall.html"),
         above=Link("The dance from above", "dance.html"),
-        counts=Link("Counts for the hall", "counts.html"),
+        counts=Link(
+            "Counts for the hall" if unit.dance.tempo else "Cues for the hall", "counts.html"
+        ),
         handouts=Link("To print for the class", f"lesson-{lesson.number}-handouts.html"),
         short_lines=tuple(_short_line(lesson, line) for line in lesson_in_short(lesson)),
         fit=fit_view(unit, lesson),
+        room=the_room(unit.dance),
+        room_printed=bool(unit.dance.sides),
         classroom_first=lesson.classroom_first,
         safety=(*lesson.safety, EVERY_TIME),
         story=story_of(unit, lesson),

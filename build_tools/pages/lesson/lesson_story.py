@@ -85,20 +85,15 @@ def _changed_today(unit: Unit, lesson: Lesson, motif: str) -> bool:
 
 
 def _journey_in_words(journey: Journey, today: int) -> str:
-    """The wave: made and danced in lesson 1, changed today, danced in lessons 4 and 5."""
-    runs: list[tuple[tuple[str, ...], list[int]]] = []
-    for stop in journey.stops:
-        # a run of lessons that all do the same is said once, but today always by itself
-        if runs and runs[-1][0] == stop.deeds and today not in (stop.lesson, runs[-1][1][-1]):
-            runs[-1][1].append(stop.lesson)
-        else:
-            runs.append((stop.deeds, [stop.lesson]))
-    said = [f"{listed(deeds)} {_when(lessons, today)}" for deeds, lessons in runs]
-    return f"{capital(name_in_words(journey.motif))}: {'; '.join(said)}."
-
-
-def _when(lessons: list[int], today: int) -> str:
-    if lessons == [today]:
-        return "today"
-    word = "lesson" if len(lessons) == 1 else "lessons"
-    return f"in {word} {listed([str(number) for number in lessons])}"
+    """Wave was made in lesson 1 and is changed today. It is danced again in lessons 4 and 5."""
+    name = capital(name_in_words(journey.motif))
+    made = next((stop.lesson for stop in journey.stops if "made" in stop.deeds), today)
+    later = [stop.lesson for stop in journey.stops if stop.lesson > today]
+    opening = (
+        f"{name} is made and changed today."
+        if made == today
+        else f"{name} was made in lesson {made} and is changed today."
+    )
+    word = "lesson" if len(later) == 1 else "lessons"
+    after = f" It comes again in {word} {listed([str(n) for n in later])}." if later else ""
+    return f"{opening}{after}"

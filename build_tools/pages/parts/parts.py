@@ -15,7 +15,7 @@ from build_tools.pages.parts.part_views import (
     section_views,
     sound_in_words,
 )
-from build_tools.pages.pieces.doors import PARTS, Door, doors, to_unit
+from build_tools.pages.pieces.doors import PARTS, Door, doors, to_counts, to_unit
 from build_tools.pages.pieces.labelled import Labelled
 from build_tools.views.dance.dance_in_words import dance_told, whole_dance_in_words
 from build_tools.views.words.punctuation import capital
@@ -70,7 +70,7 @@ def parts_page(bank: Bank, unit: Unit) -> Page:
         choices=choice_views(unit),
         ways=(
             Link("Watch the dance from above", "dance.html"),
-            Link("Play the counts", "counts.html"),
+            to_counts(unit.dance),
         ),
         doors=doors(unit, PARTS),
     )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from build_tools.model.dance import Dance
 from build_tools.model.unit import Unit
 from build_tools.pages.frame.frame import Link
 
@@ -34,6 +35,12 @@ def doors(unit: Unit, here: Door | None = None) -> tuple[Door, ...]:
     """The further pages of the unit, but for the one that is `here`."""
     found = (READY, PARTS, *((MOVES,) if unit.dance.motifs else ()), ASSESS)
     return tuple(door for door in found if door is not here)
+
+
+def to_counts(dance: Dance) -> Link:
+    """The way to what is heard: counts, or only cues where nobody counts."""
+    counted = any(section.counts is not None for section in dance.sections.values())
+    return Link("Play the counts" if counted else "The cues, and who gives them", "counts.html")
 
 
 def to_unit(unit: Unit) -> Link:

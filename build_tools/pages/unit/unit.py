@@ -9,7 +9,7 @@ from build_tools.model.lesson import Lesson
 from build_tools.model.unit import StimulusItem, Unit
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
-from build_tools.pages.pieces.doors import Door, doors
+from build_tools.pages.pieces.doors import Door, doors, to_counts
 from build_tools.pages.pieces.labelled import Labelled
 from build_tools.pages.pieces.lesson_entries import lesson_href
 from build_tools.pages.pieces.picture import Picture, picture
@@ -122,7 +122,7 @@ def unit_page(bank: Bank, unit: Unit) -> Page:
         narrow=picture(named_strip(unit.dance, _NARROW)),
         ways=(
             Link("Watch the dance from above", "dance.html"),
-            Link("Play the counts", "counts.html"),
+            to_counts(unit.dance),
         ),
         lessons=tuple(
             _row(unit, lesson, grown)

@@ -25,6 +25,7 @@ from build_tools.views.diagrams.bodies_over_counts import bodies_over_counts
 from build_tools.views.lesson.step_facts import StepFacts, step_facts
 from build_tools.views.words.plain_words import counts_in_words, minutes_in_words, name_in_words
 from build_tools.views.words.punctuation import capital, kept_together
+from build_tools.views.words.the_room import the_room
 from build_tools.views.words.wall_lines import wall_lines
 
 _PICTURES = (".svg", ".png", ".jpg", ".jpeg", ".webp", ".gif")
@@ -120,6 +121,8 @@ class WallView:
     """The recording that travels with the unit."""
     picture: WallPicture | None
     """What the dance starts from; None where that is no picture."""
+    room: str
+    """Which side is the front, and what the dance calls the others."""
     begins: bool
     """Whether this lesson is the first, and begins with the picture alone."""
     steps: tuple[WallStep, ...]
@@ -138,6 +141,7 @@ def wall_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         title=lesson.title,
         music=music(unit),
         picture=_picture(unit),
+        room=the_room(unit.dance),
         begins=lesson.number == 1,
         steps=tuple(
             _step(unit.dance, facts, step)

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from build_tools.model.dance import Dance
+from build_tools.model.dance import Dance, Section
 from build_tools.movement.counts import figures
 from build_tools.movement.forms import returns_to_start
 from build_tools.movement.letters import is_changed
 from build_tools.movement.theme import form_in_words
 from build_tools.movement.whole_length import whole_counts, whole_seconds
 from build_tools.views.words.plain_words import counts_in_words, listed, seconds_in_words
-from build_tools.views.words.punctuation import capital
+from build_tools.views.words.punctuation import capital, quoted
 from build_tools.views.words.sections_called import in_a_sentence
 
 _NUMBERS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
@@ -30,8 +30,15 @@ def dance_told(dance: Dance) -> str:
         lines.append(f"The first part comes back at the end, {again}, so it ends as it began.")
     free = [section for section in dance.sections.values() if section.counts is None]
     if free and len(free) < len(dance.sections):
-        lines.append(f"Nobody counts in {listed([in_a_sentence(one) for one in free])}.")
+        lines.append(f"Nobody counts in {listed([_quoted_part(one) for one in free])}.")
     return " ".join(lines)
+
+
+def _quoted_part(section: Section) -> str:
+    """A part by its letter, with its name as a name: part B, “through the gap”."""
+    if not section.name:
+        return in_a_sentence(section)
+    return f"part {section.letter}, {quoted(section.name)}"
 
 
 def _roughly(seconds: Fraction) -> str:

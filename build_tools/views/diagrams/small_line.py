@@ -43,8 +43,13 @@ def small_line(dance: Dance, prefix: str, today: Collection[str] | None = None) 
 
 def line_title(dance: Dance, today: Collection[str] | None = None) -> str:
     """What the line shows."""
-    title = f"The dance: {' '.join(dance.form)}"
-    return title if today is None else f"{title}, today {listed(sorted(today))}"
+    title = f"The dance is {' '.join(dance.form)}"
+    if today is None:
+        return title
+    parts = [letter for letter in dict.fromkeys(dance.form) if letter in today]
+    if len(parts) == len(set(dance.form)):
+        return f"{title}; today all of it"
+    return f"{title}; today {'part' if len(parts) == 1 else 'parts'} {listed(parts)}"
 
 
 def line_size() -> StripSize:

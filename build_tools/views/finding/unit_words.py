@@ -10,6 +10,9 @@ from build_tools.model.unit import Unit
 from build_tools.views.finding.words_typed import words_typed
 from build_tools.views.words.plain_words import name_in_words
 
+_IN_EVERY_UNIT = "wheelchair wheelchairs wheels seated sitting inclusion"
+"""Every step of every unit says how it goes sitting and on wheels, so these leave none out."""
+
 
 class Strength(IntEnum):
     """How a word belongs to a unit; the first that holds counts."""
@@ -50,6 +53,7 @@ def _all(texts: Iterable[str]) -> frozenset[str]:
 
 def _about(bank: Bank, unit: Unit) -> Iterator[str]:
     yield unit.title
+    yield _IN_EVERY_UNIT
     yield unit.summary
     yield from unit.subjects
     for topic in unit.topics:

@@ -16,6 +16,7 @@ class Kind(StrEnum):
     NUMBERS = "at-numbers"
     SIGNS = "at-signs"
     WORDS = "at-cards"
+    DEVICES = "at-devices"
     SOUND = "sound"
 
 
@@ -25,6 +26,7 @@ _NAMED = (
     (Kind.SIGNS, re.compile(r"\bsigns?\b", re.IGNORECASE)),
     (Kind.PICTURES, re.compile(r"\b(?:drawings?|pictures?|photographs?|photos?)\b", re.IGNORECASE)),
     (Kind.TEXTS, re.compile(r"\b(?:poem|story|rhyme|rhythm|words of)\b", re.IGNORECASE)),
+    (Kind.DEVICES, re.compile(r"\bdevice cards?\b", re.IGNORECASE)),
     (Kind.WORDS, re.compile(r"\bcards?\b", re.IGNORECASE)),
     (
         Kind.SOUND,
@@ -51,7 +53,7 @@ def asked(line: str) -> Asked:
     head, _, tail = line.partition(":")
     places = [(found.start(), kind) for kind, word in _NAMED if (found := word.search(head))]
     named = [kind for _, kind in sorted(places)]
-    own_cards = {Kind.LETTERS, Kind.NUMBERS} & set(named)
+    own_cards = {Kind.LETTERS, Kind.NUMBERS, Kind.DEVICES} & set(named)
     if own_cards and not re.search(r"\bword cards?\b", head, re.IGNORECASE):
         named = [kind for kind in named if kind is not Kind.WORDS]
     each = _EACH.search(head)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from build_tools.model.lesson import Lesson, LookAndTalk, Question, Step
 from build_tools.model.unit import Unit
 from build_tools.movement.counts import seconds
@@ -12,7 +14,7 @@ from build_tools.views.words.plain_words import (
     listed,
     minutes_in_words,
 )
-from build_tools.views.words.punctuation import sentence
+from build_tools.views.words.punctuation import quoted, sentence
 
 DEFERENCE = "Your school’s risk assessment and your employer’s policy come before this page."
 EVERY_TIME = (
@@ -172,10 +174,30 @@ def lesson_before(unit: Unit, lesson: Lesson) -> Lesson | None:
 def trouble_in_words(lesson: Lesson) -> tuple[tuple[str, str], ...]:
     """A label and one line for each thing that can go wrong."""
     return tuple(
-        (label, f"{lesson.trouble[key]}{_short(lesson) if key == _SHORT else ''}")
+        (
+            label,
+            _step_named(lesson, lesson.trouble[key]) + (_short(lesson) if key == _SHORT else ""),
+        )
         for key, label in _TROUBLE.items()
         if key in lesson.trouble
     )
+
+
+def _line_of(lesson: Lesson, key: str) -> str:
+    named = _step_named(lesson, lesson.trouble[key])
+    return f"{named}{_short(lesson)}" if key == _SHORT else named
+
+
+_MAKE_STEP = re.compile(r"\bthe (?:first )?make step\b")
+
+
+def _step_named(lesson: Lesson, words: str) -> str:
+    """The words with "the make step" by its number and name, which is what a teacher looks for."""
+    place = next((n for n, step in enumerate(lesson.steps) if step.phase == "make"), None)
+    if place is None:
+        return words
+    named = f"step {place + 1}, {quoted(lesson.steps[place].does)}"
+    return _MAKE_STEP.sub(lambda _: named, words)
 
 
 def _short(lesson: Lesson) -> str:
@@ -196,4 +218,4 @@ def _left_out(lesson: Lesson) -> str:
 def _later(lesson: Lesson) -> str:
     """What can still be shortened by a teacher who notices after that."""
     given = [f"step {one.step} by {one.minutes}" for one in can_be_shortened(lesson)]
-    return f" Later, shorten {listed(given)}." if given else ""
+    return f" If you run short after that, shorten {listed(given)}." if given else ""

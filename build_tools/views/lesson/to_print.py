@@ -11,6 +11,7 @@ from build_tools.model.unit import StimulusItem, Unit
 from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.views.lesson.asked_to_get import Kind, asked
 from build_tools.views.lesson.class_groups import GROUP_SIZES
+from build_tools.views.lesson.device_cards import device_words
 from build_tools.views.lesson.handouts import action_words, copies_for, strips_to_hand
 
 _ALL = re.compile(r"\b(?:both|all|drawings|pictures)\b", re.IGNORECASE)
@@ -130,6 +131,8 @@ def _cards(unit: Unit, lesson: Lesson, line: str, pupils: int) -> Iterable[CardS
         if kind is Kind.LETTERS:
             letters = found.names or tuple(letter.rstrip("'") for letter in unit.dance.form)
             yield CardSet(kind, letters, grouping, sets)
+        elif kind is Kind.DEVICES and (devices := device_words(unit, line)):
+            yield CardSet(kind, devices, grouping, sets)
         elif kind in (Kind.NUMBERS, Kind.SIGNS, Kind.WORDS) and found.names:
             yield CardSet(kind, found.names, grouping, sets)
 
@@ -148,7 +151,7 @@ def _together(one: CardSet | None, other: CardSet) -> CardSet:
     if one is None:
         return other
     more = other.cards
-    if other.kind in (Kind.WORDS, Kind.SIGNS, Kind.NUMBERS):
+    if other.kind in (Kind.WORDS, Kind.SIGNS, Kind.NUMBERS, Kind.DEVICES):
         known = {word.casefold() for word in one.cards}
         more = tuple(word for word in other.cards if word.casefold() not in known)
         return CardSet(one.kind, (*one.cards, *more), one.grouping, max(one.sets, other.sets))

@@ -32,6 +32,7 @@ from build_tools.views.paper.two_sittings import (
     turns_of_sittings,
 )
 from build_tools.views.reading.lesson_text import NOT_PRINTED
+from build_tools.views.words.the_room import the_room
 from build_tools.views.written.unit_text import fields_of_lesson
 
 SETTINGS = {
@@ -135,6 +136,7 @@ def letters_of_room(unit: Unit, lesson: Lesson) -> float:
         if field.kind not in NOT_PRINTED and field.path
     )
     drawn = picture_size(unit, lesson).height * _LETTERS_OF_A_DRAWING
+    written += len(the_room(unit.dance)) if unit.dance.sides else 0
     return written + drawn + _LETTERS_OF_A_STEP * len(lesson.steps)
 
 

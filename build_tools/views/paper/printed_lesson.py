@@ -55,6 +55,7 @@ from build_tools.views.paper.told_in_steps import told_in_steps
 from build_tools.views.paper.typeface import Run
 from build_tools.views.words.plain_words import minutes_in_words
 from build_tools.views.words.punctuation import capital, kept_together, quoted, sentence
+from build_tools.views.words.the_room import the_room
 from build_tools.views.words.words_needed import words_needed
 
 _UNKNOWN_PLAIN = "about as long as words of dance are in plain words"
@@ -143,7 +144,9 @@ def _caption(unit: Unit, lesson: Lesson) -> str:
 
 
 def _before(unit: Unit, lesson: Lesson) -> Iterator[tuple[Runs, ...]]:
-    """What comes before they move: in the classroom, checks, the story so far."""
+    """What comes before they move: the room, in the classroom, checks, the story so far."""
+    if unit.dance.sides:
+        yield ((_heading("The room"), Run(the_room(unit.dance))),)
     if lesson.classroom_first:
         lines = (Run(line) for line in lesson.classroom_first)
         yield ((_heading("In the classroom first"), *lines),)

@@ -66,16 +66,18 @@ def test_the_journey_of_what_today_changes_names_every_lesson_of_it() -> None:
     for number, line in lines:
         (journey,) = (j for j in journeys(unit) if line.lower().startswith(j.motif.lower()))
         assert line.count("today") == 1
+        made = [stop.lesson for stop in journey.stops if "made" in stop.deeds]
         for stop in journey.stops:
-            assert stop.lesson == number or str(stop.lesson) in line
+            if stop.lesson > number or (stop.lesson in made and stop.lesson != number):
+                assert str(stop.lesson) in line
 
 
 def test_short_of_time_names_what_to_leave_out_and_what_to_shorten_later() -> None:
     unit = next(unit for unit in real_bank().units if unit.slug == "rock-pool")
     said = {line.label: line.words for line in trouble_lines(unit.lessons[1])}
     assert said["You are short of time"] == (
-        "Leave out exploring. That is step 3: it saves 5 minutes. Later, shorten step 4 by 3, "
-        "step 5 by 2, step 6 by 2 and step 7 by 1."
+        "Leave out exploring. That is step 3: it saves 5 minutes. If you run short after that, "
+        "shorten step 4 by 3, step 5 by 2, step 6 by 2 and step 7 by 1."
     )
 
 
