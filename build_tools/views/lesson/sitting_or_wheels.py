@@ -101,7 +101,10 @@ def _each_word_once(ways: Sequence[SeatedMove]) -> tuple[SeatedMove, ...]:
 
 
 def _changes(one: MoveMet) -> bool:
-    return one.action is not None and bool(_BEYOND_GESTURE & set(one.action.kinds))
+    """Whether who sits or uses a wheelchair does it another way, or the author says how."""
+    if one.action is None:
+        return False
+    return one.seated is not None or bool(_BEYOND_GESTURE & set(one.action.kinds))
 
 
 def _seated(dance: Dance, one: MoveMet) -> SeatedMove:
