@@ -53,7 +53,7 @@ def test_a_rule_that_takes_words_to_be_narrower_is_noticed(
 ) -> None:
     monkeypatch.setattr(paper_size, "STRETCHES", (0.6,))
     counts = Counts()
-    compare_sides(range(30), browser, counts)
+    compare_sides(range(10), browser, counts)
     assert counts.sides.differing
 
 

@@ -64,7 +64,9 @@ def _one_more(
     if told_in_the_step(step, size + 1):
         return
     more = NAMES[size + 1]
-    said = said_by_the_author(unit, lesson, size + 1)
+    # what is said of a three may be said of a four that lacks one
+    of_others = any(of_its_size(one.groups, size + 2) for one in unit.dance.sections.values())
+    said = None if of_others else said_by_the_author(unit, lesson, size + 1)
     if said:
         yield f"If one pupil is left, make a {more}. {said}"
     elif sections and all(one.kind == "improvised" for one in sections):
