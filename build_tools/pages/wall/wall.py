@@ -198,11 +198,12 @@ def _is_moves(dance: Dance, name: str) -> bool:
 def _strips(dance: Dance, danced: tuple[str, ...], step: Step) -> tuple[WallStrip, ...]:
     """The moves of all that is danced, one after another; marked where the count goes through them.
 
-    The step counts all of it once, or several times.
+    What the voice says and what is lit must be one: where the step counts anything else, or the
+    same in another order, nothing is marked.
     """
     lengths = [sum((a.counts for a in drawn_actions(dance, n)), Fraction(0)) for n in danced]
     whole = sum(lengths, Fraction(0))
-    fits = bool(step.counts and whole and step.counts % whole == 0 and is_counted(dance))
+    fits = is_counted(dance) and step.counts == whole and _counted(dance, step) == danced
     found, before = [], Fraction(0)
     for name, length in zip(danced, lengths, strict=True):
         actions = drawn_actions(dance, name)
@@ -212,6 +213,19 @@ def _strips(dance: Dance, danced: tuple[str, ...], step: Step) -> tuple[WallStri
             found.append(WallStrip(picture(row.figure), " ".join(spans) if fits else ""))
         before += length
     return tuple(found)
+
+
+def _counted(dance: Dance, step: Step) -> tuple[str, ...]:
+    """What everybody dances at once through the counts of a step, in order; empty where nobody can
+    say, since there are several parts, or people dance different things.
+    """
+    names = (*step.joins, *step.makes, *step.develops, *step.dances, *step.shows)
+    sections = [dance.sections[name] for name in dict.fromkeys(names) if name in dance.sections]
+    if not sections and "whole" not in names:
+        return tuple(dict.fromkeys(name for name in names if _is_moves(dance, name)))
+    if len(sections) != 1 or any(one.fit != "unison" for one in sections[0].danced):
+        return ()
+    return tuple(what for one in sections[0].danced for what in one.what * one.times)
 
 
 def _picture(unit: Unit) -> WallPicture | None:

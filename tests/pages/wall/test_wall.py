@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from fractions import Fraction
+from itertools import pairwise
 
 import pytest
 
@@ -77,21 +79,42 @@ def test_a_step_of_several_sections_shows_their_order_and_one_of_a_single_sectio
     assert [[one.letter for one in order] for order in whole] == [["A", "B", "C", "D", "A'"]] * 2
 
 
-def test_moves_are_marked_where_the_step_counts_them_once_or_several_times() -> None:
+def test_moves_are_marked_only_where_what_is_counted_is_what_is_drawn() -> None:
     steps = {step.does: step for step in wall("rock-pool", 3).steps}
     crab = steps["Set the crab on eight counts in pairs"]
     assert [strip.moves.split()[0] for strip in crab.strips] == ["0-2"]
     last = crab.strips[-1].moves.split()[-1].partition("-")[2]
     assert crab.count is not None
-    assert float(crab.count.counts) % float(last) == 0
+    assert float(crab.count.counts) == float(last)
+    lit = 0
     for unit, lesson in LESSONS:
         view = wall_page(real_bank(), unit, lesson).context
         assert isinstance(view, WallView)
         for step in view.steps:
+            if any(strip.moves for strip in step.strips):
+                # the strips' moves follow one another and end with the count
+                marks = [m.split("-") for strip in step.strips for m in strip.moves.split()]
+                assert marks[0][0] == "0"
+                assert all(a[1] == b[0] for a, b in pairwise(marks))
+                assert step.count is not None
+                assert float(marks[-1][1]) == float(step.count.counts)
+                lit += 1
             for strip in step.strips:
                 spans = strip.moves.split()
                 assert not spans or len(spans) == len(strip.picture.words)
                 assert strip.picture.svg.count('class="move"') == len(strip.picture.words)
+    assert lit > 5
+
+
+def test_what_the_voice_says_is_what_is_lit() -> None:
+    """A step that dances two motifs and draws the one that it makes counts both and lights none."""
+    unit, lesson = LESSONS[0]
+    step = next(one for one in lesson.steps if one.makes and one.counts)
+    both = replace(step, dances=("A",), counts=Fraction(16))
+    changed = replace(lesson, steps=(both,))
+    view = wall_page(real_bank(), replace(unit, lessons=(changed,)), changed).context
+    assert isinstance(view, WallView)
+    assert all(strip.moves == "" for shown in view.steps for strip in shown.strips)
 
 
 def test_the_first_lesson_begins_with_the_picture_and_a_step_without_drawings_has_it_beside() -> (
