@@ -333,7 +333,7 @@ def test_what_sounds_in_a_span_is_told_piece_by_piece_till_next(clocks: Page) ->
         run_for(clocks, seconds * 1000)
         told.append(sounding.inner_text())
     run_for(clocks, 6 * beat)
-    words = ("Drum roll", "Silence", "Shaker", "Your recording", "Drum, 3 strokes")
+    words = ("Drum roll", "Silence", "Shaker", "The recording", "Drum, 3 strokes")
     assert [
         one.removeprefix("Heard: ").startswith(w) for one, w in zip(told, words, strict=True)
     ] == [True] * 5
