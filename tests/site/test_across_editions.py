@@ -18,6 +18,7 @@ from playwright.sync_api import Browser
 from build_tools.publishing.publish import publish
 from build_tools.publishing.shared_folder import held
 from build_tools.publishing.signposts import take_out
+from tests.support.banks import UNIT
 from tests.support.browser import address_of, reader
 from tests.support.tabs import ChromiumTab, Tab, complaints, served, wait_for
 
@@ -51,10 +52,23 @@ class Share:
 
 
 @pytest.fixture(scope="module")
-def second(site: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
+def first(site: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The site with one unit of it: each test publishes it anew, twice or more."""
+    folder = tmp_path_factory.mktemp("first") / "site"
+    units = site / "units"
+
+    def others(inside: str, names: list[str]) -> set[str]:
+        return set(names) - {UNIT} if Path(inside) == units else set()
+
+    shutil.copytree(site, folder, ignore=others)
+    return folder
+
+
+@pytest.fixture(scope="module")
+def second(first: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
     """The site of the next edition: every lesson and hall page says which it is."""
     folder = tmp_path_factory.mktemp("second") / "site"
-    shutil.copytree(site, folder)
+    shutil.copytree(first, folder)
     for page in (folder / "units" / "rock-pool").glob("lesson-2*.html"):
         text = page.read_text(encoding="utf-8")
         text = text.replace("</title>", f" {SECOND}</title>", 1)
@@ -78,14 +92,14 @@ def where(request: pytest.FixtureRequest) -> tuple[str, str]:
 
 
 @pytest.fixture
-def share(where: tuple[str, str], site: Path, second: Path, tmp_path: Path) -> Iterator[Share]:
+def share(where: tuple[str, str], first: Path, second: Path, tmp_path: Path) -> Iterator[Share]:
     folder = tmp_path / "what schools réad"
     folder.mkdir()
     if where[1] == "file":
-        yield Share(folder, f"{folder.resolve().as_uri()}/", site, second)
+        yield Share(folder, f"{folder.resolve().as_uri()}/", first, second)
         return
     with served(folder) as address:
-        yield Share(folder, address, site, second)
+        yield Share(folder, address, first, second)
 
 
 @pytest.fixture
@@ -218,11 +232,11 @@ def test_a_pointer_that_cannot_be_read_says_so(tab: Tab, share: Share) -> None:
 
 @pytest.mark.parametrize("at_server", [False, True])
 def test_without_script_two_plain_links_lead_to_the_units(
-    browser: Browser, site: Path, tmp_path: Path, at_server: bool
+    browser: Browser, first: Path, tmp_path: Path, at_server: bool
 ) -> None:
     folder = tmp_path / "share"
     folder.mkdir()
-    publish(site, folder, "2026-11-01", "The dance unit bank")
+    publish(first, folder, "2026-11-01", "The dance unit bank")
     with reader(browser, folder, script=False, served=at_server) as seen:
         seen.page.goto(address_of(folder, LESSON, served=at_server))
         seen.page.click("main a")
