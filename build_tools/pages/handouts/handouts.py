@@ -120,12 +120,12 @@ class HandoutsView:
 
 def handouts_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
     """The page units/<slug>/lesson-<n>-handouts.html."""
-    return _page(bank, unit, (lesson,))
+    return _page(bank, unit, (lesson,), lesson)
 
 
 def all_handouts_page(bank: Bank, unit: Unit) -> Page:
     """The page units/<slug>/to-print.html: what every lesson hands out, each thing once."""
-    return _page(bank, unit, unit.lessons)
+    return _page(bank, unit, unit.lessons, None)
 
 
 def handouts_href(number: int) -> str:
@@ -133,8 +133,8 @@ def handouts_href(number: int) -> str:
     return f"lesson-{number}-handouts.html"
 
 
-def _page(bank: Bank, unit: Unit, lessons: Sequence[Lesson]) -> Page:
-    only = lessons[0] if len(lessons) == 1 else None
+def _page(bank: Bank, unit: Unit, lessons: Sequence[Lesson], only: Lesson | None) -> Page:
+    """What `lessons` hand out; `only` is the one lesson of its own page."""
     heading = f"To print for lesson {only.number}" if only else "To print for the whole unit"
     path = f"units/{unit.slug}/{handouts_href(only.number) if only else ALL}"
     title = f"{heading}: {f'{only.title}, ' if only else ''}{unit.title}"

@@ -22,7 +22,7 @@ from build_tools.pages.handouts.handouts import (
 )
 from build_tools.views.lesson.handouts import copies_for, strips_to_hand
 from tests.support.drawn import Seen, page_seen
-from tests.support.sound_bank import every_unit, real_bank, real_unit
+from tests.support.sound_bank import every_unit, real_bank, real_unit, whole_bank
 
 UNITS = every_unit()
 LESSONS = [(unit, lesson) for unit in UNITS for lesson in unit.lessons]
@@ -185,3 +185,17 @@ def test_one_page_prints_everything_of_a_unit_each_thing_once() -> None:
             for one in own.card_sets:
                 words = {c.word for s in view.card_sets if s.anchor == one.anchor for c in s.cards}
                 assert {card.word for card in one.cards} <= words
+
+
+def test_a_unit_of_one_lesson_has_both_pages() -> None:
+    """The lesson's own, and everything for the unit: neither takes the other's place."""
+    (unit,) = (one for one in whole_bank().units if one.slug == "kite-and-string")
+    assert len(unit.lessons) == 1
+    whole, own = (
+        all_handouts_page(whole_bank(), unit),
+        handouts_page(whole_bank(), unit, unit.lessons[0]),
+    )
+    assert (whole.path.rpartition("/")[2], own.path.rpartition("/")[2]) == (
+        "to-print.html",
+        "lesson-1-handouts.html",
+    )
