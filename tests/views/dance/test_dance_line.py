@@ -97,4 +97,4 @@ def test_only_what_is_danced_today_is_hatched() -> None:
     seen = seen_in(small_line(dance, "today", ("B",)).svg)
     blocks = [a["class"] for _, a in seen.elements if a.get("class", "").startswith("block")]
     assert blocks == ["block letter-b tint-2"]
-    assert "today B" in seen.text()
+    assert "today part B" in seen.text()
