@@ -26,8 +26,9 @@ def dance_told(dance: Dance) -> str:
     if dance.order_choice:
         lines.append("Your class decides in which order the parts come.")
     elif returns_to_start(dance.form):
-        again = "changed" if is_changed(dance.form[-1]) else "as it was"
-        lines.append(f"The first part comes back at the end, {again}, so it ends as it began.")
+        changed = is_changed(dance.form[-1])
+        again = "changed." if changed else "as it was, so it ends as it began."
+        lines.append(f"The first part comes back at the end, {again}")
     free = [section for section in dance.sections.values() if section.counts is None]
     if free and len(free) < len(dance.sections):
         lines.append(f"Nobody counts in {listed([_quoted_part(one) for one in free])}.")

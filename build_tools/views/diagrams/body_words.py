@@ -118,7 +118,7 @@ def _goes_aside(move: Move) -> bool:
 def _instead_of_wheeling(done: Moved) -> str:
     side = _side(done.move)
     if done.move.kind == "travel":
-        return f"lean to the {side} and reach that way; or one push on a curve to the {side}"
+        return f"lean to the {side} and reach that way"
     return f"stay, and turn the head, chest and arms to the {side}"
 
 
@@ -220,7 +220,7 @@ def _transfer(done: Moved) -> str:
     if move.end == "low" or (move.manner == "fold" and move.end == "middle"):
         low = "curl up small" if move.manner == "fold" else "bend the knees and sink"
         return low if stood else "fold forwards"
-    if move.manner == "rise" or move.start == "low":
+    if move.manner == "rise" or move.start == "low" or rises(move):
         return "rise"
     return "bend the knees" if stood else "fold a little forwards"
 

@@ -45,7 +45,8 @@ def left_over_in_words(unit: Unit, lesson: Lesson, index: int) -> str | None:
     step = lesson.steps[index]
     size = GROUP_SIZES.get(step.grouping, 1)
     before = {one.grouping for one in lesson.steps[:index]}
-    if size < 2 or step.grouping in before:
+    dancing = step.makes or step.develops or step.joins or step.dances or step.shows
+    if size < 2 or step.grouping in before or not dancing:
         return None
     sections = _sections(unit.dance, lesson, step.grouping, size)
     known = groupings_known(unit, lesson)
@@ -55,7 +56,7 @@ def left_over_in_words(unit: Unit, lesson: Lesson, index: int) -> str | None:
         *(_pair_more(step, size, sections) if size + 2 in made else ()),
         *(_one_fewer(unit, lesson, step, size, sections) if size - 1 in made else ()),
     ]
-    return " ".join(said) or None
+    return " ".join(dict.fromkeys(said)) or None
 
 
 def _one_more(

@@ -56,6 +56,11 @@ def _making(dance: Dance, step: Step, *, shown_next: bool) -> str:
         )
     who, show = _WHO[step.grouping]
     at_last = "" if shown_next else f" In the last minute, {show}."
+    if step.settles and all(dance.choices[name].by == "class" for name in step.settles):
+        return (
+            "Everybody tries each way once. Then they vote, and dance the one chosen a few times, "
+            f"until they know it.{at_last}"
+        )
     if _is_their_own(dance, step):
         return (
             f"For about half the time, {who} tries ways of doing it. Then say “Keep one”. "
