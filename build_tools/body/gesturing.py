@@ -164,11 +164,11 @@ def _sunk(move: Move) -> Pose:
 
 
 def _rock(move: Move) -> Pose:
+    if move.size == "small":
+        return _swayed(move)
     name = {"forwards": "rock-forwards", "backwards": "rock-backwards"}.get(
         move.direction or "", "rock"
     )
-    if move.size == "small":
-        return _swayed(move)
     pose = shape(name, "side" if name == "rock" else "low-side")
     if move.end == "low":
         pose = lowered(replace(pose, left_foot=replace(pose.left_foot, across=0.19)), 0.86)

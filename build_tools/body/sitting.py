@@ -101,8 +101,8 @@ def small_jump(move: Move) -> bool:
 
 def _shrugged(keys: Keys) -> Keys:
     """The shoulders up, and down again softly."""
-    low = with_arms(replace(keys.end, trunk=replace(keys.end.trunk, shrug=0.0)), "ready")
-    up = replace(low, trunk=replace(low.trunk, tip=0, bend=-4, nod=-6, shrug=0.05))
+    trunk = replace(keys.end.trunk, tip=0, bend=-4, nod=-6, shrug=0.05)
+    up = with_arms(replace(keys.end, trunk=trunk), "ready")
     return Keys((Key(0.5, up), Key(1.0, keys.end)), 0)
 
 

@@ -12,6 +12,7 @@ from collections.abc import Iterable
 from build_tools.model.dance import Groups, Section
 from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
+from build_tools.views.words.punctuation import capital
 
 NAMES = {2: "pair", 3: "three", 4: "four", 5: "five", 6: "six", 7: "seven"}
 _PAIR_LEFT = re.compile(r"\bpair (?:over|left|is (?:over|left))\b", re.IGNORECASE)
@@ -24,7 +25,7 @@ def said_of(size: int, texts: Iterable[str]) -> str | None:
     for text in texts:
         found = sentence.search(" ".join(text.replace("*", "").split()))
         if found:
-            return found[0][:1].upper() + found[0][1:]
+            return capital(found[0])
     return None
 
 

@@ -9,7 +9,7 @@ import re
 
 from build_tools.model.dance import Dance
 from build_tools.views.words.plain_words import listed
-from build_tools.views.words.punctuation import sentence
+from build_tools.views.words.punctuation import capital, sentence
 
 _WHERE = {
     "left": "on the left as you face the front",
@@ -37,8 +37,7 @@ def the_room(dance: Dance) -> str:
         f"the {_bare(named[side])} is {where}" for side, where in _WHERE.items() if side in named
     ]
     if others:
-        words = listed(others)
-        told.append(f"{words[:1].upper()}{words[1:]}.")
+        told.append(f"{capital(listed(others))}.")
     return " ".join(told)
 
 
