@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 from argparse import ArgumentParser, Namespace
+from collections.abc import Sequence
+from pathlib import Path
 
 from build_tools.building.ready import ready_to_publish
 from build_tools.checking.quick_check import quick_check
+from build_tools.checking.report_text import one_line
 from build_tools.commands.shared.exit_codes import DONE, STOPPED
 from build_tools.commands.shared.folders import (
     existing_content,
@@ -17,8 +20,15 @@ from build_tools.commands.shared.saying import say_ready
 from build_tools.disk.places import PROJECT
 from build_tools.publishing.publish import KEEP
 from build_tools.publishing.trouble import CannotPublishError
+from build_tools.unit_editions.next_number import WrongNumber
 from build_tools.use_cases.check import kept_file
-from build_tools.use_cases.publish_site import publish_site, refuse_folder
+from build_tools.use_cases.publish_site import (
+    publish_site,
+    refuse_folder,
+    units_as_written,
+    wrong_numbers,
+)
+from build_tools.views.words.plain_words import how_many
 
 
 def arguments(parser: ArgumentParser) -> None:
@@ -26,7 +36,10 @@ def arguments(parser: ArgumentParser) -> None:
     take_readers_folder(parser)
     parser.add_argument("--keep", type=int, default=KEEP, help="how many editions stay at least")
     parser.add_argument(
-        "--strict", action="store_true", help="all or nothing: an error in one unit stops all"
+        "--strict",
+        action="store_true",
+        help="all or nothing: an error in one unit stops all, and so does an edition number that "
+        "is not the one its changes call for",
     )
     take_content(parser)
 
@@ -45,8 +58,14 @@ def run(args: Namespace) -> int:
     say_ready(ready, report.skipped, content, otherwise)
     if ready.wanted is None:
         return STOPPED
+    units = units_as_written(ready.wanted)
+    wrong = wrong_numbers(content, units, target)
+    _say_wrong(wrong, content)
+    if wrong and args.strict:
+        print(f"{how_many(len(wrong), 'edition number')} to mend; {otherwise}")
+        return STOPPED
     try:
-        done = publish_site(ready.wanted, target, args.keep, progress("drawn"))
+        done = publish_site(ready.wanted, units, target, args.keep, progress("drawn"))
     except CannotPublishError as stopped:
         print(stopped)
         return STOPPED
@@ -60,3 +79,13 @@ def run(args: Namespace) -> int:
         gone = ", ".join(done.taken_out)
         print(f"taken out, since {args.keep} editions are kept: {gone}; their pages lead on")
     return DONE
+
+
+def _say_wrong(wrong: Sequence[WrongNumber], content: Path) -> None:
+    """Say of each unit which number its changes call for, what they are, and how to mend it."""
+    for one in wrong:
+        place = f"{content.name}/units/{one.slug}/unit.md:{one.line}"
+        print(f"{place}: {one_line(one.said())}")
+        for change in one.changes():
+            print(f"    - {one_line(change)}")
+        print(f"    to mend it: {one.help()}")
