@@ -18,7 +18,6 @@ from build_tools.schema_check.check import check_document
 from build_tools.schema_check.formats import FIRST, newer_fields
 from build_tools.schema_check.wording import nearest
 from build_tools.shapes.schemas import Kind
-from build_tools.source.document import Document
 from build_tools.source.folder import (
     MAY_BE_MISSING,
     UnitFolder,
@@ -26,6 +25,7 @@ from build_tools.source.folder import (
     read_unit_folder,
     unit_slugs,
 )
+from build_tools.source.front_matter import Document
 
 BANK_KINDS: dict[str, Kind] = {
     "bank.yml": "bank",

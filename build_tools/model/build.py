@@ -23,7 +23,7 @@ from build_tools.model.unit import (
     Tried,
     Unit,
 )
-from build_tools.source.document import Document
+from build_tools.source.front_matter import Document
 
 Data = Mapping[str, Any]
 

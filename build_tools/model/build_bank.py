@@ -14,7 +14,7 @@ from build_tools.model.bank import (
     Word,
 )
 from build_tools.model.unit import Unit
-from build_tools.source.document import Document
+from build_tools.source.front_matter import Document
 
 
 def build_bank(documents: Mapping[str, Document], units: Sequence[Unit]) -> Bank:

@@ -8,7 +8,7 @@ from typing import Any
 from build_tools.model.build_dance import counts, whole
 from build_tools.model.known_fields import known, texts
 from build_tools.model.lesson import Lesson, LookAndTalk, Next, Question, Step
-from build_tools.source.document import Document
+from build_tools.source.front_matter import Document
 
 Data = Mapping[str, Any]
 

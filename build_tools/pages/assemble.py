@@ -15,23 +15,23 @@ from build_tools.pages.browse.browse import browse_pages
 from build_tools.pages.card.card import card_page
 from build_tools.pages.counts.counts import counts_page
 from build_tools.pages.dance.dance import dance_page
+from build_tools.pages.dance_in_full.dance_in_full import parts_page
 from build_tools.pages.front.front import front_page
+from build_tools.pages.get_ready.get_ready import ready_page
+from build_tools.pages.glossary.glossary import words_page
 from build_tools.pages.handouts.handouts import all_handouts_page, handouts_page
 from build_tools.pages.lesson.lesson import lesson_page
 from build_tools.pages.moves.moves import moves_page
-from build_tools.pages.next.next import next_page
 from build_tools.pages.page import Page
-from build_tools.pages.parts.parts import parts_page
 from build_tools.pages.pieces.shelved import Shelved, shelved
-from build_tools.pages.ready.ready import ready_page
 from build_tools.pages.rules.rules import RuleEntry, rules_page
 from build_tools.pages.safety.safety import safety_page
-from build_tools.pages.sheet.sheet import sheet_page
-from build_tools.pages.show.show import show_page
-from build_tools.pages.start.start import start_page
+from build_tools.pages.start_here.start_here import start_page
+from build_tools.pages.stimulus_on_screen.stimulus_on_screen import show_page
 from build_tools.pages.unit.unit import unit_page
+from build_tools.pages.unit_sheet.unit_sheet import sheet_page
 from build_tools.pages.wall.wall import wall_page
-from build_tools.pages.words.words import words_page
+from build_tools.pages.what_next.what_next import next_page
 from build_tools.pages.writing.schema_guide import Schemas
 from build_tools.pages.writing.writing import Examples, examples_of, writing_page
 from build_tools.views.finding.related import related

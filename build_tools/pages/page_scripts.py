@@ -102,7 +102,7 @@ PAGE_SCRIPTS = {
         "handouts/handouts.js",
     ),
     "unit.js": ("unit/unit.js",),
-    "show.js": ("show/show.js",),
+    "stimulus_on_screen.js": ("stimulus_on_screen/stimulus_on_screen.js",),
     "print.js": ("pieces/print.js",),
 }
 """For each file that a page asks for in assets/js, the scripts of site_overrides that are in it."""

@@ -11,7 +11,7 @@ from typing import Any
 
 from build_tools.problem import Problem
 from build_tools.schema_check.wording import Said
-from build_tools.source.document import Document
+from build_tools.source.front_matter import Document
 
 _MARK = "'"
 

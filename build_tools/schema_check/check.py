@@ -20,7 +20,7 @@ from build_tools.schema_check.wording import (
 )
 from build_tools.shapes.schemas import Kind, quick_validator, validator
 from build_tools.shapes.shape import ANY, shape_of
-from build_tools.source.document import Document
+from build_tools.source.front_matter import Document
 
 MOST_MISFITS = 200
 """Of one file. Where there are more, it is another sort of file, and nobody reads them all."""

@@ -13,7 +13,7 @@ from pathlib import Path
 from typing import Any, Literal
 
 from build_tools.problem import FieldPath, Problem
-from build_tools.source.document import Document
+from build_tools.source.front_matter import Document
 
 FIRST = 1
 _MARK = "'"

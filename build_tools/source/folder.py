@@ -10,8 +10,8 @@ from build_tools.disk.stray_files import is_stray
 from build_tools.pictures.publishable import cleaned
 from build_tools.pictures.trouble import PictureError
 from build_tools.problem import Fault, Problem
-from build_tools.source.document import Document, Reader, read_data, read_markdown
 from build_tools.source.file_names import odd_file, odd_name, odd_picture
+from build_tools.source.front_matter import Document, Reader, read_data, read_markdown
 
 TAKEN_IN = "taken-in.yml"
 """The file that says where a unit came from; it is none of the unit's own and stays here."""

@@ -9,7 +9,7 @@ from typing import Any
 
 from build_tools.problem import FieldPath
 from build_tools.shapes.shape import shape_of
-from build_tools.source.document import Document, kind_of_file, read_markdown
+from build_tools.source.front_matter import Document, kind_of_file, read_markdown
 from build_tools.source.typed.canonical import text_lines
 from build_tools.source.typed.reader import read_typed
 from build_tools.source.typed.reading import Reading

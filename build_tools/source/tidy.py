@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from build_tools.problem import Problem
 from build_tools.shapes.shape import shape_of
-from build_tools.source.document import Document, kind_of_file, read_data, read_markdown
+from build_tools.source.front_matter import Document, kind_of_file, read_data, read_markdown
 from build_tools.source.typed.canonical import canonical
 from build_tools.source.typed.reader import read_typed
 from build_tools.source.typed.reading import Reading

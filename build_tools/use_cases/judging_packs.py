@@ -25,8 +25,8 @@ from build_tools.packs.reading.scratch import laid_out
 from build_tools.packs.reading.verified import verified
 from build_tools.packs.reading.walled import Refused, walled
 from build_tools.problem import Problem
-from build_tools.source.document import read_strictly
 from build_tools.source.folder import read_unit_folder, unit_slugs
+from build_tools.source.front_matter import read_strictly
 from build_tools.unit_editions.unit_texts import text_of_folder
 
 Pages = Literal["none", "ours", "other"]

@@ -16,8 +16,8 @@ from build_tools.packs.reading.unzipping import unzipped
 from build_tools.pictures.trouble import PictureError
 from build_tools.problem import Problem
 from build_tools.rules.catalogue import all_rules
-from build_tools.source.document import read_strictly
 from build_tools.source.folder import unit_slugs
+from build_tools.source.front_matter import read_strictly
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,7 +14,7 @@ from build_tools.misuse import Misuse
 from build_tools.problem import Problem
 from build_tools.schema_check.check import check_document
 from build_tools.shapes.schemas import Kind
-from build_tools.source.document import Document, read_data, read_markdown
+from build_tools.source.front_matter import Document, read_data, read_markdown
 from build_tools.use_cases.new_folder import written_whole
 from build_tools.views.words.open_places import MARK
 

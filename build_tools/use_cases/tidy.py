@@ -8,8 +8,8 @@ from pathlib import Path
 
 from build_tools.disk.sure_files import write_whole
 from build_tools.problem import Problem
-from build_tools.source.document import kind_of_file
 from build_tools.source.folder import BANK_FILES, unit_slugs
+from build_tools.source.front_matter import kind_of_file
 from build_tools.source.tidy import NotTidied, Tidied, tidied
 
 

@@ -12,8 +12,8 @@ from build_tools.misuse import Misuse
 from build_tools.model.build import build_unit
 from build_tools.movement.whole_length import whole_counts
 from build_tools.problem import Problem
-from build_tools.source.document import Document, read_markdown
 from build_tools.source.folder import UnitFolder, read_unit_folder, unit_slugs
+from build_tools.source.front_matter import Document, read_markdown
 from build_tools.upgrading.upgrade import Upgrade, upgraded, upgraded_fields
 
 BANK = "bank.yml"

@@ -8,7 +8,7 @@ from typing import Any
 
 from build_tools.drafting.draft import page
 from build_tools.shapes.schemas import Kind
-from build_tools.source.document import Document, read_markdown
+from build_tools.source.front_matter import Document, read_markdown
 from build_tools.views.words.open_places import MARK, hint_in
 
 TITLE = "The runaway kite"

@@ -11,8 +11,8 @@ import pytest
 
 from build_tools.model.build import build_unit
 from build_tools.problem import FieldPath
-from build_tools.source.document import Document
 from build_tools.source.folder import UnitFolder, read_unit_folder
+from build_tools.source.front_matter import Document
 from build_tools.views.words.open_places import MARK, OpenPlace, hint_in, open_places
 from tests.support.banks import CONTENT
 

@@ -18,8 +18,8 @@ from build_tools.packs.reading.unzipping import unzipped
 from build_tools.pages.pieces.notes import notes_html
 from build_tools.pictures.publishable import cleaned
 from build_tools.pictures.trouble import PictureError
-from build_tools.source.document import Document, read_markdown
 from build_tools.source.folder import UnitFolder
+from build_tools.source.front_matter import Document, read_markdown
 from tests.support import packs
 
 PARTING = b"\n=====\n"

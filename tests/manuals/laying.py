@@ -41,8 +41,8 @@ from build_tools.model.unit import Unit
 from build_tools.rules.catalogue import all_rules
 from build_tools.rules.rule import Finding, Rule
 from build_tools.schema_check.check import check_document
-from build_tools.source.document import Document
 from build_tools.source.folder import UnitFolder, read_bank_files, read_unit_folder
+from build_tools.source.front_matter import Document
 from tests.manuals.examples import fields_of, lessons_of
 from tests.manuals.fields import NotLaid, called, put, take_out, without_empty_lists
 from tests.support.banks import LOOKED_AT

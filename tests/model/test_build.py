@@ -15,8 +15,8 @@ import pytest
 from build_tools.checking.check_bank import check_unit
 from build_tools.model.build_dance import counts, whole
 from build_tools.model.unit import Unit
-from build_tools.source.document import Document
 from build_tools.source.folder import read_unit_folder
+from build_tools.source.front_matter import Document
 from tests.support.banks import UNIT, change, copy_bank
 
 

@@ -9,7 +9,7 @@ import random
 from html.parser import HTMLParser
 
 from build_tools.pages.pieces.notes import notes_html
-from build_tools.source.document import Document, read_markdown
+from build_tools.source.front_matter import Document, read_markdown
 
 FEW, MANY = 4_000, 40_000
 SEED = 20_261_125

@@ -13,8 +13,8 @@ from build_tools.rules.catalogue import all_rules
 from build_tools.rules.engine import run_rules
 from build_tools.rules.rule import Rule
 from build_tools.schema_check.check import check_document
-from build_tools.source.document import Document
 from build_tools.source.folder import read_bank_files, unit_slugs
+from build_tools.source.front_matter import Document
 from tests.planted.faults import Planted
 from tests.planted.registry import FAULTS
 from tests.planted.unit_edits import EditableUnit, load

@@ -13,8 +13,8 @@ from typing import Any
 from build_tools.model.build import build_unit
 from build_tools.model.unit import Unit
 from build_tools.problem import FieldPath
-from build_tools.source.document import Document, read_markdown
 from build_tools.source.folder import read_unit_folder
+from build_tools.source.front_matter import Document, read_markdown
 from tests.support.writing_yaml import write_yaml
 
 Place = tuple[str, FieldPath]

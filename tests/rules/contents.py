@@ -16,8 +16,8 @@ from build_tools.rules.engine import run_rules
 from build_tools.rules.rule import Finding, Rule
 from build_tools.schema_check.check import check_document
 from build_tools.shapes.schemas import Kind
-from build_tools.source.document import Document, read_data, read_markdown
 from build_tools.source.folder import read_bank_files, read_unit_folder, unit_slugs
+from build_tools.source.front_matter import Document, read_data, read_markdown
 from tests.rules.cases import BASE, Case, FileEdit
 from tests.rules.edits import NONE, CaseMistake, Edit, check_before, edited
 from tests.support.writing_yaml import write_yaml

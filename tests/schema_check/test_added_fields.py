@@ -19,7 +19,7 @@ from typing import Any
 
 import pytest
 
-from build_tools.source.document import Document, read_data, read_markdown
+from build_tools.source.front_matter import Document, read_data, read_markdown
 from tests.support.added_fields import HERE, KINDS, TYPES, add_to, filled, meaning
 from tests.support.banks import BASE_UNIT, ROOT, copy_base
 from tests.support.writing_yaml import write_yaml

@@ -16,7 +16,7 @@ from build_tools.model.build import build_unit
 from build_tools.problem import Fault
 from build_tools.schema_check.check import check_document, faults_of_shape
 from build_tools.shapes.schemas import Kind, schema
-from build_tools.source.document import Document
+from build_tools.source.front_matter import Document
 from build_tools.source.yaml_reader import read_yaml
 from tests.support.schema_fuzz import changed, documents, fixture_documents
 

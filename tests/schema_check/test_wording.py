@@ -12,7 +12,7 @@ from build_tools.problem import Problem
 from build_tools.schema_check.check import MOST_MISFITS, check_document, field_name
 from build_tools.schema_check.wording import cut_short, lower_first, nearest
 from build_tools.shapes.schemas import Kind
-from build_tools.source.document import Document, read_data, read_markdown
+from build_tools.source.front_matter import Document, read_data, read_markdown
 from tests.support.banks import CONTENT, UNIT
 from tests.support.schema_fuzz import changed, documents
 

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from build_tools.source.document import read_markdown
 from build_tools.source.draft_state import says_draft
+from build_tools.source.front_matter import read_markdown
 
 SAYS = [
     "---\ndraft: true\ntitle: A\n---\n",

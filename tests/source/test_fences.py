@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from build_tools.source.document import Document, read_data, read_markdown
+from build_tools.source.front_matter import Document, read_data, read_markdown
 from tests.support.banks import faults_of_markdown
 
 

@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from build_tools.problem import Fault, FieldPath
-from build_tools.source.document import Document, read_markdown
+from build_tools.source.front_matter import Document, read_markdown
 from build_tools.source.yaml_reader import Places, read_yaml
 
 names = st.from_regex(r"[a-z][a-z0-9_-]{0,8}", fullmatch=True)

@@ -7,7 +7,7 @@ from __future__ import annotations
 import pytest
 
 from build_tools.problem import Problem
-from build_tools.source.document import Document, read_data, read_markdown
+from build_tools.source.front_matter import Document, read_data, read_markdown
 from tests.support.banks import faults_of_data, faults_of_markdown
 
 HEAD = "---\ntitle: x\n---\n"

@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from build_tools.source.document import Document, read_markdown
+from build_tools.source.front_matter import Document, read_markdown
 from build_tools.source.text_edit import EditRefused, texts_in, with_text
 from tests.support.banks import CONTENT, ROOT
 

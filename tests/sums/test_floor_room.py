@@ -23,7 +23,7 @@ from build_tools.views.dance.room_to_dance import (
     room_to_dance,
     unit_room,
 )
-from build_tools.views.lesson.floor_space import recommended_least
+from build_tools.views.lesson.floor_recommended import recommended_least
 from tests.paths.strategies import dances, halls
 from tests.support.page_script import ask
 from tests.support.sound_bank import every_unit

@@ -8,7 +8,7 @@ from pathlib import Path
 
 from build_tools.checking.check_bank import check_folder
 from build_tools.problem import Problem
-from build_tools.source.document import Document, read_data, read_markdown
+from build_tools.source.front_matter import Document, read_data, read_markdown
 
 ROOT = Path(__file__).resolve().parents[2]
 CONTENT = ROOT / "content"

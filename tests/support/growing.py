@@ -27,8 +27,8 @@ from build_tools.pages.pieces.notes import notes_html
 from build_tools.pictures.publishable import cleaned
 from build_tools.pictures.trouble import PictureError
 from build_tools.schema_check.check import check_document
-from build_tools.source.document import Document, read_data, read_markdown
 from build_tools.source.draft_state import says_draft
+from build_tools.source.front_matter import Document, read_data, read_markdown
 from tests.support import packs
 from tests.support.banks import BASE, BASE_UNIT
 

@@ -13,7 +13,7 @@ from build_tools.problem import Grade, Problem
 from build_tools.schema_check.check import check_document
 from build_tools.shapes.schemas import Kind
 from build_tools.source import folder
-from build_tools.source.document import Document, Reader, read_markdown
+from build_tools.source.front_matter import Document, Reader, read_markdown
 
 
 class QuickBank:

@@ -10,7 +10,7 @@ from typing import Any
 
 from build_tools.checking.check_bank import BANK_KINDS
 from build_tools.shapes.schemas import Kind
-from build_tools.source.document import Document, kind_of_file, read_data, read_markdown
+from build_tools.source.front_matter import Document, kind_of_file, read_data, read_markdown
 from tests.support.banks import ROOT
 
 BANKS = sorted(

@@ -26,8 +26,8 @@ from build_tools.model.unit import Unit
 from build_tools.rules.catalogue import rule_named
 from build_tools.rules.rule import Finding, Rule
 from build_tools.schema_check.check import check_document
-from build_tools.source.document import Document
 from build_tools.source.folder import UnitFolder, read_unit_folder
+from build_tools.source.front_matter import Document
 
 HERE = Path(__file__).parent
 BASE = HERE.parent / "rules" / "base"

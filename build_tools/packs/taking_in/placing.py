@@ -15,8 +15,8 @@ from typing import Literal
 from build_tools.disk.stray_files import is_beside
 from build_tools.packs.reading.contents import Pack
 from build_tools.pictures.publishable import as_published
-from build_tools.source.document import read_markdown
 from build_tools.source.folder import TAKEN_IN
+from build_tools.source.front_matter import read_markdown
 
 UNITS, EARLIER = "units", "earlier"
 Why = Literal["new", "here", "newer", "older", "other", "yours"]

@@ -27,7 +27,7 @@ from build_tools.views.dance.timeline import span_seconds
 from build_tools.views.diagrams.body_figure import body_figure
 from build_tools.views.diagrams.body_frames import body_form
 from build_tools.views.diagrams.floor_plan import unit_floor_plan
-from build_tools.views.lesson.floor_space import recommended_least
+from build_tools.views.lesson.floor_recommended import recommended_least
 from build_tools.views.words.plain_words import action_label, name_in_words
 from build_tools.views.words.sections_called import called, heading_of
 

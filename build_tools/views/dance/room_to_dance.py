@@ -19,7 +19,7 @@ from build_tools.paths.model import Paths
 from build_tools.paths.whole import paths_of
 from build_tools.views.dance.on_the_floor import middle_age
 from build_tools.views.lesson.class_groups import joined_in_lessons
-from build_tools.views.lesson.floor_space import has_room_for, recommended_least
+from build_tools.views.lesson.floor_recommended import has_room_for, recommended_least
 from build_tools.views.words.plain_words import listed
 
 SHORTER = 0.5

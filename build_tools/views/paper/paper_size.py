@@ -14,7 +14,6 @@ from dataclasses import dataclass
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.views.paper.printed import PrintedLesson, Runs, printed_words
-from build_tools.views.paper.printed_lesson import picture_size, printed_lesson
 from build_tools.views.paper.sides import (
     MOST_SIDES,
     Part,
@@ -31,6 +30,7 @@ from build_tools.views.paper.two_sittings import (
     turn_of_sittings,
     turns_of_sittings,
 )
+from build_tools.views.paper.what_is_printed import picture_size, printed_lesson
 from build_tools.views.reading.lesson_text import NOT_PRINTED
 from build_tools.views.words.the_room import the_room
 from build_tools.views.written.unit_text import fields_of_lesson

@@ -11,7 +11,7 @@ from typing import Any
 import yaml
 
 from build_tools.checking.check_bank import check_folder
-from build_tools.source.document import Document, read_markdown
+from build_tools.source.front_matter import Document, read_markdown
 from tests.support.banks import ROOT
 
 BASE = ROOT / "tests" / "rules" / "base"

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from build_tools.source.document import Document, read_markdown
+from build_tools.source.front_matter import Document, read_markdown
 from build_tools.source.typed.rows import rows_of
 from tests.support.banks import CONTENT, ROOT
 

@@ -25,9 +25,9 @@ from build_tools.views.paper.paper_size import (
     too_long,
 )
 from build_tools.views.paper.printed import printed_words
-from build_tools.views.paper.printed_lesson import printed_lesson
 from build_tools.views.paper.sides import laid_out, sides
 from build_tools.views.paper.told_in_steps import MOST_TOLD
+from build_tools.views.paper.what_is_printed import printed_lesson
 from tests.agreement.made_lessons import Made, made
 from tests.support.sound_bank import real_bank, real_unit
 

@@ -9,7 +9,7 @@ import pytest
 
 from build_tools.model.build_lesson import build_lesson
 from build_tools.model.lesson import Lesson
-from build_tools.source.document import Document
+from build_tools.source.front_matter import Document
 from build_tools.views.reading.ease import words
 from build_tools.views.reading.lesson_text import FieldText, lesson_words, text_by_field
 

@@ -11,10 +11,10 @@ import pytest
 from build_tools.model.dance import Action, Dance, Passage
 from build_tools.model.unit import Unit
 from build_tools.pages.counts.counts import counts_page
+from build_tools.pages.dance_in_full.part_views import section_views
 from build_tools.pages.lesson.lesson import lesson_page
-from build_tools.pages.parts.part_views import section_views
-from build_tools.pages.sheet.sheet import sheet_page
 from build_tools.pages.unit.unit import unit_page
+from build_tools.pages.unit_sheet.unit_sheet import sheet_page
 from build_tools.pages.wall.wall import wall_page
 from build_tools.views.diagrams.floor_plan import floor_plan
 from build_tools.views.diagrams.parts import parts_figure

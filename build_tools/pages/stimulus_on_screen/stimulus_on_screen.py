@@ -35,11 +35,11 @@ def show_page(bank: Bank, unit: Unit) -> Page:
     path = f"units/{unit.slug}/show.html"
     title = f"What “{unit.title}” starts from"
     view = ShowView(
-        frame=frame(bank, path, title, unit.stimulus.what, "show.js"),
+        frame=frame(bank, path, title, unit.stimulus.what, "stimulus_on_screen.js"),
         language=unit.language,
         unit=to_unit(unit),
         heading=title,
         look_for=unit.stimulus.look_for,
         items=shown_items(unit),
     )
-    return Page(path, "show/show.html", view.frame.title, view)
+    return Page(path, "stimulus_on_screen/stimulus_on_screen.html", view.frame.title, view)

@@ -35,4 +35,4 @@ def start_page(bank: Bank) -> Page:
         find=Link("Find a dance for your class", "index.html"),
         safety=Link("Keeping everyone safe", "safety.html"),
     )
-    return Page(PATH, "start/start.html", view.frame.title, view)
+    return Page(PATH, "start_here/start_here.html", view.frame.title, view)

@@ -94,7 +94,7 @@ def sheet_page(bank: Bank, unit: Unit) -> Page:
         collect=tuple(thing.what for thing in things_to_collect(unit)),
         rights=(*_made_by(unit), *rights_in_words(unit)),
     )
-    return Page(path, "sheet/sheet.html", view.frame.title, view)
+    return Page(path, "unit_sheet/unit_sheet.html", view.frame.title, view)
 
 
 def _lesson(entry: LessonEntry) -> SheetLesson:

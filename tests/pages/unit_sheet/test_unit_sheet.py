@@ -9,7 +9,7 @@ from __future__ import annotations
 import pytest
 
 from build_tools.model.unit import Unit
-from build_tools.pages.sheet.sheet import SheetView, sheet_page
+from build_tools.pages.unit_sheet.unit_sheet import SheetView, sheet_page
 from build_tools.views.words.licences import licence_in_words
 from tests.support.drawn import page_seen
 from tests.support.sound_bank import every_unit, real_bank, real_unit

@@ -88,7 +88,7 @@ def next_page(bank: Bank, unit: Findable, near: Related, cards: Cards) -> Page:
             ),
         ),
     )
-    return Page(path, "next/next.html", view.frame.title, view)
+    return Page(path, "what_next/what_next.html", view.frame.title, view)
 
 
 def _after(cards: Cards, near: Near) -> NearView:

@@ -91,7 +91,7 @@ def ready_page(bank: Bank, unit: Unit) -> Page:
         notes=notes_html(unit.notes, 2),
         doors=doors(unit, READY),
     )
-    return Page(path, "ready/ready.html", view.frame.title, view)
+    return Page(path, "get_ready/get_ready.html", view.frame.title, view)
 
 
 _HALLS = (Hall(18.0, 10.0), Hall(15.0, 10.0), Hall(12.0, 9.0), KNOWN_HALLS["half"])

@@ -6,15 +6,15 @@ from dataclasses import dataclass
 
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
-from build_tools.pages.frame.frame import Frame, Link, frame
-from build_tools.pages.page import Page
-from build_tools.pages.parts.part_views import (
+from build_tools.pages.dance_in_full.part_views import (
     ChoiceView,
     SectionView,
     choice_views,
     section_views,
     sound_in_words,
 )
+from build_tools.pages.frame.frame import Frame, Link, frame
+from build_tools.pages.page import Page
 from build_tools.pages.pieces.doors import PARTS, Door, doors, to_counts, to_unit
 from build_tools.pages.pieces.labelled import Labelled
 from build_tools.views.dance.dance_in_words import dance_told, whole_dance_in_words
@@ -74,4 +74,4 @@ def parts_page(bank: Bank, unit: Unit) -> Page:
         ),
         doors=doors(unit, PARTS),
     )
-    return Page(path, "parts/parts.html", view.frame.title, view)
+    return Page(path, "dance_in_full/dance_in_full.html", view.frame.title, view)

@@ -65,7 +65,7 @@ def words_page(bank: Bank) -> Page:
         frame=frame(bank, PATH, "Words of dance", "The words of dance, each in plain words."),
         groups=tuple(group for group in groups if group.words),
     )
-    return Page(PATH, "words/words.html", view.frame.title, view)
+    return Page(PATH, "glossary/glossary.html", view.frame.title, view)
 
 
 def _words(bank: Bank, part: str | None) -> tuple[WordView, ...]:

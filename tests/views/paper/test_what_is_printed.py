@@ -14,7 +14,7 @@ from build_tools.model.unit import Unit
 from build_tools.pages.lesson.lesson import LessonView, lesson_page
 from build_tools.views.paper.paper_size import LEAST, on_paper
 from build_tools.views.paper.printed import PrintedLesson, printed_texts
-from build_tools.views.paper.printed_lesson import printed_lesson
+from build_tools.views.paper.what_is_printed import printed_lesson
 from tests.agreement.made_lessons import made
 from tests.support.printed_lessons import whole_page
 from tests.support.sound_bank import every_unit, real_bank
