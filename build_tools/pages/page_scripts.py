@@ -25,7 +25,10 @@ SUMS = tuple(
 """The sums that a page does in the browser, and what it does them with; they come first."""
 FLOOR = tuple(
     f"sums/floor-{name}.js"
-    for name in ("space", "hall", "shapes", "places", "facings", "dancing", "whole", "room")
+    for name in (
+        *("space", "hall", "shapes", "places", "starting", "facings", "dancing", "whole"),
+        *("clear", "room"),
+    )
 )
 """Where a class stands and goes in a dance, for the class and the hall of the day."""
 _CATCHING_UP = "sums/catch-up.js"

@@ -26,7 +26,9 @@ from build_tools.paths.group_sizes import groups_of
 from build_tools.paths.hall import KNOWN_HALLS, LINED, SIDES, side_named
 from build_tools.paths.improvising import ends_how
 from build_tools.paths.model import Paths, StretchPaths
+from build_tools.paths.reached import ASKED_OF, steps_reach
 from build_tools.paths.walking import Move, whole_round
+from build_tools.paths.whole import paths_of
 
 _BEND, _FLAGS = 5, 8
 """Of a move as it is written, the values of which a 0 says no more than their absence."""
@@ -42,9 +44,10 @@ def page_data(paths: Paths) -> dict[str, Any]:
     """The same as plain values, by short names.
 
     pupils and hall: for whom it is drawn; halls: those with a name; names: the sides' own names;
-    lined: where watchers sit; sizes: the groups of the dance and of its lessons; step and running:
-    metres, and metres a second; moves: all different moves, as `_written` has them; sections: by
-    letter; parts: sections and joins in order.
+    lined: where watchers sit; sizes: the groups of the dance and of its lessons; step, running and
+    arm: metres, metres a second, metres; reach: whether its steps have to get somewhere; moves: all
+    different moves, as `_written` has them; sections: by letter; parts: sections and joins in
+    order.
     """
     moves: dict[tuple[Any, ...], int] = {}
     sections = {
@@ -61,6 +64,10 @@ def page_data(paths: Paths) -> dict[str, Any]:
         "sizes": list(paths.sizes),
         "step": paths.body.step,
         "running": paths.body.running,
+        "arm": paths.body.arm,
+        "reach": steps_reach(
+            paths_of(paths.dance, *ASKED_OF, paths.body.age, joined=paths.sizes),
+        ),
         "moves": [list(move) for move in moves],
         "sections": sections,
         "parts": list(_parts(paths)),

@@ -11,7 +11,7 @@ from build_tools.body.ages import AtAge
 from build_tools.model.dance import Section
 from build_tools.paths.class_in_groups import Together
 from build_tools.paths.hall import Area, Point
-from build_tools.paths.starting import shortest, slots_for
+from build_tools.paths.starting import shortest
 from build_tools.paths.walking import Dancer, go_to
 
 _PAUSE = 2.0
@@ -43,7 +43,7 @@ def ends_at(
         return first
     if how == "here":
         return here
-    return shortest(slots_for(section.end, together, area, body), together, here)
+    return shortest(section.end, together, here, area, body)[0]
 
 
 def improvise(

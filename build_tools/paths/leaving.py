@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from build_tools.movement.watchers import watchers
-from build_tools.paths.hall import LINED, SIDES, Area, Point, floor
+from build_tools.paths.hall import BORDER, LINED, SIDES, WATCHERS_DEEP, Area, Point, floor
 from build_tools.paths.legs import CORNERS, Leg, point_of
 from build_tools.paths.model import Paths
 
@@ -45,6 +45,25 @@ def leaving_the_hall(paths: Paths) -> tuple[Beyond, ...]:
 def among_the_watchers(paths: Paths) -> tuple[Beyond, ...]:
     """Who dances where watchers sit, once for each dancer and stretch, where farthest in."""
     return _over(paths, paths.area, LINED[watchers(paths.dance)])
+
+
+@lru_cache(maxsize=16)
+def too_near_a_wall(paths: Paths, *, watched: bool) -> tuple[Beyond, ...]:
+    """Who comes nearer to a wall than half of the border along it, or, `watched`, to watchers.
+
+    Nobody starts in the border; on their way some use half of it, and the rest is for shoulders and
+    arms. Part of a class that watches sits in one row, where a whole class sits in two.
+    """
+    lined = LINED[watchers(paths.dance)] if watched else frozenset[str]()
+    free = {side: max(BORDER / 2, WATCHERS_DEEP / 2 * (side in lined)) for side in SIDES}
+    wall = floor(paths.hall)
+    clear = Area(
+        wall.left + free["left"],
+        wall.front + free["front"],
+        wall.right - free["right"],
+        wall.back - free["back"],
+    )
+    return _over(paths, clear, frozenset(SIDES))
 
 
 def _over(paths: Paths, area: Area, sides: frozenset[str]) -> tuple[Beyond, ...]:

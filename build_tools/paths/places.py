@@ -16,6 +16,7 @@ from functools import lru_cache
 from build_tools.body.ages import AtAge
 from build_tools.model.dance import Standing
 from build_tools.paths.hall import SIDES, Area, Point, fine, turned
+from build_tools.paths.in_columns import columns_tried, in_columns
 from build_tools.paths.scatter import nearest_two, scattered
 from build_tools.paths.within_group import shape
 
@@ -36,6 +37,9 @@ _STOOD_LEVEL = ("one behind another", "file", "face to face", "back to back")
 """Shapes that go back from the front, in which the first of one group stands beside the next's."""
 _ONE_FOR_ALL = ("line", "two lines", "file", "circle", "semicircle", "V", "cluster")
 """Formations that the whole class makes where nothing says that each group makes its own."""
+FITS = 0.9
+"""What is drawn closer than that stands no more as the unit says; a class finds a tenth by itself,
+common practice, no source."""
 _HALVINGS = 24
 """How often the largest shape that keeps groups clear is looked for by halves."""
 
@@ -76,8 +80,8 @@ def _facing_front(standing: Standing, sizes: tuple[int, ...], area: Area, body: 
         return _of_groups(standing, inside, area, body, (*unsaid, *more), between)
     dancers = sum(sizes)
     if standing.formation == "scattered":
-        points = _spaced_out(scattered(dancers, area), apart, area, body)
-        return Slots(_dealt(points, sizes), 1.0, ())
+        points, closer = _spaced_out(scattered(dancers, area), apart, area, body)
+        return Slots(_dealt(points, sizes), closer, ())
     if standing.formation in ("rows", "pairs", "small groups"):
         return _of_groups(standing, [((0.0, 0.0),)] * dancers, area, body, unsaid, 0.0)
     kind = _OWN_SHAPE[standing.formation]
@@ -145,20 +149,20 @@ def _of_groups(
 ) -> Slots:
     """Groups, each in its shape, scattered or in columns, `clear` metres from one another."""
     many = len(inside)
-    wide = max((2 * max(abs(x) for x, _ in one) for one in inside), default=0.0)
-    deep = max((2 * max(abs(y) for _, y in one) for one in inside), default=0.0)
     if standing.formation == "scattered":
-        return _apart(inside, wide, deep, clear, area, unsaid)
+        return _apart(inside, clear, area, unsaid)
     between = None if standing.groups_apart is None else float(standing.groups_apart) * body.step
     asked = () if between is not None or many == 1 else ("groups_apart",)
     if standing.columns is not None:
-        tried = [min(standing.columns, many)]
+        tried = columns_tried(standing.columns, [len(one) for one in inside])
     else:
         tried = sorted({-(-many // rows) for rows in range(1, many + 1)})
     laid = [
-        _laid(inside, _grid(many, k, (wide, deep), between, clear, area), area, (*unsaid, *asked))
+        _laid(inside, in_columns(inside, k, between, clear, area), area, (*unsaid, *asked))
         for k in tried
     ]
+    if standing.columns is not None:
+        return max(laid, key=lambda one: fine(min(one.drawn_closer, FITS)))
     return max(
         laid,
         key=lambda one: (nearest_two(tuple(p for g in one.groups for p in g)), _slack(one, area)),
@@ -166,14 +170,11 @@ def _of_groups(
 
 
 def _apart(
-    inside: Sequence[tuple[Point, ...]],
-    wide: float,
-    deep: float,
-    clear: float,
-    area: Area,
-    unsaid: tuple[str, ...],
+    inside: Sequence[tuple[Point, ...]], clear: float, area: Area, unsaid: tuple[str, ...]
 ) -> Slots:
     """Scattered groups, their shapes as large as they may be and still keep clear."""
+    wide = max((2 * abs(x) for one in inside for x, _ in one), default=0.0)
+    deep = max((2 * abs(y) for one in inside for _, y in one), default=0.0)
     most = max((math.hypot(x, y) for one in inside for x, y in one), default=0.0)
 
     def middles(part: float) -> tuple[Point, ...]:
@@ -195,37 +196,6 @@ def _less(area: Area, across: float, along: float) -> Area:
     """An area less so much on each side, nothing at least."""
     across, along = min(across, area.width / 2), min(along, area.depth / 2)
     return Area(area.left + across, area.front + along, area.right - across, area.back - along)
-
-
-def _grid(
-    many: int,
-    columns: int,
-    size: tuple[float, float],
-    between: float | None,
-    clear: float,
-    area: Area,
-) -> tuple[Point, ...]:
-    """The middles of `many` groups in columns, row by row from the front, the last row centred.
-
-    Where it is not said how far apart they are they fill the floor, `clear` metres apart at least.
-    """
-    rows = -(-many // columns)
-    if between is None:
-        across = max(area.width / columns, size[0] + clear)
-        along = max(area.depth / rows, size[1] + clear)
-    else:
-        across, along = size[0] + between, size[1] + between
-    middle, found = area.middle, []
-    for n in range(many):
-        row, column = divmod(n, columns)
-        here = min(columns, many - row * columns)
-        found.append(
-            (
-                middle[0] + (column - (here - 1) / 2) * across,
-                middle[1] + (row - (rows - 1) / 2) * along,
-            )
-        )
-    return tuple(found)
 
 
 def _laid(
@@ -259,14 +229,19 @@ def _fitted(
 
 def _spaced_out(
     points: tuple[Point, ...], apart: float | None, area: Area, body: AtAge
-) -> tuple[Point, ...]:
-    """Scattered places, drawn towards the middle where a unit says how near neighbours are."""
+) -> tuple[tuple[Point, ...], float]:
+    """Scattered places, drawn towards the middle where a unit says how near neighbours are.
+
+    And by how much they are nearer than that where the hall has no more room.
+    """
     nearest = nearest_two(points)
-    if apart is None or not 0 < apart * body.step < nearest < math.inf:
-        return points
-    x0, y0 = area.middle
+    if apart is None or apart == 0 or nearest == math.inf:
+        return points, 1.0
     closer = apart * body.step / nearest
-    return tuple((x0 + (x - x0) * closer, y0 + (y - y0) * closer) for x, y in points)
+    if closer >= 1:
+        return points, 1 / closer
+    x0, y0 = area.middle
+    return tuple((x0 + (x - x0) * closer, y0 + (y - y0) * closer) for x, y in points), 1.0
 
 
 def _slack(one: Slots, area: Area) -> float:

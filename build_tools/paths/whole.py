@@ -127,8 +127,8 @@ def _come(walk: _Walk, before: Section | None, section: Section, together: Toget
     if spot == "first place":
         wanted = walk.first
     elif spot == "new place":
-        found = slots_for(section.start, together, walk.area, walk.body)
-        wanted, closer = shortest(found, together, here), found.drawn_closer
+        wanted, found = shortest(section.start, together, here, walk.area, walk.body)
+        closer = found.drawn_closer
         walk.unsaid += unsaid_of_start(section, found)
     kind = between.kind if between else "straight on"
     counts = float(between.counts) if between and between.counts else 0.0

@@ -11,6 +11,8 @@
 
   Object.assign(floor, {
     SIDES,
+    WATCHERS_DEEP,
+    BORDER,
     metres,
     fine,
     rest: (value, by) => ((value % by) + by) % by,

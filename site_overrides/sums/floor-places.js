@@ -2,18 +2,26 @@
 // them. A standing is [formation, facing, within, apart, groups apart, columns]; what is not said is null.
 (() => {
   const floor = window.danceUnitBank.sums.floor;
-  const USUAL_APART = 2, HALVINGS = 24;
+  const USUAL_APART = 2, HALVINGS = 24, USUAL_CLASS = 30;
+  floor.FITS = 0.9; // as places.py says why
   const STOOD_LEVEL = ["one behind another", "file", "face to face", "back to back"];
   const OWN_SHAPE = {
     line: "line", rows: "line", "two lines": "two lines", file: "one behind another", circle: "circle",
     semicircle: "semicircle", V: "V", cluster: "cluster",
   };
 
-  // the places of each group, in the order of its sizes
+  // the size that most groups have, the larger of two
+  floor.commonest = (sizes) => {
+    const count = (size) => sizes.filter((one) => one === size).length;
+    return sizes.reduce((best, one) => ((count(one) - count(best) || one - best) > 0 ? one : best));
+  };
+
+  // { groups, closer }: the places of each group, in the order of its sizes, and by how much all are drawn together
+  // to fit, 1 for not at all
   floor.slots = (standing, sizes, area, step) => {
     const quarters = (floor.SIDES[standing[1]] || 0) / 90;
-    const found = facingFront(standing, sizes, floor.turnedArea(area, -quarters), step);
-    return found.map((group) => group.map((point) => floor.turned(point, quarters)));
+    const { groups, closer } = facingFront(standing, sizes, floor.turnedArea(area, -quarters), step);
+    return { groups: groups.map((group) => group.map((point) => floor.turned(point, quarters))), closer };
   };
 
   function facingFront(standing, sizes, area, step) {
@@ -72,15 +80,16 @@
   function ofGroups([formation, , , , between = null, columns = null], inside, area, step, clear) {
     const many = inside.length;
     const most = (at) => Math.max(0, ...inside.flat().map((point) => 2 * Math.abs(point[at])));
-    const size = [most(0), most(1)];
-    if (formation === "scattered") return apartFrom(inside, size, clear, area);
+    if (formation === "scattered") return apartFrom(inside, [most(0), most(1)], clear, area);
     const tried = columns !== null
-      ? [Math.min(columns, many)]
+      ? columnsTried(columns, inside.map((group) => group.length))
       : [...new Set(inside.map((_, n) => Math.ceil(many / (n + 1))))].sort((a, b) => a - b);
     const metres = between === null ? null : between * step;
     return floor.most(
-      tried.map((count) => laid(inside, grid(many, count, size, metres, clear, area), area)),
-      (groups) => [floor.nearestTwo(groups.flat()), slack(groups.flat(), area)],
+      tried.map((count) => laid(inside, inColumns(inside, count, most, metres, clear, area), area)),
+      ({ groups, closer }) => columns !== null
+        ? [floor.fine(Math.min(closer, floor.FITS))]
+        : [floor.nearestTwo(groups.flat()), slack(groups.flat(), area)],
     );
   }
 
@@ -97,7 +106,8 @@
       if (keepsClear(half)) low = half;
       else high = half;
     }
-    return laid(inside.map((one) => one.map(([x, y]) => [x * low, y * low])), middles(low), area);
+    const drawn = inside.map((one) => one.map(([x, y]) => [x * low, y * low]));
+    return { ...laid(drawn, middles(low), area), closer: low };
   }
 
   function less(area, across, along) {
@@ -105,16 +115,42 @@
     return [area[0] + x, area[1] + y, area[2] - x, area[3] - y];
   }
 
-  function grid(many, columns, size, between, clear, area) {
-    const rows = Math.ceil(many / columns);
-    const across = between === null ? Math.max(floor.wide(area) / columns, size[0] + clear) : size[0] + between;
-    const along = between === null ? Math.max(floor.deep(area) / rows, size[1] + clear) : size[1] + between;
-    const middle = floor.middle(area);
-    return Array.from({ length: many }, (_, n) => {
-      const [row, column] = [Math.floor(n / columns), n % columns];
-      const here = Math.min(columns, many - row * columns);
-      return [middle[0] + (column - (here - 1) / 2) * across, middle[1] + (row - (rows - 1) / 2) * along];
+  // in how many columns groups of these sizes may stand where a dance says how many, that first
+  function columnsTried(said, sizes) {
+    const many = sizes.length;
+    const rows = Math.ceil(Math.ceil(USUAL_CLASS / floor.commonest(sizes)) / said);
+    const most = Math.min(said, many);
+    const fewer = Array.from({ length: most - 1 }, (_, n) => most - 1 - n);
+    return [most, ...fewer.filter((count) => Math.ceil(many / count) <= rows)];
+  }
+
+  // the middles of groups, row by row from the front; what in_columns.py says of them
+  function inColumns(inside, columns, most, between, clear, area) {
+    const rows = Array.from({ length: Math.ceil(inside.length / columns) }, (_, row) =>
+      inside.slice(row * columns, (row + 1) * columns));
+    const [x, y] = floor.middle(area);
+    if (between === null) {
+      const across = Math.max(floor.wide(area) / rows[0].length, most(0) + clear);
+      const along = Math.max(floor.deep(area) / rows.length, most(1) + clear);
+      return rows.flatMap((row, n) => row.map((_, column) =>
+        [x + (column - (row.length - 1) / 2) * across, y + (n - (rows.length - 1) / 2) * along]));
+    }
+    const behind = beside(rows, 1, between);
+    const whole = rows.filter((row) => row.length === columns);
+    return rows.flatMap((row, n) => {
+      const taken = row.map((one, column) => (row.length === columns ? whole.map((each) => each[column]) : [one]));
+      return beside(taken, 0, between).map((across) => [x + across, y + behind[n]]);
     });
+  }
+
+  // where lines of groups lie along an axis, so many metres between them, round the middle
+  function beside(lines, axis, between) {
+    const along = lines.map((line) => line.flat().map((point) => point[axis]));
+    const [least, most] = [along.map((all) => Math.min(...all)), along.map((all) => Math.max(...all))];
+    const found = [0];
+    for (let n = 1; n < lines.length; n += 1) found.push(found[n - 1] + most[n - 1] + between - least[n]);
+    const middle = (least[0] + found.at(-1) + most.at(-1)) / 2;
+    return found.map((one) => one - middle);
   }
 
   function laid(inside, middles, area) {
@@ -129,23 +165,25 @@
     const [wide, deep] = [far(0), far(1)];
     const across = wide ? Math.min(1, floor.wide(area) / 2 / wide) : 1;
     const along = deep ? Math.min(1, floor.deep(area) / 2 / deep) : 1;
-    return points.map(([x, y]) => [x0 + (x - around[0]) * across, y0 + (y - around[1]) * along]);
+    const closer = Math.min(across, along);
+    return [points.map(([x, y]) => [x0 + (x - around[0]) * across, y0 + (y - around[1]) * along]), closer];
   }
 
   function spacedOut(points, apart, area, step) {
     const nearest = floor.nearestTwo(points);
-    if (apart === null || !(apart * step > 0 && apart * step < nearest && nearest < Infinity)) return points;
+    if (apart === null || apart === 0 || nearest === Infinity) return [points, 1];
     const [x0, y0] = floor.middle(area);
     const closer = (apart * step) / nearest;
-    return points.map(([x, y]) => [x0 + (x - x0) * closer, y0 + (y - y0) * closer]);
+    if (closer >= 1) return [points, 1 / closer];
+    return [points.map(([x, y]) => [x0 + (x - x0) * closer, y0 + (y - y0) * closer]), 1];
   }
 
   function slack(points, area) {
     return floor.fine(-Math.max(span(points, 0) / floor.wide(area), span(points, 1) / floor.deep(area)));
   }
 
-  function dealt(points, sizes) {
+  function dealt([points, closer], sizes) {
     let first = 0;
-    return sizes.map((size) => points.slice(first, (first += size)));
+    return { groups: sizes.map((size) => points.slice(first, (first += size))), closer };
   }
 })();

@@ -1,9 +1,11 @@
-// How a class dances in the hall of the day with nobody in a wall: all at once, with another side as the front, with
-// shorter steps, or in parts of the class. As build_tools/views/dance/room_to_dance.py works it out for what is printed.
+// How a class dances in the hall of the day clear of its walls and one another: all at once, with another side as the
+// front, with shorter steps, or in parts of the class. As build_tools/views/dance/room_to_dance.py works it out for what is printed.
 (() => {
   const { sums } = window.danceUnitBank;
   const { floor } = sums;
   const SHORTER = 0.5;
+  const MARK = "Chalk a line one big step from each wall; who reaches it dances on the spot.";
+  const CLOSE = "Not even a quarter of the class has the room it needs: dance it on the spot.";
   const WHO = { 2: "Let half dance while half watch, then swap", 3: "Dance in three parts of the class, turn about", 4: "Dance in four parts of the class, turn about" };
 
   const stepping = (data, stride) => stride === 1 ? data
@@ -14,14 +16,18 @@
   floor.room = (data, pupils, hall, least) => {
     const space = sums.floorSpace(pupils, hall[0] * hall[1], least);
     const most = space.enough || space.turns > 1 ? sums.MOST_TURNS : 0;
-    const leaving = oncePerPart(floor.leaving(floor.paths(data, pupils, hall)));
-    const told = { found: false, turns: 1, turned: false, stride: 1, each: space.each, enough: space.enough, leaving, hall, pupils };
+    const drawn = floor.paths(data, pupils, hall);
+    const told = {
+      found: false, turns: 1, turned: false, stride: 1, each: space.each, enough: space.enough, hall, pupils,
+      leaving: oncePerPart(floor.leaving(drawn, false)), closer: floor.squeezed(drawn),
+    };
+    const strides = data.reach ? [1] : [1, SHORTER]; // steps that reach somebody, or a place, stay as long
     for (let turns = space.turns; turns <= most; turns += 1) {
       const dancing = Math.ceil(pupils / turns);
-      for (const [turned, stride] of [[false, 1], [true, 1], [false, SHORTER], [true, SHORTER]]) {
+      for (const [stride, turned] of strides.flatMap((one) => [[one, false], [one, true]])) {
         if (turned && hall[0] === hall[1]) continue;
-        const metres = turned ? [hall[1], hall[0]] : hall;
-        if (!floor.leaving(floor.paths(stepping(data, stride), dancing, metres)).length) {
+        const paths = floor.paths(stepping(data, stride), dancing, turned ? [hall[1], hall[0]] : hall);
+        if (!floor.squeezed(paths).length && !floor.leaving(paths, turns > 1).length) {
           return { ...told, found: true, turns, turned, stride };
         }
       }
@@ -32,14 +38,11 @@
   floor.asDrawn = ({ found, turns, turned, stride }) => found && turns === 1 && !turned && stride === 1;
 
   // the same as one or two sentences
-  floor.roomInWords = ({ found, turns, turned, stride, enough, leaving, hall: [wide, deep], pupils }) => {
-    const part = ({ letter, dancers }, n) => `${dancers}${n ? "" : dancers === 1 ? " pupil" : " pupils"} in part ${letter}`;
-    const told = listed(leaving.map(part));
-    const walls = told && `If all danced at once as it is drawn, ${told} would meet a wall.`;
+  floor.roomInWords = ({ found, turns, turned, stride, enough, leaving, closer, hall: [wide, deep], pupils }) => {
+    const walls = why(leaving, closer);
     const close = enough ? "" : "The floor is too small for all to dance at once.";
     if (!found) {
-      const mark = "Chalk a line one big step from each wall; who reaches it dances on the spot.";
-      return [close || walls, mark].filter(Boolean).join(" ");
+      return [close || walls, closer.length ? CLOSE : MARK].filter(Boolean).join(" ");
     }
     const who = WHO[turns] ?? `All ${pupils} can dance at once`;
     const how = [
@@ -49,6 +52,16 @@
     const opening = `${who}${how.length ? `, ${how.join(" and ")}` : ""}.`;
     return [opening, turns > 1 && !enough ? close : how.length || turns > 1 ? walls : ""].filter(Boolean).join(" ");
   };
+
+  // what would be wrong if all danced at once as it is drawn
+  function why(leaving, closer) {
+    const near = leaving.map(({ letter, dancers }, n) =>
+      `${dancers}${n ? "" : dancers === 1 ? " pupil" : " pupils"} in part ${letter}`);
+    const found = near.length ? [`${listed(near)} would come too near a wall`] : [];
+    const parts = `part${closer.length === 1 ? "" : "s"} ${listed(closer)}`;
+    if (closer.length) found.push(`pupils in ${parts} would stand closer than the dance asks`);
+    return found.length ? `If all danced at once as it is drawn, ${listed(found)}.` : "";
+  }
 
   // a part that is danced twice is told once, as it is fullest
   function oncePerPart(found) {

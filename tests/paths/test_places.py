@@ -14,7 +14,7 @@ from build_tools.body.ages import at_age
 from build_tools.model.dance import Standing
 from build_tools.paths.facings import facings, partners
 from build_tools.paths.hall import Hall, Point, bearing, dancing_area, metres
-from build_tools.paths.places import USUAL_APART, Slots, slots
+from build_tools.paths.places import FITS, USUAL_APART, Slots, slots
 from build_tools.paths.scatter import nearest_two
 from build_tools.paths.starting import centres_of
 from tests.paths.strategies import FORMATIONS, WITHIN, halls
@@ -67,13 +67,19 @@ def test_everybody_has_a_place_of_their_own_in_the_hall(
 def test_a_larger_hall_never_brings_the_nearest_two_nearer(
     one: Standing, sizes: tuple[int, ...], hall: Hall, wider: int, deeper: int
 ) -> None:
-    """Whether all fit as the unit says or everybody has to stand closer."""
+    """Whether all fit as the unit says or everybody has to stand closer.
+
+    Where columns are said, groups may stand in fewer as long as those do not fit, and neighbours
+    in another row come and go; there it is said that all stand closer no more than before.
+    """
     larger = Hall(hall.width + wider, hall.depth + deeper)
     small, large = (
-        nearest_two(everybody(slots(one, sizes, dancing_area(each, "at the front"), BODY)))
-        for each in (hall, larger)
+        slots(one, sizes, dancing_area(each, "at the front"), BODY) for each in (hall, larger)
     )
-    assert large >= small - 1e-4
+    if one.columns is not None:
+        assert large.drawn_closer >= min(FITS, small.drawn_closer) - 1e-4
+    else:
+        assert nearest_two(everybody(large)) >= nearest_two(everybody(small)) - 1e-4
 
 
 @given(standing, of_a_class, halls)
@@ -191,3 +197,45 @@ def test_facing_different_ways_everybody_has_room_ahead() -> None:
             near = other != places[n] and metres(places[n], other) < 1.2
             ahead = abs((bearing(places[n], other) - way + 180) % 360 - 180) < 20
             assert not (near and ahead)
+
+
+def test_one_larger_group_takes_no_more_floor_than_it_stands_on() -> None:
+    """A six among fours, two and two deep: two rows are five and one clear way deep, not seven."""
+    one = Standing(
+        "small groups",
+        "front",
+        "Fours",
+        within="face to face",
+        apart=Fraction(3),
+        groups_apart=Fraction(2),
+        columns=4,
+    )
+    found = slots(one, (6, *(4,) * 6), dancing_area(Hall(30, 30), "at the front"), BODY)
+    across, along = ([point[axis] for point in everybody(found)] for axis in (0, 1))
+    assert max(along) - min(along) == pytest.approx((2 * 3 + 2 + 3) * BODY.step)
+    assert max(across) - min(across) == pytest.approx((4 * 3 + 3 * 2) * BODY.step)
+
+
+def test_fewer_groups_may_stand_in_fewer_columns_but_no_deeper_than_a_usual_class() -> None:
+    """Fifteen pairs in three columns are five rows; eight pairs may be four rows of two."""
+    one = Standing(
+        "pairs",
+        "front",
+        "Two banks",
+        within="face to face",
+        apart=Fraction(7),
+        groups_apart=Fraction(2),
+        columns=3,
+    )
+    area = dancing_area(Hall(12, 9), "at the front")
+    pairs = slots(one, (2,) * 8, area, BODY).groups
+    assert len({round(x, 6) for (x, _), _ in pairs}) == 2
+    assert slots(one, (2,) * 8, area, BODY).drawn_closer == 1
+    assert slots(one, (2,) * 15, area, BODY).drawn_closer < FITS
+
+
+def test_a_scattered_class_nearer_than_its_distance_is_said_to_be_closer() -> None:
+    one = Standing("scattered", "front", "Anywhere", apart=Fraction(4))
+    found = slots(one, (1,) * 30, dancing_area(Hall(7, 7), "at the front"), BODY)
+    assert found.drawn_closer == pytest.approx(nearest_two(everybody(found)) / (4 * BODY.step))
+    assert found.drawn_closer < 1

@@ -33,6 +33,7 @@ def assert_same(written: str, room: Room, least: int) -> None:
     hall = [room.hall.width, room.hall.depth]
     found: dict[str, Any] = ask("sums.floor.room", json.loads(written), room.pupils, hall, least)
     assert [(one["letter"], one["dancers"]) for one in found["leaving"]] == list(room.leaving)
+    assert tuple(found["closer"]) == room.closer
     for name in ("found", "turns", "turned", "stride", "enough"):
         assert found[name] == getattr(room, name), name
     assert ask("sums.floor.roomInWords", found) == room_in_words(room)

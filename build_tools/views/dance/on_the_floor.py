@@ -19,14 +19,13 @@ from build_tools.movement.whole import lengths
 from build_tools.paths.group_sizes import groups_of
 from build_tools.paths.hall import Hall
 from build_tools.paths.model import Paths, StretchPaths
+from build_tools.paths.places import FITS
 from build_tools.paths.starting import spot_of
 from build_tools.paths.whole import USUAL_AGE, USUAL_HALL, paths_of
 from build_tools.views.lesson.class_groups import joined_in_lessons
 
 CLASSES = range(24, 37)
 """Pupils in classes that words and plans are made for; common practice, no source."""
-_FITS = 0.9
-"""Where distances had to be drawn closer than that to fit the hall, they are told no more."""
 
 
 @lru_cache(maxsize=16)
@@ -98,7 +97,7 @@ def _told(paths: Paths) -> Iterator[tuple[int, StretchPaths, Section]]:
         if spot == "new place":
             within = ("sections", section.letter, "start", "within")
             placed = section.start.apart is not None and within not in unsaid
-            placed = placed and stretch.start is not None and stretch.start.drawn_closer > _FITS
+            placed = placed and stretch.start is not None and stretch.start.drawn_closer > FITS
         if before is None:
             first = placed
         elif spot == "first place":

@@ -1,8 +1,11 @@
-"""How a class dances in a hall with nobody in a wall: all at once, or what to change for it.
+"""How a class dances in a hall clear of its walls and one another: at once, or what to change.
 
-Asked of the paths that everybody goes, not of the square metres alone: a small group scattered over
-a small hall still meets its walls. `site_overrides/sums/floor-room.js` does the same on the pages,
-for the class and the hall of the day, and generated dances hold the two together.
+Asked of the places and paths that everybody has, not of the square metres alone: a small group
+scattered over a small hall still meets its walls, and a formation drawn together until it fits
+leaves gaps smaller than the dance asks. Who watches in turns needs floor to sit on. Steps are
+halved only where they are no distance to somebody or to a place.
+`site_overrides/sums/floor-room.js` does the same on the pages, for the class and the hall of the
+day, and generated dances hold the two together.
 """
 
 from __future__ import annotations
@@ -10,12 +13,15 @@ from __future__ import annotations
 import math
 from collections.abc import Callable
 from dataclasses import dataclass
+from itertools import product
 
 from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.paths.hall import Hall
-from build_tools.paths.leaving import leaving_the_hall
+from build_tools.paths.leaving import too_near_a_wall
 from build_tools.paths.model import Paths
+from build_tools.paths.reached import ASKED_OF, steps_reach
+from build_tools.paths.squeezed import squeezed
 from build_tools.paths.whole import paths_of
 from build_tools.views.dance.on_the_floor import middle_age
 from build_tools.views.lesson.class_groups import joined_in_lessons
@@ -27,6 +33,7 @@ SHORTER = 0.5
 MOST_TURNS = 4
 """Parts of a class that dance turn about; in more, most would sit. Common practice, no source."""
 _MARK = "Chalk a line one big step from each wall; who reaches it dances on the spot."
+_CLOSE = "Not even a quarter of the class has the room it needs: dance it on the spot."
 _SMALL = "The floor is too small for all to dance at once."
 _PARTS = {
     2: "Let half dance while half watch, then swap",
@@ -55,7 +62,9 @@ class Room:
     enough: bool
     """Whether all have the recommended square metres at once."""
     leaving: tuple[tuple[str, int], ...]
-    """Who would meet a wall if all danced at once, as it is drawn: how many, in which section."""
+    """Who would come too near a wall if all danced at once: how many, in which section."""
+    closer: tuple[str, ...]
+    """The sections in which all would stand closer than the dance asks."""
 
 
 def unit_room(unit: Unit, pupils: int = USUAL_CLASS, hall: Hall | None = None) -> Room:
@@ -69,25 +78,28 @@ def unit_room(unit: Unit, pupils: int = USUAL_CLASS, hall: Hall | None = None) -
 
 
 def room_to_dance(drawn: Drawn, pupils: int, hall: Hall, least: int) -> Room:
-    """The least change that lets all dance with nobody in a wall; `least` is m² for each pupil."""
+    """The least change that leaves everybody their room; `least` is m² for each pupil."""
     holds = has_room_for(hall.width * hall.depth, least)
     first = math.ceil(pupils / holds) if holds else MOST_TURNS + 1
-    leaving = _leaving(drawn(pupils, hall, 1.0))
+    as_drawn = drawn(pupils, hall, 1.0)
+    leaving, closer = _leaving(as_drawn, watched=False), squeezed(as_drawn)
+    strides = (1.0,) if steps_reach(drawn(*ASKED_OF, 1.0)) else (1.0, SHORTER)
     for turns in range(first, MOST_TURNS + 1):
         dancing = math.ceil(pupils / turns)
-        for turned, stride in ((False, 1.0), (True, 1.0), (False, SHORTER), (True, SHORTER)):
+        for stride, turned in product(strides, (False, True)):
             if turned and hall.width == hall.depth:
                 continue
             where = Hall(hall.depth, hall.width) if turned else hall
-            if not _leaving(drawn(dancing, where, stride)):
-                return Room(pupils, hall, True, turns, turned, stride, first == 1, leaving)
-    return Room(pupils, hall, False, 1, False, 1.0, first == 1, leaving)
+            paths = drawn(dancing, where, stride)
+            if not squeezed(paths) and not _leaving(paths, watched=turns > 1):
+                return Room(pupils, hall, True, turns, turned, stride, first == 1, leaving, closer)
+    return Room(pupils, hall, False, 1, False, 1.0, first == 1, leaving, closer)
 
 
-def _leaving(paths: Paths) -> tuple[tuple[str, int], ...]:
-    """How many go through a wall in each counted section, where it is fullest."""
+def _leaving(paths: Paths, *, watched: bool) -> tuple[tuple[str, int], ...]:
+    """How many come too near a wall in each counted section, where it is fullest."""
     many: dict[int, int] = {}
-    for beyond in leaving_the_hall(paths):
+    for beyond in too_near_a_wall(paths, watched=watched):
         many[beyond.stretch] = many.get(beyond.stretch, 0) + 1
     found: dict[str, int] = {}
     for n in sorted(many):
@@ -99,14 +111,9 @@ def _leaving(paths: Paths) -> tuple[tuple[str, int], ...]:
 
 def room_in_words(room: Room) -> str:
     """The same as one or two sentences."""
-    parts = [
-        f"{many}{_pupils(n, many)} in part {part}" for n, (part, many) in enumerate(room.leaving)
-    ]
-    told = listed(parts)
-    walls = f"If all danced at once as it is drawn, {told} would meet a wall." if told else ""
-    small = "" if room.enough else _SMALL
+    walls, small = _why(room), "" if room.enough else _SMALL
     if not room.found:
-        return " ".join(filter(None, (small or walls, _MARK)))
+        return " ".join(filter(None, (small or walls, _CLOSE if room.closer else _MARK)))
     how = []
     if room.turned:
         short = room.hall.depth < room.hall.width
@@ -117,6 +124,18 @@ def room_in_words(room: Room) -> str:
     opening = f"{who}{', ' if how else ''}{' and '.join(how)}."
     why = small if room.turns > 1 and small else walls if how or room.turns > 1 else ""
     return " ".join(filter(None, (opening, why)))
+
+
+def _why(room: Room) -> str:
+    """What would be wrong if all danced at once as it is drawn; nothing where all is well."""
+    near = [
+        f"{many}{_pupils(n, many)} in part {part}" for n, (part, many) in enumerate(room.leaving)
+    ]
+    found = [f"{listed(near)} would come too near a wall"] if near else []
+    if room.closer:
+        parts = f"part{'' if len(room.closer) == 1 else 's'} {listed(room.closer)}"
+        found.append(f"pupils in {parts} would stand closer than the dance asks")
+    return f"If all danced at once as it is drawn, {listed(found)}." if found else ""
 
 
 def _pupils(n: int, many: int) -> str:
