@@ -79,6 +79,7 @@ def adapted(text: str, unit: Unit, wanted: Adaptation) -> str:
         "licence": wanted.licence,
         "tried": "\n  taught: false",
         "credit": None,
+        "read_by": None,
     }
     for name, value in changed.items():
         text = with_field(text, name, value)

@@ -11,6 +11,8 @@ from typing import Any
 class Weight(IntEnum):
     """How much a change matters to a school that teaches the unit already."""
 
+    RECORD = 0
+    """Nothing of the unit itself: somebody read it. It calls for no other edition."""
     WORDING = 1
     """The same lesson, said better."""
     TEACHING = 2

@@ -49,7 +49,7 @@ def _unit_fields(old: Fields, new: Fields) -> Iterator[Change]:
             yield from _each("the unit", "the word “{}”", before or {}, after or {})
         elif name == "allow":
             yield from _each("the unit", "allowing {}", before or {}, after or {})
-        elif name in ("skills", "transitions", "ending", "curriculum"):
+        elif name in ("skills", "transitions", "ending", "curriculum", "read_by"):
             yield from listed(UNIT, name, "the unit", before or [], after or [])
         elif name in ("years", "adapted_from", "builds_on", "leads_to"):
             yield _whole(UNIT.of(name), "the unit", before, after)

@@ -12,6 +12,7 @@ HEADINGS = {
     Weight.DANCE: "What pupils make or dance, and what you may do with the unit",
     Weight.TEACHING: "How lessons run",
     Weight.WORDING: "Words",
+    Weight.RECORD: "Who read it, which calls for no other edition",
 }
 """What changes of each weight stand under, the weightiest first."""
 
@@ -35,7 +36,7 @@ class Comparison:
 
     def verdict(self) -> str:
         """Whether the number of the later edition is the one called for, in a few words."""
-        if not self.changes:
+        if self.called_for == self.before:
             same = self.before == self.after
             return f"both are edition {self.after}" if same else self._without_need()
         if self.after == self.called_for or newer(self.after, self.called_for):

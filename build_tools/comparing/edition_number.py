@@ -15,7 +15,7 @@ def called_for(old: str, changes: Sequence[Change]) -> str:
     """The edition that `changes` to the edition `old`, such as 1.2.0, call for."""
     first, second, third = (int(number) for number in old.split("."))
     match max((change.weight for change in changes), default=None):
-        case None:
+        case None | Weight.RECORD:
             return old
         case Weight.WORDING:
             return f"{first}.{second}.{third + 1}"

@@ -12,7 +12,7 @@ from build_tools.comparing.change import Weight
 from build_tools.schema_check.descriptions import description_at
 from build_tools.schema_check.wording import lower_first
 
-W, T, D = Weight.WORDING, Weight.TEACHING, Weight.DANCE
+R, W, T, D = Weight.RECORD, Weight.WORDING, Weight.TEACHING, Weight.DANCE
 Label = tuple[str, Weight]
 _SENTENCE_END = ". "
 
@@ -43,6 +43,11 @@ _UNIT: dict[str, Label] = {
     "language": ("the language", D),
     "credit": ("the credit", W),
     "adapted_from": ("what the unit was adapted from", D),
+    "read_by[].role": ("who read it", R),
+    "read_by[].day": ("the day it was read", R),
+    "read_by[].edition": ("the edition that was read", R),
+    "read_by[].for": ("what it was read for", R),
+    "read_by[].found": ("what was found", R),
     "draft": ("whether it is a draft", W),
     "years": ("the school years", D),
     "topics": ("the topics", T),

@@ -15,6 +15,7 @@ from build_tools.model.unit import (
     Kit,
     Neighbours,
     Parent,
+    Reading,
     SchoolYears,
     Skill,
     Space,
@@ -46,6 +47,7 @@ def build_unit(
         language=data["language"],
         credit=data.get("credit"),
         adapted_from=_parent(data["adapted_from"]) if "adapted_from" in data else None,
+        read_by=tuple(_reading(one) for one in data.get("read_by", [])),
         draft=data.get("draft", False),
         years=tuple(
             SchoolYears(y["nation"], tuple(_year(n) for n in y["years"])) for y in data["years"]
@@ -113,3 +115,9 @@ def _neighbours(data: Data) -> Neighbours:
 
 def _tried(data: Data) -> Tried:
     return Tried(data["taught"], data.get("with"), data.get("where"), data.get("changed"))
+
+
+def _reading(data: Data) -> Reading:
+    return Reading(
+        data["role"], data["edition"], data["day"], tuple(data["for"]), data.get("found")
+    )

@@ -129,6 +129,17 @@ class Tried:
     changed: str | None
 
 
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """Who read an edition of the unit, by what they are, for what no rule can judge, and when."""
+
+    role: str
+    edition: str
+    day: str
+    read_for: tuple[str, ...]
+    found: str | None
+
+
 @dataclass(frozen=True, slots=True, eq=False)
 class Unit:
     """One unit. `slug` is its folder's name; `file` is the document it was written in.
@@ -148,6 +159,7 @@ class Unit:
     language: str
     credit: str | None
     adapted_from: Parent | None
+    read_by: tuple[Reading, ...]
     draft: bool
     years: tuple[SchoolYears, ...]
     topics: tuple[str, ...]

@@ -10,6 +10,7 @@ from build_tools.model.unit import Unit
 from build_tools.pages.about.about import Notice, UnitRights, about_page, unit_rights
 from build_tools.pages.advisers.advisers import advisers_page
 from build_tools.pages.assess.assess import assess_page
+from build_tools.pages.before_you_sign.before_you_sign import sign_page
 from build_tools.pages.booklet.booklet import booklet_page
 from build_tools.pages.browse.browse import browse_pages
 from build_tools.pages.card.card import card_page
@@ -95,6 +96,7 @@ def unit_pages(bank: Bank, unit: Unit, published: Collection[str] = ()) -> list[
     return [
         unit_page(bank, unit),
         *further_pages(bank, unit, published),
+        sign_page(bank, unit),
         show_page(bank, unit),
         *(lesson_page(bank, unit, lesson) for lesson in unit.lessons),
         *(card_page(bank, unit, lesson) for lesson in unit.lessons),

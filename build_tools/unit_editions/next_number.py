@@ -29,7 +29,7 @@ class WrongNumber:
     def said(self) -> str:
         """What is wrong, with the numbers."""
         one = self.comparison
-        if not one.changes:
+        if one.called_for == one.before:
             return f"{self.where} edition {one.before}; the unit says {one.after}, which is older"
         return (
             f"{self.where} edition {one.before}, and what changed since calls for edition "

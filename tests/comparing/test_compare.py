@@ -59,6 +59,13 @@ EDITS: dict[str, tuple[Callable[[WrittenUnit], object], str, Weight]] = {
         "step 3 of lesson 2 is 2 minutes shorter (",
         Weight.TEACHING,
     ),
+    "somebody read it": (
+        lambda u: top(u).update(
+            read_by=[{"role": "dance adviser", "edition": "2.0.0", "day": "2026-11-20"}]
+        ),
+        "the unit: the reading by “dance adviser” was added",
+        Weight.RECORD,
+    ),
     "longer lesson": (
         lambda u: lesson(u, 3).update(minutes=46),
         "lesson 3 is 1 minute longer (45 to 46)",
@@ -292,7 +299,8 @@ def test_two_units_that_share_nothing_can_be_compared() -> None:
     ("weights", "edition"),
     [
         ([], "1.2.3"),
-        ([Weight.WORDING], "1.2.4"),
+        ([Weight.RECORD], "1.2.3"),
+        ([Weight.WORDING, Weight.RECORD], "1.2.4"),
         ([Weight.WORDING, Weight.TEACHING], "1.3.0"),
         ([Weight.DANCE, Weight.WORDING], "2.0.0"),
     ],

@@ -156,6 +156,22 @@ def day_not_in_calendar(unit: EditableUnit) -> Place | None:
     return unit.set(unit.file, ("issued",), "2026-06-31")
 
 
+@fault("read-at-a-later-edition", "set")
+def read_at_a_later_edition(unit: EditableUnit) -> Place | None:
+    unit.top["read_by"] = [_reading("dance adviser", "99.0.0")]
+    return unit.file, ("read_by", 0, "edition")
+
+
+@fault("reader-is-named", "set")
+def reader_is_named(unit: EditableUnit) -> Place | None:
+    unit.top["read_by"] = [_reading("Morwenna Trevail, dance adviser", unit.top["edition"])]
+    return unit.file, ("read_by", 0, "role")
+
+
+def _reading(role: str, edition: str) -> dict[str, object]:
+    return {"role": role, "edition": edition, "day": "2026-11-20", "for": ["truth"]}
+
+
 @fault("curriculum-of-another-nation", "set")
 def curriculum_of_another_nation(unit: EditableUnit) -> Place | None:
     link = unit.top["curriculum"][0]

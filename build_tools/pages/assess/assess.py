@@ -9,10 +9,11 @@ from build_tools.model.bank import Bank
 from build_tools.model.unit import Neighbours, Unit
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
-from build_tools.pages.pieces.doors import ASSESS, Door, doors, to_unit
+from build_tools.pages.pieces.doors import ASSESS, SIGN, Door, doors, to_unit
 from build_tools.pages.pieces.labelled import Labelled
 from build_tools.views.words.plain_words import name_in_words
 from build_tools.views.words.punctuation import capital
+from build_tools.views.words.signing import readings_in_words
 from build_tools.views.words.unit_in_words import rights_in_words, tried_in_words
 
 
@@ -76,6 +77,10 @@ class AssessView:
     """What this leads on to."""
     tried: str
     """Honestly, whether it has been taught."""
+    readings: tuple[str, ...]
+    """Who read it for what no rule can judge, at which edition; or that nobody did."""
+    sign: Link
+    """The way to the list that it is read by."""
     rights: tuple[str, ...]
     """Who issued it, which edition, from what it was adapted, its licence."""
     doors: tuple[Door, ...]
@@ -101,6 +106,8 @@ def assess_page(bank: Bank, unit: Unit, published: Collection[str] = ()) -> Page
         builds_on=_neighbours(unit.builds_on, published),
         leads_to=_neighbours(unit.leads_to, published),
         tried=tried_in_words(unit),
+        readings=readings_in_words(unit),
+        sign=Link(SIGN.words, SIGN.href),
         rights=rights_in_words(unit),
         doors=doors(unit, ASSESS),
     )

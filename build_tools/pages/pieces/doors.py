@@ -29,6 +29,10 @@ MOVES = Door("Every move", "moves.html", "Each move drawn, and how pupils change
 ASSESS = Door(
     "Plan and assess", "assess.html", "What every pupil shows by the end, words and curriculum."
 )
+SIGN = Door(
+    "Before you sign", "sign.html", "What only a person can judge: a list to print and read it by."
+)
+"""Not for who teaches: only the page Plan and assess leads there."""
 
 
 def doors(unit: Unit, here: Door | None = None) -> tuple[Door, ...]:

@@ -33,18 +33,13 @@ from build_tools.rules.catalogue import all_rules
 from build_tools.views.dance.coverage import coverage, devices_done
 from build_tools.views.words.days import day_in_words
 from build_tools.views.words.licences import licence_in_words
-from build_tools.views.words.plain_words import name_in_words
+from build_tools.views.words.plain_words import listed, name_in_words
 from build_tools.views.words.punctuation import capital, sentence
+from build_tools.views.words.signing import ASPECTS, not_read_for, readings_in_words
 from build_tools.views.words.time_since import time_since, years_since
 
 PATH = "review.html"
 _NAME = re.compile(r"`([^`]*)`")
-_JUDGED = (
-    "Imagination: is there something here that nobody has danced before?",
-    "Truth to the stimulus: would it be another dance if it started from something else?",
-    "The worth of the pupils’ choices: does it matter to the dance which way they decide?",
-)
-
 _NONE_KEPT = (
     "No other edition of it is kept in this bank. Before you change a unit, put a copy of its "
     "folder, or its pack, into content/earlier, named by unit and edition (our-unit-1.0.0)."
@@ -70,7 +65,7 @@ def review_page(bank: Bank, report: Report, earlier: Mapping[str, SinceLast]) ->
         tables=_tables(published),
         repeats=_repeats(published),
         leads=_leads(units),
-        judged=_JUDGED,
+        judged=tuple(f"{capital(one.title)}: {one.question}" for one in ASPECTS),
     )
     return Page(PATH, "review/review.html", view.frame.title, view)
 
@@ -102,7 +97,15 @@ def _unit(bank: Bank, unit: Unit, report: Report, since: SinceLast) -> UnitRevie
             _allowance(a) for a in report.allowances if a.problem.file.startswith(own)
         ),
         last=_last(since),
+        readings=readings_in_words(unit),
+        sign=None if unit.draft else Link("the list", f"units/{unit.slug}/sign.html"),
+        unread=_unread_for(unit),
     )
+
+
+def _unread_for(unit: Unit) -> str:
+    """What nobody has read this edition for, where somebody has read some of it."""
+    return listed(not_read_for(unit)) if unit.read_by else ""
 
 
 def _last(since: SinceLast) -> LastEdition:

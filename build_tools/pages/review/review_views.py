@@ -95,6 +95,12 @@ class UnitReview:
     """What it allows, each with a reason."""
     last: LastEdition
     """What changed since the edition before."""
+    readings: tuple[str, ...]
+    """Who read it for what no rule can judge, at which edition; or that nobody did."""
+    sign: Link | None
+    """The list that it is read by; none for a draft."""
+    unread: str
+    """What nobody has read this edition for; empty where all of it was."""
 
 
 @dataclass(frozen=True, slots=True)

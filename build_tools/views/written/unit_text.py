@@ -198,6 +198,8 @@ def fields_of_unit(unit: Unit) -> Iterator[FieldText]:
     yield from _written(("space",), unit.space, ("hall", "half_hall", "classroom"))
     for name, reason in unit.allow.items():
         yield FieldText(("allow", name), "allow", reason)
+    for n, reading in enumerate(unit.read_by):
+        yield from _written(("read_by", n), reading, ("role", "found"))
     for field, written in (
         ("with", unit.tried.with_whom),
         ("where", unit.tried.where),

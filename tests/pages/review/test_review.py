@@ -132,7 +132,12 @@ def test_every_rule_has_its_place_on_the_rules_page() -> None:
 
 def test_it_ends_with_what_only_a_person_can_judge() -> None:
     tail = seen().text().rpartition("What only a person can judge")[2]
-    for words in ("Imagination", "Truth to the stimulus", "The worth of the pupils’ choices"):
+    for words in (
+        "Imagination",
+        "Truth to the stimulus",
+        "The worth of the pupils’ choices",
+        "Safety",
+    ):
         assert words in tail
 
 

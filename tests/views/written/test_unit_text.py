@@ -35,6 +35,15 @@ LEFT_OUT = {
 
 
 ADDED: dict[FieldPath, object] = {
+    ("read_by",): [
+        {
+            "role": "dance adviser",
+            "edition": "1.0.0",
+            "day": "2026-11-20",
+            "for": ["truth"],
+            "found": "one step was too long",
+        }
+    ],
     ("tried", "with"): "two classes of Year 4",
     ("tried", "where"): "a school hall",
     ("tried", "changed"): "one step was too long",

@@ -1,0 +1,1 @@
+"""The list for who signs for a unit."""
