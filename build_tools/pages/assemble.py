@@ -32,10 +32,12 @@ from build_tools.pages.stimulus_on_screen.stimulus_on_screen import show_page
 from build_tools.pages.unit.unit import unit_page
 from build_tools.pages.unit_sheet.unit_sheet import sheet_page
 from build_tools.pages.wall.wall import wall_page
+from build_tools.pages.what_is_taught.what_is_taught import taught_page
 from build_tools.pages.what_next.what_next import next_page
 from build_tools.pages.writing.schema_guide import Schemas
 from build_tools.pages.writing.writing import Examples, examples_of, writing_page
 from build_tools.views.finding.related import related
+from build_tools.views.teaching.covers import Covers, covers
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,11 +55,15 @@ class Listed:
     """On the page about the bank."""
     examples: Examples
     """On the page on how to write a unit."""
+    covers: Covers
+    """On the page on what the bank teaches."""
 
 
 def listed(bank: Bank, unit: Unit) -> Listed:
     """What the pages of the whole bank say of `unit`; it depends on the bank's settings too."""
-    return Listed(unit.slug, shelved(bank, unit), unit_rights(unit), examples_of(unit))
+    return Listed(
+        unit.slug, shelved(bank, unit), unit_rights(unit), examples_of(unit), covers(unit)
+    )
 
 
 def shared_pages(
@@ -79,6 +85,7 @@ def shared_pages(
         *browse_pages(bank, shelves),
         *(next_page(bank, one, near[one.slug], cards) for one in found),
         advisers_page(bank),
+        taught_page(bank, [one.covers for one in units]),
         words_page(bank),
         safety_page(bank),
         writing_page(bank, first, schemas),

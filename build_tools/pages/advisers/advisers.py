@@ -11,6 +11,11 @@ from build_tools.pages.pieces.doors import Door
 
 PATH = "advisers.html"
 _DOORS = (
+    Door(
+        "What the bank teaches",
+        "what-is-taught.html",
+        "What each year meets, what is missing and what comes back; ages and licences.",
+    ),
     Door("How to write a unit", "writing.html", "Every field of every file, with examples."),
     Door("The rules", "rules.html", "What is checked in a unit, why, and whose advice it is."),
 )

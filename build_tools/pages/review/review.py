@@ -1,4 +1,4 @@
-"""The advisers' page: what the rules found, ages, licences, coverage; then what to judge."""
+"""The advisers' page: what the rules found, ages, licences; then what to judge."""
 
 from __future__ import annotations
 
@@ -10,30 +10,24 @@ from build_tools.checking.check_bank import Allowance, Report
 from build_tools.checking.faulty_drafts import unit_of
 from build_tools.comparing.comparison import SinceLast
 from build_tools.model.bank import Bank
-from build_tools.model.school_years import in_words
-from build_tools.model.unit import SchoolYears, Unit
+from build_tools.model.unit import Unit
 from build_tools.pages.frame.frame import Link, frame
 from build_tools.pages.page import Page
 from build_tools.pages.review.review_views import (
     AllowanceView,
     ChangesUnder,
-    CoverageRow,
-    CoverageTable,
     LastEdition,
-    LeadView,
     PartLicence,
     ProblemView,
-    RepeatView,
     ReviewView,
     StandardView,
     UnitReview,
 )
 from build_tools.problem import GRADES, Problem
 from build_tools.rules.catalogue import all_rules
-from build_tools.views.dance.coverage import coverage, devices_done
 from build_tools.views.words.days import day_in_words
 from build_tools.views.words.licences import licence_in_words
-from build_tools.views.words.plain_words import listed, name_in_words
+from build_tools.views.words.plain_words import listed
 from build_tools.views.words.punctuation import capital, sentence
 from build_tools.views.words.signing import ASPECTS, not_read_for, readings_in_words
 from build_tools.views.words.time_since import time_since, years_since
@@ -52,7 +46,6 @@ def review_page(bank: Bank, report: Report, earlier: Mapping[str, SinceLast]) ->
     `earlier` holds, by the unit's slug, what changed since the edition before.
     """
     units = tuple(sorted(bank.units, key=lambda u: (u.title.lower(), u.slug)))
-    published = [unit for unit in units if not unit.draft]
     around = frame(bank, PATH, "Review", "What an adviser looks at before the bank is shared.")
     view = ReviewView(
         frame=around,
@@ -62,9 +55,6 @@ def review_page(bank: Bank, report: Report, earlier: Mapping[str, SinceLast]) ->
         unread=_unread(report, {unit.slug for unit in units}),
         units=tuple(_unit(bank, unit, report, earlier[unit.slug]) for unit in units),
         standards=_standards(bank, units),
-        tables=_tables(published),
-        repeats=_repeats(published),
-        leads=_leads(units),
         judged=tuple(f"{capital(one.title)}: {one.question}" for one in ASPECTS),
     )
     return Page(PATH, "review/review.html", view.frame.title, view)
@@ -179,46 +169,4 @@ def _standards(bank: Bank, units: Sequence[Unit]) -> tuple[StandardView, ...]:
     return tuple(
         StandardView(where, says, years_since(says, bank.as_of), tuple(_here(u) for u in found))
         for (where, says), found in sorted(met_by.items(), key=lambda pair: pair[0])
-    )
-
-
-def _tables(units: Sequence[Unit]) -> tuple[CoverageTable, ...]:
-    found = coverage(units)
-    years = tuple(capital(in_words(SchoolYears(n, (year,)))) for n, year in found.years)
-    return tuple(
-        CoverageTable(
-            heading=capital(heading),
-            anchor=f"met-{heading}",
-            years=years,
-            rows=tuple(
-                CoverageRow(row.word, tuple(str(n) if n else "–" for n in row.units))
-                for row in rows
-            ),
-        )
-        for heading, rows in found.headings.items()
-    )
-
-
-def _repeats(units: Sequence[Unit]) -> tuple[RepeatView, ...]:
-    by_what: dict[str, list[Unit]] = {}
-    for unit in units:
-        for topic in unit.topics:
-            by_what.setdefault(f"Topic: {name_in_words(topic)}", []).append(unit)
-        for device in devices_done(unit):
-            by_what.setdefault(f"Device: {device}", []).append(unit)
-    return tuple(
-        RepeatView(what, tuple(_here(unit) for unit in found))
-        for what, found in sorted(by_what.items())
-        if len(found) > 1
-    )
-
-
-def _leads(units: Sequence[Unit]) -> tuple[LeadView, ...]:
-    by_slug = {unit.slug: unit for unit in units}
-    pairs = {(u.slug, later) for u in units for later in u.leads_to.units}
-    pairs |= {(earlier, u.slug) for u in units for earlier in u.builds_on.units}
-    return tuple(
-        LeadView(_here(by_slug[first]), _here(by_slug[then]))
-        for first, then in sorted(pairs)
-        if first in by_slug and then in by_slug
     )

@@ -118,50 +118,6 @@ class StandardView:
 
 
 @dataclass(frozen=True, slots=True)
-class CoverageRow:
-    """One word of dance."""
-
-    word: str
-    """What pupils meet by doing it, such as turn or canon."""
-    units: tuple[str, ...]
-    """For each school year, how many units meet it; a dash for none."""
-
-
-@dataclass(frozen=True, slots=True)
-class CoverageTable:
-    """The words under one heading."""
-
-    heading: str
-    """Actions, space, dynamics or relationships."""
-    anchor: str
-    """Its name in links."""
-    years: tuple[str, ...]
-    """The school years, a column each."""
-    rows: tuple[CoverageRow, ...]
-    """Its words, a row each."""
-
-
-@dataclass(frozen=True, slots=True)
-class RepeatView:
-    """Something that more than one unit has."""
-
-    what: str
-    """What comes again, in words."""
-    units: tuple[Link, ...]
-    """The units, on this page."""
-
-
-@dataclass(frozen=True, slots=True)
-class LeadView:
-    """How one unit follows from another."""
-
-    first: Link
-    """The earlier unit, on this page."""
-    then: Link
-    """The unit that it leads on to, on this page."""
-
-
-@dataclass(frozen=True, slots=True)
 class ReviewView:
     """The advisers' page."""
 
@@ -179,11 +135,5 @@ class ReviewView:
     """Every unit, drafts among them."""
     standards: tuple[StandardView, ...]
     """The published texts that units say they meet."""
-    tables: tuple[CoverageTable, ...]
-    """What each school year meets by doing, a table a heading."""
-    repeats: tuple[RepeatView, ...]
-    """Topics and devices that more than one unit has."""
-    leads: tuple[LeadView, ...]
-    """Which units lead on to which."""
     judged: tuple[str, ...]
     """What only a person can judge."""

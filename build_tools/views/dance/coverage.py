@@ -5,8 +5,7 @@ A unit meets a word where a step makes, develops, joins, dances or shows somethi
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Mapping
 
 from build_tools.model.dance import Action, Dance
 from build_tools.model.unit import Unit
@@ -31,47 +30,6 @@ HEADINGS: Mapping[str, tuple[str, ...]] = {
     ),
 }  # fmt: skip
 """The words of the schemas, under the headings of the movement framework."""
-
-YearOf = tuple[str, str]
-"""A nation and one of its school years, as written there."""
-
-
-@dataclass(frozen=True, slots=True)
-class Covered:
-    """One word and, for each school year, how many units of that year meet it."""
-
-    word: str
-    units: tuple[int, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class Coverage:
-    """The words under each heading, counted for each of the `years` in their order."""
-
-    years: tuple[YearOf, ...]
-    headings: Mapping[str, tuple[Covered, ...]]
-
-
-def coverage(units: Sequence[Unit]) -> Coverage:
-    """What each school year meets in `units`."""
-    met_by = [(set(_years(unit)), met(unit)) for unit in units]
-    years = tuple(sorted({year for of_unit, _ in met_by for year in of_unit}, key=_order))
-    return Coverage(
-        years,
-        {
-            heading: tuple(
-                Covered(
-                    word,
-                    tuple(
-                        sum(year in of_unit and word in words for of_unit, words in met_by)
-                        for year in years
-                    ),
-                )
-                for word in known
-            )
-            for heading, known in HEADINGS.items()
-        },
-    )
 
 
 def met(unit: Unit) -> frozenset[str]:
@@ -131,13 +89,3 @@ def _of_development(dance: Dance, name: str) -> set[str]:
         return set()
     mirror = {"mirror"} if development.device == "mirror" else set()
     return mirror | {w for w in (development.relationship, development.formation) if w}
-
-
-def _years(unit: Unit) -> Iterable[YearOf]:
-    return ((one.nation, year) for one in unit.years for year in one.years)
-
-
-def _order(year: YearOf) -> tuple[str, int, int]:
-    nation, written = year
-    digits = "".join(c for c in written if c.isdigit())
-    return nation, written.startswith("S"), int(digits or 0)

@@ -72,6 +72,8 @@ _FORMS: tuple[tuple[Callable[[tuple[str, ...]], bool], Value], ...] = (
 )
 _STORY = Value("story", "One part after another, like a story")
 _OWN_ORDER = Value("own-order", "The class chooses the order")
+FORM_WORDS = tuple(value.words for value in (*(one for _, one in _FORMS), _STORY, _OWN_ORDER))
+"""Every shape of a dance, in words."""
 _SCREEN = re.compile(
     r"\b(screen|projector|whiteboard|slides?|video|film|monitor|television)\b", re.I
 )
@@ -110,6 +112,11 @@ def _movement(_: Bank, unit: Unit) -> Iterator[Value]:
 
 
 def _form(_: Bank, unit: Unit) -> Iterator[Value]:
+    yield from form_values(unit)
+
+
+def form_values(unit: Unit) -> Iterator[Value]:
+    """The shapes that the unit's dance has."""
     form = tuple(unit.dance.form)
     if unit.dance.order_choice is not None:
         yield _OWN_ORDER

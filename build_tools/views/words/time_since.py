@@ -27,10 +27,15 @@ def time_since(day: str, as_of: str) -> str:
         return f"{_counted(-days, 'day')} after the bank's own day"
     if days < _MONTHS_FROM:
         return _counted(days, "day")
-    months = (now.year - then.year) * 12 + now.month - then.month - (now.day < then.day)
+    months = whole_months(then, now)
     if months < _YEARS_FROM:
         return _counted(months, "month")
     return _counted(months // 12, "year")
+
+
+def whole_months(then: date, now: date) -> int:
+    """How many whole months have passed from `then` to `now`, which is no earlier."""
+    return (now.year - then.year) * 12 + now.month - then.month - (now.day < then.day)
 
 
 def years_since(text: str, as_of: str) -> str:

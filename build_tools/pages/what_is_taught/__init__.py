@@ -1,0 +1,1 @@
+"""What the bank teaches: the page for advisers over all units."""

@@ -1,0 +1,1 @@
+"""What the units of a bank teach, seen together."""
