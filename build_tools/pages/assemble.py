@@ -17,6 +17,7 @@ from build_tools.pages.card.card import card_page
 from build_tools.pages.counts.counts import counts_page
 from build_tools.pages.dance.dance import dance_page
 from build_tools.pages.dance_in_full.dance_in_full import parts_page
+from build_tools.pages.first_unit.first_unit import first_unit_page
 from build_tools.pages.front.front import front_page
 from build_tools.pages.get_ready.get_ready import ready_page
 from build_tools.pages.glossary.glossary import words_page
@@ -88,6 +89,7 @@ def shared_pages(
         taught_page(bank, [one.covers for one in units]),
         words_page(bank),
         safety_page(bank),
+        first_unit_page(bank),
         writing_page(bank, first, schemas),
         rules_page(bank, rules),
         about_page(bank, [one.rights for one in units], notices),

@@ -16,6 +16,7 @@ _DOORS = (
         "what-is-taught.html",
         "What each year meets, what is missing and what comes back; ages and licences.",
     ),
+    Door("Your first unit", "first-unit.html", "Ten minutes to a lesson in print, word for word."),
     Door("How to write a unit", "writing.html", "Every field of every file, with examples."),
     Door("The rules", "rules.html", "What is checked in a unit, why, and whose advice it is."),
 )

@@ -1,0 +1,1 @@
+"""Your first unit: ten minutes to a printed lesson."""
