@@ -216,10 +216,11 @@ def test_incremental_and_cold_builds_give_the_same_after_any_edits(
         templates.templates.cache_clear()
         unit_files.assets_once.cache_clear()
         written += len(built(bank, out, tmp_path).written)
-        anew = built_anew(bank, tmp_path / "anew", tmp_path)
-        assert files(out) == files(anew), told
         again = built(bank, out, tmp_path)
         assert (again.written, again.gone) == ((), ()), told
-        shutil.rmtree(anew)
+        if thorough or len(told) % 3 == 0:
+            anew = built_anew(bank, tmp_path / "anew", tmp_path)
+            assert files(out) == files(anew), told
+            shutil.rmtree(anew)
     assert len(set(told)) == EDITS, told
     assert written > len(told)

@@ -15,7 +15,7 @@ from tests.mutations.mutating import CHANGES, mutated
 from tests.support.banks import BASE_UNIT, CONTENT, copy_bank, copy_base, line_count
 from tests.support.quick_bank import QuickBank
 
-FEW, MANY = 400, 20_000
+FEW, MANY = 200, 20_000
 PARTS = 4
 SEED = 20_261_125
 LONGEST_SECONDS = 10.0

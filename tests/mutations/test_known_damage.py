@@ -22,7 +22,7 @@ from tests.support.schema_fuzz import kind_of
 
 SEED = 20_261_125
 FIELD = re.compile(r"^( *(?:- )?)([a-z_]+):( |$)(.*)$")
-MOST_OF_EACH_KIND = 3
+MOST_OF_EACH_KIND = 1
 
 
 @dataclass(frozen=True)

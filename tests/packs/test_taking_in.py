@@ -63,6 +63,11 @@ def files_in(folder: Path) -> dict[str, bytes]:
     }
 
 
+@pytest.fixture(autouse=True)
+def _judged_once(monkeypatch: pytest.MonkeyPatch) -> None:
+    judging_once(monkeypatch)
+
+
 @pytest.fixture
 def content(tmp_path: Path) -> Path:
     """A bank with the rock pool as it came from another school."""
@@ -258,7 +263,6 @@ def test_a_disk_that_is_full_at_any_write_leaves_the_old(
     capsys: pytest.CaptureFixture[str],
     name: str,
 ) -> None:
-    judging_once(monkeypatch)
     before, after = states(content)
     file = packed(tmp_path, of_edition("1.1.0", b"\nMore.\n"), "1.1.0")
     real = getattr(sure_files, name)
@@ -307,7 +311,7 @@ def test_a_process_killed_in_any_phase_leaves_the_old_or_the_new(
     file = packed(tmp_path, of_edition("1.1.0", b"\nMore.\n"), "1.1.0")
     chance = random.Random(20261125)
     landed: Counter[str] = Counter()
-    for wanted in wanted_phases(PHASES[:-1], 30 if thorough else 2, landed):
+    for wanted in wanted_phases(PHASES[:-1], 30 if thorough else 1, landed):
         trial = content.with_name("killed")
         shutil.rmtree(trial, ignore_errors=True)
         shutil.copytree(content, trial)

@@ -16,9 +16,15 @@ from build_tools.source.folder import TAKEN_IN, read_unit_folder
 from build_tools.use_cases.adapt import Adapted, Wishes, adapt
 from build_tools.use_cases.pack import pack as made_of
 from tests.packs.test_taking_in import files_in, of_edition, packed, take_in
+from tests.support.judged import judging_once
 from tests.support.packs import SLUG, empty_bank, unit_files
 
 OURS = b"Another bank"
+
+
+@pytest.fixture(autouse=True)
+def _judged_once(monkeypatch: pytest.MonkeyPatch) -> None:
+    judging_once(monkeypatch)
 
 
 @pytest.fixture

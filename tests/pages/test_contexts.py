@@ -38,6 +38,7 @@ SHOWN = ("unit", "lesson", "shared", "bank", "topics", "words", "near")
 KILOBYTE = 1000
 
 
+@cache
 def environment() -> Environment:
     return Environment(
         loader=FileSystemLoader(OVERRIDES), autoescape=True, undefined=StrictUndefined
@@ -63,9 +64,10 @@ def html(path: str) -> str:
     return environment().get_template(page.template).render(view=page.context)
 
 
-def everything() -> Iterator[tuple[Page, Seen]]:
-    for page in pages():
-        yield page, seen_in(html(page.path))
+@cache
+def everything() -> tuple[tuple[Page, Seen], ...]:
+    """Every page and what is in it, which nobody changes."""
+    return tuple((page, seen_in(html(page.path))) for page in pages())
 
 
 class Watched:

@@ -97,11 +97,15 @@ def files_of(folder: Path) -> list[Path]:
     return [path for path in found if path.name != ".publishing.lock"]
 
 
-def damages(before: Before, room: Path) -> Iterator[Damage]:
-    """Each file in each way, one at a time; a file is swapped with the one before it."""
+def damages(before: Before, room: Path, every: bool = True) -> Iterator[Damage]:
+    """Each file in each way, one at a time; a file is swapped with the one before it.
+
+    Where not every one is wanted, the ways take turns: each file in one, each way many times.
+    """
     files = files_of(before.folder)
     for n, file in enumerate(files):
-        for way, do in WAYS.items():
+        turn = n % len(WAYS)
+        for way, do in tuple(WAYS.items()) if every else tuple(WAYS.items())[turn : turn + 1]:
             folder = room / f"{n}-{way}"
             shutil.copytree(before.folder, folder)
             do(folder / file, folder / files[n - 1])

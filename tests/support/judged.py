@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import hashlib
 import json
 import resource
 import time
@@ -16,6 +17,7 @@ from build_tools.use_cases.judging_packs import Judged
 
 _judge = judging_packs._judge
 _ENDING = ".took"
+_known: dict[tuple[str, bytes, bytes], Judged | Refused] = {}
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,16 +34,25 @@ def measuring(patch: pytest.MonkeyPatch) -> None:
 
 
 def judging_once(patch: pytest.MonkeyPatch) -> None:
-    """From now on the same pack is judged once, for tests of what is done with it then."""
-    known: dict[bytes, Judged | Refused] = {}
+    """The same pack is judged once for the same bank, for tests of what is done with it then."""
 
     def judged(content: Path, file: Path) -> Judged | Refused:
-        data = file.read_bytes()
-        if data not in known:
-            known[data] = judging_packs.judged(content, file)
-        return known[data]
+        key = (file.name, file.read_bytes(), _said_in(content))
+        if key not in _known:
+            _known[key] = judging_packs.judged(content, file)
+        return _known[key]
 
     patch.setattr(take_in, "judged", judged)
+
+
+def _said_in(content: Path) -> bytes:
+    """A digest of all that a pack is judged by: the bank's files and the units in it."""
+    found = hashlib.sha256()
+    for path in sorted(content.rglob("*")):
+        if path.is_file() and path.relative_to(content).parts[0] != "earlier":
+            found.update(f"{path.relative_to(content).as_posix()}\0".encode())
+            found.update(path.read_bytes())
+    return found.digest()
 
 
 def took(file: Path) -> Took | None:

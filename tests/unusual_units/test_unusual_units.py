@@ -6,11 +6,12 @@ A published unit may allow one thing, with its reason.
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import cache
 from pathlib import Path
 
 import pytest
 
-from build_tools.checking.check_bank import check_unit
+from build_tools.checking.check_bank import UnitCheck, check_unit
 from build_tools.model.unit import Unit
 
 HERE = Path(__file__).parent
@@ -23,15 +24,20 @@ BANKS = (HERE, PUBLISHED, ROOT / "tests" / "rules" / "base")
 UNITS = [(bank, folder.name) for bank in BANKS for folder in sorted((bank / "units").iterdir())]
 
 
+@cache
+def checked(bank: Path, slug: str) -> UnitCheck:
+    return check_unit(bank, slug, {})
+
+
 def unit_in(bank: Path, slug: str) -> Unit:
-    unit = check_unit(bank, slug, {}).unit
+    unit = checked(bank, slug).unit
     assert unit is not None
     return unit
 
 
 @pytest.mark.parametrize(("bank", "slug"), UNITS, ids=[slug for _, slug in UNITS])
 def test_a_good_unit_is_left_in_peace(bank: Path, slug: str) -> None:
-    check = check_unit(bank, slug, {})
+    check = checked(bank, slug)
     assert check.unit is not None
     assert len(check.unit.allow) <= (MOST_ALLOWED if bank == PUBLISHED else 0)
     assert [p for p in check.problems if p.severity == "error"] == []
