@@ -7,12 +7,19 @@ from typing import Literal
 
 from build_tools.model.dance import Dance
 
-Watchers = Literal["at the front", "all round", "on two sides", "front in the middle"]
+Watchers = Literal[
+    "at the front", "all round", "on two sides", "at the short walls", "front in the middle"
+]
 
 _ALL_ROUND = re.compile(
     r"\b(?:all (?:four )?sides|every side|all (?:a)?round|on (?:all )?four sides|in the round|"
     r"(?:a|the) (?:ring|circle) (?:of (?:chairs|seats|benches|watchers)|around|round)|"
     r"no (?:single |one )?front)\b",
+    re.IGNORECASE,
+)
+_SHORT_WALLS = re.compile(
+    r"\b(?:watch\w*|sit|seats?|chairs|benches)\b[^.;]*\b"
+    r"(?:short (?:walls|sides)|both ends|(?:two|either) ends?(?: of)?)\b",
     re.IGNORECASE,
 )
 _TWO_SIDES = re.compile(
@@ -27,9 +34,15 @@ _MIDDLE = re.compile(
 
 
 def watchers(dance: Dance) -> Watchers:
-    """Where watchers sit: all round, on two sides, or at the front, which may be the middle."""
+    """Where watchers sit: all round, on two sides, or at the front, which may be the middle.
+
+    Two sides are the front and the back; where the words have watchers by the short walls, they sit
+    to the left and the right of a dance that faces a long one.
+    """
     if _ALL_ROUND.search(dance.front):
         return "all round"
+    if _SHORT_WALLS.search(dance.front):
+        return "at the short walls"
     if _TWO_SIDES.search(dance.front):
         return "on two sides"
     return "front in the middle" if _MIDDLE.match(dance.front) else "at the front"

@@ -25,6 +25,7 @@ LINED: Mapping[Watchers, frozenset[str]] = {
     "at the front": frozenset({"front"}),
     "all round": frozenset(SIDES),
     "on two sides": frozenset({"front", "back"}),
+    "at the short walls": frozenset({"left", "right"}),
     "front in the middle": frozenset(),
 }
 """The sides along which watchers sit."""

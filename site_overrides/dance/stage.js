@@ -74,9 +74,17 @@
     }
     const places = { front: [0, -y - 0.25, 0], back: [0, y + 0.6, 0], left: [-x - 0.25, 0, -90], right: [x + 0.25, 0, 90] };
     for (const [side, [tx, ty, turn]] of Object.entries(places)) {
-      const words = names[side] || (side === "front" && lined.length ? "front: watchers" : "");
+      const words = names[side] || signed(side, lined);
       if (words) add(svg, "text", { transform: `translate(${tx} ${ty}) rotate(${turn})` }).textContent = words;
     }
+  }
+
+  // what a side without a name is called: the front, and where watchers sit without it
+  function signed(side, lined) {
+    if (!lined.length) return "";
+    const fronted = lined.includes("front");
+    if (side === "front") return fronted ? "front: watchers" : "front";
+    return !fronted && lined.includes(side) ? "watchers" : "";
   }
 
   function add(parent, name, attributes) {

@@ -18,6 +18,8 @@ _SIT: dict[Watchers, str] = {
     "have the middle.",
     "on two sides": "Watchers sit close together along both sides, with their feet in, and the "
     "dancers have the floor between them.",
+    "at the short walls": "Watchers sit close together along both short walls, with their feet in, "
+    "and the dancers have the floor between them.",
     "front in the middle": "Watchers sit close together in the middle, facing out, with their feet "
     "in, and the dancers have the floor round them.",
 }

@@ -15,6 +15,7 @@ _SIGNS: dict[Watchers, str] = {
     "at the front": "front: watchers",
     "all round": "watchers all round",
     "on two sides": "watchers on two sides",
+    "at the short walls": "front; watchers at both ends",
     "front in the middle": "front: the middle",
 }
 

@@ -42,6 +42,7 @@ _SENTENCES: dict[Watchers, str] = {
     "at the front": "Watchers sit at the front, the top of the plan.",
     "all round": "Watchers sit all round.",
     "on two sides": "Watchers sit on two sides, the top and the bottom of the plan.",
+    "at the short walls": "Watchers sit at both ends, the left and the right of the plan.",
     "front in the middle": "The front is the middle of the floor.",
 }
 

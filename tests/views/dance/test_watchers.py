@@ -29,6 +29,9 @@ THICK = "4"
         ("There is no front: benches stand on all four sides", "all round"),
         ("Two sides: watchers face each other across the hall", "on two sides"),
         ("Watchers sit along both long walls", "on two sides"),
+        ("One long wall, the foot. Watchers sit by the short walls.", "at the short walls"),
+        ("A long wall; watchers sit at both ends of the hall", "at the short walls"),
+        ("One short wall, where watchers sit", "at the front"),
         ("The middle of the ring", "front in the middle"),
     ],
 )
@@ -42,6 +45,12 @@ def test_the_front_line_says_where_watchers_sit(front: str, where: str) -> None:
         ("One long wall", "front: watchers", 1, "Watchers sit at the front"),
         ("On all sides", "watchers all round", 4, "Watchers sit all round."),
         ("Both long walls", "watchers on two sides", 2, "Watchers sit on two sides"),
+        (
+            "A long wall. Watchers sit by the short walls",
+            "front; watchers at both ends",
+            2,
+            "Watchers sit at both ends, the left and the right",
+        ),
         ("The middle", "front: the middle", 0, "The front is the middle"),
     ],
 )
