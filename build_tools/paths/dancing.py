@@ -17,7 +17,7 @@ from build_tools.movement.development import actions_of
 from build_tools.movement.roles import part_places, place_danced
 from build_tools.movement.whole import lengths
 from build_tools.paths.class_in_groups import Together
-from build_tools.paths.facings import partners
+from build_tools.paths.facings import partners, sharing, straight_across
 from build_tools.paths.group_sizes import groups_of
 from build_tools.paths.hall import SIDES, Point, bearing, side_named
 from build_tools.paths.walking import Aim, Dancer, Move, do, made_ready
@@ -30,6 +30,8 @@ class Room:
     """What dancers of a section need to know of those around them."""
 
     partner: dict[int, int]
+    beside: dict[int, int]
+    """Whose partner the odd one of a group shares."""
     mates: dict[int, tuple[int, ...]]
     """Everybody in a dancer's group, themselves too."""
     middle: Point
@@ -39,7 +41,7 @@ class Room:
 def room_of(together: Together, middle: Point) -> Room:
     """Who is whose partner and in whose group."""
     mates = {dancer: group for group in together for dancer in group}
-    return Room(partners(together), mates, middle)
+    return Room(partners(together), sharing(together), mates, middle)
 
 
 def dance_section(
@@ -193,6 +195,8 @@ def _seen(
     here = dancers[one].point_at(moment)
     if whom == "partner":
         there = dancers[room.partner[one]].point_at(moment)
+        if one in room.beside:
+            there = straight_across(here, there, dancers[room.beside[one]].point_at(moment))
     elif whom in ("centre", "outwards"):
         mates = room.mates[one]
         points = [dancers[mate].point_at(moment) for mate in mates]

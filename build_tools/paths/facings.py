@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Sequence
 
 from build_tools.paths.class_in_groups import Together
@@ -22,6 +23,8 @@ _AT_A_WALL = 0.8
 _ROUNDS = 4
 _WAYS_APART = 360 / _WAYS
 _SLIGHT = 1e-6
+_SQUARE = 0.05
+"""How far from a right angle still counts as one: about three degrees."""
 
 
 def facings(
@@ -33,10 +36,14 @@ def facings(
     if facing == "mixed":
         return _with_room(places, area)
     if facing == "partner":
-        partner = partners(together)
-        return [
-            0.0 if _there(place, places[partner[n]]) else bearing(place, places[partner[n]])
+        partner, beside = partners(together), sharing(together)
+        looks = [
+            straight_across(place, places[partner[n]], places[beside.get(n, n)])
             for n, place in enumerate(places)
+        ]
+        return [
+            0.0 if _there(place, look) else bearing(place, look)
+            for place, look in zip(places, looks, strict=True)
         ]
     turned = 180.0 if facing == "outwards" else 0.0
     return [
@@ -64,6 +71,25 @@ def partners(together: Together) -> dict[int, int]:
         many = len(together)
         found = {n: n ^ 1 if n ^ 1 < many else n for n in range(many)}
     return found
+
+
+def sharing(together: Together) -> dict[int, int]:
+    """The odd one of each group, and whose partner they share: place 3's is place 1's."""
+    return {group[-1]: group[-3] for group in together if len(group) > 2 and len(group) % 2}
+
+
+def straight_across(here: Point, partner: Point, beside: Point) -> Point:
+    """Where who shares the partner of one who stands at `beside` has that partner before them.
+
+    Who stands squarely beside the other looks and goes straight across as they do, to the empty
+    place next to the partner of both, and not on a slant into their way.
+    """
+    across = (partner[0] - beside[0], partner[1] - beside[1])
+    aside = (here[0] - beside[0], here[1] - beside[1])
+    slant = abs(across[0] * aside[0] + across[1] * aside[1])
+    if slant >= _SQUARE * math.hypot(*across) * math.hypot(*aside):
+        return partner
+    return (partner[0] + aside[0], partner[1] + aside[1])
 
 
 def _with_room(places: Sequence[Point], area: Area) -> list[float]:

@@ -81,8 +81,11 @@
   function seen(dancers, one, whom, moment, room) {
     const here = pointAt(dancers[one], moment);
     let there = room.middle;
-    if (whom === "partner") there = pointAt(dancers[room.partner[one]], moment);
-    else if (room.mates[one].length > 1) {
+    if (whom === "partner") {
+      there = pointAt(dancers[room.partner[one]], moment);
+      const beside = dancers[room.beside[one]];
+      if (beside) there = floor.straightAcross(here, there, pointAt(beside, moment));
+    } else if (room.mates[one].length > 1) {
       const points = room.mates[one].map((mate) => pointAt(dancers[mate], moment));
       there = [0, 1].map((at) => points.reduce((sum, point) => sum + point[at], 0) / points.length);
     }

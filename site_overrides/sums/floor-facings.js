@@ -2,7 +2,7 @@
 (() => {
   const floor = window.danceUnitBank.sums.floor;
   const WAYS = 8, APART = 45, GOES = 2, LOOKS = [0.25, 0.5, 0.75, 1], CLEAR = 1.6, AT_A_WALL = 0.8, ROUNDS = 4;
-  const SLIGHT = 1e-6;
+  const SLIGHT = 1e-6, SQUARE = 0.05;
 
   const there = (place, other) => floor.metres(place, other) < SLIGHT;
 
@@ -17,12 +17,30 @@
     return found;
   };
 
+  // the odd one of each group, and whose partner they share
+  floor.sharing = (together) => {
+    const found = [];
+    for (const group of together) if (group.length > 2 && group.length % 2) found[group.at(-1)] = group.at(-3);
+    return found;
+  };
+
+  // where who shares the partner of one who stands squarely beside them looks: straight across as that one does
+  floor.straightAcross = (here, partner, beside) => {
+    const [across, aside] = [partner, here].map((one) => [one[0] - beside[0], one[1] - beside[1]]);
+    const slant = Math.abs(across[0] * aside[0] + across[1] * aside[1]);
+    if (slant >= SQUARE * Math.hypot(...across) * Math.hypot(...aside)) return partner;
+    return [partner[0] + aside[0], partner[1] + aside[1]];
+  };
+
   floor.facings = (facing, places, together, centres, area) => {
     if (facing in floor.SIDES) return places.map(() => floor.SIDES[facing]);
     if (facing === "mixed") return withRoom(places, area);
     if (facing === "partner") {
-      const partner = floor.partners(together);
-      return places.map((place, n) => (there(place, places[partner[n]]) ? 0 : floor.bearing(place, places[partner[n]])));
+      const [partner, beside] = [floor.partners(together), floor.sharing(together)];
+      return places.map((place, n) => {
+        const look = floor.straightAcross(place, places[partner[n]], places[beside[n] ?? n]);
+        return there(place, look) ? 0 : floor.bearing(place, look);
+      });
     }
     const turned = facing === "outwards" ? 180 : 0;
     return places.map((place, n) =>

@@ -79,7 +79,8 @@
     if (section.danced) {
       const mates = [];
       for (const group of together) for (const one of group) mates[one] = group;
-      const room = { partner: floor.partners(together), mates, middle: floor.middle(area), size: section.size };
+      const [partner, beside] = [floor.partners(together), floor.sharing(together)];
+      const room = { partner, beside, mates, middle: floor.middle(area), size: section.size };
       floor.dance(dancers, section.danced, data.moves, together, part.begins, room);
       return;
     }
