@@ -14,6 +14,7 @@ from build_tools.pages.pieces.doors import MOVES, Door, doors, to_unit
 from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.pages.pieces.strip import strip_of
 from build_tools.views.dance.journey import Journey, journeys
+from build_tools.views.dance.not_danced import not_danced
 from build_tools.views.diagrams.body_figure import body_figure
 from build_tools.views.words.plain_words import (
     action_label,
@@ -53,6 +54,8 @@ class ChangedView:
     """How it is made."""
     strip: Picture
     """Its order strip."""
+    not_danced: str | None
+    """That the dance has it nowhere, and what is made from it; None where it is danced."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,6 +74,8 @@ class MotifView:
     """Its moves, drawn."""
     strip: Picture
     """Its order strip."""
+    not_danced: str | None
+    """That the dance has it nowhere, and what is made from it; None where it is danced."""
     when: str
     """In which lessons it is made, changed, danced and shown."""
     changed: tuple[ChangedView, ...]
@@ -121,6 +126,7 @@ def motif_views(unit: Unit) -> tuple[MotifView, ...]:
             made_by=_MADE_BY[motif.made_by],
             moves=_moves(motif.actions),
             strip=strip_of(dance, name),
+            not_danced=not_danced(dance, name),
             when=_when(ways[name]),
             changed=tuple(_changed(dance, name)),
         )
@@ -143,7 +149,10 @@ def _moves(actions: tuple[Action, ...]) -> tuple[MoveView, ...]:
 def _changed(dance: Dance, motif: str) -> list[ChangedView]:
     return [
         ChangedView(
-            name_in_words(d.name), sentence(development_in_words(d)), strip_of(dance, d.name)
+            name_in_words(d.name),
+            sentence(development_in_words(d)),
+            strip_of(dance, d.name),
+            not_danced(dance, d.name),
         )
         for d in dance.developments.values()
         if min(roots(dance, d.name), default="") == motif

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from build_tools.model.dance import Action, Dance, Development
-from build_tools.movement.development import actions_of
+from build_tools.movement.development import actions_of, is_left_to_pupils
+from build_tools.views.dance.left_open import OPEN, drawn_actions
 from build_tools.views.words.plain_words import development_in_words
 
 _UNSEEN = frozenset(
@@ -22,11 +23,15 @@ _UNSEEN = frozenset(
 def changes_unseen(dance: Dance, name: str) -> tuple[str, ...]:
     """For each action of `name`, what is new in it that its box does not show; "" for nothing.
 
-    Empty where `name` is a motif, or a development whose boxes show the change.
+    Empty where `name` is a motif, or a development whose boxes show the change. Boxes that pupils
+    fill are blank, so under them stands what it is that pupils choose.
     """
     development = dance.developments.get(name)
     if development is None:
         return ()
+    if chosen := _chosen(dance, name):
+        blanks = (action.kind == OPEN for action in drawn_actions(dance, name))
+        return tuple(f"pupils choose: {chosen}" if blank else "" for blank in blanks)
     before, after = actions_of(dance, development.of), actions_of(dance, name)
     if len(before) != len(after):
         return ()
@@ -34,6 +39,19 @@ def changes_unseen(dance: Dance, name: str) -> tuple[str, ...]:
         return ()
     told = tuple(_told(old, new) for old, new in zip(before, after, strict=True))
     return told if any(told) else _of_the_whole(development, len(after))
+
+
+def _chosen(dance: Dance, name: str) -> str:
+    """What pupils choose in the blanks of a development, or of what it is made from."""
+    if not any(action.kind == OPEN for action in drawn_actions(dance, name)):
+        return ""
+    at = dance.developments.get(name)
+    while at is not None:
+        if at.choice in dance.choices and is_left_to_pupils(at):
+            what = dance.choices[at.choice].what.partition(". ")[0].rstrip(".")
+            return what[:1].lower() + what[1:]
+        at = dance.developments.get(at.of)
+    return ""
 
 
 def _told(old: Action, new: Action) -> str:

@@ -13,13 +13,14 @@ from build_tools.checking.check_bank import check_unit
 from build_tools.model.dance import Action, Dance, Development
 from build_tools.movement.development import actions_of
 from build_tools.pages.moves.moves import motif_views
+from build_tools.views.dance.left_open import OPEN, drawn_actions
 from build_tools.views.dance.without_counts import is_counted
 from build_tools.views.diagrams.strip import order_strip
 from build_tools.views.diagrams.strip_changes import changes_unseen
 from build_tools.views.diagrams.svg import text_width, wrapped
 from build_tools.views.words.plain_words import action_in_words, action_label
 from tests.support.drawn import Seen, seen_in
-from tests.support.sound_bank import real_bank, real_unit
+from tests.support.sound_bank import real_bank, real_unit, whole_bank
 
 UNUSUAL = Path(__file__).parents[2] / "unusual_units"
 NAMED = [
@@ -197,3 +198,20 @@ def test_words_are_broken_between_words_and_cut_only_past_the_last_line() -> Non
     assert " ".join(lines) == words
     assert all(text_width(line) <= 100 for line in lines)
     assert wrapped(words, 100, most=2)[-1].endswith("…")
+
+
+def test_blanks_are_named_for_what_pupils_choose() -> None:
+    """Boxes without a word would leave a reader to guess what goes in them."""
+    units = {unit.slug: unit.dance for unit in whole_bank().units}
+    told = changes_unseen(units["magnets"], "our-own")
+    assert set(told) == {
+        "pupils choose: the one thing that changes in your four's own variation of the theme"
+    }
+    home = changes_unseen(units["magnets"], "our-own-home")
+    assert set(home) == set(told), "what is made from it has the same blanks"
+    for dance in units.values():
+        for name in (*dance.motifs, *dance.developments):
+            blanks = [action.kind == OPEN for action in drawn_actions(dance, name)]
+            if any(blanks):
+                told = changes_unseen(dance, name)
+                assert [one.startswith("pupils choose: ") for one in told] == blanks
