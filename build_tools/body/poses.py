@@ -7,8 +7,9 @@ from functools import lru_cache
 from itertools import pairwise
 
 from build_tools.body.gesturing import gesture, still, transfer
+from build_tools.body.holding import holds
 from build_tools.body.jumping import jumped, turn
-from build_tools.body.keys import Key, Keys, stance
+from build_tools.body.keys import Key, Keys, one_key, stance
 from build_tools.body.moves import Move, move_of
 from build_tools.body.pose import Pose, blended, mirrored
 from build_tools.body.shapes import balanced, shape
@@ -53,8 +54,12 @@ def moved(action: Action, before: Action | None = None, body: str = "standing") 
 @lru_cache(maxsize=4096)
 def _moved(move: Move, before: Move | None, body: str) -> Moved:
     """The same of a move: actions with other words may be one and the same to a body."""
-    start = _keys(before, body).end if before else _opening(move, body)
-    return Moved(move, body, replace(start, turned=0.0), _keys(move, body))
+    start = replace(
+        _keys(before, body).end if before else _opening(move, body),
+        turned=0.0,
+    )
+    keys = one_key(start) if holds(move, before) else _keys(move, body)
+    return Moved(move, body, start, keys)
 
 
 def _keys(move: Move, body: str) -> Keys:

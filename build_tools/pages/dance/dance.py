@@ -10,6 +10,7 @@ from typing import Any
 
 from markupsafe import Markup, escape
 
+from build_tools.body.holding import carried
 from build_tools.model.bank import Bank
 from build_tools.model.dance import Action
 from build_tools.model.unit import Unit
@@ -231,7 +232,7 @@ def _known(found: Score) -> _Moves:
             told = "" if move.action.kind == OPEN else figure.title
             one = _Move(len(alike), word, told, move.action, before)
             moves.append(alike.setdefault(f"{word} {figure.svg}", one))
-            before = move.action
+            before = carried(move.action, before)
         known[motif.name] = tuple(moves)
     return known
 

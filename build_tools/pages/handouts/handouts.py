@@ -9,7 +9,7 @@ from dataclasses import dataclass, replace
 from markupsafe import Markup
 
 from build_tools.model.bank import Bank
-from build_tools.model.dance import Action, Dance
+from build_tools.model.dance import Dance
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import USUAL_CLASS
@@ -29,6 +29,7 @@ from build_tools.pages.pieces.lesson_entries import lesson_href
 from build_tools.pages.pieces.motif_drawn import MotifDrawn, motif_drawn
 from build_tools.pages.pieces.notes import notes_html
 from build_tools.pages.pieces.picture import Picture
+from build_tools.views.dance.moves_before import moves_before
 from build_tools.views.diagrams.body_sprite import BodyDrawn, body_drawn, body_picture, sprite
 from build_tools.views.diagrams.svg import text_width
 from build_tools.views.lesson.asked_to_get import Kind
@@ -230,10 +231,9 @@ def _card_bodies(dance: Dance, names: Sequence[str]) -> dict[str, BodyDrawn]:
     """The body in each move of the motifs, by the move's word in small letters."""
     found: dict[str, BodyDrawn] = {}
     for name in names:
-        before: Action | None = None
-        for action in actions_of(dance, name):
+        actions = actions_of(dance, name)
+        for action, before in zip(actions, moves_before(actions), strict=True):
             found.setdefault(action_label(action).casefold(), body_drawn(action, before))
-            before = action
     return found
 
 

@@ -14,6 +14,7 @@ from build_tools.pages.pieces.doors import MOVES, Door, doors, to_unit
 from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.pages.pieces.strip import strip_of
 from build_tools.views.dance.journey import Journey, journeys
+from build_tools.views.dance.moves_before import moves_before
 from build_tools.views.dance.not_danced import not_danced
 from build_tools.views.diagrams.body_figure import body_figure
 from build_tools.views.words.plain_words import (
@@ -135,14 +136,13 @@ def motif_views(unit: Unit) -> tuple[MotifView, ...]:
 
 
 def _moves(actions: tuple[Action, ...]) -> tuple[MoveView, ...]:
-    before: list[Action | None] = [None, *actions]
     return tuple(
         MoveView(
             action_label(action),
             counts_in_words(action.counts),
             picture(body_figure(action, earlier)),
         )
-        for action, earlier in zip(actions, before, strict=False)
+        for action, earlier in zip(actions, moves_before(actions), strict=True)
     )
 
 

@@ -11,6 +11,7 @@ from build_tools.model.dance import Action, Dance
 from build_tools.movement.counts import figures
 from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.views.dance.left_open import OPEN, drawn_actions
+from build_tools.views.dance.moves_before import moves_before
 from build_tools.views.dance.without_counts import is_counted
 from build_tools.views.diagrams.body_sprite import BodyDrawn
 from build_tools.views.diagrams.body_words import deed_in_words
@@ -46,8 +47,7 @@ def _words(actions: Sequence[Action], counted: bool) -> tuple[str, ...]:
         return ("Every move is as pupils choose.",)
     lines = []
     at = Fraction(0)
-    for place, action in enumerate(actions):
-        before = actions[place - 1] if place else None
+    for action, before in zip(actions, moves_before(actions), strict=True):
         lines.append(f"{_when(at, action) if counted else ''}{_said(action, before)}")
         at += action.counts
     return tuple(lines)
@@ -61,7 +61,6 @@ def _when(at: Fraction, action: Action) -> str:
 def _said(action: Action, before: Action | None) -> str:
     if action.kind == OPEN:
         return "as pupils choose."
-    known = before if before is not None and before.kind != OPEN else None
-    shown = deed_in_words(moved(action, known))
+    shown = deed_in_words(moved(action, before))
     trade = action_in_words(action, "").removeprefix(f"{action.word}: ")
     return f"{action_label(action)}. {capital(shown)} ({trade})."

@@ -15,6 +15,7 @@ from build_tools.body.poses import moved
 from build_tools.model.dance import Action
 from build_tools.movement.counts import figures
 from build_tools.views.dance.left_open import OPEN
+from build_tools.views.dance.moves_before import moves_before
 from build_tools.views.diagrams.body_figure import HEIGHT
 from build_tools.views.diagrams.body_lines import inked
 from build_tools.views.diagrams.body_scenes import Scene, scene
@@ -71,13 +72,10 @@ def bodies_over_counts(
 
 def _scenes(actions: Sequence[Action]) -> list[Scene | None]:
     """The picture of each move after the one before it; none of what pupils choose."""
-    found: list[Scene | None] = []
-    before: Action | None = None
-    for action in actions:
-        known = action.kind != OPEN
-        found.append(scene(moved(action, before)) if known else None)
-        before = action if known else None
-    return found
+    return [
+        scene(moved(action, before)) if action.kind != OPEN else None
+        for action, before in zip(actions, moves_before(actions), strict=True)
+    ]
 
 
 def _counts_to_a_row(actions: Sequence[Action], scenes: Sequence[Scene | None]) -> int:

@@ -15,6 +15,7 @@ from html import escape
 from build_tools.model.dance import Action
 from build_tools.movement.counts import figures
 from build_tools.views.dance.left_open import OPEN
+from build_tools.views.dance.moves_before import moves_before
 from build_tools.views.dance.without_counts import lengths_in_words
 from build_tools.views.diagrams.body_sprite import (
     BodyDrawn,
@@ -90,7 +91,10 @@ def figure_strip(
     """
     counts = counts_to_a_row(actions)
     rows, per = rows_of(actions, counts), per_count(counts)
-    bodies = [_body(actions, place) for place in range(len(actions))]
+    bodies = [
+        body_drawn(action, before) if action.kind != OPEN else None
+        for action, before in zip(actions, moves_before(actions), strict=True)
+    ]
     scale = min((_scale(row, bodies) for row in rows), default=_SCALE)
     lasts = [None] * len(actions) if counted else list(lengths_in_words(actions))
     drawn, y, before = [], 0.0, Fraction(0)
@@ -113,15 +117,6 @@ def figure_strip(
 def _long(row: Row, actions: Sequence[Action]) -> Fraction:
     start, last = row[-1]
     return start + actions[last].counts
-
-
-def _body(actions: Sequence[Action], place: int) -> BodyDrawn | None:
-    """The body in a move; none where pupils decide the move."""
-    action = actions[place]
-    if action.kind == OPEN:
-        return None
-    before = actions[place - 1] if place and actions[place - 1].kind != OPEN else None
-    return body_drawn(action, before)
 
 
 def _scale(row: Row, bodies: Sequence[BodyDrawn | None]) -> float:

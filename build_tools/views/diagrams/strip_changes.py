@@ -47,7 +47,7 @@ def _chosen(dance: Dance, name: str) -> str:
         return ""
     at = dance.developments.get(name)
     while at is not None:
-        if at.choice in dance.choices and is_left_to_pupils(at):
+        if at.choice is not None and at.choice in dance.choices and is_left_to_pupils(at):
             what = dance.choices[at.choice].what.partition(". ")[0].rstrip(".")
             return what[:1].lower() + what[1:]
         at = dance.developments.get(at.of)

@@ -16,6 +16,7 @@ from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
 from build_tools.movement.development import roots
 from build_tools.views.dance.left_open import OPEN, drawn_actions
+from build_tools.views.dance.moves_before import moves_before
 from build_tools.views.dance.parts_named import letters_in, motifs_in
 from build_tools.views.lesson.notes_in_steps import danced_in, notes_in_steps
 from build_tools.views.lesson.notes_read import Explained, notes_read
@@ -203,11 +204,10 @@ def _is_motif(dance: Dance, name: str) -> bool:
 
 def _moves(dance: Dance, name: str) -> Iterator[tuple[Action, Action | None]]:
     """The moves that are known, each after the one before it."""
-    before: Action | None = None
-    for action in drawn_actions(dance, name):
+    actions = drawn_actions(dance, name)
+    for action, before in zip(actions, moves_before(actions), strict=True):
         if action.kind != OPEN:
             yield action, before
-        before = action if action.kind != OPEN else None
 
 
 def _met(unit: Unit, lesson: Lesson, name: str, action: Action, before: Action | None) -> MoveMet:
