@@ -143,11 +143,16 @@ def transfer(move: Move) -> Keys:
     if manner == "fold" and move.end != "high":
         return one_key(balanced(_curled(move.end)))
     if manner == "rise":
-        return one_key(balanced(with_arms(stance(move.end), _RISEN[move.end])))
+        return one_key(balanced(with_arms(stance(move.end), _risen(move))))
     return one_key(_sunk(move))
 
 
-_RISEN = {"high": "up", "middle": "low-side", "low": "hands-low"}
+def _risen(move: Move) -> str:
+    """The arms in a rise: a little out for balance, and up only where it is told of them or big."""
+    if move.end == "low":
+        return "hands-low"
+    up = move.end == "high" and (move.part in ("arm", "hand") or move.size == "big")
+    return "up" if up else "low-side"
 
 
 def _sunk(move: Move) -> Pose:

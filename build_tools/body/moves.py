@@ -37,6 +37,10 @@ class Move:
     direction: str | None
     pathway: str | None
     left: bool
+    sideless: bool
+    """Whether neither left nor right is said."""
+    towards: str | None
+    """partner, centre or a side of the hall, where it goes to one."""
     feel: frozenset[str]
     """strong, light, sudden, sustained, direct, indirect, free, bound."""
     counts: float
@@ -71,6 +75,8 @@ def move_of(action: Action, before: Action | None = None) -> Move:
         direction=action.direction,
         pathway=action.pathway,
         left=left,
+        sideless=action.side is None,
+        towards=action.towards,
         feel=qualities(action.dynamics),
         counts=float(action.counts),
         steps=max(1, round(float(steps if steps is not None else action.counts))),

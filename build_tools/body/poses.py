@@ -30,6 +30,8 @@ class Moved:
     body: str
     start: Pose
     keys: Keys
+    held: bool = False
+    """Whether it is still in the shape of the move before it."""
 
     @property
     def end(self) -> Pose:
@@ -58,8 +60,8 @@ def _moved(move: Move, before: Move | None, body: str) -> Moved:
         _keys(before, body).end if before else _opening(move, body),
         turned=0.0,
     )
-    keys = one_key(start) if holds(move, before) else _keys(move, body)
-    return Moved(move, body, start, keys)
+    held = holds(move, before)
+    return Moved(move, body, start, one_key(start) if held else _keys(move, body), held)
 
 
 def _keys(move: Move, body: str) -> Keys:

@@ -14,6 +14,7 @@ from build_tools.model.dance import Action, Development
 Actions = tuple[Action, ...]
 
 _SIDES = {"left": "right", "right": "left"}
+_WAYS_BACK = {"forwards": "backwards", "backwards": "forwards"}
 KEEP_ACTIONS = ("change of formation", "change of number of dancers", "change of relationship")
 """Devices that change how dancers stand to one another and leave the actions as they are."""
 OWN = "own variation"
@@ -21,8 +22,8 @@ OWN = "own variation"
 
 
 def retrograde(actions: Actions) -> Actions:
-    """Last action first. A rise becomes a fall, growing becomes shrinking; directions stay."""
-    return tuple(replace(a, level=_swap(a.level), size=_swap(a.size)) for a in reversed(actions))
+    """Last action first, each undone: a rise becomes a fall, a way forwards a way backwards."""
+    return tuple(_undone(a) for a in reversed(actions))
 
 
 def mirror(actions: Actions) -> Actions:
@@ -40,6 +41,24 @@ def mirror(actions: Actions) -> Actions:
 def accumulate(actions: Actions) -> Actions:
     """1, 1 2, 1 2 3 and so on: each time round adds the next action."""
     return tuple(a for n in range(1, len(actions) + 1) for a in actions[:n])
+
+
+def _undone(action: Action) -> Action:
+    """An action like a film run backwards.
+
+    What goes over the floor, or turns, goes back the way it came. A part of the body keeps its way,
+    and what goes towards somebody still goes there: no word says the other way of either.
+    """
+    direction, side = action.direction, action.side
+    goes = bool({"travel", "jump", "transfer"} & set(action.kinds)) and action.towards is None
+    if goes:
+        direction = _WAYS_BACK.get(direction or "", direction)
+    aside = goes and (direction == "sideways" or action.step == "side-step")
+    if aside or "turn" in action.kinds:
+        side = _SIDES.get(side or "", side)
+    return replace(
+        action, level=_swap(action.level), size=_swap(action.size), direction=direction, side=side
+    )
 
 
 def _swap(range_: str | None) -> str | None:

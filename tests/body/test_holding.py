@@ -7,7 +7,9 @@ from fractions import Fraction
 
 from build_tools.body.poses import BODIES, moved
 from build_tools.model.dance import Action
+from build_tools.views.dance.left_open import drawn_actions
 from build_tools.views.dance.moves_before import moves_before
+from build_tools.views.diagrams.body_words import body_in_words
 from tests.support.sound_bank import whole_bank
 
 LEAN = Action("gesture", Fraction(4), "lean", level="middle", direction="backwards")
@@ -48,3 +50,35 @@ def test_in_every_published_motif_each_move_begins_where_the_last_ended() -> Non
                 done = moved(action, before)
                 assert ended is None or done.start == replace(ended, turned=0.0)
                 ended = done.end
+
+
+def test_a_held_shape_is_said_to_be_the_same() -> None:
+    assert body_in_words(moved(STILL, LEAN)) == "Still, in the same shape, strongly, held back"
+    assert body_in_words(moved(STILL)).startswith("Still, standing")
+
+
+def test_who_goes_sideways_to_a_partner_is_not_told_a_side() -> None:
+    """Partners face the front side by side: one goes right and the other left."""
+    stick = Action("travel", Fraction(3), "stick", direction="sideways", towards="partner")
+    stick = replace(stick, step="side-step", steps=Fraction(3), size="small")
+    assert "towards your partner" in body_in_words(moved(stick))
+    assert "right" not in body_in_words(moved(stick))
+    assert "to the left" in body_in_words(moved(replace(stick, side="left")))
+
+
+def test_a_rise_lifts_the_arms_only_where_it_says_so() -> None:
+    rise = Action("transfer", Fraction(2), "rise", level="low to high")
+    up = moved(replace(rise, size="big")).end
+    assert moved(rise).end.right_arm.raised < 60 < 150 < up.right_arm.raised
+
+
+def test_a_part_that_pupils_choose_is_not_said() -> None:
+    (unit,) = (one for one in whole_bank().units if one.slug == "rock-pool")
+    before = drawn_actions(unit.dance, "anemone")
+    for name, places in (("new-anemone", (0, 2)), ("anemone-snap", (0,))):
+        actions = drawn_actions(unit.dance, name)
+        assert [actions[n].body_part for n in places] == [None] * len(places)
+    assert before[0].body_part == "hands"
+    assert [action.kind for action in drawn_actions(unit.dance, "new-anemone")] == [
+        action.kind for action in before
+    ]

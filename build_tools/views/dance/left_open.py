@@ -7,24 +7,27 @@ manner instead ("another part of the body"); those are no blanks.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from dataclasses import replace
 from functools import lru_cache
+from typing import Any
 
 from build_tools.model.dance import Action, Dance, Development
 from build_tools.movement.development import actions_of, develop, is_left_to_pupils
 
 OPEN = "open"
 """The kind of an action that pupils decide: it has counts and nothing else."""
-_MANNER = frozenset(
-    {
-        "change of dynamics",
-        "change of body part",
-        "change of size",
-        "change of facing",
-        "change of formation",
-        "change of number of dancers",
-        "change of relationship",
-    }
-)
+_MANNER: Mapping[str, Mapping[str, Any]] = {
+    "change of dynamics": {"dynamics": ()},
+    "change of body part": {"body_part": None},
+    "change of size": {"size": None},
+    "change of facing": {"facing": None},
+    "change of formation": {},
+    "change of number of dancers": {},
+    "change of relationship": {},
+}
+"""Devices that change how a move is done, and what of it is no longer said: an anemone that opens
+another part of the body is not told to open its hands."""
 
 
 @lru_cache(maxsize=256)
@@ -34,12 +37,14 @@ def drawn_actions(dance: Dance, name: str) -> tuple[Action, ...]:
     if development is None:
         return actions_of(dance, name)
     before = drawn_actions(dance, development.of)
-    if is_left_to_pupils(development) and development.device not in _MANNER:
+    if is_left_to_pupils(development):
         return tuple(
-            _blank(action) if not development.only or n in development.only else action
+            _left(action, development.device)
+            if not development.only or n in development.only
+            else action
             for n, action in enumerate(before, start=1)
         )
-    if not any(action.kind == OPEN for action in before) and not development.joined_to:
+    if before == actions_of(dance, development.of) and not development.joined_to:
         return actions_of(dance, name)
     return _developed(dance, development, before)
 
@@ -59,6 +64,13 @@ def _developed(
     except ValueError:
         return tuple(map(_blank, actions_of(dance, development.name)))
     return tuple(_blank(action) if action.kind == OPEN else action for action in made)
+
+
+def _left(action: Action, device: str) -> Action:
+    """An action as far as it is still known where pupils decide what `device` changes."""
+    if device not in _MANNER or action.kind == OPEN:
+        return _blank(action)
+    return replace(action, **_MANNER[device])
 
 
 def _blank(action: Action) -> Action:

@@ -68,6 +68,7 @@ _SHAPES = {
     "twisted": "twisted, the shoulders one way and the feet another",
     "balance": "balanced on one foot",
 }
+_TOWARDS = {"partner": "towards your partner", "centre": "towards the middle"}
 _WAYS = {
     "strong": "strongly",
     "light": "lightly",
@@ -134,6 +135,8 @@ def _doing(done: Moved) -> str:
         return _gesture(done)
     if move.kind == "transfer":
         return _transfer(done)
+    if done.held:
+        return "still, in the same shape"
     low = move.end == "low" and (move.manner == "tall" or move.size == "small")
     held = _SHAPES.get(
         "curled" if low else move.manner or "", "crouched" if move.end == "low" else "standing"
@@ -242,6 +245,8 @@ def _side(move: Move) -> str:
 
 
 def _way(move: Move) -> str:
+    if move.towards and move.sideless and move.direction in ("sideways", "diagonal"):
+        return _TOWARDS.get(move.towards, f"towards the {move.towards}")
     if move.direction == "sideways":
         return f"to the {_side(move)}"
     if move.direction == "diagonal":
