@@ -74,7 +74,7 @@ def _facing_front(standing: Standing, sizes: tuple[int, ...], area: Area, body: 
     if _each_its_own(standing, sizes):
         between = _metres(apart, body)
         kind = _kind(standing, sizes)
-        inside = _level(kind, [shape(kind, size, between) for size in sizes])
+        inside = _level(kind, [_shape(kind, size, sizes, between, body) for size in sizes])
         told = standing.within or standing.formation in (*_ONE_FOR_ALL, "rows")
         more = () if told else ("within",)
         return _of_groups(standing, inside, area, body, (*unsaid, *more), between)
@@ -87,6 +87,18 @@ def _facing_front(standing: Standing, sizes: tuple[int, ...], area: Area, body: 
     kind = _OWN_SHAPE[standing.formation]
     points, closer = _fitted(shape(kind, dancers, _for_all(kind, dancers, apart, area, body)), area)
     return Slots(_dealt(points, sizes), closer, unsaid)
+
+
+def _shape(
+    kind: str, size: int, sizes: tuple[int, ...], between: float, body: AtAge
+) -> tuple[Point, ...]:
+    """A group's shape; the third among pairs stands near the first, whom they dance beside.
+
+    Partners may be seven steps apart, and nobody stands seven steps behind the one they go with.
+    """
+    third = size == 3 and 2 in sizes and kind in ("face to face", "back to back")
+    near = min(between, USUAL_APART * body.step)
+    return shape(kind, size, between, near if third else None)
 
 
 def _level(kind: str, inside: list[tuple[Point, ...]]) -> list[tuple[Point, ...]]:

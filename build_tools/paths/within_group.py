@@ -14,15 +14,18 @@ _HEX = ((1.0, 0.0), (0.5, 1.0), (-0.5, 1.0), (-1.0, 0.0), (-0.5, -1.0), (0.5, -1
 _HIGH = math.sqrt(3) / 2
 
 
-def shape(kind: str, dancers: int, apart: float) -> tuple[Point, ...]:
+def shape(kind: str, dancers: int, apart: float, behind: float | None = None) -> tuple[Point, ...]:
     """The places of `dancers` in a shape with neighbours `apart` metres from one another.
 
     `kind` is one of those a unit names for a group, or file, semicircle or V; another is a line.
+    Of partners one pair is `behind` the other by so many metres, where that is not as far as
+    partners are apart.
     """
     if dancers == 1:
         return ((0.0, 0.0),)
     if kind in ("face to face", "back to back"):
-        return _centred([((n % 2) * apart, (n // 2) * apart) for n in range(dancers)])
+        along = apart if behind is None else behind
+        return _centred([((n % 2) * apart, (n // 2) * along) for n in range(dancers)])
     if kind == "two lines":
         return _centred([((n // 2) * apart, (n % 2) * apart) for n in range(dancers)])
     if kind in ("one behind another", "file"):

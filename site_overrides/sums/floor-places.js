@@ -29,7 +29,10 @@
     if (eachItsOwn(standing, sizes)) {
       const between = (apart ?? USUAL_APART) * step;
       const kind = kindOf(standing, sizes);
-      return ofGroups(standing, level(kind, sizes.map((size) => floor.shape(kind, size, between))), area, step, between);
+      const near = Math.min(between, USUAL_APART * step); // where a third among pairs stands, as places.py says
+      const third = (size) => size === 3 && sizes.includes(2);
+      const inside = sizes.map((size) => floor.shape(kind, size, between, third(size) ? near : between));
+      return ofGroups(standing, level(kind, inside), area, step, between);
     }
     const dancers = sizes.reduce((sum, one) => sum + one, 0);
     if (formation === "scattered") return dealt(spacedOut(floor.scattered(dancers, area), apart, area, step), sizes);

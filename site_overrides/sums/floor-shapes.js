@@ -10,11 +10,11 @@
   const times = (many, made) => Array.from({ length: many }, (_, n) => made(n));
   const radians = (degrees) => (degrees * Math.PI) / 180;
 
-  // the places of `dancers` in a shape, neighbours `apart` metres from one another
-  floor.shape = (kind, dancers, apart) => {
+  // the places of `dancers` in a shape, neighbours `apart` metres from one another, one pair `behind` the other
+  floor.shape = (kind, dancers, apart, behind = apart) => {
     if (dancers === 1) return [[0, 0]];
     if (kind === "face to face" || kind === "back to back") {
-      return centred(times(dancers, (n) => [(n % 2) * apart, Math.floor(n / 2) * apart]));
+      return centred(times(dancers, (n) => [(n % 2) * apart, Math.floor(n / 2) * behind]));
     }
     if (kind === "two lines") return centred(times(dancers, (n) => [Math.floor(n / 2) * apart, (n % 2) * apart]));
     if (kind === "one behind another" || kind === "file") return centred(times(dancers, (n) => [0, n * apart]));

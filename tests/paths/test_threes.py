@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 import pytest
 
+from build_tools.body.ages import at_age
+from build_tools.model.dance import Standing
 from build_tools.paths.facings import facings, sharing
-from build_tools.paths.hall import Area
+from build_tools.paths.hall import Area, metres
+from build_tools.paths.places import slots
 from build_tools.paths.whole import paths_of
 from tests.paths.dances import dance_of, section, standing
 
@@ -39,3 +44,15 @@ def test_who_does_not_stand_squarely_beside_the_first_looks_at_the_partner() -> 
         30.4655, abs=1
     )
     assert sharing(((0, 1), (2, 3, 4), (5, 6, 7, 8, 9), (10,))) == {4: 2, 9: 7}
+
+
+def test_the_third_among_pairs_stands_near_the_first_however_far_the_partner() -> None:
+    """Seven steps from bank to bank; two stand together on one of them."""
+    body = at_age(10)
+    one = Standing("pairs", "front", "Banks", within="face to face", apart=Fraction(7))
+    first, second, third = slots(one, (3, 2, 2), AREA, body).groups[0]
+    assert metres(first, second) == pytest.approx(7 * body.step)
+    assert metres(first, third) == pytest.approx(2 * body.step)
+    assert first[0] == third[0]
+    alone = slots(one, (3,), AREA, body).groups[0]
+    assert metres(alone[0], alone[2]) == pytest.approx(7 * body.step)
