@@ -174,7 +174,7 @@ def _of_groups(
         for k in tried
     ]
     if standing.columns is not None:
-        return max(laid, key=lambda one: fine(min(one.drawn_closer, FITS)))
+        return max(laid, key=lambda one: fine(one.drawn_closer))
     return max(
         laid,
         key=lambda one: (nearest_two(tuple(p for g in one.groups for p in g)), _slack(one, area)),

@@ -91,7 +91,7 @@
     return floor.most(
       tried.map((count) => laid(inside, inColumns(inside, count, most, metres, clear, area), area)),
       ({ groups, closer }) => columns !== null
-        ? [floor.fine(Math.min(closer, floor.FITS))]
+        ? [floor.fine(closer)]
         : [floor.nearestTwo(groups.flat()), slack(groups.flat(), area)],
     );
   }
