@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 
 from build_tools.body.ages import at_age
 from build_tools.model.dance import Standing
-from build_tools.paths.facings import facings, partners
+from build_tools.paths.facings import facings, partners, sharing
 from build_tools.paths.hall import Hall, Point, bearing, dancing_area, metres
 from build_tools.paths.places import FITS, USUAL_APART, Slots, slots
 from build_tools.paths.scatter import nearest_two
@@ -177,11 +177,12 @@ def test_partners_face_one_another_and_nobody_faces_themselves(sizes: tuple[int,
     places = everybody(found)
     first = [sum(sizes[:n]) for n in range(len(sizes))]
     together = tuple(tuple(range(f, f + size)) for f, size in zip(first, sizes, strict=True))
-    with_whom = partners(together)
+    with_whom, shared = partners(together), sharing(together)
     ways = facings("partner", places, together, centres_of(places, together, HALL), HALL)
     for dancer, other in with_whom.items():
         if other != dancer:
-            assert ways[dancer] == pytest.approx(bearing(places[dancer], places[other]))
+            beside = shared.get(dancer, dancer)
+            assert ways[dancer] == pytest.approx(bearing(places[beside], places[other]))
         if with_whom[other] == dancer and other != dancer:
             turned = (ways[dancer] - ways[other]) % 360
             assert turned == pytest.approx(180)
