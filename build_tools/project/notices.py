@@ -10,7 +10,7 @@ import json
 import re
 import tomllib
 from dataclasses import asdict, dataclass
-from importlib.metadata import PackageMetadata, metadata
+from importlib.metadata import PackageMetadata, distribution, metadata
 from pathlib import Path
 
 from build_tools.disk.places import PROJECT
@@ -93,8 +93,11 @@ def closure(pins: dict[str, Pin], names: list[str]) -> list[Pin]:
     return [pins[name] for name in sorted(found)]
 
 
-def licence_of(about: PackageMetadata) -> str:
-    """A package's licence: its expression, else its classifiers, else its short licence text."""
+def licence_of(about: PackageMetadata, text: str = "") -> str:
+    """A package's licence: its expression, else its classifiers, else its short licence text.
+
+    Else what the file of its licence says, `text`, where that is the MIT licence word for word.
+    """
     if "License-Expression" in about:
         return about["License-Expression"]
     named = [
@@ -104,10 +107,25 @@ def licence_of(about: PackageMetadata) -> str:
     ]
     if named:
         return " and ".join(named)
-    text = about["License"].strip() if "License" in about else ""
-    if text and "\n" not in text and len(text) <= LONGEST_LICENCE_NAME:
-        return text
+    short = about["License"].strip() if "License" in about else ""
+    if short and "\n" not in short and len(short) <= LONGEST_LICENCE_NAME:
+        return short
+    if permission(text) == permission((PROJECT / "LICENSE").read_text(encoding="utf-8")):
+        return "MIT"
     raise ValueError(f"{about['Name']} states no licence: look it up and leave the package out")
+
+
+def permission(licence: str) -> str:
+    """What a licence says after who holds the rights, without its line ends."""
+    return " ".join(licence.partition("Permission is hereby granted")[2].split())
+
+
+def licence_file(name: str) -> str:
+    """The file of its licence that a package brings; empty where it brings none."""
+    for file in distribution(name).files or ():
+        if file.name.startswith("LICENSE") and ".dist-info" in file.parts[0]:
+            return file.read_text(encoding="utf-8")
+    return ""
 
 
 def package_notice(pin: Pin) -> UsedPart:
@@ -117,7 +135,7 @@ def package_notice(pin: Pin) -> UsedPart:
         # Not installed on every system, so its own words cannot be read everywhere alike.
         licence = f"see the package, which is installed where {pin.marker}"
     else:
-        licence = licence_of(metadata(pin.name))
+        licence = licence_of(metadata(pin.name), licence_file(pin.name))
     return UsedPart(pin.name, pin.version, licence, pin.digest, role)
 
 

@@ -9,6 +9,7 @@ from pathlib import Path
 
 import pytest
 
+from build_tools.disk.places import PROJECT
 from build_tools.project import notices
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -96,6 +97,17 @@ def test_a_licence_is_read_from_the_packages_words(
     headers: str, licence: str, tmp_path: Path
 ) -> None:
     assert notices.licence_of(about(headers, tmp_path)) == licence
+
+
+def test_a_licence_is_known_by_its_own_words(tmp_path: Path) -> None:
+    """The words of MIT in the SPDX License List, which this project's LICENSE repeats."""
+    text = (PROJECT / "LICENSE").read_text(encoding="utf-8")
+    theirs = text.replace("MIT License\n\n", "").replace("2026 The dance unit bank", "2024 Others")
+    nothing_said = about("Summary: y", tmp_path)
+    assert notices.licence_of(nothing_said, theirs) == "MIT"
+    less = theirs.replace("free of charge, ", "")
+    with pytest.raises(ValueError, match="states no licence"):
+        notices.licence_of(nothing_said, less)
 
 
 def test_a_package_without_a_licence_is_not_passed_over(tmp_path: Path) -> None:
