@@ -33,7 +33,7 @@ BETWEEN_COLLECTIONS = 100_000
 class Place:
     """Where a unit comes from and goes to: the content, the published folder, its new files.
 
-    `keep` adds each lesson as one file.
+    `keep` adds each lesson as one file, and as a word-processor file.
     """
 
     content: Path

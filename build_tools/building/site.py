@@ -45,7 +45,7 @@ class Wanted:
     standing: frozenset[str] = frozenset()
     """Units whose pages of last time stay as they are, if there are any."""
     keep: bool = False
-    """Whether each lesson is there as one file to keep, for readers without scripts."""
+    """Whether each lesson is there as one file to keep, and as a word-processor file to edit."""
     more: Mapping[str, bytes] = field(default_factory=dict)
     """Files besides, by their paths."""
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import posixpath
-from collections.abc import Collection, Iterable
+from collections.abc import Collection, Iterable, Mapping
 from functools import cache
 from pathlib import Path
 
@@ -33,8 +33,8 @@ def unit_files(
     """Each file by its path in the site; `content` has the unit's pictures.
 
     `published` are the units, by their folders, that its pages may lead to. `keep` adds each
-    lesson as one file. Checking has found that the pictures may be shown to anybody; they are
-    freed here of what they carry unseen.
+    lesson as one file, and as a word-processor file. Checking has found that the pictures may be
+    shown to anybody; they are freed here of what they carry unseen.
     """
     at = f"units/{unit.slug}/"
     pages = drawn(unit_pages(bank, unit, published))
@@ -46,10 +46,26 @@ def unit_files(
         kept = one_file(pages[f"{at}lesson-{lesson.number}.html"], _asset)
         pages[f"{at}lesson-{lesson.number}-to-keep.html"] = kept
     files = {path: html.encode() for path, html in pages.items()}
+    if keep:
+        files |= _to_edit(unit, content, pages)
     files |= card_files(bank, unit, content) | floor_file(unit)
     for file in sorted(unit.media):
         files[at + file] = cleaned(file, (content / "units" / unit.slug / file).read_bytes())
     return files
+
+
+def _to_edit(unit: Unit, content: Path, pages: Mapping[str, str]) -> dict[str, bytes]:
+    """Each lesson as a word-processor file, made of its page."""
+    # what writes such files is loaded only where they are wanted
+    from build_tools.building.word_file.unit_document import word_file_of_pages
+
+    at, folder = f"units/{unit.slug}/lesson-", content / "units" / unit.slug
+    return {
+        f"{at}{one.number}-to-edit.docx": word_file_of_pages(
+            unit, folder, [one], [pages[f"{at}{one.number}.html"]]
+        ).data
+        for one in unit.lessons
+    }
 
 
 def drawn(pages: Iterable[Page]) -> dict[str, str]:

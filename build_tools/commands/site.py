@@ -30,7 +30,8 @@ def arguments(parser: ArgumentParser) -> None:
     parser.add_argument(
         "--keep",
         action="store_true",
-        help="add each lesson as one file, for readers without script",
+        help="add each lesson as one file, for readers without script, and as a word-processor "
+        "file",
     )
     parser.add_argument("--anew", action="store_true", help="make all of it, whatever was kept")
     parser.add_argument("--pdf", action="store_true", help="print each unit to PDF files as well")

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-_WORDS = {
+GROUPINGS = {
     "alone": "each pupil alone",
     "half class": "half the class at a time",
     "whole class": "the whole class together",
@@ -11,4 +11,4 @@ _WORDS = {
 
 def grouping_in_words(grouping: str) -> str:
     """A step's grouping: in pairs, each pupil alone, half the class at a time."""
-    return _WORDS.get(grouping, f"in {grouping}")
+    return GROUPINGS.get(grouping, f"in {grouping}")

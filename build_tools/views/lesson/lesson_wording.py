@@ -22,7 +22,7 @@ EVERY_TIME = (
     "socks alone, inhalers near, stop signal tried."
 )
 WAY_TO_TALK = "What to look for and ask: Look and talk, below"
-_LOOKERS = {
+LOOKERS = {
     "yourself": "Each pupil looks back at their own dance",
     "partner": "Partners look at each other",
     "another pair": "Pairs look at another pair",
@@ -30,7 +30,7 @@ _LOOKERS = {
     "half the class": "Half the class looks at the other half",
     "whole class": "The whole class looks",
 }
-_PHASES = {
+PHASES = {
     "recall": "dance it again",
     "explore": "try things out",
     "develop": "change it",
@@ -38,7 +38,7 @@ _PHASES = {
     "join": "join it up",
 }
 """What kind of step it is in plain words, where the schema's word is one of the trade's."""
-_CHANGES = {
+CHANGES = {
     "room": "Less space",
     "task": "Seated, or on wheels",
     "things": "Something to hold",
@@ -55,7 +55,7 @@ _EASY_PACES = {
 """Beats a minute that a teacher can find by a clock. Common practice, no source."""
 _SAME_PACE, _NEAR_PACE = 0.02, 0.12
 _SHORT = "short_of_time"
-_TROUBLE = {
+TROUBLE = {
     "stuck": "They are stuck",
     "finished": "Some finish early",
     "loud": "It gets loud",
@@ -69,7 +69,7 @@ _TROUBLE = {
 
 def phase_in_words(phase: str) -> str:
     """What kind of step it is: practise, try things out."""
-    return _PHASES.get(phase, phase)
+    return PHASES.get(phase, phase)
 
 
 def step_in_short(lesson: Lesson, number: int) -> str:
@@ -118,7 +118,7 @@ def where_in_words(step: Step) -> str | None:
 
 def heading_of_change(key: str) -> str:
     """Which pupils or which room a line of `change` is for: by need, in plain words."""
-    return _CHANGES.get(key, key)
+    return CHANGES.get(key, key)
 
 
 def has_way_to_talk(lesson: Lesson, step: Step) -> bool:
@@ -142,7 +142,7 @@ def looks_back_in_words(question: Question) -> str | None:
 
 def who_looks(talk: LookAndTalk) -> str:
     """Who looks at whom."""
-    return _LOOKERS[talk.who]
+    return LOOKERS[talk.who]
 
 
 def what_comes_after(unit: Unit, lesson: Lesson) -> str:
@@ -178,7 +178,7 @@ def trouble_in_words(lesson: Lesson) -> tuple[tuple[str, str], ...]:
             label,
             _step_named(lesson, lesson.trouble[key]) + (_short(lesson) if key == _SHORT else ""),
         )
-        for key, label in _TROUBLE.items()
+        for key, label in TROUBLE.items()
         if key in lesson.trouble
     )
 

@@ -14,12 +14,12 @@ from build_tools.model.unit import StimulusItem, Unit
 
 _CREDIT = ("CC-BY-4.0", "OGL-UK-3.0")
 _NOT_SOLD = ("CC-BY-NC-4.0", "CC-BY-NC-SA-4.0", "CC-BY-NC-ND-4.0")
-_ALL = ("CC0-1.0", *_CREDIT, "CC-BY-SA-4.0", "CC-BY-ND-4.0", *_NOT_SOLD)
+LICENCES = ("CC0-1.0", *_CREDIT, "CC-BY-SA-4.0", "CC-BY-ND-4.0", *_NOT_SOLD)
 
 _WHOLES: dict[str, tuple[str, ...]] = {
-    "CC0-1.0": _ALL,
-    "CC-BY-4.0": _ALL[1:],
-    "OGL-UK-3.0": _ALL[1:],
+    "CC0-1.0": LICENCES,
+    "CC-BY-4.0": LICENCES[1:],
+    "OGL-UK-3.0": LICENCES[1:],
     "CC-BY-SA-4.0": ("CC-BY-SA-4.0",),
     "CC-BY-ND-4.0": (),
     "CC-BY-NC-4.0": _NOT_SOLD,
@@ -45,10 +45,15 @@ def licence_address(licence: str) -> str:
 
 def licence_in_words(licence: str) -> str:
     """A licence's name with the address of its words."""
+    address = licence_address(licence).removeprefix("https://").removeprefix("www.").rstrip("/")
+    return f"{licence_name(licence)} ({address})"
+
+
+def licence_name(licence: str) -> str:
+    """A licence's name as people say it: CC BY-SA 4.0."""
     kind, _, version = licence.rpartition("-")
     name = "Open Government Licence" if licence == "OGL-UK-3.0" else kind.replace("CC-", "CC ")
-    address = licence_address(licence).removeprefix("https://").removeprefix("www.").rstrip("/")
-    return f"{name} {version} ({address})"
+    return f"{name} {version}"
 
 
 def wholes_for(part: str) -> tuple[str, ...]:

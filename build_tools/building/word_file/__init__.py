@@ -1,0 +1,1 @@
+"""Finished lesson pages as one word-processor file, in the order of the page."""

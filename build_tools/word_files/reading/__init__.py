@@ -1,0 +1,1 @@
+"""The bytes of anybody's word-processor file, as what stands in it."""

@@ -1,0 +1,1 @@
+"""What stands in a word-processor file, as the bytes of one."""
