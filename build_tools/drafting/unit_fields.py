@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from build_tools.drafting.asked import Asked, BankFacts
 from build_tools.drafting.dance_fields import dance_fields
 from build_tools.drafting.plan import Fields, Plan, still
 from build_tools.model.school_years import ages
+from build_tools.model.unit import SchoolYears
 
 _STAGES = {
     "England": (("R", "early years foundation stage"), ("12", "key stage 1"),
@@ -63,7 +66,7 @@ def unit_fields(asked: Asked, facts: BankFacts, made: Plan) -> Fields:
             },
         ],
         **dance_fields(asked, made),
-        "curriculum": _curriculum(asked),
+        "curriculum": curriculum(asked.years),
         "builds_on": {"in_words": still("what pupils have done before")},
         "leads_to": {"in_words": still("what pupils can go on to after this unit")},
         "words": words(made),
@@ -78,7 +81,7 @@ def unit_fields(asked: Asked, facts: BankFacts, made: Plan) -> Fields:
             "without_props": "Nothing but a beat is needed. Clap it, or tap a book.",
         },
         "space": {
-            "hall": f"A clear hall, about {_metres(asked)} square metres for each pupil.",
+            "hall": f"A clear hall, about {metres(asked.years)} square metres for each pupil.",
             "half_hall": "Half the class dances while half counts aloud and watches. Then swap.",
             "classroom": "Dance on the spot beside the tables, and let arms show where you go.",
         },
@@ -108,7 +111,7 @@ def unit_notes(asked: Asked, made: Plan) -> str:
         "You never need to dance. Read the words, tap the beat and look. No part needs any "
         "touching. The unit is new and has not yet been taught.",
     ]
-    if any(_ENGLAND in str(link["says"]) for link in _curriculum(asked)):
+    if any(_ENGLAND in str(link["says"]) for link in curriculum(asked.years)):
         lines += [
             "",
             "Contains public sector information licensed under the Open Government Licence v3.0.",
@@ -160,9 +163,10 @@ def _end_points() -> Fields:
     }
 
 
-def _curriculum(asked: Asked) -> list[Fields]:
+def curriculum(asked: Sequence[SchoolYears]) -> list[Fields]:
+    """A link to the curriculum for each stage of these school years."""
     found: list[Fields] = []
-    for one in asked.years:
+    for one in asked:
         stages = dict.fromkeys(_stage(one.nation, year) for year in one.years)
         for stage in stages:
             says = _SAYS.get(stage) if one.nation == "England" else None
@@ -196,6 +200,7 @@ def _stage(nation: str, year: str) -> str:
     return "progression step 3" if int(year) <= 6 else "progression step 4"
 
 
-def _metres(asked: Asked) -> int:
-    span = ages(asked.years)
+def metres(asked: Sequence[SchoolYears]) -> int:
+    """The square metres for each pupil of these school years."""
+    span = ages(asked)
     return _SECONDARY if span and span[0] >= _ELEVEN else _PRIMARY
