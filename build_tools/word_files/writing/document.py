@@ -15,6 +15,7 @@ from docx.shared import Cm
 
 from build_tools.word_files.blocks import Block, Heading, Paragraph, Picture, Table
 from build_tools.word_files.writing.look import laid_out, page_number
+from build_tools.word_files.writing.numbers import numbered
 from build_tools.word_files.writing.same_bytes import same_bytes
 from build_tools.word_files.writing.tables import add_table, write
 
@@ -51,7 +52,7 @@ def document_bytes(about: About, blocks: Iterable[Block]) -> bytes:
         if isinstance(before, Table) and isinstance(block, Table):
             # two tables with nothing between them would be one
             document.add_paragraph()
-        _add(document, block, first=before is None)
+        _add(document, block, before)
         before = block
     if isinstance(before, Table):
         document.add_paragraph()
@@ -62,18 +63,28 @@ def document_bytes(about: About, blocks: Iterable[Block]) -> bytes:
     return same_bytes(made.getvalue(), about.day)
 
 
-def _add(document: WordDocument, block: Block, *, first: bool) -> None:
+def _goes_on(before: Block | None, block: Paragraph) -> bool:
+    """Whether a numbered line goes on with the numbers of the list that the line before is in."""
+    if not isinstance(before, Paragraph) or before.kind not in ("number", "bullet"):
+        return False
+    return before.level > block.level or (before.kind, before.level) == ("number", block.level)
+
+
+def _add(document: WordDocument, block: Block, before: Block | None) -> None:
     match block:
         case Heading():
             heading = document.add_heading(block.text, min(block.level, 6))
-            if block.level == 1 and not first:
+            if block.level == 1 and before is not None:
                 heading.paragraph_format.page_break_before = True
         case Paragraph():
             level = min(block.level + 1, _MOST_LEVELS)
             style = _STYLES.get(block.kind, "Normal")
             if style.startswith("List") and level > 1:
                 style = f"{style} {level}"
-            write(document.add_paragraph(style=style), block)
+            at = document.add_paragraph(style=style)
+            if block.kind == "number":
+                numbered(document, at, anew=not _goes_on(before, block))
+            write(at, block)
         case Table():
             add_table(document, block)
         case Picture():

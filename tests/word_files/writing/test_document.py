@@ -59,6 +59,32 @@ def test_two_tables_stay_two() -> None:
     ]  # fmt: skip
 
 
+def test_each_numbered_list_begins_with_one() -> None:
+    """17.9.27, startOverride: a list with numbers of its own says where they start."""
+    lines = [
+        words("walk", "number"),
+        words("stop", "number"),
+        words("and"),
+        words("sink", "number"),
+    ]
+    data = document_bytes(ABOUT, lines)
+    used = [e.attrib[w("val")] for e in part(data, "word/document.xml").iter(w("numId"))]
+    assert used[0] == used[1] != used[2]
+    starts = {
+        one.attrib[w("numId")]: [e.attrib[w("val")] for e in one.iter(w("startOverride"))]
+        for one in part(data, "word/numbering.xml").findall(w("num"))
+    }
+    assert starts[used[0]] == starts[used[2]] == ["1"]
+
+
+def test_a_numbered_list_goes_on_after_a_list_inside_it() -> None:
+    outer, inner = words("walk", "number"), words("slowly", "number", 1)
+    data = document_bytes(ABOUT, [outer, inner, outer, inner])
+    used = [e.attrib[w("val")] for e in part(data, "word/document.xml").iter(w("numId"))]
+    assert used[0] == used[2]
+    assert len({used[0], used[1], used[3]}) == 3
+
+
 def test_a_lesson_begins_on_a_page_of_its_own() -> None:
     data = document_bytes(ABOUT, [words("Tide", "title"), Heading(1, "One"), Heading(2, "Two")])
     breaks = part(data, "word/document.xml").iter(w("pageBreakBefore"))
