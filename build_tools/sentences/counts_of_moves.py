@@ -5,13 +5,13 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
 from build_tools.sentences.forms import forms
 from build_tools.sentences.numbers_of_counts import Length, length_at
+from build_tools.sentences.numbers_said import has_number, parts_with_numbers
 from build_tools.sentences.plain import first_part, plain_words
 from build_tools.sentences.reading import Reading, Word, read
 from build_tools.sentences.word_lists import word_list
@@ -40,12 +40,6 @@ _FOR = word_list("for in over")
 _FAR = 6
 
 
-_NUMBER = re.compile(
-    r"\d|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|\w+teen|\w+ty|"
-    r"eleven|twelve)",
-    re.IGNORECASE,
-)
-"""A text without any of these says no length: it need not be read."""
 FROM_TO = ("first", "to", "last")
 """The form of `moves` in a claim about everything from one move to another."""
 
@@ -66,9 +60,15 @@ class Claim:
 
 def lengths_said(text: str, moves: Sequence[str], names: Sequence[str]) -> tuple[Claim, ...]:
     """Every length the text gives to one of `moves` or to one of the motifs `names`."""
-    if plain_words(text).isdisjoint(_any_of((*moves, *names))) or _NUMBER.search(text) is None:
+    named = _any_of((*moves, *names))
+    words = plain_words(text)
+    if words.isdisjoint(named) or not has_number(text, words):
         return ()
-    return tuple(_Text(read(text), _at_words(moves), _at_words(names)).claims())
+    return tuple(
+        claim
+        for part in parts_with_numbers(text, named, _EACH)
+        for claim in _Text(read(part), _at_words(moves), _at_words(names)).claims()
+    )
 
 
 _Forms = Mapping[str, tuple[frozenset[str], ...]]
@@ -76,7 +76,9 @@ _Forms = Mapping[str, tuple[frozenset[str], ...]]
 
 @lru_cache(maxsize=64)
 def _spelt(written: tuple[str, ...]) -> _Forms:
-    return {one: tuple(forms(part) for part in one.casefold().split()) for one in written}
+    """The forms of each word of what is written, longer ones last."""
+    found = {one: tuple(forms(part) for part in one.casefold().split()) for one in written}
+    return dict(sorted(found.items(), key=lambda item: len(item[1])))
 
 
 @lru_cache(maxsize=64)
@@ -105,8 +107,8 @@ class _Text:
 
     def _places(self, written: _Forms) -> Iterator[tuple[int, str]]:
         """The place of the last word of each, longer ones first so that they win."""
-        for one, parts in sorted(written.items(), key=lambda item: len(item[1])):
-            places = self.reading.places
+        places = self.reading.places
+        for one, parts in written.items():
             starts = (at for form in parts[0] if form in places for at in places[form])
             for at in starts:
                 row = self.words[at : at + len(parts)]

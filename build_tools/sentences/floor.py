@@ -141,6 +141,5 @@ def floor_decides(text: str) -> bool:
 
 
 def _kept_for_elsewhere(text: str, found: Said) -> bool:
-    words = read(text).words
-    before = {word.form for word in words[max(0, found.words[0] - 3) : found.words[0]]}
+    before = {word.form for word in read(text.partition(found.text)[0]).words[-3:]}
     return bool(before & {"save", "keep", "avoid", "stop", "never", "instead"})

@@ -53,7 +53,7 @@ _LETTERS = re.compile(r"\b[A-H]['’′]?(?:[\s,–-]*[A-H]['’′]?){2,}(?!\w)
 def parts_said(text: str) -> int | None:
     """How many parts a text says the dance has: a three-part dance."""
     said = PARTS.said(text)
-    return read(text).words[said.words[0]].number if said else None
+    return read(said.read).words[said.words[0]].number if said else None
 
 
 def letters_said(text: str) -> tuple[str, ...]:

@@ -28,9 +28,12 @@ class ManyTexts:
     def __init__(self, texts: Sequence[str]) -> None:
         self._together = put_together(texts)
         self._starts = [0, *accumulate(len(text) + len(APART) for text in texts)]
-        self._places = places_of_words(self._together)
-        self.words = frozenset(self._places)
         self._bits: dict[str, int] = {}
+
+    @cached_property
+    def words(self) -> frozenset[str]:
+        """Every word that stands in them."""
+        return frozenset(self._places)
 
     def with_word(self, word: str) -> int:
         """The texts that hold the word, a bit each."""
@@ -74,6 +77,10 @@ class ManyTexts:
             numbers.append(number)
             at = found_from(self._starts[number + 1])
         return bits_of(numbers)
+
+    @cached_property
+    def _places(self) -> dict[str, list[int]]:
+        return places_of_words(self._together)
 
     @cached_property
     def _with_any(self) -> dict[frozenset[str], int]:

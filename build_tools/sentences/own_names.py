@@ -11,7 +11,7 @@ from functools import lru_cache
 
 from build_tools.sentences.explained import LATER
 from build_tools.sentences.forms import forms
-from build_tools.sentences.plain import first_part, plain_words
+from build_tools.sentences.plain import first_part, plain_words, words_by_sentence
 from build_tools.sentences.reading import Reading, Word, read
 from build_tools.sentences.sayings import Saying
 from build_tools.sentences.word_lists import word_list
@@ -54,9 +54,16 @@ def holds_word(text: str, word: str) -> bool:
 def danced_by_name(text: str, name: str) -> str | None:
     """Where the text has pupils dance what is called `name`; None where it only uses the word."""
     parts = _parts(name)
-    if not any(last in text.lower() for last in parts[-1]):
+    low = text.lower()
+    if not any(last in low for last in parts[-1]):
         return None
-    reading = read(text)
+    for sentence, words in words_by_sentence(text):
+        if not parts[-1].isdisjoint(words) and (said := _danced_in(read(sentence), parts)):
+            return said
+    return None
+
+
+def _danced_in(reading: Reading, parts: tuple[frozenset[str], ...]) -> str | None:
     starts = sorted(at for form in parts[0] for at in reading.places.get(form, ()))
     for at in starts:
         row = reading.words[at : at + len(parts)]

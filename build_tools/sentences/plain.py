@@ -15,7 +15,7 @@ from unicodedata import normalize
 _NOT_ASCII = re.compile(r"[^\x00-\x7f]")
 _FIGURE = re.compile(r"[0-9]")
 _PARTS = re.compile(r"\d+|[a-z]+")
-_A_SENTENCE_ENDS = re.compile(r"[!?…\n]|(?<!\d)\.|\.(?!\d)")
+_A_SENTENCE_ENDS = re.compile(r"[.!?…\n](?:(?<!\d\.)|(?!\d))")
 APART = "\0"
 _LETTERS = frozenset(b"\0abcdefghijklmnopqrstuvwxyz0123456789")
 _ONLY_LETTERS = bytes(byte if byte in _LETTERS else ord(" ") for byte in range(256))
@@ -105,10 +105,15 @@ def _with_parts(places: dict[str, list[int]]) -> dict[str, list[int]]:
     return places
 
 
+def sentences_of(text: str) -> list[str]:
+    """The sentences of a text without the marks at their ends; a stop between figures ends none."""
+    return [one for one in _A_SENTENCE_ENDS.split(text) if one]
+
+
 @lru_cache(maxsize=1024)
-def words_by_sentence(text: str) -> tuple[frozenset[str], ...]:
-    """The same for each sentence of a text; a stop between figures ends none."""
-    sentences = [one for one in _A_SENTENCE_ENDS.split(text) if one]
+def words_by_sentence(text: str) -> tuple[tuple[str, frozenset[str]], ...]:
+    """Each sentence of a text and its words, as `plain_words` has them."""
+    sentences = sentences_of(text)
     if len(sentences) == 1:
-        return (plain_words(text),)
-    return tuple(plain_words.__wrapped__(one) for one in sentences)
+        return ((sentences[0], plain_words(text)),)
+    return tuple((one, plain_words.__wrapped__(one)) for one in sentences)

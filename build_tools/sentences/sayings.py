@@ -25,7 +25,7 @@ A text says it where a phrase matches and none of its words is denied ("never ho
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Collection, Iterable, Mapping
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from functools import cached_property, lru_cache
 
@@ -39,10 +39,15 @@ _GOES_ON = re.compile(r"(?<=\|)\s*\n\s*|\s*\n\s*(?= [~!])")
 
 @dataclass(frozen=True, slots=True)
 class Said:
-    """Where a text says something: the words' places, and the text from the first to the last."""
+    """Where a text says something: the text from its first word to its last.
+
+    `words` are the words' places in what was read: the sentence, or the whole text where every
+    place was asked for.
+    """
 
     words: Words
     text: str
+    read: str
 
 
 @dataclass(frozen=True)
@@ -119,15 +124,16 @@ class Saying:
                     found[phrase] = None
         return found
 
-    def _in_a_sentence(self, text: str) -> Collection[Phrase]:
-        """The phrases of which one sentence of the text holds all that they need."""
-        if self.anchors.isdisjoint(plain_words(text)):
-            return self._without_words
-        found = dict.fromkeys(self._without_words)
-        for words in words_by_sentence(text):
+    def _in_sentences(self, text: str) -> Iterator[tuple[str, Collection[Phrase]]]:
+        """The sentences that could say it, each with the phrases of which it holds all words."""
+        if not self._without_words and self.anchors.isdisjoint(plain_words(text)):
+            return
+        for sentence, words in words_by_sentence(text):
             if not self.anchors.isdisjoint(words):
-                found |= self._fitting(words)
-        return found
+                if phrases := self._fitting(words):
+                    yield sentence, phrases
+            elif self._without_words:
+                yield sentence, self._without_words
 
     def said(self, text: str | None, likened: bool = False) -> Said | None:
         """The first place where the text says it, and means it.
@@ -149,7 +155,8 @@ class Saying:
 
         With `meant`, only those where it is neither denied nor only likened.
         """
-        if not text or not (phrases := self._in_a_sentence(text)):
+        phrases = {one: None for _, some in self._in_sentences(text or "") for one in some}
+        if not text or not phrases:
             return ()
         reading = read(text)
         found = sorted({words for phrase in phrases for words in phrase.found_in(reading)})
@@ -160,12 +167,13 @@ class Saying:
         return any(self.said(text) for text in texts)
 
     def _first(self, text: str | None, wanted: Callable[[Reading, Words], bool]) -> Said | None:
-        if not text or not (phrases := self._in_a_sentence(text)):
-            return None
-        reading = read(text)
-        found = (words for phrase in phrases for words in phrase.found_in(reading))
-        first = min((words for words in found if wanted(reading, words)), default=None)
-        return _said(reading, first) if first else None
+        for sentence, phrases in self._in_sentences(text or ""):
+            reading = read(sentence)
+            found = (words for phrase in phrases for words in phrase.found_in(reading))
+            first = min((words for words in found if wanted(reading, words)), default=None)
+            if first:
+                return _said(reading, first)
+        return None
 
 
 @lru_cache(maxsize=512)
@@ -191,4 +199,4 @@ def _in_any_way(reading: Reading, words: Words) -> bool:
 
 
 def _said(reading: Reading, words: Words) -> Said:
-    return Said(words, reading.between(words[0], words[-1]))
+    return Said(words, reading.between(words[0], words[-1]), reading.text)

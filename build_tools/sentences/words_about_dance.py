@@ -95,5 +95,5 @@ def groups_at_a_time(text: str) -> int | None:
     """How many groups show at once where `text` says they show in turn; None where it does not."""
     said = _AT_A_TIME.said(text)
     if said:
-        return read(text).words[said.words[0]].number
+        return read(said.read).words[said.words[0]].number
     return 1 if _IN_TURN.said(text) else None

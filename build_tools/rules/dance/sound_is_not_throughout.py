@@ -19,7 +19,6 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.reading import read
 from build_tools.sentences.sayings import Said
 from build_tools.sentences.stopping import sounds_in
 from build_tools.sentences.what_sounds import FAMILIES, throughout
@@ -61,6 +60,5 @@ def check(unit: Unit) -> Iterator[Finding]:
 
 def _own_sounds(text: str, said: Said) -> frozenset[str]:
     """The sounds that go on: those named before it is said, or in the whole line."""
-    reading = read(text)
-    before = reading.between(0, said.words[0]) if said.words[0] else ""
+    before = text.partition(said.text)[0]
     return sounds_in(_BESIDE.sub("", before)) or sounds_in(_BESIDE.sub("", text))

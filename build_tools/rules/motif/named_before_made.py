@@ -12,7 +12,7 @@ Good:
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
@@ -40,9 +40,10 @@ def check(unit: Unit) -> Iterator[Finding]:
         later = {name: place for name, place in first.items() if place.lesson > lesson.number}
         if not later:
             return
+        moves = {name: _own_moves(unit, name, later) for name in later if name in unit.dance.motifs}
         for n, step in enumerate(lesson.steps):
             for field, text in _texts(step):
-                found = _named(unit, text, later)
+                found = _named(unit, text, later, moves)
                 if found is None:
                     continue
                 name, said = found
@@ -61,7 +62,13 @@ def _texts(step: Step) -> Iterator[tuple[str, str]]:
             yield field, text
 
 
-def _named(unit: Unit, text: str, later: dict[str, StepPlace]) -> tuple[str, str] | None:
+def _named(
+    unit: Unit,
+    text: str,
+    later: Mapping[str, StepPlace],
+    moves: Mapping[str, tuple[str, ...]],
+) -> tuple[str, str] | None:
+    """What of `later` the text has pupils dance; `moves` are the words of a motif's own moves."""
     dance = unit.dance
     for name in later:
         said = None
@@ -69,15 +76,14 @@ def _named(unit: Unit, text: str, later: dict[str, StepPlace]) -> tuple[str, str
             said = named_title(text, name, dance.sections[name].idea)
         elif name in dance.motifs or name in dance.developments:
             said = danced_by_name(text, name)
-        if said is None and name in dance.motifs:
-            moves = _own_moves(unit, name, later)
-            said = danced_by_moves(text, moves) or listed_moves(text, moves)
+        if said is None and name in moves:
+            said = danced_by_moves(text, moves[name]) or listed_moves(text, moves[name])
         if said:
             return name, said
     return None
 
 
-def _own_moves(unit: Unit, name: str, later: dict[str, StepPlace]) -> tuple[str, ...]:
+def _own_moves(unit: Unit, name: str, later: Mapping[str, StepPlace]) -> tuple[str, ...]:
     """The words of its moves that no motif has which is made by now."""
     had = {
         action.word

@@ -16,7 +16,8 @@ from build_tools.model.dance import Action, Heard, Section, Sound
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.problem import FieldPath
-from build_tools.sentences.many_texts import ManyTexts, bits_of, numbers_of
+from build_tools.sentences.many_sentences import ManySentences
+from build_tools.sentences.many_texts import ManyTexts, numbers_of
 from build_tools.sentences.sayings import Said, Saying
 from build_tools.views.reading.lesson_text import FieldText, text_by_field
 
@@ -29,7 +30,7 @@ class UnitText:
     """The fields of each document, the notes below last under the kind `notes`.
 
     What is asked of them all is looked for in one index, made once: for each word, and for each
-    kind of field, a number with a bit set for each field that holds it, or is of it.
+    kind of field, a number with a bit set for each sentence that holds it, or is of it.
     """
 
     documents: tuple[tuple[str, tuple[FieldText, ...]], ...]
@@ -48,11 +49,14 @@ class UnitText:
         at places of which it says yes.
         """
         ask = what.said if meant else what.mentioned
-        for number in self._may_say(what, kinds):
+        among = self._of_kinds(kinds) if kinds else self._sentences.every
+        found = -1
+        for number, sentence in self._sentences.that_may_say(what, among):
             document, one = self._fields[number]
-            if at is not None and not at(one.path):
+            if number == found or (at is not None and not at(one.path)):
                 continue
-            if said := ask(one.text):
+            if said := ask(sentence):
+                found = number
                 yield Found(number, document, self.documents[document][0], one, said)
 
     def at(self, fields: int) -> Iterator[tuple[str, FieldText]]:
@@ -63,11 +67,7 @@ class UnitText:
 
     def holding(self, words: Iterable[str]) -> int:
         """The fields with one of the words, split at hyphens and apostrophes, a bit each."""
-        return reduce(or_, map(self._texts.with_word, words), 0)
-
-    def of_kinds(self, kinds: Collection[str]) -> int:
-        """The fields of these kinds, a bit each."""
-        return reduce(or_, (self._bits_of_kind.get(kind, 0) for kind in kinds))
+        return self._sentences.texts_with(words)
 
     def containing(self, letters: str) -> int:
         """The fields that contain the letters as they are, a bit each."""
@@ -85,7 +85,7 @@ class UnitText:
     @property
     def words(self) -> frozenset[str]:
         """Every word of it in small letters, split at hyphens and apostrophes."""
-        return self._texts.words
+        return self._sentences.words
 
     @cached_property
     def _fields(self) -> tuple[tuple[int, FieldText], ...]:
@@ -99,24 +99,27 @@ class UnitText:
         return ManyTexts([one.text for _, one in self._fields])
 
     @cached_property
+    def _sentences(self) -> ManySentences:
+        return ManySentences([one.text for _, one in self._fields])
+
+    def _of_kinds(self, kinds: Collection[str]) -> int:
+        """The sentences of these kinds of fields, a bit each."""
+        return reduce(or_, (self._bits_of_kind.get(kind, 0) for kind in kinds))
+
+    @cached_property
     def _bits_of_kind(self) -> Mapping[str, int]:
-        """For each kind the fields of it, a bit each."""
+        """For each kind of field its sentences, a bit each."""
         found: dict[str, list[int]] = defaultdict(list)
         for number, (_, one) in enumerate(self._fields):
             found[one.kind].append(number)
-        return {kind: bits_of(numbers) for kind, numbers in found.items()}
-
-    def _may_say(self, what: Saying, kinds: Collection[str]) -> list[int]:
-        """The numbers of the fields, of `kinds` if any are named, with all that a phrase needs."""
-        among = self.of_kinds(kinds) if kinds else self.every
-        return numbers_of(what.may_be_where(self._texts, among))
+        return {kind: self._sentences.of_texts(numbers) for kind, numbers in found.items()}
 
 
 @dataclass(frozen=True, slots=True)
 class Found:
     """A field that says something: `document` is 0 for the unit's own and n for its nth lesson.
 
-    `number` is its place among all fields of the unit.
+    `number` is its place among all fields of the unit; `said` is of the sentence that says it.
     """
 
     number: int
