@@ -7,7 +7,7 @@ lasts L + (n - 1) x after. Sources disagree on whether parts must overlap (Ontar
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -48,7 +48,12 @@ def parts_in(passage: Passage) -> int:
 
 def passage_counts(passage: Passage, lengths: Mapping[str, Fraction]) -> Fraction:
     """How many counts the passage lasts: its latest finish."""
-    return max((span.end for span in part_spans(passage, lengths)), default=Fraction(0))
+    return latest(part_spans(passage, lengths))
+
+
+def latest(spans: Iterable[PartSpan]) -> Fraction:
+    """The latest finish of all, in counts."""
+    return max((span.end for span in spans), default=Fraction(0))
 
 
 def part_spans(passage: Passage, lengths: Mapping[str, Fraction]) -> tuple[PartSpan, ...]:
@@ -87,7 +92,7 @@ def _changing_over(passage: Passage, phrase: list[tuple[str, Fraction]]) -> tupl
     """Each part its own thing, and where they swap, again until each part has danced each."""
     spans: list[PartSpan] = []
     for turn in range(len(phrase) if passage.swap else 1):
-        start = max((span.end for span in spans), default=Fraction(0))
+        start = latest(spans)
         dancer = [(n + turn) % len(phrase) + 1 for n in range(len(phrase))]
         if passage.fit == "question and answer":
             spans += _in_turn(phrase, dancer, passage.times, start)

@@ -8,7 +8,7 @@ from fractions import Fraction
 from functools import lru_cache
 
 from build_tools.model.dance import Dance, Seconds, Section, Transition
-from build_tools.movement.canon_and_unison import PartSpan, part_spans, passage_counts
+from build_tools.movement.canon_and_unison import PartSpan, latest, part_spans, passage_counts
 from build_tools.movement.counts import seconds
 from build_tools.movement.development import actions_of, total
 
@@ -43,9 +43,9 @@ def section_spans(dance: Dance, section: Section) -> tuple[PartSpan, ...]:
     """Who dances what when in `section`, in counts from its start."""
     known, start, spans = lengths(dance), Fraction(0), []
     for passage in section.danced:
-        for s in part_spans(passage, known):
-            spans.append(PartSpan(s.part, s.what, start + s.start, start + s.end))
-        start += passage_counts(passage, known)
+        own = part_spans(passage, known)
+        spans += [PartSpan(s.part, s.what, start + s.start, start + s.end) for s in own]
+        start += latest(own)
     return tuple(spans)
 
 

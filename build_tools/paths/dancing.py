@@ -8,10 +8,10 @@ from dataclasses import dataclass, replace
 from build_tools.body.ages import AtAge
 from build_tools.model.dance import Dance, Passage, Section
 from build_tools.movement.canon_and_unison import (
+    latest,
     left_unsaid,
     part_spans,
     parts_in,
-    passage_counts,
 )
 from build_tools.movement.development import actions_of
 from build_tools.movement.roles import part_places, place_danced
@@ -93,13 +93,16 @@ def _moves(
         if left_unsaid(passage):
             continue
         of_part = part_dancers(section, passage, together)
-        for span in part_spans(passage, known):
+        spans = part_spans(passage, known)
+        for span in spans:
             begins, ends = start + float(span.start), start + float(span.end)
             ready = made_ready_of(dance, section, span.what, begins, ends, body, seconds)
-            for one in of_part[span.part - 1]:
-                for move in ready:
-                    yield one, move, move.towards or passage.towards
-        start += float(passage_counts(passage, known))
+            # of more things than parts, the last have nobody to dance them
+            for part in of_part[span.part - 1 : span.part]:
+                for one in part:
+                    for move in ready:
+                        yield one, move, move.towards or passage.towards
+        start += float(latest(spans))
 
 
 def made_ready_of(

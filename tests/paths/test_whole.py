@@ -139,3 +139,11 @@ def test_partners_who_go_towards_one_another_meet_and_do_not_pass() -> None:
     one, two = paths.everybody(4)
     assert metres((one.x, one.y), (two.x, two.y)) == pytest.approx(0, abs=FINE)
     assert floor(paths.hall).holds((one.x, one.y))
+
+
+def test_what_has_no_part_left_is_danced_by_nobody() -> None:
+    """Such a passage is a fault that another rule names; the paths go on without it."""
+    motifs = {name: [{"travel": 8}] for name in ("glide", "creep", "dash")}
+    passage = {"what": ["glide", "creep", "dash"], "as": "side by side", "parts": 2}
+    paths = paths_of(dance_of("A", {"A": section(8, standing("scattered"), [passage])}, motifs), 4)
+    assert [len(legs) for legs in paths.legs] == [1, 1, 1, 1]

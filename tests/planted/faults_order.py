@@ -59,7 +59,7 @@ def whole_run_before_joins(unit: EditableUnit) -> Place | None:
 @fault("section-made-before-its-moves", "move")
 def section_made_before_its_moves(unit: EditableUnit) -> Place | None:
     for letter, section in unit.top["sections"].items():
-        inside = {name for passage in section.get("danced", []) for name in passage["what"]}
+        inside = dict.fromkeys(n for passage in section.get("danced", []) for n in passage["what"])
         for file, n, step in unit.steps():
             if letter not in step.get("makes", []):
                 continue
