@@ -32,6 +32,8 @@ _USUAL_PHRASE = 8
 
 def counts(written: int | float | str) -> Fraction:
     """Counts as an exact fraction, from 8, "1/2" or "1 1/2"."""
+    if isinstance(written, int):
+        return Fraction(written)
     return sum((Fraction(part) for part in str(written).split(" ")), Fraction(0))
 
 

@@ -118,6 +118,7 @@ def _unit(one: Heard, *, counted: bool, tempo: int | None) -> Fraction | None:
 
 def _piece(one: Heard, start: Fraction, each: Fraction, before: Fraction, phrase: int) -> Piece:
     at = places(one) if one.sound in STRUCK else ()
+    before_first = start - each
     in_seconds = one.counts is None
     return Piece(
         sound=one.sound,
@@ -125,7 +126,8 @@ def _piece(one: Heard, start: Fraction, each: Fraction, before: Fraction, phrase
         end=start + written_length(one) * each,
         by=one.by,
         strokes=tuple(
-            Stroke(start + (place - 1) * each, _is_loud(one, place, before, phrase)) for place in at
+            Stroke(before_first + (place if each == 1 else place * each), is_loud)
+            for place, is_loud in zip(at, _loud(one, at, before, phrase), strict=True)
         ),
         rate=_rate(one.sound, in_seconds=in_seconds and not one.on),
         words=tuple(
@@ -136,12 +138,14 @@ def _piece(one: Heard, start: Fraction, each: Fraction, before: Fraction, phrase
     )
 
 
-def _is_loud(one: Heard, place: Fraction, before: Fraction, phrase: int) -> bool:
+def _loud(one: Heard, at: Sequence[Fraction], before: Fraction, phrase: int) -> list[bool]:
+    """Whether each of the places `at` is louder: it is said to be, or the first of a phrase."""
     if one.louder:
-        return place in one.louder
-    return (
-        one.counts is not None and one.sound in _WITH_ACCENTS and (before + place - 1) % phrase == 0
-    )
+        return [place in one.louder for place in at]
+    if one.counts is None or one.sound not in _WITH_ACCENTS:
+        return [False] * len(at)
+    first = 1 - before
+    return [(place - first) % phrase == 0 for place in at]
 
 
 def _rate(sound: str, *, in_seconds: bool) -> int | None:

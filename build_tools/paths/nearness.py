@@ -13,7 +13,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
 
-from build_tools.paths.legs import CORNERS, Leg, during
+from build_tools.paths.hall import Point
+from build_tools.paths.legs import CORNERS, Leg, point_of
 from build_tools.paths.model import Paths
 
 _CURVE = 4
@@ -78,39 +79,31 @@ def _moments(paths: Paths) -> list[float]:
 
 def _looks(paths: Paths, moments: list[float]) -> Iterator[tuple[float, float, list[_Going]]]:
     """For each stretch of time between two moments, everybody's place and way."""
-    tracks = [
-        _Track(legs, (first.x, first.y))
+    everybody = [
+        _places(legs, (first.x, first.y), moments)
         for legs, first in zip(paths.legs, paths.at_first, strict=True)
     ]
-    before = [track.at(moments[0]) for track in tracks]
-    for start, end in pairwise(moments):
-        after = [track.at(end) for track in tracks]
+    looks = zip(moments, zip(*everybody, strict=True), strict=True)
+    for (start, before), (end, after) in pairwise(looks):
         going = [
             (one[0], one[1], other[0] - one[0], other[1] - one[1], n)
             for n, (one, other) in enumerate(zip(before, after, strict=True))
         ]
         yield start, end, going
-        before = after
 
 
-class _Track:
-    """A dancer's places, asked for in the order of moments."""
-
-    __slots__ = ("here", "legs", "n")
-
-    def __init__(self, legs: tuple[Leg, ...], here: tuple[float, float]) -> None:
-        self.legs, self.here, self.n = legs, here, 0
-
-    def at(self, moment: float) -> tuple[float, float]:
-        """The place at a moment not before the last one asked for."""
-        while self.n < len(self.legs) and self.legs[self.n].end <= moment:
-            leg = self.legs[self.n]
-            self.here = (leg.x1, leg.y1)
-            self.n += 1
-        if self.n < len(self.legs) and self.legs[self.n].start < moment:
-            found = during(self.legs[self.n], moment)
-            return (found.x, found.y)
-        return self.here
+def _places(legs: tuple[Leg, ...], here: Point, moments: list[float]) -> Iterator[Point]:
+    """A dancer's place at each moment, in their order."""
+    n = 0
+    for moment in moments:
+        while n < len(legs) and legs[n].end <= moment:
+            here = (legs[n].x1, legs[n].y1)
+            n += 1
+        if n < len(legs) and legs[n].start < moment:
+            start, end = legs[n].start, legs[n].end
+            yield point_of(legs[n], (moment - start) / (end - start))
+        else:
+            yield here
 
 
 def _close(
@@ -120,7 +113,7 @@ def _close(
 
     Two who go the same way stay as far apart as they were, and are looked at only at `first`.
     """
-    if not first and len({(round(u, 6), round(v, 6)) for _, _, u, v, _ in going}) == 1:
+    if not first and _go_alike(going):
         return
     order = sorted((min(x, x + u), max(x, x + u), x, y, u, v, n) for x, y, u, v, n in going)
     for k, (_, most, x, y, u, v, n) in enumerate(order):
@@ -138,6 +131,14 @@ def _close(
             far = round(math.hypot(dx + du * part, dy + dv * part), 6)
             if far < limit:
                 yield (n, m, far, part) if n < m else (m, n, far, part)
+
+
+def _go_alike(going: list[_Going]) -> bool:
+    """Whether all go the same way, which is most often no way at all."""
+    _, _, right, back, _ = going[0]
+    if all(u == right and v == back for _, _, u, v, _ in going):
+        return True
+    return len({(round(u, 6), round(v, 6)) for _, _, u, v, _ in going}) == 1
 
 
 def _apart(paths: Paths, a: int, b: int, stretch: int) -> float:

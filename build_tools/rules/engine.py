@@ -29,13 +29,14 @@ def run_rules(unit: Unit, rules: Iterable[Rule]) -> Outcome:
     unit allows of it is not called stale.
     """
     outcome = Outcome()
+    language = unit.language.partition("-")[0].lower()
     unread: set[str] = set()
     broken: set[str] = set()
     used: set[str] = set()
     for rule in rules:
         if rule.check is None:
             continue
-        if rule.reads and unit.language.partition("-")[0].lower() != rule.reads:
+        if rule.reads and language != rule.reads:
             unread.add(rule.name)
             continue
         if broken.intersection(rule.needs):

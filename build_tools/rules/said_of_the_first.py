@@ -13,7 +13,7 @@ from build_tools.rules.rule import Finding
 
 def without_repeats(unit: Unit, findings: Sequence[Finding]) -> list[Finding]:
     """The findings of one rule, without those on a changed return that only repeat the first's."""
-    if not any(section.returns for section in unit.dance.sections.values()):
+    if not findings or not any(section.returns for section in unit.dance.sections.values()):
         return list(findings)
     said = {(f.file, f.path, f.message) for f in findings}
     return [f for f in findings if _of_the_first(unit, f) not in said]

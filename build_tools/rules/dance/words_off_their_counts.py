@@ -19,7 +19,7 @@ Good:
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -40,18 +40,20 @@ _LEAST = 2
 
 @dataclass(frozen=True, slots=True)
 class _Move:
-    """A move's word, and the counts before it and till its end in the section."""
+    """A move's word, its letters alone, and the counts to its start and end in the section."""
 
     word: str
+    letters: str
     start: Fraction
     end: Fraction
 
 
 @dataclass(frozen=True, slots=True)
 class _SaidWord:
-    """A word said in a section, on which of its counts from 0, and its field."""
+    """A word said in a section, its letters alone, on which count from 0, and its field."""
 
     word: str
+    letters: str
     count: Fraction
     path: FieldPath
 
@@ -62,8 +64,9 @@ def check(unit: Unit) -> Iterator[Finding]:
         if section.counts is None or not any(one.says for one in section.heard):
             continue
         told: set[FieldPath] = set()
+        words = tuple(_said(section))
         for span in _alone(unit.dance, section):
-            for said, why in _wrong(unit.dance, section, span):
+            for said, why in _wrong(unit.dance, words, span):
                 piece = said.path[:4]
                 if piece in told:
                     continue
@@ -77,17 +80,19 @@ def check(unit: Unit) -> Iterator[Finding]:
                 )
 
 
-def _wrong(dance: Dance, section: Section, span: RowSpan) -> Iterator[tuple[_SaidWord, str]]:
+def _wrong(
+    dance: Dance, words: Sequence[_SaidWord], span: RowSpan
+) -> Iterator[tuple[_SaidWord, str]]:
     moves = tuple(_moves(dance, span))
-    said = [one for one in _said(section) if span.start <= one.count < span.end]
-    if not any(_alike(one.word, move.word) for one in said for move in moves):
+    said = [one for one in words if span.start <= one.count < span.end]
+    if not any(_alike(one.letters, move.letters) for one in said for move in moves):
         # a poem, or a count, is no list of the moves
         return
     for one in said:
         here = next((move for move in moves if move.start <= one.count < move.end), None)
-        if here is None or _alike(one.word, here.word):
+        if here is None or _alike(one.letters, here.letters):
             continue
-        whole = next((move for move in moves if _letters(one.word) == _letters(move.word)), None)
+        whole = next((move for move in moves if one.letters == move.letters), None)
         if whole is not None:
             yield (
                 one,
@@ -112,7 +117,7 @@ def _moves(dance: Dance, span: RowSpan) -> Iterator[_Move]:
     while actions and start < span.end:
         for action in actions:
             if action.word:
-                yield _Move(action.word, start, start + action.counts)
+                yield _Move(action.word, _letters(action.word), start, start + action.counts)
             start += action.counts
 
 
@@ -122,13 +127,12 @@ def _said(section: Section) -> Iterator[_SaidWord]:
         for m, word in enumerate(piece.says if piece.counts is not None else ()):
             if word != "-":
                 path = ("sections", section.letter, "heard", n, "says", m)
-                yield _SaidWord(word, start + m, path)
+                yield _SaidWord(word, _letters(word), start + m, path)
         start += piece.counts or 0
 
 
-def _alike(said: str, word: str) -> bool:
-    """Whether what is said is the word, or the beginning of it, or goes on from it."""
-    one, other = _letters(said), _letters(word)
+def _alike(one: str, other: str) -> bool:
+    """Whether the letters said are those of the word, or begin it, or go on from it."""
     shorter, longer = sorted((one, other), key=len)
     return one == other or (len(shorter) >= _LEAST and longer.startswith(shorter))
 

@@ -30,7 +30,7 @@ NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
 
 _FEWEST = 3
 _WORD = re.compile(r"[a-z]+|[.;:!?\n]")
-_SENTENCE_END = re.compile(r"[;:!?\n]|\.(?=\s|$)")
+_SENTENCE_END = re.compile(r"[.;:!?\n](?:(?<!\.)|(?=\s|$))")
 _READ = ("say", "task", "notes", "stuck", "story_so_far", "look_for", "does")
 
 
@@ -43,11 +43,10 @@ def check(unit: Unit) -> Iterator[Finding]:
     for file, fields in _texts(unit_text(unit)):
         for path, text in fields:
             there = stems_in(text)
-            for name, known in orders.items():
-                wanted = stems[name]
-                if not wanted or not there.issuperset(wanted):
-                    continue
-                said = _row(text, wanted)
+            named = [name for name, wanted in stems.items() if wanted and there.issuperset(wanted)]
+            sentences = _in_stems(text) if named else ()
+            for name in named:
+                known, said = orders[name], _row(sentences, stems[name])
                 if said is None or said in known:
                     continue
                 yield Finding(
@@ -90,10 +89,16 @@ def _stems(words: tuple[str, ...]) -> Mapping[str, str]:
     return found if len(found) == len(words) else {}
 
 
-def _row(text: str, wanted: Mapping[str, str]) -> tuple[str, ...] | None:
+def _in_stems(text: str) -> Sequence[Sequence[str]]:
+    """The sentences of a text, each as the stems of its words and its marks."""
+    sentences = _SENTENCE_END.split(text.lower())
+    return [[stem(word) for word in _WORD.findall(sentence)] for sentence in sentences]
+
+
+def _row(sentences: Sequence[Sequence[str]], wanted: Mapping[str, str]) -> tuple[str, ...] | None:
     """All the words in the order said, each once within one sentence; None where they are not."""
-    for sentence in _SENTENCE_END.split(text.lower()):
-        said = [wanted[s] for w in _WORD.findall(sentence) if (s := stem(w)) in wanted]
+    for sentence in sentences:
+        said = [wanted[stem] for stem in sentence if stem in wanted]
         if len(said) == len(wanted) and set(said) == set(wanted.values()):
             return tuple(said)
     return None

@@ -30,24 +30,22 @@ def per_count(counts: int) -> float:
 def counts_to_a_row(actions: Sequence[Action]) -> int:
     """So many that every word stands in its bar, in as few rows as bodies have room in."""
     longest = max((action.counts for action in actions), default=Fraction(1))
+    words = [(text_width(action_label(a), TEXT, bold=True), float(a.counts)) for a in actions]
     fitting = [
         counts
         for counts in _ROW_COUNTS
-        if longest <= counts
-        and all(
-            text_width(action_label(a), TEXT, bold=True) <= float(a.counts) * per_count(counts) - 2
-            for a in actions
-        )
+        if longest <= counts and all(wide <= long * per_count(counts) - 2 for wide, long in words)
     ]
     if not fitting:
         return max(8, -int(-longest // 1))
+    rows = {counts: rows_of(actions, counts) for counts in fitting}
     roomy = [
         counts
         for counts in fitting
         if counts == fitting[0]
-        or all(_moving(row, actions) <= _MOST_BODIES for row in rows_of(actions, counts))
+        or all(_moving(row, actions) <= _MOST_BODIES for row in rows[counts])
     ]
-    return min(roomy, key=lambda counts: len(rows_of(actions, counts)))
+    return min(roomy, key=lambda counts: len(rows[counts]))
 
 
 def _moving(row: Row, actions: Sequence[Action]) -> int:
@@ -59,9 +57,10 @@ def rows_of(actions: Sequence[Action], counts: int) -> list[Row]:
     rows: list[Row] = [[]]
     used = Fraction(0)
     for place, action in enumerate(actions):
-        if rows[-1] and used + action.counts > counts:
+        after = used + action.counts
+        if rows[-1] and after > counts:
             rows.append([])
-            used = Fraction(0)
+            used, after = Fraction(0), action.counts
         rows[-1].append((used, place))
-        used += action.counts
+        used = after
     return rows

@@ -125,19 +125,28 @@ def too_long(unit: Unit, lesson: Lesson) -> TooLong | None:
 
 def _surely_fits(unit: Unit, lesson: Lesson) -> bool:
     """Whether so little is written that it need not be laid out to know that two sides hold it."""
-    return letters_of_room(unit, lesson) <= SURELY_FITTING
+    left = SURELY_FITTING - _letters_of_words(unit, lesson)
+    # a drawing takes longer to measure, and most lessons have words enough
+    return left >= 0 and _letters_of_drawing(unit, lesson) <= left
 
 
 def letters_of_room(unit: Unit, lesson: Lesson) -> float:
     """How much room the lesson takes, in letters, counted fast."""
+    return _letters_of_words(unit, lesson) + _letters_of_drawing(unit, lesson)
+
+
+def _letters_of_words(unit: Unit, lesson: Lesson) -> int:
     written = sum(
         len(field.text) * (2 if field.kind in _TWICE else 1)
         for field in fields_of_lesson(unit, lesson)
         if field.kind not in NOT_PRINTED and field.path
     )
-    drawn = picture_size(unit, lesson).height * _LETTERS_OF_A_DRAWING
     written += len(the_room(unit.dance)) if unit.dance.sides else 0
-    return written + drawn + _LETTERS_OF_A_STEP * len(lesson.steps)
+    return written + _LETTERS_OF_A_STEP * len(lesson.steps)
+
+
+def _letters_of_drawing(unit: Unit, lesson: Lesson) -> float:
+    return picture_size(unit, lesson).height * _LETTERS_OF_A_DRAWING
 
 
 def _holds(lesson: Lesson, printed: PrintedLesson, size: str, share: float = 1.0) -> bool:

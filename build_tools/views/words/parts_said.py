@@ -138,7 +138,10 @@ def _looked_at(unit: Unit) -> Iterator[tuple[str, Phrase]]:
 def _places(phrase: Phrase, tokens: list[tuple[str, str]]) -> Iterator[tuple[int, ...]]:
     """Where a name stands: its words side by side; drift-slow is the slow drift as well."""
     size = len(phrase)
+    first = {phrase[0], phrase[-1]} if size == 2 else {phrase[0]}
     for n in range(len(tokens) - size + 1):
+        if tokens[n][1] not in first:
+            continue
         stems = tuple(one[1] for one in tokens[n : n + size])
         if stems != phrase and (size != 2 or stems != phrase[::-1]):
             continue
