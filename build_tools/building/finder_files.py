@@ -15,6 +15,7 @@ from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
 from build_tools.pages.pieces.unit_card import first_picture, small_name, unit_card
 from build_tools.pictures.small import small_picture
+from build_tools.source.media_files import lies_in
 from build_tools.views.finding.choices import CHOICES
 from build_tools.views.finding.findable import Findable
 from build_tools.views.finding.order_of_years import order_of_year
@@ -75,7 +76,7 @@ def card_files(bank: Bank, unit: Unit, content: Path) -> dict[str, bytes]:
     }
     files = {f"{at}card.js": _script(f"card-{unit.slug}", told)}
     if shown and shown.file:
-        data = (content / "units" / unit.slug / shown.file).read_bytes()
+        data = lies_in(content / "units" / unit.slug, shown.file).read_bytes()
         files[at + small_name(shown)] = small_picture(shown.file, data)
     return files
 

@@ -29,6 +29,7 @@ from build_tools.pages.unit.unit import unit_page
 from build_tools.pictures.publishable import cleaned
 from build_tools.pictures.trouble import PictureError
 from build_tools.shapes.schemas import SCHEMA_FOLDER
+from build_tools.source.media_files import lies_in
 from build_tools.source.tidy import as_every_program_reads_it
 
 _SCHEMAS = ("unit", "lesson", "shared")
@@ -61,7 +62,7 @@ def made_pack(bank: Bank, unit: Unit, folder: Path) -> PackFile:
     }
     for name in sorted(unit.media):
         try:
-            sources[name] = cleaned(name, (folder / name).read_bytes())
+            sources[name] = cleaned(name, lies_in(folder, name).read_bytes())
         except PictureError as error:
             raise PictureError(f"{(folder / name).as_posix()}: {error}") from None
     made_with = version()

@@ -20,6 +20,7 @@ from build_tools.model.unit import Unit
 from build_tools.pages.assemble import unit_pages
 from build_tools.pages.page import Page
 from build_tools.pictures.publishable import cleaned
+from build_tools.source.media_files import lies_in
 
 
 def unit_files(
@@ -50,7 +51,7 @@ def unit_files(
         files |= _to_edit(unit, content, pages)
     files |= card_files(bank, unit, content) | floor_file(unit)
     for file in sorted(unit.media):
-        files[at + file] = cleaned(file, (content / "units" / unit.slug / file).read_bytes())
+        files[at + file] = cleaned(file, lies_in(content / "units" / unit.slug, file).read_bytes())
     return files
 
 

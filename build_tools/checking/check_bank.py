@@ -140,6 +140,7 @@ def check_read(slug: str, folder: UnitFolder, grades: Mapping[str, Grade]) -> Un
     """Check what was read of a unit's folder, wherever it lies, as the unit `slug`."""
     problems = [*folder.problems, *check_shape(folder)]
     notes = [note for document in folder.by_file().values() for note in document.read_as()]
+    notes += folder.notes
     if problems or folder.unit is None:
         skipped = sum(rule.check is not None for rule in all_rules())
         return UnitCheck(slug, None, None, (*problems, *notes), (), skipped)

@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from PIL import Image, ImageFile
 
 _QUALITY = 92
-_FAULTS = (
+FAULTS = (
     OSError,
     EOFError,
     SyntaxError,
@@ -35,7 +35,7 @@ _FAULTS = (
 
 def points_of(kind: str, data: bytes) -> int:
     """How many points all frames have, each looked at; PictureError where one is not sound."""
-    with _opened(kind, data) as picture:
+    with opened(kind, data) as picture:
         width, height = picture.size
         return width * height * _looked_at(picture)
 
@@ -54,14 +54,14 @@ def turned_upright(kind: str, data: bytes, orientation: int) -> bytes:
         7: ways.TRANSVERSE,
         8: ways.ROTATE_90,
     }[orientation]
-    with _opened(kind, data) as picture:
+    with opened(kind, data) as picture:
         if getattr(picture, "n_frames", 1) > 1:
             raise PictureError("it moves and lies on its side: turn it upright and save it again")
         profile = picture.info.get("icc_profile")
         try:
             upright = picture.transpose(way)
             return _saved(kind, upright, profile)
-        except _FAULTS:
+        except FAULTS:
             raise PictureError(DAMAGED) from None
 
 
@@ -77,7 +77,7 @@ def _saved(kind: str, picture: Image.Image, profile: bytes | None) -> bytes:
     return made.getvalue()
 
 
-def _opened(kind: str, data: bytes) -> ImageFile.ImageFile:
+def opened(kind: str, data: bytes) -> ImageFile.ImageFile:
     """The picture, of whose points none is read yet, but not one with too many."""
     # Loading these takes longer than checking a unit, and most units have drawings.
     from PIL import Image, JpegImagePlugin, PngImagePlugin, WebPImagePlugin
@@ -96,7 +96,7 @@ def _opened(kind: str, data: bytes) -> ImageFile.ImageFile:
             raise PictureError(
                 f"it has more than {MOST_POINTS:,} points: make it smaller"
             ) from None
-        except _FAULTS:
+        except FAULTS:
             raise PictureError(DAMAGED) from None
     width, height = picture.size
     if max(width, height) > MOST_SIDE:
@@ -118,7 +118,7 @@ def _looked_at(picture: ImageFile.ImageFile) -> int:
             picture.load()
             if frames > 1:
                 soonest = min(soonest, float(picture.info.get("duration", 0)))
-    except _FAULTS:
+    except FAULTS:
         raise PictureError(DAMAGED) from None
     if soonest < LEAST_FRAME:
         raise PictureError(

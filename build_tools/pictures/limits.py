@@ -16,6 +16,9 @@ LEAST_FRAME = 334
 """Milliseconds that each frame of a moving picture stays, so that nothing flashes more than three
 times a second (Web Content Accessibility Guidelines 2.2, 2.3.1)."""
 
+MOST_PHOTOGRAPH = 300_000
+"""Bytes of a photograph where it is published: it is made smaller until it has no more."""
+
 MOST_RECORDING = 1_500_000
 """Bytes of a recording: two minutes in one channel, at 96 kilobits a second."""
 

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from functools import lru_cache
 
 from build_tools.pictures.decoded import points_of, turned_upright
 from build_tools.pictures.drawings.cost import refuse_costly
@@ -12,6 +14,7 @@ from build_tools.pictures.drawings.tree import Element, as_text
 from build_tools.pictures.jpeg import stripped_jpeg
 from build_tools.pictures.mp3 import stripped_mp3
 from build_tools.pictures.png import stripped_png
+from build_tools.pictures.shrunk import shrunk
 from build_tools.pictures.stripped import Stripped
 from build_tools.pictures.trouble import PictureError
 from build_tools.pictures.upright import UPRIGHT
@@ -26,6 +29,35 @@ _KNOWN: dict[str, int] = {}
 """Points of the pictures that this process has found as they should be, by their digests."""
 
 
+@dataclass(frozen=True, slots=True)
+class Fit:
+    """A photograph as it is published, and what was done to it."""
+
+    data: bytes
+    bared: bool
+    """Whether it carried something unseen."""
+    turned: bool
+    """Whether it lay on its side, or was mirrored."""
+    smaller: bool
+    """Whether it was made smaller."""
+
+
+@lru_cache(maxsize=4)
+def fit_for_a_page(kind: str, data: bytes) -> Fit:
+    """The photograph of a `kind`, such as jpg, as a page shows it: upright, bare and small.
+
+    The last few are kept: the same one is asked for by a check, a page and its card.
+    """
+    upright, points, stripped = _seen(kind, data)
+    small = shrunk(kind, upright)
+    if small is not upright:
+        small = _STRIPPED[kind](small).data
+        _KNOWN[_digest(kind, small)] = points
+    turned = stripped is not None and stripped.orientation != UPRIGHT
+    bared = stripped is not None and stripped.data != data
+    return Fit(small, bared, turned, small is not upright)
+
+
 def cleaned(name: str, data: bytes) -> bytes:
     """The picture or recording `data` with what is seen or heard and nothing else; clean ones stay.
 
@@ -34,7 +66,7 @@ def cleaned(name: str, data: bytes) -> bytes:
     kind = name.rpartition(".")[2]
     if kind == "mp3":
         return stripped_mp3(data)
-    return _drawing(data) if kind == "svg" else _photograph(kind, data)[0]
+    return _drawing(data) if kind == "svg" else fit_for_a_page(kind, data).data
 
 
 def as_published(path: str, data: bytes) -> bytes:
@@ -68,10 +100,18 @@ def _inside(kind: str, data: bytes) -> tuple[bytes, int]:
 
 
 def _photograph(kind: str, data: bytes) -> tuple[bytes, int]:
-    """The photograph as it is published, and how many points it has."""
+    """The photograph as it stands in a drawing, and how many points it has."""
+    return _seen(kind, data)[:2]
+
+
+def _seen(kind: str, data: bytes) -> tuple[bytes, int, Stripped | None]:
+    """The photograph upright and bare, how many points it has, and what it was bared to.
+
+    The last is None where it was so before.
+    """
     known = _digest(kind, data)
     if known in _KNOWN:
-        return data, _KNOWN[known]
+        return data, _KNOWN[known], None
     stripped = _STRIPPED[kind](data)
     points = points_of(kind, stripped.data)
     clean = stripped.data
@@ -79,7 +119,7 @@ def _photograph(kind: str, data: bytes) -> tuple[bytes, int]:
         turned = turned_upright(kind, clean, stripped.orientation)
         clean = _STRIPPED[kind](turned).data
     _KNOWN[_digest(kind, clean)] = points
-    return clean, points
+    return clean, points, stripped
 
 
 def _digest(kind: str, data: bytes) -> str:

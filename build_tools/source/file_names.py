@@ -3,12 +3,16 @@
 from __future__ import annotations
 
 import re
+import unicodedata
 from collections.abc import Collection
 
 from build_tools.problem import Fault, Problem
 
 _LESSON = re.compile(r"lesson[\s_-]*0?([1-9][0-9]?)(.*)\Z", re.IGNORECASE)
 _KINDS = {"mp3": "mp3", "svg": "svg", "png": "png", "jpg": "jpg", "jpeg": "jpg", "webp": "webp"}
+MOST_NAME = 54
+"""Letters of a picture's name: with its folder it has the 60 that the unit's schema allows."""
+_SHORT = 40
 _OF_PHONES = {"heic", "heif", "avif", "tif", "tiff", "bmp", "gif"}
 _WRITTEN_ELSEWHERE = {"docx", "doc", "odt", "pages", "rtf", "pdf"}
 _HELP = (
@@ -43,14 +47,28 @@ def odd_file(file: str, beside: Collection[str]) -> Problem:
     return odd_name(file, message, f"call it {meant}, if that is what it is" if meant else _HELP)
 
 
+def plain_picture_name(name: str) -> str | None:
+    """What a picture or a recording is called in the bank: Pool 1.JPG is pool-1.jpg.
+
+    None for what is neither, and for a name of which nothing would be left.
+    """
+    stem, _, extension = name.rpartition(".")
+    apart = unicodedata.normalize("NFKD", stem.casefold())
+    letters = "".join(one for one in apart if not unicodedata.combining(one))
+    plain = "-".join(re.findall(r"[a-z0-9]+", letters))
+    kind = _KINDS.get(extension.casefold())
+    whole = f"{plain}.{kind}"
+    return whole if plain and kind and len(whole) <= MOST_NAME else None
+
+
 def odd_picture(file: str) -> Problem:
     """The problem of something in a unit's media folder that is no picture with a plain name."""
     stem, _, extension = file.rpartition("/")[2].rpartition(".")
     extension = extension.lower()
-    plain = "-".join(re.findall(r"[a-z0-9]+", stem.lower())) or "picture"
+    plain = "-".join(re.findall(r"[a-z0-9]+", stem.lower()))[:_SHORT].strip("-") or "picture"
     if extension in _KINDS:
         meant = f"{plain}.{_KINDS[extension]}"
-        message = "this file's name is not small letters, figures and hyphens"
+        message = "this file's name is too long, or has no letter or figure for an address"
         return odd_name(
             file, message, f"call it {meant}, here and in unit.md (file: media/{meant})"
         )

@@ -7,22 +7,31 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from build_tools.disk.stray_files import is_stray
-from build_tools.pictures.publishable import cleaned
+from build_tools.pictures.publishable import cleaned, fit_for_a_page
 from build_tools.pictures.trouble import PictureError
 from build_tools.problem import Fault, Problem
-from build_tools.source.file_names import odd_file, odd_name, odd_picture
+from build_tools.source.file_names import (
+    odd_file,
+    odd_name,
+    odd_picture,
+    plain_picture_name,
+    printable,
+)
 from build_tools.source.front_matter import Document, Reader, read_data, read_markdown
+from build_tools.source.media_files import PLAIN
 
 TAKEN_IN = "taken-in.yml"
 """The file that says where a unit came from; it is none of the unit's own and stays here."""
 MOST_PICTURE = 20_000_000
 """Bytes of one picture; a page with it opens slowly long before that."""
 _SMALLER = "save it smaller: 2,000 points across are plenty for a page"
+PUBLISHED_SO = "picture-published-so"
+"""The rule that notes are signed with: what is done to a picture before anybody sees it."""
+_STAYS = "nothing; your own file stays as it is"
 _SOUND = "mend the picture, or put another in its place"
 SLUG = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*\Z")
 MOST_SLUG = 40
 _LESSON_FILE = re.compile(r"lesson-([1-9][0-9]?)\.md\Z")
-_MEDIA_FILE = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*\.(svg|png|jpg|webp|mp3)\Z")
 _DEVICE_NAMES = {"con", "prn", "aux", "nul"} | {
     f"{port}{n}" for port in ("com", "lpt") for n in range(1, 10)
 }
@@ -45,7 +54,9 @@ class UnitFolder:
     unit: Document | None = None
     lessons: list[Document] = field(default_factory=list)
     media: dict[str, int] = field(default_factory=dict)
-    """Each media file, such as media/pool.svg, with its size in bytes."""
+    """Each media file, such as media/pool.svg, with its size in bytes where it is published."""
+    notes: list[Problem] = field(default_factory=list)
+    """What is published otherwise than it lies here."""
     taken_in: Document | None = None
     problems: list[Problem] = field(default_factory=list)
 
@@ -147,33 +158,65 @@ def _entries(root: Path, folder: str, problems: list[Problem]) -> list[Path]:
 
 def _list_media(root: Path, unit: UnitFolder, at: str) -> None:
     folder = f"{at}/media"
-    for entry in _entries(root, folder, unit.problems):
-        if not entry.is_file() or not _MEDIA_FILE.match(entry.name):
-            unit.problems.append(odd_picture(f"{folder}/{entry.name}"))
-            continue
-        data = _read_picture(entry, f"{folder}/{entry.name}", unit.problems)
-        if data is not None:
-            unit.media[f"media/{entry.name}"] = len(data)
+    # what has its plain name already goes before what would get the same
+    found = sorted(_entries(root, folder, unit.problems), key=lambda p: not PLAIN.match(p.name))
+    for entry in found:
+        file, plain = f"{folder}/{entry.name}", plain_picture_name(entry.name)
+        if plain is None or not entry.is_file():
+            unit.problems.append(odd_picture(file))
+        elif f"media/{plain}" in unit.media:
+            message = f"two files here are called {plain} where they are published"
+            unit.problems.append(odd_name(file, message, "give one of them another name"))
+        else:
+            size = _read_picture(entry, file, plain, unit)
+            if size is not None:
+                unit.media[f"media/{plain}"] = size
 
 
-def _read_picture(path: Path, file: str, problems: list[Problem]) -> bytes | None:
-    """The picture's bytes, once it was seen that it can be published; None where it cannot."""
+def _read_picture(path: Path, file: str, plain: str, unit: UnitFolder) -> int | None:
+    """The bytes of the picture as it is published; None where it cannot be."""
     try:
         size = path.stat().st_size
         if size > MOST_PICTURE:
             message = f"the picture has {size:,} bytes, and {MOST_PICTURE:,} is the most"
-            problems.append(Fault("file-too-large", 1, 1, message, _SMALLER).at(file))
+            fault = Fault("file-too-large", 1, 1, message, _SMALLER)
+            unit.problems.append(fault.at(printable(file)))
             return None
         data = path.read_bytes()
-        cleaned(path.name, data)
+        clean = cleaned(plain, data)
     except OSError as error:
-        problems.append(_unreadable(file, "file", error))
+        unit.problems.append(_unreadable(printable(file), "file", error))
         return None
     except PictureError as error:
         fault = Fault("picture-unsound", error.line or 1, 1, error.why, _SOUND)
-        problems.append(fault.at(file))
+        unit.problems.append(fault.at(printable(file)))
         return None
-    return data
+    done = _what_was_done(path.name, plain, data)
+    if done:
+        message = f"this is published {', '.join(done)}"
+        unit.notes.append(Problem(printable(file), 1, 1, PUBLISHED_SO, "note", message, _STAYS))
+    return len(clean)
+
+
+def _what_was_done(name: str, plain: str, data: bytes) -> list[str]:
+    """How a file is published otherwise than it lies here, in words."""
+    done = [f"as {plain}"] if name != plain else []
+    kind = plain.rpartition(".")[2]
+    if kind in ("svg", "mp3"):
+        return done
+    fit = fit_for_a_page(kind, data)
+    if fit.turned:
+        done.append("turned upright")
+    if fit.smaller:
+        done.append(f"in {_size(len(fit.data))} (here it has {_size(len(data))})")
+    if fit.bared:
+        done.append("without what it carries unseen, such as places, names and comments")
+    return done
+
+
+def _size(number: int) -> str:
+    """4.1 MB, 287 kB: in thousands, as computers show files."""
+    return f"{number / 1e6:.1f} MB" if number >= 1e6 else f"{max(1, round(number / 1e3))} kB"
 
 
 def _read(root: Path, file: str, reader: Reader, problems: list[Problem]) -> Document | None:

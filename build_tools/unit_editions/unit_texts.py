@@ -12,6 +12,7 @@ from build_tools.packs.reading.verified import verified
 from build_tools.pictures.publishable import as_published
 from build_tools.problem import Problem
 from build_tools.source.folder import read_unit_folder
+from build_tools.source.media_files import lies_in
 
 
 def text_at(path: Path) -> WrittenUnit | list[Problem]:
@@ -41,7 +42,7 @@ def text_of_folder(folder: Path) -> WrittenUnit | list[Problem]:
         notes=read.unit.body,
         lessons={one.data["lesson"]: (one.data, one.body) for one in read.lessons},
         media={
-            file: hashlib.sha256(as_published(file, (folder / file).read_bytes())).hexdigest()
+            file: hashlib.sha256(as_published(file, lies_in(folder, file).read_bytes())).hexdigest()
             for file in sorted(read.media)
         },
     )

@@ -102,10 +102,15 @@ def test_the_others_are_packed_when_one_is_not_there(
 def test_what_others_would_refuse_is_not_packed(
     bank: Path, unit: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    """More than a pack can hold, though the bank's own site may have it."""
+    """More than a pack can hold, though the bank's own site may have it: a picture that moves,
+    which is not made smaller."""
     photo = unit / "media" / "boat.png"
-    points = random.Random(1).randbytes(2300 * 2300 * 3)
-    Image.frombytes("RGB", (2300, 2300), points).save(photo, "PNG", compress_level=0)
+    size = (2300, 1150)
+    first, second = (
+        Image.frombytes("RGB", size, random.Random(n).randbytes(size[0] * size[1] * 3))
+        for n in (1, 2)
+    )
+    first.save(photo, "PNG", save_all=True, append_images=[second], duration=1000, compress_level=0)
     (unit / "media" / "boat.svg").unlink()
     change(unit / "unit.md", "file: media/boat.svg", "file: media/boat.png")
     said = refused(bank, tmp_path, capsys)

@@ -6,8 +6,10 @@ from __future__ import annotations
 
 import base64
 import io
+import random
 import re
 from collections.abc import Iterator, Mapping
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -171,3 +173,58 @@ def test_a_picture_within_a_drawing(content: Path, tmp_path: Path) -> None:
     assert cli.main(["pack", "rock-pool", "--content", str(content), "--out", str(out)]) == 0
     (made,) = out.iterdir()
     look(files(unpacked(made.read_bytes(), tmp_path / "bag")), 2)
+
+
+NAME, PLAIN = "Bridge Photo 1.JPG", "media/bridge-photo-1.jpg"
+
+
+@cache
+def of_a_telephone() -> bytes:
+    """A large photograph that lies on its side, with a place and a name in it."""
+    points = random.Random(7).randbytes(1400 * 2000)
+    seen, made = Image.frombytes("L", (1400, 2000), points).convert("RGB"), io.BytesIO()
+    seen.save(made, "JPEG", quality=95, exif=exif(), comment=WORDS[2])
+    return made.getvalue()
+
+
+@pytest.fixture
+def with_telephone(tmp_path: Path) -> Path:
+    """A bank with a photograph as it came, under the name that it came with."""
+    bank = copy_bank(tmp_path / "bank")
+    media = bank / "units" / "rock-pool" / "media"
+    (media / "low-tide.svg").unlink()
+    (media / NAME).write_bytes(of_a_telephone())
+    unit = media.parent / "unit.md"
+    told = unit.read_text(encoding="utf-8").replace("media/low-tide.svg", f"media/{NAME}")
+    unit.write_text(told, encoding="utf-8")
+    return bank
+
+
+def test_a_telephones_photograph_under_its_own_name(
+    with_telephone: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Upright, in 300 kB at most, nothing hidden, in site and pack; and a line that says so."""
+    given = ["--content", str(with_telephone)]
+    assert cli.main(["check", *given]) == 0
+    said = capsys.readouterr().out
+    assert f"rock-pool/media/{NAME}:1:1: note: this is published as bridge-photo-1.jpg" in said
+    assert re.search(r"turned upright, in \d+ kB \(here it has [\d.]+ MB\), without what", said)
+    assert f"read as {PLAIN}" in said
+    assert cli.main(["site", *given, "--out", str(tmp_path / "site")]) == 0
+    assert cli.main(["pack", "rock-pool", *given, "--out", str(tmp_path / "packs")]) == 0
+    (file,) = (tmp_path / "packs").iterdir()
+    packed = files(unpacked(file.read_bytes(), tmp_path / "bag"))
+    found = {**files(tmp_path / "site"), **packed}
+    pictures = {path: data for path, data in found.items() if path.endswith(PLAIN)}
+    assert len(pictures) == 2, sorted(pictures)
+    inside = dict(photographs({path: packed[path] for path in packed if path.endswith(".html")}))
+    assert inside
+    for path, data in {**pictures, **inside}.items():
+        assert len(data) <= 300_000, path
+        assert hidden(data) == [], path
+        width, height = _size(data)
+        assert width > height, path
+    for path, data in found.items():
+        assert [word for word in WORDS if word in data] == [], path
+        assert NAME.encode() not in data, path
+    assert (with_telephone / "units/rock-pool/media" / NAME).read_bytes() == of_a_telephone()

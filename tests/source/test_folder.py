@@ -16,6 +16,7 @@ from build_tools.source.folder import (
     read_unit_folder,
     unit_slugs,
 )
+from build_tools.source.media_files import lies_in
 from tests.support.banks import UNIT, change, copy_bank
 
 # Names that Windows keeps for devices: Microsoft, "Naming Files, Paths, and Namespaces".
@@ -90,16 +91,44 @@ def test_a_folder_with_nothing_in_it(tmp_path: Path) -> None:
         ("lesson-0.md", "units/rock-pool/lesson-0.md"),
         ("lesson-1.md.txt", "units/rock-pool/lesson-1.md.txt"),
         ("notes.docx", "units/rock-pool/notes.docx"),
-        ("media/Pool.svg", "units/rock-pool/media/Pool.svg"),
         ("media/pool.html", "units/rock-pool/media/pool.html"),
         ("media/pool.svg.exe", "units/rock-pool/media/pool.svg.exe"),
-        ("media/po ol.svg", "units/rock-pool/media/po ol.svg"),
+        ("media/….svg", "units/rock-pool/media/….svg"),
         ("line\nend.md", "units/rock-pool/line?end.md"),
     ],
 )
 def test_odd_names_are_said(bank: Path, name: str, file: str) -> None:
     (bank / "units" / UNIT / name).write_bytes(b"x")
     assert problems(bank) == [(file, "file-name-odd")]
+
+
+@pytest.mark.parametrize(
+    ("name", "plain"),
+    [
+        ("Low Tide 2.SVG", "media/low-tide-2.svg"),
+        ("Mare\u0301e basse.svg", "media/maree-basse.svg"),
+        ("low_tide (copy).svg", "media/low-tide-copy.svg"),
+    ],
+)
+def test_a_picture_may_have_any_sensible_name(bank: Path, name: str, plain: str) -> None:
+    """RFC 3986, 2.3: letters, figures and hyphens need no escape in an address."""
+    media = bank / "units" / UNIT / "media"
+    (media / "low-tide.svg").rename(media / name)
+    read = read_unit_folder(bank, UNIT)
+    assert read.problems == []
+    assert plain in read.media
+    assert lies_in(media.parent, plain).read_bytes() == (media / name).read_bytes()
+    assert [note.message for note in read.notes] == [
+        f"this is published as {plain.removeprefix('media/')}"
+    ]
+
+
+def test_two_pictures_of_one_plain_name_are_told(bank: Path) -> None:
+    media = bank / "units" / UNIT / "media"
+    shutil.copy(media / "low-tide.svg", media / "Low Tide.svg")
+    (found,) = read_unit_folder(bank, UNIT).problems
+    assert found.file == f"units/{UNIT}/media/Low Tide.svg"
+    assert "two files here are called low-tide.svg" in found.message
 
 
 def test_a_name_of_bytes_that_are_no_text(bank: Path) -> None:

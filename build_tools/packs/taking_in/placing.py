@@ -15,6 +15,7 @@ from typing import Literal
 from build_tools.disk.stray_files import is_beside
 from build_tools.packs.reading.contents import Pack
 from build_tools.pictures.publishable import as_published
+from build_tools.source.file_names import plain_picture_name
 from build_tools.source.folder import TAKEN_IN
 from build_tools.source.front_matter import read_markdown
 
@@ -96,7 +97,9 @@ def _files_in(folder: Path) -> dict[str, bytes]:
         name = path.relative_to(folder).as_posix()
         hidden = any(part.startswith(".") for part in name.split("/"))
         if path.is_file() and not hidden and not is_beside(name) and name != TAKEN_IN:
-            found[name] = as_published(name, path.read_bytes())
+            plain = plain_picture_name(path.name) if name.startswith("media/") else None
+            called = f"media/{plain}" if plain else name
+            found[called] = as_published(called, path.read_bytes())
     return found
 
 

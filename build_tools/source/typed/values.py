@@ -11,6 +11,7 @@ from collections.abc import Iterator
 from typing import Any
 
 from build_tools.shapes.shape import Shape
+from build_tools.source.file_names import plain_picture_name
 from build_tools.source.scalars import WORDS, number, plain_letters
 
 _NUMBERS = [
@@ -164,6 +165,8 @@ def _candidates(typed: str) -> Iterator[str]:
         yield day
     if tag := re.fullmatch(r"([A-Za-z]{2,3})[-_]([A-Za-z]{2})", words):
         yield f"{tag.group(1).lower()}-{tag.group(2).upper()}"
+    if "." in words and (picture := plain_picture_name(re.split(r"[/\\]", words)[-1])):
+        yield f"media/{picture}"
     if re.fullmatch(r"[\w -]+", words, re.ASCII):
         yield re.sub(r"[\s_-]+", "-", words.lower()).strip("-")
 
