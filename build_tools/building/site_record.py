@@ -59,7 +59,7 @@ def read_listed(kept: bytes) -> Listed:
     """The same again."""
     from build_tools.pages.assemble import Listed
 
-    read = _Reader(io.BytesIO(kept)).load()
+    read = KeptReader(io.BytesIO(kept)).load()
     if not isinstance(read, Listed):
         raise pickle.UnpicklingError("this is not what lists say of a unit")
     return read
@@ -77,7 +77,7 @@ def read_record(file: Path | None, software: str) -> SiteRecord:
         return SiteRecord()
     try:
         with file.open("rb") as opened:
-            said, record = _Reader(opened).load()
+            said, record = KeptReader(opened).load()
     # what was cut short or changed may fail in any of these ways
     except (OSError, pickle.UnpicklingError, ValueError, TypeError, AttributeError, EOFError,
             ImportError, IndexError, KeyError):  # fmt: skip
@@ -116,10 +116,11 @@ def stamps_in(folder: Path) -> dict[str, Stamp]:
     return found
 
 
-class _Reader(pickle.Unpickler):
+class KeptReader(pickle.Unpickler):
     """Reads what we keep ourselves and nothing that would run anything else."""
 
     def find_class(self, module: str, name: str) -> Any:
+        """Only what is ours is made again."""
         if not module.startswith("build_tools.") and (module, name) != ("markupsafe", "Markup"):
             raise pickle.UnpicklingError(f"{module}.{name} is none of ours")
         return super().find_class(module, name)

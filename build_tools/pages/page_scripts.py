@@ -106,6 +106,7 @@ PAGE_SCRIPTS = {
     ),
     "unit.js": ("unit/unit.js",),
     "stimulus_on_screen.js": ("stimulus_on_screen/stimulus_on_screen.js",),
+    "year_plan.js": ("sums/plan-cover.js", "pieces/print.js", "year_plan/year_plan.js"),
     "print.js": ("pieces/print.js",),
 }
 """For each file that a page asks for in assets/js, the scripts of site_overrides that are in it."""

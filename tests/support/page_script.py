@@ -19,6 +19,7 @@ SCRIPTS = OVERRIDES
 WITHOUT_A_PAGE = (
     *SUMS,
     *FLOOR,
+    "sums/plan-cover.js",
     "card/card-state.js",
     "playing/beats.js",
     "playing/bodies.js",

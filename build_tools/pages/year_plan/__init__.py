@@ -1,0 +1,1 @@
+"""The plan of a year, as a page."""
