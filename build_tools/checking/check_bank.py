@@ -149,11 +149,25 @@ def check_read(slug: str, folder: UnitFolder, grades: Mapping[str, Grade]) -> Un
     outcome = run_rules(unit, all_rules())
     problems = [*notes, *(sign(documents, rule, f, grades) for rule, f in outcome.found)]
     problems += [_stale(documents, f) for f in outcome.stale]
+    if outcome.unread:
+        problems.append(_not_judged(folder.unit, unit.language, outcome.unread))
     allowances = tuple(
         Allowance(sign(documents, rule, f, grades), unit.allow[rule.name])
         for rule, f in outcome.allowed
     )
     return UnitCheck(slug, unit, outline_unit(unit), tuple(problems), allowances, outcome.skipped)
+
+
+def _not_judged(document: Document, language: str, unread: int) -> Problem:
+    """That the wording of a unit in another language than the rules read has been left alone."""
+    return document.problem(
+        "wording-not-judged",
+        "note",
+        ("language",),
+        f"the unit is in `{language}`, and {unread} rules read English alone: what its sentences "
+        "say of safety, of names and of how they read has not been judged",
+        "have them read by somebody who knows the language, and signed for (`read_by`)",
+    )
 
 
 def check_together(

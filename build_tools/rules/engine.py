@@ -20,6 +20,8 @@ class Outcome:
     allowed: list[tuple[Rule, Finding]] = field(default_factory=list)
     stale: list[Finding] = field(default_factory=list)
     skipped: int = 0
+    unread: int = 0
+    """How many rules were not asked, since they read sentences of another language."""
 
 
 def run_rules(unit: Unit, rules: Iterable[Rule]) -> Outcome:
@@ -52,6 +54,7 @@ def run_rules(unit: Unit, rules: Iterable[Rule]) -> Outcome:
             outcome.allowed += findings
         else:
             outcome.found += findings
+    outcome.unread = len(unread)
     outcome.stale = list(stale_allowances(unit, used, broken | unread))
     return outcome
 
