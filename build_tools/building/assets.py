@@ -21,8 +21,8 @@ def asset_files() -> dict[str, bytes]:
         f"assets/css/{style.name}": plain_style(style.read_text(encoding="utf-8")).encode()
         for style in sorted(OVERRIDES.glob("*/[a-z]*.css"))
     }
-    bank = "assets/css/bank.css"
-    found[bank] = rules().encode() + found[bank]
+    colours, look = found.pop("assets/css/colours.css"), "assets/css/look.css"
+    found[look] = rules().encode() + colours + found[look]
     for font in sorted((OVERRIDES / "frame" / "fonts").iterdir()):
         if not is_stray(font.name):
             found[f"assets/fonts/{font.name}"] = font.read_bytes()
@@ -36,7 +36,7 @@ def asset_files() -> dict[str, bytes]:
 def _kept_style(files: Mapping[str, bytes]) -> bytes:
     """The styles of a lesson with the typeface inside, as a script: a page keeps itself by it."""
     style = style_of(
-        [f"assets/css/{name}.css" for name in ("bank", "lesson", "face")], files.__getitem__
+        [f"assets/css/{name}.css" for name in ("look", "lesson", "typeface")], files.__getitem__
     )
     said = json.dumps({"style": style, "policy": policy_for(style)}, ensure_ascii=False)
     return f"(window.danceUnitBank ||= {{}}).keptStyle = {said};\n".encode()

@@ -15,7 +15,7 @@ from build_tools.pages.booklet.booklet import booklet_page
 from build_tools.pages.browse.browse import browse_pages
 from build_tools.pages.card.card import card_page
 from build_tools.pages.counts.counts import counts_page
-from build_tools.pages.dance.dance import dance_page
+from build_tools.pages.dance_from_above.dance_from_above import dance_page
 from build_tools.pages.dance_in_full.dance_in_full import parts_page
 from build_tools.pages.first_unit.first_unit import first_unit_page
 from build_tools.pages.front.front import front_page

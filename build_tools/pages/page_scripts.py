@@ -40,12 +40,16 @@ _FIT = tuple(
 _KEEPING = ("pieces/seen.js", "pieces/kept-settings.js")
 _HALL = tuple(f"hall/{name}.js" for name in ("button", "keys", "awake", "clock"))
 _PLAYING = tuple(
-    f"playing/{name}.js" for name in ("beats", "sounds", "shown-count", "device", "player")
+    f"playing/{name}.js"
+    for name in ("beats", "sound-samples", "shown-count", "sound-device", "player")
 )
 _COUNTS = tuple(
     f"counts/{name}.js" for name in ("wav", "midi", "tap", "counts", "counts-files", "counts-tap")
 )
-_DANCE = tuple(f"dance/{name}.js" for name in ("stage", "mover", "later", "my-class", "dance"))
+_DANCE = tuple(
+    f"dance_from_above/{name}.js"
+    for name in ("stage", "mover", "later", "my-class", "dance_from_above")
+)
 
 _FINDING = tuple(
     f"front/finding/{name}.js"
@@ -83,7 +87,7 @@ PAGE_SCRIPTS = {
         "pieces/kept-settings.js",
     ),
     "counts.js": (*_PLAYING, *_COUNTS),
-    "dance.js": (
+    "dance_from_above.js": (
         "sums/school-year.js",
         "sums/settings.js",
         "sums/class-groups.js",

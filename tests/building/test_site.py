@@ -74,7 +74,7 @@ def test_a_unit_taken_away_goes_with_all_that_leads_to_it(
     assert files(out) == files(built_anew(bank, tmp_path / "anew", tmp_path))
 
 
-@pytest.mark.parametrize("name", ["index.html", f"{UNIT}/lesson-1.html", "assets/css/bank.css"])
+@pytest.mark.parametrize("name", ["index.html", f"{UNIT}/lesson-1.html", "assets/css/look.css"])
 @pytest.mark.parametrize("harm", ["gone", "changed", "a folder"])
 def test_what_somebody_did_to_the_site_is_mended(
     bank: Path, out: Path, tmp_path: Path, name: str, harm: str

@@ -26,7 +26,7 @@ def make_site(folder: Path, version: int, units: int = 6) -> Path:
     for path in pages:
         write(folder / path, page_of(version, path))
     write(folder / FRONT, page_of(version, FRONT, tuple(pages)))
-    write(folder / "assets" / "css" / "bank.css", f"/* version {version} */")
+    write(folder / "assets" / "css" / "look.css", f"/* version {version} */")
     return folder
 
 

@@ -102,11 +102,11 @@ def test_a_damaged_file_is_taken_from_an_equal_one(tmp_path: Path) -> None:
     folder = tmp_path / "share"
     for version in (0, 2):
         site = make_site(tmp_path / f"s{version}", version, units=1)
-        write(site / "assets" / "face.css", "the same in both")
+        write(site / "assets" / "typeface.css", "the same in both")
         publish(site, folder, DAY, TITLE)
-    (folder / "editions" / f"{DAY}-1" / "assets" / "face.css").write_text("spoilt")
+    (folder / "editions" / f"{DAY}-1" / "assets" / "typeface.css").write_text("spoilt")
     mended = mend_folder(folder)
-    assert mended.done == (f"editions/{DAY}-1/assets/face.css was taken from an equal file",)
+    assert mended.done == (f"editions/{DAY}-1/assets/typeface.css was taken from an equal file",)
     assert verify(folder) == []
 
 

@@ -56,7 +56,7 @@ def mended(room: Room) -> None:
 
 def damage(share: Path) -> None:
     edition = sorted(path for path in (share / "editions").glob("2*") if path.is_dir())[0]
-    (edition / "assets" / "css" / "bank.css").write_text("spoilt", encoding="utf-8")
+    (edition / "assets" / "css" / "look.css").write_text("spoilt", encoding="utf-8")
     (share / "index.html").write_bytes(b"")
     (share / "current.js").write_bytes(b"")
 

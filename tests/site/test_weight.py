@@ -54,7 +54,7 @@ def test_the_dance_from_above_weighs_little_with_all_its_scripts(site: Path) -> 
         for page in sorted(site.glob("units/*/dance.html"))
     }
     heaviest = max(weighed.values(), key=lambda sizes: sum(sizes.values()))
-    assert {file.name for file in heaviest} == {"dance.html", "dance.js"}
+    assert {file.name for file in heaviest} == {"dance.html", "dance_from_above.js"}
     assert sum(heaviest.values()) <= MOST, heaviest
 
 
@@ -87,7 +87,7 @@ def test_no_script_stands_before_the_words(site: Path) -> None:
 def test_the_typeface_is_asked_for_after_the_words(site: Path) -> None:
     for path in lesson_pages(site):
         html = (site / path).read_text(encoding="utf-8")
-        assert html.index("assets/css/face.css") > html.index("</main>"), path
+        assert html.index("assets/css/typeface.css") > html.index("</main>"), path
         for style in loaded(site / path):
-            if style.suffix == ".css" and style.name != "face.css":
+            if style.suffix == ".css" and style.name != "typeface.css":
                 assert "@font-face" not in style.read_text(encoding="utf-8"), style.name

@@ -19,7 +19,7 @@ from build_tools.building.templates import html_of
 from build_tools.model.unit import Unit
 from build_tools.movement.roles import rows_of
 from build_tools.pages.counts.counts import counts_page
-from build_tools.pages.dance.dance import dance_page
+from build_tools.pages.dance_from_above.dance_from_above import dance_page
 from build_tools.paths.for_pages import roles_in
 from build_tools.views.dance.on_the_floor import in_a_hall
 from build_tools.views.dance.parts_over_counts import who_in_words

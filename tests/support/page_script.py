@@ -24,7 +24,7 @@ WITHOUT_A_PAGE = (
     "playing/beats.js",
     "playing/bodies.js",
     "playing/paths.js",
-    "playing/sounds.js",
+    "playing/sound-samples.js",
     "playing/player.js",
     "counts/wav.js",
     "counts/midi.js",

@@ -31,12 +31,12 @@ _NOT_ON_PAPER = re.compile(
 )
 _DOCUMENT = """<!doctype html>
 <html lang="en-GB" data-foot="" data-paper="{paper}">
-<head><meta charset="utf-8"><link rel="stylesheet" href="assets/css/bank.css">
+<head><meta charset="utf-8"><link rel="stylesheet" href="assets/css/look.css">
 <style>.one {{ break-before: page; }}</style></head>
 <body class="page lesson">
 {lessons}
 <link rel="stylesheet" href="assets/css/lesson.css">
-<link rel="stylesheet" href="assets/css/face.css">
+<link rel="stylesheet" href="assets/css/typeface.css">
 </body></html>
 """
 

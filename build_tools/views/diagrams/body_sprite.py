@@ -68,7 +68,7 @@ def bodies_inked(shown: Iterable[str]) -> str:
 
 
 def _classed(pieces: str) -> str:
-    """The pieces with what many share said by a class: the styles in bank.css tell its strokes."""
+    """The pieces with what many share said by a class: the styles in look.css tell its strokes."""
     for written, name in _SHARED:
         pieces = pieces.replace(f" {written}", f' class="{name}"')
     return pieces

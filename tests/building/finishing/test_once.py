@@ -58,7 +58,7 @@ def test_the_classes_draw_as_the_attributes_did(browser: Browser) -> None:
     html = max(pages, key=len)
     pictures = re.findall(r"<svg.*?</svg>", html, re.DOTALL)[:12]
     body = "".join(f"<div>{one}</div>" for one in pictures)
-    style = (OVERRIDES / "frame" / "bank.css").read_text(encoding="utf-8")
+    style = (OVERRIDES / "frame" / "look.css").read_text(encoding="utf-8")
     shown = []
     for content in (body, once(body)):
         tab = browser.new_page(viewport={"width": 400, "height": 1200})

@@ -18,7 +18,7 @@ SECRET_WORDS = "Year 4 dance the storm"
 POLICY = (ROOT / "site_overrides" / "frame" / "head.html").read_text().split('content="')[1]
 PAGE = f"""<!doctype html><html lang="en"><head><meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="{POLICY.partition('"')[0]}">
-<link rel="icon" href="data:,"><link rel="stylesheet" href="bank.css"><title>Storm</title></head>
+<link rel="icon" href="data:,"><link rel="stylesheet" href="look.css"><title>Storm</title></head>
 <body><p id="words">{SECRET_WORDS}</p></body></html>"""
 PICTURE = '<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"/>'
 TRIES = """async (at) => {
@@ -42,7 +42,7 @@ TRIES = """async (at) => {
   };
   window.bankPreview = (state) => { seen.told = JSON.stringify(state); };
   for (const name of ["", "index.html", "preview.js", "preview-state.json", "preview-state.js",
-                      "bank.css", "picture.svg"]) {
+                      "look.css", "picture.svg"]) {
     const address = at + name;
     seen[`script ${name}`] = await loads("script", (tag) => { tag.src = address; });
     seen[`module ${name}`] = await loads("script", (tag) => {
@@ -87,7 +87,7 @@ def preview(tmp_path: Path, state: State) -> Iterator[Preview]:
     site = tmp_path / "site"
     site.mkdir()
     (site / "index.html").write_text(PAGE, encoding="utf-8")
-    (site / "bank.css").write_text("p { color: green }", encoding="utf-8")
+    (site / "look.css").write_text("p { color: green }", encoding="utf-8")
     (site / "picture.svg").write_text(PICTURE, encoding="utf-8")
     state.say(SECRET_WORDS)
     running = serve(site, 0, state)

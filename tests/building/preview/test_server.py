@@ -69,7 +69,7 @@ def served(tmp_path: Path) -> Iterator[Served]:
         "units/wind/index.html": PAGE,
         "units/wind/to-keep.html": KEPT,
         "units/wind/wind.svg": "<svg/>",
-        "assets/bank.css": "a{}",
+        "assets/look.css": "a{}",
         "assets/bank.js": "1",
         "odd.bin": "?",
     }.items():
@@ -88,7 +88,7 @@ def test_pages_and_what_they_load_are_given_as_what_they_are(served: Served) -> 
         "": "text/html; charset=utf-8",
         "units/wind/": "text/html; charset=utf-8",
         "units/wind/wind.svg": "image/svg+xml",
-        "assets/bank.css": "text/css; charset=utf-8",
+        "assets/look.css": "text/css; charset=utf-8",
         "assets/bank.js?once": "text/javascript; charset=utf-8",
         "preview.js": "text/javascript; charset=utf-8",
         "preview.css": "text/css; charset=utf-8",

@@ -16,7 +16,8 @@ from build_tools.views.paper.typeface import ENCODING, Run, lines, width, words_
 from tests.agreement.made_lessons import texts_of_units
 
 SHEET = """<!doctype html><meta charset="utf-8">
-<link rel="stylesheet" href="assets/css/bank.css"><link rel="stylesheet" href="assets/css/face.css">
+<link rel="stylesheet" href="assets/css/look.css">
+<link rel="stylesheet" href="assets/css/typeface.css">
 <style>span { white-space: pre; position: absolute } p { margin: 0; max-width: none }</style>
 <span></span><p></p><p>a <b>a</b></p>
 """

@@ -120,10 +120,10 @@ def dance_page(bank: Bank, unit: Unit) -> Page:
     title = f"The dance from above: {unit.title}"
     how = "count by count" if dance.tempo else "part by part"
     about = f"Where everybody is in the dance of {unit.title}, {how}."
-    around = frame(bank, path, title, about, "dance.js" if dance.tempo else None)
+    around = frame(bank, path, title, about, "dance_from_above.js" if dance.tempo else None)
     view = DanceView(
         frame=around,
-        style=f"{around.to_root}assets/css/dance.css",
+        style=f"{around.to_root}assets/css/dance_from_above.css",
         language=unit.language,
         unit=Link(unit.title, "index.html"),
         how=how,
@@ -133,7 +133,7 @@ def dance_page(bank: Bank, unit: Unit) -> Page:
         stills=tuple(_still(unit, letter) for letter in dict.fromkeys(dance.form)),
         onward=_onward(unit),
     )
-    return Page(path, "dance/dance.html", view.frame.title, view)
+    return Page(path, "dance_from_above/dance_from_above.html", view.frame.title, view)
 
 
 def _still(unit: Unit, letter: str) -> StillView:

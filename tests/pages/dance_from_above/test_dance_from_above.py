@@ -10,7 +10,7 @@ from typing import Any
 import pytest
 
 from build_tools.model.unit import Unit
-from build_tools.pages.dance.dance import DanceView, dance_page
+from build_tools.pages.dance_from_above.dance_from_above import DanceView, dance_page
 from build_tools.paths.whole import paths_of
 from build_tools.views.dance.score import score
 from tests.support.sound_bank import every_unit, real_bank
