@@ -13,6 +13,6 @@ from build_tools.views.dance.on_the_floor import in_a_hall
 
 
 def floor_file(unit: Unit) -> dict[str, bytes]:
-    """`floor.js` of the unit's folder; `site_overrides/sums/floor-room.js` asks what it holds."""
+    """`floor.js` of the unit's folder, of which `sums/floor-room-to-dance.js` asks."""
     told = json.dumps(page_data(in_a_hall(unit)), ensure_ascii=False, separators=(",", ":"))
     return {f"units/{unit.slug}/floor.js": f"danceUnitBank.danceOnFloor={told};\n".encode()}

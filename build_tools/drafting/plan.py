@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from math import ceil
 
 from build_tools.drafting.asked import Asked
+from build_tools.movement.counts import seconds
 from build_tools.views.words.open_places import MARK
 
 Fields = dict[str, object]
@@ -241,4 +243,4 @@ def dance_counts(asked: Asked, made: Plan) -> int:
 def dance_seconds(asked: Asked, made: Plan) -> int:
     """The most seconds the whole dance lasts."""
     improvised = improvised_seconds(made)[1] * sum(m.improvised for m in made.makings)
-    return improvised + -(-dance_counts(asked, made) * 60 // TEMPO)
+    return improvised + ceil(seconds(dance_counts(asked, made), TEMPO))

@@ -26,8 +26,8 @@ SUMS = tuple(
 FLOOR = tuple(
     f"sums/floor-{name}.js"
     for name in (
-        *("space", "hall", "shapes", "places", "starting", "facings", "dancing", "whole"),
-        *("clear", "room"),
+        *("metres-each", "hall", "shapes", "places", "starting", "facings", "dancing", "whole"),
+        *("clear", "room-to-dance"),
     )
 )
 """Where a class stands and goes in a dance, for the class and the hall of the day."""

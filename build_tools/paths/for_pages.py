@@ -18,6 +18,7 @@ from build_tools.movement.canon_and_unison import (
     parts_in,
     passage_counts,
 )
+from build_tools.movement.counts import seconds as seconds_of
 from build_tools.movement.roles import part_places, rows_of
 from build_tools.movement.watchers import watchers
 from build_tools.movement.whole import lengths
@@ -116,7 +117,7 @@ def _danced(
     Who is the places of a group, or, where whole groups take turns, [-1, which turn, of how many].
     """
     dance, known, start = paths.dance, lengths(paths.dance), 0.0
-    seconds = 60 / dance.tempo if dance.tempo else None
+    seconds = float(seconds_of(1, dance.tempo)) if dance.tempo else None
     groups = groups_of(section)
     for passage in section.danced:
         if left_unsaid(passage):

@@ -15,6 +15,7 @@ from functools import lru_cache
 from build_tools.body.ages import AtAge, at_age
 from build_tools.model.dance import Dance, Section
 from build_tools.movement.class_groups import USUAL_CLASS
+from build_tools.movement.counts import seconds
 from build_tools.movement.watchers import watchers
 from build_tools.movement.whole import transition_between
 from build_tools.paths.class_in_groups import Together, class_in_groups
@@ -58,7 +59,7 @@ def paths_of(
         sizes=tuple(
             sorted({*joined, *(groups_of(section).size for section in dance.sections.values())})
         ),
-        second=60 / dance.tempo if dance.tempo else None,
+        second=float(seconds(1, dance.tempo)) if dance.tempo else None,
         stride=stride,
     )
     before: Section | None = None

@@ -21,7 +21,7 @@ from build_tools.views.teaching.covers import Covers
 from build_tools.views.words.days import day_in_words
 
 CALENDAR = "plan.ics"
-_LOADED = ("bank.css", "face.css", "reference.css", "year_plan.css", "year_plan.js")
+_LOADED = ("look.css", "typeface.css", "reference.css", "year_plan.css", "year_plan.js")
 
 
 @dataclass(frozen=True, slots=True)

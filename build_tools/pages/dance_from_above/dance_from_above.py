@@ -22,13 +22,13 @@ from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.paths.for_pages import page_data
 from build_tools.paths.model import Paths
 from build_tools.views.dance.left_open import OPEN
+from build_tools.views.dance.metres_each import recommended_least
 from build_tools.views.dance.on_the_floor import in_a_hall
 from build_tools.views.dance.score import Score, ScoreMotif, ScoreStretch, score
 from build_tools.views.dance.timeline import span_seconds
 from build_tools.views.diagrams.body_figure import body_figure
 from build_tools.views.diagrams.body_frames import body_form
 from build_tools.views.diagrams.floor_plan import unit_floor_plan
-from build_tools.views.lesson.floor_recommended import recommended_least
 from build_tools.views.words.plain_words import action_label, name_in_words
 from build_tools.views.words.sections_called import called, heading_of
 

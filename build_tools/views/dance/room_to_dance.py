@@ -4,8 +4,8 @@ Asked of the places and paths that everybody has, not of the square metres alone
 scattered over a small hall still meets its walls, and a formation drawn together until it fits
 leaves gaps smaller than the dance asks. Who watches in turns needs floor to sit on. Steps are
 halved only where they are no distance to somebody or to a place.
-`site_overrides/sums/floor-room.js` does the same on the pages, for the class and the hall of the
-day, and generated dances hold the two together.
+`site_overrides/sums/floor-room-to-dance.js` does the same on the pages, for the class and the hall
+of the day, and generated dances hold the two together.
 """
 
 from __future__ import annotations
@@ -23,9 +23,9 @@ from build_tools.paths.model import Paths
 from build_tools.paths.reached import ASKED_OF, steps_reach
 from build_tools.paths.squeezed import squeezed
 from build_tools.paths.whole import paths_of
+from build_tools.views.dance.metres_each import has_room_for, recommended_least
 from build_tools.views.dance.on_the_floor import middle_age
 from build_tools.views.lesson.class_groups import joined_in_lessons
-from build_tools.views.lesson.floor_recommended import has_room_for, recommended_least
 from build_tools.views.words.plain_words import listed
 
 SHORTER = 0.5

@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from build_tools.body.poses import moved
 from build_tools.model.dance import Dance
 from build_tools.model.lesson import Step
+from build_tools.movement.counts import seconds as seconds_of
 from build_tools.views.diagrams.body_words import deed_in_words
 from build_tools.views.lesson.class_groups import GROUP_SIZES
 from build_tools.views.lesson.moves_in_steps import MoveMet, StepMoves
@@ -109,7 +110,7 @@ def _changes(one: MoveMet) -> bool:
 
 def _seated(dance: Dance, one: MoveMet) -> SeatedMove:
     assert one.action is not None
-    seconds = float(one.action.counts * 60 / dance.tempo) if dance.tempo else None
+    seconds = float(seconds_of(one.action.counts, dance.tempo)) if dance.tempo else None
     chair, wheels = (_said(one, body, seconds) for body in ("chair", "wheels"))
     return SeatedMove(
         one.word, *(_closed(way) for way in (one.seated or chair, one.wheels or wheels))

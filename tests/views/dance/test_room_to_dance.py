@@ -15,10 +15,10 @@ from build_tools.paths.model import Paths
 from build_tools.paths.reached import ASKED_OF, steps_reach
 from build_tools.paths.scatter import nearest_two
 from build_tools.paths.whole import paths_of
+from build_tools.views.dance.metres_each import recommended_least
 from build_tools.views.dance.on_the_floor import middle_age
 from build_tools.views.dance.room_to_dance import Room, room_in_words, unit_room
 from build_tools.views.lesson.class_groups import joined_in_lessons
-from build_tools.views.lesson.floor_recommended import recommended_least
 from tests.support.sound_bank import every_unit, whole_bank
 
 HALLS = (Hall(18.0, 10.0), Hall(15.0, 10.0), Hall(12.0, 9.0), Hall(9.0, 6.0))

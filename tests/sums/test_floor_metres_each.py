@@ -15,7 +15,7 @@ from hypothesis import strategies as st
 
 from build_tools.model.unit import SchoolYears
 from build_tools.paths.hall import KNOWN_HALLS
-from build_tools.views.lesson.floor_recommended import (
+from build_tools.views.dance.metres_each import (
     HALLS,
     PRIMARY,
     SECONDARY,

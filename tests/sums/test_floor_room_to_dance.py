@@ -14,6 +14,7 @@ from build_tools.model.unit import Unit
 from build_tools.paths.for_pages import paths_for_page
 from build_tools.paths.hall import Hall
 from build_tools.paths.whole import paths_of
+from build_tools.views.dance.metres_each import recommended_least
 from build_tools.views.dance.on_the_floor import in_a_hall
 from build_tools.views.dance.room_to_dance import (
     MOST_TURNS,
@@ -23,7 +24,6 @@ from build_tools.views.dance.room_to_dance import (
     room_to_dance,
     unit_room,
 )
-from build_tools.views.lesson.floor_recommended import recommended_least
 from tests.paths.strategies import dances, halls
 from tests.support.page_script import ask
 from tests.support.sound_bank import every_unit

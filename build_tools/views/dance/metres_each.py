@@ -1,6 +1,6 @@
 """How much floor each pupil is recommended to have, and how large halls are.
 
-How much a class of the day has is worked out on the page, in `site_overrides/sums/floor-space.js`.
+How much a class of the day has is worked out on the page, in `sums/floor-metres-each.js`.
 """
 
 from __future__ import annotations
