@@ -3,12 +3,16 @@
 from __future__ import annotations
 
 import io
+import os
+import subprocess
+import sys
 from pathlib import Path
 
 import pytest
 
 from build_tools import cli
 from build_tools.commands.shared.plain_output import plain, plain_output
+from tests.support.banks import ROOT
 from tests.support.packs import about, empty_bank, pack, with_files, written
 
 STEERING = "\x1b[31m\x07\x08\r\x9b2J\u202e\u2066\u2028\ud800\x7f\u200f"
@@ -20,8 +24,6 @@ def test_signs_that_steer_become_question_marks() -> None:
 
 
 def test_all_that_is_printed_is_plain(capsys: pytest.CaptureFixture[str]) -> None:
-    import sys
-
     with plain_output():
         print(f"a{STEERING}")
         print("b\x1b", file=sys.stderr)
@@ -36,6 +38,18 @@ def test_letters_that_a_terminal_lacks_do_not_stop_it(monkeypatch: pytest.Monkey
     with plain_output():
         print("café 王")
     assert raw.getvalue() == b"caf? ?\n"
+
+
+def test_a_command_goes_on_when_nobody_listens_any_more() -> None:
+    """As where `head` has read enough: no traceback, and the command's own exit code."""
+    once = "import sys; from build_tools.cli import main; sys.exit(main(['explain']))"
+    heard, told = os.pipe()
+    os.close(heard)
+    done = subprocess.run(
+        [sys.executable, "-c", once], stdout=told, stderr=subprocess.PIPE, cwd=ROOT, check=False
+    )
+    os.close(told)
+    assert (done.returncode, done.stderr) == (0, b"")
 
 
 @pytest.mark.parametrize("command", ["take-in", "compare"])

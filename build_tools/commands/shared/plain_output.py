@@ -5,6 +5,7 @@ ECMA-48 for the control codes; Unicode Standard Annex 9 for the marks that turn 
 
 from __future__ import annotations
 
+import os
 import re
 import sys
 from collections.abc import Iterator
@@ -31,12 +32,24 @@ class PlainStream:
     def write(self, text: str) -> int:
         """Write the text, plain; gives how many letters were asked for."""
         encoding = getattr(self._stream, "encoding", None) or "utf-8"
-        self._stream.write(plain(text).encode(encoding, "replace").decode(encoding))
+        with self._heard_or_not():
+            self._stream.write(plain(text).encode(encoding, "replace").decode(encoding))
         return len(text)
 
     def flush(self) -> None:
         """Bring what was written to the terminal."""
-        self._stream.flush()
+        with self._heard_or_not():
+            self._stream.flush()
+
+    @contextmanager
+    def _heard_or_not(self) -> Iterator[None]:
+        """Go on with the work where whoever listened has gone, as `head` does after ten lines."""
+        try:
+            yield
+        except BrokenPipeError:
+            nowhere = os.open(os.devnull, os.O_WRONLY)
+            os.dup2(nowhere, self._stream.fileno())
+            os.close(nowhere)
 
     def isatty(self) -> bool:
         """Whether somebody reads it as it is written."""
@@ -49,3 +62,4 @@ def plain_output() -> Iterator[None]:
     out, err = PlainStream(sys.stdout), PlainStream(sys.stderr)
     with redirect_stdout(out), redirect_stderr(err):
         yield
+        out.flush()
