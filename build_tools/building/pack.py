@@ -18,10 +18,10 @@ from build_tools.disk.places import PROJECT
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
 from build_tools.packs.about import about, metadata
-from build_tools.packs.archive import zipped
 from build_tools.packs.bag import bagged
 from build_tools.packs.credits import credits_text
 from build_tools.packs.licences import licence_text
+from build_tools.packs.zipping import zipped
 from build_tools.pages.assemble import further_pages
 from build_tools.pages.lesson.lesson import lesson_page
 from build_tools.pages.pieces.doors import doors

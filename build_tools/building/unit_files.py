@@ -10,9 +10,9 @@ from pathlib import Path
 from build_tools.building.assets import asset_files
 from build_tools.building.finder_files import card_files
 from build_tools.building.finishing.bound import bound
+from build_tools.building.finishing.deflated import packed
 from build_tools.building.finishing.once import once
 from build_tools.building.finishing.one_file import one_file
-from build_tools.building.finishing.packed import packed
 from build_tools.building.floor_file import floor_file
 from build_tools.building.templates import html_of
 from build_tools.model.bank import Bank

@@ -41,7 +41,7 @@ _KEEPING = ("pieces/seen.js", "pieces/kept-settings.js")
 _HALL = tuple(f"hall/{name}.js" for name in ("button", "keys", "awake", "clock"))
 _PLAYING = tuple(
     f"playing/{name}.js"
-    for name in ("beats", "sound-samples", "shown-count", "sound-device", "player")
+    for name in ("beat-times", "sound-samples", "shown-count", "sound-device", "player")
 )
 _COUNTS = tuple(
     f"counts/{name}.js" for name in ("wav", "midi", "tap", "counts", "counts-files", "counts-tap")

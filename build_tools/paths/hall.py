@@ -45,7 +45,7 @@ KNOWN_HALLS: Mapping[str, Hall] = {
     "classroom": Hall(9.0, 6.0),
 }
 """What a floor that is only named is drawn as: of as many square metres as
-`views/dance/metres_each.py` says, from the brief it names; the sides are common practice."""
+`views/dance/recommended_metres.py` says, from the brief it names; the sides are common practice."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import codecs
 import re
 
-from build_tools.source.fences import is_fence
+from build_tools.source.front_matter_split import is_fence
 
 _DRAFT = re.compile(r"draft[ \t]*:", re.IGNORECASE)
 _YES = {"true", "yes", "y"}

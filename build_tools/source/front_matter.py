@@ -11,7 +11,7 @@ from typing import Any
 from build_tools.problem import Fault, FieldPath, Grade, Problem
 from build_tools.shapes.schemas import Kind, quick_validator
 from build_tools.shapes.shape import shape_of
-from build_tools.source.fences import split
+from build_tools.source.front_matter_split import split
 from build_tools.source.prose import faults_in_body, faults_in_fields
 from build_tools.source.text import read_text
 from build_tools.source.typed.reader import read_typed

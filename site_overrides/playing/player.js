@@ -21,7 +21,7 @@
 // starts or waits in; `trouble` a plain sentence where the device gives no sound, else "".
 // player.gone() tells how many counts have been heard since the last that was told, or seconds of a span.
 // player.tempo() and player.loop() without a value tell what is set. tempo changes take hold on the next beat.
-// Everything but the rules of playing comes from `device` (device.js), which tests replace.
+// Everything but the rules of playing comes from `device` (sound-device.js), which tests replace.
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const counts = (bank.counts ||= {});

@@ -23,7 +23,7 @@ from build_tools.rules.lesson import minutes_do_not_add_up, showing_does_not_fit
 from build_tools.rules.reading import lesson_over_two_sides
 from build_tools.rules.rule import Finding
 from build_tools.rules.safety import space_for_fewer
-from build_tools.views.dance.metres_each import HALLS, recommended_least
+from build_tools.views.dance.recommended_metres import HALLS, recommended_least
 from build_tools.views.lesson.class_groups import groupings_known
 from build_tools.views.lesson.handouts import copies_for
 from build_tools.views.lesson.longest_talk import longest_talk

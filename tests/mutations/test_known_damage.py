@@ -13,8 +13,8 @@ import pytest
 from build_tools.checking.check_bank import BANK_KINDS, check_folder
 from build_tools.shapes.schemas import Kind, schema
 from build_tools.shapes.shape import shape_of
-from build_tools.source.fences import Split, split
 from build_tools.source.folder import MAY_BE_MISSING
+from build_tools.source.front_matter_split import Split, split
 from build_tools.source.typed.reader import read_typed
 from tests.support.banks import BASE_UNIT, copy_bank, copy_base, line_count
 from tests.support.quick_bank import QuickBank

@@ -23,7 +23,7 @@ from playwright.sync_api import Browser
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.paths.hall import KNOWN_HALLS, Hall
-from build_tools.views.dance.metres_each import recommended_least
+from build_tools.views.dance.recommended_metres import recommended_least
 from build_tools.views.dance.room_to_dance import room_in_words, unit_room
 from build_tools.views.lesson.class_groups import class_groups
 from build_tools.views.lesson.step_facts import step_facts

@@ -19,8 +19,8 @@ from hypothesis import strategies as st
 from ruamel.yaml import YAML
 
 from build_tools.shapes.shape import shape_of
-from build_tools.source.fences import Split, split
 from build_tools.source.front_matter import Document, kind_of_file, read_data, read_markdown
+from build_tools.source.front_matter_split import Split, split
 from build_tools.source.tidy import NotTidied, Tidied, as_every_program_reads_it, tidied
 from build_tools.source.typed.rows import spread
 from tests.source.typed.slipping import slipped

@@ -11,8 +11,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from build_tools.problem import Fault
-from build_tools.source.fences import Split, split
 from build_tools.source.front_matter import read_markdown
+from build_tools.source.front_matter_split import Split, split
 from build_tools.source.yaml_quickly import ODD, read_quickly
 from build_tools.source.yaml_reader import read_yaml
 from tests.source.test_places import Emitter, maps

@@ -15,7 +15,7 @@ from hypothesis import strategies as st
 
 from build_tools.model.unit import SchoolYears
 from build_tools.paths.hall import KNOWN_HALLS
-from build_tools.views.dance.metres_each import (
+from build_tools.views.dance.recommended_metres import (
     HALLS,
     PRIMARY,
     SECONDARY,

@@ -14,8 +14,8 @@ from build_tools.model.unit import Unit
 from build_tools.paths.for_pages import paths_for_page
 from build_tools.paths.hall import Hall
 from build_tools.paths.whole import paths_of
-from build_tools.views.dance.metres_each import recommended_least
 from build_tools.views.dance.on_the_floor import in_a_hall
+from build_tools.views.dance.recommended_metres import recommended_least
 from build_tools.views.dance.room_to_dance import (
     MOST_TURNS,
     SHORTER,

@@ -21,7 +21,7 @@ WITHOUT_A_PAGE = (
     *FLOOR,
     "sums/plan-cover.js",
     "card/card-state.js",
-    "playing/beats.js",
+    "playing/beat-times.js",
     "playing/bodies.js",
     "playing/paths.js",
     "playing/sound-samples.js",

@@ -22,8 +22,8 @@ from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.paths.for_pages import page_data
 from build_tools.paths.model import Paths
 from build_tools.views.dance.left_open import OPEN
-from build_tools.views.dance.metres_each import recommended_least
 from build_tools.views.dance.on_the_floor import in_a_hall
+from build_tools.views.dance.recommended_metres import recommended_least
 from build_tools.views.dance.score import Score, ScoreMotif, ScoreStretch, score
 from build_tools.views.dance.timeline import span_seconds
 from build_tools.views.diagrams.body_figure import body_figure

@@ -10,7 +10,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.movement.watchers import Watchers, watchers
 from build_tools.paths.hall import KNOWN_HALLS
-from build_tools.views.dance.metres_each import HALLS_SOURCE, recommended_least
+from build_tools.views.dance.recommended_metres import HALLS_SOURCE, recommended_least
 from build_tools.views.words.punctuation import capital, sentence
 
 _SIT: dict[Watchers, str] = {

@@ -19,7 +19,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.dance.metres_each import has_room_for, recommended_least
+from build_tools.views.dance.recommended_metres import has_room_for, recommended_least
 from build_tools.views.words.plain_words import how_many
 
 GRADE: Grade = "note"

@@ -23,8 +23,8 @@ from build_tools.paths.model import Paths
 from build_tools.paths.reached import ASKED_OF, steps_reach
 from build_tools.paths.squeezed import squeezed
 from build_tools.paths.whole import paths_of
-from build_tools.views.dance.metres_each import has_room_for, recommended_least
 from build_tools.views.dance.on_the_floor import middle_age
+from build_tools.views.dance.recommended_metres import has_room_for, recommended_least
 from build_tools.views.lesson.class_groups import joined_in_lessons
 from build_tools.views.words.plain_words import listed
 

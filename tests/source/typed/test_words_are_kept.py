@@ -7,7 +7,7 @@ import time
 from pathlib import Path
 
 from build_tools.shapes.schemas import Kind
-from build_tools.source.fences import Split, split
+from build_tools.source.front_matter_split import Split, split
 from tests.mutations.mutating import mutated
 from tests.source.typed.slipping import slipped
 from tests.source.typed.words_kept import lost_words

@@ -15,8 +15,8 @@ from build_tools.paths.model import Paths
 from build_tools.paths.reached import ASKED_OF, steps_reach
 from build_tools.paths.scatter import nearest_two
 from build_tools.paths.whole import paths_of
-from build_tools.views.dance.metres_each import recommended_least
 from build_tools.views.dance.on_the_floor import middle_age
+from build_tools.views.dance.recommended_metres import recommended_least
 from build_tools.views.dance.room_to_dance import Room, room_in_words, unit_room
 from build_tools.views.lesson.class_groups import joined_in_lessons
 from tests.support.sound_bank import every_unit, whole_bank

@@ -6,7 +6,7 @@ import io
 import zipfile
 from datetime import date
 
-from build_tools.packs.archive import zipped
+from build_tools.packs.zipping import zipped
 
 FILES = {"z.txt": b"z", "a/é.txt": b"a" * 1000}
 DATA = zipped("top", FILES, date(2026, 2, 3))
