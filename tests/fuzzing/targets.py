@@ -130,7 +130,7 @@ def _picture(name: str) -> Callable[[bytes], object]:
 
 
 def _drawings() -> Iterator[bytes]:
-    yield packs.unit_files()["media/low-tide.svg"]
+    yield packs.unit_files()["media/boat.svg"]
     yield (
         _DRAWING + b"<style>.a{fill:#123456;stroke:url(#g)}</style><defs>"
         b'<linearGradient id="g"><stop offset="0" stop-color="red"/></linearGradient></defs>'

@@ -17,9 +17,10 @@ from tests.packs.attacks.controls import CONTROLS
 from tests.packs.attacks.every import ATTACKS, KINDS
 from tests.packs.attacks.harmless import HARMLESS, Reason
 from tests.packs.attacks.packed import Pack
+from tests.support.banks import ROOT
 from tests.support.built_packs import made
 from tests.support.judged import measuring, took
-from tests.support.packs import FIRST, SLUG, empty_bank, written
+from tests.support.packs import empty_bank, written
 
 MOST_SECONDS, MOST_BYTES, MOST_DISK = 5.0, 200 * 2**20, 100_000_000
 ENDED = "than any unit needs"
@@ -31,7 +32,7 @@ _STEERS = set(map(chr, [*range(9), *range(11, 32), *range(127, 160), 0x202E, 0x2
 
 @pytest.fixture(scope="module")
 def good() -> Pack:
-    return Pack.read(made(FIRST, SLUG).data)
+    return Pack.read(made(ROOT / "tests/planted/by_hand/content", "rock-pool").data)
 
 
 @pytest.fixture(scope="module")

@@ -80,7 +80,7 @@ def test_the_sound_pack_that_they_are_made_from_is_taken_in(
     file = written(tmp_path, pack())
     assert cli.main(["take-in", str(file), "--yes", "--content", str(content)]) == 0
     assert "taken in" in capsys.readouterr().out
-    assert (content / "units" / "rock-pool" / "unit.md").is_file()
+    assert (content / "units" / "paper-boats" / "unit.md").is_file()
 
 
 def test_the_watch_sees_a_write(tmp_path: Path) -> None:

@@ -77,7 +77,7 @@ SOUND: dict[str, Callable[[], bytes]] = {
 @pytest.mark.parametrize("name", SOUND)
 def test_it_is_read(name: str, tmp_path: Path) -> None:
     found = verified(written(tmp_path, SOUND[name]()))
-    assert (found.slug, found.edition) == ("rock-pool", "1.0.0")
+    assert (found.slug, found.edition) == ("paper-boats", "1.0.0")
     assert dict(found.unit_files) == dict(unit_files())
 
 

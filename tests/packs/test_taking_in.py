@@ -36,12 +36,12 @@ from tests.support.judged import judging_once
 from tests.support.killing import WHOLE, killed_in, started, wanted_phases
 from tests.support.packs import about, empty_bank, pack, unit_files, with_files, written
 
-SLUG, OWN = "rock-pool", "Another bank"
+SLUG, OWN = "paper-boats", "Another bank"
 CAME = Provenance("sent.zip", "0" * 128, "The dance unit bank", "1.0.0", date(2026, 11, 25))
 
 
 def of_edition(edition: str, words: bytes = b"", publisher: bytes = b"") -> dict[str, bytes]:
-    """The rock pool's files as another edition, with `words` at the end of its notes."""
+    """The unit's files as another edition, with `words` at the end of its notes."""
     files = dict(unit_files())
     unit = files["unit.md"].replace(b"edition: 1.0.0", f"edition: {edition}".encode())
     if publisher:
@@ -70,7 +70,7 @@ def _judged_once(monkeypatch: pytest.MonkeyPatch) -> None:
 
 @pytest.fixture
 def content(tmp_path: Path) -> Path:
-    """A bank with the rock pool as it came from another school."""
+    """A bank with the unit as it came from another school."""
     folder = empty_bank(tmp_path / "content")
     plan = placing_of(folder, Pack(SLUG, "1.0.0", unit_files()), OWN)
     journal.take(folder, noted(unit_files(), CAME), plan)
@@ -158,16 +158,16 @@ def test_it_shows_what_it_is(
         b"licence: CC-BY-4.0}\nlanguage:",
         1,
     )
-    lesson = files["lesson-1.md"].replace(b"minutes: 5", b"minutes: 50", 1)
+    lesson = files["lesson-1.md"].replace(b"    minutes: ", b"    minutes: 5", 1)
     files["lesson-1.md"] = lesson
     take_in(content, packed(tmp_path, files, "1.1.0"))
     said = capsys.readouterr().out
     for words in (
-        "Twelve hours in a rock pool, edition 1.1.0",
+        "Paper boats, edition 1.1.0",
         "from The dance unit bank",
-        "licence CC-BY-SA-4.0",
+        "licence CC-BY-4.0",
         "adapted from Shore, edition 2.0.0, by The shore bank, licence CC-BY-4.0",
-        "6 lessons, 2 pictures",
+        "3 lessons, 1 picture",
         "minutes-do-not-add-up",
     ):
         assert words in said, words

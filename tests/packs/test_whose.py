@@ -29,7 +29,7 @@ def _judged_once(monkeypatch: pytest.MonkeyPatch) -> None:
 
 @pytest.fixture
 def content(tmp_path: Path) -> Path:
-    """A bank with the rock pool as it was written here."""
+    """A bank with the unit as it was written here."""
     folder = empty_bank(tmp_path / "content")
     for name, data in of_edition("1.0.0", publisher=OURS).items():
         path = folder / "units" / SLUG / name
@@ -151,7 +151,7 @@ def test_check_looks_at_the_file(content: Path) -> None:
 def broken() -> dict[str, bytes]:
     """A unit whose minutes do not add up, which is an error."""
     files = dict(unit_files())
-    files["lesson-1.md"] = files["lesson-1.md"].replace(b"minutes: 5", b"minutes: 50", 1)
+    files["lesson-1.md"] = files["lesson-1.md"].replace(b"    minutes: ", b"    minutes: 5", 1)
     return files
 
 

@@ -24,7 +24,7 @@ KEPT_POLICY = (
     "base-uri 'none'; form-action 'none'"
 )
 LONGEST_PATH = 120
-PART = re.compile(r"[a-z0-9]+([-.][a-z0-9]+)*")
+PART = re.compile(r"[a-z0-9]+([-._][a-z0-9]+)*")
 # Names that Windows keeps for devices, whatever comes after a full stop.
 DEVICES = re.compile(r"(con|prn|aux|nul|com[0-9]|lpt[0-9])(\..*)?")
 # The typeface's licence goes with it.

@@ -13,16 +13,16 @@ from pathlib import Path
 
 from tests.support.built_sites import CONTENT, ROOT
 
-SLUG, TOP = "rock-pool", "rock-pool-1.0.0"
-FIRST = ROOT / "tests/planted/by_hand/content"
-"""The units as they were in their first editions, in the first format; packs of them are about."""
+SLUG, TOP = "paper-boats", "paper-boats-1.0.0"
+_SMALL = ROOT / "tests/rules/base"
+"""Where a sound unit lies that is judged and drawn soon, since it is small."""
 DECLARATION = b"BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n"
 
 
 @cache
 def unit_files() -> Mapping[str, bytes]:
-    """The rock pool's own files in its first edition, by their paths in its folder."""
-    folder = FIRST / "units" / SLUG
+    """The unit's own files, by their paths in its folder."""
+    folder = _SMALL / "units" / SLUG
     return {
         path.relative_to(folder).as_posix(): path.read_bytes()
         for path in sorted(folder.rglob("*"))
