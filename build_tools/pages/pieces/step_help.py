@@ -91,7 +91,7 @@ class StepHelp:
 
 def step_helps(unit: Unit, lesson: Lesson, today: TodaysMoves) -> tuple[StepHelp, ...]:
     """The help of every step of a lesson."""
-    seated = all_seated_ways(unit.dance, lesson.steps, today.steps)
+    seated = all_seated_ways(unit, lesson.steps, today.steps)
     return tuple(
         _help(unit, lesson, index, moves, ways)
         for index, (moves, ways) in enumerate(zip(today.steps, seated, strict=True))

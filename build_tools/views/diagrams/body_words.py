@@ -151,7 +151,8 @@ def _travel(done: Moved) -> str:
     if done.body == "wheels":
         turned = _goes_aside(move)
         first = f"turn to the {_side(move)} and " if turned else ""
-        return f"{first}wheel {'' if turned else way or 'forwards'}".strip()
+        looked = ", after a look behind" if way == "backwards" else ""
+        return f"{first}wheel {'' if turned else way or 'forwards'}".strip() + looked
     if done.body == "chair":
         return f"feet step on the spot{', leaning ' + way if way else ''}"
     size = f"{move.size} " if move.size and move.manner is None else ""

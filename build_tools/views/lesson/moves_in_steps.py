@@ -20,7 +20,7 @@ from build_tools.views.dance.moves_before import moves_before
 from build_tools.views.dance.parts_named import letters_in, motifs_in
 from build_tools.views.lesson.notes_in_steps import danced_in, notes_in_steps
 from build_tools.views.lesson.notes_read import Explained, notes_read
-from build_tools.views.lesson.words_still_true import still_true
+from build_tools.views.lesson.words_still_true import still_true, way_still_true
 from build_tools.views.words.plain_words import action_label
 
 
@@ -37,6 +37,8 @@ class MoveMet:
     """The author's words for one who sits on a chair, if there are any."""
     wheels: str | None = None
     """The same for one in a wheelchair, where it is another way."""
+    motif: str | None = None
+    """The motif or development that it is a move of."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -212,10 +214,15 @@ def _moves(dance: Dance, name: str) -> Iterator[tuple[Action, Action | None]]:
 
 def _met(unit: Unit, lesson: Lesson, name: str, action: Action, before: Action | None) -> MoveMet:
     word = action_label(action)
-    told = _explained(unit, lesson, name, action)
-    if told is None:
-        return MoveMet(word, None, action, before)
-    return MoveMet(word, told.text, action, before, told.seated, told.wheels or told.seated)
+    found = _explained(unit, lesson, name, word)
+    if found is None:
+        return MoveMet(word, None, action, before, motif=name)
+    piece, made = found
+    said = " ".join(filter(None, (piece.text, piece.seated, piece.wheels)))
+    means = piece.text if still_true(made, action, said) else None
+    if not way_still_true(made, action, said):
+        return MoveMet(word, means, action, before, motif=name)
+    return MoveMet(word, means, action, before, piece.seated, piece.wheels or piece.seated, name)
 
 
 def _once(moves: Sequence[MoveMet]) -> tuple[MoveMet, ...]:
@@ -226,21 +233,20 @@ def _once(moves: Sequence[MoveMet]) -> tuple[MoveMet, ...]:
     return tuple(found.values())
 
 
-def _explained(unit: Unit, lesson: Lesson, name: str, action: Action) -> Explained | None:
+def _explained(
+    unit: Unit, lesson: Lesson, name: str, word: str
+) -> tuple[Explained, Sequence[Action]] | None:
     """What the notes say of the move: of the lesson that makes it, else of the nearest before.
 
-    None where those of an earlier lesson are no longer true of it: they tell a side, a speed, a
-    number of counts or a size that a device has changed since.
+    With it the moves that this was written for, none where it is this very one: what is said of
+    an earlier one may be no longer true, of a side, a speed, a number of counts or a size.
     """
-    word = action_label(action)
     made_in = _made_in(unit, name) or lesson.number
     for one in reversed([one for one in unit.lessons if one.number <= made_in]):
         for piece in notes_read(one.notes):
             if isinstance(piece, Explained) and piece.word.casefold() == word.casefold():
-                said = " ".join(filter(None, (piece.text, piece.seated, piece.wheels)))
                 its_own = one.number == made_in and not _comes_of_another(unit, name, made_in)
-                so = its_own or still_true(_as_made(unit, name, word), action, said)
-                return piece if so else None
+                return piece, () if its_own else _as_made(unit, name, word)
     return None
 
 

@@ -7,16 +7,20 @@ partners come near each other. Worded from the same poses as the pictures (`body
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
 
 from build_tools.body.poses import moved
 from build_tools.model.dance import Dance
 from build_tools.model.lesson import Step
+from build_tools.model.unit import Unit
 from build_tools.movement.counts import seconds as seconds_of
 from build_tools.views.diagrams.body_words import deed_in_words
+from build_tools.views.lesson.as_in_steps import as_in_steps
+from build_tools.views.lesson.changed_return import only_in_return
 from build_tools.views.lesson.class_groups import GROUP_SIZES
 from build_tools.views.lesson.moves_in_steps import MoveMet, StepMoves
+from build_tools.views.lesson.room_beside_chairs import tells_room_beside_chairs
 from build_tools.views.words.punctuation import capital
 
 IN_GENERAL = (
@@ -25,9 +29,11 @@ IN_GENERAL = (
     "wheels make a turn."
 )
 WITH_OTHERS = (
-    "With others: leave one step more on each side of a chair or wheelchair. Agree where you meet, "
-    "and which of you moves there."
+    "With others: leave two steps more on each side of a wheelchair, one beside a chair. Agree "
+    "where you meet, and which of you moves there."
 )
+WITH_OTHERS_ROOM_TOLD = "With others: agree where you meet, and which of you moves there."
+"""Where the unit itself says how much room."""
 _BEYOND_GESTURE = frozenset({"travel", "turn", "jump", "transfer"})
 _GETTING_ABOUT = re.compile(
     r"\b(?:walk|step|side-step|skip|run|jump|bounce|turn|spin|travel|go|sway|rush|roll|hop|"
@@ -59,45 +65,69 @@ class SeatedWays:
 
 
 def all_seated_ways(
-    dance: Dance, steps: Sequence[Step], moves: Sequence[StepMoves]
+    unit: Unit, steps: Sequence[Step], moves: Sequence[StepMoves]
 ) -> tuple[SeatedWays, ...]:
     """The ways of every step of a lesson. What an earlier step told is not told again."""
+    with_others = WITH_OTHERS_ROOM_TOLD if tells_room_beside_chairs(unit) else WITH_OTHERS
     found: list[SeatedWays] = []
-    known: set[SeatedMove] = set()
-    told_in: dict[str, int] = {}
-    for number, (step, told) in enumerate(zip(steps, moves, strict=True), start=1):
-        met = dict.fromkeys(_seated(dance, one) for one in told.danced if _changes(one))
-        ways = _each_word_once([one for one in met if one not in known])
-        holds = tuple(_lines(step, ways, met=bool(met)))
-        lines = [line for line in holds if line not in told_in]
-        if met and not ways:
-            lines.insert(0, f"As in step {told_in[_MOVES]}.")
-        elif IN_GENERAL in holds and IN_GENERAL in told_in:
-            lines.insert(0, f"As in step {told_in[IN_GENERAL]}.")
+    told: dict[SeatedMove, int] = {}
+    said: dict[str, int] = {}
+    for number, (step, danced) in enumerate(zip(steps, moves, strict=True), start=1):
+        met = _met(unit.dance, danced.danced)
+        apart = _told_apart(met)
+        ways = _each_word_once([one for one in met if one not in told], apart)
+        holds = tuple(_lines(step, with_others, general=not met))
+        lines = [line for line in holds if line not in said]
+        if older := [(apart[one], told[one]) for one in met if one in told]:
+            # before the step's own ways, which stand below the lines
+            lines.insert(len(lines) if ways else 0, as_in_steps(older, more=bool(ways)))
+        elif IN_GENERAL in holds and IN_GENERAL in said:
+            lines.insert(0, as_in_steps([(None, said[IN_GENERAL])]))
         found.append(SeatedWays(ways, tuple(lines)))
-        known |= set(met)
-        told_in |= {line: number for line in lines if line in (IN_GENERAL, WITH_OTHERS)}
-        told_in |= {_MOVES: number} if ways else {}
+        told = dict.fromkeys(met, number) | told
+        said |= {line: number for line in lines if line in (IN_GENERAL, with_others)}
     return tuple(found)
 
 
-_MOVES = "moves"
-
-
-def _lines(step: Step, ways: Sequence[SeatedMove], *, met: bool) -> Iterator[str]:
-    """What holds for a whole step: in general where no move is told, and with others near."""
-    if not ways and not met and _GETTING_ABOUT.search(f"{step.does} {step.task}"):
+def _lines(step: Step, with_others: str, *, general: bool) -> Iterator[str]:
+    """What holds for a whole step: in general where it has no moves, and with others near."""
+    if general and _GETTING_ABOUT.search(f"{step.does} {step.task}"):
         yield IN_GENERAL
     danced = step.makes or step.develops or step.joins or step.dances or step.shows
     if GROUP_SIZES.get(step.grouping, 1) > 1 and danced:
-        yield WITH_OTHERS
+        yield with_others
 
 
-def _each_word_once(ways: Sequence[SeatedMove]) -> tuple[SeatedMove, ...]:
-    """The first way of each word, as a step meets it."""
-    first: dict[str, SeatedMove] = {}
+def _met(dance: Dance, danced: Sequence[MoveMet]) -> dict[SeatedMove, str | None]:
+    """The ways of a step, each with the letter of the changed return that alone has it."""
+    found: dict[SeatedMove, str | None] = {}
+    for one in danced:
+        if _changes(one):
+            way, letter = _seated(dance, one), only_in_return(dance, one.motif)
+            found[way] = letter if found.get(way, letter) == letter else None
+    return found
+
+
+def _told_apart(met: Mapping[SeatedMove, str | None]) -> dict[SeatedMove, str | None]:
+    """The letter only where a step has the same word in another way outside that return."""
+    letters: dict[str, set[str | None]] = {}
+    for one, letter in met.items():
+        letters.setdefault(one.word.casefold(), set()).add(letter)
+    return {
+        one: letter if len(letters[one.word.casefold()]) > 1 else None
+        for one, letter in met.items()
+    }
+
+
+def _each_word_once(
+    ways: Sequence[SeatedMove], apart: Mapping[SeatedMove, str | None]
+) -> tuple[SeatedMove, ...]:
+    """The first way of each word, as a step meets it, and that of a changed return beside it."""
+    first: dict[tuple[str, str | None], SeatedMove] = {}
     for one in ways:
-        first.setdefault(one.word.casefold(), one)
+        letter = apart[one]
+        named = one if letter is None else replace(one, word=f"{one.word} in {letter}")
+        first.setdefault((one.word.casefold(), letter), named)
     return tuple(first.values())
 
 
@@ -105,7 +135,7 @@ def _changes(one: MoveMet) -> bool:
     """Whether who sits or uses a wheelchair does it another way, or the author says how."""
     if one.action is None:
         return False
-    return one.seated is not None or bool(_BEYOND_GESTURE & set(one.action.kinds))
+    return bool(one.seated or one.wheels) or bool(_BEYOND_GESTURE & set(one.action.kinds))
 
 
 def _seated(dance: Dance, one: MoveMet) -> SeatedMove:

@@ -11,28 +11,41 @@ _TWICE = 2
 _WHERE = re.compile(
     r"\b(left|right|(for|back|side|in|out|up|down)wards?|front|behind|towards|away|sideways|side)\b"
 )
-_HOW_LONG = re.compile(
-    r"\b(one|two|three|four|five|six|seven|eight|\d+|counts?|beats?|quick|quickly|quicker|slow|slowly"
-    r"|slower|sudden|suddenly|sharp|sharply|fast|faster|at once|pace|half)\b"
+_HOW_LONG = re.compile(r"\b(one|two|three|four|five|six|seven|eight|\d+|counts?|beats?|half)\b")
+_HOW_FAST = re.compile(
+    r"\b(quick|quickly|quicker|slow|slowly|slower|sudden|suddenly|sharp|sharply|fast|faster|at once"
+    r"|pace)\b"
 )
 _HOW_MUCH = re.compile(r"\b(big|small|tiny|huge|wide|narrow|low|high|middle|tall|deep|little)\b")
 
 
 def still_true(made: Sequence[Action], now: Action, text: str) -> bool:
     """Whether `text`, written for one of the moves `made`, says nothing wrong of `now`."""
+    return not made or any(
+        _told_alike(one, now, text)
+        and (one.dynamics == now.dynamics or not _HOW_FAST.search(text.casefold()))
+        for one in made
+    )
+
+
+def way_still_true(made: Sequence[Action], now: Action, text: str) -> bool:
+    """The same of how it is done on a chair or on wheels, whatever it feels like.
+
+    A feel never undoes what keeps a way safe, such as a glance before a slow roll back.
+    """
     return not made or any(_told_alike(one, now, text) for one in made)
 
 
 def _told_alike(first: Action, now: Action, text: str) -> bool:
-    """Whether `text` says the same of both: it is silent about whatever differs."""
+    """Whether `text` says the same of both: it is silent about whatever differs but the feel."""
     said = text.casefold()
     where = [(a.side, a.direction, a.facing, a.towards, a.pathway) for a in (first, now)]
     much = [(a.level, a.size, a.body_part, a.also) for a in (first, now)]
-    feel = [(a.counts, a.dynamics, a.steps, a.step) for a in (first, now)]
+    long = [(a.counts, a.steps, a.step) for a in (first, now)]
     return (
         (where[0] == where[1] or not _WHERE.search(said))
         and (much[0] == much[1] or not _HOW_MUCH.search(said))
-        and (feel[0] == feel[1] or not _HOW_LONG.search(said))
+        and (long[0] == long[1] or not (_HOW_LONG.search(said) or _HOW_FAST.search(said)))
         and now.counts <= _TWICE * first.counts
         and first.counts <= _TWICE * now.counts
     )

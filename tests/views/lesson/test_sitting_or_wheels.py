@@ -1,0 +1,166 @@
+"""What a step says to who sits or uses a wheelchair: the author's own words, and where they stand.
+
+No wheelchair rolls backwards without a look behind, and room is left on each side of it: common
+practice, no source. A manual wheelchair is about 0.7 metre wide and turns in a circle of 1.5
+(ISO 7176-5; BS 8300-2, from memory), which two steps of a child hold beside it.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from functools import cache
+
+import pytest
+
+from build_tools.model.unit import Unit
+from build_tools.views.lesson.as_in_steps import as_in_steps
+from build_tools.views.lesson.moves_in_steps import todays_moves
+from build_tools.views.lesson.room_beside_chairs import tells_room_beside_chairs
+from build_tools.views.lesson.sitting_or_wheels import SeatedWays, all_seated_ways
+from tests.support.sound_bank import real_unit, whole_bank
+from tests.views.lesson.test_moves_in_steps import with_notes
+
+
+def published(slug: str) -> Unit:
+    return next(unit for unit in whole_bank().units if unit.slug == slug)
+
+
+@cache
+def ways_of(slug: str, number: int) -> tuple[SeatedWays, ...]:
+    return ways_in(published(slug), number)
+
+
+def ways_in(unit: Unit, number: int) -> tuple[SeatedWays, ...]:
+    lesson = unit.lessons[number - 1]
+    return all_seated_ways(unit, lesson.steps, todays_moves(unit, lesson).steps)
+
+
+def test_what_the_author_says_of_a_chair_and_wheels_is_said() -> None:
+    notes = "- **Rush**: Run low. Seated: Feet patter. On wheels: Push, then roll.\n"
+    unit = with_notes(real_unit(), 1, notes)
+    lesson = unit.lessons[0]
+    moves = todays_moves(unit, lesson).steps
+    ways = all_seated_ways(unit, lesson.steps, moves)
+    rush = [one for way in ways for one in way.moves if one.word == "rush"]
+    assert rush
+    said = {(one.chair, one.wheels) for one in rush}
+    assert said == {("Feet patter", "Push, then roll")}, "the page sets the full stop"
+    assert all("Seated:" not in (one.means or "") for step in moves for one in step.danced)
+
+
+def test_a_way_that_goes_the_other_way_is_told_again() -> None:
+    unit = with_notes(real_unit(), 1, "")
+    lesson = unit.lessons[0]
+    ways = all_seated_ways(unit, lesson.steps, todays_moves(unit, lesson).steps)
+    said = " ".join(one.chair for way in ways for one in way.moves if one.word == "rush")
+    assert "left" in said
+    assert "right" in said
+
+
+def test_a_chair_is_not_asked_to_turn_quicker_than_it_can() -> None:
+    for unit in whole_bank().units:
+        if not unit.dance.tempo:
+            continue
+        for lesson in unit.lessons:
+            steps = todays_moves(unit, lesson).steps
+            seconds = {
+                (one.word, float(one.action.counts) * 60 / unit.dance.tempo)
+                for step in steps
+                for one in step.danced
+                if one.action is not None and one.wheels is None
+            }
+            quickest = {word: min(s for w, s in seconds if w == word) for word, _ in seconds}
+            for way in all_seated_ways(unit, lesson.steps, steps):
+                for one in way.moves:
+                    if "turn to the" in one.wheels.casefold() and one.word in quickest:
+                        assert max(s for w, s in seconds if w == one.word) >= 3, (unit.slug, one)
+
+
+def call_and_answer(call: str) -> tuple[Unit, str]:
+    """The unit whose lesson 1 makes a call and then answers it with another feel."""
+    return with_notes(published("rope-bridge"), 1, call), "haul"
+
+
+def test_a_new_feel_keeps_the_authors_way_with_its_glance() -> None:
+    notes = (
+        "- **Haul**: small steps back. Seated: lean back, slowly, hand over hand. "
+        "On wheels: a glance, then one slow roll back to your mark.\n"
+    )
+    unit, word = call_and_answer(notes)
+    wheels = [one.wheels for way in ways_in(unit, 1) for one in way.moves if one.word == word]
+    assert wheels == ["A glance, then one slow roll back to your mark"]
+
+
+def test_a_speed_in_the_words_for_standing_is_not_said_of_another_feel() -> None:
+    unit, word = call_and_answer("- **Haul**: quick, small steps back.\n")
+    steps = todays_moves(unit, unit.lessons[0]).steps
+    means = {one.motif: one.means for step in steps for one in step.danced if one.word == word}
+    assert means == {"call": "Quick, small steps back.", "answer": None}
+
+
+def test_every_step_that_told_a_way_is_named() -> None:
+    assert as_in_steps([(None, 4)]) == "As in step 4."
+    assert as_in_steps([(None, 4), (None, 2), (None, 3), (None, 4)]) == "As in steps 2, 3 and 4."
+    assert as_in_steps([(None, 2)], more=True) == "As in step 2; and:"
+    assert as_in_steps([(None, 4), ("A'", 3)]) == "As in step 4; in A', as in step 3."
+    assert as_in_steps([(None, 4), ("A'", 4)]) == "As in step 4."
+    assert as_in_steps([("A'", 3)], more=True) == "In A', as in step 3; elsewhere:"
+
+
+def test_a_step_leads_to_the_steps_that_hold_the_words_of_each_of_its_moves() -> None:
+    led = 0
+    for unit in whole_bank().units:
+        for lesson in unit.lessons:
+            moves = todays_moves(unit, lesson).steps
+            told: dict[int, set[str]] = {}
+            ways = all_seated_ways(unit, lesson.steps, moves)
+            for number, (step, way) in enumerate(zip(moves, ways, strict=True), start=1):
+                told[number] = {re.sub(r" in [A-Z]'$", "", one.word) for one in way.moves}
+                named = [
+                    int(n)
+                    for line in way.lines
+                    if "s in step" in line
+                    for n in re.findall(r"\d+", line)
+                ]
+                held = told[number].union(*(told[n] for n in named))
+                wanted = {m.word for m in step.danced if m.seated or m.wheels}
+                assert wanted <= held, (unit.slug, lesson.number, number)
+                led += bool(wanted and named)
+    assert led > 20
+
+
+def test_a_run_tells_the_ways_of_the_changed_return_as_well() -> None:
+    run = {one.word: one.wheels for one in ways_of("leaving", 6)[2].moves}
+    assert "gate" in run["sling in A'"]
+    assert "gate" not in run["sling"]
+    assert any("in A', as in step 3" in line for line in ways_of("leaving", 5)[4].lines)
+
+
+def test_nobody_is_asked_to_wheel_backwards_without_a_look() -> None:
+    bare = with_notes(published("rope-bridge"), 1, "")
+    told = [one.wheels for way in ways_in(bare, 1) for one in way.moves if "back" in one.wheels]
+    assert told == ["Wheel backwards, after a look behind"]
+
+
+@pytest.mark.parametrize(
+    ("said", "tells"),
+    [
+        ("On wheels, leave two steps round.", True),
+        ("Give a wheelchair a step more behind.", True),
+        ("A line with a wheelchair in it leaves one step more on each side.", True),
+        ("On wheels, one push does for two steps.", False),
+        ("The chair stands one step outside the ring.", False),
+        ("Leave two steps between rows. On wheels, push once.", False),
+    ],
+)
+def test_the_bank_says_no_room_where_the_unit_does(said: str, tells: bool) -> None:
+    silent = replace(
+        real_unit(),
+        notes=said,
+        lessons=tuple(replace(one, notes="", change={}, safety=()) for one in real_unit().lessons),
+    )
+    assert tells_room_beside_chairs(silent) == tells
+    lines = [line for way in ways_in(silent, 2) for line in way.lines if "With others" in line]
+    assert len(lines) == 1
+    assert ("two steps more on each side of a wheelchair, one beside a chair" in lines[0]) != tells
