@@ -46,6 +46,7 @@ def build_dance(data: Data) -> Dance:
     """The dance written in a unit's document."""
     dance: Data = data["dance"]
     sound = _sound(dance["sound"])
+    offered = frozenset(one for c in data.get("choices", {}).values() for one in c["from"])
     return Dance(
         form=tuple(dance["form"].split(" ")),
         order_choice=dance.get("order"),
@@ -59,7 +60,9 @@ def build_dance(data: Data) -> Dance:
             for letter, s in data["sections"].items()
         },
         motifs={
-            name: Motif(name, m["from"], m["idea"], tuple(_action(a) for a in m["actions"]))
+            name: Motif(
+                name, m["from"], m["idea"], tuple(_action(a, offered) for a in m["actions"])
+            )
             for name, m in data["motifs"].items()
         },
         developments={
@@ -85,7 +88,9 @@ def build_dance(data: Data) -> Dance:
     )
 
 
-def _action(data: Data) -> Action:
+def _action(data: Data, offered: frozenset[str] = frozenset()) -> Action:
+    """An action; `offered` is all that pupils may choose, a part of the body perhaps."""
+    part = data.get("body_part")
     kind = next(k for k in ACTION_KINDS if k in data)
     return Action(
         kind=kind,
@@ -98,12 +103,13 @@ def _action(data: Data) -> Action:
         facing=data.get("facing"),
         pathway=data.get("pathway"),
         size=data.get("size"),
-        body_part=data.get("body_part"),
+        body_part=part,
         dynamics=tuple(data.get("dynamics", [])),
         step=data.get("step"),
         steps=_some(data.get("steps")),
         towards=data.get("towards"),
         turn_by=data.get("turn_by"),
+        part_chosen=part if part in offered else None,
     )
 
 

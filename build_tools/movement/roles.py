@@ -48,15 +48,16 @@ def rows_of(section: Section) -> tuple[tuple[str, Places], ...]:
     """The rows in which the section is written, each with its name and its places.
 
     One row a role where no two roles share a place, one row a place where they do; none where the
-    unit does not say who dances.
+    unit does not say who dances. Roles stand as the groups name them and not as they come in, so
+    that a changed return, in which the others begin, draws everybody as before.
     """
     groups = section.groups
     if groups is None:
         return ()
-    used = tuple(dict.fromkeys(role for passage in section.danced for role in passage.roles))
+    used = {role for passage in section.danced for role in passage.roles}
     if not used:
         return ()
-    known = tuple((role, places_of(groups, role)) for role in used)
+    known = tuple((role, places) for role, places in groups.roles.items() if role in used)
     taken = [place for _, places in known for place in places]
     if len(taken) == len(set(taken)) == groups.size:
         return known

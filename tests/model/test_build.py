@@ -160,3 +160,20 @@ def test_media_are_listed_with_their_sizes(bank: Path) -> None:
     media = bank / "units" / UNIT / "media"
     shutil.copy(media / "low-tide.svg", media / "copy.svg")
     assert build(bank).media["media/copy.svg"] == (media / "low-tide.svg").stat().st_size
+
+
+def test_a_part_of_the_body_that_pupils_choose_is_known_as_chosen(bank: Path) -> None:
+    unit = bank / "units" / UNIT / "unit.md"
+    change(unit, "body_part: arms, dynamics: [dab]", "body_part: one knee, dynamics: [dab]")
+    actions = [a for m in build(bank).dance.motifs.values() for a in m.actions]
+    assert "one knee" in {a.body_part for a in actions}
+    assert {a.part_chosen for a in actions} == {None}
+    first = "\nchoices:\n"
+    change(
+        unit,
+        first,
+        f"{first}  snap-part: {{what: The part that snaps, from: [one knee, an elbow], "
+        "by: each pupil, if_not: One knee.}\n",
+    )
+    actions = [a for m in build(bank).dance.motifs.values() for a in m.actions]
+    assert [a.body_part for a in actions if a.part_chosen] == ["one knee"]

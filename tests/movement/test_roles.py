@@ -57,6 +57,15 @@ def test_rows_are_roles_where_none_share_a_place_and_places_where_they_do() -> N
     assert rows_of(section("A", 16, both("side by side"))) == ()
 
 
+def test_roles_keep_their_rows_where_the_others_begin() -> None:
+    groups = Groups(2, {"ones": (1,), "twos": (2,)})
+    first, second = (
+        replace(section("A", 16, both("side by side", roles=roles)), groups=groups)
+        for roles in (("ones", "twos"), ("twos", "ones"))
+    )
+    assert rows_of(first) == rows_of(second) == (("ones", (1,)), ("twos", (2,)))
+
+
 @given(st.sampled_from(("question and answer", "side by side")), st.integers(2, 4))
 def test_after_a_swap_each_part_has_danced_each_thing_once(fit: str, parts: int) -> None:
     names = tuple("abcd"[:parts])

@@ -8,13 +8,21 @@ slot.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
-from build_tools.model.dance import Dance
+from build_tools.model.dance import Dance, Motif
 from build_tools.model.lesson import Lesson, Step
 
 LEAST_MINUTES = 3
 """A shorter step is over before it can be divided."""
+_ASKS = re.compile(
+    r"\b(?:choos\w*|try|tries|agree|pick|vote|decide|invent|find|your own)\b"
+    r"|\bfrom the (?:\w+ )?cards\b",
+    re.IGNORECASE,
+)
+"""Words of a task that leave something of the moves to pupils."""
+_JOINS_ONLY = re.compile(r"\bjoins only\b|\bonly the joins\b", re.IGNORECASE)
 _WHO = {
     "alone": ("each pupil", "each pupil shows a neighbour"),
     "pairs": ("each pair", "each pair shows the pair beside it"),
@@ -76,11 +84,15 @@ def _making(dance: Dance, step: Step, *, shown_next: bool) -> str:
 
 def _joining(dance: Dance, step: Step) -> str:
     joined = [dance.sections[name] for name in step.joins if name in dance.sections]
+    joins_only = _JOINS_ONLY.search(step.task) is not None
+    what = "each join" if joins_only else "it"
     slowly = (
-        "Walk it through once with no counts, and once with counts."
+        f"Walk {what} through once with no counts, and once with counts."
         if not joined or any(one.kind == "counted" for one in joined)
-        else "Walk it through once slowly, saying each cue, and once as it goes."
+        else f"Walk {what} through once slowly, saying each cue, and once as it goes."
     )
+    if joins_only:
+        return f"{slowly} Dance nothing yet."
     return (
         f"{slowly} Practise only the place where one part turns into the next. Then dance from the "
         "part before into it."
@@ -94,9 +106,16 @@ def _is_their_own(dance: Dance, step: Step) -> bool:
     changed = (dance.developments[name] for name in named if name in dance.developments)
     return (
         bool(step.settles)
-        or any(motif.made_by != "teacher" for motif in made)
+        or any(_leaves_something(motif, step) for motif in made)
         or any(development.choice is not None for development in changed)
     )
+
+
+def _leaves_something(motif: Motif, step: Step) -> bool:
+    """Whether pupils make some of a motif; where a teacher begins it, if the task asks for that."""
+    if motif.made_by == "teacher then pupils":
+        return _ASKS.search(f"{step.task} {step.say or ''}") is not None
+    return motif.made_by != "teacher"
 
 
 def _improvised(dance: Dance, name: str) -> bool:

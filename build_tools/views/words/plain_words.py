@@ -138,12 +138,22 @@ def action_in_words(action: Action, lasts: str | None = None) -> str:
         f"along a {action.pathway} line" if action.pathway else "",
         _level(action.level),
         action.size or "",
-        f"with the {action.body_part}" if action.body_part else "",
+        _with(action),
         _facing(action.facing) if action.facing else "",
         " and ".join(action.dynamics),
     ]
     text = ", ".join(part for part in parts if part)
     return f"{action.word}: {text}" if action.word else text
+
+
+def _with(action: Action) -> str:
+    """With which part of the body: the hands, one arm, or the part that pupils chose."""
+    if not action.body_part:
+        return ""
+    if action.body_part == action.part_chosen:
+        return "with the part you chose"
+    counted = action.body_part.split()[0] in ("one", "both", "a", "an")
+    return f"with {'' if counted else 'the '}{action.body_part}"
 
 
 def way_in_words(action: Action) -> str:

@@ -142,9 +142,9 @@ def test_the_tail_of_a_canon_holds_and_who_waits_has_the_others_job() -> None:
 def test_an_answer_is_watched_and_a_row_is_a_role() -> None:
     asks = Passage(("one", "two"), "question and answer", roles=("twos", "ones"), others="echo")
     _, found = of(replace(section("A", 12, asks), groups=PAIR))
-    assert found.names == ("twos", "ones")
+    assert found.names == ("ones", "twos"), "as the groups name them, whoever begins"
     assert [(doing_in_words(s), s.first) for s in found.everything] == [
-        ("one", 1), ("echo it, small", 2), ("echo it, small", 1), ("two", 2),
+        ("echo it, small", 1), ("one", 2), ("two", 1), ("echo it, small", 2),
     ]  # fmt: skip
 
 

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
+from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
 from build_tools.views.lesson.running_minutes import run_in_words
 from tests.support.sound_bank import every_unit, whole_bank
@@ -29,10 +32,18 @@ def test_only_what_is_theirs_is_tried_and_kept() -> None:
                 named = (*step.makes, *step.develops)
                 changes = [dance.developments[n] for n in named if n in dance.developments]
                 motifs = [dance.motifs[n] for n in named if n in dance.motifs]
+                asks = any(
+                    word in f"{step.task} {step.say}".casefold()
+                    for word in ("choose", "try ", "agree", "cards", "pick", "find", "your own")
+                )
                 given = (
                     not step.settles
                     and all(one.choice is None for one in changes)
-                    and all(one.made_by == "teacher" for one in motifs)
+                    and all(
+                        one.made_by == "teacher"
+                        or (one.made_by == "teacher then pupils" and not asks)
+                        for one in motifs
+                    )
                 )
                 free = any(
                     n in dance.sections and dance.sections[n].kind == "improvised" for n in named
@@ -91,3 +102,35 @@ def test_what_the_notes_tell_is_not_told_again() -> None:
     lesson = unit.lessons[0]
     for index in range(len(lesson.steps)):
         assert run_in_words(unit.dance, lesson, index, ["Try three, keep one."]) is None
+
+
+def test_nothing_is_tried_where_the_task_only_has_moves_to_learn() -> None:
+    unit, step = making("Learn the four moves on eight counts.")
+    assert said_of(unit, step).startswith("It is given, so there is nothing to invent.")
+    unit, step = making("Learn the four moves. Try two ways to stand; keep one.")
+    assert "tries ways of doing it" in said_of(unit, step)
+
+
+def making(task: str) -> tuple[Unit, Step]:
+    """A unit whose teacher begins a motif and pupils end it, and its step with this task."""
+    unit = next(one for one in whole_bank().units if one.slug == "rock-pool")
+    step = replace(
+        unit.lessons[0].steps[2], say=None, task=task, settles=(), develops=(), makes=("wave",)
+    )
+    assert unit.dance.motifs["wave"].made_by == "teacher then pupils"
+    return unit, step
+
+
+def said_of(unit: Unit, step: Step) -> str:
+    lesson = replace(unit.lessons[0], steps=(step,))
+    return run_in_words(unit.dance, lesson, 0) or ""
+
+
+def test_where_only_joins_are_walked_nothing_is_danced_into_them() -> None:
+    unit, step = making("Walk both orders, joins only. Vote.")
+    joining = replace(step, phase="join", makes=(), joins=("A", "B"))
+    assert said_of(unit, joining) == (
+        "Walk each join through once with no counts, and once with counts. Dance nothing yet."
+    )
+    danced = replace(joining, task="Walk it twice.")
+    assert said_of(unit, danced).endswith("Then dance from the part before into it.")
