@@ -219,9 +219,9 @@ def _met(unit: Unit, lesson: Lesson, name: str, action: Action, before: Action |
         return MoveMet(word, None, action, before, motif=name)
     piece, made = found
     said = " ".join(filter(None, (piece.text, piece.seated, piece.wheels)))
-    means = piece.text if still_true(made, action, said) else None
     if not way_still_true(made, action, said):
-        return MoveMet(word, means, action, before, motif=name)
+        return MoveMet(word, None, action, before, motif=name)
+    means = piece.text if still_true(made, action, piece.text) else None
     return MoveMet(word, means, action, before, piece.seated, piece.wheels or piece.seated, name)
 
 

@@ -90,6 +90,9 @@ def test_a_new_feel_keeps_the_authors_way_with_its_glance() -> None:
     unit, word = call_and_answer(notes)
     wheels = [one.wheels for way in ways_in(unit, 1) for one in way.moves if one.word == word]
     assert wheels == ["A glance, then one slow roll back to your mark"]
+    steps = todays_moves(unit, unit.lessons[0]).steps
+    means = {one.means for step in steps for one in step.danced if one.word == word}
+    assert means == {"Small steps back."}, "slow is said of wheels alone"
 
 
 def test_a_speed_in_the_words_for_standing_is_not_said_of_another_feel() -> None:
@@ -132,8 +135,8 @@ def test_a_step_leads_to_the_steps_that_hold_the_words_of_each_of_its_moves() ->
 
 def test_a_run_tells_the_ways_of_the_changed_return_as_well() -> None:
     run = {one.word: one.wheels for one in ways_of("leaving", 6)[2].moves}
-    assert "gate" in run["sling in A'"]
-    assert "gate" not in run["sling"]
+    made = {one.word: one.wheels for one in ways_of("leaving", 5)[2].moves}
+    assert run["sling in A'"] == made["sling"] != run["sling"]
     assert any("in A', as in step 3" in line for line in ways_of("leaving", 5)[4].lines)
 
 
