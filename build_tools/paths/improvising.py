@@ -56,8 +56,14 @@ def improvise(
     body: AtAge,
     first: tuple[Point, ...],
 ) -> None:
-    """Let `dancers` go through an example of a section that lasts so many seconds."""
+    """Let `dancers` go through an example of a section that lasts so many seconds.
+
+    Whoever still dances what was before, in an overlap, sets out when that is done.
+    """
     here = tuple((dancer.x, dancer.y) for dancer in dancers)
     ends = ends_at(section, together, here, first, area, body)
+    until = begins + lasts
     for dancer, place in zip(dancers, ends, strict=True):
-        go_to(dancer, place, dancer.facing, begins, begins + lasts, body.running * lasts)
+        sets_out = max(begins, dancer.busy_until)
+        if sets_out < until:
+            go_to(dancer, place, dancer.facing, sets_out, until, body.running * (until - sets_out))

@@ -89,7 +89,8 @@
     if (section.ends === "new") ends = floor.shortest(walk, here(walk), section.end, together).places;
     const until = part.begins + part.lasts;
     dancers.forEach((dancer, n) => {
-      floor.goTo(dancer, ends[n], dancer.facing, part.begins, until, data.running * part.lasts);
+      const from = Math.max(part.begins, dancer.busy);
+      if (from < until) floor.goTo(dancer, ends[n], dancer.facing, from, until, data.running * (until - from));
     });
   }
 
