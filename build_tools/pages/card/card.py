@@ -17,6 +17,7 @@ from build_tools.pages.page import Page
 from build_tools.pages.pieces.for_scripts import ForScripts, StepData, for_scripts, step_data
 from build_tools.pages.pieces.labelled import Labelled
 from build_tools.pages.pieces.motif_drawn import MotifDrawn, motif_drawn
+from build_tools.pages.pieces.notes import notes_html
 from build_tools.pages.pieces.picture import Picture
 from build_tools.pages.pieces.questions import QuestionView, question_view
 from build_tools.pages.pieces.step_help import StepHelp, step_helps
@@ -99,6 +100,8 @@ class CardView:
     """Which side is the front, and what the unit calls the others."""
     safety: tuple[str, ...]
     """What to check and say before they move."""
+    notes: Markup
+    """The author's notes that are about no one step."""
     bodies: Markup
     """The bodies that pictures point to, drawn once."""
     change: tuple[Labelled, ...]
@@ -132,6 +135,7 @@ def card_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         minutes=kept_together(minutes_in_words(lesson.minutes)),
         room=the_room(unit.dance),
         safety=lesson.safety,
+        notes=notes_html(today.notes, 3),
         bodies=Markup(sprite(body for one in drawn.values() for body in one.bodies)),
         change=tuple(
             Labelled(heading_of_change(key), words) for key, words in lesson.change.items()

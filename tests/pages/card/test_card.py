@@ -7,6 +7,8 @@ from dataclasses import replace
 import pytest
 
 from build_tools.pages.card.card import CardView, card_page
+from build_tools.pages.pieces.notes import notes_html
+from build_tools.views.lesson.notes_read import Paragraph, notes_read
 from tests.support.sound_bank import real_bank
 
 LESSONS = [(unit, lesson) for unit in real_bank().units for lesson in unit.lessons]
@@ -70,3 +72,14 @@ def test_a_lesson_without_looking_and_talking_has_a_card_too() -> None:
     view = card_page(real_bank(), unit, replace(lesson, look_and_talk=None)).context
     assert isinstance(view, CardView)
     assert view.talk is None
+
+
+def test_no_note_of_the_author_is_missing() -> None:
+    """Each stands in its step, or at the start where it is about none."""
+    for at, (unit, lesson) in enumerate(LESSONS):
+        view = card(at)
+        told = " ".join([view.notes, *(step.help.notes for step in view.steps)])
+        for piece in notes_read(lesson.notes):
+            if isinstance(piece, Paragraph):
+                opening = str(notes_html(piece.text, 3)).split("<p>")[-1].split("</p>")[0][:40]
+                assert opening in told, (unit.slug, lesson.number, opening)
