@@ -14,8 +14,9 @@ from collections.abc import Mapping
 from contextlib import suppress
 from dataclasses import dataclass, field
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
+from build_tools.building.kept_answers import KeptReader, read_kept, write_kept
 from build_tools.disk.stray_files import is_stray
 
 if TYPE_CHECKING:
@@ -75,25 +76,16 @@ def read_record(file: Path | None, software: str) -> SiteRecord:
     """The record in `file`; an empty one where there is none by this `software`."""
     if file is None:
         return SiteRecord()
-    try:
-        with file.open("rb") as opened:
-            said, record = KeptReader(opened).load()
-    # what was cut short or changed may fail in any of these ways
-    except (OSError, pickle.UnpicklingError, ValueError, TypeError, AttributeError, EOFError,
-            ImportError, IndexError, KeyError):  # fmt: skip
-        return SiteRecord()
-    return record if said == software and isinstance(record, SiteRecord) else SiteRecord()
+    record = read_kept(file, software)
+    return record if isinstance(record, SiteRecord) else SiteRecord()
 
 
 def write_record(file: Path | None, software: str, record: SiteRecord) -> None:
     """Keep the record; a folder that cannot be written to only costs time."""
     if file is None:
         return
-    fresh = file.with_name(f"{file.name}.{os.getpid()}")
+    write_kept(file, software, record)
     with suppress(OSError):
-        file.parent.mkdir(parents=True, exist_ok=True)
-        fresh.write_bytes(pickle.dumps((software, record), pickle.HIGHEST_PROTOCOL))
-        fresh.replace(file)
         for oldest in sorted(file.parent.glob(f"*{SUFFIX}"), key=_age)[MOST_KEPT:]:
             oldest.unlink()
 
@@ -114,16 +106,6 @@ def stamps_in(folder: Path) -> dict[str, Stamp]:
                 stat = entry.stat(follow_symlinks=False)
                 found[inside + entry.name] = (stat.st_size, stat.st_mtime_ns)
     return found
-
-
-class KeptReader(pickle.Unpickler):
-    """Reads what we keep ourselves and nothing that would run anything else."""
-
-    def find_class(self, module: str, name: str) -> Any:
-        """Only what is ours is made again."""
-        if not module.startswith("build_tools.") and (module, name) != ("markupsafe", "Markup"):
-            raise pickle.UnpicklingError(f"{module}.{name} is none of ours")
-        return super().find_class(module, name)
 
 
 def _age(path: Path) -> float:

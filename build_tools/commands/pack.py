@@ -8,7 +8,8 @@ from pathlib import Path
 from build_tools.checking.report_text import as_text
 from build_tools.commands.shared.exit_codes import DONE, STOPPED
 from build_tools.commands.shared.folders import existing_content, take_content
-from build_tools.use_cases.pack import NotPacked, pack, write_pack
+from build_tools.use_cases.finished_unit import NotMade
+from build_tools.use_cases.pack import pack, write_pack
 
 
 def arguments(parser: ArgumentParser) -> None:
@@ -23,7 +24,7 @@ def run(args: Namespace) -> int:
     content, code = existing_content(args.content), DONE
     for slug in dict.fromkeys(Path(unit).name for unit in args.unit):
         made = pack(content, slug)
-        if isinstance(made, NotPacked):
+        if isinstance(made, NotMade):
             if made.problems:
                 print(as_text(sorted(made.problems), f"{content.name}/"))
             print(f"{slug} was not packed: {made.reason}")

@@ -8,7 +8,8 @@ from pathlib import Path
 from build_tools.checking.report_text import as_text
 from build_tools.commands.shared.exit_codes import DONE, STOPPED
 from build_tools.commands.shared.folders import existing_content, take_content
-from build_tools.use_cases.word_file import NotMade, make_word_file, write_word_file
+from build_tools.use_cases.finished_unit import NotMade
+from build_tools.use_cases.word_file import make_word_file, write_word_file
 
 
 def arguments(parser: ArgumentParser) -> None:

@@ -8,6 +8,7 @@ from pathlib import Path
 from build_tools.comparing.change import WrittenUnit
 from build_tools.comparing.comparison import Comparison, compared
 from build_tools.comparing.edition_number import newer
+from build_tools.source.folder import read_unit_folder
 from build_tools.unit_editions.earlier_editions import since_last_edition
 from build_tools.unit_editions.kept_with_pages import readers_have
 
@@ -73,6 +74,5 @@ def _publisher(unit: WrittenUnit) -> object:
 
 
 def _line(content: Path, slug: str) -> int:
-    text = (content / "units" / slug / "unit.md").read_text(encoding="utf-8", errors="replace")
-    lines = enumerate(text.splitlines(), start=1)
-    return next((n for n, line in lines if line.lower().startswith("edition")), 1)
+    read = read_unit_folder(content, slug).unit
+    return read.locate(("edition",))[0] if read is not None else 1

@@ -2,11 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from pathlib import Path
 
 from build_tools.building.pack import PackFile, made_pack
-from build_tools.checking.check_bank import check_bank_files, check_unit
 from build_tools.disk.sure_files import write_whole
 from build_tools.model.build_bank import build_bank
 from build_tools.packs.reading.bag_check import payload_of
@@ -14,47 +12,30 @@ from build_tools.packs.reading.contents import contents_of
 from build_tools.packs.reading.refused_error import RefusedError
 from build_tools.packs.reading.unzipping import unzipped
 from build_tools.pictures.trouble import PictureError
-from build_tools.problem import Problem
 from build_tools.rules.catalogue import all_rules
-from build_tools.source.folder import unit_slugs
 from build_tools.source.front_matter import read_strictly
+from build_tools.use_cases.finished_unit import NotMade, finished_unit
 
 
-@dataclass(frozen=True, slots=True)
-class NotPacked:
-    """Why a unit cannot go to others: in words, and the problems to mend first."""
-
-    reason: str
-    problems: tuple[Problem, ...] = ()
-
-
-def pack(content: Path, slug: str) -> PackFile | NotPacked:
+def pack(content: Path, slug: str) -> PackFile | NotMade:
     """The pack of the unit `slug` in the folder `content`, judged by all that needs no other unit.
 
     Its bytes depend on the unit's own files, this software and the bank's list of words: not on the
     bank's name and topics, the other units, the machine or the day. Whoever takes it in with this
     software finds nothing in it to refuse.
     """
-    files = check_bank_files(content)
-    if not files.sound:
-        return NotPacked("the bank's own files have errors", files.problems)
-    if slug not in unit_slugs(content)[0]:
-        return NotPacked(f"there is no unit in {(content / 'units' / slug).as_posix()}")
-    check = check_unit(content, slug, files.grades)
-    errors = tuple(p for p in check.problems if p.severity == "error")
-    if errors or check.unit is None:
-        return NotPacked("it has errors", errors)
-    if check.unit.draft:
-        return NotPacked("it is a draft: take out `draft: true` when it is finished")
+    found = finished_unit(content, slug)
+    if isinstance(found, NotMade):
+        return found
     rights = {rule.name for rule in all_rules() if rule.family == "rights"}
-    unsettled = tuple(p for p in check.problems if p.rule in rights and p.severity != "note")
+    unsettled = tuple(p for p in found.problems if p.rule in rights and p.severity != "note")
     if unsettled:
-        return NotPacked("its rights are not settled", unsettled)
-    bank = build_bank(files.documents, [check.unit])
+        return NotMade("its rights are not settled", unsettled)
+    bank = build_bank(found.documents, [found.unit])
     try:
-        made = made_pack(bank, check.unit, content / "units" / slug)
+        made = made_pack(bank, found.unit, content / "units" / slug)
     except PictureError as error:
-        return NotPacked(str(error))
+        return NotMade(str(error))
     return _as_taken_in(made)
 
 
@@ -65,14 +46,14 @@ def write_pack(made: PackFile, out: Path) -> Path:
     return out / made.name
 
 
-def _as_taken_in(made: PackFile) -> PackFile | NotPacked:
+def _as_taken_in(made: PackFile) -> PackFile | NotMade:
     """The same pack, or what whoever takes it in would say against it."""
     try:
         sent = contents_of(payload_of(unzipped(made.data)))
     except RefusedError as refused:
-        return NotPacked(f"whoever takes it in would refuse it: {refused}")
+        return NotMade(f"whoever takes it in would refuse it: {refused}")
     for name, data in sent.unit_files.items():
         read = read_strictly(f"units/{sent.slug}/{name}", data) if name.endswith(".md") else ()
         if isinstance(read, list):
-            return NotPacked("whoever takes it in could not read it", tuple(read))
+            return NotMade("whoever takes it in could not read it", tuple(read))
     return made

@@ -3,25 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from pathlib import Path
 
 from build_tools.building.word_file.unit_document import WordFile, word_file
-from build_tools.checking.check_bank import check_bank_files, check_unit
 from build_tools.disk.sure_files import write_whole
 from build_tools.model.build_bank import build_bank
 from build_tools.pictures.trouble import PictureError
-from build_tools.problem import Problem
-from build_tools.source.folder import unit_slugs
+from build_tools.use_cases.finished_unit import NotMade, finished_unit
 from build_tools.views.words.plain_words import listed
-
-
-@dataclass(frozen=True, slots=True)
-class NotMade:
-    """Why there is no file: in words, and the problems to mend first."""
-
-    reason: str
-    problems: tuple[Problem, ...] = ()
 
 
 def make_word_file(content: Path, slug: str, numbers: Sequence[int] = ()) -> WordFile | NotMade:
@@ -30,25 +19,17 @@ def make_word_file(content: Path, slug: str, numbers: Sequence[int] = ()) -> Wor
     As `pack` does, it is judged by all that needs no other unit, and a unit with errors or a draft
     goes to nobody.
     """
-    files = check_bank_files(content)
-    if not files.sound:
-        return NotMade("the bank's own files have errors", files.problems)
-    if slug not in unit_slugs(content)[0]:
-        return NotMade(f"there is no unit in {(content / 'units' / slug).as_posix()}")
-    check = check_unit(content, slug, files.grades)
-    errors = tuple(p for p in check.problems if p.severity == "error")
-    if errors or check.unit is None:
-        return NotMade("it has errors", errors)
-    if check.unit.draft:
-        return NotMade("it is a draft: take out `draft: true` when it is finished")
-    unit = check.unit
+    found = finished_unit(content, slug)
+    if isinstance(found, NotMade):
+        return found
+    unit = found.unit
     known = [one.number for one in unit.lessons]
     if odd := [str(number) for number in numbers if number not in known]:
         return NotMade(f"it has no lesson {listed(odd, 'or')}: its lessons are {_span(known)}")
     lessons = tuple(one for one in unit.lessons if not numbers or one.number in numbers)
     try:
         return word_file(
-            build_bank(files.documents, [unit]), unit, content / "units" / slug, lessons
+            build_bank(found.documents, [unit]), unit, content / "units" / slug, lessons
         )
     except PictureError as error:
         return NotMade(str(error))
