@@ -22,8 +22,9 @@ from tests.publishing.publish_once import BACK, DONE, PHASES, PHASES_BACK, PLAIN
 from tests.support.killing import WHOLE, forked, killed_in, wanted_phases
 
 KILLED = PHASES[:-1]
-ROUNDS, ROUNDS_THOROUGH = 6, 143
-"""For each phase: 42 publications are killed, and 1,001 in the long run."""
+KILLS, KILLS_THOROUGH = 30, 1_000
+ROUNDS, ROUNDS_THOROUGH = 6, 13
+"""For each phase in one folder; then in a fresh one, as signposts make each look longer."""
 BACK_ROUNDS, BACK_ROUNDS_THOROUGH = 4, 70
 
 
@@ -55,13 +56,23 @@ def reading(target: Path) -> Iterator[Walk]:
 
 def test_a_publisher_killed_in_any_phase_breaks_no_reading(tmp_path: Path, thorough: bool) -> None:
     """The publisher says each phase before it enters it, so the last it said is where it died."""
-    target = tmp_path / "share"
     sites = [make_site(tmp_path / f"site-{n}", n) for n in range(4)]
-    publish(sites[0], target, "2026-11-25", "A bank", keep=3, days=0)
     moments = random.Random(20261125)
     landed: Counter[str] = Counter()
+    kills, rounds = (KILLS_THOROUGH, ROUNDS_THOROUGH) if thorough else (KILLS, ROUNDS)
+    while landed.total() - landed[WHOLE] < kills:
+        target = tmp_path / f"share-{landed.total()}"
+        landed += killed_in_each_phase(target, sites, rounds, moments)
+    assert set(landed) >= {*KILLED, WHOLE}, landed
+
+
+def killed_in_each_phase(
+    target: Path, sites: list[Path], rounds: int, moments: random.Random
+) -> Counter[str]:
+    """Publish into a new folder, killed in each phase in turn; gives where the kills landed."""
+    publish(sites[0], target, "2026-11-25", "A bank", keep=3, days=0)
+    landed: Counter[str] = Counter()
     with reading(target) as walk:
-        rounds = ROUNDS_THOROUGH if thorough else ROUNDS
         for n, wanted in enumerate(wanted_phases((*KILLED, WHOLE), rounds, landed)):
             before = read_pointer(target)
             assert before is not None
@@ -75,9 +86,9 @@ def test_a_publisher_killed_in_any_phase_breaks_no_reading(tmp_path: Path, thoro
             newest = editions_in(target)[-1]
             assert after.current in currents(phase, before.current, newest), phase
     assert walk.broken == []
-    assert set(landed) >= {*KILLED, WHOLE}, landed
     assert len(walk.versions) > 1
     assert walk.pages > 100
+    return landed
 
 
 def test_a_way_back_killed_in_any_phase_breaks_no_reading(tmp_path: Path, thorough: bool) -> None:
