@@ -14,6 +14,9 @@ from build_tools.disk.places import OVERRIDES
 from build_tools.disk.stray_files import is_stray
 from build_tools.pages.page_scripts import PAGE_SCRIPTS
 
+_IN_LOOK = ("colours", "print-every-page")
+"""Styles of the frame that are joined to the look, its beginning and its end."""
+
 
 def asset_files() -> dict[str, bytes]:
     """Each of them by its path in the site, in assets/: css, fonts and js."""
@@ -21,8 +24,9 @@ def asset_files() -> dict[str, bytes]:
         f"assets/css/{style.name}": plain_style(style.read_text(encoding="utf-8")).encode()
         for style in sorted(OVERRIDES.glob("*/[a-z]*.css"))
     }
-    colours, look = found.pop("assets/css/colours.css"), "assets/css/look.css"
-    found[look] = rules().encode() + colours + found[look]
+    look = "assets/css/look.css"
+    colours, on_paper = (found.pop(f"assets/css/{name}.css") for name in _IN_LOOK)
+    found[look] = rules().encode() + colours + found[look] + on_paper
     for font in sorted((OVERRIDES / "frame" / "fonts").iterdir()):
         if not is_stray(font.name):
             found[f"assets/fonts/{font.name}"] = font.read_bytes()

@@ -10,7 +10,7 @@ from pathlib import Path
 from build_tools.checking.report_text import as_text
 from build_tools.commands.shared.exit_codes import DONE, STOPPED
 from build_tools.commands.shared.folders import existing_content, take_content
-from build_tools.packs.taking_in.arrival import (
+from build_tools.packs.taking_in.arrival_in_words import (
     Arrival,
     arrival_in_words,
     placing_in_words,

@@ -9,7 +9,7 @@ from build_tools.drafting.unit_fields import unit_fields, unit_notes
 from build_tools.shapes.schemas import Kind
 from build_tools.shapes.shape import shape_of
 from build_tools.source.typed.canonical import canonical
-from build_tools.source.typed.reading import Reading
+from build_tools.source.typed.what_was_read import Reading
 
 
 def draft(asked: Asked, facts: BankFacts) -> dict[str, str]:

@@ -15,8 +15,8 @@ from build_tools.source.front_matter_split import split
 from build_tools.source.prose import faults_in_body, faults_in_fields
 from build_tools.source.text import read_text
 from build_tools.source.typed.reader import read_typed
-from build_tools.source.typed.reading import READ_AS, Guess
 from build_tools.source.typed.rows import Spread, spread
+from build_tools.source.typed.what_was_read import READ_AS, Guess
 from build_tools.source.yaml_quickly import ODD, read_quickly
 from build_tools.source.yaml_reader import Places, read_yaml
 
@@ -135,6 +135,7 @@ _KINDS: dict[str, Kind] = {
     "bank.yml": "bank",
     "topics.yml": "topics",
     "words.yml": "words",
+    "near.yml": "near",
     "taken-in.yml": "taken-in",
 }
 _LESSON = re.compile(r"lesson-[0-9]+\.md\Z")

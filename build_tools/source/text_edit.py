@@ -12,7 +12,7 @@ from build_tools.shapes.shape import shape_of
 from build_tools.source.front_matter import Document, kind_of_file, read_markdown
 from build_tools.source.typed.canonical import text_lines
 from build_tools.source.typed.reader import read_typed
-from build_tools.source.typed.reading import Reading
+from build_tools.source.typed.what_was_read import Reading
 
 _MARK = b"\xef\xbb\xbf"
 

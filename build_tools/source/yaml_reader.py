@@ -22,7 +22,7 @@ from build_tools.source.scalars import (
     plain_letters,
 )
 from build_tools.source.text import HIDDEN, hidden_character
-from build_tools.source.yaml_wording import parser_fault
+from build_tools.source.yaml_parser_complaints import parser_fault
 
 MOST_SHOWN = 40
 

@@ -12,7 +12,7 @@ from build_tools.checking.check_bank import check_bank_files, errors_together
 from build_tools.checking.quick_check import quick_outlines
 from build_tools.disk.places import PROJECT
 from build_tools.packs.reading.walled import Refused
-from build_tools.packs.taking_in.arrival import Arrival, stops_in_words
+from build_tools.packs.taking_in.arrival_in_words import Arrival, stops_in_words
 from build_tools.packs.taking_in.journal import (
     BusyError,
     HalfwayError,

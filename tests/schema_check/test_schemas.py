@@ -11,8 +11,10 @@ import jsonschema_rs
 import pytest
 from jsonschema import Draft202012Validator
 
+from build_tools.checking.check_bank import BANK_KINDS
 from build_tools.schema_check.descriptions import description, description_at
 from build_tools.shapes.schemas import SCHEMA_FOLDER, schema
+from build_tools.source.front_matter import kind_of_file
 
 NAMES = sorted(p.name.removesuffix(".schema.json") for p in SCHEMA_FOLDER.glob("*.schema.json"))
 # The dialect's own address: JSON Schema Core 2020-12, section 8.1.1.
@@ -63,6 +65,11 @@ def test_there_is_a_schema_for_every_kind_of_file() -> None:
         "words",
     ]
     assert len(ALL_PARTS) > 200
+
+
+@pytest.mark.parametrize("file", BANK_KINDS)
+def test_a_slip_in_any_file_of_the_bank_is_read_by_its_schema(file: str) -> None:
+    assert kind_of_file(file) == BANK_KINDS[file]
 
 
 @pytest.mark.parametrize("name", NAMES)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 from pathlib import Path
 
-from build_tools.packs.taking_in.arrival import Arrival
+from build_tools.packs.taking_in.arrival_in_words import Arrival
 from build_tools.use_cases.take_in import (
     Answer,
     Declined,

@@ -18,8 +18,8 @@ import yaml
 from build_tools.problem import FieldPath
 from build_tools.shapes.shape import ANY, Shape
 from build_tools.source.typed.quotes import needs_marks
-from build_tools.source.typed.reading import Reading
 from build_tools.source.typed.rows import rows_of, spread
+from build_tools.source.typed.what_was_read import Reading
 
 LONG, WIDTH = 160, 100
 """A text of more letters than the first is folded to lines of about the second."""

@@ -8,7 +8,7 @@ from typing import Any
 from build_tools.problem import FieldPath
 from build_tools.shapes.shape import Shape
 from build_tools.source.typed.lines import Key, Line, key_of, lines_of
-from build_tools.source.typed.reading import Reading
+from build_tools.source.typed.what_was_read import Reading
 
 
 @dataclass(slots=True)

@@ -16,7 +16,7 @@ from build_tools.source.typed.quotes import (
     unquoted,
     within_curly,
 )
-from build_tools.source.typed.reading import Reading
+from build_tools.source.typed.what_was_read import Reading
 from build_tools.source.yaml_reader import read_yaml
 
 _BLOCK = re.compile(r"[|>](?:[-+]?[1-9]?|[1-9][-+])(?:\s+#.*)?\Z")

@@ -15,8 +15,8 @@ from build_tools.source.scalars import MOST_DEPTH, MOST_ENTRIES
 from build_tools.source.typed.cursor import Cursor, Open
 from build_tools.source.typed.lines import Key, Line, bullet, key_of, like_a_name, plain_bullet
 from build_tools.source.typed.plain_texts import TextReader
-from build_tools.source.typed.reading import Reading, shown
 from build_tools.source.typed.short_values import ShortReader
+from build_tools.source.typed.what_was_read import Reading, shown
 
 
 def read_typed(text: str, first_line: int, shape: Shape) -> Reading:

@@ -11,8 +11,8 @@ from build_tools.source.typed.cursor import Cursor
 from build_tools.source.typed.flow import balanced, read_flow
 from build_tools.source.typed.lines import Line
 from build_tools.source.typed.quotes import quoted_end, unquoted
-from build_tools.source.typed.reading import Reading, shown
 from build_tools.source.typed.values import as_written, meant
+from build_tools.source.typed.what_was_read import Reading, shown
 from build_tools.source.yaml_reader import read_yaml
 
 MOST_FLOW_LINES = 60

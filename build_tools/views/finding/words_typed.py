@@ -1,7 +1,7 @@
 """A text as the finder compares it: small letters and figures, without accents.
 
-The page's script, `site_overrides/find/words-typed.js`, does the same to what a teacher types; a
-test holds the two together.
+The page's script, `site_overrides/front/finding/words-typed.js`, does the same to what a teacher
+types; a test holds the two together.
 """
 
 from __future__ import annotations

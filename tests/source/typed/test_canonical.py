@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from build_tools.shapes.shape import ANY
 from build_tools.source.typed.canonical import canonical
-from build_tools.source.typed.reading import Reading
+from build_tools.source.typed.what_was_read import Reading
 from build_tools.source.yaml_reader import read_yaml
 
 names = st.from_regex(r"[a-z]{1,8}(-[a-z]{1,4})?", fullmatch=True)
