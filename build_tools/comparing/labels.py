@@ -138,6 +138,7 @@ _LESSON: dict[str, Label] = {
     "steps[].into": ("what you say to group them", W),
     "steps[].say": ("what you say", W),
     "steps[].task": ("the task", W),
+    "steps[].you": ("what you do", W),
     "steps[].place": ("where they stand", W),
     "steps[].facing": ("which way they face", W),
     "steps[].ask": ("the questions", T),

@@ -53,6 +53,7 @@ def _step(data: Data) -> Step:
         task=data["task"],
         place=data.get("place"),
         facing=data.get("facing"),
+        you=data.get("you"),
         ask=_questions(data.get("ask", [])),
         look_for=data.get("look_for"),
         easier=data.get("easier"),

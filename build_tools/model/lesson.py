@@ -46,6 +46,9 @@ class Step:
     place: str | None = None
     """Where they stand for it."""
     facing: str | None = None
+    """Which way they face for it."""
+    you: str | None = None
+    """What the teacher does while they move."""
 
 
 @dataclass(frozen=True, slots=True)

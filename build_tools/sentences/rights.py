@@ -136,7 +136,7 @@ FILMING = Saying(
     time lapse
     record ~5 on ~2 @camera|film
     @camera ~3 record|records|film|films|operator|person|running|ready|rolls
-    set ?up ~2 @camera|tripod
+    set ?up ~2 @camera|tripod !down|aside|away
     teacher|adult|pupil|partner|helper|one ~2 films|videos|records|photographs ~4 @dancer
     tripod|selfie|selfies|freeze-frame-photo
     post|upload|stream|share|publish|tweet|send|email|airdrop|put|show ~6 @picture|@media
@@ -164,6 +164,7 @@ _NOT_OF_PUPILS = Saying(
     hands|hand|eyes|fingers|head|mind ~4 camera|cameras
     watch|look|see|show ~5 film|video|clip ~2 of
     run|go|walk|move ~3 post
+    tape ~~9 wall|floor|door|board
     record of|is
     stop motion|frame
     of|photograph|film|picture ~2 shadow|shadows|tree|trees|prop|props|puppet|puppets|clay|toy|toys|

@@ -105,6 +105,8 @@ _FALLS_SILENT = Saying(
     @own =stops|=ends|=fades|=finishes|=pauses|=dies|=cuts
     =taps|=beats|=claps|=drums|=shakers|=bells =stop|=end|=fade|=pause
     @own ~1 silent|quiet
+    =stop ?the|your @own
+    lay|put|set ~1 @own ~1 down|away
     """,
     {"own": " ".join(SOUNDS_OF_DANCES.values())},
 )

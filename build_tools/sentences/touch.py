@@ -90,7 +90,7 @@ TOUCH = Saying(
     hand on|to =shoulders|=waists
     @rests on|against|into|onto|upon ?to ?top ?of ?the|your ~2 @other !@of_mind
     @rests on|against|onto you|them|him|her
-    @handle !away|from ?up|on|at|against|with|along ?to ~2 @other !@of_mind|by|with
+    @handle !away|from ?up|on|at|against|with|along ?to ~2 @other !@of_mind|by|with|they|you|we
     hold ?on|onto|up ?to ?your|their|a|the|an ?own ?new @other !@of_mind
     hold|swing|twirl|spin|turn|rock ?round ?your|their|the ?other|with each-other|partner !@of_mind
     link|hook|attach|join|connect|tie on ?to ~2 @other

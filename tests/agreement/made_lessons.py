@@ -21,7 +21,7 @@ from build_tools.views.reading.lesson_text import text_by_field
 from tests.sums.lessons import GROUPINGS
 from tests.support.sound_bank import every_unit
 
-LONGEST_LINE = 400
+LONGEST_LINE, LONGEST_YOU = 400, 200
 """Characters, by the schemas."""
 SHORTEST, USUAL, LONGEST = 0.35, 1.0, 2.4
 """How long the texts of a lesson are beside those of the units, at the least and at the most."""
@@ -209,6 +209,7 @@ def _step(author: _Author, step: Step) -> Step:
         into=author.maybe("into", 0.4),
         say=author.maybe("say"),
         task=task,
+        you=author.line("easier", LONGEST_YOU) if chance.random() < 0.4 else None,
         ask=author.questions(1, 2) if chance.random() < 0.4 else (),
         look_for=author.maybe("look_for"),
         easier=author.maybe("easier"),

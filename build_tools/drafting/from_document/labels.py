@@ -38,6 +38,7 @@ STEP_LABELS = _of(
     minutes="minutes,time,mins,how long,duration",
     say="say,you say,teacher says,words to say",
     task="pupils,do,task,activity,what pupils do,what they do,children",
+    you="you,teacher,what you do,teacher does,adult",
     does="what,in short,name,title",
     place="stand,where",
     facing="facing",

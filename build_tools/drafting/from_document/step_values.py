@@ -19,7 +19,7 @@ Fields = dict[str, object]
 MOST_MINUTES = 120
 _MOST_COUNTS = 512
 _MOST_ASKED, _MOST_ANSWERS = 2, 4
-_PLACE, _FACING, _DOES = 80, 60, 60
+_PLACE, _FACING, _DOES, _YOU = 80, 60, 60, 200
 _MINUTES = re.compile(
     r"(?:about\s+)?(\d{1,3})\s*(?P<unit>minutes?|mins?|m|['’′])?\.?", re.IGNORECASE
 )
@@ -188,6 +188,7 @@ _READ: Mapping[str, Callable[[Fields, str, str, Leftover], None]] = {
     "into": _said("into"),
     "place": _place,
     "facing": _line("facing", _FACING),
+    "you": _line("you", _YOU),
     "does": _line("does", _DOES, 3),
     "counts": _counts,
     "ask": _asked,

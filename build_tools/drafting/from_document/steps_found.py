@@ -25,8 +25,8 @@ from build_tools.word_files.blocks import Cell, Table
 
 _HEAD = re.compile(r"step\s+(\d{1,3})", re.IGNORECASE)
 _NUMBER = re.compile(r"(\d{1,3})\s*[.)]\s*(?=\S)")
-_ORDER = ("phase", "does", "minutes", "least", "grouping", "into", "say", "task", "place", "facing",
-          "ask", "look_for", "easier", "harder", "counts")  # fmt: skip
+_ORDER = ("phase", "does", "minutes", "least", "grouping", "into", "say", "task", "you", "place",
+          "facing", "ask", "look_for", "easier", "harder", "counts")  # fmt: skip
 _USUAL: Fields = {"phase": "explore", "minutes": 5, "grouping": "whole class"}
 """What stands in a field that cannot stay empty, until the author says otherwise."""
 _ASKED_FOR = {"phase": "which kind of step it is", "minutes": "how many minutes it lasts",

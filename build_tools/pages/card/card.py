@@ -54,6 +54,8 @@ class CardStep:
     """What you say aloud, in quote marks."""
     task: str
     """What pupils do."""
+    you: str | None
+    """What you do while they move."""
     look_for: str | None
     """The one thing to look for."""
     questions: tuple[QuestionView, ...]
@@ -169,6 +171,7 @@ def _steps(
             into=quoted(step.into) if step.into else None,
             say=quoted(step.say) if step.say else None,
             task=step.task,
+            you=step.you,
             **_looking(step, talk if n in looking[-1:] else None),
             where=where_in_words(step),
             counts=counts_of_step(unit, lesson, step),

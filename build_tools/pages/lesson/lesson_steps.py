@@ -53,6 +53,8 @@ class StepView:
     """What you say aloud, in quote marks."""
     task: str
     """What pupils do."""
+    you: str | None
+    """What you do while they move."""
     look_for: str | None
     """The one thing to look for."""
     questions: tuple[QuestionView, ...]
@@ -117,6 +119,7 @@ def _step(
         where=where_in_words(step),
         say=quoted(step.say) if step.say else None,
         task=step.task,
+        you=step.you,
         look_for=step.look_for,
         questions=tuple(question_view(q) for q in step.ask),
         counts=counts_of_step(unit, lesson, step),

@@ -32,7 +32,7 @@ SOURCE = (
     "39, 1997, on how easily the order of moves is lost"
 )
 NEEDS = ("unknown-name",)
-FIELDS = ("say", "task")
+FIELDS = ("say", "task", "you")
 LED = ("warm-up", "cool-down")
 ENOUGH = 2
 """So many moves told in words say what to do."""
@@ -74,6 +74,6 @@ def _said_in_words(dance: Dance, step: Step) -> bool:
 
 
 def _other_way(step: Step) -> bool:
-    texts = (step.say, step.task, step.easier)
+    texts = (step.say, step.task, step.you, step.easier)
     told = {said.text for text in texts for said in MOVES_IN_WORDS.all_in(text)}
     return len(told) >= ENOUGH or BY_HAND.in_any((*texts, step.look_for))

@@ -26,6 +26,7 @@ _KINDS = frozenset(
     {
         "say",
         "task",
+        "you",
         "into",
         "easier",
         "partners",

@@ -43,9 +43,9 @@ _COLLECTED = {
 }
 """The same on a list: cards marked 1 to 8 are number cards."""
 _USED = frozenset({
-    "does", "into", "say", "task", "question", "look_for", "easier", "harder", "at", "looking_for",
-    "seen", "not_yet", "room", "things", "partners", "cue", "stuck", "finished", "loud", "silly",
-    "will_not_join", "sound_fails", "not_dancing", "safety",
+    "does", "into", "say", "task", "you", "question", "look_for", "easier", "harder", "at",
+    "looking_for", "seen", "not_yet", "room", "things", "partners", "cue", "stuck", "finished",
+    "loud", "silly", "will_not_join", "sound_fails", "not_dancing", "safety",
 })  # fmt: skip
 
 

@@ -70,7 +70,7 @@ def _needs_no_words(step: Step) -> bool:
 
 def _words_for(step: Step, known: bool) -> bool:
     """Whether the step says who goes with whom, or names a group that pupils know by now."""
-    texts = (step.into, step.say, step.task)
+    texts = (step.into, step.say, step.task, step.you)
     return WHO_WITH_WHOM.in_any(texts) or (known and OWN_GROUP.in_any(texts))
 
 

@@ -78,7 +78,7 @@ def check(unit: Unit) -> Iterator[Finding]:
             said = _watching(step) if size else None
             if size is None or said is None:
                 continue
-            own = (*(getattr(step, f) for f in _FIELDS), step.easier)
+            own = (*(getattr(step, f) for f in _FIELDS), step.you, step.easier)
             if _says_of_one_over(*own, *notes):
                 return
             odd = [many for many in _CLASSES if len(groups(many, size)) % 2]

@@ -65,7 +65,7 @@ def _said_of_one_over(unit: Unit) -> bool:
         for lesson in unit.lessons
         for step in lesson.steps
         if step.grouping in _PARTNERS
-        for text in (step.into, step.say, step.task, step.easier)
+        for text in (step.into, step.say, step.task, step.you, step.easier)
     )
     return any(map(_says, chain(in_steps, for_all, notes)))
 

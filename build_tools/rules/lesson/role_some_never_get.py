@@ -66,8 +66,8 @@ def _single_roles(unit: Unit) -> Iterator[Finding]:
             said = LEADING.said(step.task) if step.phase in _DEEDS else None
             if said is None or (players and _PLAYS.said(said.text)):
                 continue
-            texts = (step.into, step.say, step.task, step.look_for, step.easier, step.harder)
-            if PASSED_ON.in_any(texts):
+            texts = (step.into, step.say, step.task, step.you, step.look_for)
+            if PASSED_ON.in_any((*texts, step.easier, step.harder)):
                 continue
             yield Finding(
                 lesson.file,
@@ -97,7 +97,7 @@ def _swapped(unit: Unit, letter: str, passage: Passage, all_: list[Passage]) -> 
     section = unit.dance.sections[letter]
     texts = [passage.who or "", section.idea, *section.improvised_rules]
     texts += [
-        " ".join(text for text in (step.say, step.task, step.into) if text)
+        " ".join(text for text in (step.say, step.task, step.you, step.into) if text)
         for lesson in unit.lessons
         for step in lesson.steps
         if step.phase in _DEEDS and letter in (*step.makes, *step.dances, *step.joins)

@@ -22,7 +22,7 @@ from build_tools.sentences.picking_people import ANYBODY_GOES, TEAMS_PICKED
 GRADE: Grade = "question"
 READS = "en"
 SOURCE = "common practice, no source"
-_KINDS = frozenset({"into", "say", "task", "partners", "notes"})
+_KINDS = frozenset({"into", "say", "task", "you", "partners", "notes"})
 
 
 def check(unit: Unit) -> Iterator[Finding]:

@@ -27,6 +27,7 @@ _KINDS = frozenset(
         "question",
         "say",
         "task",
+        "you",
         "into",
         "notes",
         "looking_for",

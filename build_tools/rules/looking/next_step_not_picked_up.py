@@ -154,5 +154,5 @@ def _words(steps: Iterable[Step]) -> frozenset[str]:
     return telling_words(
         text
         for step in steps
-        for text in (step.does, step.say, step.task, *(one.question for one in step.ask))
+        for text in (step.does, step.say, step.task, step.you, *(one.question for one in step.ask))
     )

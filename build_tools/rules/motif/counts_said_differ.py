@@ -96,7 +96,7 @@ def _texts(unit: Unit) -> Iterator[_Said]:
             if step.phase not in _PHASES:
                 continue
             place = StepPlace(lesson.number, n)
-            for field, text in (("say", step.say), ("task", step.task)):
+            for field, text in (("say", step.say), ("task", step.task), ("you", step.you)):
                 if text:
                     yield _Said(lesson.file, ("steps", n, field), text, place)
         yield _Said(lesson.file, (), lesson.notes, end)

@@ -31,7 +31,7 @@ NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
 _FEWEST = 3
 _WORD = re.compile(r"[a-z]+|[.;:!?\n]")
 _SENTENCE_END = re.compile(r"[.;:!?\n](?:(?<!\.)|(?=\s|$))")
-_READ = ("say", "task", "notes", "stuck", "story_so_far", "look_for", "does")
+_READ = ("say", "task", "you", "notes", "stuck", "story_so_far", "look_for", "does")
 
 
 def check(unit: Unit) -> Iterator[Finding]:

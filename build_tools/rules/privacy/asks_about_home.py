@@ -27,6 +27,7 @@ _KINDS = frozenset(
         "classroom_first",
         "say",
         "task",
+        "you",
         "question",
         "notes",
         "content_note",

@@ -48,7 +48,8 @@ def taught_words(unit: Unit, lesson: Lesson) -> frozenset[str]:
 
 def hard_lesson(lesson: Lesson, taught: Set[str]) -> Finding | None:
     """The finding on a lesson that is hard to read as a whole."""
-    text = "\n".join(part for s in lesson.steps for part in (s.say, s.task, s.look_for) if part)
+    parts = (part for s in lesson.steps for part in (s.say, s.task, s.you, s.look_for))
+    text = "\n".join(part for part in parts if part)
     found = score(text, taught, ENOUGH)
     if found is None or found.ease >= PLAIN:
         return None

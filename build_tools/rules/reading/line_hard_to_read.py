@@ -28,7 +28,7 @@ NEEDS = ("hard-to-read",)
 DIFFICULT = 50
 """Reading ease of one line alone; the gap to 60 is for its wandering."""
 ENOUGH_ALONE = 10
-_FIELDS = ("say", "task")
+_FIELDS = ("say", "task", "you")
 
 
 def check(unit: Unit) -> Iterator[Finding]:

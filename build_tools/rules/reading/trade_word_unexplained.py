@@ -30,6 +30,7 @@ from build_tools.views.written.unit_text import unit_text
 GRADE: Grade = "question"
 READS = "en"
 SOURCE = "common practice, no source"
+_FIELDS = ("into", "say", "task", "you")
 
 
 def check(unit: Unit) -> Iterator[Finding]:
@@ -45,7 +46,8 @@ def check(unit: Unit) -> Iterator[Finding]:
     waiting = tuple(word for word in waiting if not covered(word, explained))
     for lesson in unit.lessons:
         for n, step in enumerate(lesson.steps):
-            for field, text in (("into", step.into), ("say", step.say), ("task", step.task)):
+            for field in _FIELDS:
+                text = getattr(step, field)
                 for word in trade_words_in(text or "", waiting):
                     waiting = tuple(w for w in waiting if w != word)
                     if explains(text or "", word) or in_another_sense(text or "", word):

@@ -26,6 +26,7 @@ from build_tools.views.written.unit_text import unit_text
 GRADE: Grade = "question"
 READS = "en"
 SOURCE = "common practice, no source"
+_FIELDS = ("into", "say", "task", "you")
 NEEDS = ("lesson-numbers-broken",)
 
 
@@ -36,7 +37,8 @@ def check(unit: Unit) -> Iterator[Finding]:
     taught = {word: n for word in words if (n := _taught_in(unit.lessons, word)) is not None}
     for index, lesson in enumerate(unit.lessons):
         for n, step in enumerate(lesson.steps):
-            for field, text in (("into", step.into), ("say", step.say), ("task", step.task)):
+            for field in _FIELDS:
+                text = getattr(step, field)
                 early = [word for word, first in taught.items() if first > index]
                 for word in trade_words_in(text or "", early):
                     if in_another_sense(text or "", word) or LATER.mentioned(text):

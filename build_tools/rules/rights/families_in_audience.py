@@ -36,6 +36,7 @@ _KINDS = frozenset(
         "into",
         "say",
         "task",
+        "you",
         "looking_for",
         "seen",
         "finished",

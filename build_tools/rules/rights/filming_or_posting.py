@@ -33,6 +33,7 @@ _KINDS = frozenset(
         "into",
         "say",
         "task",
+        "you",
         "easier",
         "harder",
         "seen",

@@ -27,7 +27,9 @@ SOURCE = (
     "afPE, Safe Practice in Physical Education, 2016, 7.27: decide on the floor's cleanliness, "
     "condition and temperature, the impact and the pupils"
 )
-_KINDS = frozenset({"wear", "safety", "does", "say", "task", "into", "collect", "classroom_first"})
+_KINDS = frozenset(
+    {"wear", "safety", "does", "say", "task", "you", "into", "collect", "classroom_first"}
+)
 
 
 def check(unit: Unit) -> Iterator[Finding]:

@@ -22,7 +22,7 @@ from build_tools.views.written.unit_text import unit_text
 GRADE: Grade = "note"
 READS = "en"
 SOURCE = "common practice, no source"
-_KINDS = frozenset({"wear", "collect", "does", "say", "task", "into", "safety"})
+_KINDS = frozenset({"wear", "collect", "does", "say", "task", "you", "into", "safety"})
 
 
 def check(unit: Unit) -> Iterator[Finding]:

@@ -27,7 +27,7 @@ from build_tools.views.written.unit_text import unit_text
 GRADE: Grade = "question"
 READS = "en"
 SOURCE = "common practice, no source"
-_KINDS = frozenset({"say", "task", "safety"})
+_KINDS = frozenset({"say", "task", "you", "safety"})
 _STROKES = frozenset({"drum", "beat", "tap"})
 _SOUNDS = {
     "beat": _STROKES,

@@ -24,7 +24,7 @@ from build_tools.views.written.unit_text import unit_text
 GRADE: Grade = "question"
 READS = "en"
 SOURCE = "common practice, no source"
-_TELLS = frozenset({"say", "task", "safety", "catch_up", "notes"})
+_TELLS = frozenset({"say", "task", "you", "safety", "catch_up", "notes"})
 
 
 def check(unit: Unit) -> Iterator[Finding]:

@@ -29,7 +29,9 @@ READS = "en"
 SOURCE = "common practice, no source"
 _KINDS = DOING | {"sound", "cue", "ends_on", "show", "rules", "start", "classroom_first"}
 _LESSON = re.compile(r"\blesson (\d{1,3})")
-_WARNS = frozenset({"content_note", "safety", "say", "task", "classroom_first", "notes", "show"})
+_WARNS = frozenset(
+    {"content_note", "safety", "say", "task", "you", "classroom_first", "notes", "show"}
+)
 
 
 def check(unit: Unit) -> Iterator[Finding]:

@@ -31,12 +31,13 @@ def said_of(size: int, texts: Iterable[str]) -> str | None:
 
 def told_in_the_step(step: Step, size: int) -> bool:
     """Whether the step's own words say what a group of `size` does."""
-    return said_of(size, filter(None, (step.into, step.task, step.say))) is not None
+    return said_of(size, filter(None, (step.into, step.task, step.say, step.you))) is not None
 
 
 def tells_of_a_pair_left(step: Step) -> bool:
     """Whether the step's own words say what a pair that is left does."""
-    return any(_PAIR_LEFT.search(text) for text in (step.into, step.task, step.say) if text)
+    texts = (step.into, step.task, step.say, step.you)
+    return any(_PAIR_LEFT.search(text) for text in texts if text)
 
 
 def said_by_the_author(unit: Unit, lesson: Lesson, size: int) -> str | None:

@@ -71,7 +71,8 @@ def showing(unit: Unit, lesson: Lesson, index: int, pupils: int = USUAL_CLASS) -
         return None
     at_once = None
     if step.grouping in GROUP_SIZES:
-        at_once = groups_at_a_time(" ".join((step.into or "", step.say or "", step.task)))
+        said = (step.into, step.say, step.task, step.you)
+        at_once = groups_at_a_time(" ".join(text for text in said if text))
     # pupils who dance alone show in two halves
     grouping = "half class" if step.grouping == "alone" and at_once is None else step.grouping
     groups = len(class_groups(groupings_known(unit, lesson), grouping, pupils))

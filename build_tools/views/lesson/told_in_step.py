@@ -12,6 +12,5 @@ def told(step: Step) -> Iterator[str]:
     yield step.does
     yield from (text for text in (step.into, step.say) if text)
     yield step.task
-    if step.look_for:
-        yield step.look_for
+    yield from (text for text in (step.you, step.look_for) if text)
     yield from (question.question for question in step.ask)

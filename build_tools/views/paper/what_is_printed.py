@@ -198,6 +198,8 @@ def _step(unit: Unit, lesson: Lesson, index: int, time: StepTime, told: Runs) ->
 def _rest(unit: Unit, lesson: Lesson, index: int) -> Iterator[Run]:
     """What runs on after a step's task."""
     step = lesson.steps[index]
+    if step.you:
+        yield from labelled("You", step.you)
     if where := where_in_words(step):
         yield from labelled("Stand", where)
     if step.look_for:

@@ -62,7 +62,7 @@ def text_by_field(lesson: Lesson) -> Iterator[FieldText]:
 
 
 def _step(path: FieldPath, step: Step) -> Iterator[FieldText]:
-    yield from _written(path, step, ("does", "into", "place", "facing", "say", "task"))
+    yield from _written(path, step, ("does", "into", "place", "facing", "say", "task", "you"))
     yield from _questions((*path, "ask"), step.ask)
     yield from _written(path, step, ("look_for", "easier", "harder"))
 

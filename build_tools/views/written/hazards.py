@@ -70,8 +70,8 @@ def of_step(unit: Unit, hazard: Hazard) -> tuple[str, ...]:
 
 
 def told_in(step: Step) -> tuple[str, ...]:
-    """What a step tells all pupils, and what it looks for in them."""
-    return tuple(t for t in (step.into, step.say, step.task, step.look_for) if t)
+    """What a step tells all pupils or their teacher, and what it looks for in them."""
+    return tuple(t for t in (step.into, step.say, step.task, step.you, step.look_for) if t)
 
 
 def told_before(unit: Unit, hazard: Hazard) -> Iterator[str]:

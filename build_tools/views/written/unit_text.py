@@ -21,8 +21,8 @@ from build_tools.sentences.many_texts import ManyTexts, numbers_of
 from build_tools.sentences.sayings import Said, Saying
 from build_tools.views.reading.lesson_text import FieldText, text_by_field
 
-DOING = frozenset({"does", "into", "say", "task", "harder"})
-"""The fields of a step that tell pupils what to do."""
+DOING = frozenset({"does", "into", "say", "task", "you", "harder"})
+"""The fields of a step that say what is done in it, by pupils and by who teaches them."""
 
 
 @dataclass(frozen=True)

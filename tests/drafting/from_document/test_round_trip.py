@@ -52,7 +52,7 @@ def test_its_steps_come_back(lesson: Lesson) -> None:
     found = fields_of(back(), f"lesson-{lesson.number}.md").data["steps"]
     assert len(found) == len(lesson.steps)
     for one, step in zip(found, lesson.steps, strict=True):
-        for name in ("phase", "does", "minutes", "grouping", "task", "easier", "harder"):
+        for name in ("phase", "does", "minutes", "grouping", "task", "you", "easier", "harder"):
             assert one.get(name) == getattr(step, name), (step.does, name)
         assert tokens(one.get("say", "")) == tokens(step.say or "")
         assert tokens(one.get("into", "")) == tokens(step.into or "")

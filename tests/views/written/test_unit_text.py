@@ -66,6 +66,7 @@ ADDED: dict[FieldPath, object] = {
 ADDED_TO_LESSON: dict[FieldPath, object] = {
     ("steps", 0, "place"): "in your own pool",
     ("steps", 0, "facing"): "the sea",
+    ("steps", 0, "you"): "Tap twice as you say freeze.",
 }
 
 
