@@ -24,10 +24,12 @@ import atheris
 MOST_SECONDS = 4.0
 """Of the processor, for reading one text or picture once."""
 _FOLLOWED = [
+    "build_tools.drafting.from_document",
     "build_tools.packs",
     "build_tools.pictures",
     "build_tools.source",
     "build_tools.pages.pieces",
+    "build_tools.word_files.reading",
     "markdown_it",
     "tests.fuzzing.planted",
 ]

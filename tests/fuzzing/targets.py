@@ -20,6 +20,7 @@ from build_tools.pictures.publishable import cleaned
 from build_tools.pictures.trouble import PictureError
 from build_tools.source.folder import UnitFolder
 from build_tools.source.front_matter import Document, read_markdown
+from tests.fuzzing import word_files
 from tests.support import packs
 
 PARTING = b"\n=====\n"
@@ -206,5 +207,9 @@ TARGETS = {
         _photograph("WEBP"),
         (b"RIFF", b"WEBP", b"VP8 ", b"VP8L", b"VP8X", b"ANIM", b"ANMF", b"EXIF", b"ICCP", b"ALPH"),
         4_000,
+    ),
+    "a word-processor file": Target(word_files.whole, word_files.wholes, word_files.WORDS, 4_000),
+    "the XML of a word-processor file": Target(
+        word_files.parts, word_files.some_parts, word_files.WORDS, 4_000
     ),
 }  # fmt: skip
