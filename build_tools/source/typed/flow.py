@@ -142,7 +142,7 @@ class _Reader:
         field = key.meant if key else found.group(1).strip()
         typed = key.typed if key else field
         inner = shape.fields.get(field) or shape.each or ANY
-        if key and typed != field and plain_name(typed) != plain_name(field):
+        if key and typed != field:
             self.changed(typed, field, self.at)
         if field in held:
             raise _Deep

@@ -74,7 +74,9 @@ class _Reader:
         if key.meant in here.data:
             self._again(line, key, here, inside)
             cursor.take()
-            made.aside.append(self._value(inner, line, key, (*path, "\0")))
+            # a place of its own, so that no remark in it takes that of another
+            apart = (*path, f"\0{len(made.aside)}")
+            made.aside.append(self._value(inner, line, key, apart))
             return
         if len(here.data) >= MOST_ENTRIES:
             made.fault("broken-yaml", line.number, line.indent + 1, *_TOO_MANY)

@@ -38,7 +38,7 @@ class ShortReader:
             if found is not None:
                 return found[0]
         if shape.takes == "any":
-            return self._as_yaml(rest, above)
+            return self._as_yaml(rest, above, path)
         words, quoted = self._words(rest, path)
         if shape.takes in ("list", "fields", "names"):
             return self._listed(shape, words, rest, path, name)
@@ -182,12 +182,15 @@ class ShortReader:
         self.cursor.at = end
         return (found.value,)
 
-    def _as_yaml(self, rest: Line, above: int) -> Any:
+    def _as_yaml(self, rest: Line, above: int, path: FieldPath) -> Any:
         """What YAML makes of a value of which nothing is known; its words where it reads none."""
         found = read_yaml(rest.text)
         if isinstance(found, Fault):
             return rest.text
         value = found[0]
+        marked = quoted_end(rest.text, 0) if rest.text[0] in "\"'" else 0
+        if remark := _REMARK.search(rest.text, marked or 0):
+            self.made.beside[path] = remark.group().strip()
         further = self.cursor.peek()
         while further is not None and further.indent > above and isinstance(value, str):
             self.cursor.take()
