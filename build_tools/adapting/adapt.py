@@ -60,8 +60,9 @@ def licence_for(unit: Unit, wanted: str | None) -> str | NotAllowed:
             f"{named}, and what is made from it cannot be under {licence}: choose "
             f"{listed(wholes_for(unit.licence), 'or')}"
         )
-    _, item = next(narrower_items(unit, licence), (0, None))
-    if item is not None:
+    narrower = next(narrower_items(unit, licence), None)
+    if narrower is not None:
+        item = narrower.work
         return NotAllowed(
             f"`{item.title}` in it is under {item.licence}, which cannot stand in a unit under "
             f"{licence}: choose another licence, or ask whoever made it"

@@ -30,7 +30,7 @@ from build_tools.pictures.publishable import cleaned
 from build_tools.pictures.trouble import PictureError
 from build_tools.shapes.schemas import SCHEMA_FOLDER
 from build_tools.source.media_files import lies_in
-from build_tools.source.tidy import as_every_program_reads_it
+from build_tools.source.shared_spelled import as_it_goes
 
 _SCHEMAS = ("unit", "lesson", "shared")
 
@@ -57,7 +57,7 @@ def made_pack(bank: Bank, unit: Unit, folder: Path) -> PackFile:
     Raises PictureError where a picture cannot be freed of what it carries unseen.
     """
     sources = {
-        name: as_every_program_reads_it(name, (folder / name).read_bytes())
+        name: as_it_goes(folder, name)
         for name in ("unit.md", *(f"lesson-{lesson.number}.md" for lesson in unit.lessons))
     }
     for name in sorted(unit.media):

@@ -19,7 +19,9 @@ from build_tools.pages.review.review import review_page
 from build_tools.pages.rules.rules import rule_entries
 from build_tools.shapes.schemas import schema
 
-SCHEMAS_SHOWN = ("unit", "lesson", "shared", "bank", "topics", "words", "near", "safety")
+SCHEMAS_SHOWN = (
+    "unit", "lesson", "shared", "bank", "topics", "words", "near", "pictures", "safety",
+)  # fmt: skip
 
 
 def shared_files(bank: Bank, units: Sequence[Listed]) -> dict[str, bytes]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import posixpath
 from collections.abc import Collection, Iterable, Mapping
 from functools import cache
@@ -12,10 +13,11 @@ from build_tools.building.finder_files import card_files
 from build_tools.building.finishing.bound import bound
 from build_tools.building.finishing.deflated import packed
 from build_tools.building.finishing.once import once
-from build_tools.building.finishing.one_file import one_file
+from build_tools.building.finishing.one_file import as_data, one_file
 from build_tools.building.floor_file import floor_file
 from build_tools.building.templates import html_of
 from build_tools.model.bank import Bank
+from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.pages.assemble import unit_pages
 from build_tools.pages.page import Page
@@ -43,16 +45,28 @@ def unit_files(
     pages[booklet] = bound(pages[booklet], lambda name: pages[f"{at}{name}"])
     pages = {path: once(html) for path, html in pages.items()}
     pages[booklet] = packed(pages[booklet])
+    folder = content / "units" / unit.slug
+    media = {one: cleaned(one, lies_in(folder, one).read_bytes()) for one in sorted(unit.media)}
     for lesson in unit.lessons if keep else ():
-        kept = one_file(pages[f"{at}lesson-{lesson.number}.html"], _asset)
+        kept = one_file(pages[f"{at}lesson-{lesson.number}.html"], lambda one: _read(media, one))
         pages[f"{at}lesson-{lesson.number}-to-keep.html"] = kept
     files = {path: html.encode() for path, html in pages.items()}
     if keep:
         files |= _to_edit(unit, content, pages)
     files |= card_files(bank, unit, content) | floor_file(unit)
-    for file in sorted(unit.media):
-        files[at + file] = cleaned(file, lies_in(content / "units" / unit.slug, file).read_bytes())
+    files |= {at + file: data for file, data in media.items()}
+    for lesson in unit.lessons:
+        if lesson.pictures:
+            name = f"{at}lesson-{lesson.number}-pictures.js"
+            files[name] = _pictures_to_keep(lesson, media)
     return files
+
+
+def _pictures_to_keep(lesson: Lesson, media: Mapping[str, bytes]) -> bytes:
+    """A lesson's pictures as a script: a page opened from a folder can read nothing else."""
+    files = dict.fromkeys(one.file for one in lesson.pictures if one.file)
+    told = {file: as_data(file, media.__getitem__) for file in files}
+    return f"(window.danceUnitBank ||= {{}}).keptPictures = {json.dumps(told)};\n".encode()
 
 
 def _to_edit(unit: Unit, content: Path, pages: Mapping[str, str]) -> dict[str, bytes]:
@@ -74,9 +88,10 @@ def drawn(pages: Iterable[Page]) -> dict[str, str]:
     return {page.path: html_of(page) for page in pages}
 
 
-def _asset(address: str) -> bytes:
-    """What a unit's page names as ../../assets/…"""
-    return assets_once()[posixpath.relpath(posixpath.join("units/one", address))]
+def _read(media: Mapping[str, bytes], address: str) -> bytes:
+    """What a unit's page names: a picture of the unit, or what lies at ../../assets/…"""
+    found = media.get(address)
+    return found or assets_once()[posixpath.relpath(posixpath.join("units/one", address))]
 
 
 @cache

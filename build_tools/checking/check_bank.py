@@ -26,12 +26,15 @@ from build_tools.source.folder import (
     unit_slugs,
 )
 from build_tools.source.front_matter import Document
+from build_tools.source.shared_pictures import LIST as SHARED_LIST
+from build_tools.source.shared_pictures import problems_of_list, unused
 
 BANK_KINDS: dict[str, Kind] = {
     "bank.yml": "bank",
     "vocabulary/topics.yml": "topics",
     "vocabulary/words.yml": "words",
     "vocabulary/near.yml": "near",
+    SHARED_LIST: "pictures",
     "safety.md": "safety",
 }
 
@@ -71,6 +74,8 @@ class UnitCheck:
     problems: tuple[Problem, ...]
     allowances: tuple[Allowance, ...]
     skipped: int
+    shares: bool = False
+    """Whether it names pictures that units of the bank share."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,6 +129,8 @@ def check_bank_files(root: Path) -> BankFiles:
         problems += check_document(document, BANK_KINDS[file])
     sound = set(BANK_KINDS) - MAY_BE_MISSING <= set(documents) and not problems
     problems += [note for document in documents.values() for note in document.read_as()]
+    if sound:
+        problems += problems_of_list(root, documents.get(SHARED_LIST))
     grades: dict[str, Grade] = {}
     if sound:
         grades = dict(documents["bank.yml"].data.get("grades", {}))
@@ -143,7 +150,7 @@ def check_read(slug: str, folder: UnitFolder, grades: Mapping[str, Grade]) -> Un
     notes += folder.notes
     if problems or folder.unit is None:
         skipped = sum(rule.check is not None for rule in all_rules())
-        return UnitCheck(slug, None, None, (*problems, *notes), (), skipped)
+        return UnitCheck(slug, None, None, (*problems, *notes), (), skipped, folder.shares)
     unit = build_unit(slug, folder.unit, folder.lessons, folder.media)
     documents = folder.by_file()
     outcome = run_rules(unit, all_rules())
@@ -155,7 +162,10 @@ def check_read(slug: str, folder: UnitFolder, grades: Mapping[str, Grade]) -> Un
         Allowance(sign(documents, rule, f, grades), unit.allow[rule.name])
         for rule, f in outcome.allowed
     )
-    return UnitCheck(slug, unit, outline_unit(unit), tuple(problems), allowances, outcome.skipped)
+    outline = outline_unit(unit, folder.shared)
+    return UnitCheck(
+        slug, unit, outline, tuple(problems), allowances, outcome.skipped, folder.shares
+    )
 
 
 def _not_judged(document: Document, language: str, unread: int) -> Problem:
@@ -187,6 +197,9 @@ def check_together(
         documents |= read_unit_folder(root, file.split("/")[1]).by_file()
     problems = [sign(documents, rule, f, files.grades) for rule, f in outcome.found]
     problems += [_stale(documents, f) for f in outcome.stale]
+    if SHARED_LIST in files.documents:
+        shown = frozenset(name for unit in bank.units for name in unit.shared)
+        problems += unused(files.documents[SHARED_LIST], shown)
     reasons = {unit.file: unit.allow for unit in bank.units}
     allowances = (
         Allowance(sign(documents, rule, f, files.grades), reasons[f.file][rule.name])

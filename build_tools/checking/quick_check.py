@@ -23,8 +23,15 @@ from pathlib import Path
 from typing import Any
 
 from build_tools.checking.check_bank import check_bank_files, check_together, check_unit
+from build_tools.checking.stamps import (
+    SHARES,
+    Stamp,
+    files_of,
+    shared_files_of,
+    stamp_of,
+    unchanged,
+)
 from build_tools.disk.places import PACKAGE
-from build_tools.disk.stray_files import is_stray
 from build_tools.model.bank import Bank, UnitOutline
 from build_tools.model.build_bank import build_bank
 from build_tools.model.unit import Neighbours, SchoolYears
@@ -42,8 +49,6 @@ DOUBT_NANOSECONDS = 2_000_000_000
 BETWEEN_COLLECTIONS = 100_000
 """New objects between two searches for rubbish: units are many objects, and few go in circles."""
 
-Stamp = dict[str, list[Any]]
-"""Each file of a unit: its size in bytes, its two times in nanoseconds, its SHA-256."""
 Plain = list[Any]
 """What one unit's files said as it is kept and handed over: stamp, problems, skipped, outline."""
 
@@ -132,7 +137,7 @@ def _each_unit(
     kept: dict[str, _Kept] = {}
     waiting: list[str] = []
     for slug in slugs:
-        stamp = _unchanged(root / "units" / slug, old[slug], now) if slug in old else None
+        stamp = unchanged(root / "units" / slug, old[slug].files, now) if slug in old else None
         if stamp is None:
             waiting.append(slug)
         else:
@@ -167,52 +172,13 @@ def _start() -> None:
 
 
 def _check_one(root: Path, grades: Mapping[str, Grade], slug: str) -> Plain:
-    stamp = _stamp(root / "units" / slug)
+    folder = root / "units" / slug
+    stamp = stamp_of(files_of(folder))
     check = check_unit(root, slug, grades)
+    if check.shares:
+        stamp |= {SHARES: [0, 0, 0, ""], **stamp_of(shared_files_of(folder))}
     outline = astuple(check.outline) if check.outline else None
     return [stamp, [astuple(problem) for problem in check.problems], check.skipped, outline]
-
-
-def _stamp(folder: Path) -> Stamp:
-    return {name: [*_size_and_times(path), _digest(path)] for name, path in _files(folder).items()}
-
-
-def _files(folder: Path) -> dict[str, os.DirEntry[str]]:
-    found: dict[str, os.DirEntry[str]] = {}
-    for inner in ("", "media"):
-        with suppress(OSError), os.scandir(folder / inner) as entries:
-            files = (e for e in entries if e.is_file() and not is_stray(e.name))
-            found |= {f"{inner}/{e.name}" if inner else e.name: e for e in files}
-    return found
-
-
-def _size_and_times(entry: os.DirEntry[str]) -> tuple[int, int, int]:
-    stat = entry.stat()
-    return stat.st_size, stat.st_mtime_ns, stat.st_ctime_ns
-
-
-def _digest(entry: os.DirEntry[str]) -> str:
-    try:
-        return hashlib.sha256(Path(entry.path).read_bytes()).hexdigest()
-    except OSError:
-        return ""
-
-
-def _unchanged(folder: Path, old: _Kept, trusted: int) -> Stamp | None:
-    """The stamp of `folder` now if its files hold what they held, else None."""
-    files = _files(folder)
-    if set(files) != set(old.files):
-        return None
-    stamp: Stamp = {}
-    for name, entry in files.items():
-        size, *times, digest = old.files[name]
-        now_size, *now_times = _size_and_times(entry)
-        if now_size != size:
-            return None
-        if (now_times != times or max(now_times) > trusted) and _digest(entry) != digest:
-            return None
-        stamp[name] = [now_size, *now_times, digest]
-    return stamp
 
 
 def _newest_trusted(kept_file: Path | None) -> int:
@@ -280,6 +246,7 @@ def _read_outline(
     leads_to: tuple[str, Iterable[str]],
     allow: Mapping[str, str],
     starts_with: Iterable[str],
+    shared: Iterable[str],
 ) -> UnitOutline:
     return UnitOutline(
         slug=slug,
@@ -293,6 +260,7 @@ def _read_outline(
         leads_to=_read_neighbours(*leads_to),
         allow=allow,
         starts_with=tuple(starts_with),
+        shared=tuple(shared),
     )
 
 

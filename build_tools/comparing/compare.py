@@ -84,6 +84,8 @@ def _lesson_fields(where: str, old: Fields, new: Fields) -> Iterator[Change]:
             continue
         if name == "steps":
             yield from _steps(where, before or [], after or [])
+        elif name == "pictures":
+            yield from listed(LESSON, "pictures", where, before or [], after or [])
         elif name == "look_and_talk":
             yield from _talk(where, before, after)
         elif name in ("change", "if"):

@@ -26,6 +26,7 @@ _THINGS: dict[str, tuple[str, tuple[str, ...], Weight]] = {
     "curriculum": ("the curriculum line", ("nation", "stage", "says"), Weight.TEACHING),
     "read_by": ("the reading by", ("day", "role"), Weight.RECORD),
     "stimulus.items": ("the item", ("title",), Weight.TEACHING),
+    "pictures": ("the picture", ("title",), Weight.TEACHING),
     "steps[].ask": ("the question", ("question",), Weight.TEACHING),
     "look_and_talk.questions": ("the question", ("question",), Weight.TEACHING),
     "motifs.*.actions": ("action", (), Weight.DANCE),

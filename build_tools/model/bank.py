@@ -87,6 +87,8 @@ class UnitOutline:
     """Rules the unit breaks on purpose, each with the reason."""
     starts_with: tuple[str, ...]
     """What is said and set in the first step of the first lesson, where a class learns to stop."""
+    shared: tuple[str, ...] = ()
+    """The pictures that units of the bank share which it shows, by their names."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,6 +7,7 @@ from typing import Any
 
 from build_tools.model.build_dance import build_dance
 from build_tools.model.build_lesson import build_lesson
+from build_tools.model.build_work import build_works
 from build_tools.model.known_fields import known
 from build_tools.model.unit import (
     Ancestor,
@@ -20,7 +21,6 @@ from build_tools.model.unit import (
     Skill,
     Space,
     Stimulus,
-    StimulusItem,
     Tried,
     Unit,
 )
@@ -94,18 +94,7 @@ def _stimulus(data: Data) -> Stimulus:
         minutes=int(data["minutes"]),
         look_for=data["look_for"],
         content_note=data.get("content_note"),
-        items=tuple(
-            StimulusItem(
-                title=item["title"],
-                by=item["by"],
-                licence=item["licence"],
-                source=item["source"],
-                changes=item.get("changes"),
-                file=item.get("file"),
-                text_version=item.get("text_version"),
-            )
-            for item in data.get("items", [])
-        ),
+        items=build_works(data.get("items", [])),
     )
 
 

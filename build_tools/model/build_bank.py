@@ -36,8 +36,11 @@ def build_bank(documents: Mapping[str, Document], units: Sequence[Unit]) -> Bank
     )
 
 
-def outline_unit(unit: Unit) -> UnitOutline:
-    """As much of `unit` as the rules for the whole bank look at."""
+def outline_unit(unit: Unit, shared: Iterable[str] = ()) -> UnitOutline:
+    """As much of `unit` as the rules for the whole bank look at.
+
+    `shared` names the pictures of the bank that it shows.
+    """
     return UnitOutline(
         slug=unit.slug,
         file=unit.file,
@@ -50,6 +53,7 @@ def outline_unit(unit: Unit) -> UnitOutline:
         leads_to=unit.leads_to,
         allow=unit.allow,
         starts_with=_starts_with(unit),
+        shared=tuple(sorted(shared)),
     )
 
 

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from build_tools.model.build_dance import counts, whole
+from build_tools.model.build_work import build_works
 from build_tools.model.known_fields import known, texts
 from build_tools.model.lesson import Lesson, LookAndTalk, Next, Question, Step
 from build_tools.source.front_matter import Document
@@ -28,6 +29,7 @@ def build_lesson(document: Document) -> Lesson:
         classroom_first=tuple(data.get("classroom_first", [])),
         story_so_far=data.get("story_so_far"),
         never_did_last=data.get("never_did_last"),
+        pictures=build_works(data.get("pictures", [])),
         steps=tuple(_step(s) for s in data["steps"]),
         look_and_talk=_look_and_talk(talk) if talk else None,
         change=texts(data.get("change", {})),

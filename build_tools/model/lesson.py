@@ -6,6 +6,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
+from build_tools.model.work import Work
+
 
 @dataclass(frozen=True, slots=True)
 class Question:
@@ -85,6 +87,8 @@ class Lesson:
     classroom_first: tuple[str, ...]
     story_so_far: str | None
     never_did_last: str | None
+    pictures: tuple[Work, ...]
+    """What this lesson shows besides what the dance starts from."""
     steps: tuple[Step, ...]
     look_and_talk: LookAndTalk | None
     change: Mapping[str, str]

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from build_tools.model.dance import Dance
 from build_tools.model.lesson import Lesson
+from build_tools.model.work import Work
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,19 +39,6 @@ class SchoolYears:
 
 
 @dataclass(frozen=True, slots=True)
-class StimulusItem:
-    """A picture, sound, poem or object, with its credit. `file` lies in the unit's folder."""
-
-    title: str
-    by: str
-    licence: str
-    source: str
-    changes: str | None
-    file: str | None
-    text_version: str | None
-
-
-@dataclass(frozen=True, slots=True)
 class Stimulus:
     """What the dance starts from. `minutes` is how long it is shown."""
 
@@ -61,7 +49,7 @@ class Stimulus:
     minutes: int
     look_for: str
     content_note: str | None
-    items: tuple[StimulusItem, ...]
+    items: tuple[Work, ...]
 
 
 @dataclass(frozen=True, slots=True)

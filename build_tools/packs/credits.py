@@ -6,8 +6,10 @@ author, source, licence), and the changes made, CC BY 4.0 section 3(a)(1)(B).
 
 from __future__ import annotations
 
-from build_tools.model.unit import Ancestor, StimulusItem, Unit
+from build_tools.model.unit import Ancestor, Unit
+from build_tools.model.work import Work
 from build_tools.views.words.licences import licence_address
+from build_tools.views.written.works import works
 
 
 def credits_text(unit: Unit) -> str:
@@ -25,7 +27,7 @@ def credits_text(unit: Unit) -> str:
         changes = parent.changes or "it was changed; this edition is not the publisher's own"
         blocks.append([*_ancestor("Adapted from", parent), f"Changes: {changes}"])
         blocks += [_ancestor("Before that, from", one) for one in parent.earlier]
-    blocks += [_item(item) for item in unit.stimulus.items]
+    blocks += [_item(item) for item in works(unit)]
     return "\n\n".join("\n".join(block) for block in blocks) + "\n"
 
 
@@ -40,7 +42,7 @@ def _ancestor(heading: str, one: Ancestor) -> list[str]:
     ]
 
 
-def _item(item: StimulusItem) -> list[str]:
+def _item(item: Work) -> list[str]:
     return [
         "In this unit",
         f"Title: {item.title}",

@@ -14,7 +14,9 @@ if TYPE_CHECKING:
     from jsonschema import Draft202012Validator
     from referencing import Registry, Resource
 
-Kind = Literal["unit", "lesson", "bank", "topics", "words", "near", "safety", "taken-in"]
+Kind = Literal[
+    "unit", "lesson", "bank", "topics", "words", "near", "pictures", "safety", "taken-in"
+]
 SCHEMA_FOLDER = PROJECT / "schema"
 
 

@@ -29,8 +29,16 @@ READING_FAULTS: dict[str, str] = {
     "odd-number": "Numbers are ordinary numbers in figures.",
     "raw-html": "Units are written in plain words and Markdown, not in HTML.\n\nHTML from another "
     "school could run something on a teacher's computer.",
-    "picture-in-notes": "Pictures are listed under the stimulus, with credit, licence and text "
-    "version.",
+    "picture-in-notes": "Pictures are listed under the stimulus, or under the pictures of a "
+    "lesson, with credit, licence and text version.",
+    "shared-picture-missing": "A picture that units share is there, and its list says whose it "
+    "is.\n\nIt lies in the folder pictures beside the folder units; pictures.yml there says once "
+    "what it is, who made it and under which licence. Without either a page would have an empty "
+    "frame, or a picture without a credit.\n\nBad:  shared: harbor\nGood: shared: harbour",
+    "shared-picture-odd": "Each picture in the folder pictures stands in its list, and the other "
+    "way round.\n\nWhat is in only one of the two can be shown by no unit.",
+    "shared-picture-unused": "Each shared picture is shown by a unit.\n\nOne that no unit shows "
+    "is easily forgotten: nobody sees it, and nobody asks about its licence.",
     "notes-too-long": "Notes are short enough to be read before a lesson.",
     "notes-too-deep": "Lists and quotations in notes have a few levels at most.\n\n"
     "Nobody finds their way in more, and some programs that show notes fall over them.",

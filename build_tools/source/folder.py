@@ -7,28 +7,26 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from build_tools.disk.stray_files import is_stray
-from build_tools.pictures.publishable import cleaned, fit_for_a_page
-from build_tools.pictures.trouble import PictureError
-from build_tools.problem import Fault, Problem
+from build_tools.problem import Fault, FieldPath, Problem
 from build_tools.source.file_names import (
     odd_file,
     odd_name,
     odd_picture,
     plain_picture_name,
-    printable,
 )
 from build_tools.source.front_matter import Document, Reader, read_data, read_markdown
-from build_tools.source.media_files import PLAIN
+from build_tools.source.media_files import PLAIN, SHARED, lies_in
+from build_tools.source.media_read import read_media, unreadable
+from build_tools.source.shared_pictures import (
+    LIST,
+    MISSING,
+    places_of_shared,
+    shared_pictures,
+    with_shared,
+)
 
 TAKEN_IN = "taken-in.yml"
 """The file that says where a unit came from; it is none of the unit's own and stays here."""
-MOST_PICTURE = 20_000_000
-"""Bytes of one picture; a page with it opens slowly long before that."""
-_SMALLER = "save it smaller: 2,000 points across are plenty for a page"
-PUBLISHED_SO = "picture-published-so"
-"""The rule that notes are signed with: what is done to a picture before anybody sees it."""
-_STAYS = "nothing; your own file stays as it is"
-_SOUND = "mend the picture, or put another in its place"
 SLUG = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*\Z")
 MOST_SLUG = 40
 _LESSON_FILE = re.compile(r"lesson-([1-9][0-9]?)\.md\Z")
@@ -41,8 +39,9 @@ BANK_FILES: dict[str, Reader] = {
     "vocabulary/words.yml": read_data,
     "vocabulary/near.yml": read_data,
     "safety.md": read_markdown,
+    LIST: read_data,
 }
-MAY_BE_MISSING = frozenset({"vocabulary/near.yml"})
+MAY_BE_MISSING = frozenset({"vocabulary/near.yml", LIST})
 """Files of the bank that a bank can do without."""
 
 
@@ -57,6 +56,10 @@ class UnitFolder:
     """Each media file, such as media/pool.svg, with its size in bytes where it is published."""
     notes: list[Problem] = field(default_factory=list)
     """What is published otherwise than it lies here."""
+    shares: bool = False
+    """Whether it names pictures that units of the bank share."""
+    shared: set[str] = field(default_factory=set)
+    """Those of them that are there, by their names."""
     taken_in: Document | None = None
     problems: list[Problem] = field(default_factory=list)
 
@@ -131,6 +134,7 @@ def read_unit_folder(
             _list_media(root, unit, at)
         else:
             problems.append(odd_file(file, {one.name for one in entries}))
+    _lay_in_shared(root, unit, at)
     if not (folder / "unit.md").is_file():
         problems.append(_missing(f"{at}/unit.md", "the unit has no file unit.md"))
     elif not problems and not unit.lessons:
@@ -151,7 +155,7 @@ def _entries(root: Path, folder: str, problems: list[Problem]) -> list[Path]:
         # no units yet, or an author who is moving folders at this moment
         return []
     except OSError as error:
-        problems.append(_unreadable(folder, "folder", error))
+        problems.append(unreadable(folder, "folder", error))
         return []
     return [one for one in found if not one.name.startswith(".") and not is_stray(one.name)]
 
@@ -168,55 +172,52 @@ def _list_media(root: Path, unit: UnitFolder, at: str) -> None:
             message = f"two files here are called {plain} where they are published"
             unit.problems.append(odd_name(file, message, "give one of them another name"))
         else:
-            size = _read_picture(entry, file, plain, unit)
-            if size is not None:
-                unit.media[f"media/{plain}"] = size
+            read = read_media(entry, file, plain)
+            unit.problems += [read.problem] if read.problem else []
+            unit.notes += [read.note] if read.note else []
+            if not read.problem:
+                unit.media[f"media/{plain}"] = read.size
 
 
-def _read_picture(path: Path, file: str, plain: str, unit: UnitFolder) -> int | None:
-    """The bytes of the picture as it is published; None where it cannot be."""
-    try:
-        size = path.stat().st_size
-        if size > MOST_PICTURE:
-            message = f"the picture has {size:,} bytes, and {MOST_PICTURE:,} is the most"
-            fault = Fault("file-too-large", 1, 1, message, _SMALLER)
-            unit.problems.append(fault.at(printable(file)))
-            return None
-        data = path.read_bytes()
-        clean = cleaned(plain, data)
-    except OSError as error:
-        unit.problems.append(_unreadable(printable(file), "file", error))
-        return None
-    except PictureError as error:
-        fault = Fault("picture-unsound", error.line or 1, 1, error.why, _SOUND)
-        unit.problems.append(fault.at(printable(file)))
-        return None
-    done = _what_was_done(path.name, plain, data)
-    if done:
-        message = f"this is published {', '.join(done)}"
-        unit.notes.append(Problem(printable(file), 1, 1, PUBLISHED_SO, "note", message, _STAYS))
-    return len(clean)
+def _lay_in_shared(root: Path, unit: UnitFolder, at: str) -> None:
+    """Read the pictures that the unit shares with others as if they were its own."""
+    documents = list(unit.by_file().values())
+    if not any(True for one in documents for _ in places_of_shared(one.data)):
+        return
+    shared = shared_pictures(root)
+    unit.shares = True
+    for document in documents:
+        made, used, missing = with_shared(document, shared)
+        unit.problems += missing
+        unit.shared |= set(used)
+        if document is unit.unit:
+            unit.unit = made
+        else:
+            unit.lessons[unit.lessons.index(document)] = made
+        for path, name in places_of_shared(document.data):
+            if name in used:
+                _lay_in(root, unit, at, shared.files[name], document, path)
 
 
-def _what_was_done(name: str, plain: str, data: bytes) -> list[str]:
-    """How a file is published otherwise than it lies here, in words."""
-    done = [f"as {plain}"] if name != plain else []
-    kind = plain.rpartition(".")[2]
-    if kind in ("svg", "mp3"):
-        return done
-    fit = fit_for_a_page(kind, data)
-    if fit.turned:
-        done.append("turned upright")
-    if fit.smaller:
-        done.append(f"in {_size(len(fit.data))} (here it has {_size(len(data))})")
-    if fit.bared:
-        done.append("without what it carries unseen, such as places, names and comments")
-    return done
-
-
-def _size(number: int) -> str:
-    """4.1 MB, 287 kB: in thousands, as computers show files."""
-    return f"{number / 1e6:.1f} MB" if number >= 1e6 else f"{max(1, round(number / 1e3))} kB"
+def _lay_in(
+    root: Path, unit: UnitFolder, at: str, file: str, document: Document, path: FieldPath
+) -> None:
+    lies = lies_in(root / at, f"media/{file}")
+    own = lies.is_relative_to(root / at)
+    if own:
+        message = f"the unit has a picture of its own that is called {file} too"
+        help_ = "give that another name, or list it with its own credit in place of `shared`"
+        unit.problems.append(document.problem(MISSING, "error", path, message, help_))
+        return
+    read = read_media(lies, f"{SHARED}/{lies.name}", file)
+    if read.problem:
+        message = f"the shared picture {lies.name} cannot be published: {read.problem.message}"
+        unit.problems.append(
+            document.problem(read.problem.rule, "error", path, message, read.problem.help)
+        )
+        return
+    unit.media[f"media/{file}"] = read.size
+    unit.notes += [read.note] if read.note else []
 
 
 def _read(root: Path, file: str, reader: Reader, problems: list[Problem]) -> Document | None:
@@ -227,19 +228,13 @@ def _read(root: Path, file: str, reader: Reader, problems: list[Problem]) -> Doc
         problems.append(_missing(file, f"the file `{file}` is not there"))
         return None
     except OSError as error:
-        problems.append(_unreadable(file, "file", error))
+        problems.append(unreadable(file, "file", error))
         return None
     result = reader(file, raw)
     if isinstance(result, list):
         problems.extend(result)
         return None
     return result
-
-
-def _unreadable(file: str, what: str, error: OSError) -> Problem:
-    message = f"the {what} cannot be opened ({error.strerror})"
-    help_ = "close it in other programs, and check that you may read it"
-    return Fault("file-unreadable", 1, 1, message, help_).at(file)
 
 
 def _missing(file: str, message: str) -> Problem:

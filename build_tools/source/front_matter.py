@@ -136,6 +136,7 @@ _KINDS: dict[str, Kind] = {
     "topics.yml": "topics",
     "words.yml": "words",
     "near.yml": "near",
+    "pictures.yml": "pictures",
     "taken-in.yml": "taken-in",
 }
 _LESSON = re.compile(r"lesson-[0-9]+\.md\Z")

@@ -72,7 +72,8 @@ def faults_in_body(body: str, first_line: int) -> Iterator[Fault]:
                 number,
                 picture.start() + 1,
                 "a picture stands in the notes, where it has no credit and no licence",
-                "list it under `stimulus`, `items`, with its credit, licence and text version",
+                "list it under `stimulus`, `items`, or under `pictures` in a lesson, with its "
+                "credit, licence and text version",
             )
         if _DEEP.match(line):
             yield Fault(

@@ -21,6 +21,7 @@ from build_tools.checking.quick_check import quick_check
 from build_tools.disk.scratch import scratch
 from build_tools.model.bank import Bank
 from build_tools.source.folder import MOST_SLUG, is_slug
+from build_tools.source.shared_spelled import as_it_goes, shared_with
 from build_tools.use_cases.check import kept_file
 
 
@@ -70,7 +71,7 @@ def join(
         for own, (folder, one) in zip(names, sound, strict=True):
             same = {old for old, new in own.items() if old == new}
             for old, new in own.items():
-                shutil.copytree(folder / "units" / old, content / "units" / new)
+                _copied(folder / "units" / old, content / "units" / new)
                 units[new] = one.units[old]
                 leads[new] = tuple(other for other in one.leads[old] if other in same)
         built = build_site(Wanted(settings, content, units, leads), out, record, progress)
@@ -80,6 +81,18 @@ def join(
             if old != new:
                 renamed[old] = (*renamed.get(old, ()), new)
     return Joined(built, renamed, differing_words([one.settings for one in wanted]))
+
+
+def _copied(unit: Path, to: Path) -> None:
+    """Copy a unit's folder, and into it what the unit shares with others of its bank."""
+    shared = shared_with(unit)
+    texts = {one.name: as_it_goes(unit, one.name) for one in unit.glob("*.md")} if shared else {}
+    shutil.copytree(unit, to)
+    for name, path in shared.items():
+        (to / name).parent.mkdir(exist_ok=True)
+        shutil.copyfile(path, (to / name).with_name(path.name))
+    for name, text in texts.items():
+        (to / name).write_bytes(text)
 
 
 def unit_names(banks: Sequence[Wanted]) -> list[dict[str, str]]:

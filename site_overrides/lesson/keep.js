@@ -2,6 +2,8 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const start = document.currentScript.src;
+  const PICTURES = ".shown-picture img";
+  const { lesson } = document.querySelector("[data-lesson]").dataset;
   const came = document.documentElement.cloneNode(true);
 
   for (const root of document.querySelectorAll('[data-part="keep"]:not([data-started])')) {
@@ -10,18 +12,19 @@
 
   function offer(root) {
     root.querySelector("button").addEventListener("click", async () => {
-      await styles();
+      await loaded("keptStyle", new URL("kept-style.js", start));
+      if (came.querySelector(PICTURES)) await loaded("keptPictures", new URL(`lesson-${lesson}-pictures.js`, location));
       save(whole(came.cloneNode(true)), location.pathname.split("/").pop().replace(".html", "-to-keep.html"));
     });
     root.hidden = false;
   }
 
   // a script, since a page opened from a folder can read no other kind of file
-  function styles() {
-    if (bank.keptStyle) return Promise.resolve();
+  function loaded(name, address) {
+    if (bank[name]) return Promise.resolve();
     return new Promise((done, failed) => {
       const script = document.createElement("script");
-      script.src = new URL("kept-style.js", start).href;
+      script.src = address.href;
       script.addEventListener("load", done);
       script.addEventListener("error", failed);
       document.head.append(script);
@@ -33,6 +36,7 @@
       if (!one.matches('link[href^="data:"]')) one.remove();
     }
     for (const link of root.querySelectorAll('a:not([href^="#"])')) link.replaceWith(...link.childNodes);
+    for (const picture of root.querySelectorAll(PICTURES)) picture.setAttribute("src", bank.keptPictures[picture.getAttribute("src")]);
     const policy = root.querySelector('meta[http-equiv="Content-Security-Policy"]');
     policy.setAttribute("content", bank.keptStyle.policy);
     const style = document.createElement("style");

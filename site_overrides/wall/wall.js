@@ -21,9 +21,9 @@
       const counted = section.querySelector("[data-count]");
       return { section, lines, strips, count: counted && count.take(counted) };
     });
-    const opening = root.querySelector("[data-start]");
-    // the picture alone first, where it begins the unit; then a screen for each line, and more where there are more strips than lines
-    screens = [...(opening ? [{ step: null, part: 0 }] : []), ...steps.flatMap((step) =>
+    const openings = [...root.querySelectorAll("[data-start]")];
+    // each picture alone first; then a screen for each line, and more where there are more strips than lines
+    screens = [...openings.map((_, part) => ({ step: null, part })), ...steps.flatMap((step) =>
       Array.from({ length: Math.max(step.lines.length, step.strips.length) }, (_, part) => ({ step, part })))];
     at = restored();
 
@@ -44,11 +44,11 @@
     function show() {
       const { step, part } = screens[at];
       for (const one of steps) one.section.toggleAttribute("data-now", one === step);
-      opening?.toggleAttribute("data-now", !step);
+      openings.forEach((one, n) => one.toggleAttribute("data-now", !step && n === part));
       if (step) parts(step, part);
       else place.textContent = "";
       // the first screen of a step has room for what the device keeps; the others are the pupils' alone
-      bar.toggleAttribute("data-first", at === (opening ? 1 : 0));
+      bar.toggleAttribute("data-first", at === openings.length);
       back.disabled = at === 0;
       next.disabled = at === screens.length - 1;
       window.scrollTo(0, 0);

@@ -14,6 +14,7 @@ import pytest
 
 from build_tools.checking import check_bank as pipeline
 from build_tools.checking import quick_check as module
+from build_tools.checking import stamps
 from build_tools.checking.check_bank import check_folder
 from build_tools.checking.quick_check import quick_check
 from tests.support.banks import ROOT, change, copy_base
@@ -113,13 +114,13 @@ def test_a_change_of_the_same_size_and_time_is_found_in_an_old_file(
     later = time.time_ns() + HOUR
     os.utime(kept, ns=(later, later))
     digests: list[str] = []
-    digest = module._digest
+    digest = stamps.digest_of_file
 
     def watched(entry: os.DirEntry[str]) -> str:
         digests.append(entry.name)
         return digest(entry)
 
-    monkeypatch.setattr(module, "_digest", watched)
+    monkeypatch.setattr(stamps, "digest_of_file", watched)
     assert quick_check(bank, kept) == before
     assert digests == []
     path = bank / UNIT / "lesson-1.md"

@@ -8,7 +8,8 @@ from typing import Any
 
 import pytest
 
-from build_tools.model.unit import Ancestor, Parent, StimulusItem, Unit
+from build_tools.model.unit import Ancestor, Parent, Unit
+from build_tools.model.work import Work
 from build_tools.packs.about import about, metadata
 from build_tools.packs.credits import credits_text
 from build_tools.packs.licences import licence_text
@@ -67,7 +68,7 @@ def adapted() -> Unit:
         changes="A third lesson", earlier=(grandparent,),
     )  # fmt: skip
     unit = real_unit()
-    song = StimulusItem(
+    song = Work(
         "Sea song", "A choir", "CC-BY-NC-4.0", "Its own pages", "Cut to a minute", None, "Words"
     )
     stimulus = replace(unit.stimulus, items=(song,))

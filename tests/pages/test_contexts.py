@@ -34,7 +34,7 @@ POLICY = (
     "media-src 'self'; "
     "font-src 'self'; base-uri 'none'; form-action 'none'"
 )
-SHOWN = ("unit", "lesson", "shared", "bank", "topics", "words", "near")
+SHOWN = ("unit", "lesson", "shared", "bank", "topics", "words", "near", "pictures")
 KILOBYTE = 1000
 
 

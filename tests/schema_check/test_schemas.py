@@ -57,6 +57,7 @@ def test_there_is_a_schema_for_every_kind_of_file() -> None:
         "bank",
         "lesson",
         "near",
+        "pictures",
         "safety",
         "shared",
         "taken-in",

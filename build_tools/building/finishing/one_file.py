@@ -45,7 +45,7 @@ def one_file(html: str, read: Read, beside: Collection[str] = ()) -> str:
         if tag.name == "a" and has.get("href", "#").partition("#")[0] not in ("", *beside):
             return ""
         if tag.name == "img" and not has["src"].startswith("data:"):
-            return with_value(tag.text, "src", _as_data(has["src"], read))
+            return with_value(tag.text, "src", as_data(has["src"], read))
         return tag.text
 
     return re.sub(r"\n\n+", "\n", rewritten(html, change))
@@ -88,12 +88,13 @@ def _style(address: str, read: Read) -> str:
         named = found.group(1)
         if named.startswith(("data:", "#")):
             return found.group(0)
-        return f'url("{_as_data(posixpath.join(folder, named), read)}")'
+        return f'url("{as_data(posixpath.join(folder, named), read)}")'
 
     return _URL.sub(inside, read(address).decode("utf-8")).replace("\r\n", "\n").strip()
 
 
-def _as_data(address: str, read: Read) -> str:
+def as_data(address: str, read: Read) -> str:
+    """What lies at an address, as an address that holds it (RFC 2397)."""
     path = posixpath.normpath(unquote(address))
     kind = _FACES.get(posixpath.splitext(path)[1]) or mimetypes.guess_type(path)[0]
     if kind is None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 
 from build_tools.building.word_file.page_runs import paragraph, runs
 from build_tools.building.word_file.page_tree import Node, page_tree
@@ -21,18 +21,22 @@ from build_tools.word_files.blocks import (
 _HEADINGS = {"h1": 1, "h2": 2, "h3": 3, "h4": 4, "h5": 5, "h6": 6}
 
 
-def lesson_blocks(html: str) -> tuple[Block, ...]:
+Drawn = Callable[[str], Block]
+"""A picture by its file, as it stands in the file to edit."""
+
+
+def lesson_blocks(html: str, drawn: Drawn) -> tuple[Block, ...]:
     """What the lesson's page tells, its steps as tables.
 
     Left out is what only works on a page: ways to other pages, what is fitted to the day, drawings,
-    whose words stand in their place.
+    whose words stand in their place. `drawn` gives the lesson's own pictures.
     """
     article = page_tree(html)
     number = article.attributes["data-lesson"]
-    return tuple(_blocks(article, number))
+    return tuple(_blocks(article, number, drawn))
 
 
-def _blocks(node: Node, lesson: str) -> Iterator[Block]:
+def _blocks(node: Node, lesson: str, drawn: Drawn) -> Iterator[Block]:
     for one in node.elements:
         if one.name == "h1":
             yield Heading(1, f"Lesson {lesson}: {one.text}")
@@ -48,14 +52,17 @@ def _blocks(node: Node, lesson: str) -> Iterator[Block]:
             yield from _list(one, 0)
         elif one.name == "dl":
             yield from _rows(one)
+        elif picture := one.find("img") if one.name == "figure" else None:
+            yield drawn(picture.attributes["src"])
+            yield from (paragraph(caption) for caption in one.all("figcaption"))
         elif one.name == "figure":
-            yield from _drawn(one)
+            yield from _in_words(one)
         elif one.name == "table":
             yield _table(one)
         elif one.name == "pre":
             yield words(one.text)
         elif one.name != "summary":
-            yield from _blocks(one, lesson)
+            yield from _blocks(one, lesson, drawn)
 
 
 def _list(node: Node, level: int) -> Iterator[Paragraph]:
@@ -76,7 +83,7 @@ def _rows(node: Node) -> Iterator[Paragraph]:
             yield labelled("" if n else label.text, *runs(line.inside))
 
 
-def _drawn(figure: Node) -> Iterator[Block]:
+def _in_words(figure: Node) -> Iterator[Block]:
     """A drawing by its words, under what it shows."""
     caption = figure.find("figcaption")
     lines = [words(line.text, "bullet") for line in figure.all("li")]

@@ -14,10 +14,12 @@ from build_tools.building.templates import html_of
 from build_tools.building.word_file.page_blocks import lesson_blocks
 from build_tools.model.bank import Bank
 from build_tools.model.lesson import Lesson
-from build_tools.model.unit import StimulusItem, Unit
+from build_tools.model.unit import Unit
+from build_tools.model.work import Work
 from build_tools.pages.lesson.lesson import lesson_page
 from build_tools.pages.pieces.unit_card import first_picture, picture_shows
 from build_tools.pictures.as_points import as_points
+from build_tools.source.media_files import lies_in
 from build_tools.views.words.licences import licence_address, licence_name, may_be_changed
 from build_tools.views.words.plain_words import listed
 from build_tools.views.words.unit_in_words import (
@@ -25,6 +27,7 @@ from build_tools.views.words.unit_in_words import (
     rights_in_words,
     years_in_words,
 )
+from build_tools.views.written.works import works
 from build_tools.word_files.blocks import Block, Heading, Picture, Run, labelled, words
 from build_tools.word_files.writing.document import About, document_bytes
 
@@ -81,8 +84,13 @@ def _blocks(unit: Unit, folder: Path, pages: Sequence[str]) -> Iterator[Block]:
     yield words(unit.summary)
     if shown := first_picture(unit):
         yield _picture(shown, folder)
+    shown_in = {one.file: one for one in works(unit)}
+
+    def drawn(src: str) -> Block:
+        return _picture(shown_in[src], folder)
+
     for html in pages:
-        yield from lesson_blocks(html)
+        yield from lesson_blocks(html, drawn)
     yield Heading(1, "About this file")
     yield words(_NOT_HERE)
     for line in rights_in_words(unit):
@@ -91,10 +99,10 @@ def _blocks(unit: Unit, folder: Path, pages: Sequence[str]) -> Iterator[Block]:
     yield words(_BACK)
 
 
-def _picture(item: StimulusItem, folder: Path) -> Block:
+def _picture(item: Work, folder: Path) -> Block:
     """The picture; where it cannot be drawn here, what it shows in words."""
     assert item.file is not None
-    points = as_points(item.file, (folder / item.file).read_bytes())
+    points = as_points(item.file, lies_in(folder, item.file).read_bytes())
     alt = " ".join(item.text_version.split()) if item.text_version else picture_shows(item)
     return Picture(points, alt) if points else labelled(f"A picture, {item.title}", Run(alt))
 

@@ -6,6 +6,7 @@ where somebody who saw the difference asks for that.
 
 from __future__ import annotations
 
+import re
 import unicodedata
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -15,11 +16,14 @@ from typing import Literal
 from build_tools.disk.stray_files import is_beside
 from build_tools.packs.reading.contents import Pack
 from build_tools.pictures.publishable import as_published
+from build_tools.pictures.trouble import PictureError
 from build_tools.source.file_names import plain_picture_name
 from build_tools.source.folder import TAKEN_IN
 from build_tools.source.front_matter import read_markdown
+from build_tools.source.shared_spelled import as_it_goes, shared_with
 
 UNITS, EARLIER = "units", "earlier"
+_OF_FIELDS = re.compile(r"(unit|lesson-[1-9][0-9]?)\.md\Z")
 Why = Literal["new", "here", "newer", "older", "other", "yours"]
 
 
@@ -99,8 +103,19 @@ def _files_in(folder: Path) -> dict[str, bytes]:
         if path.is_file() and not hidden and not is_beside(name) and name != TAKEN_IN:
             plain = plain_picture_name(path.name) if name.startswith("media/") else None
             called = f"media/{plain}" if plain else name
-            found[called] = as_published(called, path.read_bytes())
+            found[called] = _as_it_would_go(folder, called, path)
+    for called, path in shared_with(folder).items():
+        found[called] = as_published(called, path.read_bytes())
     return found
+
+
+def _as_it_would_go(folder: Path, called: str, path: Path) -> bytes:
+    if not _OF_FIELDS.match(called):
+        return as_published(called, path.read_bytes())
+    try:
+        return as_it_goes(folder, called)
+    except PictureError:
+        return path.read_bytes()
 
 
 def _told(folder: Path) -> Mapping[str, object]:

@@ -18,6 +18,7 @@ from build_tools.pages.page import Page
 from build_tools.pages.pieces.for_scripts import ForScripts, for_scripts
 from build_tools.pages.pieces.labelled import Labelled
 from build_tools.pages.pieces.lesson_entries import lesson_href
+from build_tools.pages.pieces.lesson_pictures import LessonPicture, lesson_pictures
 from build_tools.pages.pieces.motif_drawn import MotifDrawn, motif_drawn
 from build_tools.pages.pieces.music import Music, music
 from build_tools.pages.pieces.notes import notes_html
@@ -100,6 +101,8 @@ class LessonView:
     """What to get ready, five things at most."""
     music: Music | None
     """The recording that travels with the unit."""
+    pictures: tuple[LessonPicture, ...]
+    """What this lesson shows besides what the dance starts from."""
     card: Link
     """The lesson as a card for the hand."""
     wall: Link
@@ -176,6 +179,7 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         minutes=minutes,
         collect=tuple(ThingToGet(one, where_to_get(unit, lesson, one)) for one in lesson.collect),
         music=music(unit),
+        pictures=lesson_pictures(lesson),
         card=Link("Teach it, step by step", f"lesson-{lesson.number}-card.html"),
         wall=Link("On the wall", f"lesson-{lesson.number}-wall.html"),
         above=Link("The dance from above", "dance.html"),

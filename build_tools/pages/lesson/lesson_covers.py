@@ -47,6 +47,9 @@ def covers(unit: Unit, lesson: Lesson) -> CoversView:
         curriculum=tuple(
             f"{link.nation}, {link.stage}: {sentence(link.says)}" for link in unit.curriculum
         ),
-        credits=(*(item_credit(item) for item in unit.stimulus.items), *rights_in_words(unit)),
+        credits=(
+            *(item_credit(one) for one in (*unit.stimulus.items, *lesson.pictures)),
+            *rights_in_words(unit),
+        ),
         tried=tried_in_words(unit),
     )

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from build_tools.model.unit import StimulusItem, Unit
+from build_tools.model.unit import Unit
+from build_tools.model.work import Work
 from build_tools.pages.frame.frame import Link
 from build_tools.pages.pieces.unit_card import is_picture, is_recording
 from build_tools.pages.pieces.verse import verse
@@ -51,7 +52,7 @@ def _anchor(number: int) -> str:
     return f"item-{number + 1}"
 
 
-def _item(unit: Unit, number: int, item: StimulusItem) -> ItemView:
+def _item(unit: Unit, number: int, item: Work) -> ItemView:
     text = " ".join(item.text_version.split()) if item.text_version else None
     lines = () if item.file else verse(unit.notes, item.title)
     return ItemView(

@@ -6,7 +6,8 @@ import re
 from dataclasses import dataclass, replace
 
 from build_tools.model.bank import Bank
-from build_tools.model.unit import StimulusItem, Unit
+from build_tools.model.unit import Unit
+from build_tools.model.work import Work
 from build_tools.pages.frame.frame import Link
 from build_tools.pages.pieces.lesson_entries import lesson_href
 from build_tools.pages.pieces.picture import Picture, picture
@@ -84,27 +85,27 @@ def _years(unit: Unit) -> str:
     return said
 
 
-def first_picture(unit: Unit) -> StimulusItem | None:
+def first_picture(unit: Unit) -> Work | None:
     """The first thing of the stimulus that is a picture."""
     return next((item for item in unit.stimulus.items if is_picture(item)), None)
 
 
-def is_picture(item: StimulusItem) -> bool:
+def is_picture(item: Work) -> bool:
     """Whether the thing is a picture: it has a file, and that is no recording."""
     return bool(item.file) and not is_recording(item)
 
 
-def is_recording(item: StimulusItem) -> bool:
+def is_recording(item: Work) -> bool:
     """Whether the thing is a recording."""
     return bool(item.file and item.file.endswith(".mp3"))
 
 
-def small_name(item: StimulusItem) -> str:
+def small_name(item: Work) -> str:
     """The file of a small copy of a picture, in its unit's folder."""
     return "card.svg" if (item.file or "").endswith(".svg") else "card.jpg"
 
 
-def picture_shows(item: StimulusItem) -> str:
+def picture_shows(item: Work) -> str:
     """What a picture shows, in its first sentence or two."""
     sentences = _SENTENCE.split(" ".join((item.text_version or item.title).split()))
     short = len(sentences) > 1 and len(sentences[0]) < 60

@@ -31,6 +31,7 @@ from build_tools.views.words.plain_words import listed
 from build_tools.views.words.punctuation import capital, sentence
 from build_tools.views.words.signing import ASPECTS, not_read_for, readings_in_words
 from build_tools.views.words.time_since import time_since, years_since
+from build_tools.views.written.works import works
 
 PATH = "review.html"
 _NAME = re.compile(r"`([^`]*)`")
@@ -80,7 +81,7 @@ def _unit(bank: Bank, unit: Unit, report: Report, since: SinceLast) -> UnitRevie
         age=time_since(unit.issued, bank.as_of),
         licence=licence_in_words(unit.licence),
         parts=tuple(
-            PartLicence(item.title, licence_in_words(item.licence)) for item in unit.stimulus.items
+            PartLicence(item.title, licence_in_words(item.licence)) for item in works(unit)
         ),
         problems=_problems(p for p in report.problems if p.file.startswith(own)),
         allowances=tuple(

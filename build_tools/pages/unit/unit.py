@@ -6,7 +6,8 @@ from dataclasses import dataclass
 
 from build_tools.model.bank import Bank
 from build_tools.model.lesson import Lesson
-from build_tools.model.unit import StimulusItem, Unit
+from build_tools.model.unit import Unit
+from build_tools.model.work import Work
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.doors import Door, doors, to_counts
@@ -138,7 +139,7 @@ def unit_page(bank: Bank, unit: Unit) -> Page:
     return Page(path, "unit/unit.html", view.frame.title, view)
 
 
-def _hero(item: StimulusItem) -> HeroView:
+def _hero(item: Work) -> HeroView:
     return HeroView(item.file or "", " ".join((item.text_version or item.title).split()))
 
 

@@ -19,6 +19,7 @@ from build_tools.views.words.plain_words import listed
 from build_tools.views.words.punctuation import sentence
 from build_tools.views.words.sections_called import called
 from build_tools.views.words.unit_in_words import lessons_in_words, rights_in_words, years_in_words
+from build_tools.views.written.works import works
 
 FILE = "sheet.html"
 
@@ -105,7 +106,7 @@ def _lesson(entry: LessonEntry) -> SheetLesson:
 def _made_by(unit: Unit) -> tuple[str, ...]:
     """The things of the stimulus, those of one maker and licence together."""
     made: dict[tuple[str, str], list[str]] = {}
-    for item in unit.stimulus.items:
+    for item in works(unit):
         made.setdefault((item.by, item.licence), []).append(item.title)
     return tuple(
         f"{'; '.join(titles)}: by {by}, {licence_in_words(licence)}."

@@ -15,6 +15,7 @@ from build_tools.pages.hall.hall import Ways, groups_words, ways
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.for_scripts import ForScripts, StepData, for_scripts, step_data
 from build_tools.pages.pieces.heard_data import heard_data
+from build_tools.pages.pieces.lesson_pictures import lesson_pictures
 from build_tools.pages.pieces.music import Music, music
 from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.views.dance.left_open import drawn_actions
@@ -28,7 +29,7 @@ from build_tools.views.words.punctuation import capital, kept_together
 from build_tools.views.words.the_room import the_room
 from build_tools.views.words.wall_lines import wall_lines
 
-_PICTURES = (".svg", ".png", ".jpg", ".jpeg", ".webp", ".gif")
+_PICTURES = (".svg", ".png", ".jpg", ".webp")
 _MOST_STRIPS = 2
 """Motifs drawn for a step that dances a section; a step that makes or changes draws them all."""
 
@@ -61,7 +62,7 @@ class WallStrip:
 
 @dataclass(frozen=True, slots=True)
 class WallPicture:
-    """The picture that the dance starts from."""
+    """A picture, as large as the wall."""
 
     src: str
     """Its file, relative to the page."""
@@ -119,12 +120,14 @@ class WallView:
     """What the lesson is called, without its number."""
     music: Music | None
     """The recording that travels with the unit."""
+    opening: tuple[WallPicture, ...]
+    """What is shown before the first step: what the dance starts from where this lesson is the
+    first of the unit, and the lesson's own pictures."""
     picture: WallPicture | None
-    """What the dance starts from; None where that is no picture."""
+    """What is seen beside a step that has no drawing: the lesson's first picture, else what the
+    dance starts from; None where that is no picture."""
     room: str
     """Which side is the front, and what the dance calls the others."""
-    begins: bool
-    """Whether this lesson is the first, and begins with the picture alone."""
     steps: tuple[WallStep, ...]
     """In the order of the lesson, one on the wall at a time."""
 
@@ -133,6 +136,8 @@ def wall_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
     """The page units/<slug>/lesson-<n>-wall.html."""
     path = f"units/{unit.slug}/lesson-{lesson.number}-wall.html"
     title = f"Wall for lesson {lesson.number}: {lesson.title}, {unit.title}"
+    own = tuple(WallPicture(o.src, o.shows, o.title) for o in lesson_pictures(lesson))
+    first = _pictures(unit)[:1]
     view = WallView(
         frame=frame(bank, path, title, lesson.pupils_make, "wall.js"),
         language=unit.language,
@@ -140,9 +145,9 @@ def wall_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         ways=ways(lesson),
         title=lesson.title,
         music=music(unit),
-        picture=_picture(unit),
+        opening=(*(first if lesson.number == 1 else ()), *own),
+        picture=next(iter((*own, *first)), None),
         room=the_room(unit.dance),
-        begins=lesson.number == 1,
         steps=tuple(
             _step(unit.dance, facts, step)
             for facts, step in zip(step_facts(unit, lesson), lesson.steps, strict=True)
@@ -228,12 +233,13 @@ def _counted(dance: Dance, step: Step) -> tuple[str, ...]:
     return tuple(what for one in sections[0].danced for what in one.what * one.times)
 
 
-def _picture(unit: Unit) -> WallPicture | None:
-    """The first picture of the stimulus."""
-    for item in unit.stimulus.items:
-        if item.file is not None and item.file.lower().endswith(_PICTURES):
-            return WallPicture(item.file, item.text_version or item.title, item.title)
-    return None
+def _pictures(unit: Unit) -> tuple[WallPicture, ...]:
+    """The pictures of the stimulus."""
+    return tuple(
+        WallPicture(item.file, item.text_version or item.title, item.title)
+        for item in unit.stimulus.items
+        if item.file is not None and item.file.endswith(_PICTURES)
+    )
 
 
 def _count(dance: Dance, step: Step) -> WallCount | None:

@@ -27,6 +27,7 @@ _FILES = (
     ("topics", "vocabulary/topics.yml", "The topics file"),
     ("words", "vocabulary/words.yml", "The words file"),
     ("near", "vocabulary/near.yml", "The thesaurus"),
+    ("pictures", "pictures/pictures.yml", "The shared pictures"),
     ("bank", "bank.yml", "The bank file"),
     ("safety", "safety.md", "The safety file"),
 )

@@ -126,7 +126,7 @@ def _moves(motif: Motif) -> tuple[str, ...]:
 def _told(step: Step) -> Iterator[str]:
     """What the step says of itself: its words, its grouping, and whether it makes or shows."""
     yield from (step.does, step.task, f"in {step.grouping}")
-    yield from (text for text in (step.into, step.say, step.you) if text)
+    yield from (text for text in (step.into, step.say) if text)
     yield from (question.question for question in step.ask)
     if step.makes:
         yield "make a new motif"

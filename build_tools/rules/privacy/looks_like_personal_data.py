@@ -32,6 +32,7 @@ from build_tools.sentences.people import (
 from build_tools.views.reading.lesson_text import FieldText
 from build_tools.views.reading.syllables import listed_words
 from build_tools.views.written.unit_text import UnitText, named, place_of, unit_text
+from build_tools.views.written.works import works_written
 
 GRADE: Grade = "question"
 SOURCE = "UK General Data Protection Regulation, article 5(1)(c): data minimisation"
@@ -73,14 +74,12 @@ def check(unit: Unit) -> Iterator[Finding]:
 
 def _credits(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each credit from which a pupil can be found."""
-    credits: list[tuple[FieldPath, str | None]] = [(("credit",), unit.credit)]
-    credits += [
-        (("stimulus", "items", n, "by"), item.by) for n, item in enumerate(unit.stimulus.items)
-    ]
-    for path, text in credits:
+    credits: list[tuple[str, FieldPath, str | None]] = [(unit.file, ("credit",), unit.credit)]
+    credits += [(one.file, (*one.path, "by"), one.work.by) for one in works_written(unit)]
+    for file, path, text in credits:
         if said := PUPIL_NAMED.said(text):
             yield Finding(
-                unit.file,
+                file,
                 path,
                 f"`{path[-1]}` holds what looks like a pupil, by age, class or school "
                 f'("{said.text}")',

@@ -23,7 +23,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.reading.lesson_text import NOT_READ_THROUGH, lesson_words
+from build_tools.views.reading.lesson_text import is_read_through, lesson_words
 from build_tools.views.reading.words_counted import words_at_most
 from build_tools.views.words.plain_words import how_many
 from build_tools.views.written.unit_text import unit_text
@@ -35,13 +35,12 @@ SOURCE = (
 )
 LIMIT = 700
 """Two sides hold about so many. With fewer, authors leave out who does it, and where."""
-NOT_COUNTED = NOT_READ_THROUGH | {"notes"}
 
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each lesson with more than 700 words to read through."""
     for lesson, (file, fields) in zip(unit.lessons, unit_text(unit).documents[1:], strict=True):
-        text = "\n".join(one.text for one in fields if one.kind not in NOT_COUNTED)
+        text = "\n".join(one.text for one in fields if one.path and is_read_through(one))
         if words_at_most(text) <= LIMIT:
             continue
         number = lesson_words(lesson).words

@@ -18,6 +18,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.credits import credits_nobody
+from build_tools.views.written.works import works_written
 
 GRADE: Grade = "question"
 READS = "en"
@@ -28,13 +29,14 @@ SOURCE = (
 
 
 def check(unit: Unit) -> Iterator[Finding]:
-    """Yield a finding for each item of the stimulus whose maker could not be credited."""
-    for n, item in enumerate(unit.stimulus.items):
+    """Yield a finding for each thing in the unit whose maker could not be credited."""
+    for one in works_written(unit):
+        item = one.work
         if item.by == unit.publisher or not credits_nobody(item.by):
             continue
         yield Finding(
-            unit.file,
-            ("stimulus", "items", n, "by"),
+            one.file,
+            (*one.path, "by"),
             f'`by` says "{item.by}", which names nobody who could be credited',
             "name who made it, or use a picture, sound or poem of your own in its place",
         )

@@ -14,13 +14,15 @@ Good:
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
-from build_tools.model.unit import StimulusItem, Unit
+from build_tools.model.unit import Unit
+from build_tools.model.work import Work
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.words.licences import asks, narrower_items, wholes_for
 from build_tools.views.words.plain_words import listed
+from build_tools.views.written.works import works_written
 
 GRADE: Grade = "error"
 SOURCE = (
@@ -32,14 +34,15 @@ SOURCE = (
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each item that travels with the unit and asks more than the unit does."""
     narrower = list(narrower_items(unit, unit.licence))
-    if 1 < len(narrower) == len(unit.stimulus.items):
-        yield _all_narrower(unit, narrower[0][1])
+    if 1 < len(narrower) == len(list(works_written(unit))):
+        yield _all_narrower(unit, [one.work for one in narrower])
         return
-    for n, item in narrower:
+    for one in narrower:
+        item = one.work
         open_to = wholes_for(item.licence)
         yield Finding(
-            unit.file,
-            ("stimulus", "items", n, "licence"),
+            one.file,
+            (*one.path, "licence"),
             f"the unit is shared under {unit.licence}, but `{item.title}` in it is under "
             f"{item.licence}, which asks {asks(unit.licence, item.licence)}",
             f"share the unit under {listed(open_to, 'or')}, or use another item"
@@ -48,17 +51,18 @@ def check(unit: Unit) -> Iterator[Finding]:
         )
 
 
-def _all_narrower(unit: Unit, first: StimulusItem) -> Finding:
+def _all_narrower(unit: Unit, items: Sequence[Work]) -> Finding:
+    first = items[0]
     open_to = [
         one
         for one in wholes_for(first.licence)
-        if all(one in wholes_for(item.licence) for item in unit.stimulus.items)
+        if all(one in wholes_for(item.licence) for item in items)
     ]
     return Finding(
         unit.file,
         ("licence",),
         f"the unit is shared under {unit.licence}, but each of its "
-        f"{len(unit.stimulus.items)} items asks more: `{first.title}` is under {first.licence}, "
+        f"{len(items)} items asks more: `{first.title}` is under {first.licence}, "
         f"which asks {asks(unit.licence, first.licence)}",
         f"share the unit under {listed(open_to, 'or')}" if open_to else "use other items",
     )

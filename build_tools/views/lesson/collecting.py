@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from build_tools.model.unit import Unit
+from build_tools.views.written.works import works
 
 _LITTLE = frozenset((
     "a", "all", "an", "and", "any", "as", "at", "both", "by", "each", "every", "for", "from",
@@ -32,7 +33,7 @@ def things_to_collect(unit: Unit) -> tuple[Thing, ...]:
     list, or in the title of something in the stimulus.
     """
     own = [_names(thing) for thing in unit.kit.collect]
-    titles = _names(" ".join(item.title for item in unit.stimulus.items))
+    titles = _names(" ".join(one.title for one in works(unit)))
     used: list[list[int]] = [[] for _ in own]
     words: dict[frozenset[str], str] = {}
     lessons: dict[frozenset[str], list[int]] = {}

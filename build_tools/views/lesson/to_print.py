@@ -7,7 +7,8 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from build_tools.model.lesson import Lesson
-from build_tools.model.unit import StimulusItem, Unit
+from build_tools.model.unit import Unit
+from build_tools.model.work import Work
 from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.views.lesson.asked_to_get import Kind, asked
 from build_tools.views.lesson.class_groups import GROUP_SIZES
@@ -39,26 +40,27 @@ class CardSet:
 class ToPrint:
     """What is printed for one lesson, or for several."""
 
-    pictures: tuple[StimulusItem, ...]
-    texts: tuple[StimulusItem, ...]
+    pictures: tuple[Work, ...]
+    texts: tuple[Work, ...]
     cards: tuple[CardSet, ...]
 
 
 def to_print(unit: Unit, lessons: Sequence[Lesson], pupils: int = USUAL_CLASS) -> ToPrint:
     """What the lists "What to get" of `lessons` ask for, each thing once."""
-    pictures: dict[str, StimulusItem] = {}
-    texts: dict[str, StimulusItem] = {}
+    pictures: dict[str, Work] = {}
+    texts: dict[str, Work] = {}
     sets: dict[tuple[Kind, str | None], CardSet] = {}
     for lesson in lessons:
         for line in lesson.collect:
             kinds = asked(line).kinds
             if Kind.PICTURES in kinds:
-                pictures |= {one.title: one for one in _meant(unit, line, drawn=True)}
+                pictures |= {one.title: one for one in _meant(unit, lesson, line, drawn=True)}
             if Kind.TEXTS in kinds:
-                texts |= {one.title: one for one in _meant(unit, line, drawn=False)}
+                texts |= {one.title: one for one in _meant(unit, lesson, line, drawn=False)}
             for found in _cards(unit, lesson, line, pupils):
                 key = (found.kind, found.grouping)
                 sets[key] = _together(sets.get(key), found)
+        pictures |= {one.title: one for one in lesson.pictures}
         words = _card_words(unit, lesson)
         if words:
             own = CardSet(Kind.WORDS, words, None, 1)
@@ -90,7 +92,7 @@ def where_to_get(unit: Unit, lesson: Lesson, line: str) -> str | None:
     return None
 
 
-def text_of(unit: Unit, item: StimulusItem) -> str:
+def text_of(unit: Unit, item: Work) -> str:
     """A poem, story or rhythm in full, as Markdown: set out as in the unit's notes where they have
     it, and without what the notes say besides.
     """
@@ -108,10 +110,16 @@ def _letters(text: str) -> str:
     return "".join(letter for letter in text.casefold() if letter.isalnum())
 
 
-def _meant(unit: Unit, line: str, drawn: bool) -> tuple[StimulusItem, ...]:
-    """The items that a line asks for: by words of their titles, else all of that kind."""
+def _meant(unit: Unit, lesson: Lesson, line: str, drawn: bool) -> tuple[Work, ...]:
+    """The items that a line asks for: by words of their titles, else all of the unit's.
+
+    A line that names a picture of the lesson's own means that, which is printed anyway.
+    """
     items = tuple(item for item in unit.stimulus.items if bool(item.file) == drawn)
     named = _names(line)
+    own = lesson.pictures if drawn else ()
+    if any(named & _names(one.title) for one in own):
+        items = ()
     chosen = tuple(item for item in items if named & _names(item.title))
     if chosen and not (drawn and _ALL.search(line)):
         return chosen

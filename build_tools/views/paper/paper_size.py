@@ -31,7 +31,7 @@ from build_tools.views.paper.two_sittings import (
     turns_of_sittings,
 )
 from build_tools.views.paper.what_is_printed import picture_size, printed_lesson
-from build_tools.views.reading.lesson_text import NOT_PRINTED
+from build_tools.views.reading.lesson_text import is_printed
 from build_tools.views.words.the_room import the_room
 from build_tools.views.written.unit_text import fields_of_lesson
 
@@ -139,7 +139,7 @@ def _letters_of_words(unit: Unit, lesson: Lesson) -> int:
     written = sum(
         len(field.text) * (2 if field.kind in _TWICE else 1)
         for field in fields_of_lesson(unit, lesson)
-        if field.kind not in NOT_PRINTED and field.path
+        if is_printed(field)
     )
     written += len(the_room(unit.dance)) if unit.dance.sides else 0
     return written + _LETTERS_OF_A_STEP * len(lesson.steps)

@@ -37,9 +37,23 @@ def lesson_words(lesson: Lesson) -> LessonWords:
 
     Choices from a list, such as the phase, and names of motifs and sections are not counted.
     """
-    read = (one.text for one in text_by_field(lesson) if one.kind not in NOT_READ_THROUGH)
+    read = (one.text for one in text_by_field(lesson) if is_read_through(one))
     text = "\n".join(read)
     return LessonWords(text, len(words(text)))
+
+
+def is_read_through(one: FieldText) -> bool:
+    """Whether a teacher reads it with the lesson; what is said of a picture goes with that."""
+    return one.kind not in NOT_READ_THROUGH and not _of_a_picture(one)
+
+
+def is_printed(one: FieldText) -> bool:
+    """Whether it stands on the lesson's own two sides."""
+    return one.kind not in NOT_PRINTED and bool(one.path) and not _of_a_picture(one)
+
+
+def _of_a_picture(one: FieldText) -> bool:
+    return one.path[:1] == ("pictures",)
 
 
 def text_by_field(lesson: Lesson) -> Iterator[FieldText]:
@@ -49,6 +63,8 @@ def text_by_field(lesson: Lesson) -> Iterator[FieldText]:
     yield from _listed(("collect",), lesson.collect)
     yield from _listed(("classroom_first",), lesson.classroom_first)
     yield from _written((), lesson, ("story_so_far", "never_did_last"))
+    for number, work in enumerate(lesson.pictures):
+        yield from _written(("pictures", number), work, ("title", "changes", "text_version"))
     for number, step in enumerate(lesson.steps):
         yield from _step(("steps", number), step)
     if lesson.look_and_talk is not None:

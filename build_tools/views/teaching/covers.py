@@ -10,6 +10,7 @@ from build_tools.movement.devices import DEVICES
 from build_tools.views.dance.coverage import HEADINGS as DANCED
 from build_tools.views.dance.coverage import devices_done, met
 from build_tools.views.finding.choices import FORM_WORDS, form_values
+from build_tools.views.written.works import works
 
 YearOf = tuple[str, str]
 """A nation and one of its school years, as written there."""
@@ -71,7 +72,7 @@ def covers(unit: Unit) -> Covers:
         title=unit.title,
         issued=unit.issued,
         licence=unit.licence,
-        parts=tuple(item.licence for item in unit.stimulus.items),
+        parts=tuple(item.licence for item in works(unit)),
         years=tuple(dict.fromkeys((one.nation, y) for one in unit.years for y in one.years)),
         words={
             heading: tuple(word for word in known if word in found[heading])

@@ -10,7 +10,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from build_tools.model.unit import StimulusItem, Unit
+from build_tools.model.unit import Unit
+from build_tools.views.written.works import Written, works_written
 
 _CREDIT = ("CC-BY-4.0", "OGL-UK-3.0")
 _NOT_SOLD = ("CC-BY-NC-4.0", "CC-BY-NC-SA-4.0", "CC-BY-NC-ND-4.0")
@@ -82,15 +83,16 @@ def may_hold(whole: str, part: str, changed: bool) -> bool:
     return not changed and ("-NC" in whole or "-NC" not in part)
 
 
-def narrower_items(unit: Unit, licence: str) -> Iterator[tuple[int, StimulusItem]]:
-    """The items that travel with `unit` and cannot stand in it under `licence`, with their places.
+def narrower_items(unit: Unit, licence: str) -> Iterator[Written]:
+    """What travels with `unit` and cannot stand in it under `licence`, with its places.
 
     An item with neither file nor words is only named, and its licence binds nobody here.
     """
-    for n, item in enumerate(unit.stimulus.items):
+    for one in works_written(unit):
+        item = one.work
         travels = item.file or item.text_version
         if travels and not may_hold(licence, item.licence, changed=bool(item.changes)):
-            yield n, item
+            yield one
 
 
 def asks(whole: str, part: str) -> str:

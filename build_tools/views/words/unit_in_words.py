@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from build_tools.model.school_years import ages, in_words
-from build_tools.model.unit import Ancestor, StimulusItem, Unit
+from build_tools.model.unit import Ancestor, Unit
+from build_tools.model.work import Work
 from build_tools.views.words.days import day_in_words
 from build_tools.views.words.licences import licence_in_words, may_be_changed
 from build_tools.views.words.plain_words import minutes_in_words
@@ -56,7 +57,7 @@ def rights_in_words(unit: Unit) -> tuple[str, ...]:
     return tuple(lines)
 
 
-def item_credit(item: StimulusItem) -> str:
+def item_credit(item: Work) -> str:
     """Who made a thing of the stimulus, where it comes from, and its licence."""
     changes = f" Changed: {sentence(item.changes)}" if item.changes else ""
     credit = f"{item.title}, by {item.by}. {sentence(item.source)}{changes}"

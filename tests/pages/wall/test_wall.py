@@ -122,6 +122,7 @@ def test_the_first_lesson_begins_with_the_picture_and_a_step_without_drawings_ha
 ):
     first, later = wall("rock-pool", 1), wall("rock-pool", 3)
     assert first.picture is not None
-    assert (first.picture.src, first.begins) == ("media/low-tide.svg", True)
+    assert [one.src for one in first.opening] == ["media/low-tide.svg"]
+    assert first.picture.src == "media/low-tide.svg"
     assert "rock pool" in first.picture.words
-    assert not later.begins
+    assert later.opening == ()

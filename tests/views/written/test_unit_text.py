@@ -28,8 +28,8 @@ LEFT_OUT = {
         "stimulus.items[].source",
         "subjects[]",
     },
-    # names from elsewhere: of subjects, and of the unit's own words
-    "lesson": {"steps[].teaches[]"},
+    # names from elsewhere: of subjects, of the unit's own words, and of makers and places
+    "lesson": {"steps[].teaches[]", "pictures[].by", "pictures[].source"},
 }
 """Fields with words that no rule on wording reads: a new field is read, or stands here with why."""
 
@@ -66,6 +66,17 @@ ADDED: dict[FieldPath, object] = {
 ADDED_TO_LESSON: dict[FieldPath, object] = {
     ("steps", 0, "place"): "in your own pool",
     ("steps", 0, "facing"): "the sea",
+    ("pictures",): [
+        {
+            "title": "A limpet",
+            "by": "The bank",
+            "licence": "CC0-1.0",
+            "source": "Drawn for it",
+            "changes": "cut at the side",
+            "file": "media/limpet.svg",
+            "text_version": "A shell from above.",
+        }
+    ],
     ("steps", 0, "you"): "Tap twice as you say freeze.",
 }
 

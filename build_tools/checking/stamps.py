@@ -1,0 +1,75 @@
+"""What the files of a unit are stamped with, to see soon whether they are as they were."""
+
+from __future__ import annotations
+
+import hashlib
+import os
+from collections.abc import Mapping
+from contextlib import suppress
+from pathlib import Path
+from typing import Any
+
+from build_tools.disk.stray_files import is_stray
+from build_tools.source.media_files import SHARED
+
+SHARES = f"../../{SHARED}/"
+"""Stands before the names of files that units share, and alone for a unit that names any."""
+
+Stamp = dict[str, list[Any]]
+"""Each file of a unit: its size in bytes, its two times in nanoseconds, its SHA-256."""
+
+
+def stamp_of(files: Mapping[str, os.DirEntry[str]]) -> Stamp:
+    """The stamp of `files`, each read for its digest."""
+    return {name: [*_size_and_times(entry), digest_of_file(entry)] for name, entry in files.items()}
+
+
+def files_of(folder: Path) -> dict[str, os.DirEntry[str]]:
+    """The files of the unit in `folder`, by their names below it."""
+    found: dict[str, os.DirEntry[str]] = {}
+    for inner in ("", "media"):
+        with suppress(OSError), os.scandir(folder / inner) as entries:
+            files = (e for e in entries if e.is_file() and not is_stray(e.name))
+            found |= {f"{inner}/{e.name}" if inner else e.name: e for e in files}
+    return found
+
+
+def shared_files_of(folder: Path) -> dict[str, os.DirEntry[str]]:
+    """The files that units share, for the unit in `folder`."""
+    with suppress(OSError), os.scandir(folder.parent.parent / SHARED) as entries:
+        files = (e for e in entries if e.is_file() and not is_stray(e.name))
+        return {f"{SHARES}{e.name}": e for e in files}
+    return {}
+
+
+def _size_and_times(entry: os.DirEntry[str]) -> tuple[int, int, int]:
+    stat = entry.stat()
+    return stat.st_size, stat.st_mtime_ns, stat.st_ctime_ns
+
+
+def digest_of_file(entry: os.DirEntry[str]) -> str:
+    """The SHA-256 of a file; empty where it cannot be read."""
+    try:
+        return hashlib.sha256(Path(entry.path).read_bytes()).hexdigest()
+    except OSError:
+        return ""
+
+
+def unchanged(folder: Path, old: Stamp, trusted: int) -> Stamp | None:
+    """The stamp of `folder` now if its files hold what they held, else None."""
+    files = files_of(folder)
+    stamp: Stamp = {}
+    if SHARES in old:
+        files |= shared_files_of(folder)
+        stamp[SHARES] = old[SHARES]
+    if {*files, *stamp} != set(old):
+        return None
+    for name, entry in files.items():
+        size, *times, digest = old[name]
+        now_size, *now_times = _size_and_times(entry)
+        if now_size != size:
+            return None
+        if (now_times != times or max(now_times) > trusted) and digest_of_file(entry) != digest:
+            return None
+        stamp[name] = [now_size, *now_times, digest]
+    return stamp
