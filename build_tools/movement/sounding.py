@@ -7,7 +7,7 @@ other is turned into it by the tempo, in exact fractions.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from build_tools.model.dance import Heard
@@ -81,6 +81,17 @@ def laid(
         pieces.append(_piece(one, start, each, before, phrase))
         start = pieces[-1].end
     return tuple(pieces)
+
+
+def later(piece: Piece, by: Fraction) -> Piece:
+    """The same piece, so much later."""
+    return replace(
+        piece,
+        start=piece.start + by,
+        end=piece.end + by,
+        strokes=tuple(replace(stroke, at=stroke.at + by) for stroke in piece.strokes),
+        words=tuple(replace(word, at=word.at + by) for word in piece.words),
+    )
 
 
 def length_of(heard: Sequence[Heard], *, counted: bool, tempo: int | None) -> Fraction | None:

@@ -25,12 +25,12 @@ from build_tools.pages.pieces.talk import TalkView, talk_view
 from build_tools.pages.pieces.trouble import trouble_lines
 from build_tools.views.diagrams.body_sprite import sprite
 from build_tools.views.lesson.lesson_wording import (
-    counts_of_step,
     heading_of_change,
     where_in_words,
 )
 from build_tools.views.lesson.moves_in_steps import TodaysMoves, todays_moves
 from build_tools.views.lesson.step_facts import step_facts
+from build_tools.views.lesson.teachers_part import teachers_parts
 from build_tools.views.words.plain_words import minutes_in_words
 from build_tools.views.words.punctuation import kept_together, quoted
 from build_tools.views.words.the_room import the_room
@@ -56,6 +56,8 @@ class CardStep:
     """What pupils do."""
     you: str | None
     """What you do while they move."""
+    yours: tuple[Labelled, ...]
+    """What you sound and how fast, who starts on which count, and the signs of joins."""
     look_for: str | None
     """The one thing to look for."""
     questions: tuple[QuestionView, ...]
@@ -64,8 +66,6 @@ class CardStep:
     """Who looks at what, where the step is for looking and talking."""
     where: str | None
     """Where they stand and which way they face."""
-    counts: str | None
-    """How many counts you tap; how fast, where they are the first."""
     easier: str | None
     """How to make the task easier."""
     harder: str | None
@@ -161,6 +161,7 @@ def _steps(
     """The steps; the last that looks and talks has the lesson's closing questions."""
     looking = [n for n, step in enumerate(lesson.steps) if step.phase == "look and talk"]
     afters = [*(step.does for step in lesson.steps[1:]), "The end of the lesson"]
+    yours = teachers_parts(unit, lesson, in_full=True)
     facts, helps = step_facts(unit, lesson), step_helps(unit, lesson, today)
     return tuple(
         CardStep(
@@ -172,9 +173,9 @@ def _steps(
             say=quoted(step.say) if step.say else None,
             task=step.task,
             you=step.you,
+            yours=tuple(Labelled(*one) for one in yours[n]),
             **_looking(step, talk if n in looking[-1:] else None),
             where=where_in_words(step),
-            counts=counts_of_step(unit, lesson, step),
             easier=step.easier,
             harder=step.harder,
             strips=tuple(drawn[name].picture for name in today.steps[n].drawn),

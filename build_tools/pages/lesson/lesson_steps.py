@@ -8,18 +8,19 @@ from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
 from build_tools.pages.frame.frame import Link
 from build_tools.pages.pieces.for_scripts import StepData, step_data
+from build_tools.pages.pieces.labelled import Labelled
 from build_tools.pages.pieces.picture import Picture
 from build_tools.pages.pieces.questions import QuestionView, question_view
 from build_tools.pages.pieces.step_help import StepHelp
 from build_tools.views.lesson.grouping_in_words import grouping_in_words
 from build_tools.views.lesson.lesson_wording import (
     WAY_TO_TALK,
-    counts_of_step,
     has_way_to_talk,
     phase_in_words,
     where_in_words,
 )
 from build_tools.views.lesson.step_facts import StepFacts, step_facts
+from build_tools.views.lesson.teachers_part import Told, teachers_parts
 from build_tools.views.lesson.timings import StepTime, step_times
 from build_tools.views.words.plain_words import minutes_in_words
 from build_tools.views.words.punctuation import capital, quoted
@@ -55,12 +56,12 @@ class StepView:
     """What pupils do."""
     you: str | None
     """What you do while they move."""
+    yours: tuple[Labelled, ...]
+    """What you sound and how fast, who starts on which count, and the signs of joins."""
     look_for: str | None
     """The one thing to look for."""
     questions: tuple[QuestionView, ...]
     """Questions to ask."""
-    counts: str | None
-    """How many counts you tap and how long that is; how fast, where they are the first."""
     easier: str | None
     """How to make the task easier."""
     harder: str | None
@@ -84,7 +85,7 @@ def step_views(
 ) -> tuple[StepView, ...]:
     """The steps, each with its own help and pictures."""
     return tuple(
-        _step(unit, lesson, *each)
+        _step(lesson, *each)
         for each in zip(
             step_facts(unit, lesson),
             step_times(lesson),
@@ -92,13 +93,13 @@ def step_views(
             strips,
             helps,
             told,
+            teachers_parts(unit, lesson, in_full=False),
             strict=True,
         )
     )
 
 
 def _step(
-    unit: Unit,
     lesson: Lesson,
     facts: StepFacts,
     time: StepTime,
@@ -106,6 +107,7 @@ def _step(
     strips: tuple[Picture, ...],
     helped: StepHelp,
     told: int,
+    yours: tuple[Told, ...],
 ) -> StepView:
     return StepView(
         number=facts.number,
@@ -120,9 +122,9 @@ def _step(
         say=quoted(step.say) if step.say else None,
         task=step.task,
         you=step.you,
+        yours=tuple(Labelled(*one) for one in yours),
         look_for=step.look_for,
         questions=tuple(question_view(q) for q in step.ask),
-        counts=counts_of_step(unit, lesson, step),
         easier=step.easier,
         harder=step.harder,
         talk=_TALK if has_way_to_talk(lesson, step) else None,

@@ -15,6 +15,7 @@ from build_tools.views.lesson.move_meanings import meant, part_heading
 from build_tools.views.lesson.moves_in_steps import MetBefore, MoveMet, StepMoves, TodaysMoves
 from build_tools.views.lesson.running_minutes import run_in_words
 from build_tools.views.lesson.sitting_or_wheels import SeatedWays, all_seated_ways
+from build_tools.views.lesson.teachers_part import tells_starts
 from build_tools.views.words.plain_words import listed
 from build_tools.views.words.punctuation import capital
 
@@ -104,7 +105,9 @@ def _help(unit: Unit, lesson: Lesson, index: int, moves: StepMoves, ways: Seated
         moves=_moves(moves.made),
         before=told_before(moves.before),
         again=_moves(moves.again),
-        parts=tuple(_part(one) for one in parts_of(unit.dance, moves.parts)),
+        parts=tuple(
+            _part(one) for one in parts_of(unit.dance, moves.parts, tells_starts(unit.dance, step))
+        ),
         parts_again=tuple(_part(one) for one in parts_of(unit.dance, moves.parts_again)),
         notes=notes_html("\n\n".join(moves.helps), 4),
         run=run_in_words(unit.dance, lesson, index, moves.helps),

@@ -106,10 +106,19 @@ def _parts(dance: Dance, names: Sequence[str]) -> tuple[PartToday, ...]:
     return parts_of(dance, letters_in(dance, names))
 
 
-def parts_of(dance: Dance, letters: Sequence[str]) -> tuple[PartToday, ...]:
-    """Who dances what, when, in the sections of these letters; none where all is made up."""
+def parts_of(
+    dance: Dance, letters: Sequence[str], starts_told: Sequence[str] = ()
+) -> tuple[PartToday, ...]:
+    """Who dances what, when, in the sections of these letters; none where all is made up.
+
+    Of sections in `starts_told` it is told elsewhere who starts on which count.
+    """
     sections = [dance.sections[letter] for letter in letters]
-    return tuple(_part(dance, section) for section in sections if section.danced)
+    return tuple(
+        _part(dance, section, section.letter in starts_told)
+        for section in sections
+        if section.danced
+    )
 
 
 def part_lines(part: PartToday) -> tuple[str, ...]:
@@ -157,21 +166,22 @@ def feel_in_words(dynamics: tuple[str, ...]) -> str:
     return ", ".join(dict.fromkeys(words))
 
 
-def _part(dance: Dance, section: Section) -> PartToday:
+def _part(dance: Dance, section: Section, starts_told: bool) -> PartToday:
     danced = []
     for one in parts_over_counts(dance, section).passages:
         when = f"Counts {figures(one.start + 1)} to {figures(one.end)}, "
-        said = _said(one.passage, dance.sides)
+        said = _said(one.passage, dance.sides, starts_told)
         danced.append(f"{when}{said}" if section.counts is not None else said)
     return PartToday(section.letter, called(section), tuple(danced), section.sound.what)
 
 
-def _said(passage: Passage, sides: Mapping[str, str]) -> str:
+def _said(passage: Passage, sides: Mapping[str, str], starts_told: bool) -> str:
     """What is danced, who dances it in the author's words, and how the parts fit where they say
     too little.
     """
     if passage.who is None:
         return danced_in_words(passage, sides)
     what = listed(list(dict.fromkeys(name_in_words(name) for name in passage.what)))
-    starts = f"; {fit_in_words(passage)}" if passage.fit.startswith("canon") else ""
+    canon = passage.fit.startswith("canon") and not starts_told
+    starts = f"; {fit_in_words(passage)}" if canon else ""
     return f"{what}: {passage.who}{starts}"

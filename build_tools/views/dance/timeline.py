@@ -12,11 +12,12 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
+from itertools import pairwise
 
 from build_tools.model.dance import Dance, Heard, Section, Transition
 from build_tools.movement.counts import counts_in
-from build_tools.movement.sounding import Piece, laid
-from build_tools.movement.whole import stretches, transition_counts
+from build_tools.movement.sounding import Piece, laid, later
+from build_tools.movement.whole import stretches, transition_between, transition_counts
 
 _USUAL = {"silence": "silence", "voice": "voice", "drum": "beat", "recorded": "recording"}
 """What each kind of sound is heard as; pupils' own live sound may be anything."""
@@ -97,6 +98,29 @@ def join_sounding(dance: Dance, first: Section, join: Transition, second: Sectio
     if before is None or before != after:
         return _NOT_KNOWN
     return _laid(dance, [Heard(before, counts=counts)], counted=True, said=False)
+
+
+def joined_sounding(dance: Dance, letters: Sequence[str], counts: Fraction) -> Sounding:
+    """What is heard where sections are danced one after another with the joins between them.
+
+    Not known where any of it is not, or where that lasts anything else than `counts`.
+    """
+    sections = [dance.sections[letter] for letter in letters]
+    heard = [section_sounding(dance, sections[0])]
+    for before, after in pairwise(sections):
+        join = transition_between(dance, before.letter, after.letter)
+        if join is not None:
+            heard.append(join_sounding(dance, before, join, after))
+        heard.append(section_sounding(dance, after))
+    if any(section.counts is None for section in sections) or not all(h.known for h in heard):
+        return _NOT_KNOWN
+    pieces: list[Piece] = []
+    for one in heard:
+        start = pieces[-1].end if pieces else Fraction(0)
+        pieces += (later(piece, start) for piece in one.pieces)
+    if not pieces or pieces[-1].end != counts:
+        return _NOT_KNOWN
+    return Sounding(tuple(pieces), known=True, said=all(one.said for one in heard))
 
 
 def practice_sounding(dance: Dance, sections: Sequence[Section], counts: Fraction) -> Sounding:

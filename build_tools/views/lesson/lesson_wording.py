@@ -6,14 +6,8 @@ import re
 
 from build_tools.model.lesson import Lesson, LookAndTalk, Question, Step
 from build_tools.model.unit import Unit
-from build_tools.movement.counts import seconds
 from build_tools.views.lesson.shortening import can_be_shortened
-from build_tools.views.words.plain_words import (
-    counts_in_words,
-    length_in_words,
-    listed,
-    minutes_in_words,
-)
+from build_tools.views.words.plain_words import listed, minutes_in_words
 from build_tools.views.words.punctuation import quoted, sentence
 
 DEFERENCE = "Your school’s risk assessment and your employer’s policy come before this page."
@@ -45,15 +39,6 @@ CHANGES = {
     "partners": "Fewer or other partners",
     "cue": "A clearer signal",
 }
-_EASY_PACES = {
-    30: "once every two seconds",
-    60: "once a second",
-    90: "three times every two seconds",
-    120: "twice a second",
-    180: "three times a second",
-}
-"""Beats a minute that a teacher can find by a clock. Common practice, no source."""
-_SAME_PACE, _NEAR_PACE = 0.02, 0.12
 _SHORT = "short_of_time"
 TROUBLE = {
     "stuck": "They are stuck",
@@ -75,38 +60,6 @@ def phase_in_words(phase: str) -> str:
 def step_in_short(lesson: Lesson, number: int) -> str:
     """The step of this number, from 1, in the lesson's short lines."""
     return f"{number}.\N{NO-BREAK SPACE}{lesson.steps[number - 1].does}"
-
-
-def counts_of_step(unit: Unit, lesson: Lesson, step: Step) -> str | None:
-    """How many counts the teacher taps, how long that is, and how fast in the first such step."""
-    if not step.counts:
-        return None
-    tempo = unit.dance.tempo
-    first = next(one for one in lesson.steps if one.counts)
-    if step is not first or not tempo:
-        return f"{counts_in_words(step.counts)}."
-    long = length_in_words(seconds(step.counts, tempo))
-    return f"{counts_in_words(step.counts)}, about {long}.{pace_in_words(tempo)}"
-
-
-def pace_in_words(tempo: int | None) -> str:
-    """How fast to tap, by any clock that shows seconds; empty where there is no beat.
-
-    Beside an easy number of taps a second; between two of them where none is near.
-    """
-    if not tempo:
-        return ""
-    near = min(_EASY_PACES, key=lambda easy: abs(tempo / easy - 1))
-    off = tempo / near - 1
-    if abs(off) <= _SAME_PACE:
-        return f" Tap {_EASY_PACES[near]}."
-    if abs(off) <= _NEAR_PACE:
-        return f" Tap a little {'faster' if off > 0 else 'slower'} than {_EASY_PACES[near]}."
-    slower = max((easy for easy in _EASY_PACES if easy < tempo), default=None)
-    faster = min((easy for easy in _EASY_PACES if easy > tempo), default=None)
-    if slower is None or faster is None:
-        return f" Tap {'slower' if slower is None else 'faster'} than {_EASY_PACES[near]}."
-    return f" Tap at a pace between {_EASY_PACES[slower]} and {_EASY_PACES[faster]}."
 
 
 def where_in_words(step: Step) -> str | None:

@@ -16,12 +16,11 @@ from build_tools.model.lesson import Lesson, Step
 
 LEAST_MINUTES = 3
 """A shorter step is over before it can be divided."""
-_ASKS = re.compile(
-    r"\b(?:choos\w*|try|tries|agree|pick|vote|decide|invent|find|your own)\b"
-    r"|\bfrom the (?:\w+ )?cards\b",
-    re.IGNORECASE,
-)
+_ASKS = re.compile(r"\b(?:choos\w*|try|tries|agree|pick|vote|decide|invent|find)\b", re.IGNORECASE)
 """Words of a task that leave something of the moves to pupils."""
+_MAY_ASK = re.compile(r"\byour own\b|\bfrom the (?:\w+ )?cards\b", re.IGNORECASE)
+"""Words that do so too, unless the task is to learn: learn it, with your own thing in mind."""
+_LEARNS = re.compile(r"\blearn\b", re.IGNORECASE)
 _JOINS_ONLY = re.compile(r"\bjoins only\b|\bonly the joins\b", re.IGNORECASE)
 _WHO = {
     "alone": ("each pupil", "each pupil shows a neighbour"),
@@ -77,9 +76,21 @@ def _making(dance: Dance, step: Step, *, shown_next: bool) -> str:
     counted = all(dance.sections[n].kind == "counted" for n in step.makes if n in dance.sections)
     whole = "all of it with the counts; then as it is danced" if counted else "all of it as it goes"
     return (
-        "It is given, so there is nothing to invent. Take it a piece at a time, slowly and with no "
-        f"counts; then {whole}, two or three times.{at_last}"
+        f"{_what_is_given(dance, step)} Take it a piece at a time, slowly and with no counts; then "
+        f"{whole}, two or three times.{at_last}"
     )
+
+
+def _what_is_given(dance: Dance, step: Step) -> str:
+    """Whether the moves are new to pupils, or theirs already and only changed or put together."""
+    names = (*step.makes, *step.develops)
+    if any(name in dance.motifs for name in names) or not names:
+        return "It is given, so there is nothing to invent."
+    if any(name in dance.developments for name in names):
+        return (
+            "They dance what they have already, changed in a way that is given: nothing to choose."
+        )
+    return "They put together what they have already, in an order that is given: nothing to choose."
 
 
 def _joining(dance: Dance, step: Step) -> str:
@@ -114,7 +125,8 @@ def _is_their_own(dance: Dance, step: Step) -> bool:
 def _leaves_something(motif: Motif, step: Step) -> bool:
     """Whether pupils make some of a motif; where a teacher begins it, if the task asks for that."""
     if motif.made_by == "teacher then pupils":
-        return _ASKS.search(f"{step.task} {step.say or ''}") is not None
+        said = f"{step.task} {step.say or ''}"
+        return bool(_ASKS.search(said) or (_MAY_ASK.search(said) and not _LEARNS.search(said)))
     return motif.made_by != "teacher"
 
 

@@ -10,9 +10,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import chain
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
+from build_tools.views.lesson.teachers_part import teachers_parts
 from build_tools.views.paper.printed import PrintedLesson, Runs, printed_words
 from build_tools.views.paper.sides import (
     MOST_SIDES,
@@ -49,6 +51,8 @@ MORE_SIDES = "more"
 """The size of a lesson that is printed on more than two sides."""
 SURELY_FITTING = 5800
 """Letters of room that two sides hold however they are laid out: in made lessons, some to spare."""
+MOST_WORKED_OUT = 800
+"""Letters that what is worked out of the dance for a lesson's steps hardly ever has."""
 _TWICE = frozenset({"say", "does"})
 """Kinds of text that take twice the room: printed larger, or in two places."""
 _LETTERS_OF_A_STEP, _LETTERS_OF_A_DRAWING = 200, 2
@@ -125,14 +129,20 @@ def too_long(unit: Unit, lesson: Lesson) -> TooLong | None:
 
 def _surely_fits(unit: Unit, lesson: Lesson) -> bool:
     """Whether so little is written that it need not be laid out to know that two sides hold it."""
-    left = SURELY_FITTING - _letters_of_words(unit, lesson)
-    # a drawing takes longer to measure, and most lessons have words enough
-    return left >= 0 and _letters_of_drawing(unit, lesson) <= left
+    left: float = SURELY_FITTING - _letters_of_words(unit, lesson)
+    # a drawing and the teacher's part take longer to measure, and most lessons have words enough
+    if left < 0 or (left := left - _letters_of_drawing(unit, lesson)) < 0:
+        return False
+    return left >= MOST_WORKED_OUT or left >= _letters_worked_out(unit, lesson)
 
 
 def letters_of_room(unit: Unit, lesson: Lesson) -> float:
     """How much room the lesson takes, in letters, counted fast."""
-    return _letters_of_words(unit, lesson) + _letters_of_drawing(unit, lesson)
+    return (
+        _letters_of_words(unit, lesson)
+        + _letters_of_drawing(unit, lesson)
+        + _letters_worked_out(unit, lesson)
+    )
 
 
 def _letters_of_words(unit: Unit, lesson: Lesson) -> int:
@@ -143,6 +153,12 @@ def _letters_of_words(unit: Unit, lesson: Lesson) -> int:
     )
     written += len(the_room(unit.dance)) if unit.dance.sides else 0
     return written + _LETTERS_OF_A_STEP * len(lesson.steps)
+
+
+def _letters_worked_out(unit: Unit, lesson: Lesson) -> int:
+    """Of the beat, who starts when and the signs, over the lines that each step has room for."""
+    told = chain.from_iterable(teachers_parts(unit, lesson, in_full=False))
+    return sum(len(one.label) + len(one.words) for one in told)
 
 
 def _letters_of_drawing(unit: Unit, lesson: Lesson) -> float:

@@ -11,6 +11,7 @@ from build_tools.views.dance.moves_today import part_lines, parts_of
 from build_tools.views.lesson.groups_told import left_over_in_words, watching_in_words
 from build_tools.views.lesson.move_meanings import MoveMeant, meant, part_heading
 from build_tools.views.lesson.moves_in_steps import MoveMet, StepMoves, todays_moves
+from build_tools.views.lesson.teachers_part import tells_starts
 from build_tools.views.paper.printed import Runs, labelled, row
 
 MOVES, GROUPS, PARTS, MOVES_AGAIN, PARTS_AGAIN = range(1, 6)
@@ -42,7 +43,7 @@ def _told(unit: Unit, lesson: Lesson, index: int, moves: StepMoves) -> dict[int,
             *(labelled("Who watches", watching) if watching else ()),
             *(labelled("Left over", left_over) if left_over else ()),
         ),
-        PARTS: _parts(unit, moves.parts),
+        PARTS: _parts(unit, moves.parts, tells_starts(unit.dance, lesson.steps[index])),
         MOVES_AGAIN: _moves(moves.again),
         PARTS_AGAIN: _parts(unit, moves.parts_again),
     }
@@ -52,8 +53,8 @@ def _moves(met: Iterable[MoveMet]) -> Runs:
     return tuple(chain.from_iterable(row(*_move_row(meant(one))) for one in met))
 
 
-def _parts(unit: Unit, letters: Sequence[str]) -> Runs:
-    parts = parts_of(unit.dance, letters)
+def _parts(unit: Unit, letters: Sequence[str], starts_told: Sequence[str] = ()) -> Runs:
+    parts = parts_of(unit.dance, letters, starts_told)
     rows = ((part_heading(part.called), "; ".join(part_lines(part))) for part in parts)
     return tuple(chain.from_iterable(row(*one) for one in rows))
 

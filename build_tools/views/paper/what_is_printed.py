@@ -26,7 +26,6 @@ from build_tools.views.lesson.lesson_wording import (
     EVERY_TIME,
     WAY_TO_TALK,
     answers_in_words,
-    counts_of_step,
     has_way_to_talk,
     heading_of_change,
     lesson_before,
@@ -40,6 +39,7 @@ from build_tools.views.lesson.lesson_wording import (
     where_in_words,
     who_looks,
 )
+from build_tools.views.lesson.teachers_part import Told, teachers_parts
 from build_tools.views.lesson.timings import StepTime, step_times
 from build_tools.views.paper.printed import (
     APART,
@@ -91,9 +91,14 @@ def printed_lesson(
         run_in=(),
         before=tuple(_before(unit, lesson)),
         steps=tuple(
-            _step(unit, lesson, index, time, runs)
-            for index, (time, runs) in enumerate(
-                zip(step_times(lesson), _told_of(unit, lesson, told), strict=True)
+            _step(lesson, index, *each)
+            for index, each in enumerate(
+                zip(
+                    step_times(lesson),
+                    _told_of(unit, lesson, told),
+                    teachers_parts(unit, lesson, in_full=False),
+                    strict=True,
+                )
             )
         ),
         talk=_talk(unit, lesson),
@@ -180,7 +185,9 @@ def _story(unit: Unit, lesson: Lesson) -> Iterator[Runs]:
         )
 
 
-def _step(unit: Unit, lesson: Lesson, index: int, time: StepTime, told: Runs) -> PrintedStep:
+def _step(
+    lesson: Lesson, index: int, time: StepTime, told: Runs, yours: Sequence[Told]
+) -> PrintedStep:
     step = lesson.steps[index]
     into = f" · say {quoted(step.into)}" if step.into else ""
     return PrintedStep(
@@ -190,16 +197,18 @@ def _step(unit: Unit, lesson: Lesson, index: int, time: StepTime, told: Runs) ->
         time=f"{time.start} to {time.end} min",
         say=quoted(step.say) if step.say else None,
         task=(label("Pupils"), Run(step.task, gap=APART)),
-        rest=tuple(_rest(unit, lesson, index)),
+        rest=tuple(_rest(lesson, index, yours)),
         told=told,
     )
 
 
-def _rest(unit: Unit, lesson: Lesson, index: int) -> Iterator[Run]:
+def _rest(lesson: Lesson, index: int, yours: Sequence[Told]) -> Iterator[Run]:
     """What runs on after a step's task."""
     step = lesson.steps[index]
     if step.you:
         yield from labelled("You", step.you)
+    for one in yours:
+        yield from labelled(*one)
     if where := where_in_words(step):
         yield from labelled("Stand", where)
     if step.look_for:
@@ -208,8 +217,6 @@ def _rest(unit: Unit, lesson: Lesson, index: int) -> Iterator[Run]:
         yield from _question(question)
     if has_way_to_talk(lesson, step):
         yield Run(WAY_TO_TALK, gap=APART)
-    if counts := counts_of_step(unit, lesson, step):
-        yield from labelled("Beat", counts)
     if step.easier:
         yield from labelled("Easier", step.easier)
     if step.harder:

@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-import pytest
-
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.movement.development import actions_of
@@ -19,7 +17,6 @@ from build_tools.views.dance.journey import journeys
 from build_tools.views.dance.left_open import OPEN, drawn_actions
 from build_tools.views.diagrams.strip import strip_title
 from build_tools.views.lesson.groups_told import left_over_in_words
-from build_tools.views.lesson.lesson_wording import pace_in_words
 from tests.support.sound_bank import real_bank, real_unit
 
 
@@ -79,35 +76,6 @@ def test_short_of_time_names_what_to_leave_out_and_what_to_shorten_later() -> No
         "Leave out exploring. That is step 3: it saves 5 minutes. If you run short after that, "
         "shorten step 4 by 3, step 5 by 2, step 6 by 2 and step 7 by 1."
     )
-
-
-@pytest.mark.parametrize(
-    ("tempo", "said"),
-    [
-        (120, " Tap twice a second."),
-        (60, " Tap once a second."),
-        (108, " Tap a little slower than twice a second."),
-        (112, " Tap a little slower than twice a second."),
-        (64, " Tap a little faster than once a second."),
-        (75, " Tap at a pace between once a second and three times every two seconds."),
-        (104, " Tap at a pace between three times every two seconds and twice a second."),
-        (240, " Tap faster than three times a second."),
-        (None, ""),
-    ],
-)
-def test_the_pace_of_the_counts_can_be_timed_by_a_clock(tempo: int | None, said: str) -> None:
-    """Beside an easy number of taps a second, or between two."""
-    assert pace_in_words(tempo) == said
-
-
-def test_only_the_first_counted_step_tells_the_pace_and_none_where_there_is_no_beat() -> None:
-    unit = next(unit for unit in real_bank().units if unit.slug == "rock-pool")
-    counts = [step.counts for step in steps_of(unit, unit.lessons[1]) if step.counts]
-    # 32 counts at 108 a minute are 17.8 seconds
-    first = "32 counts, about 18 seconds. Tap a little slower than twice a second."
-    assert counts == [first, "8 counts.", "32 counts.", "32 counts."]
-    still = replace(unit, dance=replace(unit.dance, tempo=None))
-    assert all("second" not in (s.counts or "") for s in steps_of(still, unit.lessons[1]))
 
 
 def test_each_part_tells_its_sound_after_what_is_danced() -> None:

@@ -32,10 +32,10 @@ def test_only_what_is_theirs_is_tried_and_kept() -> None:
                 named = (*step.makes, *step.develops)
                 changes = [dance.developments[n] for n in named if n in dance.developments]
                 motifs = [dance.motifs[n] for n in named if n in dance.motifs]
+                text = f"{step.task} {step.say}".casefold()
                 asks = any(
-                    word in f"{step.task} {step.say}".casefold()
-                    for word in ("choose", "try ", "agree", "cards", "pick", "find", "your own")
-                )
+                    word in text for word in ("choose", "try ", "agree", "pick", "find")
+                ) or ("learn" not in text and ("cards" in text or "your own" in text))
                 given = (
                     not step.settles
                     and all(one.choice is None for one in changes)
@@ -107,8 +107,21 @@ def test_what_the_notes_tell_is_not_told_again() -> None:
 def test_nothing_is_tried_where_the_task_only_has_moves_to_learn() -> None:
     unit, step = making("Learn the four moves on eight counts.")
     assert said_of(unit, step).startswith("It is given, so there is nothing to invent.")
+    unit, step = making("Learn it with the cards, eight counts, then with your own thing in mind.")
+    assert said_of(unit, step).startswith("It is given, so there is nothing to invent.")
     unit, step = making("Learn the four moves. Try two ways to stand; keep one.")
     assert "tries ways of doing it" in said_of(unit, step)
+
+
+def test_what_they_have_already_is_said_to_be_changed_or_put_together() -> None:
+    """A teacher read "make a popping seed" beside "nothing to invent", and asked which it was."""
+    for unit in every_unit():
+        for made, said in run_lines(unit):
+            if any(name in unit.dance.motifs for name in made) or "Take it a piece" not in said:
+                continue
+            changed = any(name in unit.dance.developments for name in made)
+            assert ("changed in a way that is given" in said) == changed
+            assert made == () or "nothing to invent" not in said
 
 
 def making(task: str) -> tuple[Unit, Step]:
