@@ -28,7 +28,7 @@ _RETROGRADE = Saying(
     end|finish|last ?one to|until ?the beginning|start|first
     first ~3 become|becomes|comes|is|be|goes ~2 last
     last ~3 become|becomes|comes|is|be|goes ~2 first
-    last ~2 first
+    last ~2 first !week|time|lesson
     end|finish|ending|last ~2 be|become ~1 start|beginning|first
     right to left
     in reverse

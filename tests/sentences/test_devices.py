@@ -31,3 +31,7 @@ def test_plain_words_are_read(device: str, text: str) -> None:
 
 def test_going_backwards_is_no_retrograde() -> None:
     assert not says_device("retrograde", "Travel backwards as you dance.")
+
+
+def test_what_was_seen_last_week_is_no_retrograde() -> None:
+    assert not says_device("retrograde", "If it was muddled last week, first dance the canon.")
