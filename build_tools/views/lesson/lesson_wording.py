@@ -154,21 +154,37 @@ def _step_named(lesson: Lesson, words: str) -> str:
 
 
 def _short(lesson: Lesson) -> str:
-    return f"{_left_out(lesson)}{_later(lesson)}"
+    named = _left_out_by_number(lesson.trouble[_SHORT])
+    return f"{_left_out(lesson, named)}{_later(lesson, named)}"
 
 
-def _left_out(lesson: Lesson) -> str:
+_NUMBERS = re.compile(r"\d+")
+_LEAVE_OUT = re.compile(
+    r"(?<!never )(?<!not )(?<!n['’]t )\b[Ll]eave out steps? (\d+(?:(?:, | and |, and )\d+)*)"
+)
+
+
+def _left_out_by_number(words: str) -> frozenset[int]:
+    """The steps that the author's line leaves out by their numbers."""
+    said = (number for found in _LEAVE_OUT.finditer(words) for number in _NUMBERS.findall(found[1]))
+    return frozenset(map(int, said))
+
+
+def _left_out(lesson: Lesson, named: frozenset[int]) -> str:
     """Which steps the author's line on short time means, and the minutes that they save."""
-    waits = [n for n, step in enumerate(lesson.steps, start=1) if step.can_wait]
+    waits = [n for n, step in enumerate(lesson.steps, start=1) if step.can_wait or n in named]
     if not waits:
         return ""
     saved = minutes_in_words(sum(lesson.steps[n - 1].minutes for n in waits))
+    if named.issuperset(waits):
+        return f" That saves {saved}."
     numbers = listed([str(number) for number in waits])
     what = f"step {numbers}: it saves" if len(waits) == 1 else f"steps {numbers}: they save"
     return f" That is {what} {saved}."
 
 
-def _later(lesson: Lesson) -> str:
+def _later(lesson: Lesson, named: frozenset[int]) -> str:
     """What can still be shortened by a teacher who notices after that."""
-    given = [f"step {one.step} by {one.minutes}" for one in can_be_shortened(lesson)]
+    still = [one for one in can_be_shortened(lesson) if one.step not in named]
+    given = [f"step {one.step} by {one.minutes}" for one in still]
     return f" If you run short after that, shorten {listed(given)}." if given else ""

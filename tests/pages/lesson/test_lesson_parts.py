@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+import pytest
+
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.movement.development import actions_of
@@ -76,6 +78,29 @@ def test_short_of_time_names_what_to_leave_out_and_what_to_shorten_later() -> No
         "Leave out exploring. That is step 3: it saves 5 minutes. If you run short after that, "
         "shorten step 4 by 3, step 5 by 2, step 6 by 2 and step 7 by 1."
     )
+
+
+@pytest.mark.parametrize(
+    ("line", "expected"),
+    [
+        ("Leave out step 3.", "Leave out step 3. That saves 5 minutes. If you run short after "
+         "that, shorten step 4 by 3, step 5 by 2, step 6 by 2 and step 7 by 1."),
+        ("Leave out steps 3 and 5.", "Leave out steps 3 and 5. That saves 11 minutes. If you run "
+         "short after that, shorten step 4 by 3, step 6 by 2 and step 7 by 1."),
+        ("Leave out step 5.", "Leave out step 5. That is steps 3 and 5: they save 11 minutes. If "
+         "you run short after that, shorten step 4 by 3, step 6 by 2 and step 7 by 1."),
+        ("Do not leave out step 5.", "Do not leave out step 5. That is step 3: it saves 5 minutes. "
+         "If you run short after that, shorten step 4 by 3, step 5 by 2, step 6 by 2 and step 7 by "
+         "1."),
+    ],
+)  # fmt: skip
+def test_a_step_left_out_by_its_number_is_not_shortened_as_well(line: str, expected: str) -> None:
+    unit = next(unit for unit in real_bank().units if unit.slug == "rock-pool")
+    lesson = unit.lessons[1]
+    short = replace(lesson, trouble={**lesson.trouble, "short_of_time": line})
+    assert {one.label: one.words for one in trouble_lines(short)}[
+        "You are short of time"
+    ] == expected
 
 
 def test_each_part_tells_its_sound_after_what_is_danced() -> None:
