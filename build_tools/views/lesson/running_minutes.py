@@ -22,6 +22,8 @@ _MAY_ASK = re.compile(r"\byour own\b|\bfrom the (?:\w+ )?cards\b", re.IGNORECASE
 """Words that do so too, unless the task is to learn: learn it, with your own thing in mind."""
 _LEARNS = re.compile(r"\blearn\b", re.IGNORECASE)
 _JOINS_ONLY = re.compile(r"\bjoins only\b|\bonly the joins\b", re.IGNORECASE)
+_HOW_OFTEN = re.compile(r"\bonce each\b|\bonce more\b|\brest\b.{1,8}\bagain\b", re.IGNORECASE)
+"""Words of a task that limit the goes, as where two lean on one another: no more is asked then."""
 _WHO = {
     "alone": ("each pupil", "each pupil shows a neighbour"),
     "pairs": ("each pair", "each pair shows the pair beside it"),
@@ -62,16 +64,27 @@ def _making(dance: Dance, step: Step, *, shown_next: bool) -> str:
             "another way. Nothing is fixed or kept."
         )
     who, show = _WHO[step.grouping]
-    at_last = "" if shown_next else f" In the last minute, {show}."
+    limited = _HOW_OFTEN.search(step.task) is not None
+    at_last = "" if shown_next or limited else f" In the last minute, {show}."
     if step.settles and all(dance.choices[name].by == "class" for name in step.settles):
         return (
             "Everybody tries each way once. Then they vote, and dance the one chosen a few times, "
             f"until they know it.{at_last}"
         )
     if _is_their_own(dance, step):
+        if limited:
+            return (
+                f"First {who} tries, only as often as the task says. Then say “Keep one”, and they "
+                "dance the one they kept once."
+            )
         return (
             f"For about half the time, {who} tries ways of doing it. Then say “Keep one”. "
             f"Now they dance the one they kept a few times, until they know it.{at_last}"
+        )
+    if limited:
+        return (
+            f"{_what_is_given(dance, step)} Take it a piece at a time, slowly and with no counts; "
+            "then as it is danced, only as often as the task says."
         )
     counted = all(dance.sections[n].kind == "counted" for n in step.makes if n in dance.sections)
     whole = "all of it with the counts; then as it is danced" if counted else "all of it as it goes"

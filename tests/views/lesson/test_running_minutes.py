@@ -147,3 +147,21 @@ def test_where_only_joins_are_walked_nothing_is_danced_into_them() -> None:
     )
     danced = replace(joining, task="Walk it twice.")
     assert said_of(unit, danced).endswith("Then dance from the part before into it.")
+
+
+def test_where_the_task_limits_the_goes_no_more_are_asked_for() -> None:
+    """An adviser counted sixteen leans in a step whose task asks for three."""
+    unit = next(unit for unit in whole_bank().units if unit.slug == "rope-bridge")
+    lesson = unit.lessons[3]
+    index = next(n for n, step in enumerate(lesson.steps) if step.develops == ("low-span",))
+    step = lesson.steps[index]
+
+    def said(task: str) -> str:
+        steps = (*lesson.steps[:index], replace(step, task=task), *lesson.steps[index + 1 :])
+        return run_in_words(unit.dance, replace(lesson, steps=steps), index) or ""
+
+    assert "a few times" in said("Try both lower, both taller, one of each. Choose.")
+    for limited in ("Try each way once each. Choose.", "Try both; rest; once more."):
+        assert "only as often as the task says" in said(limited)
+        assert "a few times" not in said(limited)
+        assert "In the last minute" not in said(limited)
