@@ -49,7 +49,7 @@ def demonstration_needed(unit: EditableUnit) -> Place | None:
     if place is None:
         return None
     step = unit.get(place[0], place[1][:-1])
-    for field in ("makes", "develops", "dances", "joins", "shows"):
+    for field in ("makes", "develops", "dances", "joins", "shows", "you"):
         step.pop(field, None)
     return place
 
