@@ -11,6 +11,7 @@ from build_tools.pictures.decoded import points_of, turned_upright
 from build_tools.pictures.drawings.cost import refuse_costly
 from build_tools.pictures.drawings.reading import read_drawing
 from build_tools.pictures.drawings.tree import Element, as_text
+from build_tools.pictures.heif import as_jpeg, is_heif
 from build_tools.pictures.jpeg import stripped_jpeg
 from build_tools.pictures.mp3 import stripped_mp3
 from build_tools.pictures.png import stripped_png
@@ -112,7 +113,10 @@ def _seen(kind: str, data: bytes) -> tuple[bytes, int, Stripped | None]:
     known = _digest(kind, data)
     if known in _KNOWN:
         return data, _KNOWN[known], None
-    stripped = _STRIPPED[kind](data)
+    if kind == "jpg" and is_heif(data):
+        stripped = stripped_jpeg(as_jpeg(data))
+    else:
+        stripped = _STRIPPED[kind](data)
     points = points_of(kind, stripped.data)
     clean = stripped.data
     if stripped.orientation != UPRIGHT:

@@ -9,11 +9,15 @@ from collections.abc import Collection
 from build_tools.problem import Fault, Problem
 
 _LESSON = re.compile(r"lesson[\s_-]*0?([1-9][0-9]?)(.*)\Z", re.IGNORECASE)
-_KINDS = {"mp3": "mp3", "svg": "svg", "png": "png", "jpg": "jpg", "jpeg": "jpg", "webp": "webp"}
+_KINDS = {
+    "mp3": "mp3", "svg": "svg", "png": "png", "jpg": "jpg", "jpeg": "jpg", "webp": "webp",
+    "heic": "jpg", "heif": "jpg",
+}  # fmt: skip
+"""What each kind of file is published as."""
 MOST_NAME = 54
 """Letters of a picture's name: with its folder it has the 60 that the unit's schema allows."""
 _SHORT = 40
-_OF_PHONES = {"heic", "heif", "avif", "tif", "tiff", "bmp", "gif"}
+_OF_PHONES = {"avif", "tif", "tiff", "bmp", "gif"}
 _WRITTEN_ELSEWHERE = {"docx", "doc", "odt", "pages", "rtf", "pdf"}
 _HELP = (
     "rename it or move it out: units hold unit.md, lesson-1.md and so on, and pictures "

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from pathlib import Path
 
+from build_tools.pictures.heif import is_heif
 from build_tools.pictures.publishable import cleaned, fit_for_a_page
 from build_tools.pictures.trouble import PictureError
 from build_tools.problem import Fault, Problem
@@ -16,6 +17,10 @@ _SMALLER = "save it smaller: 2,000 points across are plenty for a page"
 PUBLISHED_SO = "picture-published-so"
 """The rule that notes are signed with: what is done to a picture before anybody sees it."""
 _STAYS = "nothing; your own file stays as it is"
+_NO_HEIC = (
+    "it is no photograph as telephones keep them, though its name ends in .heic: open it and save "
+    "it as a JPEG (.jpg)"
+)
 _SOUND = "mend the picture, or put another in its place"
 
 
@@ -39,6 +44,8 @@ def read_media(path: Path, file: str, plain: str) -> ReadMedia:
             fault = Fault("file-too-large", 1, 1, message, _SMALLER)
             return ReadMedia(problem=fault.at(name))
         data = path.read_bytes()
+        if path.suffix.lower() in (".heic", ".heif") and not is_heif(data):
+            raise PictureError(_NO_HEIC)
         clean = cleaned(plain, data)
     except OSError as error:
         return ReadMedia(problem=unreadable(name, "file", error))

@@ -35,7 +35,7 @@ WORDS = [a + b for a, b in PARTS]
 PATTERN = re.compile("|".join(rf"(?<![A-Za-z]){re.escape(word)}" for word in WORDS))
 PASSED_OVER = {"node_modules", "site", "__pycache__", "benchmarks-out"}
 KEPT = {".ci", ".gitignore", ".gitattributes", ".editorconfig"}
-BINARY = {".woff2", ".png", ".jpg", ".webp", ".ico", ".pdf", ".mid", ".mp3"}
+BINARY = {".woff2", ".png", ".jpg", ".webp", ".heic", ".ico", ".pdf", ".mid", ".mp3"}
 
 
 def files(folder: Path = ROOT) -> Iterator[Path]:

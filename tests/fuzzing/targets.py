@@ -6,6 +6,7 @@ import io
 from collections.abc import Callable, Iterator
 from contextlib import suppress
 from dataclasses import dataclass
+from pathlib import Path
 
 from PIL import Image
 
@@ -25,6 +26,7 @@ from tests.support import packs
 
 PARTING = b"\n=====\n"
 """Between the files of a bag in one row of bytes."""
+HEIC = Path(__file__).parents[1] / "pictures" / "heic"
 TAGS = ("bagit.txt", "bag-info.txt", "manifest-sha512.txt", "tagmanifest-sha512.txt")
 _DRAWING = b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9">'
 
@@ -195,6 +197,13 @@ TARGETS = {
         _photograph("JPEG"),
         (b"\xff\xd8", b"\xff\xe1", b"\xff\xda", b"\xff\xc4", b"\xff\xd9", b"Exif\0\0", b"\xff\xc2"),
         4_000,
+    ),
+    "a photograph of a telephone": Target(
+        _picture("a.jpg"),
+        lambda: (one.read_bytes() for one in sorted(HEIC.glob("*.heic"))),
+        (b"ftyp", b"heic", b"mif1", b"meta", b"iloc", b"iprp", b"ipco", b"ispe", b"hvcC", b"irot",
+         b"ipma", b"iref", b"grid", b"Exif"),
+        3_000,
     ),
     "a PNG": Target(
         _picture("a.png"),
