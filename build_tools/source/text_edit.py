@@ -4,25 +4,19 @@ from __future__ import annotations
 
 import copy
 from collections.abc import Iterator
-from dataclasses import dataclass
 from typing import Any
 
 from build_tools.problem import FieldPath
-from build_tools.shapes.shape import shape_of
-from build_tools.source.front_matter import Document, kind_of_file, read_markdown
+from build_tools.source.file_lines import (
+    IN_BRACKETS,
+    SAYS_ELSE,
+    EditRefused,
+    lines_of,
+    reading_of,
+)
+from build_tools.source.front_matter import Document, read_markdown
 from build_tools.source.typed.canonical import text_lines
-from build_tools.source.typed.reader import read_typed
 from build_tools.source.typed.what_was_read import Reading
-
-_MARK = b"\xef\xbb\xbf"
-
-
-@dataclass(frozen=True, slots=True)
-class EditRefused:
-    """Why a text was not changed; `conflict` where the file says something else by now."""
-
-    reason: str
-    conflict: bool = False
 
 
 def texts_in(file: str, raw: bytes) -> list[tuple[FieldPath, str]]:
@@ -30,7 +24,7 @@ def texts_in(file: str, raw: bytes) -> list[tuple[FieldPath, str]]:
     document = read_markdown(file, raw)
     if not isinstance(document, Document):
         return []
-    made = _reading(document)
+    made = reading_of(document)
     return [(path, text) for path, text in _texts(made.data, ()) if path in made.texts]
 
 
@@ -42,32 +36,24 @@ def with_text(file: str, raw: bytes, path: FieldPath, old: str, new: str) -> byt
     document = read_markdown(file, raw)
     if not isinstance(document, Document):
         return EditRefused(f"the file needs mending first: {document[0].message}", conflict=True)
-    made = _reading(document)
+    made = reading_of(document)
     there = _at(made.data, path)
     if there != old:
-        return EditRefused("the file says something else there by now", conflict=True)
+        return SAYS_ELSE
     if path not in made.texts:
-        return EditRefused("this stands between brackets; run `tidy`, or change it in the file")
+        return IN_BRACKETS
     fresh = _written(raw, made, path, " ".join(new.split()))
     again = read_markdown(file, fresh)
     wanted = copy.deepcopy(made.data)
     _at(wanted, path[:-1])[path[-1]] = " ".join(new.split())
-    if not isinstance(again, Document) or _reading(again).data != wanted:
+    if not isinstance(again, Document) or reading_of(again).data != wanted:
         return EditRefused("that text cannot be written there; change it in the file")
     return fresh
 
 
-def _reading(document: Document) -> Reading:
-    kind = kind_of_file(document.file)
-    assert kind is not None
-    return read_typed(document.yaml_text, document.first_line, shape_of(kind))
-
-
 def _written(raw: bytes, made: Reading, path: FieldPath, new: str) -> bytes:
-    mark = _MARK if raw.startswith(_MARK) else b""
-    text = raw.removeprefix(_MARK).decode("utf-8")
-    ends = "\r\n" if "\r\n" in text else "\n"
-    lines = text.split(ends)
+    whole = lines_of(raw)
+    lines = list(whole.lines)
     first, before, last = made.texts[path]
     line = lines[first - 1]
     head = line[:before].rstrip()
@@ -75,7 +61,7 @@ def _written(raw: bytes, made: Reading, path: FieldPath, new: str) -> bytes:
     depth = (len(head) - len(head.lstrip())) // 2 + 1
     tail = f"  {beside}" if beside else ""
     lines[first - 1 : last] = text_lines(head, new, tail, depth, fold=last > first)
-    return mark + ends.join(lines).encode("utf-8")
+    return whole.bytes_of(lines)
 
 
 def _texts(data: Any, path: FieldPath) -> Iterator[tuple[FieldPath, str]]:

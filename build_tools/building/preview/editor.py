@@ -4,16 +4,23 @@ from __future__ import annotations
 
 import re
 import threading
+from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 from build_tools.disk.sure_files import write_whole
 from build_tools.problem import FieldPath
+from build_tools.source.file_lines import EditRefused
 from build_tools.source.folder import is_slug
-from build_tools.source.text_edit import EditRefused, texts_in, with_text
+from build_tools.source.item_edit import WAYS, lists_in, mark_of, with_item
+from build_tools.source.step_edit import with_step_after, without_step
+from build_tools.source.text_edit import texts_in, with_text
+from build_tools.source.value_edit import values_in, with_value
 
 MOST_LETTERS = 600
+_FEW = 80
+"""Letters that say which part of a list is meant."""
 _FILE = re.compile(r"units/([^/]+)/(?:unit|lesson-[1-9][0-9]?)\.md\Z")
 _DONE, _REFUSED, _CONFLICT = 200, 422, 409
 
@@ -26,13 +33,22 @@ class _Change:
     new: str
 
 
+@dataclass(frozen=True, slots=True)
+class _Whole:
+    """A change of whole lines: what the file was before and after."""
+
+    file: str
+    before: bytes
+    after: bytes
+
+
 class Editor:
-    """Changes texts in the files of a content folder, one at a time, and can undo them."""
+    """Changes texts, values and parts of lists in a content folder, and can undo each change."""
 
     def __init__(self, content: Path) -> None:
         self._content = content
         self._lock = threading.Lock()
-        self._done: list[_Change] = []
+        self._done: list[_Change | _Whole] = []
 
     def texts(self, file: str) -> list[dict[str, Any]]:
         """Each text of a unit's file that can be changed on the page."""
@@ -55,14 +71,105 @@ class Editor:
                 self._done.append(change)
         return status, said
 
+    def parts(self, file: str) -> dict[str, Any]:
+        """What of a unit's file can be chosen from a list, set, or moved about on the page."""
+        raw = self._bytes_of(file)
+        values = values_in(file, raw) if raw else []
+        return {
+            "values": [
+                {"path": list(one.path), "value": one.value, "choices": list(one.choices)}
+                for one in values
+            ],
+            "lists": [
+                {
+                    "path": list(path),
+                    "parts": [
+                        {"number": n, "mark": mark_of(part), "says": says_of(part)}
+                        for n, part in parts.items()
+                    ],
+                }
+                for path, parts in (lists_in(file, raw) if raw else [])
+            ],
+            "undo": bool(self._done),
+        }
+
+    def set(self, asked: Any) -> tuple[int, str]:
+        """Put another word, number or row where one stands."""
+        if not _fits(asked, {"file", "path", "old", "new"}):
+            return _REFUSED, "nothing was changed: that is none of what may stand there"
+        file, path, old, new = (asked[name] for name in ("file", "path", "old", "new"))
+        plain = all(isinstance(one, str | int | float) for one in (old, new))
+        if not plain or (isinstance(new, str) and (not new.strip() or len(new) > MOST_LETTERS)):
+            return _REFUSED, "nothing was changed: that is none of what may stand there"
+        return self._remade(file, lambda raw: with_value(file, raw, tuple(path), old, new))
+
+    def move(self, asked: Any) -> tuple[int, str]:
+        """Move a part of a list up or down, write it again, or take it away; a step besides anew.
+
+        The minutes of a step that comes or goes are given by or to the one beside it.
+        """
+        if not _fits(asked, {"file", "path", "old", "way"}):
+            return _REFUSED, "nothing was changed"
+        file, path, old, way = (asked[name] for name in ("file", "path", "old", "way"))
+        if not isinstance(old, str) or way not in (*WAYS, "new"):
+            return _REFUSED, "nothing was changed"
+        at = tuple(path)
+        is_step = len(at) == 2 and at[0] == "steps" and type(at[1]) is int
+        if way == "new" and not is_step:
+            return _REFUSED, "nothing was changed"
+
+        def remade(raw: bytes) -> bytes | EditRefused:
+            if way == "new":
+                return with_step_after(file, raw, at[1], old)
+            if way == "away" and is_step:
+                return without_step(file, raw, at[1], old)
+            return with_item(file, raw, at, old, way)
+
+        return self._remade(file, remade)
+
     def undo(self) -> tuple[int, str]:
         """Undo the last change that was made on a page."""
         with self._lock:
             if not self._done:
                 return _REFUSED, "there is nothing to undo"
             last = self._done.pop()
+            if isinstance(last, _Whole):
+                status, said = self._put(last.file, last.after, last.before)
+                return status, f"{last.file} is as it was" if status == _DONE else said
             status, said = self._write(_Change(last.file, last.path, last.new, last.old))
             return status, f"{last.file} is as it was" if status == _DONE else said
+
+    def _bytes_of(self, file: str) -> bytes:
+        """A unit's file; nothing where there is none of that name."""
+        if not _is_units_file(file):
+            return b""
+        try:
+            return (self._content / file).read_bytes()
+        except OSError:
+            return b""
+
+    def _remade(self, file: str, remade: Callable[[bytes], bytes | EditRefused]) -> tuple[int, str]:
+        """Write what is made of the file, and keep it whole, to be undone."""
+        with self._lock:
+            before = self._bytes_of(file)
+            fresh = remade(before)
+            if isinstance(fresh, EditRefused):
+                return (_CONFLICT if fresh.conflict else _REFUSED), fresh.reason
+            status, said = self._put(file, before, fresh)
+            if status == _DONE:
+                self._done.append(_Whole(file, before, fresh))
+            return status, said
+
+    def _put(self, file: str, before: bytes, fresh: bytes) -> tuple[int, str]:
+        """Write the file anew, if it still is as it was `before`."""
+        path = self._content / file
+        try:
+            if path.read_bytes() != before:
+                return _CONFLICT, "the file was saved since; nothing was changed"
+            write_whole(path, fresh)
+        except OSError as error:
+            return _REFUSED, f"the file cannot be written ({error.strerror})"
+        return _DONE, f"{file} is changed"
 
     def _write(self, change: _Change) -> tuple[int, str]:
         path = self._content / change.file
@@ -77,6 +184,24 @@ class Editor:
         except OSError as error:
             return _REFUSED, f"the file cannot be written ({error.strerror})"
         return _DONE, f"{change.file} is changed"
+
+
+def _fits(asked: Any, names: set[str]) -> bool:
+    """Whether a page asks for something at a place of a unit's file, in the form that ours has."""
+    if not isinstance(asked, dict) or set(asked) != names:
+        return False
+    path = asked["path"]
+    steps = isinstance(path, list) and path and all(type(one) in (str, int) for one in path)
+    return bool(steps) and isinstance(asked["file"], str) and _is_units_file(asked["file"])
+
+
+def says_of(part: Any) -> str:
+    """A part of a list in a few words: its first text."""
+    while isinstance(part, dict | list) and part:
+        held = list(part.values()) if isinstance(part, dict) else part
+        texts = [one for one in held if isinstance(one, str)]
+        part = texts[min(1, len(texts) - 1)] if texts else held[0]
+    return str(part)[:_FEW]
 
 
 def _is_units_file(file: str) -> bool:

@@ -26,16 +26,23 @@
   const list = made("ul", {});
   const all = made("pre", { id: "preview-problems" });
   const more = made("details", {}, made("summary", { textContent: "What and where" }), list, all);
+  const others = made("div", {});
+  const rest = made(
+    "details",
+    { id: "preview-rest", hidden: true },
+    made("summary", { textContent: "Choices, numbers and lists of this file" }),
+    others,
+  );
   const line = made("p", {}, says, " ", answer, " ", undo);
   line.setAttribute("role", "status");
-  const bar = made("div", { id: "preview-bar", hidden: true }, line, more);
+  const bar = made("div", { id: "preview-bar", hidden: true }, line, more, rest);
   document.body.append(bar);
 
   const plain = (text) => text.replace(/\s+/g, " ").trim();
   const count = (found, grade) => found.filter((mark) => mark.grade === grade).length;
 
   const body = document.querySelector("main") || document.body;
-  const untouched = "#preview-bar, script, style, svg, select, a, button, .preview-mark";
+  const untouched = "#preview-bar, .preview-step, script, style, svg, select, a, button, .preview-mark";
 
   // The smallest element that holds these words among others.
   function placeOf(words) {
@@ -83,8 +90,12 @@
     if (errors) parts.push(`${errors} to mend`);
     if (questions) parts.push(`${questions} to think about`);
     const where = lesson ? "in this lesson" : "in this unit’s own file";
-    if (file) parts.push(parts.length ? where : `Nothing to mend ${where}`);
-    const elsewhere = state.marks.length - mine.length;
+    // the unit is not done while another of its files is not
+    const beside = slug ? state.marks.filter((one) => one.file !== file && one.file.startsWith(`units/${slug}/`)) : [];
+    const names = [...new Set(beside.map((one) => one.file.split("/").pop()))].join(", ");
+    if (file) parts.push(parts.length ? where : beside.length ? `Nothing ${where}, but` : `Nothing to mend ${where}`);
+    if (beside.length) parts.push(`${parts.length && !parts.at(-1).endsWith("but") ? "and " : ""}${beside.length} in ${names}`);
+    const elsewhere = state.marks.length - mine.length - beside.length;
     const others = elsewhere ? `${elsewhere} elsewhere. ` : "";
     const older = state.older.includes(slug)
       ? "This page is older than the file: it is the last one without errors. "
@@ -107,7 +118,7 @@
     mine.forEach(mark);
     all.textContent = state.problems;
     all.hidden = !state.problems;
-    bar.hidden = !says.textContent && !state.problems;
+    bar.hidden = !says.textContent && !state.problems && rest.hidden;
     document.body.classList.toggle("preview-older", state.older.includes(slug));
   }
 
@@ -117,7 +128,7 @@
     const { said } = await got.json();
     answer.textContent = said;
     bar.hidden = false;
-    undo.hidden = !got.ok || name === "preview-undo";
+    if (got.ok) undo.hidden = name === "preview-undo";
     return got.ok;
   }
 
@@ -179,6 +190,76 @@
     }
   }
 
+  const SAID = { up: "Up", down: "Down", again: "Write it again", away: "Take away", new: "Add a step below" };
+
+  // A path in words: steps 3, ask 1, answers.
+  function called(path) {
+    return path.map((part) => (typeof part === "number" ? part + 1 : part.replaceAll("_", " "))).join(" ");
+  }
+
+  function valueField(one) {
+    const short = one.path[0] === "steps" && one.path.length === 3 ? one.path.slice(2) : one.path;
+    const field = made("label", {}, made("span", { textContent: called(short) }), " ");
+    const set = (fresh) => send("preview-set", { file, path: one.path, old: one.value, new: fresh });
+    let input;
+    if (one.choices.length) {
+      const words = one.choices.map(String);
+      const option = (word) => made("option", { textContent: { true: "yes", false: "no" }[word] || word });
+      input = made("select", {}, ...words.map(option));
+      input.selectedIndex = words.indexOf(String(one.value));
+      input.addEventListener("change", async () => {
+        const ok = await set(one.choices[input.selectedIndex]);
+        if (!ok) input.selectedIndex = words.indexOf(String(one.value));
+      });
+    } else {
+      const number = typeof one.value === "number";
+      input = made("input", { type: number ? "number" : "text", step: "any", value: one.value });
+      input.addEventListener("change", async () => {
+        const fresh = number ? Number(input.value) : plain(input.value);
+        const ok = input.value.trim() !== "" && (await set(fresh));
+        if (!ok) input.value = one.value;
+      });
+    }
+    input.dataset.path = one.path.join(".");
+    field.append(input);
+    return field;
+  }
+
+  function ways(path, part, names) {
+    const name = `${called(path)} ${part.number + 1}`;
+    return names.map((way) => {
+      const button = made("button", { type: "button", textContent: SAID[way], title: `${SAID[way]}: ${name}` });
+      button.setAttribute("aria-label", `${SAID[way]}: ${name}`);
+      const asked = { file, path: [...path, part.number], old: part.mark, way };
+      button.addEventListener("click", () => send("preview-move", asked));
+      return button;
+    });
+  }
+
+  // What is no sentence: in the step itself, or with the rest in the bar.
+  async function offerParts() {
+    const got = file ? await fetch(at(`preview-parts/${file}`), { cache: "no-store" }) : null;
+    if (!got || !got.ok || !(got.headers.get("content-type") || "").includes("json")) return;
+    const { values, lists, undo: can } = await got.json();
+    undo.hidden = !can;
+    const steps = [...body.querySelectorAll(".lesson .step")];
+    const boxes = steps.map((step) => step.appendChild(made("div", { className: "preview-step" })));
+    const inStep = (path) => path[0] === "steps" && path.length === 3 && boxes[path[1]];
+    for (const one of values) (inStep(one.path) || others).append(valueField(one));
+    for (const { path, parts } of lists) {
+      if (path.join() === "steps" && boxes.length === parts.length) {
+        parts.forEach((part, n) => boxes[n].append(...ways(path, part, ["up", "down", "new", "away"])));
+        continue;
+      }
+      const rows = parts.map((part) =>
+        made("li", {}, `${part.says} `, ...ways(path, part, ["up", "down", "again", "away"])),
+      );
+      const summary = made("summary", { textContent: called(path) });
+      others.append(made("details", {}, summary, made("ul", {}, ...rows)));
+    }
+    if (others.children.length) rest.hidden = bar.hidden = false;
+  }
+
   undo.addEventListener("click", () => send("preview-undo", {}));
 
   async function ask() {
@@ -199,6 +280,6 @@
     }
     setTimeout(ask, 1000);
   }
-  offer().catch(() => {});
+  offer().catch(() => {}).then(offerParts).catch(() => {});
   ask();
 })();

@@ -27,8 +27,10 @@ from build_tools.building.preview.editor import Editor
 SCRIPT = "preview.js"
 STATE = "preview-state.json"
 STYLE = "preview.css"
-TEXTS, CHANGE, UNDO = "preview-texts", "preview-change", "preview-undo"
-"""What can be changed on a page of a file, a change, and the last one undone."""
+TEXTS, PARTS = "preview-texts", "preview-parts"
+"""What can be changed on a page of a file: its texts; its words, numbers and lists."""
+CHANGE, SET, MOVE, UNDO = "preview-change", "preview-set", "preview-move", "preview-undo"
+"""A text, a value and a part of a list changed, and the last change undone."""
 HERE = "127.0.0.1"
 _PREVIEW_JS = Path(__file__).with_name("preview.js")
 _PREVIEW_CSS = Path(__file__).with_name("preview.css")
@@ -169,6 +171,9 @@ class _Handler(BaseHTTPRequestHandler):
         elif self._editor and name.startswith(f"{TEXTS}/"):
             found = self._editor.texts(name.removeprefix(f"{TEXTS}/"))
             self._send(json.dumps(found).encode(), _KINDS[".json"])
+        elif self._editor and name.startswith(f"{PARTS}/"):
+            parts = self._editor.parts(name.removeprefix(f"{PARTS}/"))
+            self._send(json.dumps(parts).encode(), _KINDS[".json"])
         else:
             self._send_file(name)
 
@@ -186,7 +191,7 @@ class _Handler(BaseHTTPRequestHandler):
         length = self.headers.get("Content-Length", "")
         if not named or kind != _KINDS[".json"]:
             self.send_error(403, "only the preview's own pages are answered")
-        elif name not in (CHANGE, UNDO):
+        elif name not in (CHANGE, SET, MOVE, UNDO):
             self.send_error(404, "no such page or file")
         elif not length.isdecimal() or int(length) > _MOST_ASKED:
             self.send_error(413, "that is too long")
@@ -200,7 +205,9 @@ class _Handler(BaseHTTPRequestHandler):
         except (ValueError, RecursionError):
             self.send_error(400, "that is no data")
             return
-        status, said = self._editor.undo() if name == UNDO else self._editor.change(asked)
+        editor = self._editor
+        made = {CHANGE: editor.change, SET: editor.set, MOVE: editor.move}
+        status, said = editor.undo() if name == UNDO else made[name](asked)
         self._send(json.dumps({"said": said}).encode(), _KINDS[".json"], status)
 
     def _asked_for(self) -> str | None:

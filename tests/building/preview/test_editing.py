@@ -17,6 +17,8 @@ from build_tools.building.preview.server import Preview, State, serve
 from build_tools.building.preview.shown import shown
 from build_tools.building.unit_files import unit_files
 from build_tools.checking.check_bank import check_folder
+from build_tools.source.front_matter import Document, read_markdown
+from build_tools.source.item_edit import mark_of
 from tests.support.banks import BASE_UNIT, change, copy_base
 
 FILE = f"units/{BASE_UNIT}/lesson-1.md"
@@ -203,3 +205,106 @@ def test_the_bar_counts_and_marks_what_is_to_mend(page: Page, bank: Path, state:
     state.say("", ())
     state.older([])
     expect(says).to_contain_text("Nothing to mend in this lesson")
+
+
+def test_it_does_not_say_that_nothing_is_left_while_another_file_of_the_unit_is_open(
+    page: Page, bank: Path, state: State
+) -> None:
+    change(bank / "units" / BASE_UNIT / "unit.md", "\nsummary: ", "\nsummary: ✎ ")
+    problems = check_folder(bank).problems
+    assert {p.file.rpartition("/")[2] for p in problems} == {"unit.md"}
+    state.say("the problems", shown(bank, problems))
+    says = page.locator("#preview-says")
+    expect(says).to_contain_text(f"{len(problems)} in unit.md")
+    expect(says).not_to_contain_text("Nothing to mend")
+
+
+def steps_of(bank: Path) -> list[dict[str, object]]:
+    read = read_markdown(FILE, (bank / FILE).read_bytes())
+    assert isinstance(read, Document)
+    return list(read.data["steps"])
+
+
+def test_choices_and_numbers_of_a_step_change_that_line_alone(page: Page, bank: Path) -> None:
+    before = text_of(bank)
+    page.locator('[data-path="steps.1.grouping"]').select_option("pairs")
+    expect(page.locator("#preview-answer")).to_contain_text("is changed")
+    page.locator('[data-path="steps.0.minutes"]').fill("9")
+    page.locator('[data-path="steps.0.minutes"]').press("Tab")
+    expect(page.locator("#preview-bar button", has_text="Undo")).to_be_visible()
+    page.get_by_role("button", name="Undo").click()
+    expect(page.locator("#preview-answer")).to_contain_text("is as it was")
+    after = text_of(bank)
+    changed = [b for a, b in zip(before.split("\n"), after.split("\n"), strict=True) if a != b]
+    assert changed == ["    grouping: pairs"]
+
+
+def test_a_step_is_moved_added_and_taken_away(page: Page, bank: Path) -> None:
+    before, text = steps_of(bank), text_of(bank)
+    page.get_by_role("button", name="Down: steps 1", exact=True).click()
+    expect(page.locator("#preview-answer")).to_contain_text("is changed")
+    assert [s["does"] for s in steps_of(bank)[:2]] == [before[1]["does"], before[0]["does"]]
+    # the page still shows what was: what it asks for now is not there any more
+    page.get_by_role("button", name="Take away: steps 1", exact=True).click()
+    expect(page.locator("#preview-answer")).to_contain_text("says something else")
+    page.reload()
+    page.get_by_role("button", name="Undo").click()
+    expect(page.locator("#preview-answer")).to_contain_text("is as it was")
+    assert text_of(bank) == text
+    page.reload()
+    page.get_by_role("button", name="Add a step below: steps 2", exact=True).click()
+    expect(page.locator("#preview-answer")).to_contain_text("is changed")
+    assert steps_of(bank)[2]["does"] == "A new step"
+    assert check_folder(bank).of_grade("error") == ()
+    page.reload()
+    page.get_by_role("button", name="Undo").click()
+    expect(page.locator("#preview-answer")).to_contain_text("is as it was")
+    page.reload()
+    page.get_by_role("button", name="Take away: steps 3", exact=True).click()
+    expect(page.locator("#preview-answer")).to_contain_text("is changed")
+    assert len(steps_of(bank)) == len(before) - 1
+
+
+def test_choices_and_lists_of_the_unit_are_in_the_bar(page: Page, bank: Path) -> None:
+    page.goto(page.url.replace("lesson-1.html", "index.html"))
+    unit = bank / "units" / BASE_UNIT / "unit.md"
+    before = unit.read_text(encoding="utf-8")
+    page.get_by_text("Choices, numbers and lists of this file").click()
+    by = page.locator('#preview-rest [data-path^="choices."][data-path$=".by"]').first
+    was, words = by.input_value(), by.locator("option").all_inner_texts()
+    by.select_option(next(word for word in words if word != was))
+    expect(page.locator("#preview-answer")).to_contain_text("is changed")
+    lines = zip(before.split("\n"), unit.read_text("utf-8").split("\n"), strict=True)
+    assert [(a.strip()[:4], b.strip()[:4]) for a, b in lines if a != b] == [("by: ", "by: ")]
+
+
+@pytest.mark.parametrize(
+    ("name", "asked"),
+    [
+        ("preview-set", {"file": FILE, "path": ["minutes"], "old": 40, "new": None}),
+        ("preview-set", {"file": "bank.yml", "path": ["name"], "old": "a", "new": "b"}),
+        ("preview-set", {"file": FILE, "path": ["steps"], "old": 40, "new": [1]}),
+        ("preview-move", {"file": FILE, "path": ["steps", 0], "old": "x", "way": "sideways"}),
+        ("preview-move", {"file": FILE, "path": ["collect", 0], "old": "x", "way": "new"}),
+        ("preview-move", {"file": FILE, "path": ["steps", -1], "old": "x", "way": "up"}),
+        ("preview-move", {"file": FILE, "path": [], "old": "x", "way": "up"}),
+    ],
+)
+def test_no_other_value_or_move_is_made(
+    preview: Preview, bank: Path, name: str, asked: object
+) -> None:
+    before = text_of(bank)
+    assert post(preview, name, asked)[0] in (409, 422)
+    assert text_of(bank) == before
+
+
+def test_what_an_editor_saved_after_a_move_is_not_undone(preview: Preview, bank: Path) -> None:
+    mark = mark_of(steps_of(bank)[0])
+    asked = {"file": FILE, "path": ["steps", 0], "old": mark, "way": "down"}
+    assert post(preview, "preview-move", asked)[0] == 200
+    change(bank / FILE, WAS, "Saved in the editor.")
+    saved = text_of(bank)
+    status, said = post(preview, "preview-undo", {})
+    assert status == 409
+    assert "saved since" in said
+    assert text_of(bank) == saved
