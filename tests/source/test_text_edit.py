@@ -9,8 +9,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from build_tools.source.file_lines import EditRefused
 from build_tools.source.front_matter import Document, read_markdown
-from build_tools.source.text_edit import EditRefused, texts_in, with_text
+from build_tools.source.text_edit import texts_in, with_text
 from tests.support.banks import CONTENT, LOOKED_AT, ROOT
 
 BASE = ROOT / "tests" / "rules" / "base" / "units" / "paper-boats"
