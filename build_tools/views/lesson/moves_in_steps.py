@@ -20,7 +20,12 @@ from build_tools.views.dance.moves_before import moves_before
 from build_tools.views.dance.parts_named import letters_in, motifs_in
 from build_tools.views.lesson.notes_in_steps import danced_in, notes_in_steps
 from build_tools.views.lesson.notes_read import Explained, notes_read
-from build_tools.views.lesson.words_still_true import still_true, way_still_true
+from build_tools.views.lesson.words_still_true import (
+    first_sentence,
+    still_true,
+    way_as_it_holds,
+    way_still_true,
+)
 from build_tools.views.words.plain_words import action_label
 
 
@@ -218,11 +223,13 @@ def _met(unit: Unit, lesson: Lesson, name: str, action: Action, before: Action |
     if found is None:
         return MoveMet(word, None, action, before, motif=name)
     piece, made = found
-    said = " ".join(filter(None, (piece.text, piece.seated, piece.wheels)))
+    # each on the line begins anew with what is done; what follows is judged by itself
+    said = " ".join([piece.text, first_sentence(piece.seated), first_sentence(piece.wheels)])
     if not way_still_true(made, action, said):
         return MoveMet(word, None, action, before, motif=name)
     means = piece.text if still_true(made, action, piece.text) else None
-    return MoveMet(word, means, action, before, piece.seated, piece.wheels or piece.seated, name)
+    seated, wheels = (way_as_it_holds(made, action, w) for w in (piece.seated, piece.wheels))
+    return MoveMet(word, means, action, before, seated, wheels or seated, name)
 
 
 def _once(moves: Sequence[MoveMet]) -> tuple[MoveMet, ...]:

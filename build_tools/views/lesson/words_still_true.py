@@ -8,6 +8,8 @@ from collections.abc import Sequence
 from build_tools.model.dance import Action
 
 _TWICE = 2
+_BETWEEN = re.compile(r"(?<=[.!?])\s+")
+"""Between two sentences."""
 _WHERE = re.compile(
     r"\b(left|right|(for|back|side|in|out|up|down)wards?|front|behind|towards|away|sideways|side)\b"
 )
@@ -26,6 +28,22 @@ def still_true(made: Sequence[Action], now: Action, text: str) -> bool:
         and (one.dynamics == now.dynamics or not _HOW_FAST.search(text.casefold()))
         for one in made
     )
+
+
+def first_sentence(text: str | None) -> str:
+    """What a text begins with, on which its other sentences build."""
+    return _BETWEEN.split(text.strip(), maxsplit=1)[0] if text else ""
+
+
+def way_as_it_holds(made: Sequence[Action], now: Action, way: str | None) -> str | None:
+    """A way whose first sentence holds, with those of its other sentences that do.
+
+    So a sentence more never takes away what the author said before it.
+    """
+    if not way:
+        return way
+    first, *more = _BETWEEN.split(way.strip())
+    return " ".join([first, *(one for one in more if way_still_true(made, now, one))])
 
 
 def way_still_true(made: Sequence[Action], now: Action, text: str) -> bool:
