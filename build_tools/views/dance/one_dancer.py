@@ -63,9 +63,14 @@ def _things(dance: Dance, letter: str) -> tuple[tuple[Thing, Places | None], ...
         spans = part_spans(passage, known)
         for span in spans:
             thing = Thing(n, span.what, start + span.start, start + span.end)
-            found.append((thing, None if at is None else at[span.part - 1]))
+            # of more things than parts, the last have nobody to dance them
+            found.append((thing, None if at is None else _places_of(at, span.part)))
         start += max((span.end for span in spans), default=Fraction(0))
     return tuple(sorted(found, key=lambda one: one[0].start))
+
+
+def _places_of(parts: tuple[Places, ...], part: int) -> Places:
+    return parts[part - 1] if part <= len(parts) else ()
 
 
 def with_counts(dance: Dance, thing: Thing) -> Iterator[tuple[Action, Fraction]]:
