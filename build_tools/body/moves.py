@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 import re
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from pathlib import Path
 from typing import Any
 
@@ -130,12 +130,17 @@ def _manners() -> dict[str, Any]:
     return found
 
 
+@lru_cache(maxsize=1024)
 def _first(table: str, text: str | None) -> str | None:
     """The first line of a table that has a word of the text; None where none has."""
     if not text:
         return None
-    for name, words in _manners()[table].items():
-        said = "|".join(re.escape(word) for word in words)
-        if re.search(rf"\b(?:{said}){_ENDINGS}\b", text.lower()):
-            return str(name)
-    return None
+    small = text.lower()
+    return next((name for name, words in _patterns(table) if words.search(small)), None)
+
+
+@cache
+def _patterns(table: str) -> tuple[tuple[str, re.Pattern[str]], ...]:
+    """Each line of a table with what its words look like in a text."""
+    said = {name: "|".join(map(re.escape, words)) for name, words in _manners()[table].items()}
+    return tuple((name, re.compile(rf"\b(?:{one}){_ENDINGS}\b")) for name, one in said.items())

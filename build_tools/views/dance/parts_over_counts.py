@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 
 from build_tools.model.dance import Dance, Passage, Section
 from build_tools.movement.canon_and_unison import (
@@ -95,6 +96,18 @@ def in_order(spans: Iterable[RowSpan]) -> tuple[RowSpan, ...]:
 
 def parts_over_counts(dance: Dance, section: Section) -> PartsOverCounts:
     """The passages of `section` one after another, its length the section's or the last finish."""
+    if dance.sections.get(section.letter) is section:
+        return _of_section(dance, section.letter)
+    return _worked_out(dance, section)
+
+
+@lru_cache(maxsize=32)
+def _of_section(dance: Dance, letter: str) -> PartsOverCounts:
+    """Rules, charts, pages and the player ask it of each section."""
+    return _worked_out(dance, dance.sections[letter])
+
+
+def _worked_out(dance: Dance, section: Section) -> PartsOverCounts:
     known, named = lengths(dance), _named_rows(section)
     rows = len(named) or max((parts_in(passage) for passage in section.danced), default=1)
     spans: list[RowSpan] = []

@@ -7,7 +7,7 @@ that made the move; where there are none, what its picture shows.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -209,12 +209,12 @@ def _is_motif(dance: Dance, name: str) -> bool:
     return name in dance.motifs or name in dance.developments
 
 
-def _moves(dance: Dance, name: str) -> Iterator[tuple[Action, Action | None]]:
+@lru_cache(maxsize=256)
+def _moves(dance: Dance, name: str) -> tuple[tuple[Action, Action | None], ...]:
     """The moves that are known, each after the one before it."""
     actions = drawn_actions(dance, name)
-    for action, before in zip(actions, moves_before(actions), strict=True):
-        if action.kind != OPEN:
-            yield action, before
+    each = zip(actions, moves_before(actions), strict=True)
+    return tuple((action, before) for action, before in each if action.kind != OPEN)
 
 
 def _met(unit: Unit, lesson: Lesson, name: str, action: Action, before: Action | None) -> MoveMet:

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import chain
 
 from build_tools.model.lesson import Lesson
@@ -26,7 +27,7 @@ from build_tools.views.paper.sides import (
     with_told,
     with_turn,
 )
-from build_tools.views.paper.told_in_steps import MOST_TOLD, told_in_steps
+from build_tools.views.paper.told_in_steps import MOST_TOLD, told_at_each_level
 from build_tools.views.paper.two_sittings import (
     in_two_sittings,
     turn_of_sittings,
@@ -65,7 +66,7 @@ STRETCHES = (1.0, 1.01, 1.02)
 class OnPaper:
     """How a lesson is printed: its size, and how much each step tells of its moves.
 
-    `told` has a level of `printed_lesson.told_in_steps` for each step, 0 for nothing.
+    `told` has a level of `told_at_each_level` for each step, 0 for nothing.
     """
 
     size: str
@@ -85,8 +86,21 @@ def on_paper(unit: Unit, lesson: Lesson) -> OnPaper:
 
     What the new moves mean comes before large print: a lesson is set smaller so that it is told.
     """
+    index = lesson.number - 1
+    if index < len(unit.lessons) and unit.lessons[index] is lesson:
+        return _on_paper(unit, index)
+    return _worked_out(unit, lesson)
+
+
+@lru_cache(maxsize=16)
+def _on_paper(unit: Unit, index: int) -> OnPaper:
+    """A lesson's own page asks it, and then the booklet."""
+    return _worked_out(unit, unit.lessons[index])
+
+
+def _worked_out(unit: Unit, lesson: Lesson) -> OnPaper:
     printed = printed_lesson(unit, lesson)
-    runs = [told_in_steps(unit, lesson, level) for level in range(MOST_TOLD + 1)]
+    runs = told_at_each_level(unit, lesson)
     sizes = [size for size in SETTINGS if _holds(lesson, printed, size)]
     if not sizes and _surely_fits(unit, lesson):
         sizes = [LEAST]

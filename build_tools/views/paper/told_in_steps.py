@@ -22,14 +22,16 @@ _ORDER = (GROUPS, MOVES, PARTS, MOVES_AGAIN, PARTS_AGAIN)
 """In which they stand in a step."""
 
 
-def told_in_steps(unit: Unit, lesson: Lesson, level: int) -> tuple[Runs, ...]:
-    """What is told besides in each step on paper, a paragraph: the levels up to `level`."""
-    if not level:
-        return ((),) * len(lesson.steps)
+def told_at_each_level(unit: Unit, lesson: Lesson) -> tuple[tuple[Runs, ...], ...]:
+    """What is told besides in each step on paper, a paragraph, for every level and those below it.
+
+    Level 0 tells nothing.
+    """
     today = todays_moves(unit, lesson)
+    steps = [_told(unit, lesson, index, one) for index, one in enumerate(today.steps)]
     return tuple(
-        tuple(chain.from_iterable(told[n] for n in _ORDER if n <= level))
-        for told in (_told(unit, lesson, index, one) for index, one in enumerate(today.steps))
+        tuple(tuple(chain.from_iterable(told[n] for n in _ORDER if n <= level)) for told in steps)
+        for level in range(MOST_TOLD + 1)
     )
 
 

@@ -51,7 +51,7 @@ from build_tools.views.paper.printed import (
     labelled,
     row,
 )
-from build_tools.views.paper.told_in_steps import told_in_steps
+from build_tools.views.paper.told_in_steps import told_at_each_level
 from build_tools.views.paper.typeface import Run
 from build_tools.views.words.plain_words import minutes_in_words
 from build_tools.views.words.punctuation import capital, kept_together, quoted, sentence
@@ -68,7 +68,7 @@ def printed_lesson(
     vocabulary: Mapping[str, Word] | None = None,
     told: Sequence[int] = (),
 ) -> PrintedLesson:
-    """What is printed of `lesson`; `told` has the level of `told_in_steps` for each step.
+    """What is printed of `lesson`; `told` has the level of `told_at_each_level` for each step.
 
     Without the bank's `vocabulary`, a word that the lesson teaches and the unit does not explain
     is taken to be explained in as many words as most are.
@@ -114,7 +114,7 @@ def printed_lesson(
 def _told_of(unit: Unit, lesson: Lesson, levels: Sequence[int]) -> tuple[Runs, ...]:
     if not any(levels):
         return ((),) * len(lesson.steps)
-    by_level = {level: told_in_steps(unit, lesson, level) for level in set(levels)}
+    by_level = told_at_each_level(unit, lesson)
     return tuple(by_level[level][index] for index, level in enumerate(levels))
 
 

@@ -18,7 +18,7 @@ from build_tools.pages.unit_sheet.unit_sheet import sheet_page
 from build_tools.pages.wall.wall import wall_page
 from build_tools.views.diagrams.floor_plan import floor_plan
 from build_tools.views.diagrams.parts import parts_figure
-from build_tools.views.paper.told_in_steps import MOST_TOLD, told_in_steps
+from build_tools.views.paper.told_in_steps import MOST_TOLD, told_at_each_level
 from build_tools.views.words.how_far import how_far_in_words
 from build_tools.views.words.plain_words import danced_in_words, standing_in_words
 from build_tools.views.words.sections_called import called, heading_of, in_a_sentence, title_of
@@ -82,7 +82,7 @@ def test_print_and_page_say_the_same_name() -> None:
     found = [
         run.text
         for lesson in unit.lessons
-        for runs in told_in_steps(unit, lesson, MOST_TOLD)
+        for runs in told_at_each_level(unit, lesson)[MOST_TOLD]
         for run in runs
     ]
     assert any("Part A: undertow" in words for words in found)
