@@ -58,24 +58,19 @@ def dance_section(
 
     Who still dances something else when their part begins comes in with the next action.
     """
-    waiting = sorted(
-        _moves(dance, section, together, body, seconds), key=lambda one: (one[1].start, one[0])
-    )
+    waiting = sorted(_moves(dance, section, together, body, seconds), key=lambda row: row[0].start)
     at = 0
     while at < len(waiting):
-        start = waiting[at][1].start
+        start = waiting[at][0].start
         now = at
-        while now < len(waiting) and waiting[now][1].start - start < _SOON:
+        while now < len(waiting) and waiting[now][0].start - start < _SOON:
             now += 1
+        moment = begins + start
         ready = [
-            (
-                one,
-                move,
-                _aim(dancers, one, move, towards, begins + start, room, dance),
-                _faced(dancers, one, move.action.facing, begins + start, room),
-            )
-            for one, move, towards in waiting[at:now]
-            if dancers[one].busy_until <= begins + start + _SOON
+            (one, move, *_seen_before(dancers, one, move, towards, moment, room, dance))
+            for move, towards, who in waiting[at:now]
+            for one in who
+            if dancers[one].busy_until <= moment + _SOON
         ]
         for one, move, aim, faced in ready:
             dancers[one].busy_until = begins + move.end
@@ -86,8 +81,8 @@ def dance_section(
 
 def _moves(
     dance: Dance, section: Section, together: Together, body: AtAge, seconds: float | None
-) -> Iterator[tuple[int, Move, str | None]]:
-    """Each dancer's moves, with what each goes towards."""
+) -> Iterator[tuple[Move, str | None, tuple[int, ...]]]:
+    """Each move, what it goes towards, and the dancers who do it."""
     known, start = lengths(dance), 0.0
     for passage in section.danced:
         if left_unsaid(passage):
@@ -99,9 +94,8 @@ def _moves(
             ready = made_ready_of(dance, section, span.what, begins, ends, body, seconds)
             # of more things than parts, the last have nobody to dance them
             for part in of_part[span.part - 1 : span.part]:
-                for one in part:
-                    for move in ready:
-                        yield one, move, move.towards or passage.towards
+                for move in ready:
+                    yield move, move.towards or passage.towards, part
         start += float(latest(spans))
 
 
@@ -171,6 +165,22 @@ def part_dancers(
         )
         for at in places
     )
+
+
+def _seen_before(
+    dancers: Sequence[Dancer],
+    one: int,
+    move: Move,
+    towards: str | None,
+    moment: float,
+    room: Room,
+    dance: Dance,
+) -> tuple[Aim, float | None]:
+    """What a dancer's move goes towards and faces; who only rises or sinks looks at nobody."""
+    if move.level_alone:
+        return None, None
+    aim = _aim(dancers, one, move, towards, moment, room, dance)
+    return aim, _faced(dancers, one, move.action.facing, moment, room)
 
 
 def _aim(

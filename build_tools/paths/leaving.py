@@ -74,6 +74,8 @@ def _over(paths: Paths, area: Area, sides: frozenset[str]) -> tuple[Beyond, ...]
         area.right if "right" in sides else math.inf,
         area.back if "back" in sides else math.inf,
     )
+    if _holds(wide, _reach(paths)):
+        return ()
     found: dict[tuple[int, int], Beyond] = {}
     for dancer, legs in enumerate(paths.legs):
         for leg in legs:
@@ -90,6 +92,25 @@ def _over(paths: Paths, area: Area, sides: frozenset[str]) -> tuple[Beyond, ...]
                     count = moment - paths.stretches[n].begins
                     found[n, dancer] = Beyond(dancer, n, count, side, over)
     return tuple(found[key] for key in sorted(found))
+
+
+@lru_cache(maxsize=16)
+def _reach(paths: Paths) -> Area:
+    """A part of the floor that surely holds every leg."""
+    legs = [leg for one in paths.legs for leg in one]
+    out = max((abs(leg.bend) for leg in legs), default=0.0)
+    across = [x for leg in legs for x in (leg.x0, leg.x1)] or [0.0]
+    along = [y for leg in legs for y in (leg.y0, leg.y1)] or [0.0]
+    return Area(min(across) - out, min(along) - out, max(across) + out, max(along) + out)
+
+
+def _holds(area: Area, other: Area) -> bool:
+    return (
+        area.left <= other.left
+        and area.front <= other.front
+        and other.right <= area.right
+        and other.back <= area.back
+    )
 
 
 def _well_inside(leg: Leg, area: Area) -> bool:

@@ -78,18 +78,38 @@ def _moments(paths: Paths) -> list[float]:
 
 
 def _looks(paths: Paths, moments: list[float]) -> Iterator[tuple[float, float, list[_Going]]]:
-    """For each stretch of time between two moments, everybody's place and way."""
+    """Everybody's place and way in the time between each two moments, but the first only if all
+    stay where they are.
+    """
+    ways = _times_of_ways(paths)
+    looks = [
+        (start, end)
+        for n, (start, end) in enumerate(pairwise(moments))
+        if not n or any(begins < end and start < ends for begins, ends in ways)
+    ]
+    looked_at = sorted({moment for look in looks for moment in look})
     everybody = [
-        _places(legs, (first.x, first.y), moments)
+        _places(legs, (first.x, first.y), looked_at)
         for legs, first in zip(paths.legs, paths.at_first, strict=True)
     ]
-    looks = zip(moments, zip(*everybody, strict=True), strict=True)
-    for (start, before), (end, after) in pairwise(looks):
+    places = dict(zip(looked_at, zip(*everybody, strict=True), strict=True))
+    for start, end in looks:
         going = [
             (one[0], one[1], other[0] - one[0], other[1] - one[1], n)
-            for n, (one, other) in enumerate(zip(before, after, strict=True))
+            for n, (one, other) in enumerate(zip(places[start], places[end], strict=True))
         ]
         yield start, end, going
+
+
+@lru_cache(maxsize=16)
+def _times_of_ways(paths: Paths) -> frozenset[tuple[float, float]]:
+    """From when to when anybody goes anywhere; most legs only turn, rise or sink."""
+    return frozenset(
+        (leg.start, leg.end)
+        for legs in paths.legs
+        for leg in legs
+        if leg.bend or leg.x0 != leg.x1 or leg.y0 != leg.y1
+    )
 
 
 def _places(legs: tuple[Leg, ...], here: Point, moments: list[float]) -> Iterator[Point]:
