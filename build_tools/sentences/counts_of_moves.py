@@ -109,8 +109,8 @@ class _Text:
         """The place of the last word of each, longer ones first so that they win."""
         places = self.reading.places
         for one, parts in written.items():
-            starts = (at for form in parts[0] if form in places for at in places[form])
-            for at in starts:
+            starts = parts[0] & self.reading.forms
+            for at in (at for form in starts for at in places[form]):
                 row = self.words[at : at + len(parts)]
                 if len(row) == len(parts) and all(map(_is_form, row, parts)):
                     yield at + len(parts) - 1, one

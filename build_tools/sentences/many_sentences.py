@@ -20,7 +20,8 @@ class ManySentences:
 
     def __init__(self, texts: Sequence[str]) -> None:
         each = [sentences_of(text) for text in texts]
-        self._firsts = [0, *accumulate(map(len, each))]
+        self._before = [(1 << first) - 1 for first in (0, *accumulate(map(len, each)))]
+        """A bit for each sentence that stands before a text."""
         self._sentences = [(n, one) for n, sentences in enumerate(each) for one in sentences]
         self._index = ManyTexts([one for _, one in self._sentences])
 
@@ -36,8 +37,8 @@ class ManySentences:
 
     def of_texts(self, numbers: Iterable[int]) -> int:
         """The sentences of some texts, a bit each."""
-        firsts = self._firsts
-        return bits_of([n for one in numbers for n in range(firsts[one], firsts[one + 1])])
+        before = self._before
+        return reduce(or_, (before[one + 1] ^ before[one] for one in numbers), 0)
 
     def texts_with(self, words: Iterable[str]) -> int:
         """The texts that hold one of the words, a bit each."""

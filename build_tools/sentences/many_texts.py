@@ -17,6 +17,9 @@ from build_tools.sentences.plain import APART, places_of_words, put_together
 
 MOST_LISTS = 8192
 """So many lists are kept in mind; another is looked for by itself."""
+_READY = 4096
+_BITS = tuple(1 << number for number in range(_READY))
+"""A bit for each of the first numbers: a unit has about a thousand sentences."""
 _lists: list[frozenset[str]] = []
 _lists_with: dict[str, list[int]] = defaultdict(list)
 """For each word the places in `_lists` of those that hold it."""
@@ -94,9 +97,9 @@ class ManyTexts:
 
 def bits_of(numbers: Collection[int]) -> int:
     """A bit for each of the numbers."""
-    bits = 0
+    bits, ready = 0, _BITS
     for number in numbers:
-        bits |= 1 << number
+        bits |= ready[number] if number < _READY else 1 << number
     return bits
 
 

@@ -90,13 +90,11 @@ class Phrase:
             elif part.startswith("!"):
                 slots[-1] = replace(slots[-1], not_before=self._forms(part[1:]))
             else:
-                slot = self._slot(part, gap, over)
+                slot = self._slot(part, gap, over, comma, starts)
                 if slot.optional and (gap or comma or starts):
                     raise ValueError(
                         f"a gap stands before a word that may be missing: {self.written}"
                     )
-                if comma or starts:
-                    slot = replace(slot, after_comma=comma, starts=starts)
                 slots.append(slot)
                 gap, over, comma, starts = 0, False, False, False
         if gap or comma or starts:
@@ -137,21 +135,24 @@ class Phrase:
             for start in reading.places[form]:
                 yield from _fit(words, self.slots, 0, start, ())
 
-    def _slot(self, part: str, gap: int, over: bool) -> Slot:
+    def _slot(self, part: str, gap: int, over: bool, comma: bool, starts: bool) -> Slot:
         optional = part.startswith("?")
         part = part.removeprefix("?")
         as_thing = {"v:": False, "n:": True}.get(part[:2])
         part = part if as_thing is None else part[2:]
-        slot = Slot(optional=optional, as_thing=as_thing, gap=gap, over_commas=over)
-        if match := _NUMBER.match(part):
-            least, dots, most = match.groups()
-            low = int(least) if least else 0
-            high = int(most) if most else (10**9 if dots or not least else low)
-            return replace(slot, numbers=(low, high))
-        if part == "*":
-            return slot
-        named = self._named(part)
-        return replace(slot, forms=_forms_of(named), only_things=_only_things(named))
+        numbers = _numbers(part)
+        named = () if numbers or part == "*" else self._named(part)
+        return Slot(
+            forms=_forms_of(named) if named else None,
+            numbers=numbers,
+            only_things=_only_things(named),
+            optional=optional,
+            as_thing=as_thing,
+            gap=gap,
+            over_commas=over,
+            after_comma=comma,
+            starts=starts,
+        )
 
     def _forms(self, part: str) -> frozenset[str]:
         return _forms_of(self._named(part))
@@ -173,6 +174,16 @@ class Phrase:
         if "@" not in listed and "|" not in listed:
             return listed.split()
         return [word for one in listed.split() for word in self._named(one)]
+
+
+def _numbers(part: str) -> tuple[int, int] | None:
+    """The least and the most that a part with `#` asks for; None where it asks for words."""
+    match = _NUMBER.match(part)
+    if not match:
+        return None
+    least, dots, most = match.groups()
+    low = int(least) if least else 0
+    return low, int(most) if most else (10**9 if dots or not least else low)
 
 
 # Many phrases name the same lists: their forms are spelt out once, and kept once.

@@ -74,11 +74,8 @@ def places_of_words(together: str) -> dict[str, list[int]]:
     The words are those of `plain_words`, found in a fifth of the time.
     """
     found: dict[str, list[int]] = defaultdict(list)
-    number = 0
-    for word in _only_letters(together).replace(APART, f" {APART} ").split():
-        if word == APART:
-            number += 1
-        else:
+    for number, text in enumerate(_only_letters(together).split(APART)):
+        for word in text.split():
             found[word].append(number)
     return _with_parts(found)
 

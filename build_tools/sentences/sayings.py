@@ -126,8 +126,6 @@ class Saying:
 
     def _in_sentences(self, text: str) -> Iterator[tuple[str, Collection[Phrase]]]:
         """The sentences that could say it, each with the phrases of which it holds all words."""
-        if not self._without_words and self.anchors.isdisjoint(plain_words(text)):
-            return
         for sentence, words in words_by_sentence(text):
             if not self.anchors.isdisjoint(words):
                 if phrases := self._fitting(words):
@@ -155,8 +153,10 @@ class Saying:
 
         With `meant`, only those where it is neither denied nor only likened.
         """
-        phrases = {one: None for _, some in self._in_sentences(text or "") for one in some}
-        if not text or not phrases:
+        if not text or self._has_no_anchor_in(text):
+            return ()
+        phrases = {one: None for _, some in self._in_sentences(text) for one in some}
+        if not phrases:
             return ()
         reading = read(text)
         found = sorted({words for phrase in phrases for words in phrase.found_in(reading)})
@@ -167,13 +167,19 @@ class Saying:
         return any(self.said(text) for text in texts)
 
     def _first(self, text: str | None, wanted: Callable[[Reading, Words], bool]) -> Said | None:
-        for sentence, phrases in self._in_sentences(text or ""):
+        if not text or self._has_no_anchor_in(text):
+            return None
+        for sentence, phrases in self._in_sentences(text):
             reading = read(sentence)
             found = (words for phrase in phrases for words in phrase.found_in(reading))
             first = min((words for words in found if wanted(reading, words)), default=None)
             if first:
                 return _said(reading, first)
         return None
+
+    def _has_no_anchor_in(self, text: str) -> bool:
+        """Whether the words of a text alone show that it does not say it, as most do not."""
+        return self.anchors.isdisjoint(plain_words(text)) and not self._without_words
 
 
 @lru_cache(maxsize=512)

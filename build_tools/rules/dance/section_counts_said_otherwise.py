@@ -21,7 +21,11 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.words.plain_words import listed
-from build_tools.views.words.section_lengths_said import SectionLength, section_lengths_said
+from build_tools.views.words.section_lengths_said import (
+    NOUNS,
+    SectionLength,
+    section_lengths_said,
+)
 from build_tools.views.written.unit_text import place_of, unit_text
 
 GRADE: Grade = "question"
@@ -30,22 +34,22 @@ SOURCE = "common practice, no source"
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each field that gives a section other counts than it has."""
-    for file, fields in unit_text(unit).documents:
-        for field in fields:
-            for said in section_lengths_said(field.text):
-                has = _counts(unit.dance, said)
-                if not has or _fits(has, said):
-                    continue
-                words = " ".join(said.said.split())
-                pairs = zip(said.letters, has, strict=True)
-                which = listed([f"{letter} has {counts}" for letter, counts in pairs])
-                yield Finding(
-                    file,
-                    place_of(field, said.said),
-                    f"`{field.kind}` says `{words}`, which is {said.counts} counts, but {which}",
-                    "say the counts that the section has, or mend the section",
-                )
-                break
+    text = unit_text(unit)
+    for file, field in text.at(text.holding(NOUNS)):
+        for said in section_lengths_said(field.text):
+            has = _counts(unit.dance, said)
+            if not has or _fits(has, said):
+                continue
+            words = " ".join(said.said.split())
+            pairs = zip(said.letters, has, strict=True)
+            which = listed([f"{letter} has {counts}" for letter, counts in pairs])
+            yield Finding(
+                file,
+                place_of(field, said.said),
+                f"`{field.kind}` says `{words}`, which is {said.counts} counts, but {which}",
+                "say the counts that the section has, or mend the section",
+            )
+            break
 
 
 def _counts(dance: Dance, said: SectionLength) -> list[Fraction]:

@@ -70,6 +70,10 @@ def check(unit: Unit) -> Iterator[Finding]:
             right = _right(unit, claim, said.known_by)
             if not right or claim.counts in right:
                 continue
+            if claim.name is None and len(claim.moves) == 1:
+                right |= _on_the_way(dance, claim.moves[0])
+                if claim.counts in right:
+                    continue
             yield Finding(
                 said.file,
                 place_of(FieldText(said.path, "", said.text), claim.said),
@@ -104,7 +108,7 @@ def _texts(unit: Unit) -> Iterator[_Said]:
 
 def _right(unit: Unit, claim: Claim, known_by: StepPlace) -> frozenset[Fraction]:
     """The counts that the claim may name; none where pupils decide them."""
-    rows = [_moves(unit.dance, name) for name in _known(unit, known_by)]
+    rows = _rows(unit, known_by)
     if any(row is None for row in rows):
         return frozenset()
     found: set[Fraction] = set()
@@ -112,9 +116,13 @@ def _right(unit: Unit, claim: Claim, known_by: StepPlace) -> frozenset[Fraction]
         found |= _in_row(row, claim)
     if claim.name is not None:
         found |= _whole(unit, claim.name, known_by)
-    elif found and len(claim.moves) == 1:
-        found |= _on_the_way(unit.dance, claim.moves[0])
     return frozenset(found)
+
+
+@lru_cache(maxsize=64)
+def _rows(unit: Unit, known_by: StepPlace) -> tuple[_Row | None, ...]:
+    """The moves of everything that is known by then, with their counts."""
+    return tuple(_moves(unit.dance, name) for name in _known(unit, known_by))
 
 
 def _whole(unit: Unit, motif: str, known_by: StepPlace) -> frozenset[Fraction]:

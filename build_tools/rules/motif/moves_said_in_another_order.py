@@ -21,7 +21,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.development import actions_of, roots
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.words.parts_said import stem, stems_in
+from build_tools.views.words.parts_said import may_hold, stem
 from build_tools.views.written.unit_text import UnitText, unit_text
 
 GRADE: Grade = "question"
@@ -42,9 +42,9 @@ def check(unit: Unit) -> Iterator[Finding]:
     stems = {name: _stems(known[0]) for name, known in orders.items()}
     for file, fields in _texts(unit_text(unit)):
         for path, text in fields:
-            there = stems_in(text)
-            named = [name for name, wanted in stems.items() if wanted and there.issuperset(wanted)]
-            sentences = _in_stems(text) if named else ()
+            small = text.lower()
+            named = [name for name, wanted in stems.items() if wanted and may_hold(small, wanted)]
+            sentences = _in_stems(small) if named else ()
             for name in named:
                 known, said = orders[name], _row(sentences, stems[name])
                 if said is None or said in known:
@@ -90,8 +90,8 @@ def _stems(words: tuple[str, ...]) -> Mapping[str, str]:
 
 
 def _in_stems(text: str) -> Sequence[Sequence[str]]:
-    """The sentences of a text, each as the stems of its words and its marks."""
-    sentences = _SENTENCE_END.split(text.lower())
+    """The sentences of a text in small letters, each as the stems of its words and its marks."""
+    sentences = _SENTENCE_END.split(text)
     return [[stem(word) for word in _WORD.findall(sentence)] for sentence in sentences]
 
 

@@ -20,8 +20,10 @@ Good:
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
+from dataclasses import fields
+from operator import attrgetter
 
+from build_tools.model.dance import Action
 from build_tools.model.unit import Unit
 from build_tools.movement.development import actions_of, what_changes
 from build_tools.movement.devices import Actions
@@ -63,5 +65,8 @@ def check(unit: Unit) -> Iterator[Finding]:
         )
 
 
-def _unnamed(actions: Actions) -> Actions:
-    return tuple(replace(action, word=None) for action in actions)
+_ALL_BUT_ITS_WORD = attrgetter(*(one.name for one in fields(Action) if one.name != "word"))
+
+
+def _unnamed(actions: Actions) -> list[tuple[object, ...]]:
+    return [_ALL_BUT_ITS_WORD(action) for action in actions]

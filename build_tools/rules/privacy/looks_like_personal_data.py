@@ -41,10 +41,11 @@ SOURCE = "UK General Data Protection Regulation, article 5(1)(c): data minimisat
 _EMAIL = re.compile(r"[\w.+-]{1,64}@[\w-]{1,63}(?:\.[\w-]{1,63})+")
 _PHONE = re.compile(r"(?<![\w.])(?:\+44[ -]?\(?0?\)?|\(?0)\d(?:[ ()-]{0,2}\d){8,9}(?![\w.]?\d)")
 _PUPIL_NUMBER = re.compile(r"(?<!\w)[A-Z]\d{11}[0-9A-Z](?!\w)")
-_ADDRESS = re.compile(
-    r"\b\d{1,4}[a-z]? (?:[A-Z][\w’'-]+ ){1,3}(?:Close|Road|Rd|Street|St|Lane|Avenue|Ave|Drive|Way"
-    r"|Court|Gardens|Terrace|Crescent|Place|Hill|Grove|Row|Square|Walk|Mews|Rise|Park|View|Green)\b"
+_STREETS = (
+    "Close|Road|Rd|Street|St|Lane|Avenue|Ave|Drive|Way|Court|Gardens|Terrace|Crescent|Place|Hill|"
+    "Grove|Row|Square|Walk|Mews|Rise|Park|View|Green"
 )
+_ADDRESS = re.compile(rf"\b\d{{1,4}}[a-z]? (?:[A-Z][\w’'-]+ ){{1,3}}(?:{_STREETS})\b")
 _POSTCODE = re.compile(r"\b[A-Z]{1,2}\d[A-Z\d]? \d[A-Z]{2}\b")
 _CAPITAL = re.compile(r"\b[A-Z][\w’'-]+")
 _CAPITAL_INSIDE = re.compile(r" (?<=[a-z,;] )[A-Z][a-z]")
@@ -151,7 +152,9 @@ def _worth_trying(text: UnitText) -> Iterator[tuple[str, re.Pattern[str]]]:
         yield "a telephone number", _PHONE
     if any(word[1:12].isdigit() for word in [w for w in text.words if len(w) == _UPN_LENGTH]):
         yield "a unique pupil number", _PUPIL_NUMBER
-    if _ADDRESS.search(with_figures):
+    if any(street in with_figures for street in _STREETS.split("|")) and _ADDRESS.search(
+        with_figures
+    ):
         yield "an address", _ADDRESS
     if _POSTCODE.search(with_figures):
         yield "a postcode", _POSTCODE

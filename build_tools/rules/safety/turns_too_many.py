@@ -33,7 +33,7 @@ SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work")
 
 _FIELDS = ("say", "task", "harder")
-_TURN = re.compile(r"turn|spin|whirl|twirl|rotat|round", re.IGNORECASE)
+_TURN = ("turn", "spin", "whirl", "twirl", "rotat", "round")
 _MAY_TURN = re.compile(
     r"turns\b|spins\b|twirls\b|\btwice|\btimes\b|\bevery\b|\beach\b|\bnot\b|\bone (?:\w+ )?turn|"
     r"\b(?:third|fourth|fifth) (?:turn|spin|whirl|twirl)",
@@ -50,7 +50,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     for place, lesson, step in steps_in_order(unit):
         for field in _FIELDS:
             text = getattr(step, field) or ""
-            if not (_TURN.search(text) and _MAY_TURN.search(text)):
+            if not (_speaks_of_turns(text) and _MAY_TURN.search(text)):
                 continue
             each, number = turns_on_each_count(text), turns_asked(text)
             if not each and number < _SEVERAL:
@@ -65,6 +65,11 @@ def check(unit: Unit) -> Iterator[Finding]:
                     f"{figures(counts)} counts of turning",
                     "ask for one turn, or give the turn more counts",
                 )
+
+
+def _speaks_of_turns(text: str) -> bool:
+    small = text.casefold()
+    return any(one in small for one in _TURN)
 
 
 def _turning(dance: Dance, step: Step) -> Fraction:

@@ -49,8 +49,12 @@ def words_wide(text: str, bold: bool) -> tuple[float, ...]:
     parts = text.replace("-", "- ")
     # the same bytes, which is several times as fast where it can be done
     widths = parts.encode("ascii") if parts.isascii() else parts.encode(ENCODING, "replace")
-    table = _WIDTHS[bold]
-    return tuple([sum(word.translate(table)) * _ONE for word in widths.split(b" ") if word])
+    return tuple([_word_wide(word, bold) for word in widths.split(b" ") if word])
+
+
+@lru_cache(maxsize=16384)
+def _word_wide(word: bytes, bold: bool) -> float:
+    return sum(word.translate(_WIDTHS[bold])) * _ONE
 
 
 def width(text: str, bold: bool, points: float) -> float:

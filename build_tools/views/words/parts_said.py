@@ -49,9 +49,9 @@ Phrase = tuple[str, ...]
 def parts_said(unit: Unit, text: str) -> tuple[NamedPart, ...]:
     """The parts of the dance that `text` names, the longest names first, each once."""
     found: dict[frozenset[str], NamedPart] = {}
-    there = stems_in(text)
-    names = [(phrase, p) for phrase, p in _names(unit).items() if there.issuperset(phrase)]
-    tokens = [(token, stem(token)) for token in _TOKEN.findall(text.lower())] if names else []
+    small = text.lower()
+    names = [(phrase, parts) for phrase, parts in _names(unit).items() if may_hold(small, phrase)]
+    tokens = [(token, stem(token)) for token in _TOKEN.findall(small)] if names else []
     taken: set[int] = set()
     for phrase, parts in names:
         for places in _places(phrase, tokens):
@@ -71,10 +71,14 @@ def first_made(unit: Unit, parts: Iterable[str]) -> StepPlace | None:
     return min((p.made[0] for part in parts if (p := progress(unit)[part]).made), default=None)
 
 
-@lru_cache(maxsize=512)
 def stems_in(text: str) -> frozenset[str]:
-    """The stems of all the words of a text, for a look whether it is worth reading."""
+    """The stems of all the words of a text."""
     return frozenset(map(stem, _WORD.findall(text.lower())))
+
+
+def may_hold(text: str, stems: Iterable[str]) -> bool:
+    """Whether a text in small letters may hold a word of each stem; a word begins with its stem."""
+    return all(one in text for one in stems)
 
 
 @lru_cache(maxsize=4096)

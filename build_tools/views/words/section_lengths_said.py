@@ -18,6 +18,8 @@ _SAID = re.compile(
 )
 _LETTER = re.compile(r"[A-H]'?")
 _COUNTS = {"counts": 1, "beats": 1, "eights": 8, "fours": 4}
+NOUNS = frozenset(_COUNTS)
+"""Words of which every text holds one that tells how long a section is."""
 
 
 @dataclass(frozen=True, slots=True)
