@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import lru_cache
 
 from build_tools.model.dance import Dance
 from build_tools.model.lesson import Step
@@ -14,11 +15,22 @@ def step_sounding(dance: Dance, step: Step) -> Sounding:
 
     A step that names neither is practised to what sounds in the whole dance.
     """
-    names = tuple(dict.fromkeys((*step.joins, *step.makes, *step.dances, *step.shows)))
+    return sounding_over(dance, parts_named(step), step.develops, step.counts or Fraction(0))
+
+
+def parts_named(step: Step) -> tuple[str, ...]:
+    """What the step joins, makes, dances or shows, each once."""
+    return tuple(dict.fromkeys((*step.joins, *step.makes, *step.dances, *step.shows)))
+
+
+@lru_cache(maxsize=128)
+def sounding_over(
+    dance: Dance, names: tuple[str, ...], develops: tuple[str, ...], counts: Fraction
+) -> Sounding:
+    """The same by what a step names: many steps of a unit dance the same for as long."""
     letters = [name for name in names if name in dance.sections]
-    moves = (*names, *step.develops)
     found = [dance.sections[letter] for letter in letters] or [
-        section for name in moves for section in sections_with(dance, name)
+        section for name in (*names, *develops) for section in sections_with(dance, name)
     ]
     sections = tuple({s.letter: s for s in found or dance.sections.values()}.values())
-    return practice_sounding(dance, sections, step.counts or Fraction(0))
+    return practice_sounding(dance, sections, counts)

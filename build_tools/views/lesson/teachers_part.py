@@ -20,7 +20,7 @@ from build_tools.movement.counts import figures, seconds
 from build_tools.movement.whole import lengths, transition_between
 from build_tools.views.dance.order_danced import WHOLE
 from build_tools.views.dance.parts_over_counts import parts_over_counts
-from build_tools.views.dance.step_sounding import step_sounding
+from build_tools.views.dance.step_sounding import parts_named, sounding_over
 from build_tools.views.dance.timeline import Sounding, joined_sounding, section_sounding
 from build_tools.views.words.plain_words import (
     counts_in_words,
@@ -73,7 +73,7 @@ def teachers_parts(unit: Unit, lesson: Lesson, *, in_full: bool) -> tuple[tuple[
     before: dict[Told, int] = {}
     found, goes_on = [], ""
     for number, (step, told) in enumerate(zip(lesson.steps, every, strict=True), start=1):
-        made = _made(unit.dance, step)
+        made = _made(unit.dance, _danced(step))
         found.append(tuple(_on_a_page(unit.dance, step, told, before, made == goes_on)))
         for one in told:
             before.setdefault(one, number)
@@ -88,7 +88,7 @@ def _on_a_page(
     for one in told:
         if one in before and len(one.words) > _LONG:
             yield Told(one.label, f"As in step {before[one]}.")
-        elif one.label == _BEAT and goes_on and _EACH.fullmatch(_made(dance, step)):
+        elif one.label == _BEAT and goes_on and _EACH.fullmatch(_made(dance, _danced(step))):
             yield Told(_BEAT, f"{counts_in_words(step.counts or Fraction(0))}.")
         elif one.label != _STARTS or step.phase != "recall" or step.makes:
             yield one
@@ -124,31 +124,50 @@ def section_of(dance: Dance, step: Step) -> Section | None:
     return dance.sections[letters[0]] if len(letters) == 1 and WHOLE not in names else None
 
 
-def _heard(dance: Dance, step: Step) -> Sounding:
+class _Danced(NamedTuple):
+    """What the sound of a step is worked out of; it is the same in many steps."""
+
+    joins: tuple[str, ...]
+    names: tuple[str, ...]
+    develops: tuple[str, ...]
+    counts: Fraction
+
+
+def _danced(step: Step) -> _Danced:
+    return _Danced(step.joins, parts_named(step), step.develops, step.counts or Fraction(0))
+
+
+@lru_cache(maxsize=128)
+def _heard(dance: Dance, danced: _Danced) -> Sounding:
     """What sounds over the counts of a step, as far as that is sure.
 
     Sections that are joined sound as they do in the dance, if the step counts all of them and
     their joins. What is only practised is told if it is to a beat or a voice.
     """
-    if step.joins:
-        return joined_sounding(dance, step.joins, step.counts or Fraction(0))
-    heard = step_sounding(dance, step)
+    if danced.joins:
+        return joined_sounding(dance, danced.joins, danced.counts)
+    heard = sounding_over(dance, danced.names, danced.develops, danced.counts)
     sure = heard.said or all(one.sound in _PRACTISED for one in heard.pieces)
     return heard if sure else Sounding((), known=False, said=False)
 
 
-def _made(dance: Dance, step: Step) -> str:
+@lru_cache(maxsize=128)
+def _made(dance: Dance, danced: _Danced) -> str:
     """What is sounded on the counts of a step; empty where nothing is counted, or nobody knows."""
-    return made_in_words(_heard(dance, step).pieces, dance.phrase) if step.counts else ""
+    return made_in_words(_heard(dance, danced).pieces, dance.phrase) if danced.counts else ""
 
 
 def _beat(dance: Dance, step: Step, *, first: bool) -> str:
     """How many counts, what is sounded on them, and in the first such step how fast."""
-    counts, made = step.counts or Fraction(0), _made(dance, step)
+    counts, made = step.counts or Fraction(0), _made(dance, _danced(step))
     if not first or not dance.tempo:
         return f"{counts_in_words(counts)}. {made}".rstrip()
     long = length_in_words(seconds(counts, dance.tempo))
-    pace = "" if _is_played(_heard(dance, step)) else _with_pace(made, pace_in_words(dance.tempo))
+    pace = (
+        ""
+        if _is_played(_heard(dance, _danced(step)))
+        else _with_pace(made, pace_in_words(dance.tempo))
+    )
     return f"{counts_in_words(counts)}, about {long}. {pace or made}".rstrip()
 
 

@@ -8,9 +8,9 @@ it needs.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache, lru_cache, partial
 from itertools import chain
 
 from build_tools.model.lesson import Lesson
@@ -136,7 +136,8 @@ def too_long(unit: Unit, lesson: Lesson) -> TooLong | None:
     printed = printed_lesson(unit, lesson)
     if any(_holds(lesson, printed, size) for size in reversed(SETTINGS)):
         return None
-    held = next(share for share in range(99, 0, -1) if _holds(lesson, printed, LEAST, share / 100))
+    holds = _holding(lesson, printed, LEAST)
+    held = next(share for share in range(99, 0, -1) if holds(share / 100))
     words = printed_words(printed)
     return TooLong(words, words * held // 100)
 
@@ -179,21 +180,30 @@ def _letters_of_drawing(unit: Unit, lesson: Lesson) -> float:
     return picture_size(unit, lesson).height * _LETTERS_OF_A_DRAWING
 
 
-def _holds(lesson: Lesson, printed: PrintedLesson, size: str, share: float = 1.0) -> bool:
-    """Whether two sides hold the lesson, in one sitting or two, with parts of so much length."""
+def _holds(lesson: Lesson, printed: PrintedLesson, size: str) -> bool:
+    """Whether two sides hold the lesson, in one sitting or two."""
+    return _holding(lesson, printed, size)(1.0)
+
+
+def _holding(lesson: Lesson, printed: PrintedLesson, size: str) -> Callable[[float], bool]:
+    """Whether they would, in one sitting or two, with parts of such a share of their length."""
     parts = laid_out(printed, SETTINGS[size])
-    if size != LEAST or not _fits(parts, share):
-        return _fits(parts, share)
-    if sides(parts, share * WELL_WITHIN) <= MOST_SIDES:
-        return True
-    in_two, turn = (
-        laid_out(in_two_sittings(printed, lesson), TWO_SITTINGS),
-        turn_of_sittings(lesson),
-    )
-    return all(
-        _fits(with_turn(in_two, turn, TWO_SITTINGS, after), share)
-        for after in turns_of_sittings(lesson)
-    )
+    if size != LEAST:
+        return partial(_fits, parts)
+
+    @cache
+    def in_two() -> tuple[tuple[Part, ...], ...]:
+        halves = laid_out(in_two_sittings(printed, lesson), TWO_SITTINGS)
+        turn, turns = turn_of_sittings(lesson), turns_of_sittings(lesson)
+        return tuple(with_turn(halves, turn, TWO_SITTINGS, after) for after in turns)
+
+    def holds(share: float) -> bool:
+        if not _fits(parts, share):
+            return False
+        well = sides(parts, share * WELL_WITHIN) <= MOST_SIDES
+        return well or all(_fits(one, share) for one in in_two())
+
+    return holds
 
 
 def _fits(parts: Sequence[Part], share: float = 1.0) -> bool:
