@@ -39,9 +39,15 @@ class Action:
 
     @property
     def goes_round(self) -> bool:
-        """Whether it goes round the middle of its group, as a ring that side-steps does."""
+        """Whether it goes round the middle of its group, as a ring does.
+
+        Side-stepping it looks in all the way. Forwards it looks where it goes, and says its side
+        and how far round, since forwards alone would be in to the middle along a curve.
+        """
         aside = self.direction == "sideways" or (self.step == "side-step" and not self.direction)
-        return aside and self.pathway == "curved" and self.towards == "centre"
+        said = self.side is not None and self.turn_by is not None and "turn" not in self.kinds
+        along = aside or (self.direction == "forwards" and said)
+        return along and self.pathway == "curved" and self.towards == "centre"
 
     @property
     def kinds(self) -> tuple[str, ...]:

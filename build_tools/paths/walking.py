@@ -79,6 +79,8 @@ def made_ready(action: Action, start: float, end: float, body: AtAge, most: floa
     direction = "sideways" if action.step == "side-step" and not action.direction else None
     direction = direction or action.direction or "forwards"
     way = _RELATIVE.get(direction, side * _ASIDE.get(direction, 0.0)) if long else None
+    if long and action.goes_round:
+        way = side * _ASIDE["sideways"]  # as who looks in sees it, whichever way they face then
     part = BEND if action.pathway == "curved" else ZIG if action.pathway == "zigzag" else 0.0
     if direction in _ASIDE:
         part *= side  # to the side the dancer faces
@@ -144,10 +146,11 @@ def do(dancer: Dancer, move: Move, begins: float, aim: Aim, faced: float | None)
 
 
 def _round(dancer: Dancer, move: Move, begins: float, centre: Point) -> None:
-    """Along the ring about `centre`, looking in: all the way, or as far as the steps reach.
+    """Along the ring about `centre`: all the way, or as far as the steps reach.
 
-    With `turn_by: whole` the steps are as long as it takes to come back to one's place. The ring
-    is walked along its chords, one for each count.
+    Sideways one looks in; forwards one looks along the ring, and in again on the last count. With
+    `turn_by: whole` the steps are as long as it takes to come back to one's place. The ring is
+    walked along its chords, one for each count.
     """
     x, y = dancer.x - centre[0], dancer.y - centre[1]
     wide = math.hypot(x, y)
@@ -161,7 +164,8 @@ def _round(dancer: Dancer, move: Move, begins: float, centre: Point) -> None:
         turned = angle * n / chords * (-1 if right else 1)
         x1 = centre[0] + x * math.cos(turned) - y * math.sin(turned)
         y1 = centre[1] + x * math.sin(turned) + y * math.cos(turned)
-        face1 = nearest_turn(dancer.facing, bearing((x1, y1), centre))
+        along = 0.0 if move.keeps_facing or n == chords else 90.0 if right else -90.0
+        face1 = nearest_turn(dancer.facing, bearing((x1, y1), centre) + along)
         start = begins + move.start + step * (n - 1)
         dancer.legs.append(
             Leg(

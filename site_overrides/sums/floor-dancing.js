@@ -98,15 +98,17 @@
     return there && floor.rest(floor.bearing(pointAt(dancers[one], moment), there) + (asked === "outwards" ? 180 : 0), 360);
   }
 
-  // along the ring about a centre, looking in, chord by chord: all the way, or as far as the steps reach
-  function ring(dancer, [, long, , way, , , , , , round = 0], start, lasts, level, centre) {
+  // along the ring about a centre, chord by chord, all the way or as far as the steps reach: sideways it looks in,
+  // forwards along the ring, and in again on the last count
+  function ring(dancer, [, long, , way, , , , , flags, round = 0], start, lasts, level, centre) {
     const [x, y] = [dancer.x - centre[0], dancer.y - centre[1]];
     const angle = (round ? (round * Math.PI) / 180 : long / Math.hypot(x, y)) * (way > 0 ? -1 : 1);
     const chords = Math.max(1, Math.floor(lasts + 0.5));
     for (let n = 1; n <= chords; n += 1) {
       const [cos, sin] = [Math.cos((angle * n) / chords), Math.sin((angle * n) / chords)];
       const point = [centre[0] + x * cos - y * sin, centre[1] + x * sin + y * cos];
-      const facing = nearestTurn(dancer.facing, floor.bearing(point, centre));
+      const along = flags & 1 || n === chords ? 0 : way > 0 ? 90 : -90;
+      const facing = nearestTurn(dancer.facing, floor.bearing(point, centre) + along);
       const step = lasts / chords;
       leg(dancer, start + step * (n - 1), start + step * n, ...point, facing, level);
     }

@@ -1,7 +1,8 @@
 """A move that goes forwards or backwards has no side to go to.
 
 A mirror swaps left and right, and leaves forwards as it is: a forwards travel marked right goes
-forwards both times. Either it goes sideways, or the side is left over.
+forwards both times. Either it goes sideways, or the side is left over. Round a ring, forwards has a
+side: which way round.
 
 Bad:
     {travel: 2, as: scuttle, direction: forwards, side: right}
@@ -30,7 +31,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     for path, action in actions_written(unit.dance):
         if action.kind not in ("travel", "jump") or "turn" in action.also:
             continue
-        if action.side and action.direction in _NO_SIDE:
+        if action.side and action.direction in _NO_SIDE and not action.goes_round:
             yield Finding(
                 unit.file,
                 path,

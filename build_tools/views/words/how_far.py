@@ -14,7 +14,7 @@ def how_far_in_words(action: Action) -> str:
     """3 skips, towards a partner; walk 4 steps; a half turn. Empty where the unit says none."""
     if action.goes_round:
         all_the_way = "all the way " if action.turn_by == "whole" else ""
-        steps = "" if all_the_way else _steps(action)
+        steps = "" if all_the_way and action.steps is None else _steps(action)
         return ", ".join(part for part in (steps, f"{all_the_way}round the middle") if part)
     towards = towards_in_words(action.towards, NO_NAMES) if action.towards else ""
     return ", ".join(part for part in (_steps(action), towards, _round(action.turn_by)) if part)
