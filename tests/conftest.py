@@ -16,6 +16,7 @@ from build_tools.__main__ import INSIDE
 from build_tools.project.tools_for_tests import tools
 from tests.support.banks import THOROUGH
 from tests.support.browser import launched
+from tests.support.quick_disk import do_not_wait
 
 HERE = Path(__file__).parent
 LONGEST = (
@@ -50,6 +51,7 @@ def pytest_configure(config: pytest.Config) -> None:
     if config.getoption("--thorough"):
         os.environ[THOROUGH] = "1"
     let_programs_hear()
+    do_not_wait()
     if not hasattr(config, "workerinput"):
         # So that plain `pytest` finds the same programs; the workers inherit what is set here.
         # What pytest reads of a terminal is none, so whoever sits there could not be asked.

@@ -7,9 +7,10 @@ A line for each file: the digest in hexadecimal, two spaces, and the path with `
 from __future__ import annotations
 
 import hashlib
+import os
 import re
-from collections.abc import Mapping
-from pathlib import Path
+from collections.abc import Iterator, Mapping
+from pathlib import Path, PurePath, PurePosixPath
 
 from build_tools.disk.stray_files import is_beside
 from build_tools.disk.sure_files import PART
@@ -30,12 +31,20 @@ def files_in(folder: Path) -> dict[str, Path]:
     So neither the manifest itself, nor what a share or a system leaves behind, nor what a killed
     run left half written: the next run removes it.
     """
-    found = {
-        path.relative_to(folder).as_posix(): path
-        for path in folder.rglob("*")
-        if (path.is_symlink() or not path.is_dir()) and not is_half_written(path)
+    return {
+        name: folder / name
+        for name in sorted(_names_in(folder))
+        if name != MANIFEST and not is_beside(name) and not is_half_written(PurePosixPath(name))
     }
-    return {name: found[name] for name in sorted(found) if name != MANIFEST and not is_beside(name)}
+
+
+def _names_in(folder: Path) -> Iterator[str]:
+    """The paths of all files and links below `folder`, with `/`: a link is not followed."""
+    start = os.path.join(folder, "")  # noqa: PTH118 - a folder has tens of thousands of them
+    for top, folders, names in os.walk(folder):
+        links = [one for one in folders if os.path.islink(os.path.join(top, one))]  # noqa: PTH118, PTH114
+        for name in (*names, *links):
+            yield os.path.join(top, name)[len(start) :].replace(os.sep, "/")  # noqa: PTH118
 
 
 def digests_of(folder: Path) -> dict[str, str]:
@@ -91,7 +100,7 @@ def differences(folder: Path, listed: Mapping[str, str]) -> tuple[list[str], lis
     return sorted(listed.keys() - here.keys()), sorted(here.keys() - listed.keys()), changed
 
 
-def is_half_written(path: Path) -> bool:
+def is_half_written(path: PurePath) -> bool:
     """Whether a file has the name of one that is still being written."""
     return path.name.startswith(".") and path.name.endswith(PART)
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 import shutil
 from pathlib import Path
 
@@ -41,7 +40,7 @@ def beside(content: Path, name: str) -> Path:
 
 @pytest.mark.parametrize("before", [True, False], ids=["a newer edition", "a new unit"])
 def test_a_cut_at_any_moment_leaves_a_whole_unit(
-    tmp_path: Path, thorough: bool, monkeypatch: pytest.MonkeyPatch, before: bool
+    tmp_path: Path, thorough: bool, before: bool
 ) -> None:
     content = empty_bank(tmp_path / "content")
     plan = Placing("new", f"units/{SLUG}")
@@ -51,7 +50,6 @@ def test_a_cut_at_any_moment_leaves_a_whole_unit(
     with recorded(content) as found:
         journal.take(content, NEW, plan)
     assert files_in(content / "units" / SLUG) == NEW
-    monkeypatch.setattr(os, "fsync", lambda _: None)
     after = tmp_path / "after the cut"
     met = []
     for cut, state in every_end(found, thorough):

@@ -33,7 +33,7 @@ from tests.packs.take_in_once import (
 )
 from tests.support.built_sites import ROOT
 from tests.support.judged import judging_once
-from tests.support.killing import WHOLE, killed_in, started, wanted_phases
+from tests.support.killing import WHOLE, forked, killed_in, wanted_phases
 from tests.support.packs import about, empty_bank, pack, unit_files, with_files, written
 
 SLUG, OWN = "paper-boats", "Another bank"
@@ -315,7 +315,7 @@ def test_a_process_killed_in_any_phase_leaves_the_old_or_the_new(
         trial = content.with_name("killed")
         shutil.rmtree(trial, ignore_errors=True)
         shutil.copytree(content, trial)
-        with started("tests.packs.take_in_once", str(file), str(trial)) as process:
+        with forked("tests.packs.take_in_once", str(file), str(trial)) as process:
             phase = killed_in(process, wanted, max(0.0, chance.uniform(-0.002, 0.003)))
         landed[phase] += 1
         with journal.alone_in(trial):

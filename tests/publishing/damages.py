@@ -14,6 +14,7 @@ from collections import Counter
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
+from typing import Literal
 
 from build_tools.publishing.digests import faults
 from build_tools.publishing.edition_folders import editions_in
@@ -25,6 +26,7 @@ from tests.publishing.folders import DAY, TITLE, Walk, make_site
 
 NUMBERS = ("1", "3", "6", "3 and 1 gone")
 """How many editions are kept, and how many more were taken out."""
+Which = Literal["every", "of each kind", "in turns"]
 _PAGE = re.compile(r'data-page="([^"]+)"')
 
 
@@ -97,21 +99,35 @@ def files_of(folder: Path) -> list[Path]:
     return [path for path in found if path.name != ".publishing.lock"]
 
 
-def damages(before: Before, room: Path, every: bool = True) -> Iterator[Damage]:
+def damages(before: Before, room: Path, which: Which = "every") -> Iterator[Damage]:
     """Each file in each way, one at a time; a file is swapped with the one before it.
 
-    Where not every one is wanted, the ways take turns: each file in one, each way many times.
+    Of each kind of files, the ways take turns: each file is damaged in one, or in more of them
+    where there are fewer files of its kind than ways. In turns, each file is damaged in one.
     """
     files = files_of(before.folder)
+    kinds = Counter(_kind(before, file) for file in files)
+    met: Counter[str] = Counter()
     for n, file in enumerate(files):
-        turn = n % len(WAYS)
-        for way, do in tuple(WAYS.items()) if every else tuple(WAYS.items())[turn : turn + 1]:
+        kind = _kind(before, file)
+        turns = {
+            "every": range(len(WAYS)),
+            "of each kind": range(met[kind], len(WAYS), kinds[kind]) or [met[kind]],
+            "in turns": [n],
+        }
+        for turn in turns[which]:
+            way, do = tuple(WAYS.items())[turn % len(WAYS)]
             folder = room / f"{n}-{way}"
             shutil.copytree(before.folder, folder)
             do(folder / file, folder / files[n - 1])
             whole = {name for name in editions_in(folder) if not faults(folder / "editions" / name)}
             yield Damage(way, file.as_posix(), folder, frozenset(whole))
             shutil.rmtree(folder)
+        met[kind] += 1
+
+
+def _kind(before: Before, file: Path) -> str:
+    return kind_of(file.as_posix(), f"{DAY}-{before.newest}")
 
 
 def lost_readers(before: Path, folder: Path) -> list[str]:

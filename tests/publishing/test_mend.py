@@ -16,14 +16,16 @@ from build_tools.publishing.pointer import read_pointer
 from build_tools.publishing.publish import publish
 from build_tools.publishing.trouble import CannotPublishError
 from build_tools.publishing.verify import verify
-from tests.publishing.damages import NUMBERS, Before, damages, lost_readers, made_before
+from tests.publishing.damages import NUMBERS, Before, Which, damages, lost_readers, made_before
 from tests.publishing.folders import DAY, TITLE, Walk, make_site, write
 
 
 @pytest.fixture
-def every(before: Before, thorough: bool) -> bool:
-    """Whether each file is damaged in each way; with many editions only in the long run."""
-    return thorough or before.newest <= 3
+def which(before: Before, thorough: bool) -> Which:
+    """Each kind of files in each way, with more editions each file in one; in the long run all."""
+    if thorough:
+        return "every"
+    return "of each kind" if before.newest <= 3 else "in turns"
 
 
 @pytest.fixture(scope="module", params=NUMBERS)
@@ -31,8 +33,8 @@ def before(request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFact
     return made_before(tmp_path_factory.mktemp("damage"), request.param)
 
 
-def test_verify_sees_it_and_publish_mends_it(before: Before, tmp_path: Path, every: bool) -> None:
-    for damage in damages(before, tmp_path, every):
+def test_verify_sees_it_and_publish_mends_it(before: Before, tmp_path: Path, which: Which) -> None:
+    for damage in damages(before, tmp_path, which):
         what, folder = str(damage), damage.folder
         assert verify(folder) != [], what
         done = publish(before.site, folder, DAY, TITLE, keep=9)
@@ -48,11 +50,11 @@ def test_verify_sees_it_and_publish_mends_it(before: Before, tmp_path: Path, eve
 
 
 def test_mend_alone_mends_it_or_says_that_new_pages_are_needed(
-    before: Before, tmp_path: Path, every: bool
+    before: Before, tmp_path: Path, which: Which
 ) -> None:
     had = read_pointer(before.folder)
     assert had is not None
-    for damage in damages(before, tmp_path, every):
+    for damage in damages(before, tmp_path, which):
         what, folder, whole = str(damage), damage.folder, damage.whole
         mended = mend_folder(folder)
         assert whole <= set(editions_in(folder)), what

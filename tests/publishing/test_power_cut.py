@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 import shutil
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -70,7 +69,6 @@ def test_a_cut_at_any_moment_leaves_readers_a_whole_edition(
     room: Room,
     tmp_path: Path,
     thorough: bool,
-    monkeypatch: pytest.MonkeyPatch,
     work: Callable[[Room], None],
     before: int,
     after: int,
@@ -80,7 +78,6 @@ def test_a_cut_at_any_moment_leaves_readers_a_whole_edition(
     with recorded(room.share) as found:
         work(room)
     assert len(found.steps) > 5
-    monkeypatch.setattr(os, "fsync", lambda _: None)
     share = tmp_path / "after the cut"
     met: set[int] = set()
     for n, (cut, state) in enumerate(every_end(found, thorough)):
@@ -107,14 +104,11 @@ def test_a_cut_at_any_moment_leaves_readers_a_whole_edition(
     assert met == {before, after}
 
 
-def test_a_cut_at_any_moment_of_a_first_edition(
-    room: Room, tmp_path: Path, thorough: bool, monkeypatch: pytest.MonkeyPatch
-) -> None:
+def test_a_cut_at_any_moment_of_a_first_edition(room: Room, tmp_path: Path, thorough: bool) -> None:
     fresh, share = tmp_path / "fresh", tmp_path / "after the cut"
     fresh.mkdir()
     with recorded(fresh) as found:
         room.publish(OLD, fresh)
-    monkeypatch.setattr(os, "fsync", lambda _: None)
     whole = 0
     for n, (cut, state) in enumerate(every_end(found, thorough)):
         make(state, share)

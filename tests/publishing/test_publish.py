@@ -308,11 +308,8 @@ def test_a_link_where_a_half_written_file_would_lie_is_taken_away(
     assert verify(share) == []
 
 
-def test_a_folder_renamed_at_any_step_stops_the_work_with_the_truth_told(
-    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
+def test_a_folder_renamed_at_any_step_stops_the_work_with_the_truth_told(tmp_path: Path) -> None:
     """Each step that changes a name or writes a file: the folder gets another name before it."""
-    monkeypatch.setattr(os, "fsync", lambda _: None)
     sites = {n: make_site(tmp_path / f"s{n}", n, units=1) for n in (2, 3)}
     publish(sites[2], tmp_path / "first", DAY, TITLE)
     begun_elsewhere = 0
@@ -344,11 +341,8 @@ def test_a_folder_renamed_at_any_step_stops_the_work_with_the_truth_told(
     assert begun_elsewhere <= 1
 
 
-def test_a_disk_that_is_full_at_any_step_leaves_readers_a_whole_edition(
-    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
+def test_a_disk_that_is_full_at_any_step_leaves_readers_a_whole_edition(tmp_path: Path) -> None:
     """Each step that needs room: a file's bytes, a name, a folder, and waiting for the disk."""
-    monkeypatch.setattr(os, "fsync", lambda _: None)
     sites = {n: make_site(tmp_path / f"s{n}", n, units=1) for n in (2, 4, 5)}
     for version in (2, 4):
         publish(sites[version], tmp_path / "first", DAY, TITLE, keep=2, days=0)

@@ -46,10 +46,14 @@ def judging_once(patch: pytest.MonkeyPatch) -> None:
 
 
 def _said_in(content: Path) -> bytes:
-    """A digest of all that a pack is judged by: the bank's files and the units in it."""
+    """A digest of all that a pack is judged by: the bank's files and the units in it.
+
+    Neither what was kept beside it nor what a run that takes in has laid there, beside the units.
+    """
     found = hashlib.sha256()
     for path in sorted(content.rglob("*")):
-        if path.is_file() and path.relative_to(content).parts[0] != "earlier":
+        first = path.relative_to(content).parts[0]
+        if path.is_file() and first != "earlier" and not first.startswith("."):
             found.update(f"{path.relative_to(content).as_posix()}\0".encode())
             found.update(path.read_bytes())
     return found.digest()

@@ -6,5 +6,7 @@ from build_tools.building import pack, site
 from build_tools.publishing import publish, roll_back
 from build_tools.rules.catalogue import all_rules
 from build_tools.use_cases import compare, judging_packs
+from tests.support.quick_disk import do_not_wait
 
 LOADED = (pack, site, publish, roll_back, compare, judging_packs, all_rules())
+do_not_wait()
