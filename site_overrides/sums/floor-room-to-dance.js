@@ -26,7 +26,8 @@
       const dancing = Math.ceil(pupils / turns);
       for (const [stride, turned] of strides.flatMap((one) => [[one, false], [one, true]])) {
         if (turned && hall[0] === hall[1]) continue;
-        const paths = floor.paths(stepping(data, stride), dancing, turned ? [hall[1], hall[0]] : hall);
+        const asDrawn = dancing === pupils && stride === 1 && !turned;
+        const paths = asDrawn ? drawn : floor.paths(stepping(data, stride), dancing, turned ? [hall[1], hall[0]] : hall);
         if (!floor.squeezed(paths).length && !floor.leaving(paths, turns > 1).length) {
           return { ...told, found: true, turns, turned, stride };
         }

@@ -13,6 +13,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable
 from dataclasses import dataclass
+from functools import lru_cache, partial
 from itertools import product
 
 from build_tools.model.unit import Unit
@@ -69,12 +70,16 @@ class Room:
 
 def unit_room(unit: Unit, pupils: int = USUAL_CLASS, hall: Hall | None = None) -> Room:
     """How the unit's dance is danced by so many pupils of its age in `hall`."""
-    age, joined = middle_age(unit), joined_in_lessons(unit)
+    return room_to_dance(
+        partial(_drawn, unit), pupils, hall or Hall(), recommended_least(unit.years)
+    )
 
-    def drawn(many: int, where: Hall, stride: float) -> Paths:
-        return paths_of(unit.dance, many, where, age, joined=joined, stride=stride)
 
-    return room_to_dance(drawn, pupils, hall or Hall(), recommended_least(unit.years))
+@lru_cache(maxsize=16)
+def _drawn(unit: Unit, pupils: int, hall: Hall, stride: float) -> Paths:
+    """The unit's dance; for one hall after another the same is asked again and again."""
+    joined = joined_in_lessons(unit)
+    return paths_of(unit.dance, pupils, hall, middle_age(unit), joined=joined, stride=stride)
 
 
 def room_to_dance(drawn: Drawn, pupils: int, hall: Hall, least: int) -> Room:
