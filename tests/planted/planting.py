@@ -117,8 +117,13 @@ def rules_before(slug: str) -> frozenset[str]:
 
 
 def outcomes(fault: Planted) -> Iterator[Outcome]:
-    """The fault in each sound unit that it fits and whose copy its rule was silent on."""
-    for sound in sound_units():
+    """The fault in each sound unit that it fits and whose copy its rule was silent on.
+
+    One fault begins with one unit and the next with the next, so that whoever looks at a few
+    outcomes of each sees every unit.
+    """
+    turn = FAULTS.index(fault) % len(SOUND)
+    for sound in (*sound_units()[turn:], *sound_units()[:turn]):
         if fault.rule in rules_before(sound.slug):
             continue
         unit = sound.copied()

@@ -24,7 +24,7 @@ from build_tools.source.front_matter_split import Split, split
 from build_tools.source.tidy import NotTidied, Tidied, as_every_program_reads_it, tidied
 from build_tools.source.typed.rows import spread
 from tests.source.typed.slipping import slipped
-from tests.support.banks import CONTENT, ROOT
+from tests.support.banks import CONTENT, LOOKED_AT, ROOT
 
 BASE = ROOT / "tests" / "rules" / "base"
 FILES = [
@@ -72,7 +72,22 @@ def holds(name: str, text: str) -> None:
     assert made_tidy(name, made) == made
 
 
-@pytest.mark.parametrize("path", FILES, ids=lambda p: "/".join(p.parts[-2:]))
+def later(path: Path) -> bool:
+    """Whether a file is left to the long run: one of a unit that is not looked at closely."""
+    return path.is_relative_to(CONTENT / "units") and path.parent.name not in LOOKED_AT
+
+
+@pytest.mark.parametrize(
+    "path",
+    [
+        pytest.param(
+            path,
+            marks=pytest.mark.thorough if later(path) else (),
+            id=f"{path.parent.name}/{path.name}",
+        )
+        for path in FILES
+    ],
+)
 def test_every_file_of_ours(path: Path) -> None:
     holds(path.name, path.read_text(encoding="utf-8"))
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from build_tools.shapes.shape import Shape
 
@@ -103,8 +104,9 @@ def _resolved(name: str, shape: Shape) -> tuple[str, bool]:
     if shape.takes == "fields":
         if name in shape.fields:
             return name, True
+        plain = plain_name(name)
         for field in shape.fields:
-            if plain_name(field) == plain_name(name):
+            if plain_name(field) == plain:
                 return field, True
         return name, False
     if shape.takes == "names":
@@ -117,6 +119,7 @@ def _resolved(name: str, shape: Shape) -> tuple[str, bool]:
     return name, False
 
 
+@lru_cache(maxsize=1024)
 def plain_name(name: str) -> str:
     """A name in small letters, with spaces for what parts its words."""
     return " ".join(re.split(r"[\s_-]+", name.strip().casefold()))
