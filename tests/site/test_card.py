@@ -551,7 +551,7 @@ def test_the_card_breaks_no_rule_of_access(
                 "for (const one of document.querySelectorAll('details')) one.open = false"
             )
 
-        look()
+        # Before it starts it is looked at in test_accessibility.py.
         start(page)
         on(page, 9)
         tap(page, "Next")

@@ -14,6 +14,7 @@ import shutil
 from collections.abc import Iterator
 from contextlib import contextmanager
 from html import unescape
+from itertools import product
 from pathlib import Path
 from typing import Any
 
@@ -98,8 +99,7 @@ def lesson(
 
 
 def lessons() -> Iterator[tuple[str, Unit, Lesson]]:
-    bank = real_bank()
-    for unit in bank.units:
+    for unit in real_bank().units:
         for one in unit.lessons:
             yield f"units/{unit.slug}/lesson-{one.number}.html", unit, one
 
@@ -145,15 +145,20 @@ def test_nothing_is_asked_before_it_shows_and_nothing_is_there_without_script(
         assert bare.page.locator(".step .time").first.inner_text().startswith("0 to")
 
 
-def test_the_page_has_the_minutes_that_fitting_gives(site: Path, browser: Browser) -> None:
+def test_the_page_has_the_minutes_that_fitting_gives(
+    site: Path, browser: Browser, thorough: bool
+) -> None:
+    """Whatever the slot, warm-up, cool-down and the closing question keep their least."""
     one_sitting = two_sittings = too_short = 0
     with reader(browser, site) as seen:
         for path, unit, one in lessons():
             seen.page.goto(address_of(site, path))
             planned = seen.page.evaluate(ON_PAGE)
             facts = page_facts(unit, one)
-            for slot in (8, one.minutes * 2 // 3, one.minutes - 5, one.minutes, one.minutes + 9):
+            slots = {8, one.minutes * 2 // 3, one.minutes - 5, one.minutes, one.minutes + 9}
+            for slot in sorted(slots | {*range(12, one.minutes, 4 if thorough else 12)}):
                 found = fitted_to(seen, f"{slot + 6}-6-27-0-full")
+                assert short_care(unit, one, found) == [], (path, slot)
                 shares = ask("sums.shareMinutes", facts, slot)
                 two = ask("sums.sittings", facts, slot)
                 if shares is not None:
@@ -192,22 +197,25 @@ def test_the_page_has_the_minutes_that_fitting_gives(site: Path, browser: Browse
     assert min(one_sitting, two_sittings, too_short) >= 5
 
 
-def test_warm_up_cool_down_and_the_closing_question_keep_their_least(
-    site: Path, browser: Browser
-) -> None:
-    with reader(browser, site) as seen:
-        for path, unit, one in lessons():
-            seen.page.goto(address_of(site, path))
-            facts = step_facts(unit, one)
-            kept = [f for f in facts if f.phase in ("warm-up", "look and talk", "cool-down")]
-            assert len(kept) >= 2
-            for slot in range(12, one.minutes, 4):
-                found = fitted_to(seen, f"{slot}-0-27-0-full")
-                for facts_of in kept:
-                    shown, _ = found["steps"][facts_of.number - 1]
-                    for time in shown.split(", then "):
-                        start, end = (int(part) for part in time.split(" to "))
-                        assert end - start >= facts_of.least, (path, slot, facts_of)
+def short_care(unit: Unit, one: Lesson, found: Any) -> list[str]:
+    """The times of warm-up, cool-down and talk that are shorter than their least."""
+    kept = [
+        facts
+        for facts in step_facts(unit, one)
+        if facts.phase in ("warm-up", "look and talk", "cool-down")
+    ]
+    assert len(kept) >= 2
+    return [
+        time
+        for facts in kept
+        for time in found["steps"][facts.number - 1][0].split(", then ")
+        if minutes_of(time) < facts.least
+    ]
+
+
+def minutes_of(time: str) -> int:
+    start, end = (int(part) for part in time.split(" to "))
+    return end - start
 
 
 def test_two_sittings_each_begin_and_end_with_care_for_bodies(site: Path, browser: Browser) -> None:
@@ -319,40 +327,41 @@ def test_it_is_all_done_from_the_keyboard(site: Path, browser: Browser) -> None:
         assert seen.page.locator("#at-fit").get_attribute("open") is None
 
 
-@pytest.mark.parametrize(
-    ("field", "text", "words"),
-    [
-        ("available", "soon", "Write it in figures, such as 38."),
-        ("available", "0", "Write 1 or more."),
-        ("available", "500", "Write 240 minutes or fewer."),
-        ("available", "37.5", "Write a whole number, such as 38."),
-        ("available", "", "Write a number, 1 or more."),
-        ("changing", "45", "Changing takes all 45 minutes, so none is left to teach in."),
-        ("changing", "-3", "Write 0 or more."),
-        ("dancing", "500", "Write 120 pupils or fewer: one class at a time."),
-        ("dancing", "0", "Write 1 or more."),
-        ("watching", "a few", "Write it in figures, such as 38."),
-        ("watching", "<b>2</b>", "Write it in figures, such as 38."),
-    ],
+NONSENSE = (
+    ("available", "soon", "Write it in figures, such as 38."),
+    ("available", "0", "Write 1 or more."),
+    ("available", "500", "Write 240 minutes or fewer."),
+    ("available", "37.5", "Write a whole number, such as 38."),
+    ("available", "", "Write a number, 1 or more."),
+    ("changing", "45", "Changing takes all 45 minutes, so none is left to teach in."),
+    ("changing", "-3", "Write 0 or more."),
+    ("dancing", "500", "Write 120 pupils or fewer: one class at a time."),
+    ("dancing", "0", "Write 1 or more."),
+    ("watching", "a few", "Write it in figures, such as 38."),
+    ("watching", "<b>2</b>", "Write it in figures, such as 38."),
 )
+
+
 def test_nonsense_gets_a_sentence_beside_its_field_and_nothing_else_changes(
-    site: Path, browser: Browser, field: str, text: str, words: str
+    site: Path, browser: Browser
 ) -> None:
     with lesson(browser, site, f"#fit={ROOMY}") as seen:
         seen.page.get_by_role("link", name="Fit to my time", exact=True).click()
         before = seen.page.evaluate(ON_PAGE)
-        at = seen.page.locator(f"#at-fit-{field}")
-        good = at.input_value()
-        at.fill(text)
-        at.blur()
-        assert beside(seen, field) == f"{words} The page stays as it was until this is mended."
-        assert at.get_attribute("aria-invalid") == "true"
-        assert seen.page.locator("[data-field][aria-invalid]").count() == 1
-        assert seen.page.evaluate(ON_PAGE) == before
-        assert seen.page.evaluate("danceUnitBank.settings.fit().dancing") == 25
-        at.fill(good)
-        assert beside(seen, field) == ""
-        assert at.get_attribute("aria-invalid") is None
+        for field, text, words in NONSENSE:
+            at = seen.page.locator(f"#at-fit-{field}")
+            good = at.input_value()
+            at.fill(text)
+            at.blur()
+            told = f"{words} The page stays as it was until this is mended."
+            assert beside(seen, field) == told, text
+            assert at.get_attribute("aria-invalid") == "true"
+            assert seen.page.locator("[data-field][aria-invalid]").count() == 1
+            assert seen.page.evaluate(ON_PAGE) == before, text
+            assert seen.page.evaluate("danceUnitBank.settings.fit().dancing") == 25
+            at.fill(good)
+            assert beside(seen, field) == ""
+            assert at.get_attribute("aria-invalid") is None
 
 
 def test_half_written_numbers_are_not_spoken_of_at_once(site: Path, browser: Browser) -> None:
@@ -392,34 +401,39 @@ def test_storage_refused_leaves_a_working_form_that_says_so(site: Path, browser:
         assert seen.page.evaluate(ON_PAGE)["whole"] == "50 minutes"
 
 
-@pytest.mark.parametrize(
-    "kept", ["{", '{"version":1,"fit":{"available":"x"}}', "[]", '{"version":9}', "null"]
-)
+CORRUPT = ("{", '{"version":1,"fit":{"available":"x"}}', "[]", '{"version":9}', "null")
+
+
 def test_corrupt_settings_leave_the_lesson_as_planned_and_say_so(
-    site: Path, browser: Browser, kept: str
+    site: Path, browser: Browser
 ) -> None:
     with reader(browser, site) as seen:
-        seen.page.goto(address_of(site, "index.html"))
-        seen.page.evaluate("(text) => localStorage.setItem('dance-unit-bank', text)", kept)
-        seen.page.goto(address_of(site, LESSON_3))
-        assert "could not be read" in said(seen)
-        assert seen.page.evaluate(ON_PAGE)["whole"] == "45 minutes"
-        seen.page.get_by_role("link", name="Fit to my time", exact=True).click()
-        seen.page.locator("#at-fit-available").fill("50")
-        assert seen.page.evaluate(ON_PAGE)["whole"] == "50 minutes"
-        assert seen.said == []
+        for kept in CORRUPT:
+            seen.page.goto(address_of(site, "index.html"))
+            seen.page.evaluate("(text) => localStorage.setItem('dance-unit-bank', text)", kept)
+            seen.page.goto(address_of(site, LESSON_3))
+            assert "could not be read" in said(seen), kept
+            assert seen.page.evaluate(ON_PAGE)["whole"] == "45 minutes"
+            seen.page.get_by_role("link", name="Fit to my time", exact=True).click()
+            seen.page.locator("#at-fit-available").fill("50")
+            assert seen.page.evaluate(ON_PAGE)["whole"] == "50 minutes", kept
+            assert seen.said == [], kept
 
 
-@pytest.mark.parametrize(
-    "fragment",
-    ["fit=", "fit=33-7-25-2", "fit=38-38-25-2-half", "fit=<script>", "fit=%E0%A4%A", "last=maybe"],
+ODD_ADDRESSES = (
+    *("fit=", "fit=33-7-25-2", "fit=38-38-25-2-half", "fit=<script>", "fit=%E0%A4%A"),
+    "last=maybe",
 )
-def test_nonsense_in_the_address_is_told_and_left_out(
-    site: Path, browser: Browser, fragment: str
-) -> None:
-    with lesson(browser, site, f"#{fragment}") as seen:
-        assert "settings in this page’s address could not be read" in said(seen)
-        assert seen.page.evaluate(ON_PAGE)["whole"] == "45 minutes"
+
+
+def test_nonsense_in_the_address_is_told_and_left_out(site: Path, browser: Browser) -> None:
+    with lesson(browser, site) as seen:
+        for fragment in ODD_ADDRESSES:
+            seen.page.goto("about:blank")
+            seen.page.goto(f"{address_of(site, LESSON_3)}#{fragment}")
+            told = said(seen)
+            assert "settings in this page’s address could not be read" in told, fragment
+            assert seen.page.evaluate(ON_PAGE)["whole"] == "45 minutes", fragment
 
 
 @pytest.mark.parametrize("served", [False, True], ids=["file", "served"])
@@ -517,27 +531,25 @@ def test_print_follows_the_fitted_lesson(site: Path, browser: Browser, code: str
     assert squeezed("Minutes you really have") not in text
 
 
-@pytest.mark.parametrize("width", [1280, 768, 320])
-@pytest.mark.parametrize("dark", [False, True], ids=["light", "dark"])
-def test_the_open_form_breaks_no_rule_at_any_width(
-    site: Path, browser: Browser, width: int, dark: bool
-) -> None:
-    with reader(
-        browser, site, width=width, dark=dark, served=True, extra_script=axe.source()
-    ) as seen:
+def test_the_open_form_breaks_no_rule_at_any_width(site: Path, browser: Browser) -> None:
+    with reader(browser, site, served=True, extra_script=axe.source()) as seen:
         seen.page.goto(address_of(site, LESSON_3, served=True) + "#fit=33-7-25-2-9x7s")
         seen.page.locator("#at-fit summary").click()
         seen.page.locator("#at-fit-changing").fill("many")
         seen.page.locator("#at-fit-changing").blur()
         assert beside(seen, "changing")
-        found = axe.run(seen.page)
-        assert [str(fault) for fault in found.violations] == []
-        assert seen.page.evaluate("document.documentElement.scrollWidth") <= width
-        small = seen.page.evaluate(
-            "[...document.querySelectorAll('#at-fit :is(input, select, button, summary)')]"
-            ".map((one) => one.getBoundingClientRect().height).filter((high) => high < 24)"
-        )
-        assert small == []
+        for width, dark in product((1280, 768, 320), (False, True)):
+            seen.page.set_viewport_size({"width": width, "height": 900})
+            seen.page.emulate_media(color_scheme="dark" if dark else "light")
+            # What stands around it is looked at in test_accessibility.py.
+            found = axe.run(seen.page, "#at-fit")
+            assert [str(fault) for fault in found.violations] == [], (width, dark)
+            assert seen.page.evaluate("document.documentElement.scrollWidth") <= width
+            small = seen.page.evaluate(
+                "[...document.querySelectorAll('#at-fit :is(input, select, button, summary)')]"
+                ".map((one) => one.getBoundingClientRect().height).filter((high) => high < 24)"
+            )
+            assert small == [], width
 
 
 @pytest.mark.parametrize("width", [1280, 320])

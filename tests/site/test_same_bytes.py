@@ -1,4 +1,7 @@
-"""The same content gives the same bytes, whoever builds it, where, when and in what order."""
+"""The same content gives the same bytes, whoever builds it, where, when and in what order.
+
+In the usual run the content of three units, in the long one all of it.
+"""
 
 from __future__ import annotations
 
@@ -17,12 +20,12 @@ ELSEWHERE = ("quillfeather", "/content/units", "château")
 CLOCK = ROOT / "tests" / "support" / "shifted_clock.py"
 
 
-def copied(content: Path, seed: int) -> Path:
-    """A copy of the bank's content whose files were made in an order of chance."""
-    paths = [path for path in sorted(CONTENT.rglob("*")) if path.is_file()]
+def copied(source: Path, content: Path, seed: int) -> Path:
+    """A copy of a bank's content whose files were made in an order of chance."""
+    paths = [path for path in sorted(source.rglob("*")) if path.is_file()]
     random.Random(seed).shuffle(paths)
     for path in paths:
-        copy = content / path.relative_to(CONTENT)
+        copy = content / path.relative_to(source)
         copy.parent.mkdir(parents=True, exist_ok=True)
         shutil.copyfile(path, copy)
         os.utime(copy, (seed, seed))
@@ -30,13 +33,20 @@ def copied(content: Path, seed: int) -> Path:
 
 
 @pytest.fixture(scope="module")
-def other(tmp_path_factory: pytest.TempPathFactory) -> dict[str, bytes]:
-    """The files of a build that differs from `site` in everything but the content.
+def one(request: pytest.FixtureRequest, thorough: bool) -> Path:
+    """A site built in the usual way."""
+    found: Path = request.getfixturevalue("site" if thorough else "three_units")
+    return found
+
+
+@pytest.fixture(scope="module")
+def other(one: Path, thorough: bool, tmp_path_factory: pytest.TempPathFactory) -> dict[str, bytes]:
+    """The files of a build that differs from `one` in everything but the content.
 
     It is made 400 days later, by somebody else, elsewhere, from files made in another order.
     """
     room = tmp_path_factory.mktemp("other") / "a deep" / "château" / "of" / "folders"
-    content = copied(room / "content", 2)
+    content = copied(CONTENT if thorough else one.parent / "content", room / "content", 2)
     line = [sys.executable, str(CLOCK), "build_tools", "site", "--content", str(content)]
     subprocess.run(
         [*line, "--out", str(room / "site")],
@@ -49,10 +59,10 @@ def other(tmp_path_factory: pytest.TempPathFactory) -> dict[str, bytes]:
     return files(room / "site")
 
 
-def test_two_builds_are_equal_byte_by_byte(site: Path, other: dict[str, bytes]) -> None:
-    one = files(site)
-    assert list(one) == list(other)
-    assert [path for path in one if one[path] != other[path]] == []
+def test_two_builds_are_equal_byte_by_byte(one: Path, other: dict[str, bytes]) -> None:
+    usual = files(one)
+    assert list(usual) == list(other)
+    assert [path for path in usual if usual[path] != other[path]] == []
 
 
 def test_the_shifted_clock_is_shifted() -> None:

@@ -370,7 +370,7 @@ def test_the_wall_breaks_no_rule_of_access(
             faults.extend(f"for people to judge: {one}" for one in unsure)
             assert page.evaluate("document.documentElement.scrollWidth") <= width
 
-        look()
+        # Its first screen is looked at in test_accessibility.py.
         to_the_count(page)
         look()
         page.keyboard.press(" ")

@@ -14,6 +14,7 @@ from tests.support.banks import LOOKED_AT
 
 ROOT = Path(__file__).resolve().parents[2]
 CONTENT = ROOT / "content"
+BOOKLET = re.compile(r"units/[^/]+/booklet\.html")
 LESSON = re.compile(r"units/[^/]+/lesson-[0-9]+\.html")
 _VARIES = re.compile(
     r"(?<=^units/)[^/]+|(?<=^browse/topic-)[^.]+|(?<=^browse/year-)[^.]+|(?<=^browse/subject-)[^.]+"

@@ -73,6 +73,7 @@ const commands = {
     page.on("pageerror", (fault) => said.push(`uncaught: ${fault}`));
   },
   open,
+  resize: ({ width }) => resize(width),
   evaluate: ({ words }) => page.evaluate(words),
   click: ({ what }) => the(what).then((one) => one.click()),
   async fill({ what, words }) {

@@ -24,6 +24,10 @@ class Firefox:
     def fresh(self, width: int = 1280) -> None:
         self._ask("reader", width=width)
 
+    def resize(self, width: int) -> None:
+        """Make the window so wide, and wait until the page has it."""
+        self._ask("resize", width=width)
+
     def open(self, address: str) -> None:
         self._ask("open", address=address)
 
