@@ -18,6 +18,7 @@ from build_tools.movement.development import roots
 from build_tools.views.dance.left_open import OPEN, drawn_actions
 from build_tools.views.dance.moves_before import moves_before
 from build_tools.views.dance.parts_named import letters_in, motifs_in
+from build_tools.views.lesson.later_parts import explained_by_now, made_in
 from build_tools.views.lesson.notes_in_steps import danced_in, notes_in_steps
 from build_tools.views.lesson.notes_read import Explained, notes_read
 from build_tools.views.lesson.words_still_true import (
@@ -116,8 +117,7 @@ def _worked_out(unit: Unit, lesson: Lesson) -> TodaysMoves:
         fresh = tuple(letter for letter in older if letter not in {*known, *parts})
         known |= {*parts, *fresh}
         helps = tuple(placed.helps[n])
-        named = (*step.makes, *step.develops, *danced_in(step))
-        danced = _all_met(unit, lesson, motifs_in(unit.dance, named))
+        danced = _all_met(unit, lesson, _danced_by(unit.dance, step))
         told = (*made[n], tuple(danced), again[n])
         found.append(StepMoves(drawn[n], *told, parts, fresh, helps))
     return TodaysMoves(tuple(found), placed.rest)
@@ -167,9 +167,7 @@ def _all_met(unit: Unit, lesson: Lesson, names: Sequence[str]) -> list[MoveMet]:
 
 def drawn_in_steps(dance: Dance, steps: Sequence[Step]) -> tuple[tuple[str, ...], ...]:
     """What each step makes or changes and a class dances; what only leads to it is left out."""
-    in_sections = {
-        name for s in dance.sections.values() for passage in s.danced for name in passage.what
-    }
+    in_sections = _in_sections(dance)
     seen: set[str] = set()
     found = []
     for step in steps:
@@ -178,6 +176,18 @@ def drawn_in_steps(dance: Dance, steps: Sequence[Step]) -> tuple[tuple[str, ...]
         kept = [n for n in named if n in in_sections or not _leads_to_drawn(dance, n, named)]
         found.append(tuple(n for n in kept if not _mirrors(dance, n, seen)))
     return tuple(found)
+
+
+def _danced_by(dance: Dance, step: Step) -> tuple[str, ...]:
+    """What a step makes, changes or dances again, without what only leads to another of its own."""
+    own = [n for n in (*step.makes, *step.develops) if _is_motif(dance, n)]
+    inside = motifs_in(dance, (*step.makes, *danced_in(step)))
+    before = {n for n in own if n not in _in_sections(dance) and _leads_to_drawn(dance, n, own)}
+    return tuple(n for n in motifs_in(dance, (*own, *inside)) if n not in before)
+
+
+def _in_sections(dance: Dance) -> set[str]:
+    return {name for s in dance.sections.values() for passage in s.danced for name in passage.what}
 
 
 def _mirrors(dance: Dance, name: str, seen: set[str]) -> bool:
@@ -223,6 +233,7 @@ def _met(unit: Unit, lesson: Lesson, name: str, action: Action, before: Action |
     if found is None:
         return MoveMet(word, None, action, before, motif=name)
     piece, made = found
+    piece = explained_by_now(unit, lesson.number, piece)
     # each on the line begins anew with what is done; what follows is judged by itself
     said = " ".join([piece.text, first_sentence(piece.seated), first_sentence(piece.wheels)])
     if not way_still_true(made, action, said):
@@ -248,7 +259,7 @@ def _explained(
     With it the moves that this was written for, none where it is this very one: what is said of
     an earlier one may be no longer true, of a side, a speed, a number of counts or a size.
     """
-    made_in = _made_in(unit, name) or lesson.number
+    made_in = made_in(unit, name) or lesson.number
     for one in reversed([one for one in unit.lessons if one.number <= made_in]):
         for piece in notes_read(one.notes):
             if isinstance(piece, Explained) and piece.word.casefold() == word.casefold():
@@ -259,7 +270,7 @@ def _explained(
 
 def _comes_of_another(unit: Unit, name: str, number: int) -> bool:
     """Whether the same lesson makes the motif that it comes from, of which its notes tell first."""
-    return any(one != name and _made_in(unit, one) == number for one in roots(unit.dance, name))
+    return any(one != name and made_in(unit, one) == number for one in roots(unit.dance, name))
 
 
 def _as_made(unit: Unit, name: str, word: str) -> list[Action]:
@@ -270,17 +281,6 @@ def _as_made(unit: Unit, name: str, word: str) -> list[Action]:
         for one, _ in _moves(unit.dance, root)
         if action_label(one) == word
     ]
-
-
-def _made_in(unit: Unit, name: str) -> int | None:
-    return next(
-        (
-            lesson.number
-            for lesson in unit.lessons
-            if any(name in (*step.makes, *step.develops) for step in lesson.steps)
-        ),
-        None,
-    )
 
 
 def _words(unit: Unit, lesson: Lesson) -> frozenset[str]:

@@ -12,6 +12,7 @@ from collections.abc import Iterable
 from build_tools.model.dance import Groups, Section
 from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
+from build_tools.views.lesson.later_parts import said_by_now
 from build_tools.views.words.punctuation import capital
 
 NAMES = {2: "pair", 3: "three", 4: "four", 5: "five", 6: "six", 7: "seven"}
@@ -41,8 +42,14 @@ def tells_of_a_pair_left(step: Step) -> bool:
 
 
 def said_by_the_author(unit: Unit, lesson: Lesson, size: int) -> str | None:
-    """What the author says that a group of `size` does, in this lesson or else in the unit."""
-    return said_of(size, (lesson.change.get("partners", ""), lesson.notes, unit.notes))
+    """What the author says that a group of `size` does, in this lesson or else in the unit.
+
+    What is said of a part that is made in a later lesson waits for it.
+    """
+    texts = (lesson.change.get("partners", ""), lesson.notes, unit.notes)
+    found = (said_of(size, (text,)) for text in texts)
+    held = (said_by_now(unit, lesson.number, said) for said in found if said)
+    return next((said for said in held if said), None)
 
 
 def last_dances_alone(section: Section, size: int) -> bool:

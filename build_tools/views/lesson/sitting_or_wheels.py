@@ -19,6 +19,7 @@ from build_tools.views.diagrams.body_words import deed_in_words
 from build_tools.views.lesson.as_in_steps import as_in_steps
 from build_tools.views.lesson.changed_return import only_in_return
 from build_tools.views.lesson.class_groups import GROUP_SIZES
+from build_tools.views.lesson.coming_near import have_to_agree
 from build_tools.views.lesson.moves_in_steps import MoveMet, StepMoves
 from build_tools.views.lesson.room_beside_chairs import tells_room_beside_chairs
 from build_tools.views.words.punctuation import capital
@@ -28,12 +29,13 @@ IN_GENERAL = (
     "shoulders for a jump. On wheels, one gentle push does for two steps, and both hands on the "
     "wheels make a turn."
 )
-WITH_OTHERS = (
-    "With others: leave two steps more on each side of a wheelchair, one beside a chair. Agree "
-    "where you meet, and which of you moves there."
+ROOM_WITH_OTHERS = (
+    "With others: leave two steps more on each side of a wheelchair, one beside a chair."
 )
-WITH_OTHERS_ROOM_TOLD = "With others: agree where you meet, and which of you moves there."
-"""Where the unit itself says how much room."""
+"""Said where the unit itself does not say how much room."""
+AGREE_WITH_OTHERS = "With others: agree where you meet, and which of you moves there."
+"""Said only where dancers come near one another and the unit does not settle how."""
+_SAID_ONCE = frozenset({IN_GENERAL, ROOM_WITH_OTHERS, AGREE_WITH_OTHERS})
 _BEYOND_GESTURE = frozenset({"travel", "turn", "jump", "transfer"})
 _GETTING_ABOUT = re.compile(
     r"\b(?:walk|step|side-step|skip|run|jump|bounce|turn|spin|travel|go|sway|rush|roll|hop|"
@@ -68,7 +70,7 @@ def all_seated_ways(
     unit: Unit, steps: Sequence[Step], moves: Sequence[StepMoves]
 ) -> tuple[SeatedWays, ...]:
     """The ways of every step of a lesson. What an earlier step told is not told again."""
-    with_others = WITH_OTHERS_ROOM_TOLD if tells_room_beside_chairs(unit) else WITH_OTHERS
+    room_told = tells_room_beside_chairs(unit)
     found: list[SeatedWays] = []
     told: dict[SeatedMove, int] = {}
     said: dict[str, int] = {}
@@ -76,7 +78,8 @@ def all_seated_ways(
         met = _met(unit.dance, danced.danced)
         apart = _told_apart(met)
         ways = _each_word_once([one for one in met if one not in told], apart)
-        holds = tuple(_lines(step, with_others, general=not met))
+        agree = have_to_agree(unit.dance, danced)
+        holds = tuple(_lines(step, general=not met, room=not room_told, agree=agree))
         lines = [line for line in holds if line not in said]
         if older := [(apart[one], told[one]) for one in met if one in told]:
             # before the step's own ways, which stand below the lines
@@ -85,17 +88,23 @@ def all_seated_ways(
             lines.insert(0, as_in_steps([(None, said[IN_GENERAL])]))
         found.append(SeatedWays(ways, tuple(lines)))
         told = dict.fromkeys(met, number) | told
-        said |= {line: number for line in lines if line in (IN_GENERAL, with_others)}
+        said |= {line: number for line in lines if line in _SAID_ONCE}
     return tuple(found)
 
 
-def _lines(step: Step, with_others: str, *, general: bool) -> Iterator[str]:
-    """What holds for a whole step: in general where it has no moves, and with others near."""
+def _lines(step: Step, *, general: bool, room: bool, agree: bool) -> Iterator[str]:
+    """What holds for a whole step: in general where it has no moves, and with others near.
+
+    With others it is how much room they leave and, where they come near, what they agree.
+    """
     if general and _GETTING_ABOUT.search(f"{step.does} {step.task}"):
         yield IN_GENERAL
     danced = step.makes or step.develops or step.joins or step.dances or step.shows
     if GROUP_SIZES.get(step.grouping, 1) > 1 and danced:
-        yield with_others
+        if room:
+            yield ROOM_WITH_OTHERS
+        if agree:
+            yield AGREE_WITH_OTHERS
 
 
 def _met(dance: Dance, danced: Sequence[MoveMet]) -> dict[SeatedMove, str | None]:

@@ -17,7 +17,12 @@ from build_tools.model.unit import Unit
 from build_tools.views.lesson.as_in_steps import as_in_steps
 from build_tools.views.lesson.moves_in_steps import todays_moves
 from build_tools.views.lesson.room_beside_chairs import tells_room_beside_chairs
-from build_tools.views.lesson.sitting_or_wheels import SeatedWays, all_seated_ways
+from build_tools.views.lesson.sitting_or_wheels import (
+    AGREE_WITH_OTHERS,
+    ROOM_WITH_OTHERS,
+    SeatedWays,
+    all_seated_ways,
+)
 from tests.support.sound_bank import real_unit, whole_bank
 from tests.views.lesson.test_moves_in_steps import with_notes
 
@@ -165,5 +170,34 @@ def test_the_bank_says_no_room_where_the_unit_does(said: str, tells: bool) -> No
     )
     assert tells_room_beside_chairs(silent) == tells
     lines = [line for way in ways_in(silent, 2) for line in way.lines if "With others" in line]
-    assert len(lines) == 1
-    assert ("two steps more on each side of a wheelchair, one beside a chair" in lines[0]) != tells
+    assert lines == ([] if tells else [ROOM_WITH_OTHERS])
+
+
+@pytest.mark.parametrize(
+    ("slug", "number"), [("magnets", 1), ("marble-run", 2), ("marble-run", 3), ("leaving", 5)]
+)
+def test_who_meet_nobody_have_nothing_to_agree(slug: str, number: int) -> None:
+    bare = with_notes(published(slug), number, "")
+    assert all(AGREE_WITH_OTHERS not in way.lines for way in ways_in(bare, number))
+
+
+def test_partners_who_come_near_agree_unless_the_author_settles_it() -> None:
+    bare = with_notes(published("rope-bridge"), 3, "")
+    agreed = [n for n, way in enumerate(ways_in(bare, 3), 1) if AGREE_WITH_OTHERS in way.lines]
+    assert agreed == [2], "where both edge to the brink; said once"
+    assert all(AGREE_WITH_OTHERS not in way.lines for way in ways_of("rope-bridge", 3))
+
+
+def test_a_way_of_the_changed_return_waits_for_the_lesson_that_makes_it() -> None:
+    made_in = 5
+    for number in range(1, 7):
+        wheels = [one.wheels for way in ways_of("leaving", number) for one in way.moves]
+        if number < made_in:
+            assert not [said for said in wheels if "A'" in said], number
+    assert any("In A' it turns to the gate" in one.wheels for one in ways_of("leaving", 5)[3].moves)
+
+
+def test_only_what_a_step_dances_has_a_way_in_it() -> None:
+    pops, goes = ways_of("seeds-on-the-move", 3)[3], ways_of("seeds-on-the-move", 3)[4]
+    assert [one.word for one in pops.moves] == ["tight", "pop", "settle"]
+    assert "go" in [one.word for one in goes.moves]
