@@ -106,7 +106,8 @@ LOOK_BACK = Saying(
     space|room|way|path|gap ~3 clear|empty|free|behind|open
     clear|empty|free ~2 space|room|path|gap|lane|behind|way
     nobody|nothing|no ~2 behind
-    one at a time
+    ^ one at a time
+    go|walk|run|travel|move|cross|step|dance|back|backwards|leave|start ~~4 one at a time
     one|own ~1 lane|line|track|row ~1 each
     own ~1 lane|track|line|corridor
     partner|other|friend|face|facing ~~8 watch|watches|guide|guides|call|calls|hold|holds|tell|
