@@ -40,7 +40,7 @@ def explained_by_now(unit: Unit, number: int, piece: Explained) -> Explained:
     return Explained(piece.word, said_by_now(unit, number, piece.text), seated, wheels)
 
 
-def made_in(unit: Unit, name: str) -> int | None:
+def first_made_in(unit: Unit, name: str) -> int | None:
     """The number of the first lesson that makes or changes the motif or part `name`."""
     return next(
         (

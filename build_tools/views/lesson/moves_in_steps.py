@@ -18,7 +18,7 @@ from build_tools.movement.development import roots
 from build_tools.views.dance.left_open import OPEN, drawn_actions
 from build_tools.views.dance.moves_before import moves_before
 from build_tools.views.dance.parts_named import letters_in, motifs_in
-from build_tools.views.lesson.later_parts import explained_by_now, made_in
+from build_tools.views.lesson.later_parts import explained_by_now, first_made_in
 from build_tools.views.lesson.notes_in_steps import danced_in, notes_in_steps
 from build_tools.views.lesson.notes_read import Explained, notes_read
 from build_tools.views.lesson.words_still_true import (
@@ -259,7 +259,7 @@ def _explained(
     With it the moves that this was written for, none where it is this very one: what is said of
     an earlier one may be no longer true, of a side, a speed, a number of counts or a size.
     """
-    made_in = made_in(unit, name) or lesson.number
+    made_in = first_made_in(unit, name) or lesson.number
     for one in reversed([one for one in unit.lessons if one.number <= made_in]):
         for piece in notes_read(one.notes):
             if isinstance(piece, Explained) and piece.word.casefold() == word.casefold():
@@ -270,7 +270,8 @@ def _explained(
 
 def _comes_of_another(unit: Unit, name: str, number: int) -> bool:
     """Whether the same lesson makes the motif that it comes from, of which its notes tell first."""
-    return any(one != name and made_in(unit, one) == number for one in roots(unit.dance, name))
+    sources = (one for one in roots(unit.dance, name) if one != name)
+    return any(first_made_in(unit, one) == number for one in sources)
 
 
 def _as_made(unit: Unit, name: str, word: str) -> list[Action]:
