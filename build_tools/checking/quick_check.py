@@ -247,6 +247,8 @@ def _read_outline(
     allow: Mapping[str, str],
     starts_with: Iterable[str],
     shared: Iterable[str],
+    pictured: int,
+    recorded: int,
 ) -> UnitOutline:
     return UnitOutline(
         slug=slug,
@@ -261,6 +263,8 @@ def _read_outline(
         allow=allow,
         starts_with=tuple(starts_with),
         shared=tuple(shared),
+        pictured=pictured,
+        recorded=recorded,
     )
 
 

@@ -6,11 +6,12 @@ from argparse import ArgumentParser, Namespace
 
 from build_tools.checking.report_data import as_json
 from build_tools.checking.report_text import as_summary, as_text, counted
+from build_tools.checking.weights import weights_in_words
 from build_tools.commands.shared.exit_codes import stopped_if
 from build_tools.commands.shared.folders import below_content, existing_content, take_content
 from build_tools.commands.shared.saying import say_skipped
 from build_tools.disk.places import PROJECT
-from build_tools.use_cases.check import check, kept_file, stands_in_the_way
+from build_tools.use_cases.check import check, kept_file, outlines_in, stands_in_the_way
 
 
 def arguments(parser: ArgumentParser) -> None:
@@ -38,5 +39,7 @@ def run(args: Namespace) -> int:
             said = as_text if args.all else as_summary
             print(said(report.problems, prefix))
         print(counted(report.problems))
+        if weights := weights_in_words(outlines_in(report, wanted)):
+            print(weights)
     say_skipped(report.skipped)
     return stopped_if(stands_in_the_way(report.problems, strict=args.strict))

@@ -89,6 +89,10 @@ class UnitOutline:
     """What is said and set in the first step of the first lesson, where a class learns to stop."""
     shared: tuple[str, ...] = ()
     """The pictures that units of the bank share which it shows, by their names."""
+    pictured: int = 0
+    """Bytes of its pictures where they are published."""
+    recorded: int = 0
+    """Bytes of its recordings."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -16,6 +16,8 @@ from build_tools.model.bank import (
 from build_tools.model.unit import Unit
 from build_tools.source.front_matter import Document
 
+_RECORDING = ".mp3"
+
 
 def build_bank(documents: Mapping[str, Document], units: Sequence[Unit]) -> Bank:
     """The bank, from its sound documents by file name."""
@@ -54,6 +56,8 @@ def outline_unit(unit: Unit, shared: Iterable[str] = ()) -> UnitOutline:
         allow=unit.allow,
         starts_with=_starts_with(unit),
         shared=tuple(sorted(shared)),
+        pictured=sum(n for file, n in unit.media.items() if not file.endswith(_RECORDING)),
+        recorded=sum(n for file, n in unit.media.items() if file.endswith(_RECORDING)),
     )
 
 

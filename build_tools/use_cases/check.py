@@ -8,6 +8,7 @@ from dataclasses import replace
 from pathlib import Path
 
 from build_tools.checking.quick_check import QuickReport, quick_check
+from build_tools.model.bank import UnitOutline
 from build_tools.problem import Problem
 
 
@@ -20,6 +21,20 @@ def check(content: Path, wanted: Sequence[str], kept_in: Path | None) -> QuickRe
     report = quick_check(content, kept_in)
     problems = tuple(one for one in report.problems if _is_wanted(one, wanted))
     return replace(report, problems=problems)
+
+
+def outlines_in(report: QuickReport, wanted: Sequence[str]) -> tuple[UnitOutline, ...]:
+    """The sound units that lie at, below or around the places `wanted`, or all of them."""
+    found = (seen.outline for seen in report.units.values() if seen.outline)
+    return tuple(
+        one
+        for one in found
+        if not wanted
+        or any(
+            place in (".", "units") or f"{place}/".startswith(f"units/{one.slug}/")
+            for place in wanted
+        )
+    )
 
 
 def stands_in_the_way(problems: Sequence[Problem], *, strict: bool) -> bool:
