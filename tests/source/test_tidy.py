@@ -186,3 +186,11 @@ def test_only_what_yaml_reads_otherwise_is_sent_in_another_form() -> None:
     typed = LESSON.replace("Sharp edges.", "Card #1: sharp.").encode()
     sent = as_every_program_reads_it("lesson-1.md", typed).decode()
     assert by_libraries("lesson-1.md", sent)["steps"][1]["look_for"] == "Card #1: sharp."
+
+
+def test_a_remark_behind_the_sign_of_a_folded_text_stays() -> None:
+    raw = b"---\ntitle: A\nsummary: >- # why so short\n  Words\n  and more.\n---\n"
+    made = tidied("unit.md", raw)
+    assert isinstance(made, Tidied)
+    assert "# why so short" in made.text
+    assert "Words and more." in made.text

@@ -38,7 +38,7 @@ class TextReader:
         return text
 
     def _read(self, rest: Line, above: int, path: FieldPath) -> str | None:
-        if _BLOCK.match(rest.text) and (block := self._block(rest, above)) is not None:
+        if _BLOCK.match(rest.text) and (block := self._block(rest, above, path)) is not None:
             return block
         if rest.text[:1] in ('"', "'") and (quoted := self._quoted(rest, above, path)) is not None:
             return quoted
@@ -110,7 +110,7 @@ class TextReader:
         around = [o for o in self.cursor.open if o.lists and o.shape.takes == "fields"]
         return any((k := key_of(inner.text, o.shape)) is not None and k.known for o in around)
 
-    def _block(self, rest: Line, above: int) -> str | None:
+    def _block(self, rest: Line, above: int, path: FieldPath) -> str | None:
         """A text below a bar or a greater-than sign, as YAML has it."""
         lines, end = self.cursor.lines, self.cursor.at
         while end < len(lines) and (not lines[end].text or lines[end].indent > above):
@@ -126,6 +126,8 @@ class TextReader:
             taken.pop()
             end -= 1
         self.cursor.at = end
+        if remark := _REMARK.search(rest.text):
+            self.made.beside[path] = rest.text[remark.start() :].strip()
         return str(found[0]["a"])
 
     def _quoted(self, rest: Line, above: int, path: FieldPath) -> str | None:

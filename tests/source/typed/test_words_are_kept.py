@@ -57,9 +57,16 @@ def _damaged(text: str, others: list[bytes], choose: random.Random) -> str:
         "Éook_for: Four who #do the same verb",
         "asks:\n  - question: What changed? # a remark\n",
         "ask: a # one\nask: b # two\nask: c # three",
+        "summary: >- # a remark\n  Words\n  and more",
         "sections:\n  B:\n    groups: {siZe: 2, roles: {hands: [1]}}",
     ],
-    ids=["a slip in the name", "below a name not known", "a name again", "a name in braces"],
+    ids=[
+        "a slip in the name",
+        "below a name not known",
+        "a name again",
+        "a folded text",
+        "a name in braces",
+    ],
 )
 def test_what_was_once_lost_is_kept(typed: str) -> None:
     """Found by 50,000 mutated files."""
