@@ -38,7 +38,8 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
 
     Folders whose files take long come first, so that no worker is left alone with one at the end.
     """
-    items.sort(key=lambda item: item.path.relative_to(HERE).parts[0] not in LONGEST)
+    first = {path: path.relative_to(HERE).parts[0] in LONGEST for path in {i.path for i in items}}
+    items.sort(key=lambda item: not first[item.path])
     if not config.getoption("--thorough"):
         later = [item for item in items if item.get_closest_marker("thorough")]
         items[:] = [item for item in items if not item.get_closest_marker("thorough")]

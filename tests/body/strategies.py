@@ -65,4 +65,4 @@ def published() -> tuple[tuple[Action, Action | None], ...]:
     return tuple(dict.fromkeys(found))
 
 
-joined = st.tuples(actions, befores) | st.sampled_from(published())
+joined = st.tuples(actions, befores) | st.deferred(lambda: st.sampled_from(published()))

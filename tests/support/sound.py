@@ -9,7 +9,6 @@ from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
-from scipy.signal import stft
 
 Samples = NDArray[np.float32]
 Times = NDArray[np.float64]
@@ -77,6 +76,9 @@ def pulse(samples: NDArray[Any], rate: int, about: float) -> float:
 
     What is struck is how much louder all tones get from frame to frame, by scipy's transform.
     """
+    # Loading it takes a second, and what tests there are is gathered by both workers.
+    from scipy.signal import stft
+
     _, _, tones = stft(samples, rate, nperseg=2048, noverlap=2048 - HOP)
     struck = np.maximum(np.diff(np.log1p(100 * np.abs(tones)), axis=1), 0).mean(axis=0)
     seconds = np.arange(len(struck)) * HOP / rate

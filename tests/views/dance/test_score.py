@@ -15,24 +15,14 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from build_tools.checking.check_bank import check_unit
 from build_tools.model.dance import Action, Dance, Motif, Passage, Seconds, Transition
-from build_tools.model.unit import SchoolYears, Unit
+from build_tools.model.unit import SchoolYears
 from build_tools.movement.whole import counts_in_order
 from build_tools.views.dance.score import score
 from build_tools.views.dance.tempo_for_age import tempo_for_age
-from tests.support.banks import ROOT
-from tests.support.sound_bank import real_bank, real_unit
+from tests.support.sound_bank import every_unit, real_unit
 
-ODD = ROOT / "tests" / "unusual_units"
-
-
-def odd_units() -> list[Unit]:
-    found = [check_unit(ODD, folder.name, {}).unit for folder in sorted((ODD / "units").iterdir())]
-    return [unit for unit in found if unit is not None]
-
-
-DANCES = [unit.dance for unit in (*real_bank().units, *odd_units())]
+DANCES = [unit.dance for unit in every_unit()]
 
 
 def overlapped(dance: Dance) -> Dance:
@@ -131,7 +121,7 @@ def test_a_canon_is_as_long_as_its_law_says(
     ],
 )
 def test_only_what_has_a_beat_can_be_played(slug: str, plays: bool) -> None:
-    (unit,) = (unit for unit in odd_units() if unit.slug == slug)
+    (unit,) = (unit for unit in every_unit() if unit.slug == slug)
     found = score(unit.dance)
     assert found.can_be_played == plays
     assert all(s.cue for s in found.stretches if s.counts is None)
