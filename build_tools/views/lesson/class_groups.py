@@ -56,6 +56,26 @@ def made_before(unit: Unit, lesson: Lesson) -> tuple[str, ...]:
     )
 
 
+def splits_standing_groups(unit: Unit, lesson: Lesson, index: int) -> bool:
+    """Whether a step's groups are parts of larger ones that stand: pairs of fours made as fours.
+
+    Nobody is left over by it: who is over is in the five or the three that was made then.
+    """
+    size = GROUP_SIZES.get(lesson.steps[index].grouping, 1)
+    earlier = [one for one in unit.lessons if one.number < lesson.number]
+    runs = [[step.grouping for step in one.steps] for one in earlier]
+    runs.append([step.grouping for step in lesson.steps[:index]])
+    made: dict[str, int | None] = {}
+    for groupings in runs:
+        for grouping in groupings:
+            if grouping in GROUP_SIZES:
+                made.setdefault(grouping, _joined_from(groupings, grouping))
+    return size > 1 and any(
+        part is None and GROUP_SIZES[one] > size and GROUP_SIZES[one] % size == 0
+        for one, part in made.items()
+    )
+
+
 def joined_in_lessons(unit: Unit) -> tuple[int, ...]:
     """The sizes of groups that the unit's lessons join to make the groups of its dance.
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 
 from build_tools.model.dance import Dance, Groups, Section
@@ -10,7 +11,12 @@ from build_tools.model.unit import Unit
 from build_tools.movement.roles import place_danced
 from build_tools.views.dance.on_the_floor import CLASSES
 from build_tools.views.dance.parts_named import letters_in
-from build_tools.views.lesson.class_groups import GROUP_SIZES, class_groups, groupings_known
+from build_tools.views.lesson.class_groups import (
+    GROUP_SIZES,
+    class_groups,
+    groupings_known,
+    splits_standing_groups,
+)
 from build_tools.views.lesson.notes_in_steps import danced_in
 from build_tools.views.lesson.odd_ones import (
     NAMES,
@@ -35,6 +41,14 @@ _WATCH = {
     "whole class": "",
 }
 
+_WHO_WATCHES = re.compile(
+    r"\b(?:sits|(?<!to )sit (?:down|along|by|at|beside|on|in|three|two|one)|(?:half|rest) sits?"
+    r"|watchers,? (?:sit|stand)|watches|stay\b[^.]*\bwatch|looks on|one dances"
+    r"|you\b[^.]*, watch)\b",
+    re.IGNORECASE,
+)
+"""Words by which a step says itself where watchers are, or who dances while others watch."""
+
 
 def left_over_in_words(unit: Unit, lesson: Lesson, index: int) -> str | None:
     """What a teacher does with who is left, and each one's job; said where a size first comes.
@@ -51,8 +65,9 @@ def left_over_in_words(unit: Unit, lesson: Lesson, index: int) -> str | None:
     sections = _sections(unit.dance, lesson, step.grouping, size)
     known = groupings_known(unit, lesson)
     made = {one for pupils in CLASSES for one in class_groups(known, step.grouping, pupils)}
+    over = size + 1 in made and not splits_standing_groups(unit, lesson, index)
     said = [
-        *(_one_more(unit, lesson, step, size, sections) if size + 1 in made else ()),
+        *(_one_more(unit, lesson, step, size, sections) if over else ()),
         *(_pair_more(step, size, sections) if size + 2 in made else ()),
         *(_one_fewer(unit, lesson, step, size, sections) if size - 1 in made else ()),
     ]
@@ -104,8 +119,10 @@ def _one_fewer(
 
 
 def watching_in_words(lesson: Lesson, step: Step) -> str | None:
-    """Who watches whom, in a step that shows for looking and talking."""
+    """Who watches whom, in a step that shows for looking and talking; not what it says itself."""
     if lesson.look_and_talk is None or step.phase != "look and talk" or not step.shows:
+        return None
+    if any(_WHO_WATCHES.search(text) for text in (step.into, step.task, step.you) if text):
         return None
     return _WATCH[lesson.look_and_talk.who] or None
 

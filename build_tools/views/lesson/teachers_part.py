@@ -19,6 +19,7 @@ from build_tools.movement.canon_and_unison import part_spans
 from build_tools.movement.counts import figures, seconds
 from build_tools.movement.whole import lengths, transition_between
 from build_tools.views.dance.order_danced import WHOLE
+from build_tools.views.dance.parts_named import letters_in
 from build_tools.views.dance.parts_over_counts import parts_over_counts
 from build_tools.views.dance.step_sounding import parts_named, sounding_over
 from build_tools.views.dance.timeline import Sounding, joined_sounding, section_sounding
@@ -47,6 +48,9 @@ _MOST_STARTS, _MOST_SIGNS = 8, 3
 """More than these are no help in a step: who dances what, and the page of the dance, tell them."""
 _PRACTISED = frozenset({"beat", "soft beat", "voice", "recording"})
 """Sounds to which moves are practised before they are put together."""
+_NO_MUSIC = re.compile(
+    r"\b(?:with no|no|without(?: the| any)?) (?:music|tune|recording|sound)\b", re.IGNORECASE
+)
 _BEAT, _STARTS = "Beat", "Starts"
 _LONG = 70
 """Letters of a line that is not told twice on a page."""
@@ -131,10 +135,13 @@ class _Danced(NamedTuple):
     names: tuple[str, ...]
     develops: tuple[str, ...]
     counts: Fraction
+    music: bool
+    """Whether its own words do not say that it goes without the music."""
 
 
 def _danced(step: Step) -> _Danced:
-    return _Danced(step.joins, parts_named(step), step.develops, step.counts or Fraction(0))
+    music = not any(_NO_MUSIC.search(said) for said in (step.say, step.task, step.you) if said)
+    return _Danced(step.joins, parts_named(step), step.develops, step.counts or Fraction(0), music)
 
 
 @lru_cache(maxsize=128)
@@ -142,13 +149,29 @@ def _heard(dance: Dance, danced: _Danced) -> Sounding:
     """What sounds over the counts of a step, as far as that is sure.
 
     Sections that are joined sound as they do in the dance, if the step counts all of them and
-    their joins. What is only practised is told if it is to a beat or a voice.
+    their joins; so does the whole. What is only practised is told if it is to a beat or a voice,
+    and several parts only where all of them have the same sound.
     """
     if danced.joins:
         return joined_sounding(dance, danced.joins, danced.counts)
     heard = sounding_over(dance, danced.names, danced.develops, danced.counts)
     sure = heard.said or all(one.sound in _PRACTISED for one in heard.pieces)
+    sections = [dance.sections[letter] for letter in letters_in(dance, danced.names)]
+    if len(sections) > 1:
+        joined = _joined(dance, danced)
+        if joined.known:
+            return joined
+        sure = len({p.sound for one in sections for p in section_sounding(dance, one).pieces}) == 1
+    if not danced.music and _is_played(heard):
+        sure = False
     return heard if sure else Sounding((), known=False, said=False)
+
+
+def _joined(dance: Dance, danced: _Danced) -> Sounding:
+    """What sounds over sections that are danced one after another, or the whole."""
+    named = [name for name in danced.names if name in dance.sections]
+    order = dance.form if WHOLE in danced.names else tuple(dict.fromkeys(named))
+    return joined_sounding(dance, order, danced.counts)
 
 
 @lru_cache(maxsize=128)
@@ -203,7 +226,8 @@ def _sound(section: Section, heard: Sounding) -> str:
     """What is sounded where nobody counts, how long it lasts, and on what it ends."""
     long = f"{capital(seconds_in_words(section.seconds))}." if section.seconds else ""
     varies = section.seconds is not None and section.seconds.least != section.seconds.most
-    made = made_in_seconds(heard.pieces, about=varies) if heard.said else ""
+    what = section.sound.what
+    made = made_in_seconds(heard.pieces, about=varies, what=what) if heard.said else ""
     ends = f"Ends on: {sentence(section.ends_on)}" if section.ends_on else ""
     return " ".join(part for part in (long, made, ends) if part)
 

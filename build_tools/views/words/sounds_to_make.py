@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
@@ -33,6 +34,13 @@ _DANCERS = {"voice": "dancers speak, no drum"}
 """What dancers do where it is not what a teacher does."""
 _ON_EACH = frozenset({"beat", "soft beat", "claps", "shaker"})
 """Sounds that are told by the counts they fall on; of others it is told from when to when."""
+_SHAKEN = re.compile(
+    r"(?:an?|the|some|one) ((?:\w+ ){0,3}(?:bells?|keys|rattles?|tambourines?|maracas?|tins?|jars?"
+    r"|box(?:es)?|pods?|seeds)\b(?: or (?:an? )?(?:\w+ ){0,3}(?:bells?|keys|rattles?|tambourines?"
+    r"|maracas?|tins?|jars?|box(?:es)?|pods?|seeds)\b)?)",
+    re.IGNORECASE,
+)
+"""What an author begins a sound with that is shaken and is called no shaker."""
 _BY = {"class": "the class", "player": "a player"}
 
 
@@ -65,9 +73,13 @@ def made_in_words(pieces: Sequence[Piece], phrase: int) -> str:
     return f"In each {again}: {told[:1].lower()}{told[1:]}"
 
 
-def made_in_seconds(pieces: Sequence[Piece], *, about: bool) -> str:
-    """Where nothing is counted: "Shake the shaker for 15 seconds. No sound for 4 seconds."."""
-    lines = [capital(_lasting(one, about=about)) for one in pieces]
+def made_in_seconds(pieces: Sequence[Piece], *, about: bool, what: str = "") -> str:
+    """Where nothing is counted: "Shake the shaker for 15 seconds. No sound for 4 seconds.".
+
+    `what` is what the author says of the sound: a bell is shaken where it names a bell.
+    """
+    shaken = _shaken(what)
+    lines = [capital(_lasting(one, about=about).replace("the shaker", shaken)) for one in pieces]
     told: list[str] = []
     while lines:
         run, times = _repeated(lines)
@@ -76,6 +88,12 @@ def made_in_seconds(pieces: Sequence[Piece], *, about: bool) -> str:
             told.append(f"{'That' if run == 1 else 'All of it'} {times} times")
         del lines[: run * times]
     return " ".join(f"{line}." for line in told)
+
+
+def _shaken(what: str) -> str:
+    """What is shaken, in the author's own word where that is no shaker."""
+    found = _SHAKEN.match(what)
+    return f"the {found[1]}" if found and "shaker" not in what.casefold() else "the shaker"
 
 
 def _repeated(lines: Sequence[str]) -> tuple[int, int]:
@@ -173,7 +191,7 @@ def _told(made: _Made, end: Fraction, phrase: int) -> str:
     if list(made.on) == [Fraction(n) for n in range(int(end))]:
         how = _DO[made.sound][2]
         return f"{deed.removesuffix(how)} each{how}{_louder(made, int(end), phrase)}"
-    return f"{deed} on {listed(_places(made.on))}"
+    return f"{deed} on {listed(_places(made.on))}{_louder_among(made, phrase)}"
 
 
 def _deed(sound: str, by: str | None, words: Sequence[str]) -> str:
@@ -228,6 +246,15 @@ def _louder(made: _Made, end: int, phrase: int) -> str:
         if end % length == 0 and again == loud:
             return f", louder on {_listed(at for at in loud if at < length)} of each {length}"
     return f", louder on {_listed(loud)}" if len(loud) <= _MOST_LOUD else ""
+
+
+def _louder_among(made: _Made, phrase: int) -> str:
+    """Of few counts, which are louder; nothing where they are all, or the firsts of phrases."""
+    loud = {at for at in made.loud if at.denominator == 1}
+    usual = {at for at in made.on if at % phrase == 0}
+    if not loud or loud in (usual, set(made.on)) or len(loud) > _MOST_LOUD:
+        return ""
+    return f", louder on {_listed(map(int, loud))}"
 
 
 def _listed(places: Iterable[int]) -> str:

@@ -89,8 +89,40 @@ def test_the_sign_of_each_join_stands_in_the_step_that_practises_it() -> None:
 
 def test_a_silence_inside_joined_sections_is_told_beside_the_taps() -> None:
     told = told_of(unit_named("magnets"), 3, 3)
-    assert told["Beat"].endswith("Tap on 1 to 36. No sound from 37 to 40. Tap softly on 41 to 72.")
+    assert told["Beat"].endswith(
+        "Tap on 1 to 36. No sound from 37 to 40. Tap softly on 41 to 72, "
+        "louder on 46, 54, 62 and 70."
+    )
     assert "four fingers" in told["Sign"]
+
+
+def test_a_run_of_parts_that_sound_unlike_is_not_told_as_one_beat() -> None:
+    # B is rolls and strokes, the join a silence, C a shaker
+    assert told_of(unit_named("marble-run"), 4, 4)["Beat"] == "132 counts."
+    in_order = told_of(unit_named("seeds-on-the-move"), 3, 2)["Beat"]
+    assert "No sound from 17 to 20. The class says the words from 21 to 52." in in_order
+
+
+def test_music_is_not_played_where_the_step_says_it_goes_without() -> None:
+    unit = unit_named("gathering-peascods")
+    lesson = unit.lessons[0]
+    counted = replace(lesson.steps[2], you="Count aloud.")
+    silent = replace(counted, you="Count slowly, with no music.")
+    told = [
+        {one.label: one.words for one in teachers_parts(unit, made, in_full=True)[2]}["Beat"]
+        for made in (
+            replace(lesson, steps=(*lesson.steps[:2], step, *lesson.steps[3:]))
+            for step in (counted, silent)
+        )
+    ]
+    assert "Play the music." in told[0]
+    assert "music" not in told[1]
+
+
+def test_what_is_shaken_has_the_units_own_name() -> None:
+    sound = told_of(unit_named("through-the-gap"), 2, 4)["Sound"]
+    assert "Shake the bell or a bunch of keys for about 8 seconds." in sound
+    assert "Shake the shaker" in told_of(unit_named("marble-run"), 4, 2)["Sound"]
 
 
 def test_what_nobody_counts_is_told_with_its_sounds_and_its_end() -> None:

@@ -90,6 +90,16 @@ def test_louder_counts_are_told_where_they_are_not_the_first_of_each_phrase() ->
     )
 
 
+def test_of_few_counts_the_loudest_is_told() -> None:
+    on = tuple(Fraction(n) for n in (1, 5, 8, 12, 13))
+    soft = Heard("soft beat", counts=Fraction(16), on=on, louder=(Fraction(12),))
+    assert made_in_words(pieces_of(soft), PHRASE) == (
+        "Tap softly on 1, 5, 8, 12 and 13, louder on 12."
+    )
+    alike = Heard("soft beat", counts=Fraction(16), on=on, louder=on)
+    assert "louder" not in made_in_words(pieces_of(alike), PHRASE)
+
+
 def test_what_comes_again_in_each_phrase_is_told_once() -> None:
     roll = Heard("roll", counts=Fraction(4))
     tap = Heard("beat", counts=Fraction(1), louder=(Fraction(1),))
