@@ -80,6 +80,7 @@
       part("tools").hidden = !live;
       part("undo").hidden = !live || !state.before;
       part("pause").textContent = state.paused ? "Go on" : "Pause";
+      part("more").hidden = !root.querySelector(".step-card[data-now] .folds details");
       part("back").disabled = started === null ? at < 0 : at <= 0;
       part("next").disabled = started === null ? at >= plan.length - 1 : at >= plan.length;
       part("next").textContent = started !== null && at === plan.length - 1 ? "End" : started === null ? "Look ahead" : "Next";
@@ -230,6 +231,12 @@
     part("start").addEventListener("click", begin);
     part("next").addEventListener("click", () => turn(1));
     part("back").addEventListener("click", () => turn(-1));
+    // what is folded may stand below the screen: one press brings it up
+    part("more").addEventListener("click", () => {
+      const folds = root.querySelector(".step-card[data-now] .folds");
+      folds.scrollIntoView({ block: "start" });
+      folds.querySelector("summary").focus({ preventScroll: true });
+    });
     part("if").addEventListener("click", () => {
       const panel = part("trouble");
       panel.open = true;

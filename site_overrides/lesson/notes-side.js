@@ -2,6 +2,7 @@
 // It is made of what stands on the page when that is printed, so that the page does not carry it twice.
 (() => {
   const article = document.querySelector("[data-lesson]");
+  const LINES = 101, LETTERS = 44, PLAN = 10; // of a side, a line, a plan
   let made = null;
 
   window.addEventListener("beforeprint", () => {
@@ -12,8 +13,8 @@
   window.addEventListener("afterprint", () => made?.remove());
 
   function side() {
-    const steps = [...article.querySelectorAll(".step")].map(ofStep).filter(Boolean);
     const notes = article.querySelector("section.notes");
+    const steps = withFloor([...article.querySelectorAll(".step")], notes ? lines(notes) : 0).filter(Boolean);
     if (!steps.length && !notes) return null;
     const { lesson } = article.dataset;
     const head = element("h2", `Notes for lesson ${lesson}, step by step`);
@@ -23,10 +24,34 @@
     return whole;
   }
 
-  function ofStep(step) {
-    const told = [...step.querySelectorAll(":scope .does > .on-screen")].map(unfolded);
+  // the floor, where the lesson's own sides have no room for it, as far as one further side has
+  function withFloor(steps, besides) {
+    const told = steps.map((step) => [...step.querySelectorAll(":scope .does > .on-screen")].map(unfolded));
+    const plans = steps.map((step) => [...step.querySelectorAll(".step-plan[data-printed] .figure")].map(drawn));
+    let room = told.reduce((left, one) => left - one.map(lines).reduce((a, b) => a + b, one.length && 1.5), LINES - besides);
+    const drawnBefore = article.querySelector(".plans") && !article.querySelector(".sitting");
+    return steps.map((step, n) => {
+      const fitting = drawnBefore ? [] : plans[n].filter(() => (room -= PLAN) >= 0);
+      return ofStep(step, [...fitting, ...told[n]]);
+    });
+  }
+
+  // about how many lines of half a side
+  function lines(node) {
+    const pieces = [node, ...node.querySelectorAll("p, li, h3, b, dt, dd")].filter((one) => !one.querySelector("p, li, dt, dd"));
+    return pieces.reduce((sum, one) => sum + Math.ceil(one.textContent.length / LETTERS), 0);
+  }
+
+  function ofStep(step, told) {
     if (!told.length) return null;
     return element("section", step.querySelector("h3").cloneNode(true), ...told);
+  }
+
+  function drawn(figure) {
+    const copy = figure.cloneNode(true);
+    copy.querySelector("details")?.remove();
+    for (const named of copy.querySelectorAll("[id]")) named.removeAttribute("id");
+    return copy;
   }
 
   // as it stands on the page, without its fold

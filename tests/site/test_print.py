@@ -43,7 +43,8 @@ PIECES = """
 SAYS = "() => [...document.querySelectorAll('.say')].map((say) => say.textContent)"
 # Letters in the drawings that are printed, which may be smaller.
 DRAWN = """
-() => [...document.querySelectorAll(".first svg text")].map((text) => text.textContent).join("")
+() => [...document.querySelectorAll(":is(.first, .plans, .step-plan) svg text")]
+  .map((text) => text.textContent).join("")
 """
 
 

@@ -24,7 +24,8 @@ from tests.support.drawn import ENVIRONMENT
 
 AT_ONCE = 20
 _NOT_ON_PAPER = re.compile(
-    r'<details class="covers">.*?</details>|<div class="step-strip">.*?</figure></div>'
+    r'<details class="covers">.*?</details>'
+    r'|<div class="step-(?:strip|plan)"[^>]*>.*?</figure></div>'
     r'|<details class="fit".*?</details>|<nav .*?</nav>|<section class="notes".*?</section>'
     r'|<details class="in-words">.*?</details>',
     re.DOTALL,

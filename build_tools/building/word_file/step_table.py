@@ -55,7 +55,7 @@ def _row(node: Node) -> Iterator[Row]:
         for row in node.all("div"):
             name, *lines = row.elements
             yield name.text, tuple(Paragraph(runs(line.inside)) for line in lines)
-    elif "step-strip" in node.classes or node.name == "figure":
+    elif "step-strip" in node.classes or "step-plan" in node.classes or node.name == "figure":
         yield from _drawn(node)
     elif "see" in node.classes:
         label, _, where = node.text.partition(": ")

@@ -20,6 +20,7 @@ from build_tools.pages.pieces.motif_drawn import MotifDrawn, motif_drawn
 from build_tools.pages.pieces.notes import notes_html
 from build_tools.pages.pieces.picture import Picture
 from build_tools.pages.pieces.questions import QuestionView, question_view
+from build_tools.pages.pieces.standing import standing_plans
 from build_tools.pages.pieces.step_help import StepHelp, step_helps
 from build_tools.pages.pieces.talk import TalkView, talk_view
 from build_tools.pages.pieces.trouble import trouble_lines
@@ -72,6 +73,8 @@ class CardStep:
     """How to make the task harder."""
     strips: tuple[Picture, ...]
     """Pictures of what the step makes or changes."""
+    plans: tuple[Picture, ...]
+    """The floor, where pupils stand so for the first time in the lesson."""
     help: StepHelp
     """What its moves are, how to run its minutes, who is left over, ways sitting and on wheels."""
     can_wait: bool
@@ -161,6 +164,7 @@ def _steps(
     """The steps; the last that looks and talks has the lesson's closing questions."""
     looking = [n for n, step in enumerate(lesson.steps) if step.phase == "look and talk"]
     afters = [*(step.does for step in lesson.steps[1:]), "The end of the lesson"]
+    plans = standing_plans(unit, lesson)
     yours = teachers_parts(unit, lesson, in_full=True)
     facts, helps = step_facts(unit, lesson), step_helps(unit, lesson, today)
     return tuple(
@@ -179,6 +183,7 @@ def _steps(
             easier=step.easier,
             harder=step.harder,
             strips=tuple(drawn[name].picture for name in today.steps[n].drawn),
+            plans=plans[n],
             help=helps[n],
             can_wait=step.can_wait,
             after=afters[n],

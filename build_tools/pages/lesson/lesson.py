@@ -23,12 +23,14 @@ from build_tools.pages.pieces.motif_drawn import MotifDrawn, motif_drawn
 from build_tools.pages.pieces.music import Music, music
 from build_tools.pages.pieces.notes import notes_html
 from build_tools.pages.pieces.picture import Picture, picture
+from build_tools.pages.pieces.standing import standing_plans
 from build_tools.pages.pieces.step_help import step_helps
 from build_tools.pages.pieces.talk import TalkView, talk_view
 from build_tools.pages.pieces.trouble import trouble_lines
 from build_tools.views.dance.parts_named import letters_in
 from build_tools.views.diagrams.body_sprite import BodyDrawn, sprite
 from build_tools.views.diagrams.small_line import small_line
+from build_tools.views.diagrams.standing_plan import standing_plan
 from build_tools.views.lesson.drawn_first import drawn_first
 from build_tools.views.lesson.lesson_in_short import LineInShort, lesson_in_short
 from build_tools.views.lesson.lesson_wording import (
@@ -39,6 +41,7 @@ from build_tools.views.lesson.lesson_wording import (
 )
 from build_tools.views.lesson.moves_in_steps import TodaysMoves, todays_moves
 from build_tools.views.lesson.notes_in_steps import danced_in
+from build_tools.views.lesson.standing_in_steps import plans_of
 from build_tools.views.lesson.to_print import where_to_get
 from build_tools.views.paper.paper_size import on_paper
 from build_tools.views.words.plain_words import minutes_in_words
@@ -127,6 +130,8 @@ class LessonView:
     """What to check and say before they move."""
     story: StoryView | None
     """Where pupils are coming from."""
+    plans: tuple[Picture, ...]
+    """The floor as paper has it before the steps; empty where paper has it on the side of notes."""
     steps: tuple[StepView, ...]
     """In order, each with everything a teacher says and looks for."""
     talk: TalkView | None
@@ -163,6 +168,7 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
     today = todays_moves(unit, lesson)
     drawn = _drawn(unit, lesson, today)
     paper = on_paper(unit, lesson)
+    plans = standing_plans(unit, lesson)
     minutes = kept_together(minutes_in_words(lesson.minutes))
     view = LessonView(
         frame=frame(bank, path, f"{title}, {unit.title}", lesson.pupils_make, "lesson.js"),
@@ -194,7 +200,10 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         classroom_first=lesson.classroom_first,
         safety=(*lesson.safety, EVERY_TIME),
         story=story_of(unit, lesson),
-        steps=step_views(unit, lesson, step_helps(unit, lesson, today), drawn.steps, paper.told),
+        plans=_plans_on_paper(unit, lesson) if paper.plans else (),
+        steps=step_views(
+            unit, lesson, step_helps(unit, lesson, today), drawn.steps, paper.told, plans
+        ),
         talk=talk_view(unit, lesson, lesson.look_and_talk) if lesson.look_and_talk else None,
         not_dancing=lesson.not_dancing,
         trouble=trouble_lines(lesson),
@@ -211,6 +220,13 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         next=_neighbour(unit, index + 1),
     )
     return Page(path, "lesson/lesson.html", view.frame.title, view)
+
+
+def _plans_on_paper(unit: Unit, lesson: Lesson) -> tuple[Picture, ...]:
+    return tuple(
+        replace(picture(standing_plan(unit, one.letter)), title=one.title)
+        for one in plans_of(unit, lesson)
+    )
 
 
 def _short_line(lesson: Lesson, line: LineInShort) -> ShortLine:

@@ -19,6 +19,7 @@ from build_tools.views.lesson.lesson_wording import (
     phase_in_words,
     where_in_words,
 )
+from build_tools.views.lesson.standing_in_steps import plans_of
 from build_tools.views.lesson.step_facts import StepFacts, step_facts
 from build_tools.views.lesson.teachers_part import Told, teachers_parts
 from build_tools.views.lesson.timings import StepTime, step_times
@@ -70,6 +71,10 @@ class StepView:
     """The way to the questions, from the step that looks and talks."""
     strips: tuple[Picture, ...]
     """Pictures of what the step makes or changes, where not drawn above."""
+    plans: tuple[Picture, ...]
+    """The floor, where pupils stand so for the first time in the lesson."""
+    floor_printed: bool
+    """Whether paper shows it too: before the steps, or else on the side of notes."""
     told: str
     """How much of its moves there is room for on paper, from 0 to 5."""
     help: StepHelp
@@ -82,10 +87,11 @@ def step_views(
     helps: tuple[StepHelp, ...],
     strips: tuple[tuple[Picture, ...], ...],
     told: tuple[int, ...],
+    plans: tuple[tuple[Picture, ...], ...],
 ) -> tuple[StepView, ...]:
     """The steps, each with its own help and pictures."""
     return tuple(
-        _step(lesson, *each)
+        _step(unit, lesson, *each)
         for each in zip(
             step_facts(unit, lesson),
             step_times(lesson),
@@ -94,12 +100,14 @@ def step_views(
             helps,
             told,
             teachers_parts(unit, lesson, in_full=False),
+            plans,
             strict=True,
         )
     )
 
 
 def _step(
+    unit: Unit,
     lesson: Lesson,
     facts: StepFacts,
     time: StepTime,
@@ -108,6 +116,7 @@ def _step(
     helped: StepHelp,
     told: int,
     yours: tuple[Told, ...],
+    plans: tuple[Picture, ...],
 ) -> StepView:
     return StepView(
         number=facts.number,
@@ -130,5 +139,7 @@ def _step(
         talk=_TALK if has_way_to_talk(lesson, step) else None,
         strips=strips,
         help=helped,
+        plans=plans,
+        floor_printed=any(one.step == facts.number for one in plans_of(unit, lesson)),
         told=str(told),
     )

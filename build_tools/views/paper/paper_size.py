@@ -15,6 +15,8 @@ from itertools import chain
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
+from build_tools.views.diagrams.standing_plan import plan_height
+from build_tools.views.lesson.standing_in_steps import plans_of
 from build_tools.views.lesson.teachers_part import teachers_parts
 from build_tools.views.paper.printed import PrintedLesson, Runs, printed_words
 from build_tools.views.paper.sides import (
@@ -22,8 +24,10 @@ from build_tools.views.paper.sides import (
     Part,
     Setting,
     laid_out,
+    plans_height,
     sides,
     told_height,
+    with_plans,
     with_told,
     with_turn,
 )
@@ -60,17 +64,21 @@ _LETTERS_OF_A_STEP, _LETTERS_OF_A_DRAWING = 200, 2
 """For a step's lines that are not full, and for each unit of the height of what is drawn."""
 STRETCHES = (1.0, 1.01, 1.02)
 """The browser lays out within two hundredths of what is worked out here."""
+WITH_PLANS = (*STRETCHES, 1.05)
+"""Plans of the floor are drawn where there is room to spare: they can stand among the notes too."""
 
 
 @dataclass(frozen=True, slots=True)
 class OnPaper:
     """How a lesson is printed: its size, and how much each step tells of its moves.
 
-    `told` has a level of `told_at_each_level` for each step, 0 for nothing.
+    `told` has a level of `told_at_each_level` for each step, 0 for nothing; `plans` says whether
+    the floor is drawn before the steps.
     """
 
     size: str
     told: tuple[int, ...]
+    plans: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,6 +93,7 @@ def on_paper(unit: Unit, lesson: Lesson) -> OnPaper:
     """The size of the lesson's words on paper, and how much of its moves is told.
 
     What the new moves mean comes before large print: a lesson is set smaller so that it is told.
+    The floor is drawn where there is room for both; else it is drawn on the side of notes.
     """
     index = lesson.number - 1
     if index < len(unit.lessons) and unit.lessons[index] is lesson:
@@ -105,18 +114,46 @@ def _worked_out(unit: Unit, lesson: Lesson) -> OnPaper:
     if not sizes and _surely_fits(unit, lesson):
         sizes = [LEAST]
     if not sizes:
-        return OnPaper(MORE_SIDES, (MOST_TOLD,) * len(lesson.steps))
+        drawn = bool(plans_of(unit, lesson))
+        return OnPaper(MORE_SIDES, (MOST_TOLD,) * len(lesson.steps), drawn)
     found = {size: _told(printed, runs, SETTINGS[size]) for size in sizes}
     whole = (size for size in sizes if min(found[size], default=0) > 0)
     size = next(whole, sizes[-1])
-    return OnPaper(size, found[size])
+    beside_plans = _told_beside_plans(unit, lesson, printed, runs, SETTINGS[size])
+    return OnPaper(size, beside_plans or found[size], bool(beside_plans))
+
+
+def _told_beside_plans(
+    unit: Unit,
+    lesson: Lesson,
+    printed: PrintedLesson,
+    runs: Sequence[Sequence[Runs]],
+    setting: Setting,
+) -> tuple[int, ...]:
+    """The level of each step where the floor is drawn, if new moves are told then; else nothing."""
+    plans = plans_of(unit, lesson)
+    if not plans:
+        return ()
+    shapes = [plan_height(unit, one.letter) for one in plans]
+    high = plans_height([one.title for one in plans], shapes, setting)
+    told = _told(printed, runs, setting, high)
+    return told if min(told, default=0) > 0 else ()
 
 
 def _told(
-    printed: PrintedLesson, runs: Sequence[Sequence[Runs]], setting: Setting
+    printed: PrintedLesson,
+    runs: Sequence[Sequence[Runs]],
+    setting: Setting,
+    plans_high: float = 0.0,
 ) -> tuple[int, ...]:
-    """The level of each step: all steps reach one as far as there is room, then the next."""
-    parts = laid_out(printed, setting)
+    """The level of each step: all steps reach one as far as there is room, then the next.
+
+    Nothing at all where not even the lesson with its plans has room.
+    """
+    parts = with_plans(laid_out(printed, setting), plans_high)
+    stretches = WITH_PLANS if plans_high else STRETCHES
+    if plans_high and not _fits(parts, stretches=stretches):
+        return ()
     heights = [[told_height(told, setting) for told in level] for level in runs]
     steps = range(len(printed.steps))
     levels = [0 for _ in steps]
@@ -124,7 +161,8 @@ def _told(
         for n in (n for n in steps if levels[n] == level - 1):
             levels[n] = level
             more = heights[level][n] > heights[level - 1][n]
-            if more and not _fits(with_told(parts, [heights[levels[m]][m] for m in steps])):
+            now = with_told(parts, [heights[levels[m]][m] for m in steps])
+            if more and not _fits(now, stretches=stretches):
                 levels[n] = level - 1
     return tuple(levels)
 
@@ -206,5 +244,7 @@ def _holding(lesson: Lesson, printed: PrintedLesson, size: str) -> Callable[[flo
     return holds
 
 
-def _fits(parts: Sequence[Part], share: float = 1.0) -> bool:
-    return all(sides(parts, share * stretch) <= MOST_SIDES for stretch in STRETCHES)
+def _fits(
+    parts: Sequence[Part], share: float = 1.0, stretches: Sequence[float] = STRETCHES
+) -> bool:
+    return all(sides(parts, share * stretch) <= MOST_SIDES for stretch in stretches)

@@ -67,6 +67,8 @@ class PrintedLesson:
     change: Runs
     words: Runs
     deference: str
+    plans: tuple[str, ...] = ()
+    """What is written over the plans of the floor, where they stand before the steps."""
 
 
 def printed_texts(printed: PrintedLesson) -> Iterator[str]:
@@ -78,6 +80,7 @@ def printed_texts(printed: PrintedLesson) -> Iterator[str]:
     yield from printed.collect
     yield from chain.from_iterable(printed.short)
     yield from _texts(chain.from_iterable(chain.from_iterable(printed.before)))
+    yield from printed.plans
     for step in printed.steps:
         yield from (step.time, step.title.text, step.phase.text, step.how.text)
         yield from (("Say", step.say) if step.say else ())

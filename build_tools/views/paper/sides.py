@@ -29,6 +29,10 @@ _WIDE = (210 - 20 - 17.5) * _MM
 _GAP, _PICTURE_GAP, _PICTURE = 6 * _MM, 5 * _MM, 85 * _MM
 _HALF = (_WIDE - _GAP) / 2
 _BESIDE_PICTURE = _WIDE - _PICTURE - _PICTURE_GAP
+PLAN = 84 * _MM
+"""How wide a plan of the floor is: two stand side by side."""
+PLAN_MARGIN = 0.2
+"""Above and below plans, in sizes of the words."""
 _LINE = 0.75
 """The line above a step, and above and below looking and talking."""
 _SAID, _SAID_LEADING = 14.0, 1.15
@@ -89,6 +93,25 @@ def with_told(parts: Sequence[Part], heights: Sequence[float]) -> tuple[Part, ..
         assert isinstance(part, float)
         found[place] = part + high
     return tuple(found)
+
+
+def with_plans(parts: Sequence[Part], high: float) -> tuple[Part, ...]:
+    """The same with the plans of the floor before the steps, so high."""
+    gap = parts[_BEFORE_STEPS - 1]
+    assert isinstance(gap, float)
+    return (*parts[: _BEFORE_STEPS - 1], gap + high, *parts[_BEFORE_STEPS:])
+
+
+def plans_height(titles: Sequence[str], shapes: Sequence[float], setting: Setting) -> float:
+    """How high plans of the floor are, two side by side; `shapes` are their heights by width."""
+    if not shapes:
+        return 0.0
+    written = max(lines((Run(title),), PLAN, setting.points) for title in titles)
+    return (
+        written * setting.points * setting.leading
+        + PLAN * max(shapes)
+        + 2 * PLAN_MARGIN * setting.points
+    )
 
 
 def told_height(runs: Runs, setting: Setting) -> float:

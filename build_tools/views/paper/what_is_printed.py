@@ -39,6 +39,7 @@ from build_tools.views.lesson.lesson_wording import (
     where_in_words,
     who_looks,
 )
+from build_tools.views.lesson.standing_in_steps import plans_of
 from build_tools.views.lesson.teachers_part import Told, teachers_parts
 from build_tools.views.lesson.timings import StepTime, step_times
 from build_tools.views.paper.printed import (
@@ -67,8 +68,11 @@ def printed_lesson(
     lesson: Lesson,
     vocabulary: Mapping[str, Word] | None = None,
     told: Sequence[int] = (),
+    *,
+    plans: bool = False,
 ) -> PrintedLesson:
-    """What is printed of `lesson`; `told` has the level of `told_at_each_level` for each step.
+    """What is printed of `lesson`; `told` has the level of `told_at_each_level` for each step, and
+    `plans` says whether the floor is drawn before them.
 
     Without the bank's `vocabulary`, a word that the lesson teaches and the unit does not explain
     is taken to be explained in as many words as most are.
@@ -108,6 +112,7 @@ def printed_lesson(
         change=_rows("Change it to fit your class", lesson.change.items(), heading_of_change),
         words=_rows("Words for today", _explained(unit, lesson, vocabulary), str),
         deference=DEFERENCE,
+        plans=tuple(one.title for one in plans_of(unit, lesson)) if plans else (),
     )
 
 

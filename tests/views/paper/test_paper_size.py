@@ -14,6 +14,8 @@ from hypothesis import strategies as st
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
+from build_tools.views.diagrams.standing_plan import plan_height
+from build_tools.views.lesson.standing_in_steps import plans_of
 from build_tools.views.paper import paper_size
 from build_tools.views.paper.paper_size import (
     LEAST,
@@ -25,7 +27,7 @@ from build_tools.views.paper.paper_size import (
     too_long,
 )
 from build_tools.views.paper.printed import printed_words
-from build_tools.views.paper.sides import laid_out, sides
+from build_tools.views.paper.sides import laid_out, plans_height, sides, with_plans
 from build_tools.views.paper.told_in_steps import MOST_TOLD
 from build_tools.views.paper.what_is_printed import printed_lesson
 from tests.agreement.made_lessons import Made, made
@@ -91,6 +93,12 @@ def high(one: Made, size: str, told: Sequence[int]) -> int:
     """On how many sides it is at most, with so much told in each step."""
     printed = printed_lesson(one.unit, one.lesson, None, told)
     parts = laid_out(printed, SETTINGS[size])
+    if on_paper(one.unit, one.lesson).plans:
+        plans = plans_of(one.unit, one.lesson)
+        shapes = [plan_height(one.unit, plan.letter) for plan in plans]
+        titles = [plan.title for plan in plans]
+        parts = with_plans(parts, plans_height(titles, shapes, SETTINGS[size]))
+        return max(sides(parts, stretch) for stretch in paper_size.WITH_PLANS)
     return max(sides(parts, stretch) for stretch in paper_size.STRETCHES)
 
 

@@ -1,0 +1,219 @@
+"""Where a class stands as a section begins: the hall from above, everybody with their number.
+
+Small, for the step in which they first stand so. The places are those of the dance from above;
+numbers are places in a group, and roles have thick or thin rims, and grey inside.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+
+from build_tools.model.dance import Section
+from build_tools.model.unit import Unit
+from build_tools.movement.roles import rows_of
+from build_tools.paths.for_pages import roles_in
+from build_tools.paths.hall import Point, metres
+from build_tools.paths.legs import Moment
+from build_tools.paths.model import Paths, StretchPaths
+from build_tools.views.dance.on_the_floor import class_in_a_hall, in_a_hall
+from build_tools.views.diagrams.diagram import Figure
+from build_tools.views.diagrams.floor_hall import Frame, hall
+from build_tools.views.diagrams.floor_marks import lines_on, marks, short
+from build_tools.views.diagrams.svg import SMALL, drawing, el, path, text, text_width
+from build_tools.views.lesson.standing_in_steps import plan_title
+from build_tools.views.words.plain_words import standing_in_words
+from build_tools.views.words.punctuation import capital, sentence
+from build_tools.views.words.sides_named import sides_in_words
+
+WIDTH = 360
+_BESIDE, _ABOVE, _LINE = 20, 22, 21
+"""Units left and right of the hall and above it, and from one line of words to the next."""
+_SIZES = ((20.0, 16), (15.0, 12), (11.0, 9))
+"""Across a dancer and of the number in it; the first that keeps neighbours apart is taken."""
+_BASELINE = 0.36
+"""How far under the middle of a number its baseline is, in its sizes."""
+_KINDS = 4
+"""How many roles can be told apart: a thick rim, a thin one, and both round grey."""
+_THICK, _THIN = 3.0, 1.2
+_NUMBERED = ("number ", "dancer ", "ones", "twos")
+"""Roles whose number says who they are."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Dancer:
+    """One dancer: where they are in the drawing, which way they face, number and role."""
+
+    x: float
+    y: float
+    facing: float
+    number: int
+    role: int
+
+
+@lru_cache(maxsize=64)
+def standing_plan(unit: Unit, letter: str) -> Figure:
+    """How a class of the usual size stands where the section of that letter first begins."""
+    paths = in_a_hall(unit)
+    stretch = next(one for one in paths.stretches if one.section and one.section.letter == letter)
+    section = unit.dance.sections[letter]
+    scale = (WIDTH - 2 * _BESIDE) / paths.hall.width
+    bottom = _ABOVE + paths.hall.depth * scale
+    frame = Frame(_BESIDE, _ABOVE, WIDTH - _BESIDE, bottom, scale)
+    under = bottom + (_LINE if "back" in unit.dance.sides else 8)
+    legend = tuple(_legend(section, under))
+    title = plan_title(section)
+    svg = drawing(
+        title,
+        WIDTH,
+        under + _LINE * bool(legend),
+        hall(paths, frame),
+        *_groups(paths, stretch, frame),
+        *_dancers(paths, stretch, frame),
+        *legend,
+        kind="floor standing",
+    )
+    return Figure(title, svg, tuple(_words(unit, paths, section)))
+
+
+def plan_height(unit: Unit, letter: str) -> float:
+    """How high the plan is where it is one unit wide; it need not be drawn for that."""
+    section = unit.dance.sections[letter]
+    depth, width = in_a_hall(unit).hall.depth, in_a_hall(unit).hall.width
+    inside = (WIDTH - 2 * _BESIDE) * depth / width
+    below = (_LINE if "back" in unit.dance.sides else 8) + _LINE * bool(_told_roles(section))
+    return (_ABOVE + inside + below) / WIDTH
+
+
+def _placed(paths: Paths, stretch: StretchPaths, frame: Frame) -> list[_Dancer]:
+    x, y = frame.middle
+    roles, numbers = roles_in(stretch), _numbers(stretch)
+    return [
+        _Dancer(
+            x + one.x * frame.scale,
+            y + one.y * frame.scale,
+            one.facing,
+            numbers.get(n, 0),
+            max(role, 0),
+        )
+        for n, (one, role) in enumerate(zip(_everybody(paths, stretch), roles, strict=True))
+    ]
+
+
+def _everybody(paths: Paths, stretch: StretchPaths) -> tuple[Moment, ...]:
+    return paths.everybody(stretch.begins)
+
+
+def _numbers(stretch: StretchPaths) -> dict[int, int]:
+    """Each dancer's number in the group; none where everybody dances alone."""
+    return {
+        dancer: place
+        for group in stretch.together
+        if len(group) > 1
+        for place, dancer in enumerate(group, start=1)
+    }
+
+
+def _groups(paths: Paths, stretch: StretchPaths, frame: Frame) -> Iterator[str]:
+    """A thin line round each group, so that its dancers are seen to belong together."""
+    placed = _placed(paths, stretch, frame)
+    found = []
+    for group in stretch.together:
+        if len(group) > 1:
+            ring = _round([(placed[n].x, placed[n].y) for n in group])
+            found.append(f"M{short(ring[0][0])} {short(ring[0][1])}{lines_on(*ring)}z")
+    if found:
+        yield path("".join(found), 1, "rule")
+
+
+def _round(places: Sequence[Point]) -> list[Point]:
+    """The places in the order in which one meets them going round their middle."""
+    x = sum(place[0] for place in places) / len(places)
+    y = sum(place[1] for place in places) / len(places)
+    return sorted(places, key=lambda p: (round(math.atan2(p[1] - y, p[0] - x), 6), p))
+
+
+def _dancers(paths: Paths, stretch: StretchPaths, frame: Frame) -> Iterator[str]:
+    placed = _placed(paths, stretch, frame)
+    near = min(
+        (
+            metres((one.x, one.y), (other.x, other.y))
+            for n, one in enumerate(placed)
+            for other in placed[:n]
+        ),
+        default=WIDTH,
+    )
+    size = next((one for one in _SIZES if one[0] <= near + 0.5), None)
+    if size is None or not any(one.number for one in placed):
+        for role in sorted({one.role for one in placed}):
+            yield marks(role, [(d.x, d.y, d.facing) for d in placed if d.role == role])
+        return
+    for role in sorted({one.role for one in placed}):
+        yield from _numbered([one for one in placed if one.role == role], role % _KINDS, *size)
+
+
+def _numbered(placed: Sequence[_Dancer], kind: int, across: float, letters: int) -> Iterator[str]:
+    """Dancers of one role: a dot, an arrowhead before it and a number in it, each said once."""
+    dots = "".join(f"M{short(one.x)} {short(one.y)}h.01" for one in placed)
+    yield el("path", d="".join(_tip(one, across / 2) for one in placed))
+    yield from _ring(dots, kind, across)
+    yield el(
+        "text",
+        "".join(str(min(one.number, 9)) for one in placed),
+        x=" ".join(short(one.x) for one in placed),
+        y=" ".join(short(one.y + letters * _BASELINE) for one in placed),
+        font_size=letters,
+        font_weight=700,
+        text_anchor="middle",
+    )
+
+
+def _ring(dots: str, kind: int, across: float) -> Iterator[str]:
+    """A rim, thick or thin, round paper or grey: numbers in it are always ink."""
+    inside = across - 2 * (_THIN if kind % 2 else _THICK)
+    yield _dot(dots, across)
+    yield _dot(dots, inside, class_="hollow")
+    if kind % _KINDS > 1:
+        yield _dot(dots, inside, opacity=0.2)
+
+
+def _dot(dots: str, across: float, **more: str | float) -> str:
+    return el("path", d=dots, fill="none", stroke="currentColor", stroke_width=across, **more)
+
+
+def _tip(one: _Dancer, radius: float) -> str:
+    """An arrowhead on the rim of the dot."""
+    turn = math.radians(one.facing)
+    dx, dy = math.sin(turn), -math.cos(turn)
+    tip = (one.x + dx * (radius + 6), one.y + dy * (radius + 6))
+    base, half = radius - 0.5, radius * 0.6
+    left = (one.x + dx * base - dy * half, one.y + dy * base + dx * half)
+    right = (one.x + dx * base + dy * half, one.y + dy * base - dx * half)
+    return f"M{short(left[0])} {short(left[1])}{lines_on(left, tip, right)}z"
+
+
+def _told_roles(section: Section) -> tuple[tuple[int, str], ...]:
+    """The roles that a number does not name, with the kind of their mark."""
+    rows = tuple(enumerate(name for name, _ in rows_of(section)))
+    if all(name.startswith(_NUMBERED) for _, name in rows):
+        return ()
+    return rows
+
+
+def _legend(section: Section, top: float) -> Iterator[str]:
+    x = float(_BESIDE)
+    for kind, name in _told_roles(section):
+        yield from _ring(f"M{short(x + 7)} {short(top + 12)}h.01", kind, 13)
+        yield text(name, x + 19, top + 16, SMALL)
+        x += 29 + text_width(name, SMALL) * 1.25
+
+
+def _words(unit: Unit, paths: Paths, section: Section) -> Iterator[str]:
+    """The same in words."""
+    at, sides = section.start, unit.dance.sides
+    yield f"{capital(standing_in_words(at, sides))}. {sentence(at.place)}"
+    if named := sides_in_words(sides):
+        yield named
+    yield f"Drawn for {class_in_a_hall(paths)}, the front at the top."
