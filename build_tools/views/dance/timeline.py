@@ -97,7 +97,7 @@ def join_sounding(dance: Dance, first: Section, join: Transition, second: Sectio
     before, after = _plain(dance, first, -1), _plain(dance, second, 0)
     if before is None or before != after:
         return _NOT_KNOWN
-    return _laid(dance, [Heard(before, counts=counts)], counted=True, said=False)
+    return _plainly(dance, before, counts)
 
 
 def joined_sounding(dance: Dance, letters: Sequence[str], counts: Fraction) -> Sounding:
@@ -135,6 +135,12 @@ def practice_sounding(dance: Dance, sections: Sequence[Section], counts: Fractio
     if not heard:
         return _NOT_KNOWN
     sound = "beat" if "beat" in heard else heard[0]
+    return _plainly(dance, sound, counts)
+
+
+@lru_cache(maxsize=64)
+def _plainly(dance: Dance, sound: str, counts: Fraction) -> Sounding:
+    """One sound for so many counts, as in many steps and joins."""
     return _laid(dance, [Heard(sound, counts=counts)], counted=True, said=False)
 
 
