@@ -71,7 +71,8 @@ def taps_alone(unit: EditableUnit) -> Place | None:
         lesson["safety"] = ["Check the floor is dry."]
     for _, _, step in unit.steps():
         step["task"] = "Walk on and on."
-        step.pop("say", None)
+        for field in ("say", "you"):
+            step.pop(field, None)
     return unit.set(unit.lesson_files[0], ("steps", 0, "say"), "Two quick taps mean stop.")
 
 
