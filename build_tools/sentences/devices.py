@@ -108,6 +108,10 @@ _PLAIN = {
     "own variation": "own|choose|pick ~~6 change|variation|device|way\nvary|variation",
 }
 _SAYS = {device: Saying(words) for device, words in _PLAIN.items()} | {"retrograde": _RETROGRADE}
+_ROLES = frozenset(
+    {"one", "two", "three", "four", "ones", "twos", "threes", "fours", "odd", "even", "odds",
+     "evens", "leader", "follower", "leaders", "followers", "a", "b"}
+)  # fmt: skip
 _SHORTEST = 3
 """So many words said one way and then the other are a row and its reverse."""
 
@@ -129,5 +133,11 @@ def _says_both_ways(text: str) -> bool:
     forms = [word.form for word in read(text).words]
     rows = {tuple(forms[at : at + _SHORTEST]): at for at in range(len(forms) - _SHORTEST + 1)}
     return any(
-        len(set(row)) == len(row) and rows.get(row[::-1], -1) > at for row, at in rows.items()
+        len(set(row)) == len(row) and not _change_over(row) and rows.get(row[::-1], -1) > at
+        for row, at in rows.items()
     )
+
+
+def _change_over(row: tuple[str, ...]) -> bool:
+    """Whether two roles stand round what one does to the other: ones ask, twos answer."""
+    return {row[0], row[-1]} <= _ROLES and not _ROLES.issuperset(row)

@@ -9,6 +9,10 @@ _LISTS = {
         "dancer pair group row half four three pupil child partner team person soloist "
         "performer trio duet mover jumper turner leaper actor"
     ),
+    "applauded": (
+        "dancer pair group row half pupil child partner team person soloist performer trio duet "
+        "mover jumper turner leaper actor"
+    ),
     "good": (
         "=best =better =worst =worse =weakest =winner =won =wins =winners =nicest =favourite "
         "=finest =neatest =poorest =cleverest"
@@ -39,7 +43,9 @@ RANKED = Saying(
     which|who ~4 medal|prize|trophy|cup
     win|deserve|earn|get|won|award ~2 @prize
     winner|winners|loser|losers|champion|champions|runner-up|runners-up|leaderboard|scoreboard|podium
-    vote|clap ~2 for ~2 best|favourite|winner|@dancers
+    vote ~2 for ~2 best|favourite|winner|@dancers
+    clap ~2 for ~2 best|favourite|winner|@applauded
+    clap ~2 for the|that|this|your|each|every ~1 three|four
     who|which ~3 vote|voted|votes ~2 for|off|out
     lower|losing|worse|weaker|other half|group|pair|team ~~3 try|tries|harder|loses
     rank|ranking|league !and|of

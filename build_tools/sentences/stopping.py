@@ -100,6 +100,15 @@ _DANCED_TO = Saying(
     {"own": " ".join(SOUNDS_OF_DANCES.values())},
 )
 """The sound is there to dance to, or to hear."""
+_STILL_ALREADY = Saying(
+    """
+    when|once|after|if ~1 all|everyone|everybody|every|each|both|they|you ~2 is|are
+        ~1 still|silent|quiet|stone
+    =stops|=stop when|once|as|if ~2 all|everyone|everybody|every|each|both|they ~2 is|are
+        ~1 still|silent|quiet
+    """
+)
+"""Dancers are still before it sounds, so it tells nobody to stop."""
 _FALLS_SILENT = Saying(
     """
     @own =stops|=ends|=fades|=finishes|=pauses|=dies|=cuts
@@ -176,6 +185,7 @@ def signal_of(sounds: frozenset[str], text: str) -> Said | None:
             clear = (
                 other.said(sentence)
                 or _ANOTHER_SIGNAL.said(sentence)
+                or _STILL_ALREADY.said(sentence)
                 or _FALLS_SILENT.said(heard)
                 or _DANCED_TO.said(heard)
             )

@@ -35,3 +35,8 @@ def test_going_backwards_is_no_retrograde() -> None:
 
 def test_what_was_seen_last_week_is_no_retrograde() -> None:
     assert not says_device("retrograde", "If it was muddled last week, first dance the canon.")
+
+
+def test_roles_that_change_over_are_no_row_danced_backwards() -> None:
+    assert not says_device("retrograde", "Ones ask, twos answer. Then twos ask, ones answer.")
+    assert says_device("retrograde", "Count one, two, three; then three, two, one.")

@@ -10,6 +10,7 @@ from collections.abc import Iterable, Mapping
 from build_tools.model.dance import Action, Dance
 from build_tools.model.unit import Unit
 from build_tools.movement.development import actions_of
+from build_tools.movement.effort import qualities
 from build_tools.views.dance.progress import inside
 
 HEADINGS: Mapping[str, tuple[str, ...]] = {
@@ -80,7 +81,8 @@ def _of_action(action: Action) -> Iterable[str]:
         if range_:
             yield from range_.split(" to ")
     yield from filter(None, (action.direction, action.pathway))
-    yield from action.dynamics
+    # an action of effort is its name and its qualities: glide is light, sustained and direct
+    yield from (*action.dynamics, *qualities(action.dynamics))
 
 
 def _of_development(dance: Dance, name: str) -> set[str]:

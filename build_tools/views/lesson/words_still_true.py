@@ -11,8 +11,10 @@ _TWICE = 2
 _BETWEEN = re.compile(r"(?<=[.!?])\s+")
 """Between two sentences."""
 _WHERE = re.compile(
-    r"\b(left|right|(for|back|side|in|out|up|down)wards?|front|behind|towards|away|sideways|side)\b"
+    r"\b((?<!is )(?<!are )(?<!was )(?<!were )(?<!have )left(?! over)|right|"
+    r"(for|back|side|in|out|up|down)wards?|front|behind|towards|away|sideways|side)\b"
 )
+"""Which way; all four that are left are on no side."""
 _HOW_LONG = re.compile(r"\b(one|two|three|four|five|six|seven|eight|\d+|counts?|beats?|half)\b")
 _HOW_FAST = re.compile(
     r"\b(quick|quickly|quicker|slow|slowly|slower|sudden|suddenly|sharp|sharply|fast|faster|at once"

@@ -43,3 +43,9 @@ def test_nothing_said_stays_nothing() -> None:
     assert way_as_it_holds([LOW], HIGH, None) is None
     assert first_sentence(None) == ""
     assert first_sentence(TAKE) == "Fold a little and reach for it."
+
+
+def test_who_are_left_stand_on_no_side() -> None:
+    right = replace(LOW, side="right")
+    assert way_still_true([replace(LOW, side="left")], right, "All that are left join the ring.")
+    assert not way_still_true([replace(LOW, side="left")], right, "Lean to the left.")

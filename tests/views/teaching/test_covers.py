@@ -15,7 +15,7 @@ from build_tools.shapes.schemas import schema
 from build_tools.views.dance.coverage import devices_done, met
 from build_tools.views.teaching.covers import HEADINGS, covers
 from build_tools.views.teaching.words_said import HEADINGS_SAID, word_said
-from tests.support.sound_bank import every_unit, real_unit
+from tests.support.sound_bank import every_unit, real_unit, whole_bank
 
 
 def test_nothing_is_met_where_no_step_does_anything() -> None:
@@ -82,3 +82,10 @@ def test_every_heading_is_said_and_no_two_words_under_one_are_said_alike() -> No
     assert HEADINGS_SAID.keys() == HEADINGS.keys()
     for heading, words in HEADINGS.items():
         assert len({word_said(heading, word) for word in words}) == len(words)
+
+
+def test_an_action_of_effort_covers_its_name_and_its_qualities() -> None:
+    """Laban and Lawrence, Effort, 1947: glide is light, sustained and direct."""
+    unit = next(one for one in whole_bank().units if one.slug == "magnets")
+    assert "glide" in unit.dance.motifs["pull"].actions[2].dynamics
+    assert {"glide", "light", "direct", "sustained"} <= set(covers(unit).words["dynamics"])
