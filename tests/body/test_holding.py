@@ -82,3 +82,17 @@ def test_a_part_that_pupils_choose_is_not_said() -> None:
     assert [action.kind for action in drawn_actions(unit.dance, "new-anemone")] == [
         action.kind for action in before
     ]
+
+
+def test_a_shape_half_high_is_said_as_it_is_drawn() -> None:
+    """Neither tall nor curled up small: the knees are bent, and the arms round the body."""
+    tight = replace(STILL, word="tight", size="small")
+    grip = replace(STILL, word="grip", size="small")
+    for still in (tight, grip):
+        said = body_in_words(moved(still))
+        assert "tall" not in said
+        assert "curled up" not in said
+        assert "knees" in said
+        assert "knees" not in body_in_words(moved(still, None, "chair"))
+    assert "tall and narrow" in body_in_words(moved(replace(tight, level="high")))
+    assert "curled up small" in body_in_words(moved(replace(grip, level="low")))

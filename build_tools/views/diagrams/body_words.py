@@ -68,6 +68,17 @@ _SHAPES = {
     "twisted": "twisted, the shoulders one way and the feet another",
     "balance": "balanced on one foot",
 }
+_HALF_HIGH = {
+    "tall": "the knees bent, arms round you",
+    "curled": "the knees and back bent, arms round you",
+}
+"""Shapes that are others half high: neither tall nor small, as they are drawn."""
+_SEATED = {
+    "crouched": "folded forwards",
+    "standing": "sitting upright",
+    _HALF_HIGH["tall"]: "sitting upright, arms round you",
+    _HALF_HIGH["curled"]: "the back bent, arms round you",
+}
 _TOWARDS = {"partner": "towards your partner", "centre": "towards the middle"}
 _WAYS = {
     "strong": "strongly",
@@ -137,13 +148,19 @@ def _doing(done: Moved) -> str:
         return _transfer(done)
     if done.held:
         return "still, in the same shape"
-    low = move.end == "low" and (move.manner == "tall" or move.size == "small")
-    held = _SHAPES.get(
-        "curled" if low else move.manner or "", "crouched" if move.end == "low" else "standing"
-    )
+    held = _held(move)
     if done.body != "standing":
-        held = {"crouched": "folded forwards", "standing": "sitting upright"}.get(held, held)
+        held = _SEATED.get(held, held)
     return f"still, {held}"
+
+
+def _held(move: Move) -> str:
+    """The shape that is held, at its level: tall with the knees bent is no tall shape."""
+    if move.end == "middle" and move.manner in _HALF_HIGH:
+        return _HALF_HIGH[move.manner]
+    low = move.end == "low" and (move.manner == "tall" or move.size == "small")
+    standing = "crouched" if move.end == "low" else "standing"
+    return _SHAPES.get("curled" if low else move.manner or "", standing)
 
 
 def _travel(done: Moved) -> str:
