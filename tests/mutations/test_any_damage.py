@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 
 from build_tools import cli
-from build_tools.source.folder import BANK_FILES
+from build_tools.source.folder import BANK_FILES, MAY_BE_MISSING
 from tests.mutations.mutating import CHANGES, mutated
 from tests.support.banks import BASE_UNIT, CONTENT, copy_bank, copy_base, line_count
 from tests.support.quick_bank import QuickBank
@@ -19,14 +19,14 @@ FEW, MANY = 200, 20_000
 PARTS = 4
 SEED = 20_261_125
 LONGEST_SECONDS = 10.0
-"""For one check on a busy machine; the usual one takes a few hundredths of a second."""
+"""Of the processor, for one check; the usual one takes a few hundredths of a second."""
 
 
 def check(quick: QuickBank, file: str, raw: bytes) -> int:
     """How many problems there are with `raw` as `file`; fails if a place does not exist."""
-    start = time.perf_counter()
+    start = time.process_time()
     problems = quick.problems_with(file, raw)
-    assert time.perf_counter() - start < LONGEST_SECONDS
+    assert time.process_time() - start < LONGEST_SECONDS
     # there may be a problem in each of forty thousand lines
     lines = {one: line_count(text) for one, text in (quick.originals | {file: raw}).items()}
     for problem in problems:
@@ -44,7 +44,7 @@ def test_damage_to_real_files(
     everything = [p.read_bytes() for p in sorted(CONTENT.rglob("*.md"))]
     choose = random.Random(SEED + part)
     files = sorted(quick.originals)
-    assert set(BANK_FILES) < set(files)
+    assert set(BANK_FILES) - MAY_BE_MISSING < set(files)
     assert quick.problems_with(files[0], quick.originals[files[0]]) == []
     found = 0
     many = (MANY if thorough else FEW) // PARTS
