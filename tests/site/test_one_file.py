@@ -24,11 +24,19 @@ BEGINNING = 120
 WORDS = """
 ([root, less]) => {
   const copy = document.querySelector(root).cloneNode(true);
-  for (const one of copy.querySelectorAll("[data-beside], [hidden], button" + less)) one.remove();
+  // a drawing that comes again shows the first one's shapes, words in it and all
+  const leftOut = "[data-beside], [hidden], button, svg text" + less;
+  for (const one of copy.querySelectorAll(leftOut)) one.remove();
   return copy.textContent.split(/\\s+/).filter(Boolean);
 }
 """
-BOUND = "() => [...document.querySelectorAll('.bound > article')].map((one) => one.textContent)"
+BOUND = """
+() => [...document.querySelectorAll(".bound > article")].map((one) => {
+  const copy = one.cloneNode(true);
+  for (const text of copy.querySelectorAll("svg text")) text.remove();
+  return copy.textContent;
+})
+"""
 
 
 def kept(at: Reader, site: Path, path: str) -> str:

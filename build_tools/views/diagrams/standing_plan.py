@@ -21,7 +21,7 @@ from build_tools.paths.model import Paths, StretchPaths
 from build_tools.views.dance.on_the_floor import class_in_a_hall, in_a_hall
 from build_tools.views.diagrams.diagram import Figure
 from build_tools.views.diagrams.floor_hall import Frame, hall
-from build_tools.views.diagrams.floor_marks import lines_on, marks, short
+from build_tools.views.diagrams.floor_marks import marks
 from build_tools.views.diagrams.svg import SMALL, drawing, el, path, text, text_width
 from build_tools.views.lesson.standing_in_steps import plan_title
 from build_tools.views.words.plain_words import standing_in_words
@@ -37,7 +37,8 @@ _BASELINE = 0.36
 """How far under the middle of a number its baseline is, in its sizes."""
 _KINDS = 4
 """How many roles can be told apart: a thick rim, a thin one, and both round grey."""
-_THICK, _THIN = 3.0, 1.2
+_THICK, _THIN = 0.13, 0.05
+"""Rims, in parts of a dancer across."""
 _NUMBERED = ("number ", "dancer ", "ones", "twos")
 """Roles whose number says who they are."""
 
@@ -65,13 +66,14 @@ def standing_plan(unit: Unit, letter: str) -> Figure:
     under = bottom + (_LINE if "back" in unit.dance.sides else 8)
     legend = tuple(_legend(section, under))
     title = plan_title(section)
+    placed = _placed(paths, stretch, frame)
     svg = drawing(
         title,
         WIDTH,
         under + _LINE * bool(legend),
         hall(paths, frame),
-        *_groups(paths, stretch, frame),
-        *_dancers(paths, stretch, frame),
+        *_groups(stretch, placed),
+        *_dancers(placed),
         *legend,
         kind="floor standing",
     )
@@ -116,14 +118,13 @@ def _numbers(stretch: StretchPaths) -> dict[int, int]:
     }
 
 
-def _groups(paths: Paths, stretch: StretchPaths, frame: Frame) -> Iterator[str]:
+def _groups(stretch: StretchPaths, placed: Sequence[_Dancer]) -> Iterator[str]:
     """A thin line round each group, so that its dancers are seen to belong together."""
-    placed = _placed(paths, stretch, frame)
     found = []
     for group in stretch.together:
         if len(group) > 1:
-            ring = _round([(placed[n].x, placed[n].y) for n in group])
-            found.append(f"M{short(ring[0][0])} {short(ring[0][1])}{lines_on(*ring)}z")
+            first, *others = _round([(placed[n].x, placed[n].y) for n in group])
+            found.append(f"M{_at(*first)}L{' '.join(_at(*one) for one in others)}z")
     if found:
         yield path("".join(found), 1, "rule")
 
@@ -135,8 +136,8 @@ def _round(places: Sequence[Point]) -> list[Point]:
     return sorted(places, key=lambda p: (round(math.atan2(p[1] - y, p[0] - x), 6), p))
 
 
-def _dancers(paths: Paths, stretch: StretchPaths, frame: Frame) -> Iterator[str]:
-    placed = _placed(paths, stretch, frame)
+def _dancers(placed: Sequence[_Dancer]) -> Iterator[str]:
+    """Everybody: arrowheads first, numbers last, so that no mark lies on a neighbour's number."""
     near = min(
         (
             metres((one.x, one.y), (other.x, other.y))
@@ -145,34 +146,36 @@ def _dancers(paths: Paths, stretch: StretchPaths, frame: Frame) -> Iterator[str]
         ),
         default=WIDTH,
     )
+    roles = sorted({one.role for one in placed})
     size = next((one for one in _SIZES if one[0] <= near + 0.5), None)
     if size is None or not any(one.number for one in placed):
-        for role in sorted({one.role for one in placed}):
+        for role in roles:
             yield marks(role, [(d.x, d.y, d.facing) for d in placed if d.role == role])
         return
-    for role in sorted({one.role for one in placed}):
-        yield from _numbered([one for one in placed if one.role == role], role % _KINDS, *size)
-
-
-def _numbered(placed: Sequence[_Dancer], kind: int, across: float, letters: int) -> Iterator[str]:
-    """Dancers of one role: a dot, an arrowhead before it and a number in it, each said once."""
-    dots = "".join(f"M{short(one.x)} {short(one.y)}h.01" for one in placed)
+    across, letters = size
     yield el("path", d="".join(_tip(one, across / 2) for one in placed))
-    yield from _ring(dots, kind, across)
+    for role in roles:
+        dots = "".join(f"M{_at(one.x, one.y)}h.01" for one in placed if one.role == role)
+        yield from _ring(dots, role, across)
     yield el(
         "text",
         "".join(str(min(one.number, 9)) for one in placed),
-        x=" ".join(short(one.x) for one in placed),
-        y=" ".join(short(one.y + letters * _BASELINE) for one in placed),
+        x=" ".join(str(round(one.x)) for one in placed),
+        y=" ".join(str(round(one.y + letters * _BASELINE)) for one in placed),
         font_size=letters,
         font_weight=700,
         text_anchor="middle",
     )
 
 
+def _at(x: float, y: float) -> str:
+    """A place to a whole unit, which is a hand's breadth on the floor."""
+    return f"{round(x)} {round(y)}"
+
+
 def _ring(dots: str, kind: int, across: float) -> Iterator[str]:
     """A rim, thick or thin, round paper or grey: numbers in it are always ink."""
-    inside = across - 2 * (_THIN if kind % 2 else _THICK)
+    inside = across * (1 - 2 * (_THIN if kind % 2 else _THICK))
     yield _dot(dots, across)
     yield _dot(dots, inside, class_="hollow")
     if kind % _KINDS > 1:
@@ -188,10 +191,10 @@ def _tip(one: _Dancer, radius: float) -> str:
     turn = math.radians(one.facing)
     dx, dy = math.sin(turn), -math.cos(turn)
     tip = (one.x + dx * (radius + 6), one.y + dy * (radius + 6))
-    base, half = radius - 0.5, radius * 0.6
+    base, half = radius - 1, radius * 0.6
     left = (one.x + dx * base - dy * half, one.y + dy * base + dx * half)
     right = (one.x + dx * base + dy * half, one.y + dy * base - dx * half)
-    return f"M{short(left[0])} {short(left[1])}{lines_on(left, tip, right)}z"
+    return f"M{_at(*left)}L{_at(*tip)} {_at(*right)}"
 
 
 def _told_roles(section: Section) -> tuple[tuple[int, str], ...]:
@@ -205,7 +208,7 @@ def _told_roles(section: Section) -> tuple[tuple[int, str], ...]:
 def _legend(section: Section, top: float) -> Iterator[str]:
     x = float(_BESIDE)
     for kind, name in _told_roles(section):
-        yield from _ring(f"M{short(x + 7)} {short(top + 12)}h.01", kind, 13)
+        yield from _ring(f"M{_at(x + 7, top + 12)}h.01", kind, 13)
         yield text(name, x + 19, top + 16, SMALL)
         x += 29 + text_width(name, SMALL) * 1.25
 

@@ -10,10 +10,8 @@ from build_tools.model.unit import Unit
 from build_tools.views.dance.parts_named import letters_in
 from build_tools.views.words.sections_called import called
 
-ON_PAPER = 2
-"""Plans that stand side by side before the steps on paper."""
-MOST_PLANS = 3
-"""Plans of a lesson; more are no help at a glance, and the dance from above has them all."""
+MOST_PLANS = 2
+"""Plans of a lesson: two stand side by side on paper, and the dance from above has them all."""
 _AROUND, _AGAIN = ("warm-up", "cool-down"), "recall"
 _NO_PLAN = "scattered"
 """Where everybody has a place of their own, no plan tells more than the words."""
@@ -22,20 +20,29 @@ _NO_PLAN = "scattered"
 def stands_anew(dance: Dance, lesson: Lesson) -> tuple[tuple[str, ...], ...]:
     """For every step the sections whose floor is new in this lesson, by their letters.
 
-    The same floor is shown once, whatever is danced on it and whichever way it is faced.
+    The same floor is shown once, whatever is danced on it and whichever way it is faced. What is
+    only danced again gives way to what is new: the class has stood so before.
     """
+    found = _shown(dance, lesson, quiet=_AGAIN)
+    return found if any(found) else _shown(dance, lesson, quiet=None)
+
+
+def _shown(dance: Dance, lesson: Lesson, quiet: str | None) -> tuple[tuple[str, ...], ...]:
+    """The same; floors of steps of the phase `quiet` are known by then, and are not shown."""
     seen: set[tuple[object, ...]] = set()
     found: list[tuple[str, ...]] = []
+    shown = 0
     for step in lesson.steps:
         new: list[str] = []
-        if step.phase not in _AROUND:
-            named = (*step.joins, *step.makes, *step.dances, *step.shows)
-            for letter in letters_in(dance, named):
-                section = dance.sections[letter]
-                floor = _floor(section)
-                if is_told(section) and floor not in seen and len(seen) < MOST_PLANS:
-                    seen.add(floor)
-                    new.append(letter)
+        named = (*step.joins, *step.makes, *step.dances, *step.shows)
+        for letter in letters_in(dance, named) if step.phase not in _AROUND else ():
+            section = dance.sections[letter]
+            if not is_told(section) or _floor(section) in seen:
+                continue
+            seen.add(_floor(section))
+            if step.phase != quiet and shown < MOST_PLANS:
+                shown += 1
+                new.append(letter)
         found.append(tuple(new))
     return tuple(found)
 
@@ -50,20 +57,12 @@ class PlanPrinted:
 
 
 def plans_of(unit: Unit, lesson: Lesson) -> tuple[PlanPrinted, ...]:
-    """The plans that paper has room for side by side, by their steps.
-
-    What is only danced again gives way to what is new: the class has stood so before.
-    """
-    found = [
-        (step.phase == _AGAIN, PlanPrinted(number, letter, f"Step {number}. {plan_title(section)}"))
-        for number, (step, letters) in enumerate(
-            zip(lesson.steps, stands_anew(unit.dance, lesson), strict=True), start=1
-        )
+    """The plans as they stand side by side on paper, by their steps."""
+    return tuple(
+        PlanPrinted(number, letter, f"Step {number}. {plan_title(unit.dance.sections[letter])}")
+        for number, letters in enumerate(stands_anew(unit.dance, lesson), start=1)
         for letter in letters
-        if (section := unit.dance.sections[letter])
-    ]
-    new = [plan for again, plan in found if not again]
-    return tuple((new or [plan for _, plan in found])[:ON_PAPER])
+    )
 
 
 def plan_title(section: Section) -> str:
