@@ -65,6 +65,7 @@
     // the move that is danced now, in the row that has it; a step counts its moves once or several times
     function mark(reached) {
       const step = screens[at]?.step;
+      if (step && phrase(step, reached)) return;
       const rows = (step ? step.strips : []).filter((strip) => strip.dataset.moves).map((strip) => ({
         strip, spans: strip.dataset.moves.split(" ").map((span) => span.split("-").map(Number)),
       }));
@@ -76,6 +77,20 @@
         const here = spans[0][0] <= now && now < spans.at(-1)[1];
         if (here) for (const other of step.strips) other.toggleAttribute("data-now", other === strip);
       }
+    }
+
+    // the same among the words of all the rows, which stay up while they are counted
+    function phrase(step, reached) {
+      const moves = [...step.section.querySelectorAll(".phrase [data-span]")];
+      const now = reached === null ? -1 : reached % Number(step.section.querySelector("[data-count]").dataset.counts);
+      for (const move of moves) {
+        const [from, to] = move.dataset.span.split("-").map(Number);
+        move.toggleAttribute("data-lit", from <= now && now < to);
+      }
+      if (moves.length && reached !== null) {
+        for (const one of step.strips) one.toggleAttribute("data-now", one.classList.contains("phrase"));
+      }
+      return moves.length > 0;
     }
 
     function fitted() {

@@ -9,10 +9,11 @@ high, and a capital of the face is two thirds of its size. So words want 0.046 o
 from __future__ import annotations
 
 import json
+from itertools import pairwise
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, Page, expect
+from playwright.sync_api import Browser, Locator, Page, expect
 
 from tests.support import axe
 from tests.support.browser import address_of
@@ -44,7 +45,8 @@ SIZES = """
     task: line ? size(line) : 1e9,
     words: line ? line.textContent.trim() : "the picture alone.",
     drawn: drawn ? drawn.getBoundingClientRect().height : 0,
-    wordsAlone: Boolean(document.querySelector(".wall-step[data-now] .order[data-now]")),
+    wordsAlone: Boolean(
+      document.querySelector(".wall-step[data-now] :is(.order, .phrase)[data-now]")),
     least: Math.min(...forClass.map(size)), many: all.length, wide: scrollWidth, high: scrollHeight,
     cut: all.filter((one) => {
       const box = one.getBoundingClientRect();
@@ -376,3 +378,29 @@ def test_the_wall_breaks_no_rule_of_access(
         page.keyboard.press(" ")
         look()
         assert faults == []
+
+
+def test_all_moves_of_a_phrase_are_up_while_it_is_counted_and_one_is_marked(
+    browser: Browser, site: Path
+) -> None:
+    """What a teacher missed: every move in turn with its counts, and which is danced now."""
+    with opened(browser, site, WALL) as at:
+        for _ in range(40):
+            if at.page.locator(".wall-step[data-now] .phrase[data-now] [data-span]").count():
+                break
+            at.page.keyboard.press("PageDown")
+        rows = at.page.locator(".wall-step[data-now] .phrase[data-now]")
+        moves = rows.locator("[data-span]")
+        spans = [tuple(map(float, span.split("-"))) for span in spans_of(moves)]
+        assert len(spans) > 4
+        # one after another; in a canon nobody's move is everybody's, and none is marked
+        assert all(end <= start for (_, end), (start, _) in pairwise(spans))
+        at.page.get_by_role("button", name="Start counts").click()
+        expect(rows.locator("[data-lit]")).to_have_count(1, timeout=15_000)
+        assert rows.is_visible()
+        at.page.get_by_role("button", name="Stop counts").click()
+        expect(rows.locator("[data-lit]")).to_have_count(0)
+
+
+def spans_of(moves: Locator) -> list[str]:
+    return [str(moves.nth(n).get_attribute("data-span")) for n in range(moves.count())]

@@ -18,6 +18,8 @@ from build_tools.pages.pieces.heard_data import heard_data
 from build_tools.pages.pieces.lesson_pictures import lesson_pictures
 from build_tools.pages.pieces.music import Music, music
 from build_tools.pages.pieces.picture import Picture, picture
+from build_tools.pages.pieces.standing import standing_plans
+from build_tools.pages.wall.wall_phrase import WallRow, wall_phrase
 from build_tools.views.dance.left_open import drawn_actions
 from build_tools.views.dance.order_danced import order_danced
 from build_tools.views.dance.step_sounding import step_sounding
@@ -100,6 +102,10 @@ class WallStep:
     """What is danced, move by move, drawn large."""
     order: tuple[WallSection, ...]
     """The sections in their order, where the step dances more than one."""
+    phrase: tuple[WallRow, ...]
+    """All that is danced, row by row in words, where one drawing does not show it all."""
+    plans: tuple[Picture, ...]
+    """The floor, where pupils stand so for the first time in the lesson."""
     count: WallCount | None
     """The count; None where nothing is counted."""
 
@@ -149,14 +155,19 @@ def wall_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         picture=next(iter((*own, *first)), None),
         room=the_room(unit.dance),
         steps=tuple(
-            _step(unit.dance, facts, step)
-            for facts, step in zip(step_facts(unit, lesson), lesson.steps, strict=True)
+            _step(unit.dance, *each)
+            for each in zip(
+                step_facts(unit, lesson),
+                lesson.steps,
+                standing_plans(unit, lesson),
+                strict=True,
+            )
         ),
     )
     return Page(path, "wall/wall.html", view.frame.title, view)
 
 
-def _step(dance: Dance, facts: StepFacts, step: Step) -> WallStep:
+def _step(dance: Dance, facts: StepFacts, step: Step, plans: tuple[Picture, ...]) -> WallStep:
     danced = danced_in(dance, step)
     return WallStep(
         data=step_data(facts),
@@ -168,6 +179,8 @@ def _step(dance: Dance, facts: StepFacts, step: Step) -> WallStep:
         order=()
         if danced
         else tuple(WallSection(one.letter, one.idea) for one in order_danced(dance, step)),
+        phrase=wall_phrase(dance, step),
+        plans=plans,
         count=_count(dance, step),
     )
 
