@@ -156,11 +156,9 @@ def test_the_authors_notes_on_a_move_stand_in_its_step_and_not_at_the_foot() -> 
 def test_every_step_that_travels_turns_or_has_partners_tells_a_seated_way() -> None:
     for unit in real_bank().units:
         for lesson in unit.lessons:
-            in_groups = False
             near: list[str] = []
             for shown, step in zip(steps_of(unit, lesson), lesson.steps, strict=True):
                 names = [n for n in (*step.makes, *step.develops) if is_motif(unit, n)]
-                in_groups |= step.grouping not in ("alone", "whole class", "half class")
                 kinds = {k for n in names for a in actions_of(unit.dance, n) for k in a.kinds}
                 if kinds & {"travel", "turn", "jump"}:
                     assert shown.help.seated is not None, (unit.slug, lesson.number, step.does)
@@ -168,7 +166,6 @@ def test_every_step_that_travels_turns_or_has_partners_tells_a_seated_way() -> N
             # what is to be said of others near by is said once a lesson
             said = sum(line.startswith("With others: ") for line in near)
             assert said <= 1, (unit.slug, lesson.number)
-            assert said == 1 or not in_groups or lesson.number > 1, (unit.slug, lesson.number)
 
 
 def test_steps_in_which_pupils_make_something_tell_how_to_run_the_minutes() -> None:
