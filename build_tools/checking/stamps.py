@@ -28,18 +28,20 @@ def files_of(folder: Path) -> dict[str, os.DirEntry[str]]:
     """The files of the unit in `folder`, by their names below it."""
     found: dict[str, os.DirEntry[str]] = {}
     for inner in ("", "media"):
-        with suppress(OSError), os.scandir(folder / inner) as entries:
-            files = (e for e in entries if e.is_file() and not is_stray(e.name))
-            found |= {f"{inner}/{e.name}" if inner else e.name: e for e in files}
+        found |= {f"{inner}/{e.name}" if inner else e.name: e for e in _entries(folder / inner)}
     return found
 
 
 def shared_files_of(folder: Path) -> dict[str, os.DirEntry[str]]:
     """The files that units share, for the unit in `folder`."""
-    with suppress(OSError), os.scandir(folder.parent.parent / SHARED) as entries:
-        files = (e for e in entries if e.is_file() and not is_stray(e.name))
-        return {f"{SHARES}{e.name}": e for e in files}
-    return {}
+    return {f"{SHARES}{e.name}": e for e in _entries(folder.parent.parent / SHARED)}
+
+
+def _entries(folder: Path) -> list[os.DirEntry[str]]:
+    """The files in a folder but for strays; none where it cannot be opened."""
+    with suppress(OSError), os.scandir(folder) as entries:
+        return [e for e in entries if e.is_file() and not is_stray(e.name)]
+    return []
 
 
 def _size_and_times(entry: os.DirEntry[str]) -> tuple[int, int, int]:

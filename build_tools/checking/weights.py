@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from build_tools.model.bank import UnitOutline
+from build_tools.source.media_read import size_in_words
 
 LIGHT = 100_000
 """Bytes of which nobody has to be told: drawings, and a small photograph."""
@@ -29,11 +30,6 @@ def weights_in_words(units: Iterable[UnitOutline]) -> str:
         f"pictures and recordings of {len(heavy)} units, as published: {size_in_words(total)}; "
         f"the most in {own.removesuffix(', as published')}"
     )
-
-
-def size_in_words(number: int) -> str:
-    """4.1 MB, 287 kB: in thousands, as computers show files."""
-    return f"{number / 1e6:.1f} MB" if number >= 1e6 else f"{max(1, round(number / 1e3))} kB"
 
 
 def _weight(unit: UnitOutline) -> int:

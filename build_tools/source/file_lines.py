@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import Any
 
+from build_tools.problem import FieldPath
 from build_tools.shapes.shape import Shape, shape_of
-from build_tools.source.front_matter import Document, kind_of_file
+from build_tools.source.front_matter import Document, kind_of_file, read_markdown
 from build_tools.source.typed.reader import read_typed
 from build_tools.source.typed.what_was_read import Reading
 
@@ -56,3 +58,29 @@ def shape_of_file(document: Document) -> Shape:
 def reading_of(document: Document) -> Reading:
     """What was read of the file's fields, with the line of each."""
     return read_typed(document.yaml_text, document.first_line, shape_of_file(document))
+
+
+def to_change(file: str, raw: bytes) -> Document | EditRefused:
+    """The file as it is read before it is changed, or that it has to be mended first."""
+    document = read_markdown(file, raw)
+    if isinstance(document, Document):
+        return document
+    return EditRefused(f"the file needs mending first: {document[0].message}", conflict=True)
+
+
+def as_wanted(file: str, fresh: bytes, wanted: Any, otherwise: str) -> bytes | EditRefused:
+    """The bytes `fresh` if their fields are read as `wanted`, else refused in the words given."""
+    again = read_markdown(file, fresh)
+    if not isinstance(again, Document) or reading_of(again).data != wanted:
+        return EditRefused(otherwise)
+    return fresh
+
+
+def at(data: Any, path: FieldPath) -> Any:
+    """What stands at `path` in plain data; None where nothing does."""
+    for part in path:
+        try:
+            data = data[part]
+        except (KeyError, IndexError, TypeError):
+            return None
+    return data

@@ -14,8 +14,11 @@ from build_tools.source.file_lines import (
     IN_BRACKETS,
     SAYS_ELSE,
     EditRefused,
+    as_wanted,
+    at,
     lines_of,
     reading_of,
+    to_change,
 )
 from build_tools.source.front_matter import Document, read_markdown
 from build_tools.source.typed.what_was_read import Reading
@@ -49,12 +52,12 @@ def lists_in(file: str, raw: bytes) -> list[tuple[FieldPath, dict[int, Any]]]:
 
 def with_item(file: str, raw: bytes, path: FieldPath, old: str, way: Way) -> bytes | EditRefused:
     """The bytes of the file with the part at `path`, whose mark is `old`, gone its `way`."""
-    document = read_markdown(file, raw)
-    if not isinstance(document, Document):
-        return EditRefused(f"the file needs mending first: {document[0].message}", conflict=True)
+    document = to_change(file, raw)
+    if isinstance(document, EditRefused):
+        return document
     made = reading_of(document)
     around, number = path[:-1], path[-1]
-    held = _at(made.data, around)
+    held = at(made.data, around)
     if not isinstance(held, list) or not isinstance(number, int) or not 0 <= number < len(held):
         return SAYS_ELSE
     if mark_of(held[number]) != old:
@@ -80,11 +83,9 @@ def with_item(file: str, raw: bytes, path: FieldPath, old: str, way: Way) -> byt
         ]
     )
     wanted = copy.deepcopy(made.data)
-    _at(wanted, around)[:] = WAYS[way](copy.deepcopy(held), number)
-    again = read_markdown(file, fresh)
-    if not isinstance(again, Document) or reading_of(again).data != wanted:
-        return EditRefused("that cannot be done here by whole lines; change it in the file")
-    return fresh
+    at(wanted, around)[:] = WAYS[way](copy.deepcopy(held), number)
+    refused = "that cannot be done here by whole lines; change it in the file"
+    return as_wanted(file, fresh, wanted, refused)
 
 
 def _moved(held: list[Any], number: int, to: int) -> list[Any]:
@@ -146,12 +147,3 @@ def _is_remark(line: str) -> bool:
 
 def _is_headed(document: Document, path: FieldPath) -> bool:
     return len(path) == 3 and path[0] == "motifs" and path[1] in document.headed
-
-
-def _at(data: Any, path: FieldPath) -> Any:
-    for part in path:
-        try:
-            data = data[part]
-        except (KeyError, IndexError, TypeError):
-            return None
-    return data

@@ -75,12 +75,13 @@ def _what_was_done(name: str, plain: str, data: bytes) -> list[str]:
     if fit.turned:
         done.append("turned upright")
     if fit.smaller:
-        done.append(f"in {_size(len(fit.data))} (here it has {_size(len(data))})")
+        here = size_in_words(len(data))
+        done.append(f"in {size_in_words(len(fit.data))} (here it has {here})")
     if fit.bared:
         done.append("without what it carries unseen, such as places, names and comments")
     return done
 
 
-def _size(number: int) -> str:
+def size_in_words(number: int) -> str:
     """4.1 MB, 287 kB: in thousands, as computers show files."""
     return f"{number / 1e6:.1f} MB" if number >= 1e6 else f"{max(1, round(number / 1e3))} kB"

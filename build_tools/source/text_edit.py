@@ -11,8 +11,11 @@ from build_tools.source.file_lines import (
     IN_BRACKETS,
     SAYS_ELSE,
     EditRefused,
+    as_wanted,
+    at,
     lines_of,
     reading_of,
+    to_change,
 )
 from build_tools.source.front_matter import Document, read_markdown
 from build_tools.source.typed.canonical import text_lines
@@ -33,22 +36,20 @@ def with_text(file: str, raw: bytes, path: FieldPath, old: str, new: str) -> byt
 
     Line ends and everything but the lines of that text stay as they are.
     """
-    document = read_markdown(file, raw)
-    if not isinstance(document, Document):
-        return EditRefused(f"the file needs mending first: {document[0].message}", conflict=True)
+    document = to_change(file, raw)
+    if isinstance(document, EditRefused):
+        return document
     made = reading_of(document)
-    there = _at(made.data, path)
-    if there != old:
+    if at(made.data, path) != old:
         return SAYS_ELSE
     if path not in made.texts:
         return IN_BRACKETS
-    fresh = _written(raw, made, path, " ".join(new.split()))
-    again = read_markdown(file, fresh)
+    plain = " ".join(new.split())
     wanted = copy.deepcopy(made.data)
-    _at(wanted, path[:-1])[path[-1]] = " ".join(new.split())
-    if not isinstance(again, Document) or reading_of(again).data != wanted:
-        return EditRefused("that text cannot be written there; change it in the file")
-    return fresh
+    at(wanted, path[:-1])[path[-1]] = plain
+    fresh = _written(raw, made, path, plain)
+    refused = "that text cannot be written there; change it in the file"
+    return as_wanted(file, fresh, wanted, refused)
 
 
 def _written(raw: bytes, made: Reading, path: FieldPath, new: str) -> bytes:
@@ -74,12 +75,3 @@ def _texts(data: Any, path: FieldPath) -> Iterator[tuple[FieldPath, str]]:
         yield path, data
     for name, value in pairs:
         yield from _texts(value, (*path, name))
-
-
-def _at(data: Any, path: FieldPath) -> Any:
-    for part in path:
-        try:
-            data = data[part]
-        except (KeyError, IndexError, TypeError):
-            return None
-    return data

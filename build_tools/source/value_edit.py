@@ -14,9 +14,12 @@ from build_tools.source.file_lines import (
     IN_BRACKETS,
     SAYS_ELSE,
     EditRefused,
+    as_wanted,
+    at,
     lines_of,
     reading_of,
     shape_of_file,
+    to_change,
 )
 from build_tools.source.front_matter import Document, read_markdown
 
@@ -58,9 +61,9 @@ def with_value(
     file: str, raw: bytes, path: FieldPath, old: Value, new: Value
 ) -> bytes | EditRefused:
     """The bytes of the file with `new` at `path`, where `old` stands now."""
-    document = read_markdown(file, raw)
-    if not isinstance(document, Document):
-        return EditRefused(f"the file needs mending first: {document[0].message}", conflict=True)
+    document = to_change(file, raw)
+    if isinstance(document, EditRefused):
+        return document
     made = reading_of(document)
     found = {one.path: one for one in _values(made.data, shape_of_file(document), ())}
     known = found.get(path)
@@ -75,13 +78,10 @@ def with_value(
         return IN_BRACKETS
     lines = list(whole.lines)
     lines[number] = f"{parts[1]}{_written(new)}{parts[3] or ''}"
-    fresh = whole.bytes_of(lines)
     wanted = copy.deepcopy(made.data)
-    _holder(wanted, path)[path[-1]] = new
-    again = read_markdown(file, fresh)
-    if not isinstance(again, Document) or reading_of(again).data != wanted:
-        return EditRefused("that cannot be written there; change it in the file")
-    return fresh
+    at(wanted, path[:-1])[path[-1]] = new
+    refused = "that cannot be written there; change it in the file"
+    return as_wanted(file, whole.bytes_of(lines), wanted, refused)
 
 
 def _values(data: Any, shape: Shape, path: FieldPath) -> Iterator[ShortValue]:
@@ -121,9 +121,3 @@ def _parts(line: str, path: FieldPath) -> re.Match[str] | None:
 
 def _written(value: Value) -> str:
     return ("true" if value else "false") if isinstance(value, bool) else str(value)
-
-
-def _holder(data: Any, path: FieldPath) -> Any:
-    for part in path[:-1]:
-        data = data[part]
-    return data

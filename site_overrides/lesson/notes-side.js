@@ -27,7 +27,7 @@
   // the floor, where the lesson's own sides have no room for it, as far as one further side has
   function withFloor(steps, besides) {
     const told = steps.map((step) => [...step.querySelectorAll(":scope .does > .on-screen")].map(unfolded));
-    const plans = steps.map((step) => [...step.querySelectorAll(".step-plan[data-printed] .figure")].map(drawn));
+    const plans = steps.map((step) => [...step.querySelectorAll(".step-plan .figure")].map(drawn));
     let room = told.reduce((left, one) => left - one.map(lines).reduce((a, b) => a + b, one.length && 1.5), LINES - besides);
     const drawnBefore = article.querySelector(".plans") && !article.querySelector(".sitting");
     return steps.map((step, n) => {

@@ -23,6 +23,8 @@ _FEW = 80
 """Letters that say which part of a list is meant."""
 _FILE = re.compile(r"units/([^/]+)/(?:unit|lesson-[1-9][0-9]?)\.md\Z")
 _DONE, _REFUSED, _CONFLICT = 200, 422, 409
+_SAVED_SINCE = "the file was saved since; nothing was changed"
+_SAVED_NOW = "the file was saved at this moment; try again"
 
 
 @dataclass(frozen=True, slots=True)
@@ -134,7 +136,7 @@ class Editor:
                 return _REFUSED, "there is nothing to undo"
             last = self._done.pop()
             if isinstance(last, _Whole):
-                status, said = self._put(last.file, last.after, last.before)
+                status, said = self._put(last.file, last.after, last.before, _SAVED_SINCE)
                 return status, f"{last.file} is as it was" if status == _DONE else said
             status, said = self._write(_Change(last.file, last.path, last.new, last.old))
             return status, f"{last.file} is as it was" if status == _DONE else said
@@ -153,37 +155,37 @@ class Editor:
         with self._lock:
             before = self._bytes_of(file)
             fresh = remade(before)
-            if isinstance(fresh, EditRefused):
-                return (_CONFLICT if fresh.conflict else _REFUSED), fresh.reason
-            status, said = self._put(file, before, fresh)
-            if status == _DONE:
+            status, said = self._put(file, before, fresh, _SAVED_SINCE)
+            if status == _DONE and not isinstance(fresh, EditRefused):
                 self._done.append(_Whole(file, before, fresh))
             return status, said
 
-    def _put(self, file: str, before: bytes, fresh: bytes) -> tuple[int, str]:
-        """Write the file anew, if it still is as it was `before`."""
+    def _put(
+        self, file: str, before: bytes, fresh: bytes | EditRefused, saved: str
+    ) -> tuple[int, str]:
+        """Write the file anew, if it still is as it was `before`; else it has been `saved`."""
+        if isinstance(fresh, EditRefused):
+            return (_CONFLICT if fresh.conflict else _REFUSED), fresh.reason
         path = self._content / file
         try:
             if path.read_bytes() != before:
-                return _CONFLICT, "the file was saved since; nothing was changed"
+                return _CONFLICT, saved
             write_whole(path, fresh)
         except OSError as error:
-            return _REFUSED, f"the file cannot be written ({error.strerror})"
+            return _unwritable(error)
         return _DONE, f"{file} is changed"
 
     def _write(self, change: _Change) -> tuple[int, str]:
-        path = self._content / change.file
         try:
-            raw = path.read_bytes()
-            fresh = with_text(change.file, raw, change.path, change.old, change.new)
-            if isinstance(fresh, EditRefused):
-                return (_CONFLICT if fresh.conflict else _REFUSED), fresh.reason
-            if path.read_bytes() != raw:
-                return _CONFLICT, "the file was saved at this moment; try again"
-            write_whole(path, fresh)
+            raw = (self._content / change.file).read_bytes()
         except OSError as error:
-            return _REFUSED, f"the file cannot be written ({error.strerror})"
-        return _DONE, f"{change.file} is changed"
+            return _unwritable(error)
+        fresh = with_text(change.file, raw, change.path, change.old, change.new)
+        return self._put(change.file, raw, fresh, _SAVED_NOW)
+
+
+def _unwritable(error: OSError) -> tuple[int, str]:
+    return _REFUSED, f"the file cannot be written ({error.strerror})"
 
 
 def _fits(asked: Any, names: set[str]) -> bool:
@@ -211,12 +213,10 @@ def _is_units_file(file: str) -> bool:
 
 def _change(asked: Any) -> _Change | None:
     """What a page asks for, if it has the form that ours has."""
-    if not isinstance(asked, dict) or set(asked) != {"file", "path", "old", "new"}:
+    if not _fits(asked, {"file", "path", "old", "new"}):
         return None
     file, path, old, new = (asked[name] for name in ("file", "path", "old", "new"))
-    texts = all(isinstance(text, str) for text in (file, old, new))
-    steps = isinstance(path, list) and path and all(type(p) in (str, int) for p in path)
-    if not texts or not steps or not _is_units_file(file):
+    if not isinstance(old, str) or not isinstance(new, str):
         return None
     if not new.strip() or len(new) > MOST_LETTERS:
         return None

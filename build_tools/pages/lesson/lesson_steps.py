@@ -19,7 +19,6 @@ from build_tools.views.lesson.lesson_wording import (
     phase_in_words,
     where_in_words,
 )
-from build_tools.views.lesson.standing_in_steps import plans_of
 from build_tools.views.lesson.step_facts import StepFacts, step_facts
 from build_tools.views.lesson.teachers_part import Told, teachers_parts
 from build_tools.views.lesson.timings import StepTime, step_times
@@ -72,9 +71,10 @@ class StepView:
     strips: tuple[Picture, ...]
     """Pictures of what the step makes or changes, where not drawn above."""
     plans: tuple[Picture, ...]
-    """The floor, where pupils stand so for the first time in the lesson."""
-    floor_printed: bool
-    """Whether paper shows it too: before the steps, or else on the side of notes."""
+    """The floor, where pupils stand so for the first time in the lesson.
+
+    Paper shows it too: before the steps, or else on the side of notes.
+    """
     told: str
     """How much of its moves there is room for on paper, from 0 to 5."""
     help: StepHelp
@@ -91,7 +91,7 @@ def step_views(
 ) -> tuple[StepView, ...]:
     """The steps, each with its own help and pictures."""
     return tuple(
-        _step(unit, lesson, *each)
+        _step(lesson, *each)
         for each in zip(
             step_facts(unit, lesson),
             step_times(lesson),
@@ -107,7 +107,6 @@ def step_views(
 
 
 def _step(
-    unit: Unit,
     lesson: Lesson,
     facts: StepFacts,
     time: StepTime,
@@ -140,6 +139,5 @@ def _step(
         strips=strips,
         help=helped,
         plans=plans,
-        floor_printed=any(one.step == facts.number for one in plans_of(unit, lesson)),
         told=str(told),
     )

@@ -21,6 +21,7 @@ from build_tools.views.dance.parts_named import letters_in, motifs_in
 from build_tools.views.lesson.later_parts import explained_by_now, first_made_in
 from build_tools.views.lesson.notes_in_steps import danced_in, notes_in_steps
 from build_tools.views.lesson.notes_read import Explained, notes_read
+from build_tools.views.lesson.once_a_lesson import once_a_lesson
 from build_tools.views.lesson.words_still_true import (
     first_sentence,
     still_true,
@@ -85,21 +86,9 @@ class TodaysMoves:
     notes: str
 
 
+@once_a_lesson
 def todays_moves(unit: Unit, lesson: Lesson) -> TodaysMoves:
     """The moves of each step of `lesson`."""
-    index = lesson.number - 1
-    if index < len(unit.lessons) and unit.lessons[index] is lesson:
-        return _todays_moves(unit, index)
-    return _worked_out(unit, lesson)
-
-
-@lru_cache(maxsize=16)
-def _todays_moves(unit: Unit, index: int) -> TodaysMoves:
-    """Page, card and paper ask it of each lesson, paper for each level of what it tells."""
-    return _worked_out(unit, unit.lessons[index])
-
-
-def _worked_out(unit: Unit, lesson: Lesson) -> TodaysMoves:
     drawn = drawn_in_steps(unit.dance, lesson.steps)
     placed = notes_in_steps(unit.dance, lesson, _words(unit, lesson))
     made = _made(

@@ -23,6 +23,7 @@ from build_tools.views.dance.parts_named import letters_in
 from build_tools.views.dance.parts_over_counts import parts_over_counts
 from build_tools.views.dance.step_sounding import parts_named, sounding_over
 from build_tools.views.dance.timeline import Sounding, joined_sounding, section_sounding
+from build_tools.views.lesson.once_a_lesson import once_a_lesson
 from build_tools.views.words.plain_words import (
     counts_in_words,
     length_in_words,
@@ -71,9 +72,9 @@ def teachers_parts(unit: Unit, lesson: Lesson, *, in_full: bool) -> tuple[tuple[
     an earlier step has as it is, is told as that one's; a plain beat that goes on is not told
     again, and neither is who starts when in what is only danced again.
     """
-    every = [tuple(_told(unit, lesson, step)) for step in lesson.steps]
+    every = _in_full(unit, lesson)
     if in_full:
-        return tuple(every)
+        return every
     before: dict[Told, int] = {}
     found, goes_on = [], ""
     for number, (step, told) in enumerate(zip(lesson.steps, every, strict=True), start=1):
@@ -83,6 +84,11 @@ def teachers_parts(unit: Unit, lesson: Lesson, *, in_full: bool) -> tuple[tuple[
             before.setdefault(one, number)
         goes_on = made if step.counts else goes_on
     return tuple(found)
+
+
+@once_a_lesson
+def _in_full(unit: Unit, lesson: Lesson) -> tuple[tuple[Told, ...], ...]:
+    return tuple(tuple(_told(unit, lesson, step)) for step in lesson.steps)
 
 
 def _on_a_page(

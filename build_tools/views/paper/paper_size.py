@@ -10,12 +10,13 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from functools import cache, lru_cache, partial
+from functools import cache, partial
 from itertools import chain
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.views.diagrams.standing_plan import plan_height
+from build_tools.views.lesson.once_a_lesson import once_a_lesson
 from build_tools.views.lesson.standing_in_steps import plans_of
 from build_tools.views.lesson.teachers_part import teachers_parts
 from build_tools.views.paper.printed import PrintedLesson, Runs, printed_words
@@ -89,25 +90,13 @@ class TooLong:
     held: int
 
 
+@once_a_lesson
 def on_paper(unit: Unit, lesson: Lesson) -> OnPaper:
     """The size of the lesson's words on paper, and how much of its moves is told.
 
     What the new moves mean comes before large print: a lesson is set smaller so that it is told.
     The floor is drawn where there is room for both; else it is drawn on the side of notes.
     """
-    index = lesson.number - 1
-    if index < len(unit.lessons) and unit.lessons[index] is lesson:
-        return _on_paper(unit, index)
-    return _worked_out(unit, lesson)
-
-
-@lru_cache(maxsize=16)
-def _on_paper(unit: Unit, index: int) -> OnPaper:
-    """A lesson's own page asks it, and then the booklet."""
-    return _worked_out(unit, unit.lessons[index])
-
-
-def _worked_out(unit: Unit, lesson: Lesson) -> OnPaper:
     printed = printed_lesson(unit, lesson)
     runs = told_at_each_level(unit, lesson)
     sizes = [size for size in SETTINGS if _holds(lesson, printed, size)]
