@@ -26,6 +26,7 @@ from build_tools.source.folder import (
     unit_slugs,
 )
 from build_tools.source.front_matter import Document
+from build_tools.source.other_programs import notes_for_others
 from build_tools.source.shared_pictures import LIST as SHARED_LIST
 from build_tools.source.shared_pictures import problems_of_list, unused
 
@@ -128,7 +129,7 @@ def check_bank_files(root: Path) -> BankFiles:
     for file, document in documents.items():
         problems += check_document(document, BANK_KINDS[file])
     sound = set(BANK_KINDS) - MAY_BE_MISSING <= set(documents) and not problems
-    problems += [note for document in documents.values() for note in document.read_as()]
+    problems += _notes(documents.values())
     if sound:
         problems += problems_of_list(root, documents.get(SHARED_LIST))
     grades: dict[str, Grade] = {}
@@ -136,6 +137,11 @@ def check_bank_files(root: Path) -> BankFiles:
         grades = dict(documents["bank.yml"].data.get("grades", {}))
         problems += _unknown_grades(documents["bank.yml"], grades)
     return BankFiles(documents, tuple(problems), grades, sound)
+
+
+def _notes(documents: Iterable[Document]) -> list[Problem]:
+    """How files were read, where they were typed otherwise than they are read."""
+    return [note for one in documents for note in (*one.read_as(), *notes_for_others(one))]
 
 
 def check_unit(root: Path, slug: str, grades: Mapping[str, Grade]) -> UnitCheck:
@@ -146,8 +152,7 @@ def check_unit(root: Path, slug: str, grades: Mapping[str, Grade]) -> UnitCheck:
 def check_read(slug: str, folder: UnitFolder, grades: Mapping[str, Grade]) -> UnitCheck:
     """Check what was read of a unit's folder, wherever it lies, as the unit `slug`."""
     problems = [*folder.problems, *check_shape(folder)]
-    notes = [note for document in folder.by_file().values() for note in document.read_as()]
-    notes += folder.notes
+    notes = [*_notes(folder.by_file().values()), *folder.notes]
     if problems or folder.unit is None:
         skipped = sum(rule.check is not None for rule in all_rules())
         return UnitCheck(slug, None, None, (*problems, *notes), (), skipped, folder.shares)

@@ -8,8 +8,7 @@ from typing import Any
 
 from build_tools.problem import FieldPath
 from build_tools.shapes.shape import Shape, shape_of
-from build_tools.source.front_matter import Document, kind_of_file, read_markdown
-from build_tools.source.typed.reader import read_typed
+from build_tools.source.front_matter import Document, kind_of_file, read_again, read_markdown
 from build_tools.source.typed.what_was_read import Reading
 
 _MARK = b"\xef\xbb\xbf"
@@ -57,7 +56,7 @@ def shape_of_file(document: Document) -> Shape:
 
 def reading_of(document: Document) -> Reading:
     """What was read of the file's fields, with the line of each."""
-    return read_typed(document.yaml_text, document.first_line, shape_of_file(document))
+    return read_again(document, shape_of_file(document))
 
 
 def to_change(file: str, raw: bytes) -> Document | EditRefused:

@@ -10,13 +10,13 @@ from typing import Any
 
 from build_tools.problem import Fault, FieldPath, Grade, Problem
 from build_tools.shapes.schemas import Kind, quick_validator
-from build_tools.shapes.shape import shape_of
+from build_tools.shapes.shape import Shape, shape_of
 from build_tools.source.front_matter_split import split
 from build_tools.source.prose import faults_in_body, faults_in_fields
 from build_tools.source.text import read_text
 from build_tools.source.typed.reader import read_typed
 from build_tools.source.typed.rows import Spread, spread
-from build_tools.source.typed.what_was_read import READ_AS, Guess
+from build_tools.source.typed.what_was_read import READ_AS, Guess, Reading
 from build_tools.source.yaml_quickly import ODD, read_quickly
 from build_tools.source.yaml_reader import Places, read_yaml
 
@@ -84,6 +84,12 @@ def _places(yaml_text: str, first_line: int, kind: Kind | None) -> Places:
         return read_typed(yaml_text, first_line, shape_of(kind)).places
     result = read_yaml(yaml_text, first_line)
     return {(): (first_line, 1)} if isinstance(result, Fault) else result[1]
+
+
+def read_again(document: Document, shape: Shape) -> Reading:
+    """What was read of the fields line by line, with remarks and places, however it was read."""
+    text, first = document.yaml_text, document.first_line
+    return read_typed(text, first, shape, yaml_reads=document.kind is None)
 
 
 def read_markdown(file: str, raw: bytes) -> Document | list[Problem]:

@@ -7,7 +7,13 @@ from dataclasses import dataclass
 
 from build_tools.problem import Problem
 from build_tools.shapes.shape import shape_of
-from build_tools.source.front_matter import Document, kind_of_file, read_data, read_markdown
+from build_tools.source.front_matter import (
+    Document,
+    kind_of_file,
+    read_again,
+    read_data,
+    read_markdown,
+)
 from build_tools.source.typed.canonical import canonical
 from build_tools.source.typed.reader import read_typed
 from build_tools.source.typed.what_was_read import Reading
@@ -43,7 +49,7 @@ def tidied(file: str, raw: bytes) -> Tidied | NotTidied:
     if not isinstance(before.data, dict):
         return NotTidied("there are no fields in it")
     shape = shape_of(kind)
-    made = read_typed(before.yaml_text, before.first_line, shape)
+    made = read_again(before, shape)
     if made.faults:
         told = tuple(fault.at(file) for fault in made.faults)
         return NotTidied("there is something to mend first", told)
@@ -51,7 +57,7 @@ def tidied(file: str, raw: bytes) -> Tidied | NotTidied:
     fields = canonical(made, shape)
     text = fields if file.endswith(".yml") else f"---\n{fields}---\n{before.body}"
     after = reader(file, text.encode())
-    again = read_typed(fields, 1, shape)
+    again = read_typed(fields, 1, shape, yaml_reads=True)
     same = (
         isinstance(after, Document)
         and after.data == before.data

@@ -194,3 +194,34 @@ def test_a_remark_behind_the_sign_of_a_folded_text_stays() -> None:
     assert isinstance(made, Tidied)
     assert "# why so short" in made.text
     assert "Words and more." in made.text
+
+
+FOCUS = re.search(r"^focus: .*$", LESSON, re.MULTILINE)
+
+
+@pytest.mark.parametrize(
+    "typed",
+    [
+        'focus: "A long one that\ngoes on here."',
+        "focus: 'A long one, it''s\nso.'",
+        'focus: "A long one that\n\ngoes on after an empty line."',
+        'focus: "A long one that\ngoes on: here."',
+        'focus: "A long one that\ntitle: is a field elsewhere."',
+        'focus: "A long one that\n- looks like a list."',
+        'focus: "A long one that\n# looks like a remark."',
+        'focus: "A long one that\ngoes on."  # her remark',
+    ],
+)
+def test_a_text_in_quotation_marks_may_go_on_at_the_very_beginning_of_a_line(typed: str) -> None:
+    """YAML 1.2.2, 7.3.1 and 7.4: at the outermost level a quoted text needs no indent."""
+    assert FOCUS is not None
+    text = LESSON.replace(FOCUS.group(), typed)
+    assert read("lesson-1.md", text).kind is None
+    holds("lesson-1.md", text)
+    assert ("# her remark" in made_tidy("lesson-1.md", text)) == ("# her remark" in typed)
+
+
+def test_where_yaml_reads_on_in_no_file_a_quoted_text_ends_all_the_same() -> None:
+    assert FOCUS is not None
+    typed = 'focus: "A long one that\ngoes on here."\nstory_so_far: Think: what was it?'
+    holds("lesson-1.md", LESSON.replace(FOCUS.group(), typed))

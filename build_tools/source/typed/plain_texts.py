@@ -27,8 +27,8 @@ _REMARK = re.compile(r"\s+#")
 class TextReader:
     """Reads what stands in a place for text."""
 
-    def __init__(self, cursor: Cursor, made: Reading) -> None:
-        self.cursor, self.made = cursor, made
+    def __init__(self, cursor: Cursor, made: Reading, *, marks_close: bool) -> None:
+        self.cursor, self.made, self.marks_close = cursor, made, marks_close
 
     def read(self, rest: Line, above: int, path: FieldPath) -> str | None:
         """The text that starts with `rest`; its further lines are set in by more than `above`."""
@@ -131,12 +131,12 @@ class TextReader:
         return str(found[0]["a"])
 
     def _quoted(self, rest: Line, above: int, path: FieldPath) -> str | None:
-        """A text in quotation marks, which may go on in lines that are set in."""
+        """A text in quotation marks, which may go on below, set in or not (YAML 1.2.2, 7.3.1)."""
         text, at = rest.text, self.cursor.at
         while not (end := quoted_end(text, 0)):
             lines = self.cursor.lines
             over = at >= len(lines) or at - self.cursor.at > MOST_QUOTED_LINES
-            if over or (lines[at].text and lines[at].indent <= above):
+            if over or not self._within_marks(lines[at], above):
                 return None
             text += f"\n {lines[at].text}" if lines[at].text else "\n"
             at += 1
@@ -151,6 +151,12 @@ class TextReader:
             self.made.beside[path] = after.strip()
         self.cursor.at = at
         return words
+
+    def _within_marks(self, line: Line, above: int) -> bool:
+        """Whether a line may be more of a text whose quotation mark is still open."""
+        if not line.text or line.indent > above or self.marks_close:
+            return True
+        return self._runs_on(line)
 
     def _unreadable(self, text: str, rest: Line) -> None:
         found = read_yaml(text, rest.number)

@@ -19,19 +19,22 @@ from build_tools.source.typed.short_values import ShortReader
 from build_tools.source.typed.what_was_read import Reading, shown
 
 
-def read_typed(text: str, first_line: int, shape: Shape) -> Reading:
-    """Read the fields in `text`, the first line of which is `first_line` of its file."""
-    reader = _Reader(text, first_line)
+def read_typed(text: str, first_line: int, shape: Shape, *, yaml_reads: bool = False) -> Reading:
+    """Read the fields in `text`, the first line of which is `first_line` of its file.
+
+    Where `yaml_reads` the whole of it, a quotation mark that opens a text is sure to be closed.
+    """
+    reader = _Reader(text, first_line, yaml_reads=yaml_reads)
     reader.read(shape)
     return reader.made
 
 
 class _Reader:
-    def __init__(self, text: str, first_line: int) -> None:
+    def __init__(self, text: str, first_line: int, *, yaml_reads: bool) -> None:
         self.made = Reading()
         self.made.places[()] = (first_line, 1)
         self.cursor = Cursor(text, first_line, self.made)
-        self.texts = TextReader(self.cursor, self.made)
+        self.texts = TextReader(self.cursor, self.made, marks_close=yaml_reads)
         self.short = ShortReader(self.cursor, self.made)
 
     def read(self, shape: Shape) -> None:
