@@ -199,7 +199,15 @@ def _standing(data: Data) -> Standing:
 
 def _groups(data: Data) -> Groups:
     roles: Mapping[str, list[int]] = data.get("roles", {})
-    return Groups(int(data["size"]), {r: tuple(int(n) for n in at) for r, at in roles.items()})
+    return Groups(
+        int(data["size"]),
+        {role: _places(at) for role, at in roles.items()},
+        tuple(_places(one) for one in data.get("odd", [])),
+    )
+
+
+def _places(written: list[int]) -> tuple[int, ...]:
+    return tuple(int(one) for one in written)
 
 
 def _heard(data: Data) -> tuple[Heard, ...]:

@@ -155,6 +155,8 @@ class Groups:
     size: int
     roles: Mapping[str, tuple[int, ...]]
     """The places that dance each role, by its name."""
+    odd: tuple[tuple[int, ...], ...] = ()
+    """For groups of other sizes, the place that each of their dancers dances, as they stand."""
 
 
 @dataclass(frozen=True, slots=True)

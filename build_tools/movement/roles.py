@@ -6,6 +6,8 @@ says which role dances each of its parts.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from build_tools.model.dance import Groups, Passage, Section
 from build_tools.movement.canon_and_unison import parts_in
 
@@ -35,13 +37,36 @@ def part_places(groups: Groups, passage: Passage) -> tuple[Places, ...] | None:
     return tuple(everybody[n::parts] for n in range(parts))
 
 
-def place_danced(place: int, groups: Groups, dancers: int) -> Places:
-    """The places that the dancer at `place` dances in a group of `dancers`.
+def places_danced(groups: Groups, dancers: int) -> Places:
+    """The place that each dancer of a group of `dancers` dances, in the order in which they stand.
 
-    One over does what the first does; where one is missing, its place stays empty, so nobody
-    dances two.
+    As the unit says it of groups of that size. Else where one is missing, its place stays empty,
+    so nobody dances two; and whoever is over goes with the role that has fewest, and with the
+    lowest place of it that nobody else goes with: of two over two pairs, one joins each pair.
     """
-    return ((place - 1) % groups.size + 1,) if 1 <= place <= dancers else ()
+    told = next((one for one in groups.odd if len(one) == dancers), None)
+    if told is not None:
+        return told
+    found = list(range(1, min(groups.size, dancers) + 1))
+    while len(found) < dancers:
+        found.append(_joined_by(groups, found))
+    return tuple(found)
+
+
+def _joined_by(groups: Groups, danced: Sequence[int]) -> int:
+    """The place that one more dances where the others dance these."""
+
+    def full(place: int) -> tuple[int, int, int]:
+        roles = [places for places in groups.roles.values() if place in places]
+        beside = sum(sum(one in places for one in danced) - len(places) for places in roles)
+        return danced.count(place), beside, place
+
+    return min(range(1, groups.size + 1), key=full)
+
+
+def place_danced(place: int, groups: Groups, dancers: int) -> Places:
+    """The places that the dancer at `place` dances in a group of `dancers`; none past its end."""
+    return places_danced(groups, dancers)[place - 1 : place] if place >= 1 else ()
 
 
 def rows_of(section: Section) -> tuple[tuple[str, Places], ...]:

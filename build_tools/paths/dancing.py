@@ -36,12 +36,14 @@ class Room:
     """Everybody in a dancer's group, themselves too."""
     middle: Point
     """The middle of the floor, the centre of those who dance alone."""
+    home: tuple[Point, ...]
+    """Where everybody is as the section begins: their own mark, by number."""
 
 
-def room_of(together: Together, middle: Point) -> Room:
-    """Who is whose partner and in whose group."""
+def room_of(together: Together, middle: Point, home: tuple[Point, ...]) -> Room:
+    """Who is whose partner and in whose group, and where everybody begins."""
     mates = {dancer: group for group in together for dancer in group}
-    return Room(partners(together), sharing(together), mates, middle)
+    return Room(partners(together), sharing(together), mates, middle, home)
 
 
 def dance_section(
@@ -204,9 +206,11 @@ def _aim(
 def _seen(
     dancers: Sequence[Dancer], one: int, whom: str, moment: float, room: Room
 ) -> Point | None:
-    """Where a dancer sees their partner or the centre; None where that is where they are."""
+    """Where a dancer sees a partner, the centre or their own mark; None where they are there."""
     here = dancers[one].point_at(moment)
-    if whom == "partner":
+    if whom == "home":
+        there = room.home[one]
+    elif whom == "partner":
         there = dancers[room.partner[one]].point_at(moment)
         if one in room.beside:
             there = straight_across(here, there, dancers[room.beside[one]].point_at(moment))
@@ -222,7 +226,7 @@ def _seen(
     else:
         return None
     near = abs(there[0] - here[0]) < _SOON and abs(there[1] - here[1]) < _SOON
-    return None if near else there
+    return None if near and whom != "home" else there
 
 
 def _faced(

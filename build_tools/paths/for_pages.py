@@ -11,7 +11,7 @@ import json
 from collections.abc import Iterator
 from typing import Any
 
-from build_tools.model.dance import Section, Standing
+from build_tools.model.dance import Groups, Section, Standing
 from build_tools.movement.canon_and_unison import (
     left_unsaid,
     part_spans,
@@ -19,7 +19,7 @@ from build_tools.movement.canon_and_unison import (
     passage_counts,
 )
 from build_tools.movement.counts import seconds as seconds_of
-from build_tools.movement.roles import part_places, rows_of
+from build_tools.movement.roles import part_places, places_danced, rows_of
 from build_tools.movement.watchers import watchers
 from build_tools.movement.whole import lengths
 from build_tools.paths.dancing import made_ready_of
@@ -34,6 +34,7 @@ from build_tools.paths.whole import paths_of
 _BEND, _FLAGS = 5, 8
 """Of a move as it is written, the values of which a 0 says no more than their absence."""
 _SEEN = ("partner", "centre", "outwards")
+_AIMS = ("partner", "centre", "home")
 
 
 def paths_for_page(paths: Paths) -> str:
@@ -78,6 +79,7 @@ def page_data(paths: Paths) -> dict[str, Any]:
 def _section(paths: Paths, section: Section, moves: dict[tuple[Any, ...], int]) -> dict[str, Any]:
     """size: of its groups; start and end; rows: names and places of who dances; danced: see below.
 
+    odd: for groups of other sizes the places danced, where those are not numbers counted round.
     ends: for a section that is not counted, where they end: first, here, or new.
     """
     found: dict[str, Any] = {
@@ -85,12 +87,22 @@ def _section(paths: Paths, section: Section, moves: dict[tuple[Any, ...], int]) 
         "start": _standing(section.start),
     }
     rows = rows_of(section)
+    if odd := _odd(groups_of(section)):
+        found["odd"] = odd
     if rows:
         found["rows"] = [[name, list(places)] for name, places in rows]
     if section.counts is not None:
         return found | {"danced": list(_danced(paths, section, moves))}
     ends = ends_how(section)
     return found | {"ends": ends} | ({"end": _standing(section.end)} if ends == "new" else {})
+
+
+def _odd(groups: Groups) -> list[list[int]]:
+    """Whole groups are never made of more than twice as many."""
+    danced = [places_danced(groups, dancers) for dancers in range(1, 2 * groups.size + 2)]
+    return [
+        list(one) for one in danced if one != tuple(n % groups.size + 1 for n in range(len(one)))
+    ]
 
 
 def _standing(one: Standing) -> list[Any]:
@@ -146,7 +158,7 @@ def _written(paths: Paths, move: Move, towards: str | None) -> tuple[Any, ...]:
     aim: Any = None
     if whom is not None and move.way is not None:
         side = side_named(whom, paths.dance.sides)
-        aim = SIDES[side] if side is not None else whom if whom in _SEEN[:2] else None
+        aim = SIDES[side] if side is not None else whom if whom in _AIMS else None
     facing = move.action.facing
     faced: Any = SIDES.get(facing or "", facing if facing in _SEEN else None)
     flags = int(move.keeps_facing) + 2 * (move.action.pathway == "zigzag")
@@ -190,10 +202,9 @@ def roles_in(stretch: StretchPaths) -> tuple[int, ...]:
     """The row of each dancer in a section, by its number in `rows_of`; -1 for none."""
     if stretch.section is None:
         return ()
-    rows, size = rows_of(stretch.section), groups_of(stretch.section).size
+    rows, groups = rows_of(stretch.section), groups_of(stretch.section)
     found: dict[int, int] = {}
     for group in stretch.together:
-        for n, dancer in enumerate(group):
-            place = n % size + 1
+        for dancer, place in zip(group, places_danced(groups, len(group)), strict=True):
             found[dancer] = next((r for r, (_, at) in enumerate(rows) if place in at), -1)
     return tuple(found[dancer] for dancer in range(len(found)))

@@ -18,10 +18,14 @@ from build_tools.model.dance import Standing
 from build_tools.paths.hall import SIDES, Area, Point, fine, turned
 from build_tools.paths.in_columns import columns_tried, in_columns
 from build_tools.paths.scatter import nearest_two, scattered
+from build_tools.paths.shapes_in_class import (
+    USUAL_APART,
+    deepest_last,
+    shape_in_class,
+    stood_level,
+)
 from build_tools.paths.within_group import shape
 
-USUAL_APART = 2
-"""Steps between neighbours where a unit does not say; common practice, no source."""
 _OWN_SHAPE = {
     "line": "line",
     "rows": "line",
@@ -33,8 +37,6 @@ _OWN_SHAPE = {
     "cluster": "cluster",
 }
 """The shape a formation gives to dancers who make it together."""
-_STOOD_LEVEL = ("one behind another", "file", "face to face", "back to back")
-"""Shapes that go back from the front, in which the first of one group stands beside the next's."""
 _ONE_FOR_ALL = ("line", "two lines", "file", "circle", "semicircle", "V", "cluster")
 """Formations that the whole class makes where nothing says that each group makes its own."""
 FITS = 0.9
@@ -74,10 +76,12 @@ def _facing_front(standing: Standing, sizes: tuple[int, ...], area: Area, body: 
     if _each_its_own(standing, sizes):
         between = _metres(apart, body)
         kind = _kind(standing, sizes)
-        inside = _level(kind, [_shape(kind, size, sizes, between, body) for size in sizes])
+        inside = stood_level(
+            kind, [shape_in_class(kind, size, sizes, between, body) for size in sizes]
+        )
         told = standing.within or standing.formation in (*_ONE_FOR_ALL, "rows")
         more = () if told else ("within",)
-        return _of_groups(standing, inside, area, body, (*unsaid, *more), between)
+        return _of_groups(standing, inside, area, body, (*unsaid, *more), between, kind)
     dancers = sum(sizes)
     if standing.formation == "scattered":
         points, closer = _spaced_out(scattered(dancers, area), apart, area, body)
@@ -87,29 +91,6 @@ def _facing_front(standing: Standing, sizes: tuple[int, ...], area: Area, body: 
     kind = _OWN_SHAPE[standing.formation]
     points, closer = _fitted(shape(kind, dancers, _for_all(kind, dancers, apart, area, body)), area)
     return Slots(_dealt(points, sizes), closer, unsaid)
-
-
-def _shape(
-    kind: str, size: int, sizes: tuple[int, ...], between: float, body: AtAge
-) -> tuple[Point, ...]:
-    """A group's shape; the third among pairs stands near the first, whom they dance beside.
-
-    Partners may be seven steps apart, and nobody stands seven steps behind the one they go with.
-    """
-    third = size == 3 and 2 in sizes and kind in ("face to face", "back to back")
-    near = min(between, USUAL_APART * body.step)
-    return shape(kind, size, between, near if third else None)
-
-
-def _level(kind: str, inside: list[tuple[Point, ...]]) -> list[tuple[Point, ...]]:
-    """Groups of other sizes with their first places level, as teachers stand them, not centred."""
-    if kind not in _STOOD_LEVEL:
-        return inside
-    fronts = [min(y for _, y in one) for one in inside]
-    return [
-        tuple((x, y - (front - min(fronts))) for x, y in one)
-        for one, front in zip(inside, fronts, strict=True)
-    ]
 
 
 def _each_its_own(standing: Standing, sizes: tuple[int, ...]) -> bool:
@@ -158,6 +139,7 @@ def _of_groups(
     body: AtAge,
     unsaid: tuple[str, ...],
     clear: float,
+    kind: str = "",
 ) -> Slots:
     """Groups, each in its shape, scattered or in columns, `clear` metres from one another."""
     many = len(inside)
@@ -169,16 +151,32 @@ def _of_groups(
         tried = columns_tried(standing.columns, [len(one) for one in inside])
     else:
         tried = sorted({-(-many // rows) for rows in range(1, many + 1)})
-    laid = [
-        _laid(inside, in_columns(inside, k, between, clear, area), area, (*unsaid, *asked))
-        for k in tried
-    ]
+    laid = [_in_columns(inside, k, between, clear, area, (*unsaid, *asked), kind) for k in tried]
     if standing.columns is not None:
         return max(laid, key=lambda one: fine(one.drawn_closer))
     return max(
         laid,
         key=lambda one: (nearest_two(tuple(p for g in one.groups for p in g)), _slack(one, area)),
     )
+
+
+def _in_columns(
+    inside: Sequence[tuple[Point, ...]],
+    columns: int,
+    between: float | None,
+    clear: float,
+    area: Area,
+    unsaid: tuple[str, ...],
+    kind: str,
+) -> Slots:
+    """Groups row by row from the front; what goes furthest back stands in the last row."""
+    order = list(range(len(inside)))
+    if columns < len(inside):
+        order = deepest_last(kind, inside)
+    ordered = [inside[n] for n in order]
+    middles = in_columns(ordered, columns, between, clear, area)
+    found = _laid(ordered, middles, area, unsaid)
+    return replace(found, groups=tuple(found.groups[order.index(n)] for n in range(len(order))))
 
 
 def _apart(

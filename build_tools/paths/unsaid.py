@@ -7,7 +7,8 @@ from dataclasses import dataclass
 
 from build_tools.model.dance import Action, Dance, Section
 from build_tools.paths.group_sizes import groups_of
-from build_tools.paths.places import USUAL_APART, Slots
+from build_tools.paths.places import Slots
+from build_tools.paths.shapes_in_class import USUAL_APART
 from build_tools.paths.steps import goes
 
 

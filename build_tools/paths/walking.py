@@ -227,6 +227,8 @@ def _turned(
     if aim is None:
         from_ = face1 if asked is not None and move.turns is None else face0
         return face1, from_ + move.way
+    if isinstance(aim, tuple) and metres((dancer.x, dancer.y), aim) < _SLIGHT:
+        return face1, None
     way = aim if isinstance(aim, float) else bearing((dancer.x, dancer.y), aim)
     if asked is None and move.turns is None and not move.keeps_facing:
         face1 = nearest_turn(face0, way - move.way)

@@ -175,7 +175,7 @@ def _through(walk: _Walk, section: Section, together: Together, start: Start) ->
     """Everybody through a section."""
     lasts, most = _length(section)
     counted = section.counts is not None
-    room = room_of(together, walk.area.middle)
+    room = room_of(together, walk.area.middle, tuple((one.x, one.y) for one in walk.dancers))
     if counted:
         body = walk.body
         if walk.stride != 1:

@@ -34,6 +34,8 @@ def shape(kind: str, dancers: int, apart: float, behind: float | None = None) ->
         return _ring(dancers, apart, square=kind == "square")
     if kind == "cluster":
         return _cluster(dancers, apart)
+    if kind == "diamond":
+        return _diamond(dancers, apart)
     if kind == "semicircle":
         return _half_ring(dancers, apart)
     if kind == "V":
@@ -57,6 +59,38 @@ def _ring(dancers: int, apart: float, *, square: bool) -> tuple[Point, ...]:
     first = -90.0 if dancers == 2 else -180 / dancers
     turns = [math.radians(first + 360 * n / dancers) for n in range(dancers)]
     return tuple((radius * math.sin(turn), -radius * math.cos(turn)) for turn in turns)
+
+
+def _diamond(dancers: int, apart: float) -> tuple[Point, ...]:
+    """A diamond with a point to each wall, round from its front; then those inside it.
+
+    Three are a triangle with its point to the front; up to seven are four points with the others
+    inside, one behind another; from eight on all stand along its sides, the points first.
+    """
+    if dancers < 4:
+        points = [(0.0, 0.0), (0.5, _HIGH), (-0.5, _HIGH)][:dancers]
+    elif dancers < 8:
+        inside = dancers - 4
+        far = max(math.sqrt(0.5), (inside + 1) / 2)
+        wide = _HIGH if inside == 2 else max(math.sqrt(0.5), min(1.0, float(inside)))
+        points = [(0.0, -far), (wide, 0.0), (0.0, far), (-wide, 0.0)]
+        points += [(0.0, n - (inside - 1) / 2) for n in range(inside)]
+    else:
+        points = _round_a_diamond(dancers)
+    return _centred([(x * apart, y * apart) for x, y in points])
+
+
+def _round_a_diamond(dancers: int) -> list[Point]:
+    """The four points, then the others evenly along the sides, as many on each as may be."""
+    far = math.ceil(dancers / 4) * math.sqrt(0.5)
+    corners = [(0.0, -far), (far, 0.0), (0.0, far), (-far, 0.0)]
+    found = list(corners)
+    for side in range(4):
+        (x0, y0), (x1, y1) = corners[side], corners[(side + 1) % 4]
+        more = (dancers - 4 - side + 3) // 4
+        parts = [(n + 1) / (more + 1) for n in range(more)]
+        found += [(x0 + (x1 - x0) * part, y0 + (y1 - y0) * part) for part in parts]
+    return found
 
 
 def _half_ring(dancers: int, apart: float) -> tuple[Point, ...]:

@@ -39,7 +39,7 @@
   floor.dance = (dancers, danced, moves, together, begins, room) => {
     const waiting = [];
     for (const [who, from, numbers] of danced) {
-      for (const one of whoDances(who, together, room.size)) {
+      for (const one of whoDances(who, together, room.placeOf)) {
         let start = from;
         for (const number of numbers) {
           const end = start + moves[number][0];
@@ -66,9 +66,9 @@
     }
   };
 
-  function whoDances(who, together, size) {
+  function whoDances(who, together, placeOf) {
     if (who[0] < 0) return together.filter((_, n) => n % who[2] === who[1]).flat();
-    return together.flatMap((group) => group.filter((_, n) => who.includes((n % size) + 1)));
+    return together.flatMap((group) => group.filter((_, n) => who.includes(placeOf(group, n))));
   }
 
   function pointAt(dancer, moment) {
@@ -81,6 +81,7 @@
   function seen(dancers, one, whom, moment, room) {
     const here = pointAt(dancers[one], moment);
     let there = room.middle;
+    if (whom === "home") return room.home[one];
     if (whom === "partner") {
       there = pointAt(dancers[room.partner[one]], moment);
       const beside = dancers[room.beside[one]];
@@ -125,8 +126,8 @@
       facing = turns === null ? nearestTurn(dancer.facing, asked) : dancer.facing + turn;
     }
     let [x, y, bend] = [dancer.x, dancer.y, 0];
-    if (way !== null) {
-      const point = Array.isArray(aim);
+    const point = Array.isArray(aim);
+    if (way !== null && !(point && floor.metres([x, y], aim) < SLIGHT)) {
       let goes = (asked !== null && turns === null ? facing : dancer.facing) + way;
       if (aim !== null) {
         goes = point ? floor.bearing([x, y], aim) : aim;

@@ -4,7 +4,7 @@
   const floor = window.danceUnitBank.sums.floor;
   const USUAL_APART = 2, HALVINGS = 24, USUAL_CLASS = 30;
   floor.FITS = 0.9; // as places.py says why
-  const STOOD_LEVEL = ["one behind another", "file", "face to face", "back to back"];
+  const STOOD_LEVEL = ["one behind another", "file", "face to face", "back to back", "semicircle"];
   const OWN_SHAPE = {
     line: "line", rows: "line", "two lines": "two lines", file: "one behind another", circle: "circle",
     semicircle: "semicircle", V: "V", cluster: "cluster",
@@ -29,10 +29,8 @@
     if (eachItsOwn(standing, sizes)) {
       const between = (apart ?? USUAL_APART) * step;
       const kind = kindOf(standing, sizes);
-      const near = Math.min(between, USUAL_APART * step); // where a third among pairs stands, as places.py says
-      const third = (size) => size === 3 && sizes.includes(2);
-      const inside = sizes.map((size) => floor.shape(kind, size, between, third(size) ? near : between));
-      return ofGroups(standing, level(kind, inside), area, step, between);
+      const inside = sizes.map((size) => ownShape(kind, size, sizes, between, USUAL_APART * step));
+      return ofGroups(standing, level(kind, inside), area, step, between, kind);
     }
     const dancers = sizes.reduce((sum, one) => sum + one, 0);
     if (formation === "scattered") return dealt(spacedOut(floor.scattered(dancers, area), apart, area, step), sizes);
@@ -41,6 +39,28 @@
     }
     const kind = OWN_SHAPE[formation];
     return dealt(fitted(floor.shape(kind, dancers, forAll(kind, dancers, apart, area, step)), area, [0, 0]), sizes);
+  }
+
+  // a group's shape; where the odd one among pairs stands, as places.py says
+  function ownShape(kind, size, sizes, between, near) {
+    const pairs = kind === "face to face" || kind === "back to back";
+    if (!pairs || between <= near) return floor.shape(kind, size, between);
+    if (size === 3 && sizes.includes(2)) return floor.shape(kind, size, between, near);
+    if (size === 5 && sizes.includes(4) && between >= 2 * near) {
+      const four = floor.shape(kind, 4, between);
+      return [...four, [four[0][0], 0]];
+    }
+    return floor.shape(kind, size, between);
+  }
+
+  // the order in which groups are laid from the front: what goes further back than most last, with nobody behind it
+  function deepestLast(kind, inside) {
+    const order = inside.map((_, n) => n);
+    if (!STOOD_LEVEL.includes(kind)) return order;
+    const sizes = inside.map((one) => one.length);
+    const deep = inside.map((one) => floor.fine(span(one, 1)));
+    const least = deep[sizes.indexOf(floor.commonest(sizes))];
+    return order.sort((a, b) => Math.max(deep[a], least) - Math.max(deep[b], least));
   }
 
   // groups of other sizes with their first places level, not centred
@@ -80,7 +100,7 @@
     return Math.min(room, USUAL_APART * step);
   }
 
-  function ofGroups([formation, , , , between = null, columns = null], inside, area, step, clear) {
+  function ofGroups([formation, , , , between = null, columns = null], inside, area, step, clear, kind) {
     const many = inside.length;
     const most = (at) => Math.max(0, ...inside.flat().map((point) => 2 * Math.abs(point[at])));
     if (formation === "scattered") return apartFrom(inside, [most(0), most(1)], clear, area);
@@ -89,7 +109,12 @@
       : [...new Set(inside.map((_, n) => Math.ceil(many / (n + 1))))].sort((a, b) => a - b);
     const metres = between === null ? null : between * step;
     return floor.most(
-      tried.map((count) => laid(inside, inColumns(inside, count, most, metres, clear, area), area)),
+      tried.map((count) => {
+        const order = count < many ? deepestLast(kind, inside) : inside.map((_, n) => n);
+        const ordered = order.map((n) => inside[n]);
+        const found = laid(ordered, inColumns(ordered, count, most, metres, clear, area), area);
+        return { ...found, groups: order.map((_, n) => found.groups[order.indexOf(n)]) };
+      }),
       ({ groups, closer }) => columns !== null
         ? [floor.fine(closer)]
         : [floor.nearestTwo(groups.flat()), slack(groups.flat(), area)],

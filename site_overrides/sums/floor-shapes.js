@@ -20,6 +20,7 @@
     if (kind === "one behind another" || kind === "file") return centred(times(dancers, (n) => [0, n * apart]));
     if (kind === "square" || kind === "circle") return ring(dancers, apart, kind === "square");
     if (kind === "cluster") return cluster(dancers, apart);
+    if (kind === "diamond") return diamond(dancers, apart);
     if (kind === "semicircle") {
       const radius = apart / 2 / Math.sin(Math.PI / 2 / (dancers - 1));
       const turn = (n) => (Math.PI * n) / (dancers - 1);
@@ -52,6 +53,29 @@
       const turn = radians(first + (360 * n) / dancers);
       return [radius * Math.sin(turn), -radius * Math.cos(turn)];
     });
+  }
+
+  // a point to each wall, round from the front, and those inside; from eight on all along its sides
+  function diamond(dancers, apart) {
+    let points;
+    if (dancers < 4) points = [[0, 0], [0.5, HIGH], [-0.5, HIGH]].slice(0, dancers);
+    else if (dancers < 8) {
+      const inside = dancers - 4;
+      const far = Math.max(Math.sqrt(0.5), (inside + 1) / 2);
+      const wide = inside === 2 ? HIGH : Math.max(Math.sqrt(0.5), Math.min(1, inside));
+      points = [[0, -far], [wide, 0], [0, far], [-wide, 0]].concat(times(inside, (n) => [0, n - (inside - 1) / 2]));
+    } else points = roundADiamond(dancers);
+    return centred(points.map(([x, y]) => [x * apart, y * apart]));
+  }
+
+  function roundADiamond(dancers) {
+    const far = Math.ceil(dancers / 4) * Math.sqrt(0.5);
+    const corners = [[0, -far], [far, 0], [0, far], [-far, 0]];
+    return corners.concat(corners.flatMap(([x, y], side) => {
+      const [toX, toY] = corners[(side + 1) % 4];
+      const more = Math.floor((dancers - 1 - side) / 4);
+      return times(more, (n) => (n + 1) / (more + 1)).map((part) => [x + (toX - x) * part, y + (toY - y) * part]);
+    }));
   }
 
   function cluster(dancers, apart) {

@@ -80,7 +80,7 @@
       const mates = [];
       for (const group of together) for (const one of group) mates[one] = group;
       const [partner, beside] = [floor.partners(together), floor.sharing(together)];
-      const room = { partner, beside, mates, middle: floor.middle(area), size: section.size };
+      const room = { partner, beside, mates, middle: floor.middle(area), home: here(walk), placeOf: placeOf(section) };
       floor.dance(dancers, section.danced, data.moves, together, part.begins, room);
       return;
     }
@@ -94,12 +94,19 @@
     });
   }
 
+  // the place that the one at `n` of a group dances: as the data says of a group of its size, else its number, counted
+  // round
+  const placeOf = ({ size, odd = [] }) => (group, n) =>
+    (odd.find((one) => one.length === group.length)?.[n]) ?? (n % size) + 1;
+
   // the names of a section's rows, and the row of each dancer by its number, -1 for none
-  function rolesIn({ rows, size }, together) {
+  function rolesIn(section, together) {
+    const { rows } = section;
     if (!rows) return {};
+    const danced = placeOf(section);
     const who = [];
     for (const group of together) {
-      group.forEach((dancer, n) => { who[dancer] = rows.findIndex(([, places]) => places.includes((n % size) + 1)); });
+      group.forEach((dancer, n) => { who[dancer] = rows.findIndex(([, places]) => places.includes(danced(group, n))); });
     }
     return { roles: rows.map(([name]) => name), who };
   }

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from build_tools.model.dance import Groups, Passage
 from build_tools.movement.canon_and_unison import part_spans, passage_counts
-from build_tools.movement.roles import part_places, place_danced, rows_of
+from build_tools.movement.roles import part_places, place_danced, places_danced, rows_of
 from tests.movement.strategies import section
 
 ROW = Groups(4, {"odds": (1, 3), "evens": (2, 4), "number one": (1,)})
@@ -42,6 +42,39 @@ def test_nobody_dances_two_places_and_one_over_copies_the_first(
     assert len(danced) == (1 if place <= dancers else 0)
     assert all(1 <= at <= size for at in danced)
     assert place_danced(size + 1, Groups(size, {}), size + 1) == (1,)
+
+
+PAIRS = {"first pair": (1, 2), "second pair": (3, 4)}
+
+
+def test_a_pair_over_joins_two_pairs_one_to_each() -> None:
+    """Three and three, not four and two, as the unit on leaving says of its sixes."""
+    assert places_danced(Groups(4, PAIRS), 6) == (1, 2, 3, 4, 1, 3)
+    assert places_danced(Groups(4, PAIRS), 5) == (1, 2, 3, 4, 1)
+    assert places_danced(ROW, 6) == (1, 2, 3, 4, 1, 2)
+
+
+def test_what_the_unit_says_of_a_group_of_another_size_is_so() -> None:
+    """The middle one of three is track, as the unit on marbles says."""
+    run = Groups(4, {"tracks": (1, 3), "marbles": (2, 4)}, ((2, 1, 4), (1, 2, 3, 4, 4)))
+    assert places_danced(run, 3) == (2, 1, 4)
+    assert places_danced(run, 5) == (1, 2, 3, 4, 4)
+    assert places_danced(run, 6) == (1, 2, 3, 4, 1, 2)
+
+
+@given(st.integers(1, 8), st.integers(1, 17), st.integers(0, 8))
+def test_roles_that_share_out_a_group_differ_by_one_more_at_most(
+    size: int, dancers: int, half: int
+) -> None:
+    first = tuple(range(1, min(half, size) + 1))
+    rest = tuple(range(len(first) + 1, size + 1))
+    roles = {name: at for name, at in (("first", first), ("rest", rest)) if at}
+    danced = places_danced(Groups(size, roles), dancers)
+    assert len(danced) == dancers
+    assert set(danced) == set(range(1, min(size, dancers) + 1))
+    if dancers <= size + 2 and len(first) == len(rest):
+        more = [sum(one in at for one in danced) for at in roles.values()]
+        assert max(more) - min(more) <= max(1, size - dancers)
 
 
 def test_rows_are_roles_where_none_share_a_place_and_places_where_they_do() -> None:

@@ -18,7 +18,7 @@ STEPS: list[str] = SHARED["action"]["properties"]["step"]["enum"]
 TURNS: list[str] = SHARED["action"]["properties"]["turn_by"]["enum"]
 WITHIN: list[str] = schema("unit")["$defs"]["standing"]["properties"]["within"]["enum"]
 SPOTS = ["where they are", "first place", "new place"]
-TOWARDS = ["partner", "centre", "front", "back", "left", "right", "sea"]
+TOWARDS = ["partner", "centre", "home", "front", "back", "left", "right", "sea"]
 NAMES = ["one", "two", "three"]
 
 halls = st.builds(Hall, st.integers(5, 30).map(float), st.integers(5, 30).map(float))
@@ -89,6 +89,19 @@ SHARED_FITS: list[str] = schema("unit")["$defs"]["passage"]["properties"]["as"][
 
 
 @st.composite
+def groups(draw: st.DrawFn) -> Data:
+    """A size, perhaps with two roles, and with who dances what in a group of another size."""
+    size = draw(st.integers(1, 8))
+    data: Data = {"size": size}
+    if size > 1 and draw(st.booleans()):
+        half = draw(st.integers(1, size - 1))
+        data["roles"] = {"ones": [*range(1, half + 1)], "twos": [*range(half + 1, size + 1)]}
+    if draw(st.booleans()):
+        data["odd"] = [draw(st.lists(st.integers(1, size), min_size=2, max_size=size + 2))]
+    return data
+
+
+@st.composite
 def sections(draw: st.DrawFn) -> Data:
     """One section, counted or made up."""
     data: Data = {
@@ -98,7 +111,7 @@ def sections(draw: st.DrawFn) -> Data:
         "danced": draw(st.lists(passages(), min_size=1, max_size=3)),
     }
     if draw(st.booleans()):
-        data["groups"] = {"size": draw(st.integers(1, 8))}
+        data["groups"] = draw(groups())
     if draw(st.integers(0, 3)):
         return {**data, "counts": draw(st.integers(4, 48))}
     made_up = {"start": "Now.", "rules": ["Go."], "seconds": "10 to 21", "ends_on": "A tap"}

@@ -14,8 +14,9 @@ from build_tools.body.ages import at_age
 from build_tools.model.dance import Standing
 from build_tools.paths.facings import facings, partners, sharing
 from build_tools.paths.hall import Hall, Point, bearing, dancing_area, metres
-from build_tools.paths.places import FITS, USUAL_APART, Slots, slots
+from build_tools.paths.places import FITS, Slots, slots
 from build_tools.paths.scatter import nearest_two
+from build_tools.paths.shapes_in_class import USUAL_APART
 from build_tools.paths.starting import centres_of
 from tests.paths.strategies import FORMATIONS, WITHIN, halls
 
@@ -123,6 +124,12 @@ def test_who_faces_another_side_stands_as_if_that_were_the_front(
         ("circle", 6, ((0, 1), (2, 3), (5, 0))),
         ("line", 5, ((0, 1), (3, 4))),
         ("cluster", 7, ((0, 1), (0, 4), (1, 2))),
+        ("diamond", 3, ((0, 1), (1, 2), (2, 0))),
+        ("diamond", 4, ((0, 1), (1, 2), (2, 3), (3, 0))),
+        ("diamond", 5, ((0, 4), (1, 4), (2, 4), (3, 4))),
+        ("diamond", 6, ((0, 4), (4, 5), (5, 2), (1, 4), (3, 5))),
+        ("diamond", 7, ((0, 4), (4, 5), (5, 6), (6, 2), (1, 5), (3, 5))),
+        ("diamond", 8, ((0, 4), (4, 1), (1, 5), (7, 0))),
     ],
 )
 def test_neighbours_are_as_many_steps_apart_as_is_said(
@@ -132,6 +139,18 @@ def test_neighbours_are_as_many_steps_apart_as_is_said(
     (group,) = slots(one, (size,), HALL, BODY).groups
     for a, b in neighbours:
         assert metres(group[a], group[b]) == pytest.approx(3 * BODY.step)
+
+
+@pytest.mark.parametrize("size", range(3, 9))
+def test_a_diamond_of_any_size_has_one_in_front_and_nobody_nearer_than_said(size: int) -> None:
+    """So that only one of them has nobody before them, whom the others follow; common practice."""
+    one = Standing("small groups", "front", "Here", within="diamond", apart=Fraction(3))
+    (group,) = slots(one, (size,), HALL, BODY).groups
+    front, *others = sorted(group, key=lambda place: place[1])
+    assert front == group[0]
+    assert all(place[1] > front[1] + BODY.step for place in others)
+    assert nearest_two(group) == pytest.approx(3 * BODY.step)
+    assert sum(x for x, _ in group) == pytest.approx(size * front[0])
 
 
 def test_rows_stand_in_columns_so_many_steps_apart() -> None:

@@ -45,7 +45,16 @@ def dancers_after(dance: Dance, one: Section, at_first: list[Moment]) -> list[Da
     """Everybody after a section begun in such places."""
     dancers = [Dancer(m.x, m.y, m.facing) for m in at_first]
     together = class_in_groups(len(dancers), groups_of(one).size, (groups_of(one).size,))
-    dance_section(dancers, dance, one, together, 0.0, room_of(together, (0.0, 0.0)), BODY, 0.5)
+    dance_section(
+        dancers,
+        dance,
+        one,
+        together,
+        0.0,
+        room_of(together, (0.0, 0.0), tuple((m.x, m.y) for m in at_first)),
+        BODY,
+        0.5,
+    )
     return dancers
 
 

@@ -79,7 +79,11 @@ _SEATED = {
     _HALF_HIGH["tall"]: "sitting upright, arms round you",
     _HALF_HIGH["curled"]: "the back bent, arms round you",
 }
-_TOWARDS = {"partner": "towards your partner", "centre": "towards the middle"}
+_TOWARDS = {
+    "partner": "towards your partner",
+    "centre": "towards the middle",
+    "home": "towards your own mark",
+}
 _WAYS = {
     "strong": "strongly",
     "light": "lightly",

@@ -8,7 +8,7 @@ from collections.abc import Iterator, Sequence
 from build_tools.model.dance import Dance, Groups, Section
 from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
-from build_tools.movement.roles import place_danced
+from build_tools.movement.roles import places_danced
 from build_tools.views.dance.on_the_floor import CLASSES
 from build_tools.views.dance.parts_named import letters_in
 from build_tools.views.lesson.class_groups import (
@@ -89,7 +89,7 @@ def _one_more(
         yield f"If one pupil is left, make a {more}."
     else:
         groups = next((one.groups for one in sections), None)
-        yield f"If one pupil is left, make a {more}: {_joins(groups, size, size + 1)}."
+        yield f"If one pupil is left, make a {more}: {_joins(groups, size, size + 1, size + 1)}."
 
 
 def _pair_more(step: Step, size: int, sections: Sequence[Section]) -> Iterator[str]:
@@ -98,7 +98,7 @@ def _pair_more(step: Step, size: int, sections: Sequence[Section]) -> Iterator[s
     if told or any(one.kind == "improvised" for one in sections):
         return
     groups = next((one.groups for one in sections), None)
-    doing = listed([_joins(groups, size, place) for place in (size + 1, size + 2)])
+    doing = listed([_joins(groups, size, place, size + 2) for place in (size + 1, size + 2)])
     yield f"If a pair is left, it joins a {NAMES[size]}: {doing}."
 
 
@@ -138,11 +138,13 @@ def _sections(dance: Dance, lesson: Lesson, grouping: str, size: int) -> tuple[S
     return tuple(s for s in map(dance.sections.__getitem__, letters) if of_its_size(s.groups, size))
 
 
-def _joins(groups: Groups | None, size: int, over: int) -> str:
-    """What one who is over does, as the pupil at the place `over` of the group."""
+def _joins(groups: Groups | None, size: int, over: int, many: int) -> str:
+    """What one who is over does, as the one who comes `over`th to the group, of `many` in all."""
     if groups is None:
         return f"the {_ordinal(over)} pupil copies the {_ordinal(over - size)}"
-    (place,) = place_danced(over, groups, over)
+    danced = places_danced(groups, many)
+    joined = [place for n, place in enumerate(danced) if place in danced[:n]]
+    place = joined[over - size - 1]
     roles = _roles_of(groups, place)
     doing = f"dances with the {listed(roles)}" if roles else f"copies number {place}"
     return f"the {_ordinal(over)} pupil {doing}"

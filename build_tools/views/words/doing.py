@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from build_tools.model.dance import Groups, Section
 from build_tools.model.unit import Unit
-from build_tools.movement.roles import place_danced
+from build_tools.movement.roles import places_danced
 from build_tools.views.dance.parts_over_counts import JOBS, RowSpan
 from build_tools.views.lesson.odd_ones import last_dances_alone, said_of
 from build_tools.views.words.plain_words import listed, name_in_words
@@ -34,8 +34,10 @@ def odd_group_in_words(unit: Unit, section: Section) -> tuple[str, ...]:
     if more := said_of(size + 1, (unit.notes,)):
         lines.append(more)
     elif section.kind != "improvised":
-        (same,) = place_danced(size + 1, groups, size + 1)
-        lines.append(f"A group of {size + 1}: dancer {size + 1} does what dancer {same} does.")
+        danced = places_danced(groups, size + 1)
+        one = next(n for n, place in enumerate(danced, start=1) if place in danced[: n - 1])
+        same = danced.index(danced[one - 1]) + 1
+        lines.append(f"A group of {size + 1}: dancer {one} does what dancer {same} does.")
     if size > 2 and (fewer := said_of(size - 1, (unit.notes,))):
         lines.append(fewer)
     elif size > 2 and last_dances_alone(section, size):

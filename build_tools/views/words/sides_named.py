@@ -7,7 +7,7 @@ from collections.abc import Mapping
 NO_NAMES: Mapping[str, str] = {}
 """Where nobody gives the sides of the hall names of their own."""
 SIDES = ("front", "back", "left", "right")
-_PLACES = {"partner": "a partner", "centre": "the middle"}
+_PLACES = {"partner": "a partner", "centre": "the middle", "home": "the own mark"}
 
 
 def side_in_words(said: str, sides: Mapping[str, str]) -> str:

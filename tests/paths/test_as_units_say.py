@@ -1,0 +1,74 @@
+"""Groups of other sizes, marks and distances are drawn as the published units say them in words."""
+
+from __future__ import annotations
+
+from itertools import combinations
+
+import pytest
+
+from build_tools.body.ages import tables
+from build_tools.paths.for_pages import roles_in
+from build_tools.paths.hall import metres
+from build_tools.paths.model import Paths, StretchPaths
+from build_tools.views.dance.on_the_floor import in_a_hall
+from tests.support.sound_bank import whole_bank
+
+
+def danced(slug: str, letter: str, pupils: int = 30) -> tuple[Paths, StretchPaths]:
+    """A section of a published unit, as it is drawn for a class of so many."""
+    unit = next(one for one in whole_bank().units if one.slug == slug)
+    paths = in_a_hall(unit, pupils)
+    found = next(s for s in paths.stretches if s.section and s.section.letter == letter)
+    return paths, found
+
+
+def test_in_a_six_of_two_pairs_each_half_has_three_side_by_side() -> None:
+    """Leaving: "in a six, each half has three", the first pair on the left."""
+    paths, at_once = danced("leaving", "C")
+    roles, places = roles_in(at_once), paths.everybody(at_once.begins)
+    (six,) = (group for group in at_once.together if len(group) == 6)
+    from_the_left = sorted(six, key=lambda one: places[one].x)
+    assert [roles[one] for one in from_the_left] == [0, 0, 0, 1, 1, 1]
+
+
+@pytest.mark.parametrize("pupils", [24, 28, 30])
+def test_curves_begin_as_far_from_the_gate_as_the_unit_asks(pupils: int) -> None:
+    """Leaving: "its ends four big steps from that wall"; a big step as in ages.json."""
+    paths, at_once = danced("leaving", "C", pupils)
+    big = paths.body.step * float(tables()["steps"]["big"])
+    first = min(one.y for one in paths.everybody(at_once.begins))
+    assert first + paths.hall.depth / 2 >= 4 * big
+
+
+@pytest.mark.parametrize("letter", ["A", "B", "C", "D", "A'"])
+def test_no_pool_is_behind_a_six(letter: str) -> None:
+    """Rock pool: "Put a six where no pool is behind it"."""
+    paths, one = danced("rock-pool", letter)
+    places = paths.everybody(one.begins)
+    (six,) = (group for group in one.together if len(group) == 6)
+    left, right = min(places[n].x for n in six), max(places[n].x for n in six)
+    back = max(places[n].y for n in six)
+    others = {n for group in one.together if group != six for n in group}
+    assert not [n for n in others if left <= places[n].x <= right and places[n].y > back]
+
+
+@pytest.mark.parametrize("letter", ["A", "B"])
+def test_all_five_of_a_five_stand_clear_of_one_another(letter: str) -> None:
+    """Magnets: "number 5 stands halfway between 1 and 3", and the five at the left of the front."""
+    paths, one = danced("magnets", letter, 29)
+    places = [(p.x, p.y) for p in paths.everybody(one.begins)]
+    (five,) = (group for group in one.together if len(group) == 5)
+    first, third, fifth = (places[five[n]] for n in (0, 2, 4))
+    assert fifth == pytest.approx(((first[0] + third[0]) / 2, (first[1] + third[1]) / 2))
+    assert min(metres(places[a], places[b]) for a, b in combinations(five, 2)) > 2 * paths.body.step
+    assert first == pytest.approx(min(places))
+
+
+def test_who_hauls_stops_at_their_own_mark() -> None:
+    """Rope bridge: "nobody goes past the mark"."""
+    paths, calling = danced("rope-bridge", "A")
+    begun = paths.everybody(calling.begins)
+    inward = {n: 1 if begun[n].x < begun[n ^ 1].x else -1 for n in range(len(begun))}
+    for count in range(int(calling.lasts) + 1):
+        for n, now in enumerate(paths.everybody(calling.begins + count)):
+            assert (now.x - begun[n].x) * inward[n] > -1e-6, f"dancer {n} at count {count}"
