@@ -168,7 +168,7 @@ class Heard:
     """
 
     sound: str
-    """beat, soft beat, roll, shaker, claps, voice, recording or silence."""
+    """beat, soft beat, roll, shaker, bell, claps, voice, recording or silence."""
     counts: Fraction | None = None
     seconds: int | None = None
     by: str | None = None

@@ -15,7 +15,7 @@ from build_tools.movement.counts import counts_in, seconds
 
 DRUMMED = frozenset({"beat", "soft beat", "roll"})
 """Sounds of a drum."""
-STRUCK = frozenset({*DRUMMED, "shaker", "claps"})
+STRUCK = frozenset({*DRUMMED, "shaker", "bell", "claps"})
 """Sounds that are made by strokes; a voice, a recording and silence have none."""
 _WITH_ACCENTS = frozenset({"beat", "soft beat", "claps"})
 """Sounds whose first of each phrase is louder where nothing else is said."""
@@ -25,6 +25,9 @@ ROLL = 14
 """Strokes a second of a roll: two hands at seven each. Common practice, no source."""
 SHAKEN = 8
 """Shakes a second of a shaker that goes on without a pause. Common practice, no source."""
+RUNG = 4
+"""Strokes a second of a small bell rung without a pause. Common practice, no source."""
+_WITHOUT_A_PAUSE = {"shaker": SHAKEN, "bell": RUNG}
 
 
 @dataclass(frozen=True, slots=True)
@@ -160,7 +163,7 @@ def _loud(one: Heard, at: Sequence[Fraction], before: Fraction, phrase: int) -> 
 
 
 def _rate(sound: str, *, in_seconds: bool) -> int | None:
-    """A roll is always quick; a shaker is shaken on each count, or without a pause in seconds."""
+    """A roll is always quick; a shaker or a bell sounds on each count, or all through seconds."""
     if sound == "roll":
         return ROLL
-    return SHAKEN if sound == "shaker" and in_seconds else None
+    return _WITHOUT_A_PAUSE.get(sound) if in_seconds else None

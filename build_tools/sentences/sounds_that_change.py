@@ -10,6 +10,7 @@ _SOUNDS = {
     "drum": "drum|drums|drumming|drumbeat|beat|beats|tap|taps|tapping|tambour|tambourine",
     "roll": "roll|rolls|drumroll",
     "shaker": "shaker|shakers|maraca|rattle|rattling",
+    "bell": "bell|bells",
     "claps": "clap|claps|clapping",
     "music": "music|recording|track|song",
     "voice": "voice|voices|whisper|whispers|whispering|singing|chant|chanting|humming",
@@ -50,7 +51,7 @@ _VOICED = Saying(
 
 
 def sounds_that_stop(cue: str) -> tuple[str, ...]:
-    """The sounds that a cue says stop: drum, roll, shaker, claps, music or voice."""
+    """The sounds that a cue says stop: drum, roll, shaker, bell, claps, music or voice."""
     return tuple(sound for sound in _SOUNDS if _saying(_STOPS, sound).said(cue))
 
 

@@ -6,12 +6,15 @@
   const counts = (bank.counts ||= {});
   const TICKS = 480; // for one beat
   // Key of the percussion map and loudness: General MIDI Level 1, 1991 (from memory): 36 bass drum, 37 side
-  // stick, 39 hand clap, 45 low tom, 47 low-mid tom, 70 maracas.
+  // stick, 39 hand clap, 45 low tom, 47 low-mid tom, 70 maracas. A bell has a pitch: program 113, tinkle bell, of the
+  // sound set of the same, on the first channel.
   const DRUM = {
     in: [37, 100],
     "beat!": [36, 120], beat: [45, 80], "soft beat!": [36, 50], "soft beat": [45, 36],
     "roll!": [47, 110], roll: [47, 60], "shaker!": [70, 110], shaker: [70, 64], "claps!": [39, 120], claps: [39, 80],
   };
+  const BELL = { "bell!": [84, 110], bell: [84, 76] };
+  const TINKLE_BELL = 113;
   const SOUNDING = 20; // ticks: less than from one stroke of a roll to the next at the slowest tempo
 
   counts.midi = (score) => {
@@ -26,10 +29,12 @@
       ...laid.sounds.map(({ at, sound }) => ({ tick: tick(at), bytes: text(7, sound) })),
       ...laid.words.map(({ at, word }) => ({ tick: tick(at), bytes: text(5, word) })),
     ];
+    if (laid.events.some(({ kind }) => kind in BELL)) events.push({ tick: 0, bytes: [0xc0, TINKLE_BELL - 1] });
     for (const { at, kind } of laid.events) {
-      const [key, loud] = DRUM[kind];
-      events.push({ tick: tick(at), bytes: [0x99, key, loud] });
-      events.push({ tick: Math.min(end, tick(at) + SOUNDING), bytes: [0x89, key, 0] });
+      const [key, loud] = BELL[kind] || DRUM[kind];
+      const channel = kind in BELL ? 0 : 9;
+      events.push({ tick: tick(at), bytes: [0x90 | channel, key, loud] });
+      events.push({ tick: Math.min(end, tick(at) + SOUNDING), bytes: [0x80 | channel, key, 0] });
     }
     // sort() keeps what falls on one tick in its order, so that names come before the beats they name
     events.sort((a, b) => a.tick - b.tick);

@@ -15,6 +15,7 @@ from hypothesis import strategies as st
 from build_tools.model.dance import Heard
 from build_tools.movement.sounding import (
     ROLL,
+    RUNG,
     SHAKEN,
     STRUCK,
     Piece,
@@ -23,7 +24,7 @@ from build_tools.movement.sounding import (
     written_length,
 )
 
-SOUNDS = ("beat", "soft beat", "roll", "shaker", "claps", "voice", "recording", "silence")
+SOUNDS = ("beat", "soft beat", "roll", "shaker", "bell", "claps", "voice", "recording", "silence")
 TEMPI = st.integers(40, 208)
 PHRASES = st.integers(2, 16)
 COUNTS = st.sampled_from([Fraction(n, 2) for n in range(1, 65)])
@@ -113,6 +114,8 @@ def test_a_rhythm_of_the_units_own_by_hand() -> None:
         (Heard("roll", seconds=4), ROLL),
         (Heard("shaker", seconds=4), SHAKEN),
         (Heard("shaker", counts=Fraction(4)), None),
+        (Heard("bell", seconds=4), RUNG),
+        (Heard("bell", counts=Fraction(4)), None),
         (Heard("shaker", seconds=4, on=(Fraction(1), Fraction(3))), None),
         (Heard("beat", seconds=4), None),
     ],

@@ -13,7 +13,7 @@ import numpy as np
 import pytest
 
 from build_tools.model.unit import Unit
-from build_tools.movement.sounding import DRUMMED, ROLL, SHAKEN, STRUCK, Piece
+from build_tools.movement.sounding import DRUMMED, ROLL, RUNG, SHAKEN, STRUCK, Piece
 from tests.sums.scores import PLAYED, Placed, pieces_placed, placed, saved_notes, saved_sound
 from tests.support.sound import loudness, onsets, strokes_a_second
 
@@ -30,6 +30,7 @@ KEYS = {
     "soft beat": {36, 45},
     "roll": {47},
     "shaker": {70},
+    "bell": {84},
     "claps": {39},
 }
 STICKS = 37
@@ -147,8 +148,29 @@ def test_the_unit_with_every_kind_of_sound_has_every_kind() -> None:
     (unit,) = (unit for unit in PLAYED if unit.slug == "clock-shop-sounds")
     kinds = {piece.sound for _, piece in pieces_placed(unit)}
     assert kinds == STRUCK | {"voice", "recording", "silence"}
-    assert {p.rate for _, p in pieces_placed(unit)} == {None, ROLL, SHAKEN}
+    assert {p.rate for _, p in pieces_placed(unit)} == {None, ROLL, RUNG, SHAKEN}
     assert kinds > DRUMMED
+
+
+def test_a_bell_has_a_pitch_and_a_shaker_has_none() -> None:
+    """The partials of a bell are as 1/2, 1, 6/5, 3/2 and 2 (Rossing, Science of Percussion
+    Instruments, 2000, from memory); nearly all of what sounds lies there. Program 113 of the
+    General MIDI 1 sound set is the tinkle bell (from memory)."""
+    prime = 1047
+    unit = PLAYED[[u.slug for u in PLAYED].index("clock-shop-sounds")]
+    for stretch, piece in pieces_placed(unit):
+        if piece.sound in ("bell", "shaker"):
+            _, rate = saved_sound(unit.slug)
+            heard = np.abs(np.fft.rfft(between(unit, *sounding(stretch, piece)))) ** 2
+            hertz = np.fft.rfftfreq(2 * len(heard) - 2, 1 / rate)
+            tuned = sum(
+                heard[abs(hertz - prime * part) < 40].sum() for part in (0.5, 1, 1.2, 1.5, 2)
+            )
+            assert (tuned / heard.sum() > 0.9) == (piece.sound == "bell")
+    messages = saved_notes(unit.slug).tracks[0]
+    assert [(m.channel, m.program) for m in messages if m.type == "program_change"] == [(0, 112)]
+    rung = [m for m in messages if m.type == "note_on" and m.channel == 0]
+    assert {m.note for m in rung} == KEYS["bell"]
 
 
 def test_these_measures_notice_a_drum_in_a_silence_and_a_roll_of_another_rate() -> None:

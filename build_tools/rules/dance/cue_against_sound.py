@@ -42,6 +42,7 @@ _HEARD_AS = {
     "drum": DRUMMED,
     "roll": frozenset({"roll"}),
     "shaker": frozenset({"shaker"}),
+    "bell": frozenset({"bell"}),
     "claps": frozenset({"claps"}),
     "music": frozenset({"recording"}),
     "voice": frozenset({"voice"}),

@@ -26,7 +26,7 @@ from build_tools.views.words.plain_words import counts_in_words
 GRADE: Grade = "question"
 READS = "en"
 SOURCE = "common practice, no source"
-_DRUMMED = frozenset({"beat", "soft beat", "claps", "recording", "shaker"})
+_DRUMMED = frozenset({"beat", "soft beat", "claps", "recording", "shaker", "bell"})
 _SAYS_WORDS = Saying(
     """
     @who ~2 @say ~5 word|words|rhyme|verse|line|lines|names|song|poem|what

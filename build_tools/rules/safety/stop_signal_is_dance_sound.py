@@ -34,6 +34,7 @@ _SOUNDS = {
     "soft beat": _STROKES,
     "roll": _STROKES | {"roll"},
     "shaker": frozenset({"shaker"}),
+    "bell": frozenset({"bell"}),
     "claps": frozenset({"clap"}),
     "recording": frozenset({"music"}),
 }

@@ -14,6 +14,7 @@ _SOUNDS = {
     "soft beat": "soft drum",
     "roll": "drum roll",
     "shaker": "shaker",
+    "bell": "bell",
     "claps": "claps",
     "voice": "voice alone, no drum",
     "recording": "the recording; nothing else sounds",

@@ -24,6 +24,7 @@ _DO = {
     "soft beat": ("tap", "taps", " softly"),
     "roll": ("roll the drum", "rolls the drum", ""),
     "shaker": ("shake the shaker", "sounds the shaker", ""),
+    "bell": ("ring the bell", "rings the bell", ""),
     "claps": ("clap", "claps", ""),
     "voice": ("use your voice, no drum", "speaks, no drum", ""),
 }
@@ -32,7 +33,7 @@ _WORDS = ("say the words", "says the words", "")
 _COUNT = ("count aloud", "counts aloud", "")
 _DANCERS = {"voice": "dancers speak, no drum"}
 """What dancers do where it is not what a teacher does."""
-_ON_EACH = frozenset({"beat", "soft beat", "claps", "shaker"})
+_ON_EACH = frozenset({"beat", "soft beat", "claps", "shaker", "bell"})
 """Sounds that are told by the counts they fall on; of others it is told from when to when."""
 _SHAKEN = re.compile(
     r"(?:an?|the|some|one) ((?:\w+ ){0,3}(?:bells?|keys|rattles?|tambourines?|maracas?|tins?|jars?"

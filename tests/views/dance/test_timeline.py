@@ -170,9 +170,9 @@ def test_the_clock_shop_by_hand() -> None:
         ["silence"],
         ["voice"],
         ["soft beat", "roll"],
-        ["roll", "silence", "shaker", "recording", "beat"],
+        ["roll", "silence", "shaker", "bell", "recording", "beat"],
     ]
     night = timeline(unit.dance)[-1]
-    # 4 + 3 + 5 + 5 seconds, and six counts at 104 a minute: 360/104
+    # 4 + 3 + 3 + 2 + 5 seconds, and six counts at 104 a minute: 360/104
     assert night.length == 17 + Fraction(360, 104)
     assert {p.sound for p in night.pieces if p.strokes} < STRUCK

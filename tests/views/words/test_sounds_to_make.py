@@ -131,6 +131,10 @@ def test_where_nothing_is_counted_each_sound_is_told_with_its_seconds() -> None:
         "Shake the shaker for about 15 seconds. No sound for about 4 seconds. "
         "Tap softly 8 times, one a second."
     )
+    bell = Heard("bell", seconds=8, by="teacher")
+    assert made_in_seconds(pieces_of(bell, counted=False), about=False) == (
+        "Ring the bell for 8 seconds."
+    )
     roll = Heard("roll", seconds=4)
     rolls = made_in_seconds(pieces_of(roll, still, roll, still, counted=False), about=False)
     assert rolls == "Roll the drum for 4 seconds. No sound for 4 seconds. All of it 2 times."
