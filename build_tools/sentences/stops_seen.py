@@ -7,15 +7,17 @@ from build_tools.sentences.sayings import Saying
 from build_tools.sentences.signals import STOP_SIGNAL
 
 _STOPS = "=stop|=stops|freeze|freezes|still|halt|signal|statue|statues|pause"
+_A_THING = "!<wheel|wheels|chair|chairs|wheelchair|ball|balls|engine|wind|rain|marble|marbles"
+"""What stops is no pupil: arms thrown up while the wheels stop are a move, and no signal."""
 SEEN = Saying(
     f"""
     raise|lift|hold|wave|show|put|see|watch ~3 hand|hands|arm|arms|card|flag|palm|palms|scarf
-        ~~8 {_STOPS}
+        ~~8 {_STOPS} {_A_THING}
     {_STOPS} ~~8 raise|raises|raised|lift|hold|show|put|see ~3 hand|hands|arm|arms|card|flag|palm|
         palms|scarf
-    =raised hand|arm|palm|card ~~8 {_STOPS}
+    =raised hand|arm|palm|card ~~8 {_STOPS} {_A_THING}
     {_STOPS} ~~8 =raised hand|arm|palm|card
-    hand|arm|card|flag|palm|palms|scarf ~3 up|high|means|mean|says|goes ~~6 {_STOPS}
+    hand|arm|card|flag|palm|palms|scarf ~3 up|high|means|mean|says|goes ~~6 {_STOPS} {_A_THING}
     {_STOPS} ~~6 hand|arm|card|flag|palm ~3 up|high|goes|raised
     flash|flashes|switch|turn|dim ~3 light|lights|lamp|lamps
     light|lights|lamp|lamps ~2 off|out|flash|flashes|dim ~~6 {_STOPS}
