@@ -10,7 +10,7 @@ from build_tools.disk.places import OVERRIDES, PACKAGE, PROJECT
 from build_tools.disk.stray_files import is_stray
 from build_tools.shapes.schemas import SCHEMA_FOLDER
 
-_BESIDE_CODE = (".py", ".json", ".txt", ".js")
+_BESIDE_CODE = (".py", ".json", ".txt", ".js", ".po")
 
 
 def software_digest() -> str:

@@ -22,6 +22,7 @@ from build_tools.packs.bag import bagged
 from build_tools.packs.credits import credits_text
 from build_tools.packs.licences import licence_text
 from build_tools.packs.zipping import zipped
+from build_tools.page_words.speaking import speaking
 from build_tools.pages.assemble import further_pages
 from build_tools.pages.lesson.lesson import lesson_page
 from build_tools.pages.pieces.doors import doors
@@ -123,11 +124,12 @@ def pages_in_pack(
 
 def _pages(bank: Bank, unit: Unit, sources: Mapping[str, bytes]) -> Iterator[PackPage]:
     lonely = alone(bank, unit)
-    pages = [
-        unit_page(lonely, unit),
-        *further_pages(lonely, unit),
-        *(lesson_page(lonely, unit, one) for one in unit.lessons),
-    ]
+    with speaking(unit.language):
+        pages = [
+            unit_page(lonely, unit),
+            *further_pages(lonely, unit),
+            *(lesson_page(lonely, unit, one) for one in unit.lessons),
+        ]
     files = {path: once(html).encode() for path, html in drawn(pages).items()}
     yield from pages_in_pack({**asset_files(), **files}, unit, sources)
 

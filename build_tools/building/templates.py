@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from contextlib import suppress
 from functools import cache
 from pickle import UnpicklingError
 
 from jinja2 import Environment, FileSystemBytecodeCache, FileSystemLoader, StrictUndefined
 from jinja2.bccache import Bucket
+from jinja2.ext import InternationalizationExtension
 
 from build_tools.disk.places import OVERRIDES, PROJECT
+from build_tools.page_words.in_templates import in_template, in_template_meaning, many_in_template
+from build_tools.page_words.speaking import speaking
 from build_tools.pages.page import Page
 
 COMPILED = PROJECT / ".kept" / "templates"
@@ -17,8 +21,9 @@ COMPILED = PROJECT / ".kept" / "templates"
 
 
 def html_of(page: Page) -> str:
-    """The page as HTML; its template sees the context as `view`."""
-    return templates().get_template(page.template).render(view=page.context)
+    """The page as HTML, in its language; its template sees the context as `view`."""
+    with speaking(page.language):
+        return templates().get_template(page.template).render(view=page.context)
 
 
 @cache
@@ -27,13 +32,28 @@ def templates() -> Environment:
 
     It escapes, and a mistyped name in a template does not pass.
     """
-    return Environment(
-        loader=FileSystemLoader(OVERRIDES),
-        autoescape=True,
-        undefined=StrictUndefined,
-        auto_reload=False,
-        bytecode_cache=KeptTemplates(),
+    return speaking_templates(
+        Environment(
+            loader=FileSystemLoader(OVERRIDES),
+            autoescape=True,
+            undefined=StrictUndefined,
+            auto_reload=False,
+            bytecode_cache=KeptTemplates(),
+            extensions=[InternationalizationExtension],
+        )
     )
+
+
+def speaking_templates(environment: Environment) -> Environment:
+    """The same, with Jinja's own `_()` and `{% trans %}` asking the table of the page's language.
+
+    Line breaks inside `{% trans %}` are spaces.
+    """
+    environment.policies["ext.i18n.trimmed"] = True
+    # the extension puts this method on the environment, where no type checker sees it
+    install: Callable[..., None] = vars(environment)["install_gettext_callables"]
+    install(in_template, many_in_template, newstyle=True, pgettext=in_template_meaning)
+    return environment
 
 
 class KeptTemplates(FileSystemBytecodeCache):

@@ -19,6 +19,8 @@ from build_tools.building.templates import html_of
 from build_tools.model.bank import Bank
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
+from build_tools.page_words.for_scripts import script_words, words_script
+from build_tools.page_words.speaking import speaking
 from build_tools.pages.assemble import unit_pages
 from build_tools.pages.page import Page
 from build_tools.pictures.publishable import cleaned
@@ -39,6 +41,13 @@ def unit_files(
     lesson as one file, and as a word-processor file. Checking has found that the pictures may be
     shown to anybody; they are freed here of what they carry unseen.
     """
+    with speaking(unit.language):
+        return _unit_files(bank, unit, content, published, keep=keep)
+
+
+def _unit_files(
+    bank: Bank, unit: Unit, content: Path, published: Collection[str], *, keep: bool
+) -> dict[str, bytes]:
     at = f"units/{unit.slug}/"
     pages = drawn(unit_pages(bank, unit, published))
     booklet = f"{at}booklet.html"
@@ -54,6 +63,8 @@ def unit_files(
     if keep:
         files |= _to_edit(unit, content, pages)
     files |= card_files(bank, unit, content) | floor_file(unit)
+    if script := words_script():
+        files[f"{at}{script}"] = script_words()
     files |= {at + file: data for file, data in media.items()}
     for lesson in unit.lessons:
         if lesson.pictures:

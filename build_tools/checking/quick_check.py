@@ -192,7 +192,8 @@ def _newest_trusted(kept_file: Path | None) -> int:
 def _version(grades: Mapping[str, Grade]) -> str:
     """A digest of everything but the content that a result depends on."""
     digest = hashlib.sha256(json.dumps(sorted(grades.items())).encode())
-    for path in sorted([*PACKAGE.rglob("*.py"), *SCHEMA_FOLDER.glob("*.json")]):
+    ours = [*PACKAGE.rglob("*.py"), *PACKAGE.rglob("*.po")]
+    for path in sorted([*ours, *SCHEMA_FOLDER.glob("*.json")]):
         digest.update(path.name.encode() + b"\0" + path.read_bytes())
     return digest.hexdigest()
 

@@ -8,6 +8,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from build_tools.model.unit import SchoolYears
+from build_tools.page_words.forms import row
+from build_tools.page_words.words import _, of_schema
 
 
 def youngest(nation: str, year: str) -> int | None:
@@ -35,15 +37,14 @@ def ages(years: Iterable[SchoolYears]) -> tuple[int, int] | None:
 
 def in_words(years: SchoolYears) -> str:
     """School years as a teacher says them: Years 3 and 4 (England)."""
-    names = [_year_in_words(y) for y in years.years]
-    numbers = [n.removeprefix("Year ") for n in names]
-    if len(names) > 1 and all(n.startswith("Year ") for n in names):
-        return f"Years {', '.join(numbers[:-1])} and {numbers[-1]} ({years.nation})"
-    text = ", ".join(names[:-1]) + (" and " if len(names) > 1 else "") + names[-1]
-    return f"{text} ({years.nation})"
+    named = [y == "R" or y[0] in "PS" for y in years.years]
+    nation = of_schema(years.nation)
+    if len(named) > 1 and not any(named):
+        return _("Years {years} ({nation})", years=row(years.years), nation=nation)
+    return f"{row([_year_in_words(y) for y in years.years])} ({nation})"
 
 
 def _year_in_words(year: str) -> str:
     if year == "R":
-        return "Reception"
-    return year if year[0] in "PS" else f"Year {year}"
+        return _("Reception")
+    return year if year[0] in "PS" else _("Year {year}", year=year)

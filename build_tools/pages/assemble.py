@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
+from build_tools.page_words.speaking import speaking
 from build_tools.pages.about.about import Notice, UnitRights, about_page, unit_rights
 from build_tools.pages.advisers.advisers import advisers_page
 from build_tools.pages.assess.assess import assess_page
@@ -100,8 +101,14 @@ def unit_pages(bank: Bank, unit: Unit, published: Collection[str] = ()) -> list[
     """The pages of one unit.
 
     They depend on the unit, on the bank's settings, and on which of the unit's neighbours (the
-    units that it builds on or leads to) are among those `published`.
+    units that it builds on or leads to) are among those `published`. Their words are in the unit's
+    language, where there is a table of it.
     """
+    with speaking(unit.language):
+        return _unit_pages(bank, unit, published)
+
+
+def _unit_pages(bank: Bank, unit: Unit, published: Collection[str]) -> list[Page]:
     return [
         unit_page(bank, unit),
         *further_pages(bank, unit, published),

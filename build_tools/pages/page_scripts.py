@@ -37,6 +37,8 @@ _FIT = tuple(
     f"lesson/fit/{name}.js"
     for name in ("read", "parts", "floor", "results", "on-page", "share", "form")
 )
+_WORDS = ("pieces/page-words.js",)
+"""What the scripts of a unit's page ask for their words; it comes first."""
 _KEEPING = ("pieces/seen.js", "pieces/kept-settings.js")
 _HALL = tuple(f"hall/{name}.js" for name in ("button", "keys", "awake", "clock"))
 _PLAYING = tuple(
@@ -68,6 +70,7 @@ _FINDING = tuple(
 
 PAGE_SCRIPTS = {
     "lesson.js": (
+        *_WORDS,
         "lesson/keep.js",
         *(part for part in SUMS if part != _CATCHING_UP),
         "lesson/whole.js",

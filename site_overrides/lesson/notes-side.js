@@ -1,6 +1,7 @@
 // A further side for the printer: what each step says besides that the lesson's own two sides have no room for.
 // It is made of what stands on the page when that is printed, so that the page does not carry it twice.
 (() => {
+  const { gettext } = window.danceUnitBank;
   const article = document.querySelector("[data-lesson]");
   const LINES = 101, LETTERS = 44, PLAN = 10; // of a side, a line, a plan
   let made = null;
@@ -17,8 +18,8 @@
     const steps = withFloor([...article.querySelectorAll(".step")], notes ? lines(notes) : 0).filter(Boolean);
     if (!steps.length && !notes) return null;
     const { lesson } = article.dataset;
-    const head = element("h2", `Notes for lesson ${lesson}, step by step`);
-    const said = element("p", "A further side. The lesson itself is on the sides before it.");
+    const head = element("h2", gettext("Notes for lesson {lesson}, step by step", { lesson }));
+    const said = element("p", gettext("A further side. The lesson itself is on the sides before it."));
     const whole = element("section", head, said, element("div", ...steps, ...(notes ? [notes.cloneNode(true)] : [])));
     whole.className = "notes-side";
     return whole;

@@ -1,7 +1,8 @@
 // One button opens easier and harder for every step, or folds them; without script each opens alone.
 (() => {
-  const OPEN = "Show easier and harder for every step";
-  const FOLD = "Fold easier and harder for every step";
+  const { gettext } = window.danceUnitBank;
+  const OPEN = gettext("Show easier and harder for every step");
+  const FOLD = gettext("Fold easier and harder for every step");
 
   for (const root of document.querySelectorAll('[data-part="unfold"]:not([data-started])')) {
     try { start(root); root.dataset.started = ""; } catch (error) { console.error("unfold:", error); }

@@ -15,8 +15,9 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from jinja2 import Environment, FileSystemLoader, StrictUndefined
+from jinja2 import Environment
 
+from build_tools.building.templates import templates
 from build_tools.disk.places import OVERRIDES, PACKAGE
 from build_tools.pages.about.about import Notice
 from build_tools.pages.assemble import listed, shared_pages, unit_pages
@@ -38,11 +39,8 @@ SHOWN = ("unit", "lesson", "shared", "bank", "topics", "words", "near", "picture
 KILOBYTE = 1000
 
 
-@cache
 def environment() -> Environment:
-    return Environment(
-        loader=FileSystemLoader(OVERRIDES), autoescape=True, undefined=StrictUndefined
-    )
+    return templates()
 
 
 @cache

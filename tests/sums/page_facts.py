@@ -6,9 +6,9 @@ from collections.abc import Sequence
 from functools import cache
 from html.parser import HTMLParser
 
-from jinja2 import Environment, FileSystemLoader, StrictUndefined, Template
+from jinja2 import Template
 
-from build_tools.disk.places import OVERRIDES
+from build_tools.building.templates import templates
 from build_tools.model.lesson import Lesson as Written
 from build_tools.model.unit import Unit
 from build_tools.pages.pieces.for_scripts import step_data
@@ -38,10 +38,7 @@ def facts_of_all(lessons: Sequence[tuple[Unit, Written]]) -> list[Lesson]:
 
 @cache
 def _template() -> Template:
-    loader = FileSystemLoader(OVERRIDES)
-    return Environment(loader=loader, autoescape=True, undefined=StrictUndefined).from_string(
-        EACH_STEP
-    )
+    return templates().from_string(EACH_STEP)
 
 
 def _attributes(html: str) -> list[dict[str, str]]:

@@ -5,14 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from html.parser import HTMLParser
 
-from jinja2 import Environment, FileSystemLoader, StrictUndefined
-
-from build_tools.disk.places import OVERRIDES
+from build_tools.building.templates import templates
 from build_tools.pages.page import Page
 
-ENVIRONMENT = Environment(
-    loader=FileSystemLoader(OVERRIDES), autoescape=True, undefined=StrictUndefined
-)
+ENVIRONMENT = templates()
 VOID = {"meta", "link", "img", "input", "br", "hr"}
 
 

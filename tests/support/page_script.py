@@ -17,6 +17,7 @@ from build_tools.pages.page_scripts import FLOOR, SUMS
 
 SCRIPTS = OVERRIDES
 WITHOUT_A_PAGE = (
+    "pieces/page-words.js",
     *SUMS,
     *FLOOR,
     "sums/plan-cover.js",

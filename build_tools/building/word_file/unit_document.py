@@ -16,6 +16,7 @@ from build_tools.model.bank import Bank
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.model.work import Work
+from build_tools.page_words.speaking import speaking
 from build_tools.pages.lesson.lesson import lesson_page
 from build_tools.pages.pieces.unit_card import first_picture, picture_shows
 from build_tools.pictures.as_points import as_points
@@ -55,8 +56,9 @@ def word_file(bank: Bank, unit: Unit, folder: Path, lessons: tuple[Lesson, ...])
 
     Raises PictureError where a picture cannot be freed of what it carries unseen.
     """
-    pages = [html_of(lesson_page(bank, unit, one)) for one in lessons]
-    return word_file_of_pages(unit, folder, lessons, pages)
+    with speaking(unit.language):
+        pages = [html_of(lesson_page(bank, unit, one)) for one in lessons]
+        return word_file_of_pages(unit, folder, lessons, pages)
 
 
 def word_file_of_pages(

@@ -5,8 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from build_tools.model.bank import Bank
-
-LANGUAGE = "en-GB"
+from build_tools.page_words.for_scripts import words_script
+from build_tools.page_words.speaking import spoken
+from build_tools.page_words.words import N_, _
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,14 +42,16 @@ class Frame:
     """The links at the foot of every page."""
     script: str | None
     """The page's script, relative to the page; the page is whole without it."""
+    words: str | None
+    """Where the words of its scripts are, beside the page; None in English, which they hold."""
 
 
 _FOOT = (
-    ("Never taught dance? Start here", "start.html"),
-    ("Keeping everyone safe", "safety.html"),
-    ("Words of dance", "words.html"),
-    ("About the bank", "about.html"),
-    ("For advisers", "advisers.html"),
+    (N_("Never taught dance? Start here"), "start.html"),
+    (N_("Keeping everyone safe"), "safety.html"),
+    (N_("Words of dance"), "words.html"),
+    (N_("About the bank"), "about.html"),
+    (N_("For advisers"), "advisers.html"),
 )
 
 
@@ -60,11 +63,12 @@ def frame(bank: Bank, path: str, title: str, description: str, script: str | Non
         title=tab_title(bank, title),
         description=description,
         to_root=to_root,
-        language=LANGUAGE,
+        language=spoken(),
         home=f"{to_root}index.html",
         finder=f"{to_root}index.html#find",
-        foot=tuple(Link(words, to_root + href) for words, href in _FOOT),
+        foot=tuple(Link(_(words), to_root + href) for words, href in _FOOT),
         script=f"{to_root}assets/js/{script}" if script else None,
+        words=words_script() if script else None,
     )
 
 

@@ -9,6 +9,7 @@ from markupsafe import Markup
 from build_tools.model.bank import Bank
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
+from build_tools.page_words.words import _
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.lesson.lesson_covers import CoversView, covers
 from build_tools.pages.lesson.lesson_fit import FitView, fit_view
@@ -17,7 +18,7 @@ from build_tools.pages.lesson.lesson_story import StoryView, story_of
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.for_scripts import ForScripts, for_scripts
 from build_tools.pages.pieces.labelled import Labelled
-from build_tools.pages.pieces.lesson_entries import lesson_href
+from build_tools.pages.pieces.lesson_entries import lesson_href, lesson_named
 from build_tools.pages.pieces.lesson_pictures import LessonPicture, lesson_pictures
 from build_tools.pages.pieces.motif_drawn import MotifDrawn, motif_drawn
 from build_tools.pages.pieces.music import Music, music
@@ -163,7 +164,7 @@ class LessonView:
 def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
     """The page units/<slug>/lesson-<n>.html."""
     path = f"units/{unit.slug}/{lesson_href(lesson.number)}"
-    title = f"Lesson {lesson.number}: {lesson.title}"
+    title = lesson_named(lesson)
     index = unit.lessons.index(lesson)
     today = todays_moves(unit, lesson)
     drawn = _drawn(unit, lesson, today)
@@ -175,9 +176,14 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         language=unit.language,
         unit=Link(unit.title, "index.html"),
         for_scripts=for_scripts(unit, lesson),
-        paper_foot=f"{unit.title}, lesson {lesson.number}, edition {unit.edition}",
+        paper_foot=_(
+            "{unit}, lesson {number}, edition {edition}",
+            unit=unit.title,
+            number=lesson.number,
+            edition=unit.edition,
+        ),
         paper_size=paper.size,
-        place=f"Lesson {lesson.number} of {len(unit.lessons)}",
+        place=_("Lesson {number} of {many}", number=lesson.number, many=len(unit.lessons)),
         title=lesson.title,
         pupils_make=lesson.pupils_make,
         focus=sentence(lesson.focus),
@@ -186,19 +192,19 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         collect=tuple(ThingToGet(one, where_to_get(unit, lesson, one)) for one in lesson.collect),
         music=music(unit),
         pictures=lesson_pictures(lesson),
-        card=Link("Teach it, step by step", f"lesson-{lesson.number}-card.html"),
-        wall=Link("On the wall", f"lesson-{lesson.number}-wall.html"),
-        above=Link("The dance from above", "dance.html"),
+        card=Link(_("Teach it, step by step"), f"lesson-{lesson.number}-card.html"),
+        wall=Link(_("On the wall"), f"lesson-{lesson.number}-wall.html"),
+        above=Link(_("The dance from above"), "dance.html"),
         counts=Link(
-            "Counts for the hall" if unit.dance.tempo else "Cues for the hall", "counts.html"
+            _("Counts for the hall") if unit.dance.tempo else _("Cues for the hall"), "counts.html"
         ),
-        handouts=Link("To print for the class", f"lesson-{lesson.number}-handouts.html"),
+        handouts=Link(_("To print for the class"), f"lesson-{lesson.number}-handouts.html"),
         short_lines=tuple(_short_line(lesson, line) for line in lesson_in_short(lesson)),
         fit=fit_view(unit, lesson),
         room=the_room(unit.dance),
         room_printed=bool(unit.dance.sides),
         classroom_first=lesson.classroom_first,
-        safety=(*lesson.safety, EVERY_TIME),
+        safety=(*lesson.safety, _(EVERY_TIME)),
         story=story_of(unit, lesson),
         plans=_plans_on_paper(unit, lesson) if paper.plans else (),
         steps=step_views(
@@ -212,8 +218,8 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         ),
         words=tuple(Labelled(m.word, m.plain) for m in words_needed(unit, lesson, bank.words)),
         bodies=Markup(sprite(drawn.bodies)),
-        deference=DEFERENCE,
-        safety_page=Link("More on keeping everyone safe", "../../safety.html"),
+        deference=_(DEFERENCE),
+        safety_page=Link(_("More on keeping everyone safe"), "../../safety.html"),
         notes=notes_html(today.notes, 3),
         covers=covers(unit, lesson),
         previous=_neighbour(unit, index - 1),
@@ -231,7 +237,7 @@ def _plans_on_paper(unit: Unit, lesson: Lesson) -> tuple[Picture, ...]:
 
 def _short_line(lesson: Lesson, line: LineInShort) -> ShortLine:
     return ShortLine(
-        f"{line.start} to {line.end}",
+        _("{start} to {end}", start=line.start, end=line.end),
         " ".join(str(number) for number in line.steps),
         tuple(Link(step_in_short(lesson, n), f"#at-step-{n}") for n in line.steps),
     )
@@ -279,4 +285,4 @@ def _neighbour(unit: Unit, index: int) -> Link | None:
     if not 0 <= index < len(unit.lessons):
         return None
     lesson = unit.lessons[index]
-    return Link(f"Lesson {lesson.number}: {lesson.title}", lesson_href(lesson.number))
+    return Link(lesson_named(lesson), lesson_href(lesson.number))

@@ -6,11 +6,19 @@ from dataclasses import dataclass, replace
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
+from build_tools.page_words.words import N_, _, of_schema
 from build_tools.pages.pieces.labelled import Labelled
 from build_tools.views.dance.coverage import HEADINGS, met
 from build_tools.views.words.plain_words import listed
-from build_tools.views.words.punctuation import capital, sentence
+from build_tools.views.words.punctuation import sentence
 from build_tools.views.words.unit_in_words import item_credit, rights_in_words, tried_in_words
+
+_HEADINGS = {
+    "actions": N_("Actions"),
+    "space": N_("Space"),
+    "dynamics": N_("Dynamics"),
+    "relationships": N_("Relationships"),
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,9 +43,9 @@ def covers(unit: Unit, lesson: Lesson) -> CoversView:
     talk = lesson.look_and_talk
     return CoversView(
         movement=tuple(
-            Labelled(capital(heading), listed(found))
+            Labelled(_(_HEADINGS[heading]), listed(found))
             for heading, words in HEADINGS.items()
-            if (found := [word for word in words if word in known])
+            if (found := [of_schema(word) for word in words if word in known])
         ),
         looked_for=tuple(
             sentence(unit.end_points[name].every_pupil)
@@ -45,7 +53,8 @@ def covers(unit: Unit, lesson: Lesson) -> CoversView:
             if name in unit.end_points
         ),
         curriculum=tuple(
-            f"{link.nation}, {link.stage}: {sentence(link.says)}" for link in unit.curriculum
+            f"{of_schema(link.nation)}, {link.stage}: {sentence(link.says)}"
+            for link in unit.curriculum
         ),
         credits=(
             *(item_credit(one) for one in (*unit.stimulus.items, *lesson.pictures)),

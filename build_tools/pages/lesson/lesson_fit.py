@@ -9,21 +9,34 @@ from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.movement.watchers import Watchers, watchers
+from build_tools.page_words.words import N_, _
 from build_tools.paths.hall import KNOWN_HALLS
-from build_tools.views.dance.recommended_metres import HALLS_SOURCE, recommended_least
-from build_tools.views.words.punctuation import capital, sentence
+from build_tools.views.dance.recommended_metres import halls_source, recommended_least
+from build_tools.views.words.punctuation import sentence
 
 _SIT: dict[Watchers, str] = {
-    "all round": "Watchers sit close together round the edge, with their feet in, and the dancers "
-    "have the middle.",
-    "on two sides": "Watchers sit close together along both sides, with their feet in, and the "
-    "dancers have the floor between them.",
-    "at the short walls": "Watchers sit close together along both short walls, with their feet in, "
-    "and the dancers have the floor between them.",
-    "front in the middle": "Watchers sit close together in the middle, facing out, with their feet "
-    "in, and the dancers have the floor round them.",
+    "all round": N_(
+        "Watchers sit close together round the edge, with their feet in, and the dancers "
+        "have the middle."
+    ),
+    "on two sides": N_(
+        "Watchers sit close together along both sides, with their feet in, and the "
+        "dancers have the floor between them."
+    ),
+    "at the short walls": N_(
+        "Watchers sit close together along both short walls, with their feet in, "
+        "and the dancers have the floor between them."
+    ),
+    "front in the middle": N_(
+        "Watchers sit close together in the middle, facing out, with their feet "
+        "in, and the dancers have the floor round them."
+    ),
 }
-_FACING = {"partner": "the partner", "another pair": "the pair", "another group": "the group"}
+_FACING = {
+    "partner": N_("Watchers sit with their feet in, facing the partner they look at."),
+    "another pair": N_("Watchers sit with their feet in, facing the pair they look at."),
+    "another group": N_("Watchers sit with their feet in, facing the group they look at."),
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,21 +83,22 @@ class FitView:
 def fit_view(unit: Unit, lesson: Lesson) -> FitView:
     """What the page says of this lesson, to be fitted by its scripts."""
     looked_at = _FACING.get(lesson.look_and_talk.who) if lesson.look_and_talk else None
+    sits = _SIT.get(watchers(unit.dance))
     return FitView(
         fields=(
-            FitField("available", "Minutes you really have", str(lesson.minutes)),
-            FitField("changing", "Minutes lost to changing", "0"),
-            FitField("dancing", "How many dance", str(USUAL_CLASS)),
-            FitField("watching", "How many can’t dance", "0"),
+            FitField("available", _("Minutes you really have"), str(lesson.minutes)),
+            FitField("changing", _("Minutes lost to changing"), "0"),
+            FitField("dancing", _("How many dance"), str(USUAL_CLASS)),
+            FitField("watching", _("How many can’t dance"), "0"),
         ),
         least=str(recommended_least(unit.years)),
         halls=json.dumps({name: [one.width, one.depth] for name, one in KNOWN_HALLS.items()}),
-        halls_source=f"{capital(HALLS_SOURCE)}.",
+        halls_source=halls_source(),
         partners=lesson.change.get("partners"),
         room=lesson.change.get("room"),
         half=sentence(unit.space.half_hall),
         classroom=sentence(unit.space.classroom),
         front=sentence(unit.dance.front),
-        sits=_SIT.get(watchers(unit.dance)),
-        facing=looked_at and f"Watchers sit with their feet in, facing {looked_at} they look at.",
+        sits=_(sits) if sits else None,
+        facing=_(looked_at) if looked_at else None,
     )

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
+from build_tools.page_words.words import _
 from build_tools.pages.frame.frame import Link
 from build_tools.pages.pieces.for_scripts import StepData, step_data
 from build_tools.pages.pieces.labelled import Labelled
@@ -24,8 +25,6 @@ from build_tools.views.lesson.teachers_part import Told, teachers_parts
 from build_tools.views.lesson.timings import StepTime, step_times
 from build_tools.views.words.plain_words import minutes_in_words
 from build_tools.views.words.punctuation import capital, quoted
-
-_TALK = Link(WAY_TO_TALK, "#at-talk")
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,7 +120,7 @@ def _step(
         number=facts.number,
         data=step_data(facts),
         does=step.does,
-        time=f"{time.start} to {time.end}",
+        time=_("{start} to {end}", start=time.start, end=time.end),
         minutes=minutes_in_words(step.minutes),
         phase=phase_in_words(step.phase),
         grouping=capital(grouping_in_words(step.grouping)),
@@ -135,7 +134,7 @@ def _step(
         questions=tuple(question_view(q) for q in step.ask),
         easier=step.easier,
         harder=step.harder,
-        talk=_TALK if has_way_to_talk(lesson, step) else None,
+        talk=Link(_(WAY_TO_TALK), "#at-talk") if has_way_to_talk(lesson, step) else None,
         strips=strips,
         help=helped,
         plans=plans,

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
+from build_tools.page_words.words import _, ngettext
 from build_tools.views.dance.journey import Journey, journeys
 from build_tools.views.dance.progress import sources
 from build_tools.views.lesson.lesson_wording import (
@@ -90,10 +91,16 @@ def _journey_in_words(journey: Journey, today: int) -> str:
     made = next((stop.lesson for stop in journey.stops if "made" in stop.deeds), today)
     later = [stop.lesson for stop in journey.stops if stop.lesson > today]
     opening = (
-        f"{name} is made and changed today."
+        _("{move} is made and changed today.", move=name)
         if made == today
-        else f"{name} was made in lesson {made} and is changed today."
+        else _("{move} was made in lesson {lesson} and is changed today.", move=name, lesson=made)
     )
-    word = "lesson" if len(later) == 1 else "lessons"
-    after = f" It comes again in {word} {listed([str(n) for n in later])}." if later else ""
-    return f"{opening}{after}"
+    if not later:
+        return opening
+    again = ngettext(
+        "It comes again in lesson {lessons}.",
+        "It comes again in lessons {lessons}.",
+        len(later),
+        lessons=listed([str(n) for n in later]),
+    )
+    return f"{opening} {again}"

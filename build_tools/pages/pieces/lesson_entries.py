@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
+from build_tools.page_words.words import N_, _
 from build_tools.views.dance.additions import lesson_adds
 from build_tools.views.words.plain_words import listed, minutes_in_words, name_in_words
 from build_tools.views.words.punctuation import kept_together
@@ -34,6 +36,11 @@ def lesson_href(number: int) -> str:
     return f"lesson-{number}.html"
 
 
+def lesson_named(lesson: Lesson) -> str:
+    """A lesson by its number and its title: Lesson 2: The tide."""
+    return _("Lesson {number}: {title}", number=lesson.number, title=lesson.title)
+
+
 def lesson_entries(unit: Unit) -> tuple[LessonEntry, ...]:
     """Every lesson of the unit, in order."""
     return tuple(
@@ -51,23 +58,31 @@ def lesson_entries(unit: Unit) -> tuple[LessonEntry, ...]:
 
 def _adds(unit: Unit, index: int) -> tuple[str, ...]:
     adds = lesson_adds(unit, unit.lessons[index])
-    lines = []
+    said: list[tuple[tuple[str, str], str]] = []
     if adds.motifs:
-        lines.append(f"Pupils make the {_named(adds.motifs)}.")
+        said.append((_MAKE_MOVES, _named(adds.motifs)))
     if adds.developments:
-        lines.append(f"They change it: {_named(adds.developments)}.")
+        said.append((_CHANGE, _named(adds.developments)))
     if adds.sections:
-        called = [called_by(unit.dance, letter) for letter in adds.sections]
-        lines.append(f"They make {listed(called)}.")
+        said.append((_MAKE, listed([called_by(unit.dance, letter) for letter in adds.sections])))
     if adds.joined:
-        lines.append(f"They join {listed(adds.joined)}.")
+        said.append((_JOIN, listed(adds.joined)))
     chosen = [unit.dance.choices[n].what for n in adds.settled if n in unit.dance.choices]
-    lines += [f"They choose {what[:1].lower()}{what[1:]}." for what in chosen]
+    said += [(_CHOOSE, f"{what[:1].lower()}{what[1:]}") for what in chosen]
     if adds.shows_whole:
-        lines.append("They show the whole dance.")
-    if lines:
-        lines[0] = lines[0].replace("They", "Pupils", 1)
-    return tuple(lines)
+        said.append((_SHOW, ""))
+    return tuple(
+        _(pattern[min(place, 1)]).format(what=what) for place, (pattern, what) in enumerate(said)
+    )
+
+
+_MAKE_MOVES = (N_("Pupils make the {what}."), N_("They make the {what}."))
+"""What the first line says, which names who, and what one further down says."""
+_CHANGE = (N_("Pupils change it: {what}."), N_("They change it: {what}."))
+_MAKE = (N_("Pupils make {what}."), N_("They make {what}."))
+_JOIN = (N_("Pupils join {what}."), N_("They join {what}."))
+_CHOOSE = (N_("Pupils choose {what}."), N_("They choose {what}."))
+_SHOW = (N_("Pupils show the whole dance."), N_("They show the whole dance."))
 
 
 def _named(names: tuple[str, ...]) -> str:

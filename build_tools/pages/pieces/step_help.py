@@ -8,6 +8,7 @@ from markupsafe import Markup
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
+from build_tools.page_words.words import ngettext
 from build_tools.pages.pieces.notes import notes_html
 from build_tools.views.dance.moves_today import PartToday, part_lines, parts_of
 from build_tools.views.lesson.groups_told import left_over_in_words, watching_in_words
@@ -128,8 +129,13 @@ def told_before(before: tuple[MetBefore, ...]) -> str | None:
         return None
     words = listed([one.word for one in before])
     steps = listed([str(n) for n in dict.fromkeys(one.step for one in before)])
-    are = "is" if len(before) == 1 else "are"
-    return f"{capital(words)} {are} told in step {steps}."
+    return ngettext(
+        "{moves} is told in step {steps}.",
+        "{moves} are told in step {steps}.",
+        len(before),
+        moves=capital(words),
+        steps=steps,
+    )
 
 
 def _part(part: PartToday) -> PartTold:

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from functools import lru_cache
-
 from build_tools.body.poses import Moved, moved
 from build_tools.model.dance import Action
+from build_tools.page_words.speaking import kept_by_language
 from build_tools.views.diagrams.body_lines import inked, track
 from build_tools.views.diagrams.body_scenes import Scene, scene
 from build_tools.views.diagrams.body_words import body_in_words
@@ -31,7 +30,7 @@ def body_figure(action: Action, before: Action | None = None, body: str = "stand
     return _figure(moved(action, before, body))
 
 
-@lru_cache(maxsize=4096)
+@kept_by_language(maxsize=4096)
 def _figure(done: Moved) -> Figure:
     words = body_in_words(done)
     return Figure(words, drawing_of(scene(done), words), (words,))

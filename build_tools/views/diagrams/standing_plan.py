@@ -9,11 +9,11 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from functools import lru_cache
 
 from build_tools.model.dance import Section
 from build_tools.model.unit import Unit
 from build_tools.movement.roles import rows_of
+from build_tools.page_words.speaking import kept_by_language
 from build_tools.paths.for_pages import roles_in
 from build_tools.paths.hall import Point, metres
 from build_tools.paths.legs import Moment
@@ -54,7 +54,7 @@ class _Dancer:
     role: int
 
 
-@lru_cache(maxsize=64)
+@kept_by_language(maxsize=64)
 def standing_plan(unit: Unit, letter: str) -> Figure:
     """How a class of the usual size stands where the section of that letter first begins."""
     paths = in_a_hall(unit)

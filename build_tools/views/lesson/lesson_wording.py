@@ -6,55 +6,56 @@ import re
 
 from build_tools.model.lesson import Lesson, LookAndTalk, Question, Step
 from build_tools.model.unit import Unit
+from build_tools.page_words.words import N_, _, ngettext, of_schema
 from build_tools.views.lesson.shortening import can_be_shortened
 from build_tools.views.words.plain_words import listed, minutes_in_words
 from build_tools.views.words.punctuation import quoted, sentence
 
-DEFERENCE = "Your school’s risk assessment and your employer’s policy come before this page."
-EVERY_TIME = (
+DEFERENCE = N_("Your school’s risk assessment and your employer’s policy come before this page.")
+EVERY_TIME = N_(
     "Every time: floor clear and dry after lunch, hair tied, jewellery off or covered, never "
     "socks alone, inhalers near, stop signal tried."
 )
-WAY_TO_TALK = "What to look for and ask: Look and talk, below"
+WAY_TO_TALK = N_("What to look for and ask: Look and talk, below")
 LOOKERS = {
-    "yourself": "Each pupil looks back at their own dance",
-    "partner": "Partners look at each other",
-    "another pair": "Pairs look at another pair",
-    "another group": "Groups look at another group",
-    "half the class": "Half the class looks at the other half",
-    "whole class": "The whole class looks",
+    "yourself": N_("Each pupil looks back at their own dance"),
+    "partner": N_("Partners look at each other"),
+    "another pair": N_("Pairs look at another pair"),
+    "another group": N_("Groups look at another group"),
+    "half the class": N_("Half the class looks at the other half"),
+    "whole class": N_("The whole class looks"),
 }
 PHASES = {
-    "recall": "dance it again",
-    "explore": "try things out",
-    "develop": "change it",
-    "rehearse": "practise",
-    "join": "join it up",
+    "recall": N_("dance it again"),
+    "explore": N_("try things out"),
+    "develop": N_("change it"),
+    "rehearse": N_("practise"),
+    "join": N_("join it up"),
 }
 """What kind of step it is in plain words, where the schema's word is one of the trade's."""
 CHANGES = {
-    "room": "Less space",
-    "task": "Seated, or on wheels",
-    "things": "Something to hold",
-    "partners": "Fewer or other partners",
-    "cue": "A clearer signal",
+    "room": N_("Less space"),
+    "task": N_("Seated, or on wheels"),
+    "things": N_("Something to hold"),
+    "partners": N_("Fewer or other partners"),
+    "cue": N_("A clearer signal"),
 }
 _SHORT = "short_of_time"
 TROUBLE = {
-    "stuck": "They are stuck",
-    "finished": "Some finish early",
-    "loud": "It gets loud",
-    "silly": "It gets silly",
-    "will_not_join": "One won’t join in",
-    _SHORT: "You are short of time",
-    "sound_fails": "The sound fails",
-    "lesson_lost": "The lesson is cancelled",
+    "stuck": N_("They are stuck"),
+    "finished": N_("Some finish early"),
+    "loud": N_("It gets loud"),
+    "silly": N_("It gets silly"),
+    "will_not_join": N_("One won’t join in"),
+    _SHORT: N_("You are short of time"),
+    "sound_fails": N_("The sound fails"),
+    "lesson_lost": N_("The lesson is cancelled"),
 }
 
 
 def phase_in_words(phase: str) -> str:
     """What kind of step it is: practise, try things out."""
-    return PHASES.get(phase, phase)
+    return _(PHASES[phase]) if phase in PHASES else of_schema(phase)
 
 
 def step_in_short(lesson: Lesson, number: int) -> str:
@@ -65,13 +66,18 @@ def step_in_short(lesson: Lesson, number: int) -> str:
 def where_in_words(step: Step) -> str | None:
     """Where pupils stand for a step and which way they face, as sentences."""
     place = sentence(step.place) if step.place else ""
-    facing = sentence(f"facing: {step.facing[:1].lower()}{step.facing[1:]}") if step.facing else ""
+    facing = _faced(step.facing) if step.facing else ""
     return f"{place} {facing}".strip() or None
+
+
+def _faced(facing: str) -> str:
+    small = f"{facing[:1].lower()}{facing[1:]}"
+    return sentence(_("facing: {facing}", facing=small))
 
 
 def heading_of_change(key: str) -> str:
     """Which pupils or which room a line of `change` is for: by need, in plain words."""
-    return CHANGES.get(key, key)
+    return _(CHANGES[key]) if key in CHANGES else key
 
 
 def has_way_to_talk(lesson: Lesson, step: Step) -> bool:
@@ -90,32 +96,32 @@ def answers_in_words(question: Question) -> str | None:
 def looks_back_in_words(question: Question) -> str | None:
     """The lesson that a question looks back to, in words."""
     back = question.looks_back_to
-    return f"looks back to lesson {back}" if back else None
+    return _("looks back to lesson {number}", number=back) if back else None
 
 
 def who_looks(talk: LookAndTalk) -> str:
     """Who looks at whom."""
-    return LOOKERS[talk.who]
+    return _(LOOKERS[talk.who])
 
 
 def what_comes_after(unit: Unit, lesson: Lesson) -> str:
     """The heading over where the next lesson starts, or where the class goes from the last."""
     place = unit.lessons.index(lesson)
     if lesson is unit.lessons[-1]:
-        return "Where the class goes from here"
-    return f"Where lesson {unit.lessons[place + 1].number} starts"
+        return _("Where the class goes from here")
+    return _("Where lesson {number} starts", number=unit.lessons[place + 1].number)
 
 
 def looked_for_last_time(talk: LookAndTalk) -> str:
     """What was looked for in the lesson before."""
-    return f"Last time you looked for {talk.looking_for.rstrip('.')}."
+    return _("Last time you looked for {what}.", what=talk.looking_for.rstrip("."))
 
 
 def never_did(unit: Unit, lesson: Lesson) -> str:
     """The question whether the lesson before was never taught."""
     place = unit.lessons.index(lesson)
     before = unit.lessons[place - 1].number if place else lesson.number - 1
-    return f"Never did lesson {before}? Start here:"
+    return _("Never did lesson {number}? Start here:", number=before)
 
 
 def lesson_before(unit: Unit, lesson: Lesson) -> Lesson | None:
@@ -128,7 +134,7 @@ def trouble_in_words(lesson: Lesson) -> tuple[tuple[str, str], ...]:
     """A label and one line for each thing that can go wrong."""
     return tuple(
         (
-            label,
+            _(label),
             _step_named(lesson, lesson.trouble[key]) + (_short(lesson) if key == _SHORT else ""),
         )
         for key, label in TROUBLE.items()
@@ -149,8 +155,9 @@ def _step_named(lesson: Lesson, words: str) -> str:
     place = next((n for n, step in enumerate(lesson.steps) if step.phase == "make"), None)
     if place is None:
         return words
-    named = f"step {place + 1}, {quoted(lesson.steps[place].does)}"
-    return _MAKE_STEP.sub(lambda _: named, words)
+    does = quoted(lesson.steps[place].does)
+    named = _("step {number}, {does}", number=place + 1, does=does)
+    return _MAKE_STEP.sub(lambda _found: named, words)
 
 
 def _short(lesson: Lesson) -> str:
@@ -177,14 +184,21 @@ def _left_out(lesson: Lesson, named: frozenset[int]) -> str:
         return ""
     saved = minutes_in_words(sum(lesson.steps[n - 1].minutes for n in waits))
     if named.issuperset(waits):
-        return f" That saves {saved}."
+        return " " + _("That saves {minutes}.", minutes=saved)
     numbers = listed([str(number) for number in waits])
-    what = f"step {numbers}: it saves" if len(waits) == 1 else f"steps {numbers}: they save"
-    return f" That is {what} {saved}."
+    return " " + ngettext(
+        "That is step {steps}: it saves {minutes}.",
+        "That is steps {steps}: they save {minutes}.",
+        len(waits),
+        steps=numbers,
+        minutes=saved,
+    )
 
 
 def _later(lesson: Lesson, named: frozenset[int]) -> str:
     """What can still be shortened by a teacher who notices after that."""
     still = [one for one in can_be_shortened(lesson) if one.step not in named]
-    given = [f"step {one.step} by {one.minutes}" for one in still]
-    return f" If you run short after that, shorten {listed(given)}." if given else ""
+    given = [_("step {step} by {minutes}", step=one.step, minutes=one.minutes) for one in still]
+    if not given:
+        return ""
+    return " " + _("If you run short after that, shorten {steps}.", steps=listed(given))

@@ -1,13 +1,14 @@
-"""What is asked of a lesson by several pages and rules, worked out once."""
+"""What is asked of a lesson by several pages and rules, worked out once for each language."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
-from functools import lru_cache, wraps
+from functools import wraps
 from typing import TypeVar
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
+from build_tools.page_words.speaking import kept_by_language
 
 _Answer = TypeVar("_Answer")
 _KEPT = 16
@@ -23,7 +24,7 @@ def once_a_lesson(
     that is not in its unit, as a changed one, is worked out each time.
     """
 
-    @lru_cache(maxsize=_KEPT)
+    @kept_by_language(maxsize=_KEPT)
     def kept(unit: Unit, index: int) -> _Answer:
         return worked_out(unit, unit.lessons[index])
 

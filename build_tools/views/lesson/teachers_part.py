@@ -18,6 +18,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.canon_and_unison import part_spans
 from build_tools.movement.counts import figures, seconds
 from build_tools.movement.whole import lengths, transition_between
+from build_tools.page_words.speaking import kept_by_language
 from build_tools.views.dance.order_danced import WHOLE
 from build_tools.views.dance.parts_named import letters_in
 from build_tools.views.dance.parts_over_counts import parts_over_counts
@@ -180,7 +181,7 @@ def _joined(dance: Dance, danced: _Danced) -> Sounding:
     return joined_sounding(dance, order, danced.counts)
 
 
-@lru_cache(maxsize=128)
+@kept_by_language(maxsize=128)
 def _made(dance: Dance, danced: _Danced) -> str:
     """What is sounded on the counts of a step; empty where nothing is counted, or nobody knows."""
     return made_in_words(_heard(dance, danced).pieces, dance.phrase) if danced.counts else ""
@@ -238,7 +239,7 @@ def _sound(section: Section, heard: Sounding) -> str:
     return " ".join(part for part in (long, made, ends) if part)
 
 
-@lru_cache(maxsize=64)
+@kept_by_language(maxsize=64)
 def starts_in_words(dance: Dance, letter: str) -> str:
     """Who starts on which count where parts start in turn: Number 1 on 1, 2 on 3; ones on 9."""
     section = dance.sections[letter]

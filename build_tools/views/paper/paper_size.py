@@ -15,6 +15,7 @@ from itertools import chain
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
+from build_tools.page_words.speaking import speaking
 from build_tools.views.diagrams.standing_plan import plan_height
 from build_tools.views.lesson.once_a_lesson import once_a_lesson
 from build_tools.views.lesson.standing_in_steps import plans_of
@@ -97,6 +98,12 @@ def on_paper(unit: Unit, lesson: Lesson) -> OnPaper:
     What the new moves mean comes before large print: a lesson is set smaller so that it is told.
     The floor is drawn where there is room for both; else it is drawn on the side of notes.
     """
+    # a rule asks too, in English; what is printed is in the unit's language
+    with speaking(unit.language):
+        return _on_paper(unit, lesson)
+
+
+def _on_paper(unit: Unit, lesson: Lesson) -> OnPaper:
     printed = printed_lesson(unit, lesson)
     runs = told_at_each_level(unit, lesson)
     sizes = [size for size in SETTINGS if _holds(lesson, printed, size)]

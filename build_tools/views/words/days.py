@@ -2,13 +2,10 @@
 
 from __future__ import annotations
 
-_MONTHS = (
-    "January", "February", "March", "April", "May", "June",
-    "July", "August", "September", "October", "November", "December",
-)  # fmt: skip
+from build_tools.page_words.forms import day as day_said
 
 
 def day_in_words(day: str) -> str:
     """2026-11-25 as 25 November 2026, the same on every computer."""
-    year, month, number = day.split("-")
-    return f"{int(number)} {_MONTHS[int(month) - 1]} {year}"
+    year, month, number = map(int, day.split("-"))
+    return day_said(year, month, number)

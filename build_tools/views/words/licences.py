@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from build_tools.model.unit import Unit
+from build_tools.page_words.words import _
 from build_tools.views.written.works import Written, works_written
 
 _CREDIT = ("CC-BY-4.0", "OGL-UK-3.0")
@@ -40,7 +41,7 @@ def licence_address(licence: str) -> str:
     """Where a licence is published: what metadata names it by."""
     if licence in _ADDRESSES:
         return _ADDRESSES[licence]
-    kind, _, version = licence.removeprefix("CC-").lower().rpartition("-")
+    kind, _dash, version = licence.removeprefix("CC-").lower().rpartition("-")
     return f"https://creativecommons.org/licenses/{kind}/{version}/"
 
 
@@ -52,8 +53,8 @@ def licence_in_words(licence: str) -> str:
 
 def licence_name(licence: str) -> str:
     """A licence's name as people say it: CC BY-SA 4.0."""
-    kind, _, version = licence.rpartition("-")
-    name = "Open Government Licence" if licence == "OGL-UK-3.0" else kind.replace("CC-", "CC ")
+    kind, _dash, version = licence.rpartition("-")
+    name = _("Open Government Licence") if licence == "OGL-UK-3.0" else kind.replace("CC-", "CC ")
     return f"{name} {version}"
 
 

@@ -4,67 +4,82 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from fractions import Fraction
+from functools import reduce
 
 from build_tools.model.dance import Action, Development, Passage, Seconds, Standing, Transition
 from build_tools.movement.counts import figures
+from build_tools.page_words.forms import row
+from build_tools.page_words.words import N_, _, ngettext, of_schema
 from build_tools.views.dance.left_open import OPEN
 from build_tools.views.words.how_far import how_far_in_words
 from build_tools.views.words.sides_named import NO_NAMES, side_in_words, towards_in_words
 
 _KINDS = {
-    "travel": "travel",
-    "turn": "turn",
-    "jump": "jump",
-    "gesture": "gesture",
-    "stillness": "hold still",
-    "transfer": "shift the weight",
-    OPEN: "as pupils choose",
+    "travel": N_("travel"),
+    "turn": N_("turn"),
+    "jump": N_("jump"),
+    "gesture": N_("gesture"),
+    "stillness": N_("hold still"),
+    "transfer": N_("shift the weight"),
+    OPEN: N_("as pupils choose"),
 }
 _PLACES = {
-    "V": "in a V shape",
-    "cluster": "close together",
-    "pairs": "in pairs",
-    "small groups": "in small groups",
-    "scattered": "spread out",
-    "two lines": "in two lines",
-    "rows": "in rows",
-    "file": "one behind another",
+    "V": N_("in a V shape"),
+    "cluster": N_("close together"),
+    "pairs": N_("in pairs"),
+    "small groups": N_("in small groups"),
+    "scattered": N_("spread out"),
+    "two lines": N_("in two lines"),
+    "rows": N_("in rows"),
+    "file": N_("one behind another"),
 }
 _FACINGS = {
-    "centre": "facing the middle",
-    "outwards": "facing out",
-    "partner": "facing a partner",
-    "mixed": "facing different ways",
+    "centre": N_("facing the middle"),
+    "outwards": N_("facing out"),
+    "partner": N_("facing a partner"),
+    "mixed": N_("facing different ways"),
 }
 _OTHERS = {
-    "watch": "; those who wait watch",
-    "echo": "; those who wait echo it, small",
-    "frame": "; those who wait frame it, still",
+    "watch": N_("; those who wait watch"),
+    "echo": N_("; those who wait echo it, small"),
+    "frame": N_("; those who wait frame it, still"),
 }
 _DEVICES = {
-    "repetition": "danced more than once",
-    "retrograde": "danced backwards, the last move first",
-    "change of speed": "slower or faster",
-    "change of rhythm": "the same length in a new rhythm",
-    "change of size": "bigger or smaller",
-    "change of level": "higher or lower",
-    "change of direction": "going another way",
-    "change of facing": "facing another way",
-    "change of pathway": "along another line on the floor",
-    "change of dynamics": "the same moves with another feel",
-    "change of body part": "with another part of the body",
-    "mirror": "left and right swapped",
-    "change of order": "the moves in a new order",
-    "replacing an action": "one move swapped for another",
-    "leaving out": "with something left out",
-    "embellishment": "with something added",
-    "fragmentation": "only a piece of it",
-    "accumulation": "building up one move at a time",
-    "combination": "joined with another",
-    "change of formation": "standing in another shape",
-    "change of number of dancers": "with more or fewer dancers",
-    "change of relationship": "with the dancers together in a new way",
-    "own variation": "changed in a way of their own",
+    "repetition": N_("danced more than once"),
+    "retrograde": N_("danced backwards, the last move first"),
+    "change of speed": N_("slower or faster"),
+    "change of rhythm": N_("the same length in a new rhythm"),
+    "change of size": N_("bigger or smaller"),
+    "change of level": N_("higher or lower"),
+    "change of direction": N_("going another way"),
+    "change of facing": N_("facing another way"),
+    "change of pathway": N_("along another line on the floor"),
+    "change of dynamics": N_("the same moves with another feel"),
+    "change of body part": N_("with another part of the body"),
+    "mirror": N_("left and right swapped"),
+    "change of order": N_("the moves in a new order"),
+    "replacing an action": N_("one move swapped for another"),
+    "leaving out": N_("with something left out"),
+    "embellishment": N_("with something added"),
+    "fragmentation": N_("only a piece of it"),
+    "accumulation": N_("building up one move at a time"),
+    "combination": N_("joined with another"),
+    "change of formation": N_("standing in another shape"),
+    "change of number of dancers": N_("with more or fewer dancers"),
+    "change of relationship": N_("with the dancers together in a new way"),
+    "own variation": N_("changed in a way of their own"),
+}
+_TO_SIDE = {"left": N_("to the left"), "right": N_("to the right")}
+_FITS = {
+    "unison": N_("all together"),
+    "canon": N_("{parts}, each starts {after} after the one before"),
+    "canon in turn": N_("{parts}, each starts when the one before has finished"),
+    "canon together": N_("{parts}, all start together at different places in it"),
+    "canon to one ending": N_(
+        "{parts}, each joins in {after} after the one before, and all finish together"
+    ),
+    "question and answer": N_("one part, then the other answers"),
+    "side by side": N_("at the same time"),
 }
 
 
@@ -75,24 +90,27 @@ def name_in_words(name: str) -> str:
 
 def counts_in_words(counts: Fraction) -> str:
     """8 counts, 1 count, 1/2 count."""
-    return f"{figures(counts)} {'count' if counts <= 1 else 'counts'}"
+    return ngettext(
+        "{number} count", "{number} counts", 1 if counts <= 1 else 2, number=figures(counts)
+    )
 
 
 def minutes_in_words(minutes: int) -> str:
     """6 minutes, 1 minute."""
-    return f"{minutes} {'minute' if minutes == 1 else 'minutes'}"
+    return ngettext("{number} minute", "{number} minutes", minutes)
 
 
 def how_many(number: int, thing: str) -> str:
-    """3 lessons, 1 lesson."""
+    """3 lessons, 1 lesson: for problem messages and the screen, which are in English.
+
+    A page asks `ngettext("{number} lesson", "{number} lessons", many)`.
+    """
     return f"{number} {thing}" if number == 1 else f"{number} {thing}s"
 
 
 def listed(words: Sequence[str], last: str = "and") -> str:
-    """Words in a row: a, b and c."""
-    if len(words) < 2:
-        return "".join(words)
-    return f"{', '.join(words[:-1])} {last} {words[-1]}"
+    """Words in a row: a, b and c; `last` is `and` or `or`."""
+    return row(words, last)
 
 
 def seconds_in_words(length: Seconds) -> str:
@@ -100,9 +118,8 @@ def seconds_in_words(length: Seconds) -> str:
     least, most = round(length.least), round(length.most)
     if least == most:
         return _clock(least)
-    if most < 60:
-        return f"{least} to {_clock(most)}"
-    return f"{_clock(least)} to {_clock(most)}"
+    first = str(least) if most < 60 else _clock(least)
+    return _("{least} to {most}", least=first, most=_clock(most))
 
 
 def length_in_words(seconds: Fraction | int) -> str:
@@ -114,7 +131,7 @@ def _clock(seconds: int) -> str:
     minutes, left = divmod(seconds, 60)
     words = [minutes_in_words(minutes)] if minutes else []
     if left or not minutes:
-        words.append(f"{left} {'second' if left == 1 else 'seconds'}")
+        words.append(ngettext("{number} second", "{number} seconds", left))
     return " ".join(words)
 
 
@@ -122,7 +139,7 @@ def action_label(action: Action) -> str:
     """The pupils' own word for an action, or the plainest word for what it is; none for a blank."""
     if action.kind == OPEN:
         return ""
-    return action.word or _KINDS[action.kind]
+    return action.word or _(_KINDS[action.kind])
 
 
 def action_in_words(action: Action, lasts: str | None = None) -> str:
@@ -130,20 +147,25 @@ def action_in_words(action: Action, lasts: str | None = None) -> str:
 
     `lasts` says its length in a dance that nobody counts.
     """
-    what = " and ".join(_KINDS[kind] for kind in action.kinds)
+    what = _all_of([_(_KINDS[kind]) for kind in action.kinds])
     parts = [
         counts_in_words(action.counts) if lasts is None else lasts,
         f"{what} {way_in_words(action)}".rstrip(),
         how_far_in_words(action),
-        f"along a {action.pathway} line" if action.pathway else "",
+        _("along a {pathway} line", pathway=of_schema(action.pathway)) if action.pathway else "",
         _level(action.level),
-        action.size or "",
+        of_schema(action.size) if action.size else "",
         _with(action),
         _facing(action.facing) if action.facing else "",
-        " and ".join(action.dynamics),
+        _all_of([of_schema(word) for word in action.dynamics]),
     ]
     text = ", ".join(part for part in parts if part)
     return f"{action.word}: {text}" if action.word else text
+
+
+def _all_of(words: Sequence[str]) -> str:
+    """Every one of them by the word for and: slow and smooth and light."""
+    return "" if not words else reduce(lambda said, one: row([said, one]), words)
 
 
 def _with(action: Action) -> str:
@@ -151,48 +173,59 @@ def _with(action: Action) -> str:
     if not action.body_part:
         return ""
     if action.body_part == action.part_chosen:
-        return "with the part you chose"
-    counted = action.body_part.split()[0] in ("one", "both", "a", "an")
-    return f"with {'' if counted else 'the '}{action.body_part}"
+        return _("with the part you chose")
+    if action.body_part.split()[0] in ("one", "both", "a", "an"):
+        return _("with {part}", part=action.body_part)
+    return _("with the {part}", part=action.body_part)
 
 
 def way_in_words(action: Action) -> str:
     """Which way an action goes: sideways to the right; empty where it says neither."""
-    side = f"to the {action.side}" if action.side else ""
-    return " ".join(word for word in (action.direction, side) if word)
+    side = _(_TO_SIDE[action.side]) if action.side else ""
+    direction = of_schema(action.direction) if action.direction else ""
+    return " ".join(word for word in (direction, side) if word)
 
 
 def _level(level: str | None) -> str:
     if not level:
         return ""
-    return f"from {level}" if " to " in level else f"{level} level"
+    if " to " in level:
+        return _("from {levels}", levels=of_schema(level))
+    return _("{level} level", level=of_schema(level))
 
 
 def _facing(facing: str, sides: Mapping[str, str] = NO_NAMES) -> str:
     if facing in sides:
-        return f"facing {side_in_words(facing, sides)}"
-    return _FACINGS.get(facing, f"facing {facing}")
+        return _("facing {what}", what=side_in_words(facing, sides))
+    known = _FACINGS.get(facing)
+    return _(known) if known else _("facing {what}", what=of_schema(facing))
 
 
 def standing_in_words(standing: Standing, sides: Mapping[str, str] = NO_NAMES) -> str:
     """How the dancers stand: in pairs, facing a partner; sides of the hall by their own names."""
-    where = _PLACES.get(standing.formation, f"in a {standing.formation}")
+    known = _PLACES.get(standing.formation)
+    where = _(known) if known else _("in a {formation}", formation=of_schema(standing.formation))
     return f"{where}, {_facing(standing.facing, sides)}"
 
 
 def passage_in_words(passage: Passage, sides: Mapping[str, str] = NO_NAMES) -> str:
     """What is danced and how the parts fit: anemone part, 4 parts, each starts 4 counts after."""
-    joint = " then " if passage.fit not in ("side by side",) else " and "
-    what = joint.join(name_in_words(name) for name in passage.what)
-    times = f" {passage.times} times" if passage.times > 1 else ""
+    names = [name_in_words(name) for name in passage.what]
+    what = _all_of(names) if passage.fit == "side by side" else _one_after_another(names)
+    if passage.times > 1:
+        what = _("{what} {times} times", what=what, times=passage.times)
     towards = f", {towards_in_words(passage.towards, sides)}" if passage.towards else ""
-    return f"{what}{times}, {fit_in_words(passage)}{towards}{_meanwhile(passage)}"
+    return f"{what}, {fit_in_words(passage)}{towards}{_meanwhile(passage)}"
+
+
+def _one_after_another(names: Sequence[str]) -> str:
+    return reduce(lambda said, one: _("{first} then {next}", first=said, next=one), names)
 
 
 def _meanwhile(passage: Passage) -> str:
     """Whether the parts change over, and what those do who are not dancing, where it is said."""
-    swap = ", then again with the parts changed over" if passage.swap else ""
-    return f"{swap}{_OTHERS.get(passage.others, '')}"
+    swap = _(", then again with the parts changed over") if passage.swap else ""
+    return f"{swap}{_(_OTHERS[passage.others]) if passage.others in _OTHERS else ''}"
 
 
 def danced_in_words(passage: Passage, sides: Mapping[str, str] = NO_NAMES) -> str:
@@ -204,36 +237,28 @@ def danced_in_words(passage: Passage, sides: Mapping[str, str] = NO_NAMES) -> st
 def fit_in_words(passage: Passage) -> str:
     """How the parts of a passage fit in time."""
     after = counts_in_words(passage.after) if passage.after is not None else ""
-    parts = f"{passage.parts} parts" if passage.parts else "the parts"
-    return {
-        "unison": "all together",
-        "canon": f"{parts}, each starts {after} after the one before",
-        "canon in turn": f"{parts}, each starts when the one before has finished",
-        "canon together": f"{parts}, all start together at different places in it",
-        "canon to one ending": f"{parts}, each joins in {after} after the one before, and all "
-        "finish together",
-        "question and answer": "one part, then the other answers",
-        "side by side": "at the same time",
-    }[passage.fit]
+    parts = _("{number} parts", number=passage.parts) if passage.parts else _("the parts")
+    said = _FITS[passage.fit]
+    return _(said).format(parts=parts, after=after)
 
 
 def development_in_words(development: Development) -> str:
     """How a development is made: wave with left and right swapped."""
-    d, how = development, _DEVICES[development.device]
+    d, how = development, _(_DEVICES[development.device])
     if d.times:
-        how = f"danced {d.times} times"
+        how = _("danced {times} times", times=d.times)
     if d.dynamics:
-        how += f": {listed(d.dynamics)}"
+        how += f": {listed([of_schema(word) for word in d.dynamics])}"
     for value in (d.size, d.level, d.direction, d.pathway, d.body_part, d.formation):
-        how += f": {value}" if value else ""
+        how += f": {of_schema(value)}" if value else ""
     if d.facing:
         how += f": {_facing(d.facing)}"
     if d.dancers or d.relationship:
         how += f": {d.dancers or d.relationship}"
     if d.joined_to:
-        how = f"joined with {name_in_words(d.joined_to)}"
+        how = _("joined with {other}", other=name_in_words(d.joined_to))
     if d.choice:
-        how += ", as pupils choose"
+        how = _("{how}, as pupils choose", how=how)
     return f"{name_in_words(d.of)}, {how}"
 
 
@@ -241,9 +266,11 @@ def transition_in_words(transition: Transition) -> str:
     """How long a join takes: 8 counts, held still for 8 counts, straight on."""
     counts = counts_in_words(transition.counts) if transition.counts is not None else ""
     return {
-        "move": counts or "a move",
-        "hold": f"held still, {counts}" if counts else "held still",
-        "overlap": f"the next part starts {counts} early" if counts else "the next part overlaps",
-        "cut": "a sudden cut, no counts",
-        "straight on": "straight on, no counts",
+        "move": counts or _("a move"),
+        "hold": _("held still, {counts}", counts=counts) if counts else _("held still"),
+        "overlap": _("the next part starts {counts} early", counts=counts)
+        if counts
+        else _("the next part overlaps"),
+        "cut": _("a sudden cut, no counts"),
+        "straight on": _("straight on, no counts"),
     }[transition.kind]

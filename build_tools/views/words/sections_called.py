@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from build_tools.model.dance import Dance, Section
+from build_tools.page_words.words import _
 
 
 def called(section: Section) -> str:
@@ -12,7 +13,7 @@ def called(section: Section) -> str:
 
 def heading_of(section: Section) -> str:
     """What stands over it: "Section A: tide"."""
-    return f"Section {called(section)}"
+    return _("Section {name}", name=called(section))
 
 
 def title_of(section: Section, what: str) -> str:
@@ -23,8 +24,12 @@ def title_of(section: Section, what: str) -> str:
 def in_a_sentence(section: Section) -> str:
     """It in the middle of a sentence: the tide, or section A."""
     if not section.name:
-        return f"section {section.letter}"
-    return section.name if section.name.lower().startswith("the ") else f"the {section.name}"
+        return _("section {letter}", letter=section.letter)
+    return (
+        section.name
+        if section.name.lower().startswith("the ")
+        else _("the {name}", name=section.name)
+    )
 
 
 def called_by(dance: Dance, letter: str) -> str:

@@ -8,13 +8,14 @@ from __future__ import annotations
 import re
 
 from build_tools.model.dance import Dance
+from build_tools.page_words.words import N_, _
 from build_tools.views.words.plain_words import listed
 from build_tools.views.words.punctuation import capital, sentence
 
 _WHERE = {
-    "left": "on the left as you face the front",
-    "right": "on the right as you face the front",
-    "back": "at the back, opposite the front",
+    "left": N_("on the left as you face the front"),
+    "right": N_("on the right as you face the front"),
+    "back": N_("at the back, opposite the front"),
 }
 
 
@@ -25,16 +26,18 @@ def the_room(dance: Dance) -> str:
     """
     said = _needed(dance)
     front = said[:1].lower() + said[1:]
-    told = [sentence(f"The front is {front}" if _is_a_place(front) else said)]
+    told = [sentence(_("The front is {place}", place=front) if _is_a_place(front) else said)]
     named = {
         side: name
         for side, name in dance.sides.items()
         if not re.search(rf"\b{re.escape(name)}\b", dance.front, re.IGNORECASE)
     }
     if "front" in named:
-        told.append(f"The front is called the {_bare(named['front'])}.")
+        told.append(_("The front is called the {name}.", name=_bare(named["front"])))
     others = [
-        f"the {_bare(named[side])} is {where}" for side, where in _WHERE.items() if side in named
+        _("the {name} is {where}", name=_bare(named[side]), where=_(where))
+        for side, where in _WHERE.items()
+        if side in named
     ]
     if others:
         told.append(f"{capital(listed(others))}.")

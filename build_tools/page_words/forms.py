@@ -1,0 +1,53 @@
+"""What no single message can say: a row of things, a number in words, a day.
+
+English stands here; another language has a module in `languages/`, named for its tag. A language
+that has none says its rows and days by messages and CLDR alone.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from datetime import date
+
+from build_tools.page_words.languages import welsh
+from build_tools.page_words.speaking import spoken
+from build_tools.page_words.tables import ENGLISH, PSEUDO
+from build_tools.page_words.words import pgettext
+
+_MONTHS = (
+    "January", "February", "March", "April", "May", "June",
+    "July", "August", "September", "October", "November", "December",
+)  # fmt: skip
+_NUMBERS = (
+    "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
+    "eleven", "twelve",
+)  # fmt: skip
+_LAST: dict[str, Callable[[str, str, str], str]] = {"cy": welsh.with_last}
+_NUMBERED: dict[str, Sequence[str]] = {"cy": welsh.NUMBERS}
+
+
+def row(words: Sequence[str], last: str = "and") -> str:
+    """Things in a row: a, b and c; `last` is `and` or `or`."""
+    if len(words) < 2:
+        return "".join(words)
+    before = ", ".join(words[:-1])
+    if spoken() in _LAST:
+        return _LAST[spoken()](before, words[-1], last)
+    if last == "and":
+        return pgettext("a row of things", "{before} and {last}", before=before, last=words[-1])
+    return pgettext("a row of things", "{before} or {last}", before=before, last=words[-1])
+
+
+def number_in_words(number: int) -> str:
+    """A number up to twelve in words, where nothing counted follows it; else in figures."""
+    names = _NUMBERED.get(spoken(), _NUMBERS)
+    return names[number] if 0 <= number < len(names) else str(number)
+
+
+def day(year: int, month: int, number: int) -> str:
+    """25 November 2026; in another language as CLDR has it (Unicode Locale Data)."""
+    if spoken() in (ENGLISH, PSEUDO):
+        return f"{number} {_MONTHS[month - 1]} {year}"
+    from babel.dates import format_date
+
+    return format_date(date(year, month, number), "d MMMM y", locale=spoken())
