@@ -119,9 +119,9 @@ def test_music_is_not_played_where_the_step_says_it_goes_without() -> None:
     assert "music" not in told[1]
 
 
-def test_what_is_shaken_has_the_units_own_name() -> None:
+def test_what_is_rung_is_rung_and_what_is_shaken_is_shaken() -> None:
     sound = told_of(unit_named("through-the-gap"), 2, 4)["Sound"]
-    assert "Shake the bell or a bunch of keys for about 8 seconds." in sound
+    assert "Ring the bell for about 8 seconds." in sound
     assert "Shake the shaker" in told_of(unit_named("marble-run"), 4, 2)["Sound"]
 
 
