@@ -6,57 +6,49 @@ It is worked out of the dance, so that no author types it and it stays right whe
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Container, Iterator, Mapping, Sequence
 from fractions import Fraction
 from functools import lru_cache
 from itertools import pairwise
 from typing import NamedTuple
 
-from build_tools.model.dance import Dance, Passage, Section
+from build_tools.model.dance import Dance, Section
 from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
-from build_tools.movement.canon_and_unison import part_spans
-from build_tools.movement.counts import figures, seconds
-from build_tools.movement.whole import lengths, transition_between
+from build_tools.movement.counts import seconds
+from build_tools.movement.whole import transition_between
 from build_tools.page_words.speaking import kept_by_language
 from build_tools.views.dance.order_danced import WHOLE
 from build_tools.views.dance.parts_named import letters_in
-from build_tools.views.dance.parts_over_counts import parts_over_counts
 from build_tools.views.dance.step_sounding import parts_named, sounding_over
 from build_tools.views.dance.timeline import Sounding, joined_sounding, section_sounding
-from build_tools.views.lesson.once_a_lesson import once_a_lesson
-from build_tools.views.words.plain_words import (
-    counts_in_words,
-    length_in_words,
-    listed,
-    seconds_in_words,
+from build_tools.views.lesson.beat_of_parts import (
+    made_over,
+    parts_in_a_run,
+    run_in_words,
+    sound_in_words,
 )
+from build_tools.views.lesson.once_a_lesson import once_a_lesson
+from build_tools.views.lesson.one_thing_at_a_time import one_thing_at_a_time
+from build_tools.views.lesson.who_starts import starts_in_words
+from build_tools.views.words.pace_said import pace_in_words
+from build_tools.views.words.phrases_counted import counts_in_phrases
+from build_tools.views.words.plain_words import length_in_words, listed, seconds_in_words
 from build_tools.views.words.punctuation import capital, sentence
-from build_tools.views.words.sounds_to_make import made_in_seconds, made_in_words
 
-_EASY_PACES = {
-    30: "once every two seconds",
-    60: "once a second",
-    120: "twice a second",
-    180: "three times a second",
-}
-"""Beats a minute that a teacher can find by a clock. Common practice, no source."""
-_EACH = re.compile(r"[^.]* each(?: softly)?\.")
+_PLAIN = re.compile(r"Tap (?!on \d)(?:[\w ]+|(?:softly )?on each count for [\w ]+)\.")
 """All that is sounded is the beat."""
-_SAME_PACE, _NEAR_PACE = 0.02, 0.12
-_IN_TURN = frozenset({"canon", "canon in turn", "canon to one ending", "question and answer"})
-"""Ways in which parts start one after another."""
-_MOST_STARTS, _MOST_SIGNS = 8, 3
+_MOST_SIGNS = 3
 """More than these are no help in a step: who dances what, and the page of the dance, tell them."""
 _PRACTISED = frozenset({"beat", "soft beat", "voice", "recording"})
 """Sounds to which moves are practised before they are put together."""
 _NO_MUSIC = re.compile(
     r"\b(?:with no|no|without(?: the| any)?) (?:music|tune|recording|sound)\b", re.IGNORECASE
 )
-_BEAT, _STARTS = "Beat", "Starts"
+_BEAT, _SOUND, _STARTS = "Beat", "Sound", "Starts"
+_FEWEST_IN_A_RUN = 2
 _LONG = 70
 """Letters of a line that is not told twice on a page."""
-_ORDINALS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth")
 
 
 class Told(NamedTuple):
@@ -77,14 +69,37 @@ def teachers_parts(unit: Unit, lesson: Lesson, *, in_full: bool) -> tuple[tuple[
     if in_full:
         return every
     before: dict[Told, int] = {}
+    known: set[str] = set()
     found, goes_on = [], ""
     for number, (step, told) in enumerate(zip(lesson.steps, every, strict=True), start=1):
-        made = _made(unit.dance, _danced(step))
-        found.append(tuple(_on_a_page(unit.dance, step, told, before, made == goes_on)))
+        tapped = _tapped(unit.dance, step)
+        shorter = [_known_left_out(unit.dance, step, one, before, known) for one in told]
+        found.append(tuple(_on_a_page(unit.dance, step, shorter, before, tapped == goes_on)))
         for one in told:
             before.setdefault(one, number)
-        goes_on = made if step.counts else goes_on
+        known |= _sounds_told(unit.dance, step)
+        goes_on = tapped if step.counts else goes_on
     return tuple(found)
+
+
+def _known_left_out(
+    dance: Dance, step: Step, told: Told, before: Mapping[Told, int], known: Container[str]
+) -> Told:
+    """A run with no part in it that stands above; a run that stands there as it is stays."""
+    run = parts_in_a_run(dance, _danced_in_order(dance, step))
+    if not run or told in before or told.label not in (_BEAT, _SOUND):
+        return told
+    return Told(told.label, _ordered(dance, step, run_in_words(run, known)))
+
+
+def _sounds_told(dance: Dance, step: Step) -> set[str]:
+    """What a step tells of parts and joins."""
+    run = parts_in_a_run(dance, _danced_in_order(dance, step))
+    section = section_of(dance, step)
+    alone = {_made(dance, step)} if step.counts and not run else set()
+    if section is not None and section.counts is None:
+        alone.add(sound_in_words(dance, section))
+    return {one.told for one in run} | alone
 
 
 @once_a_lesson
@@ -99,8 +114,8 @@ def _on_a_page(
     for one in told:
         if one in before and len(one.words) > _LONG:
             yield Told(one.label, f"As in step {before[one]}.")
-        elif one.label == _BEAT and goes_on and _EACH.fullmatch(_made(dance, _danced(step))):
-            yield Told(_BEAT, f"{counts_in_words(step.counts or Fraction(0))}.")
+        elif one.label == _BEAT and goes_on and _tapped(dance, step):
+            yield Told(_BEAT, sentence(f"{_counted(dance, step)}, as before"))
         elif one.label != _STARTS or step.phase != "recall" or step.makes:
             yield one
 
@@ -108,15 +123,39 @@ def _on_a_page(
 def _told(unit: Unit, lesson: Lesson, step: Step) -> Iterator[Told]:
     dance = unit.dance
     section = section_of(dance, step)
-    if step.counts:
-        first = step is next(one for one in lesson.steps if one.counts)
+    first = step is next((one for one in lesson.steps if one.counts), None)
+    run = parts_in_a_run(dance, _danced_in_order(dance, step))
+    if run:
+        yield Told(_BEAT, _ordered(dance, step, run_in_words(run)))
+        if first and dance.tempo:
+            yield Told("How fast", sentence(capital(pace_in_words(dance.tempo))))
+    elif step.counts:
         yield Told(_BEAT, _beat(dance, step, first=first))
     elif section is not None and section.counts is None:
-        yield Told("Sound", _sound(section, section_sounding(dance, section)))
+        yield Told(_SOUND, _sound(dance, section))
     for letter in tells_starts(dance, step):
         yield Told(_STARTS, starts_in_words(dance, letter))
-    if signs := _signs(dance, step):
+    if not run and (signs := _signs(dance, step)):
         yield Told("Signs" if len(signs) > 1 else "Sign", " ".join(signs))
+
+
+def _danced_in_order(dance: Dance, step: Step) -> tuple[str, ...]:
+    """The letters of the parts that a step dances one after another; none where it dances one."""
+    named = (*step.makes, *step.dances, *step.shows)
+    if WHOLE in named:
+        return dance.form
+    letters = tuple(dict.fromkeys(name for name in named if name in dance.sections))
+    if len(letters) < _FEWEST_IN_A_RUN:
+        return ()
+    return step.joins if set(letters) <= set(step.joins) else letters
+
+
+def _ordered(dance: Dance, step: Step, run: str) -> str:
+    """A run of all parts where pupils chose their order, with the order in which it is told."""
+    chosen = dance.order_choice is not None and _danced_in_order(dance, step) == dance.form
+    if not chosen or run.startswith("Each"):
+        return run
+    return f"If your order is {listed(dance.form)}. {run}"
 
 
 def tells_starts(dance: Dance, step: Step) -> tuple[str, ...]:
@@ -181,24 +220,44 @@ def _joined(dance: Dance, danced: _Danced) -> Sounding:
     return joined_sounding(dance, order, danced.counts)
 
 
-@kept_by_language(maxsize=128)
-def _made(dance: Dance, danced: _Danced) -> str:
+def _made(dance: Dance, step: Step) -> str:
     """What is sounded on the counts of a step; empty where nothing is counted, or nobody knows."""
-    return made_in_words(_heard(dance, danced).pieces, dance.phrase) if danced.counts else ""
+    return _sounded(dance, _danced(step), step.you or "") if step.counts else ""
+
+
+@kept_by_language(maxsize=128)
+def _sounded(dance: Dance, danced: _Danced, you: str) -> str:
+    letters = [name for name in danced.names if name in dance.sections]
+    section = dance.sections[letters[0]] if len(letters) == 1 else None
+    pieces = _heard(dance, danced).pieces
+    return one_thing_at_a_time(made_over(dance, section, pieces), pieces, you)
+
+
+def _tapped(dance: Dance, step: Step) -> str:
+    """How a plain beat is tapped in a step: loudly or softly; empty where it is no plain one."""
+    made = _made(dance, step)
+    if not _PLAIN.fullmatch(made):
+        return ""
+    return "softly" if "soft" in made else "plainly"
+
+
+def _counted(dance: Dance, step: Step) -> str:
+    return capital(counts_in_phrases(step.counts or Fraction(0), dance.phrase))
 
 
 def _beat(dance: Dance, step: Step, *, first: bool) -> str:
-    """How many counts, what is sounded on them, and in the first such step how fast."""
-    counts, made = step.counts or Fraction(0), _made(dance, _danced(step))
+    """What is sounded, or how many counts; in the first such step how long, and how fast."""
+    made, counted = _made(dance, step), _counted(dance, step)
     if not first or not dance.tempo:
-        return f"{counts_in_words(counts)}. {made}".rstrip()
-    long = length_in_words(seconds(counts, dance.tempo))
+        return made or (sentence(counted) if counted else "")
+    long = length_in_words(seconds(step.counts or Fraction(0), dance.tempo))
     pace = (
         ""
         if _is_played(_heard(dance, _danced(step)))
         else _with_pace(made, pace_in_words(dance.tempo))
     )
-    return f"{counts_in_words(counts)}, about {long}. {pace or made}".rstrip()
+    lead = "" if made else f"{counted}, " * bool(counted)
+    return f"{capital(f'{lead}about {long}')}. {pace or made}".rstrip()
 
 
 def _is_played(heard: Sounding) -> bool:
@@ -207,83 +266,16 @@ def _is_played(heard: Sounding) -> bool:
 
 def _with_pace(made: str, pace: str) -> str:
     """What is sounded with how fast: tap each, twice a second."""
-    if _EACH.fullmatch(made):
+    if _PLAIN.fullmatch(made):
         return f"{made[:-1]}, {pace}."
     return f"{made} The beat is {pace}.".lstrip()
 
 
-def pace_in_words(tempo: int | None) -> str:
-    """How fast the beat is: by a clock that shows seconds where that is easy, else by its number.
-
-    Where no easy pace is near, nobody finds the beat by a clock, and the page of the counts plays
-    it.
-    """
-    if not tempo:
-        return ""
-    near = min(_EASY_PACES, key=lambda easy: abs(tempo / easy - 1))
-    off = tempo / near - 1
-    if abs(off) <= _SAME_PACE:
-        return _EASY_PACES[near]
-    if abs(off) <= _NEAR_PACE:
-        return f"a little {'faster' if off > 0 else 'slower'} than {_EASY_PACES[near]}"
-    return f"{tempo} a minute (Counts for the hall plays it)"
-
-
-def _sound(section: Section, heard: Sounding) -> str:
+def _sound(dance: Dance, section: Section) -> str:
     """What is sounded where nobody counts, how long it lasts, and on what it ends."""
     long = f"{capital(seconds_in_words(section.seconds))}." if section.seconds else ""
-    varies = section.seconds is not None and section.seconds.least != section.seconds.most
-    what = section.sound.what
-    made = made_in_seconds(heard.pieces, about=varies, what=what) if heard.said else ""
     ends = f"Ends on: {sentence(section.ends_on)}" if section.ends_on else ""
-    return " ".join(part for part in (long, made, ends) if part)
-
-
-@kept_by_language(maxsize=64)
-def starts_in_words(dance: Dance, letter: str) -> str:
-    """Who starts on which count where parts start in turn: Number 1 on 1, 2 on 3; ones on 9."""
-    section = dance.sections[letter]
-    if section.counts is None or all(one.fit not in _IN_TURN for one in section.danced):
-        return ""
-    found = []
-    for span in parts_over_counts(dance, section).passages:
-        if span.passage.fit in _IN_TURN:
-            starts = _starts(span.passage, span.start, dance)
-            if len(starts) > _MOST_STARTS:
-                return ""
-            found.append(_named(span.passage, starts))
-    return f"{capital('; '.join(found))}." if found else ""
-
-
-def _starts(passage: Passage, before: Fraction, dance: Dance) -> list[tuple[int, Fraction]]:
-    """Each part, from 1, and the count before which it starts, in order.
-
-    A question and its answer are a start each; in a canon what a part dances without a pause is
-    one.
-    """
-    found: list[tuple[int, Fraction]] = []
-    ends: dict[int, Fraction] = {}
-    for span in sorted(part_spans(passage, lengths(dance)), key=lambda one: (one.start, one.part)):
-        if passage.fit == "question and answer" or ends.get(span.part) != span.start:
-            found.append((span.part, before + span.start))
-        ends[span.part] = span.end
-    return found
-
-
-def _named(passage: Passage, starts: Sequence[tuple[int, Fraction]]) -> str:
-    names = [_role(passage, part) for part, _ in starts]
-    first = names[0].rpartition(" ")[0]
-    numbered = first and all(one.rpartition(" ")[0] == first for one in names)
-    if numbered and names[0].rpartition(" ")[2].isdigit():
-        names[1:] = [one.rpartition(" ")[2] for one in names[1:]]
-    names = [f"{one} again" if n and one == names[n - 1] else one for n, one in enumerate(names)]
-    return listed([f"{n} on {figures(at + 1)}" for n, (_, at) in zip(names, starts, strict=True)])
-
-
-def _role(passage: Passage, part: int) -> str:
-    if passage.roles:
-        return passage.roles[part - 1]
-    return f"the {_ORDINALS[part - 1]}"
+    return " ".join(part for part in (long, sound_in_words(dance, section), ends) if part)
 
 
 def _signs(dance: Dance, step: Step) -> tuple[str, ...]:

@@ -58,7 +58,7 @@ MORE_SIDES = "more"
 """The size of a lesson that is printed on more than two sides."""
 SURELY_FITTING = 5800
 """Letters of room that two sides hold however they are laid out: in made lessons, some to spare."""
-MOST_WORKED_OUT = 800
+MOST_WORKED_OUT = 1000
 """Letters that what is worked out of the dance for a lesson's steps hardly ever has."""
 _TWICE = frozenset({"say", "does"})
 """Kinds of text that take twice the room: printed larger, or in two places."""

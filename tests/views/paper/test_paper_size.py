@@ -109,7 +109,7 @@ def test_every_lesson_of_the_bank_says_what_most_of_its_new_moves_mean() -> None
 
 
 def test_cutting_the_words_named_makes_a_lesson_fit() -> None:
-    unit, lesson = longer(real_unit(), 700)
+    unit, lesson = longer(real_unit(), 400)
     found = too_long(unit, lesson)
     assert found is not None
     cut = lesson.not_dancing.split()[: -(found.words - found.held) - 10]

@@ -1,0 +1,125 @@
+"""The beat of parts, one by one and in a run: A, four eights; the sign; B, four soft eights."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Container, Sequence
+from functools import lru_cache
+from itertools import pairwise
+from typing import NamedTuple
+
+from build_tools.model.dance import Dance, Section
+from build_tools.movement.sounding import Piece
+from build_tools.movement.whole import transition_between
+from build_tools.views.dance.moves_begun import moves_begun
+from build_tools.views.dance.timeline import join_sounding, section_sounding
+from build_tools.views.words.beat_in_phrases import made_in_words
+from build_tools.views.words.deeds_of_sound import OwnWords
+from build_tools.views.words.plain_words import seconds_in_words
+from build_tools.views.words.punctuation import sentence
+from build_tools.views.words.sounds_to_make import made_in_seconds
+
+_LONG = 24
+"""Letters of what is told once on a page."""
+
+
+def made_over(dance: Dance, section: Section | None, pieces: Sequence[Piece]) -> str:
+    """What is sounded on counts of a section, or of no one section, told phrase by phrase."""
+    if section is None:
+        return made_in_words(pieces, dance.phrase, own_words(dance, None))
+    whole = bool(pieces) and pieces[-1].end == section.counts
+    begun = moves_begun(dance, section) if whole else {}
+    return made_in_words(pieces, dance.phrase, own_words(dance, section), begun)
+
+
+def own_words(dance: Dance, section: Section | None) -> OwnWords:
+    """What the unit says of the sound, and its words for moves."""
+    return OwnWords((section or dance).sound.what, _words_of_moves(dance))
+
+
+@lru_cache(maxsize=16)
+def _words_of_moves(dance: Dance) -> frozenset[str]:
+    actions = (action for motif in dance.motifs.values() for action in motif.actions)
+    return frozenset(one.word.casefold() for one in actions if one.word)
+
+
+def sound_in_words(dance: Dance, section: Section) -> str:
+    """What is sounded where nobody counts, and how long."""
+    heard = section_sounding(dance, section)
+    varies = section.seconds is not None and section.seconds.least != section.seconds.most
+    if not heard.said:
+        return ""
+    return made_in_seconds(heard.pieces, about=varies, what=section.sound.what)
+
+
+class Stretch(NamedTuple):
+    """A part or a join of a run: which it is, and what is sounded there or its sign."""
+
+    which: str
+    told: str
+
+
+def parts_in_a_run(dance: Dance, letters: Sequence[str]) -> tuple[Stretch, ...]:
+    """Several parts danced one after another: what each sounds like, and the sign of each join.
+
+    None where music plays all through, and where nothing is counted: the signs are told then by
+    themselves.
+    """
+    counted = any(dance.sections[letter].counts is not None for letter in letters)
+    if not counted or all(_is_music(dance, letter) for letter in letters):
+        return ()
+    parts = [_part(dance, letter) for letter in letters]
+    joins = [_join(dance, *each) for each in pairwise(letters)]
+    if len(set(parts)) == 1 and len(set(joins)) == 1 and joins[0]:
+        beside, sign = joins[0]
+        return (Stretch("Each part", parts[0]), Stretch(f"At each join{beside}", sign))
+    told = [Stretch(letters[0], parts[0])]
+    for letter, join, part in zip(letters[1:], joins, parts[1:], strict=True):
+        told += [Stretch(f"To {letter}{join[0]}", join[1])] if join else []
+        told.append(Stretch(letter, part))
+    return tuple(told)
+
+
+def run_in_words(stretches: Sequence[Stretch], known: Container[str] = ()) -> str:
+    """A run as one line; what is `known` from above is not told again."""
+    told = []
+    for one in stretches:
+        old = one.told in known and len(one.told) > _LONG
+        if old and one.which.startswith("To "):
+            continue
+        told.append(f"{one.which}: {'as before.' if old else one.told}")
+    return " ".join(told)
+
+
+def _is_music(dance: Dance, letter: str) -> bool:
+    pieces = section_sounding(dance, dance.sections[letter]).pieces
+    return bool(pieces) and all(one.sound == "recording" for one in pieces)
+
+
+def _join(dance: Dance, before: str, after: str) -> tuple[str, str] | tuple[()]:
+    """What is sounded in a join, and its sign; nothing where the dance never joins the two."""
+    join = transition_between(dance, before, after)
+    if join is None or (before, after) not in pairwise(dance.form):
+        return ()
+    heard = join_sounding(dance, dance.sections[before], join, dance.sections[after])
+    made = made_in_words(heard.pieces, dance.phrase, own_words(dance, None))
+    return _beside(made), sentence(join.cue)
+
+
+def _beside(made: str) -> str:
+    """What is sounded meanwhile, in brackets: (four taps, no sound for four), (two eights)."""
+    lines = [f"{one[:1].lower()}{one[1:]}" for one in made.rstrip(".").split(". ") if one]
+    taps = re.compile(r"tap (?=[\w ]* eights?$)")
+    return f" ({', '.join(taps.sub('', one) for one in lines)})" if lines else ""
+
+
+def _part(dance: Dance, letter: str) -> str:
+    section = dance.sections[letter]
+    heard = section_sounding(dance, section)
+    if section.counts is not None:
+        made = made_over(dance, section, heard.pieces) if heard.known else ""
+    else:
+        made = sound_in_words(dance, section)
+        if not made and section.seconds is not None:
+            made = sentence(seconds_in_words(section.seconds))
+    return made or sentence(section.name or section.idea)

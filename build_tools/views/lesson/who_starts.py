@@ -1,0 +1,125 @@
+"""Who starts on which count where parts start in turn, each in its phrase: numbers 1 on 1, 2 on 3.
+
+No count is told past its phrase's: "in the third eight, number 4 on 1, 3 on 3".
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from fractions import Fraction
+from itertools import groupby
+from typing import NamedTuple
+
+from build_tools.model.dance import Dance, Passage
+from build_tools.movement.canon_and_unison import part_spans
+from build_tools.movement.counts import figures
+from build_tools.movement.whole import lengths
+from build_tools.page_words.speaking import kept_by_language
+from build_tools.views.dance.parts_over_counts import parts_over_counts
+from build_tools.views.words.phrases_counted import nth_phrases, phrase_word
+from build_tools.views.words.plain_words import listed
+from build_tools.views.words.punctuation import capital
+
+_IN_TURN = frozenset({"canon", "canon in turn", "canon to one ending", "question and answer"})
+"""Ways in which parts start one after another."""
+_MOST_STARTS = 8
+"""More than these are no help in a step: who dances what, and the page of the dance, tell them."""
+_ORDINALS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth")
+
+
+class _Start(NamedTuple):
+    """Who starts, in which phrase of the section, from 0, and before which count of it."""
+
+    who: str
+    phrase: int
+    at: Fraction
+
+
+@kept_by_language(maxsize=64)
+def starts_in_words(dance: Dance, letter: str) -> str:
+    """Number 1 on 1, 2 on 3; empty where all start at once or too many start one by one."""
+    section = dance.sections[letter]
+    if section.counts is None or all(one.fit not in _IN_TURN for one in section.danced):
+        return ""
+    found: list[_Start] = []
+    for span in parts_over_counts(dance, section).passages:
+        if span.passage.fit not in _IN_TURN:
+            continue
+        starts = _starts(span.passage, span.start, dance)
+        if len(starts) > _MOST_STARTS:
+            return ""
+        names = _names(span.passage, [part for part, _ in starts])
+        found += (
+            _Start(name, *(int(at // dance.phrase), at % dance.phrase))
+            for name, (_, at) in zip(names, starts, strict=True)
+        )
+    one_phrase = section.counts <= dance.phrase
+    return f"{capital(_told(found, dance.phrase, one_phrase=one_phrase))}." if found else ""
+
+
+def _told(starts: Sequence[_Start], phrase: int, *, one_phrase: bool) -> str:
+    if _one_each(starts):
+        from_here = (
+            f"from {nth_phrases([starts[0].phrase], phrase)} on: " if starts[0].phrase else ""
+        )
+        return f"{from_here}{_then([one.who for one in starts])}, one each {phrase_word(phrase)}"
+    lines: list[tuple[str, list[int]]] = []
+    for n, group in groupby(starts, key=lambda one: one.phrase):
+        said = _counted(list(group))
+        if lines and lines[-1][0] == said:
+            lines[-1][1].append(n)
+        else:
+            lines.append((said, [n]))
+    if one_phrase and len(lines) == 1:
+        return lines[0][0]
+    return "; ".join(f"in {nth_phrases(numbers, phrase)}, {said}" for said, numbers in lines)
+
+
+def _one_each(starts: Sequence[_Start]) -> bool:
+    """Whether one starts on the first count of each phrase, phrase after phrase."""
+    first = starts[0].phrase
+    return len(starts) > 1 and all(
+        one.at == 0 and one.phrase == first + n for n, one in enumerate(starts)
+    )
+
+
+def _then(names: Sequence[str]) -> str:
+    return f"{names[0]}, then {listed(names[1:])}"
+
+
+def _counted(starts: Sequence[_Start]) -> str:
+    """Ones on 1 and twos on 5; numbers after the first without the word."""
+    names = [one.who for one in starts]
+    first = names[0].rpartition(" ")[0]
+    numbered = first and all(one.rpartition(" ")[0] == first for one in names)
+    if numbered and names[0].rpartition(" ")[2].isdigit():
+        names[1:] = [one.rpartition(" ")[2] for one in names[1:]]
+    return listed(
+        [f"{name} on {figures(one.at + 1)}" for name, one in zip(names, starts, strict=True)]
+    )
+
+
+def _starts(passage: Passage, before: Fraction, dance: Dance) -> list[tuple[int, Fraction]]:
+    """Each part, from 1, and the count before which it starts, in order.
+
+    A question and its answer are a start each; in a canon what a part dances without a pause is
+    one.
+    """
+    found: list[tuple[int, Fraction]] = []
+    ends: dict[int, Fraction] = {}
+    for span in sorted(part_spans(passage, lengths(dance)), key=lambda one: (one.start, one.part)):
+        if passage.fit == "question and answer" or ends.get(span.part) != span.start:
+            found.append((span.part, before + span.start))
+        ends[span.part] = span.end
+    return found
+
+
+def _names(passage: Passage, parts: Sequence[int]) -> list[str]:
+    names = [_role(passage, part) for part in parts]
+    return [f"{one} again" if n and one == names[n - 1] else one for n, one in enumerate(names)]
+
+
+def _role(passage: Passage, part: int) -> str:
+    if passage.roles:
+        return passage.roles[part - 1]
+    return f"the {_ORDINALS[part - 1]}"

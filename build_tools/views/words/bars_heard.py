@@ -1,0 +1,101 @@
+"""What sounds in each phrase of a stretch: who makes it, on which counts of the phrase."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+from build_tools.movement.sounding import Piece
+from build_tools.views.words.deeds_of_sound import Deed, OwnWords, deed
+
+ON_EACH = frozenset({"beat", "soft beat", "claps", "shaker", "bell"})
+"""Sounds that are told by the counts they fall on; of others it is told from when to when."""
+_NOBODYS = {"silence": Deed("no sound", ""), "recording": Deed("play the music", "")}
+"""What is told alike whoever makes it."""
+_WORDS = "words"
+"""What a voice says on counts where nobody wrote what: the words of the moves."""
+
+
+@dataclass(frozen=True, slots=True)
+class Made:
+    """One sound by the same person in a bar: on which counts, from 0, which of them louder."""
+
+    sound: str
+    deed: Deed
+    spans: tuple[tuple[Fraction, Fraction], ...]
+    on: tuple[Fraction, ...]
+    loud: tuple[Fraction, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Bar:
+    """What sounds in one phrase, or in what is left of one."""
+
+    length: Fraction
+    made: tuple[Made, ...]
+
+
+def bars_heard(pieces: Sequence[Piece], phrase: int, own: OwnWords) -> tuple[Bar, ...]:
+    """The phrases of pieces that lie end to end, counted from where the first begins."""
+    if not pieces:
+        return ()
+    found, start, end = [], pieces[0].start, pieces[-1].end
+    while start < end:
+        till = min(start + phrase, end)
+        inside = [one for one in pieces if one.start < till and one.end > start]
+        found.append(Bar(till - start, _heard_in(inside, start, till, own)))
+        start = till
+    return tuple(found)
+
+
+def _heard_in(
+    pieces: Iterable[Piece], start: Fraction, end: Fraction, own: OwnWords
+) -> tuple[Made, ...]:
+    """What sounds in a bar; a piece that falls on none of its counts is not told there."""
+    made = list(_by_maker(pieces, start, end, own))
+    heard = tuple(one for one in made if one.on or one.sound not in ON_EACH)
+    whole = (Fraction(0), end - start)
+    return heard or (Made("silence", _NOBODYS["silence"], (whole,), (), ()),)
+
+
+def _by_maker(
+    pieces: Iterable[Piece], start: Fraction, end: Fraction, own: OwnWords
+) -> Iterator[Made]:
+    found: dict[tuple[str, Deed], list[Piece]] = {}
+    for one in pieces:
+        by = None if one.by == "teacher" else one.by
+        found.setdefault((one.sound, _deed(one, by, start, end, own)), []).append(one)
+    for (sound, does), same in found.items():
+        strokes = [s for one in same for s in one.strokes if start <= s.at < end]
+        spans = [(max(one.start, start) - start, min(one.end, end) - start) for one in same]
+        loud = {stroke.at - start for stroke in strokes if stroke.loud}
+        alike = len(loud) == len(strokes) or loud == {Fraction(0)}
+        yield Made(
+            sound,
+            does,
+            _joined(spans),
+            tuple(sorted(stroke.at - start for stroke in strokes)),
+            () if alike else tuple(sorted(loud)),
+        )
+
+
+def _deed(piece: Piece, by: str | None, start: Fraction, end: Fraction, own: OwnWords) -> Deed:
+    if piece.sound in _NOBODYS:
+        return _NOBODYS[piece.sound]
+    inside = [word for word in piece.words if start <= word.at < end]
+    at = {stroke.at for stroke in piece.strokes}
+    said = [word.says for word in inside if piece.sound == "voice" or word.at in at]
+    if piece.sound == "voice" and not said and by != "dancers":
+        said = [_WORDS]
+    return deed(piece.sound, by, said, own)
+
+
+def _joined(spans: Iterable[tuple[Fraction, Fraction]]) -> tuple[tuple[Fraction, Fraction], ...]:
+    joined: list[tuple[Fraction, Fraction]] = []
+    for first, last in sorted(spans):
+        if joined and joined[-1][1] == first:
+            joined[-1] = (joined[-1][0], last)
+        else:
+            joined.append((first, last))
+    return tuple(joined)
