@@ -118,7 +118,7 @@ def test_long_tasks_are_split_and_nothing_is_lost(browser: Browser, site: Path) 
     with opened(browser, site, "units/seeds-on-the-move/lesson-1-wall.html") as at:
         at.page.keyboard.press("PageDown")  # past the picture
         told = " ".join(dict.fromkeys(walk(at.page)))
-        assert "Choose one, and make it every time we say tight." in told
+        assert "Dance it three times; show a neighbour." in told
 
 
 def test_keys_a_click_and_a_clicker_turn_the_pages(browser: Browser, site: Path) -> None:
