@@ -9,10 +9,10 @@ from argparse import ArgumentParser, Namespace
 from collections.abc import Sequence
 from pathlib import Path
 
-from build_tools.building.preview.editor import Editor
 from build_tools.building.preview.saves import saves_below
-from build_tools.building.preview.server import Preview, State, serve
+from build_tools.building.preview.server import Preview, serve
 from build_tools.building.preview.shown import shown
+from build_tools.building.preview.state import State
 from build_tools.checking.report_text import as_summary, as_text, counted
 from build_tools.commands.shared.exit_codes import DONE
 from build_tools.commands.shared.folders import existing_content, take_content
@@ -76,7 +76,7 @@ def _served(out: Path, port: int, state: State, content: Path) -> Preview:
     if not 0 <= port <= MOST_PORT:
         raise Misuse(f"port {port} is not one of 0 to {MOST_PORT}; try --port 0")
     try:
-        return serve(out, port, state, Editor(content))
+        return serve(out, port, state, content)
     except OSError as error:
         raise Misuse(f"port {port} cannot be used ({error.strerror}); try --port 0") from None
 

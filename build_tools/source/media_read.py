@@ -13,7 +13,7 @@ from build_tools.source.file_names import printable
 
 MOST_PICTURE = 20_000_000
 """Bytes of one picture; a page with it opens slowly long before that."""
-_SMALLER = "save it smaller: 2,000 points across are plenty for a page"
+SMALLER = "save it smaller: 2,000 points across are plenty for a page"
 PUBLISHED_SO = "picture-published-so"
 """The rule that notes are signed with: what is done to a picture before anybody sees it."""
 _STAYS = "nothing; your own file stays as it is"
@@ -41,7 +41,7 @@ def read_media(path: Path, file: str, plain: str) -> ReadMedia:
         size = path.stat().st_size
         if size > MOST_PICTURE:
             message = f"the picture has {size:,} bytes, and {MOST_PICTURE:,} is the most"
-            fault = Fault("file-too-large", 1, 1, message, _SMALLER)
+            fault = Fault("file-too-large", 1, 1, message, SMALLER)
             return ReadMedia(problem=fault.at(name))
         data = path.read_bytes()
         if path.suffix.lower() in (".heic", ".heif") and not is_heif(data):
@@ -52,7 +52,7 @@ def read_media(path: Path, file: str, plain: str) -> ReadMedia:
     except PictureError as error:
         fault = Fault("picture-unsound", error.line or 1, 1, error.why, _SOUND)
         return ReadMedia(problem=fault.at(name))
-    done = _what_was_done(path.name, plain, data)
+    done = what_was_done(path.name, plain, data)
     message = f"this is published {', '.join(done)}"
     note = Problem(name, 1, 1, PUBLISHED_SO, "note", message, _STAYS) if done else None
     return ReadMedia(len(clean), note=note)
@@ -65,7 +65,7 @@ def unreadable(file: str, what: str, error: OSError) -> Problem:
     return Fault("file-unreadable", 1, 1, message, help_).at(file)
 
 
-def _what_was_done(name: str, plain: str, data: bytes) -> list[str]:
+def what_was_done(name: str, plain: str, data: bytes) -> list[str]:
     """How a file is published otherwise than it lies here, in words."""
     done = [f"as {plain}"] if name != plain else []
     kind = plain.rpartition(".")[2]

@@ -22,7 +22,8 @@ from urllib.parse import urlsplit
 import pytest
 
 from build_tools import cli
-from build_tools.building.preview.server import State, serve
+from build_tools.building.preview.server import serve
+from build_tools.building.preview.state import State
 from build_tools.use_cases.watch import ProblemsFound, Written
 from tests.support.banks import BASE_UNIT, ROOT, change, copy_base
 from tests.support.processes import end_first, nothing_left_of

@@ -9,20 +9,23 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
-from build_tools.disk.sure_files import write_whole
+from build_tools.building.preview.field_changes import as_typed, with_sound_field
+from build_tools.building.preview.plain_names import field_name, says_of, thing_name
+from build_tools.building.preview.things import as_data, names_in
+from build_tools.disk.sure_files import make_folder, write_down, write_whole
 from build_tools.problem import FieldPath
+from build_tools.source.field_edit import NOTHING
 from build_tools.source.file_lines import EditRefused
 from build_tools.source.folder import is_slug
+from build_tools.source.front_matter import kind_of_file
 from build_tools.source.item_edit import WAYS, lists_in, mark_of, with_item
 from build_tools.source.step_edit import with_step_after, without_step
 from build_tools.source.text_edit import texts_in, with_text
 from build_tools.source.value_edit import values_in, with_value
 
 MOST_LETTERS = 600
-_FEW = 80
-"""Letters that say which part of a list is meant."""
 _FILE = re.compile(r"units/([^/]+)/(?:unit|lesson-[1-9][0-9]?)\.md\Z")
-_DONE, _REFUSED, _CONFLICT = 200, 422, 409
+DONE, REFUSED, _CONFLICT = 200, 422, 409
 _SAVED_SINCE = "the file was saved since; nothing was changed"
 _SAVED_NOW = "the file was saved at this moment; try again"
 
@@ -37,11 +40,13 @@ class _Change:
 
 @dataclass(frozen=True, slots=True)
 class _Whole:
-    """A change of whole lines: what the file was before and after."""
+    """A change of whole lines: what the file was before and after, and the picture it brought."""
 
     file: str
     before: bytes
     after: bytes
+    picture: str = ""
+    data: bytes = b""
 
 
 class Editor:
@@ -54,7 +59,7 @@ class Editor:
 
     def texts(self, file: str) -> list[dict[str, Any]]:
         """Each text of a unit's file that can be changed on the page."""
-        if not _is_units_file(file):
+        if not is_units_file(file):
             return []
         try:
             found = texts_in(file, (self._content / file).read_bytes())
@@ -66,10 +71,10 @@ class Editor:
         """Make the change that a page asks for; the status and the words of the answer."""
         change = _change(asked)
         if change is None:
-            return _REFUSED, "nothing was changed: write one to 600 letters"
+            return REFUSED, "nothing was changed: write one to 600 letters"
         with self._lock:
             status, said = self._write(change)
-            if status == _DONE:
+            if status == DONE:
                 self._done.append(change)
         return status, said
 
@@ -77,16 +82,29 @@ class Editor:
         """What of a unit's file can be chosen from a list, set, or moved about on the page."""
         raw = self._bytes_of(file)
         values = values_in(file, raw) if raw else []
+        kind = kind_of_file(file) or ""
         return {
             "values": [
-                {"path": list(one.path), "value": one.value, "choices": list(one.choices)}
+                {
+                    "path": list(one.path),
+                    "value": one.value,
+                    "choices": list(one.choices),
+                    "called": field_name(kind, one.path),
+                    "within": thing_name(kind, one.path[:-1]),
+                }
                 for one in values
             ],
             "lists": [
                 {
                     "path": list(path),
+                    "called": thing_name(kind, path),
                     "parts": [
-                        {"number": n, "mark": mark_of(part), "says": says_of(part)}
+                        {
+                            "number": n,
+                            "mark": mark_of(part),
+                            "says": says_of(part),
+                            "called": thing_name(kind, (*path, n)),
+                        }
                         for n, part in parts.items()
                     ],
                 }
@@ -98,11 +116,11 @@ class Editor:
     def set(self, asked: Any) -> tuple[int, str]:
         """Put another word, number or row where one stands."""
         if not _fits(asked, {"file", "path", "old", "new"}):
-            return _REFUSED, "nothing was changed: that is none of what may stand there"
+            return REFUSED, "nothing was changed: that is none of what may stand there"
         file, path, old, new = (asked[name] for name in ("file", "path", "old", "new"))
         plain = all(isinstance(one, str | int | float) for one in (old, new))
         if not plain or (isinstance(new, str) and (not new.strip() or len(new) > MOST_LETTERS)):
-            return _REFUSED, "nothing was changed: that is none of what may stand there"
+            return REFUSED, "nothing was changed: that is none of what may stand there"
         return self._remade(file, lambda raw: with_value(file, raw, tuple(path), old, new))
 
     def move(self, asked: Any) -> tuple[int, str]:
@@ -111,14 +129,14 @@ class Editor:
         The minutes of a step that comes or goes are given by or to the one beside it.
         """
         if not _fits(asked, {"file", "path", "old", "way"}):
-            return _REFUSED, "nothing was changed"
+            return REFUSED, "nothing was changed"
         file, path, old, way = (asked[name] for name in ("file", "path", "old", "way"))
         if not isinstance(old, str) or way not in (*WAYS, "new"):
-            return _REFUSED, "nothing was changed"
+            return REFUSED, "nothing was changed"
         at = tuple(path)
         is_step = len(at) == 2 and at[0] == "steps" and type(at[1]) is int
         if way == "new" and not is_step:
-            return _REFUSED, "nothing was changed"
+            return REFUSED, "nothing was changed"
 
         def remade(raw: bytes) -> bytes | EditRefused:
             if way == "new":
@@ -129,21 +147,77 @@ class Editor:
 
         return self._remade(file, remade)
 
+    def things(self, file: str) -> list[dict[str, Any]]:
+        """Each part of a unit's file, with what it has and what could be added to it."""
+        raw = self._bytes_of(file)
+        unit = self._bytes_of(f"{file.rpartition('/')[0]}/unit.md") if raw else b""
+        return as_data(file, raw, names_in(unit)) if raw else []
+
+    def field(self, asked: Any) -> tuple[int, str]:
+        """Add a field, a line of a list or a part under a name, set it, or take it away."""
+        if not _fits(asked, {"file", "path", "old", "way", "value"}):
+            return REFUSED, "nothing was changed"
+        file, path, old, way = (asked[name] for name in ("file", "path", "old", "way"))
+        if not isinstance(old, str) or way not in ("add", "set", "away"):
+            return REFUSED, "nothing was changed"
+        value = NOTHING if way == "away" else as_typed(tuple(path), asked["value"])
+        if value is None:
+            return REFUSED, "nothing was changed: something is missing, or too long"
+        return self._remade(file, lambda raw: with_sound_field(file, raw, tuple(path), old, value))
+
+    def put_in(
+        self,
+        file: str,
+        remade: Callable[[bytes], bytes | EditRefused],
+        picture: str,
+        data: bytes,
+    ) -> tuple[int, str]:
+        """Write a new picture beside the file, and what is made of the file; both or neither."""
+        path = self._content / picture
+        with self._lock:
+            before = self._bytes_of(file)
+            fresh = remade(before)
+            if not isinstance(fresh, EditRefused):
+                try:
+                    make_folder(path.parent)
+                    write_down(path, data)
+                except OSError as error:
+                    return _unwritable(error)
+            status, said = self._put(file, before, fresh, _SAVED_SINCE)
+            if status == DONE and not isinstance(fresh, EditRefused):
+                self._done.append(_Whole(file, before, fresh, picture, data))
+            elif not isinstance(fresh, EditRefused):
+                path.unlink(missing_ok=True)
+            return status, said
+
+    def _without_picture(self, last: _Whole) -> str:
+        """Take out the picture that a change brought, if it is still as it came; in words."""
+        path = self._content / last.picture
+        try:
+            if not last.picture or path.read_bytes() != last.data:
+                return ""
+            path.unlink()
+        except OSError:
+            return ""
+        return f", and {path.name} is out of its folder again: yours is where it was"
+
     def undo(self) -> tuple[int, str]:
         """Undo the last change that was made on a page."""
         with self._lock:
             if not self._done:
-                return _REFUSED, "there is nothing to undo"
+                return REFUSED, "there is nothing to undo"
             last = self._done.pop()
             if isinstance(last, _Whole):
                 status, said = self._put(last.file, last.after, last.before, _SAVED_SINCE)
-                return status, f"{last.file} is as it was" if status == _DONE else said
+                if status != DONE:
+                    return status, said
+                return status, f"{last.file} is as it was{self._without_picture(last)}"
             status, said = self._write(_Change(last.file, last.path, last.new, last.old))
-            return status, f"{last.file} is as it was" if status == _DONE else said
+            return status, f"{last.file} is as it was" if status == DONE else said
 
     def _bytes_of(self, file: str) -> bytes:
         """A unit's file; nothing where there is none of that name."""
-        if not _is_units_file(file):
+        if not is_units_file(file):
             return b""
         try:
             return (self._content / file).read_bytes()
@@ -156,7 +230,7 @@ class Editor:
             before = self._bytes_of(file)
             fresh = remade(before)
             status, said = self._put(file, before, fresh, _SAVED_SINCE)
-            if status == _DONE and not isinstance(fresh, EditRefused):
+            if status == DONE and not isinstance(fresh, EditRefused):
                 self._done.append(_Whole(file, before, fresh))
             return status, said
 
@@ -165,7 +239,7 @@ class Editor:
     ) -> tuple[int, str]:
         """Write the file anew, if it still is as it was `before`; else it has been `saved`."""
         if isinstance(fresh, EditRefused):
-            return (_CONFLICT if fresh.conflict else _REFUSED), fresh.reason
+            return (_CONFLICT if fresh.conflict else REFUSED), fresh.reason
         path = self._content / file
         try:
             if path.read_bytes() != before:
@@ -173,7 +247,7 @@ class Editor:
             write_whole(path, fresh)
         except OSError as error:
             return _unwritable(error)
-        return _DONE, f"{file} is changed"
+        return DONE, f"{file} is changed"
 
     def _write(self, change: _Change) -> tuple[int, str]:
         try:
@@ -185,7 +259,7 @@ class Editor:
 
 
 def _unwritable(error: OSError) -> tuple[int, str]:
-    return _REFUSED, f"the file cannot be written ({error.strerror})"
+    return REFUSED, f"the file cannot be written ({error.strerror})"
 
 
 def _fits(asked: Any, names: set[str]) -> bool:
@@ -194,19 +268,11 @@ def _fits(asked: Any, names: set[str]) -> bool:
         return False
     path = asked["path"]
     steps = isinstance(path, list) and path and all(type(one) in (str, int) for one in path)
-    return bool(steps) and isinstance(asked["file"], str) and _is_units_file(asked["file"])
+    return bool(steps) and isinstance(asked["file"], str) and is_units_file(asked["file"])
 
 
-def says_of(part: Any) -> str:
-    """A part of a list in a few words: its first text."""
-    while isinstance(part, dict | list) and part:
-        held = list(part.values()) if isinstance(part, dict) else part
-        texts = [one for one in held if isinstance(one, str)]
-        part = texts[min(1, len(texts) - 1)] if texts else held[0]
-    return str(part)[:_FEW]
-
-
-def _is_units_file(file: str) -> bool:
+def is_units_file(file: str) -> bool:
+    """Whether it names a unit's own file or one of its lessons, and nothing outside."""
     found = _FILE.match(file)
     return bool(found and is_slug(found.group(1)))
 

@@ -14,46 +14,34 @@ import json
 import secrets
 import sys
 import threading
-from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import partial
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
 from typing import Any
-from urllib.parse import unquote_to_bytes
 
 from build_tools.building.preview.editor import Editor
+from build_tools.building.preview.pages import KINDS, inside, kind_of, own_file, with_scripts
+from build_tools.building.preview.pictures import TOO_LARGE, Pictures
+from build_tools.building.preview.state import State
+from build_tools.source.media_read import MOST_PICTURE
 
-SCRIPT = "preview.js"
 STATE = "preview-state.json"
-STYLE = "preview.css"
-TEXTS, PARTS = "preview-texts", "preview-parts"
-"""What can be changed on a page of a file: its texts; its words, numbers and lists."""
+TEXTS, PARTS, THINGS = "preview-texts", "preview-parts", "preview-things"
+"""What can be changed on a page of a file: its texts; its words, numbers and lists; its fields."""
 CHANGE, SET, MOVE, UNDO = "preview-change", "preview-set", "preview-move", "preview-undo"
 """A text, a value and a part of a list changed, and the last change undone."""
+FIELD = "preview-field"
+"""A field put in or taken out."""
+PICTURE, ENTER, KEPT = "preview-picture", "preview-enter", "preview-kept"
+"""A picture dropped, entered with what was told of it, and shown until then."""
+_BYTES = "application/octet-stream"
 HERE = "127.0.0.1"
-_PREVIEW_JS = Path(__file__).with_name("preview.js")
-_PREVIEW_CSS = Path(__file__).with_name("preview.css")
 _MOST_ASKED = 20_000
 _SECRET_BYTES = 16
 _PATIENCE_SECONDS = 10.0
 """For a request that somebody begins and does not end."""
 _ENDS_SECONDS = 0.1
-_KINDS = {
-    ".html": "text/html; charset=utf-8",
-    ".css": "text/css; charset=utf-8",
-    ".js": "text/javascript; charset=utf-8",
-    ".json": "application/json",
-    ".svg": "image/svg+xml",
-    ".png": "image/png",
-    ".jpg": "image/jpeg",
-    ".jpeg": "image/jpeg",
-    ".webp": "image/webp",
-    ".mp3": "audio/mpeg",
-    ".woff2": "font/woff2",
-    ".txt": "text/plain; charset=utf-8",
-}
-"""What a browser takes each file for; systems keep lists of their own, some of them wrong."""
 _HEADERS = {
     "Cache-Control": "no-store",
     "Content-Security-Policy": "frame-ancestors 'none'",
@@ -63,47 +51,7 @@ _HEADERS = {
     "X-Content-Type-Options": "nosniff",
     "X-Frame-Options": "DENY",
 }
-_POLICY, _ASKING = b"script-src 'self'", b"script-src 'self'; connect-src 'self'"
-"""What a page with scripts allows, and the same with asking this server for the state."""
 _LOST = "nothing here. Open the address that `watch` printed last: it is another each time"
-
-
-class State:
-    """What the open pages ask for: a number that grows when pages change, and the problems."""
-
-    def __init__(self) -> None:
-        self._lock = threading.Lock()
-        self._number = 0
-        self._problems = ""
-        self._marks: list[dict[str, Any]] = []
-        self._older: list[str] = []
-
-    def say(self, problems: str, marks: Iterable[dict[str, Any]] = ()) -> None:
-        """Show `problems` in the bar, and each of `marks` beside its place on its page."""
-        with self._lock:
-            self._problems, self._marks = problems, list(marks)
-
-    def rebuilt(self) -> None:
-        """Let every open page load itself anew."""
-        with self._lock:
-            self._number += 1
-
-    def older(self, units: Iterable[str]) -> None:
-        """Say on the pages of these units that they are older than the files."""
-        with self._lock:
-            self._older = sorted(units)
-
-    def as_json(self) -> bytes:
-        """The state as the pages read it."""
-        with self._lock:
-            return json.dumps(
-                {
-                    "number": self._number,
-                    "problems": self._problems,
-                    "marks": self._marks,
-                    "older": self._older,
-                }
-            ).encode()
 
 
 class _Server(ThreadingHTTPServer):
@@ -134,13 +82,17 @@ class Preview:
         self.server.server_close()
 
 
-def serve(folder: Path, port: int, state: State, editor: Editor | None = None) -> Preview:
+def serve(folder: Path, port: int, state: State, content: Path | None = None) -> Preview:
     """Start serving `folder` on this machine alone; `port` 0 takes any free one.
 
-    With an `editor`, texts can be changed on the pages.
+    With the `content` folder that it was made of, that can be changed on the pages.
     """
+    editor = Editor(content) if content else None
+    pictures = Pictures(content, editor) if content and editor else None
     secret = secrets.token_urlsafe(_SECRET_BYTES)
-    handler = partial(_Handler, folder=folder, state=state, secret=secret, editor=editor)
+    handler = partial(
+        _Handler, folder=folder, state=state, secret=secret, editor=editor, pictures=pictures
+    )
     server = _Server((HERE, port), handler)
     threading.Thread(target=server.serve_forever, args=(_ENDS_SECONDS,), daemon=True).start()
     return Preview(server, secret)
@@ -149,12 +101,19 @@ def serve(folder: Path, port: int, state: State, editor: Editor | None = None) -
 class _Handler(BaseHTTPRequestHandler):
     timeout = _PATIENCE_SECONDS
     server_version, sys_version = "preview", ""
-    error_message_format, error_content_type = "%(code)d: %(message)s\n", _KINDS[".txt"]
+    error_message_format, error_content_type = "%(code)d: %(message)s\n", KINDS[".txt"]
 
     def __init__(
-        self, *given: Any, folder: Path, state: State, secret: str, editor: Editor | None
+        self,
+        *given: Any,
+        folder: Path,
+        state: State,
+        secret: str,
+        editor: Editor | None,
+        pictures: Pictures | None,
     ) -> None:
-        self._folder, self._state, self._secret, self._editor = folder, state, secret, editor
+        self._folder, self._state, self._secret = folder, state, secret
+        self._editor, self._pictures = editor, pictures
         super().__init__(*given)
 
     def do_GET(self) -> None:
@@ -163,17 +122,16 @@ class _Handler(BaseHTTPRequestHandler):
         if name is None:
             return
         if name == STATE:
-            self._send(self._state.as_json(), _KINDS[".json"])
-        elif name == SCRIPT:
-            self._send(_PREVIEW_JS.read_bytes(), _KINDS[".js"])
-        elif name == STYLE:
-            self._send(_PREVIEW_CSS.read_bytes(), _KINDS[".css"])
-        elif self._editor and name.startswith(f"{TEXTS}/"):
-            found = self._editor.texts(name.removeprefix(f"{TEXTS}/"))
-            self._send(json.dumps(found).encode(), _KINDS[".json"])
-        elif self._editor and name.startswith(f"{PARTS}/"):
-            parts = self._editor.parts(name.removeprefix(f"{PARTS}/"))
-            self._send(json.dumps(parts).encode(), _KINDS[".json"])
+            self._send(self._state.as_json(), KINDS[".json"])
+        elif (own := own_file(name)) is not None:
+            self._send(own, kind_of(name))
+        elif self._pictures and name.startswith(f"{KEPT}/"):
+            self._send_kept(name.partition("/")[2])
+        elif self._editor and name.partition("/")[0] in (TEXTS, PARTS, THINGS):
+            asked, _, file = name.partition("/")
+            ways = {TEXTS: self._editor.texts, PARTS: self._editor.parts,
+                    THINGS: self._editor.things}  # fmt: skip
+            self._send(json.dumps(ways[asked](file)).encode(), KINDS[".json"])
         else:
             self._send_file(name)
 
@@ -187,28 +145,49 @@ class _Handler(BaseHTTPRequestHandler):
             return
         # a browser names the page's origin with every POST; whoever does not is no page of ours
         named = self.headers.get_all("Origin", []) and self._comes_from_here()
+        asked, _, rest = name.partition("/")
+        dropped = asked == PICTURE
         kind = self.headers.get("Content-Type", "")
         length = self.headers.get("Content-Length", "")
-        if not named or kind != _KINDS[".json"]:
+        if not named or kind != (_BYTES if dropped else KINDS[".json"]):
             self.send_error(403, "only the preview's own pages are answered")
-        elif name not in (CHANGE, SET, MOVE, UNDO):
+        elif not dropped and name not in (CHANGE, SET, MOVE, FIELD, ENTER, UNDO):
             self.send_error(404, "no such page or file")
-        elif not length.isdecimal() or int(length) > _MOST_ASKED:
-            self.send_error(413, "that is too long")
+        elif not length.isdecimal() or int(length) > (MOST_PICTURE if dropped else _MOST_ASKED):
+            self.send_error(413, TOO_LARGE if dropped else "that is too long")
+        elif dropped:
+            self._take_picture(rest, self.rfile.read(int(length)))
         else:
             self._edit(name, self.rfile.read(int(length)))
 
+    def _take_picture(self, where: str, data: bytes) -> None:
+        """A picture dropped on the page of a file, both named in the address."""
+        assert self._pictures is not None
+        file, _, name = where.rpartition("/")
+        status, answer = self._pictures.drop(file, name, data)
+        self._send(json.dumps(answer).encode(), KINDS[".json"], status)
+
+    def _send_kept(self, key: str) -> None:
+        assert self._pictures is not None
+        picture = self._pictures.kept(key)
+        if picture is None:
+            self.send_error(404, "no such page or file")
+        else:
+            self._send(picture.data, kind_of(f"picture.{picture.kind}"))
+
     def _edit(self, name: str, body: bytes) -> None:
         assert self._editor is not None
+        assert self._pictures is not None
         try:
             asked = json.loads(body)
         except (ValueError, RecursionError):
             self.send_error(400, "that is no data")
             return
         editor = self._editor
-        made = {CHANGE: editor.change, SET: editor.set, MOVE: editor.move}
+        made = {CHANGE: editor.change, SET: editor.set, MOVE: editor.move, FIELD: editor.field,
+                ENTER: self._pictures.enter}  # fmt: skip
         status, said = editor.undo() if name == UNDO else made[name](asked)
-        self._send(json.dumps({"said": said}).encode(), _KINDS[".json"], status)
+        self._send(json.dumps({"said": said}).encode(), KINDS[".json"], status)
 
     def _asked_for(self) -> str | None:
         """The name below the secret, of a request that may be answered; else None, refused."""
@@ -218,7 +197,7 @@ class _Handler(BaseHTTPRequestHandler):
         if not self._comes_from_here():
             self.send_error(403, "only the preview's own pages are answered")
             return None
-        asked = _inside(self.path)
+        asked = inside(self.path)
         if asked is None:
             self.send_error(400, "no address that a page could have")
             return None
@@ -251,8 +230,8 @@ class _Handler(BaseHTTPRequestHandler):
         except OSError:
             self.send_error(404, "no such page or file")
             return
-        kind = _KINDS.get(path.suffix.lower(), "application/octet-stream")
-        self._send(_with_script(data, name) if path.suffix == ".html" else data, kind)
+        page = with_scripts(data, name) if path.suffix == ".html" else data
+        self._send(page, kind_of(path.name))
 
     def _send(self, body: bytes, kind: str, status: int = 200) -> None:
         self.send_response(status)
@@ -269,29 +248,3 @@ class _Handler(BaseHTTPRequestHandler):
 
     def log_message(self, *_: object) -> None:
         """The author reads problems in this window, not requests."""
-
-
-def _inside(target: str) -> str | None:
-    """The path that a request asks for, with `/`, or None where no page can have such an address.
-
-    It stays inside the folder: it holds no part that leads upwards, and nothing that a system
-    takes for a place of its own, such as `C:`.
-    """
-    try:
-        path = unquote_to_bytes(target.partition("?")[0]).decode("utf-8")
-    except UnicodeDecodeError:
-        return None
-    parts = path.split("/")
-    if parts[0] or not all(parts[1:-1]) or not path.isprintable():
-        return None
-    if any(part in (".", "..") or set(part) & {"\\", ":"} for part in parts):
-        return None
-    return path[1:]
-
-
-def _with_script(page: bytes, name: str) -> bytes:
-    """The page with the preview's script, where it is one that allows scripts."""
-    if _POLICY not in page:
-        return page
-    script = f'<script defer src="{"../" * name.count("/")}{SCRIPT}"></script></head>'
-    return page.replace(_POLICY, _ASKING, 1).replace(b"</head>", script.encode(), 1)

@@ -18,7 +18,7 @@ import yaml
 from build_tools.problem import FieldPath
 from build_tools.shapes.shape import ANY, Shape
 from build_tools.source.typed.quotes import needs_marks
-from build_tools.source.typed.rows import rows_of, spread
+from build_tools.source.typed.rows import aligned, rows_of, spread
 from build_tools.source.typed.what_was_read import Reading
 
 LONG, WIDTH = 160, 100
@@ -40,6 +40,30 @@ def canonical(made: Reading, shape: Shape) -> str:
     while lines and not lines[-1]:
         lines.pop()
     return "".join(f"{line}\n" for line in lines)
+
+
+def field_lines(name: str, value: Any, shape: Shape, path: FieldPath) -> list[str]:
+    """The lines of the field `name` in the fields at `path`, of `shape`, as from the margin."""
+    held: Any = {name: value}
+    for step in reversed(path):
+        held = {step: held}
+    return list(_Writer(Reading(data=held)).fields({name: value}, shape, path, 0))
+
+
+def list_lines(value: Any, shape: Shape) -> list[str]:
+    """One more line of a list of `shape`, as from the margin."""
+    return list(_Writer(Reading()).lines([value], shape, (), 0))
+
+
+def moves_as_rows(actions: Any) -> Any:
+    """The moves of a motif as rows under their columns; as they are where that cannot be."""
+    rows = rows_of(actions)
+    return actions if rows is None else aligned(rows)
+
+
+def in_brackets(value: Any) -> str:
+    """A value as it is written between brackets."""
+    return _flow(value)
 
 
 class _Writer:
@@ -76,14 +100,14 @@ class _Writer:
             yield from self.fields(value, shape, path, depth + 1)
         elif isinstance(value, list) and value and not _is_short(value, head, shape):
             yield f"{head}{tail}"
-            yield from self._lines(value, shape, path, depth + 1)
+            yield from self.lines(value, shape, path, depth + 1)
         elif isinstance(value, list | Mapping):
             yield from self._above_inner(path, head)
             yield f"{head} {_flow(value)}{tail}"
         else:
             yield from _scalar(head, value, tail, depth + 1)
 
-    def _lines(
+    def lines(
         self, items: Sequence[Any], shape: Shape, path: FieldPath, depth: int
     ) -> Iterator[str]:
         each = shape.each or ANY
@@ -136,7 +160,7 @@ class _Writer:
         if rows is None or not isinstance(value, list):
             return value
         self._move_remarks(path, headed=path[1] in self.headed)
-        return _aligned(rows)
+        return aligned(rows)
 
     def _move_remarks(self, path: FieldPath, *, headed: bool) -> None:
         """Remarks within a move stand above its row; the row of columns comes first."""
@@ -164,19 +188,13 @@ class _Writer:
         self.made.beside |= beside
 
 
-def _aligned(rows: Sequence[str]) -> list[str]:
-    cells = [[cell.strip() for cell in row.split("|")] for row in rows]
-    widths = [max((len(row[n]) for row in cells if n < len(row)), default=0)
-              for n in range(max(map(len, cells)))]  # fmt: skip
-    made = [" | ".join(c.ljust(w) for c, w in zip(row, widths, strict=False)) for row in cells]
-    return [re.sub(r"(?:\s*\|)*\s*\Z", "", row) for row in made]
-
-
 def _is_short(items: Sequence[Any], head: str, shape: Shape) -> bool:
     """Whether a list stands in brackets: single words, names and numbers that fit on a line."""
     if any(isinstance(item, Mapping | list) for item in items):
         return False
     each = (shape.each or ANY).takes
+    if each == "fields":
+        return False  # rows of moves
     if each == "text" and any(" " in str(item) or "\n" in str(item) for item in items):
         return False
     if each == "any" and any(not isinstance(item, int) for item in items):

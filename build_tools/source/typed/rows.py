@@ -191,3 +191,12 @@ def _parts(move: Mapping[str, Any]) -> dict[str, str] | None:
 def _move_shape() -> Shape:
     motif = shape_of("unit").fields["motifs"].each or ANY
     return motif.fields["actions"].each or ANY
+
+
+def aligned(rows: Sequence[str]) -> list[str]:
+    """Rows with each column as wide as its widest cell, and no empty cells at their ends."""
+    cells = [[cell.strip() for cell in row.split("|")] for row in rows]
+    widths = [max((len(row[n]) for row in cells if n < len(row)), default=0)
+              for n in range(max(map(len, cells)))]  # fmt: skip
+    made = [" | ".join(c.ljust(w) for c, w in zip(row, widths, strict=False)) for row in cells]
+    return [re.sub(r"(?:\s*\|)*\s*\Z", "", row) for row in made]

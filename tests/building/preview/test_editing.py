@@ -5,59 +5,23 @@ from __future__ import annotations
 import json
 import urllib.error
 import urllib.request
-from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, Page, expect
+from playwright.sync_api import Page, expect
 
-from build_tools.building.assets import copy_assets
-from build_tools.building.preview.editor import Editor
-from build_tools.building.preview.server import Preview, State, serve
+from build_tools.building.preview.server import Preview
 from build_tools.building.preview.shown import shown
-from build_tools.building.unit_files import unit_files
+from build_tools.building.preview.state import State
 from build_tools.checking.check_bank import check_folder
 from build_tools.source.front_matter import Document, read_markdown
 from build_tools.source.item_edit import mark_of
-from tests.support.banks import BASE_UNIT, change, copy_base
+from tests.building.preview.asking import FILE, post
+from tests.support.banks import BASE_UNIT, change
 
-FILE = f"units/{BASE_UNIT}/lesson-1.md"
 WAS = "Float over a stone, hop and settle."
 NEW = "Float: over card #1, then settle."
 CHANGE = {"file": FILE, "path": ["steps", 2, "task"], "old": WAS, "new": NEW}
-
-
-@pytest.fixture
-def bank(tmp_path: Path) -> Path:
-    return copy_base(tmp_path)
-
-
-@pytest.fixture
-def state() -> State:
-    return State()
-
-
-@pytest.fixture
-def preview(bank: Path, tmp_path: Path, state: State) -> Iterator[Preview]:
-    site = tmp_path / "site"
-    site.mkdir()
-    running = serve(site, 0, state, Editor(bank))
-    yield running
-    running.stop()
-
-
-def post(preview: Preview, name: str, asked: object, **headers: str) -> tuple[int, str]:
-    """The status and the words of the answer; a header named None is not sent."""
-    origin = preview.address.rsplit("/", 2)[0]
-    sent = {"Origin": origin, "Content-Type": "application/json", **headers}
-    sent = {name.replace("_", "-"): value for name, value in sent.items() if value}
-    body = json.dumps(asked).encode()
-    request = urllib.request.Request(preview.address + name, body, sent, method="POST")
-    try:
-        with urllib.request.urlopen(request, timeout=10) as answer:
-            return answer.status, json.loads(answer.read())["said"]
-    except urllib.error.HTTPError as refused:
-        return refused.code, refused.read().decode()
 
 
 def text_of(bank: Path) -> str:
@@ -144,22 +108,6 @@ def test_the_secret_is_needed(preview: Preview, bank: Path) -> None:
     assert text_of(bank) == before
 
 
-@pytest.fixture
-def page(browser: Browser, preview: Preview, bank: Path, tmp_path: Path) -> Iterator[Page]:
-    report = check_folder(bank)
-    assert report.bank is not None
-    copy_assets(tmp_path / "site")
-    for name, data in unit_files(report.bank, report.bank.units[0], bank).items():
-        path = tmp_path / "site" / name
-        path.parent.mkdir(parents=True, exist_ok=True)
-        path.write_bytes(data)
-    context = browser.new_context(viewport={"width": 1280, "height": 900})
-    shown_page = context.new_page()
-    shown_page.goto(f"{preview.address}units/{BASE_UNIT}/lesson-1.html")
-    yield shown_page
-    context.close()
-
-
 def test_click_change_and_the_file_has_it(page: Page, bank: Path) -> None:
     before = text_of(bank)
     text = page.locator(".preview-text", has_text=WAS).first
@@ -241,18 +189,18 @@ def test_choices_and_numbers_of_a_step_change_that_line_alone(page: Page, bank: 
 
 def test_a_step_is_moved_added_and_taken_away(page: Page, bank: Path) -> None:
     before, text = steps_of(bank), text_of(bank)
-    page.get_by_role("button", name="Down: steps 1", exact=True).click()
+    page.get_by_role("button", name="Down: Step 1", exact=True).click()
     expect(page.locator("#preview-answer")).to_contain_text("is changed")
     assert [s["does"] for s in steps_of(bank)[:2]] == [before[1]["does"], before[0]["does"]]
     # the page still shows what was: what it asks for now is not there any more
-    page.get_by_role("button", name="Take away: steps 1", exact=True).click()
+    page.get_by_role("button", name="Take away: Step 1", exact=True).click()
     expect(page.locator("#preview-answer")).to_contain_text("says something else")
     page.reload()
     page.get_by_role("button", name="Undo").click()
     expect(page.locator("#preview-answer")).to_contain_text("is as it was")
     assert text_of(bank) == text
     page.reload()
-    page.get_by_role("button", name="Add a step below: steps 2", exact=True).click()
+    page.get_by_role("button", name="Add a step below: Step 2", exact=True).click()
     expect(page.locator("#preview-answer")).to_contain_text("is changed")
     assert steps_of(bank)[2]["does"] == "A new step"
     assert check_folder(bank).of_grade("error") == ()
@@ -260,7 +208,7 @@ def test_a_step_is_moved_added_and_taken_away(page: Page, bank: Path) -> None:
     page.get_by_role("button", name="Undo").click()
     expect(page.locator("#preview-answer")).to_contain_text("is as it was")
     page.reload()
-    page.get_by_role("button", name="Take away: steps 3", exact=True).click()
+    page.get_by_role("button", name="Take away: Step 3", exact=True).click()
     expect(page.locator("#preview-answer")).to_contain_text("is changed")
     assert len(steps_of(bank)) == len(before) - 1
 

@@ -10,7 +10,8 @@ from typing import Any
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from build_tools.building.preview.server import Preview, State, serve
+from build_tools.building.preview.server import Preview, serve
+from build_tools.building.preview.state import State
 from tests.support.banks import ROOT
 from tests.support.tabs import served
 

@@ -10,7 +10,8 @@ from pathlib import Path
 
 import pytest
 
-from build_tools.building.preview.server import Preview, State, serve
+from build_tools.building.preview.server import Preview, serve
+from build_tools.building.preview.state import State
 
 PAGE = (
     "<!doctype html><html><head><meta http-equiv='Content-Security-Policy' "

@@ -2,6 +2,8 @@
 // marks it beside its place, lets texts be changed, and loads the page anew. No page elsewhere can
 // read the answer.
 (() => {
+  const preview = window.danceUnitPreview;
+  const { made, plain } = preview;
   const here = document.currentScript.src;
   const at = (name) => new URL(name, here);
   const [, slug, page] = /\/units\/([^/]+)\/([^/]*)$/.exec(location.pathname) || [];
@@ -11,12 +13,6 @@
   let number = null;
   let seen = "";
   let editing = null;
-
-  function made(tag, options, ...inside) {
-    const element = Object.assign(document.createElement(tag), options);
-    element.append(...inside);
-    return element;
-  }
 
   const style = made("link", { rel: "stylesheet", href: at("preview.css").href });
   document.head.append(style);
@@ -33,16 +29,21 @@
     made("summary", { textContent: "Choices, numbers and lists of this file" }),
     others,
   );
-  const line = made("p", {}, says, " ", answer, " ", undo);
+  const line = made("p", {}, says, " ", answer);
+  const acts = made("p", { className: "preview-acts" });
+  if (file) {
+    const whole = lesson ? "Add to this lesson, or change it…" : "Add to this unit, or change it…";
+    acts.append(preview.opener(whole, whole, []), ...preview.chooser());
+  }
+  acts.append(undo);
   line.setAttribute("role", "status");
-  const bar = made("div", { id: "preview-bar", hidden: true }, line, more, rest);
+  const bar = made("div", { id: "preview-bar", hidden: true }, line, acts, more, rest);
   document.body.append(bar);
 
-  const plain = (text) => text.replace(/\s+/g, " ").trim();
   const count = (found, grade) => found.filter((mark) => mark.grade === grade).length;
 
   const body = document.querySelector("main") || document.body;
-  const untouched = "#preview-bar, .preview-step, script, style, svg, select, a, button, .preview-mark";
+  const untouched = "#preview-bar, dialog, .preview-step, .preview-more, script, style, svg, select, a, button, .preview-mark";
 
   // The smallest element that holds these words among others.
   function placeOf(words) {
@@ -129,8 +130,9 @@
     answer.textContent = said;
     bar.hidden = false;
     if (got.ok) undo.hidden = name === "preview-undo";
-    return got.ok;
+    return { ok: got.ok, said };
   }
+  Object.assign(preview, { at, file, send, slug });
 
   async function finish(keep) {
     if (!editing) return;
@@ -142,7 +144,7 @@
       element.textContent = text;
       return;
     }
-    const ok = await send("preview-change", { file, path, old: text, new: fresh });
+    const { ok } = await send("preview-change", { file, path, old: text, new: fresh });
     if (!ok) element.textContent = text;
   }
 
@@ -158,6 +160,7 @@
 
   function editable(element, field) {
     element.classList.add("preview-text");
+    element.dataset.path = JSON.stringify(field.path);
     element.tabIndex = 0;
     element.title = "Click to change this text; Enter keeps it, Escape leaves it";
     element.addEventListener("click", () => start(element, field));
@@ -192,15 +195,11 @@
 
   const SAID = { up: "Up", down: "Down", again: "Write it again", away: "Take away", new: "Add a step below" };
 
-  // A path in words: steps 3, ask 1, answers.
-  function called(path) {
-    return path.map((part) => (typeof part === "number" ? part + 1 : part.replaceAll("_", " "))).join(" ");
-  }
-
   function valueField(one) {
-    const short = one.path[0] === "steps" && one.path.length === 3 ? one.path.slice(2) : one.path;
-    const field = made("label", {}, made("span", { textContent: called(short) }), " ");
-    const set = (fresh) => send("preview-set", { file, path: one.path, old: one.value, new: fresh });
+    const inStep = one.path[0] === "steps" && one.path.length === 3;
+    const name = inStep || one.path.length === 1 ? one.called : `${one.within}: ${one.called.toLowerCase()}`;
+    const field = made("label", {}, made("span", { textContent: name }), " ");
+    const set = async (fresh) => (await send("preview-set", { file, path: one.path, old: one.value, new: fresh })).ok;
     let input;
     if (one.choices.length) {
       const words = one.choices.map(String);
@@ -226,7 +225,7 @@
   }
 
   function ways(path, part, names) {
-    const name = `${called(path)} ${part.number + 1}`;
+    const name = part.called;
     return names.map((way) => {
       const button = made("button", { type: "button", textContent: SAID[way], title: `${SAID[way]}: ${name}` });
       button.setAttribute("aria-label", `${SAID[way]}: ${name}`);
@@ -246,7 +245,8 @@
     const boxes = steps.map((step) => step.appendChild(made("div", { className: "preview-step" })));
     const inStep = (path) => path[0] === "steps" && path.length === 3 && boxes[path[1]];
     for (const one of values) (inStep(one.path) || others).append(valueField(one));
-    for (const { path, parts } of lists) {
+    boxes.forEach((box, n) => box.append(preview.opener("Add to this step, or change it…", `Step ${n + 1}: add to it, or change it`, ["steps", n])));
+    for (const { path, parts, called } of lists) {
       if (path.join() === "steps" && boxes.length === parts.length) {
         parts.forEach((part, n) => boxes[n].append(...ways(path, part, ["up", "down", "new", "away"])));
         continue;
@@ -254,7 +254,7 @@
       const rows = parts.map((part) =>
         made("li", {}, `${part.says} `, ...ways(path, part, ["up", "down", "again", "away"])),
       );
-      const summary = made("summary", { textContent: called(path) });
+      const summary = made("summary", { textContent: called });
       others.append(made("details", {}, summary, made("ul", {}, ...rows)));
     }
     if (others.children.length) rest.hidden = bar.hidden = false;
@@ -280,6 +280,6 @@
     }
     setTimeout(ask, 1000);
   }
-  offer().catch(() => {}).then(offerParts).catch(() => {});
+  offer().catch(() => {}).then(offerParts).catch(() => {}).then(preview.offerThings).catch(() => {});
   ask();
 })();
