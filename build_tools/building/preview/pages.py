@@ -7,7 +7,13 @@ from urllib.parse import unquote_to_bytes
 
 OWN = Path(__file__).with_name("page")
 """The folder of the preview's own scripts and style."""
-SCRIPTS = ("preview-form.js", "preview-fields.js", "preview-picture.js", "preview.js")
+SCRIPTS = (
+    "preview-form.js",
+    "preview-fields.js",
+    "preview-picture.js",
+    "preview-marks.js",
+    "preview.js",
+)
 """In the order in which a page loads them: each uses those before it."""
 STYLE = "preview.css"
 KINDS = {

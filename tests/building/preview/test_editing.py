@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 import urllib.error
 import urllib.request
 from pathlib import Path
@@ -14,6 +15,7 @@ from build_tools.building.preview.server import Preview
 from build_tools.building.preview.shown import shown
 from build_tools.building.preview.state import State
 from build_tools.checking.check_bank import check_folder
+from build_tools.problem import Problem
 from build_tools.source.front_matter import Document, read_markdown
 from build_tools.source.item_edit import mark_of
 from tests.building.preview.asking import FILE, post
@@ -163,8 +165,42 @@ def test_it_does_not_say_that_nothing_is_left_while_another_file_of_the_unit_is_
     assert {p.file.rpartition("/")[2] for p in problems} == {"unit.md"}
     state.say("the problems", shown(bank, problems))
     says = page.locator("#preview-says")
-    expect(says).to_contain_text(f"{len(problems)} in unit.md")
+    expect(says).to_contain_text(f"Nothing in this lesson, but {len(problems)} in unit.md")
     expect(says).not_to_contain_text("Nothing to mend")
+    # and leads there
+    says.get_by_role("link", name=f"{len(problems)} in unit.md").click()
+    expect(page).to_have_url(re.compile(rf"/units/{BASE_UNIT}/index\.html$"))
+    expect(page.locator("#preview-says")).to_contain_text("in this unit’s own file")
+
+
+def test_a_mark_stands_beside_its_place_also_where_its_line_has_no_words(
+    page: Page, state: State
+) -> None:
+    places = {
+        ("minutes",): page.locator("h1"),
+        ("steps", 1, "minutes"): page.locator(".preview-step").nth(1),
+        ("if", "stuck"): page.locator(".preview-text", has_text="Name the first move."),
+    }
+    said = {"file": FILE, "line": 1, "grade": "error", "message": "wrong", "help": "mend"}
+    marks = [{**said, "path": list(path), "words": "7"} for path in places]
+    state.say("", marks)
+    expect(page.locator("#preview-says")).to_contain_text("3 to mend in this lesson")
+    for number, place in enumerate(places.values(), start=1):
+        button = place.locator(".preview-mark", has_text=str(number))
+        expect(button).to_have_count(1)
+        assert "To mend it:" in (button.get_attribute("aria-label") or "")
+    page.locator(".preview-mark").first.click()
+    expect(page.locator("#preview-bar li").first).to_be_visible()
+
+
+def test_the_field_of_a_problem_is_the_innermost_on_its_line(bank: Path) -> None:
+    line = change(bank / FILE, "    does: Learn the fold\n    minutes: 6",
+                  "    does: Learn the fold\n    minutes: 7") + 1  # fmt: skip
+    problem = Problem(FILE, line, 1, "any", "error", "wrong", "mend")
+    [told] = shown(bank, [problem])
+    assert (told["path"], told["words"]) == (["steps", 1, "minutes"], "7")
+    [elsewhere] = shown(bank, [Problem("bank.yml", 1, 1, "any", "error", "wrong", "mend")])
+    assert elsewhere["path"] == []
 
 
 def steps_of(bank: Path) -> list[dict[str, object]]:

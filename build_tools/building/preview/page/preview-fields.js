@@ -149,8 +149,8 @@
   async function offer() {
     const parts = (await fresh()).filter((thing) => !isList(thing) && !(thing.path[0] === "steps" && thing.path.length === 2));
     const seen = new Set();
-    for (const text of document.querySelectorAll(".preview-text[data-path]")) {
-      const path = JSON.parse(text.dataset.path);
+    for (const text of document.querySelectorAll(".preview-text[data-preview-path]")) {
+      const path = JSON.parse(text.dataset.previewPath);
       const thing = parts.filter((one) => within(one.path, path)).at(-1);
       if (!thing || !thing.path.length || seen.has(thing)) continue;
       seen.add(thing);

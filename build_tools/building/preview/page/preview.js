@@ -40,21 +40,10 @@
   const bar = made("div", { id: "preview-bar", hidden: true }, line, acts, more, rest);
   document.body.append(bar);
 
-  const count = (found, grade) => found.filter((mark) => mark.grade === grade).length;
-
   const body = document.querySelector("main") || document.body;
   const untouched = "#preview-bar, dialog, .preview-step, .preview-more, script, style, svg, select, a, button, .preview-mark";
 
-  // The smallest element that holds these words among others.
-  function placeOf(words) {
-    const wanted = plain(words);
-    const fits = (element) => plain(element.textContent).includes(wanted);
-    if (wanted.length < 3) return null;
-    return [...body.querySelectorAll("*")].find(
-      (element) =>
-        !element.closest(untouched) && fits(element) && ![...element.children].some(fits),
-    );
-  }
+  preview.untouched = untouched;
 
   // The pieces of text on the page, each with what it says.
   function pieces() {
@@ -68,55 +57,24 @@
     return found;
   }
 
-  function mark(problem, index) {
-    const place = placeOf(problem.words);
-    if (!place) return;
-    const button = made("button", {
-      type: "button",
-      className: `preview-mark preview-${problem.grade}`,
-      textContent: String(index + 1),
-      title: `${problem.message}. To mend it: ${problem.help}`,
-    });
-    button.addEventListener("click", () => {
-      more.open = true;
-      list.children[index].scrollIntoView({ block: "nearest" });
-    });
-    place.append(button);
-  }
-
-  function summary(state) {
-    const mine = state.marks.filter((one) => one.file === file);
-    const [errors, questions] = [count(mine, "error"), count(mine, "question")];
-    const parts = [];
-    if (errors) parts.push(`${errors} to mend`);
-    if (questions) parts.push(`${questions} to think about`);
-    const where = lesson ? "in this lesson" : "in this unit’s own file";
-    // the unit is not done while another of its files is not
-    const beside = slug ? state.marks.filter((one) => one.file !== file && one.file.startsWith(`units/${slug}/`)) : [];
-    const names = [...new Set(beside.map((one) => one.file.split("/").pop()))].join(", ");
-    if (file) parts.push(parts.length ? where : beside.length ? `Nothing ${where}, but` : `Nothing to mend ${where}`);
-    if (beside.length) parts.push(`${parts.length && !parts.at(-1).endsWith("but") ? "and " : ""}${beside.length} in ${names}`);
-    const elsewhere = state.marks.length - mine.length - beside.length;
-    const others = elsewhere ? `${elsewhere} elsewhere. ` : "";
-    const older = state.older.includes(slug)
-      ? "This page is older than the file: it is the last one without errors. "
-      : "";
-    return `${parts.join(" ")}${parts.length ? ". " : ""}${others}${older}`.trim();
-  }
-
   function show(state) {
     const told = JSON.stringify([state.marks, state.older, state.problems]);
     if (told === seen) return;
     seen = told;
     const mine = state.marks.filter((one) => one.file === file);
     document.querySelectorAll(".preview-mark").forEach((one) => one.remove());
-    says.textContent = summary(state);
+    says.replaceChildren(...preview.summary(state, { file, slug, lesson }));
     list.replaceChildren(
       ...mine.map((one) =>
         made("li", {}, `Line ${one.line}: ${one.message}. To mend it: ${one.help}.`),
       ),
     );
-    mine.forEach(mark);
+    mine.forEach((one, n) =>
+      preview.mark(one, n + 1, () => {
+        more.open = true;
+        list.children[n].scrollIntoView({ block: "nearest" });
+      }),
+    );
     all.textContent = state.problems;
     all.hidden = !state.problems;
     bar.hidden = !says.textContent && !state.problems && rest.hidden;
@@ -160,7 +118,7 @@
 
   function editable(element, field) {
     element.classList.add("preview-text");
-    element.dataset.path = JSON.stringify(field.path);
+    element.dataset.previewPath = JSON.stringify(field.path);
     element.tabIndex = 0;
     element.title = "Click to change this text; Enter keeps it, Escape leaves it";
     element.addEventListener("click", () => start(element, field));
@@ -220,6 +178,7 @@
       });
     }
     input.dataset.path = one.path.join(".");
+    input.dataset.previewPath = JSON.stringify(one.path);
     field.append(input);
     return field;
   }
@@ -280,6 +239,6 @@
     }
     setTimeout(ask, 1000);
   }
-  offer().catch(() => {}).then(offerParts).catch(() => {}).then(preview.offerThings).catch(() => {});
+  offer().catch(() => {}).then(offerParts).catch(() => {}).then(preview.offerThings).catch(() => {}).then(() => (seen = ""));
   ask();
 })();
