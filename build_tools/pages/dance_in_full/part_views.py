@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 
 from build_tools.model.dance import Dance, Section, Sound
@@ -32,6 +33,12 @@ _KINDS = {
     "pupils live": "Pupils play or sing",
     "silence": "Silence",
 }
+_NO_DRUM = re.compile(
+    r"(?:an?|the|some|one) (?:\w+ ){0,2}"
+    r"(?:shaker|bell|bells|keys|rattle|tambourine|maracas?|tin|jar|triangle|book)\b",
+    re.IGNORECASE,
+)
+"""What the words begin with where the thing that sounds is no drum."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,7 +91,13 @@ def sound_in_words(sound: Sound) -> str:
     """Where the sound comes from, what is heard, and who follows whom."""
     lasts = f" It lasts {sound.lasts} seconds." if sound.lasts else ""
     loop = " It is played round and round." if sound.looped else ""
-    return f"{_KINDS[sound.kind]}: {sentence(sound.what)} {sentence(sound.follows)}{lasts}{loop}"
+    kind = "" if _is_other_thing(sound) else f"{_KINDS[sound.kind]}: "
+    return f"{kind}{sentence(sound.what)} {sentence(sound.follows)}{lasts}{loop}"
+
+
+def _is_other_thing(sound: Sound) -> bool:
+    """Whether it is struck or shaken as a drum is, and is none: a bell, a shaker."""
+    return sound.kind == "drum" and bool(_NO_DRUM.match(sound.what))
 
 
 def section_views(unit: Unit) -> tuple[SectionView, ...]:

@@ -19,6 +19,7 @@ from build_tools.pages.pieces.stimulus import ItemView, shown_items
 from build_tools.paths.hall import KNOWN_HALLS, Hall
 from build_tools.views.dance.room_to_dance import room_in_words, unit_room
 from build_tools.views.lesson.collecting import things_to_collect
+from build_tools.views.words.halls_worked_out import halls_from_in_words
 from build_tools.views.words.plain_words import listed, minutes_in_words
 from build_tools.views.words.punctuation import kept_together
 
@@ -51,6 +52,8 @@ class ReadyView:
     """What pupils need first, each with two minutes that bring it in."""
     spaces: tuple[Labelled, ...]
     """The hall, half a hall, and a classroom."""
+    halls_from: str
+    """What the halls are worked out from, and of which parts that cannot be known."""
     notes: Markup
     """The notes on how the unit works."""
     doors: tuple[Door, ...]
@@ -88,6 +91,7 @@ def ready_page(bank: Bank, unit: Unit) -> Page:
             Labelled("In half a hall", unit.space.half_hall),
             Labelled("In a classroom", unit.space.classroom),
         ),
+        halls_from=halls_from_in_words(unit.dance),
         notes=notes_html(unit.notes, 2),
         doors=doors(unit, READY),
     )

@@ -24,6 +24,22 @@ _LEARNS = re.compile(r"\blearn\b", re.IGNORECASE)
 _JOINS_ONLY = re.compile(r"\bjoins only\b|\bonly the joins\b", re.IGNORECASE)
 _HOW_OFTEN = re.compile(r"\bonce each\b|\bonce more\b|\brest\b.{1,8}\bagain\b", re.IGNORECASE)
 """Words of a task that limit the goes, as where two lean on one another: no more is asked then."""
+_GOES = re.compile(
+    r"\b(?:walk|dance|play|run|try|do|say|ring|tread|clap|name)\b[^.;]{0,30}\b"
+    r"(?:(?<!at )once\b(?! round)|twice|(?:two|three|four|five|six) times)"
+    r"|\b(?:two|three|four) goes\b|(?:^|[.;] )(?:twice|(?:two|three|four|five|six) times)\b",
+    re.IGNORECASE,
+)
+"""Words with which an author says how many goes there are: no other number is given then."""
+_IN_ORDER = re.compile(r"[.;] (?:then|rest|now)\b|\bagain\b|, then\b", re.IGNORECASE)
+"""A task that says what is danced after what."""
+_IN_SIDES = re.compile(
+    r"\bchange over\b|\bchange (?:the )?sides\b|\bchange places\b|\beach (?:side|half)\b",
+    re.IGNORECASE,
+)
+"""The class works in two sides, one after the other."""
+_MINUTES_FOR_TWO_EACH = 6
+"""In fewer, two sides have a go each. Common practice, no source."""
 _WHO = {
     "alone": ("each pupil", "each pupil shows a neighbour"),
     "pairs": ("each pair", "each pair shows the pair beside it"),
@@ -45,27 +61,38 @@ def run_in_words(dance: Dance, lesson: Lesson, index: int, helps: Sequence[str] 
     step = lesson.steps[index]
     if step.minutes < LEAST_MINUTES or any("keep" in text.casefold() for text in helps):
         return None
+    goes_told = _tells_goes(step, helps)
     if step.phase == "explore":
+        if _number_of_goes(step, helps):
+            return "Between goes, name one thing that you saw, and let everyone try that."
         return (
             "Let them try for most of the time. Stop twice: name one thing that you saw, "
             "and let everyone try that."
         )
     if step.phase in ("make", "develop"):
-        return _making(dance, step, shown_next=_shown_next(lesson, index))
+        return _making(dance, step, shown_next=_shown_next(lesson, index), goes_told=goes_told)
     if step.phase == "join":
-        return _joining(dance, step)
+        return None if goes_told else _joining(dance, step)
     return None
 
 
-def _making(dance: Dance, step: Step, *, shown_next: bool) -> str:
+def _tells_goes(step: Step, helps: Sequence[str]) -> bool:
+    """Whether the author says how many goes the step has, or in what order."""
+    return _IN_ORDER.search(step.task) is not None or _number_of_goes(step, helps)
+
+
+def _number_of_goes(step: Step, helps: Sequence[str]) -> bool:
+    return any(_GOES.search(text) for text in (step.task, step.you, step.say, *helps) if text)
+
+
+def _making(dance: Dance, step: Step, *, shown_next: bool, goes_told: bool) -> str | None:
     if any(_improvised(dance, name) for name in step.makes):
-        return (
-            "Play it once. Say one thing that you saw and want to see again. Play it again, "
-            "another way. Nothing is fixed or kept."
-        )
+        return _playing(step, goes_told=goes_told)
     who, show = _WHO[step.grouping]
     limited = _HOW_OFTEN.search(step.task) is not None
     at_last = "" if shown_next or limited else f" In the last minute, {show}."
+    if goes_told and not limited:
+        return _in_its_order(dance, step)
     if step.settles and all(dance.choices[name].by == "class" for name in step.settles):
         return (
             "Everybody tries each way once. Then they vote, and dance the one chosen a few times, "
@@ -88,10 +115,40 @@ def _making(dance: Dance, step: Step, *, shown_next: bool) -> str:
         )
     counted = all(dance.sections[n].kind == "counted" for n in step.makes if n in dance.sections)
     whole = "all of it with the counts; then as it is danced" if counted else "all of it as it goes"
+    sides = any(_IN_SIDES.search(text) for text in (step.task, step.you, step.say) if text)
+    if sides:
+        often = "twice" if step.minutes >= _MINUTES_FOR_TWO_EACH else "once"
+        return (
+            f"{_what_is_given(dance, step)} Say it through once; then each side dances it {often}."
+        )
     return (
         f"{_what_is_given(dance, step)} Take it a piece at a time, slowly and with no counts; then "
         f"{whole}, two or three times.{at_last}"
     )
+
+
+def _playing(step: Step, *, goes_told: bool) -> str:
+    """How what is made up on the spot is played again, and what of it is kept."""
+    kept = (
+        "Only what they choose is kept; the rest is new every time."
+        if step.settles or _ASKS.search(step.task)
+        else "Nothing is fixed or kept."
+    )
+    if goes_told:
+        return f"Between goes, say one thing that you saw and want to see again. {kept}"
+    return (
+        "Play it once. Say one thing that you saw and want to see again. Play it again, another "
+        f"way. {kept}"
+    )
+
+
+def _in_its_order(dance: Dance, step: Step) -> str | None:
+    """Where goes and order are given: how long to try; None where there is nothing to try."""
+    if not _is_their_own(dance, step):
+        return None
+    voted = step.settles and all(dance.choices[name].by == "class" for name in step.settles)
+    then = "Then they vote" if voted else "Then say “Keep one”"
+    return f"Keep to the order of the task; about half the time is for trying. {then}, and go on."
 
 
 def _what_is_given(dance: Dance, step: Step) -> str:

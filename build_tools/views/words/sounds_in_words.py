@@ -20,6 +20,8 @@ _SOUNDS = {
     "recording": "the recording; nothing else sounds",
     "silence": "silence",
 }
+_OF_DANCERS = {"claps": "claps, or other sounds of the body,"}
+"""What dancers sound on themselves: a knock on the chest is no clap."""
 _BY = {
     "teacher": "the teacher",
     "class": "the class",
@@ -30,8 +32,9 @@ _BY = {
 
 def piece_in_words(piece: Piece, phrase: int, *, counted: bool) -> str:
     """One piece as a line: Drum on every count, the first of each 8 louder, by the teacher."""
+    sounds = _OF_DANCERS.get(piece.sound) if piece.by == "dancers" else None
     parts = [
-        f"{_SOUNDS[piece.sound]}{_when(piece, counted=counted)}",
+        f"{sounds or _SOUNDS[piece.sound]}{_when(piece, counted=counted)}",
         _louder(piece, phrase, counted=counted),
     ]
     if piece.by:
