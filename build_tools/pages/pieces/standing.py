@@ -13,5 +13,5 @@ def standing_plans(unit: Unit, lesson: Lesson) -> tuple[tuple[Picture, ...], ...
     """For each step the plans of what is new in it."""
     return tuple(
         tuple(picture(standing_plan(unit, letter)) for letter in letters)
-        for letters in stands_anew(unit.dance, lesson)
+        for letters in stands_anew(unit, lesson)
     )

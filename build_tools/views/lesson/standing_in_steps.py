@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 
-from build_tools.model.dance import Dance, Section
-from build_tools.model.lesson import Lesson
+from build_tools.model.dance import Section
+from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
 from build_tools.views.dance.parts_named import letters_in
 from build_tools.views.words.sections_called import called
@@ -13,31 +14,38 @@ from build_tools.views.words.sections_called import called
 MOST_PLANS = 2
 """Plans of a lesson: two stand side by side on paper, and the dance from above has them all."""
 _AROUND, _AGAIN = ("warm-up", "cool-down"), "recall"
+_NO_GROUPS = frozenset({"alone", "half class", "whole class"})
+_IN_GROUPS = frozenset({"pairs", "small groups"})
+_BESIDE = re.compile(r"\b(?:beside|facing|with) (?:a|your) partner\b", re.IGNORECASE)
 _NO_PLAN = "scattered"
 """Where everybody has a place of their own, no plan tells more than the words."""
 
 
-def stands_anew(dance: Dance, lesson: Lesson) -> tuple[tuple[str, ...], ...]:
+def stands_anew(unit: Unit, lesson: Lesson) -> tuple[tuple[str, ...], ...]:
     """For every step the sections whose floor is new in this lesson, by their letters.
 
     The same floor is shown once, whatever is danced on it and whichever way it is faced. What is
-    only danced again gives way to what is new: the class has stood so before.
+    only danced again gives way to what is new: the class has stood so before. How pairs and fours
+    stand waits for the step in which there are any: a unit may learn its first moves alone.
     """
-    found = _shown(dance, lesson, quiet=_AGAIN)
-    return found if any(found) else _shown(dance, lesson, quiet=None)
+    found = _shown(unit, lesson, quiet=_AGAIN)
+    return found if any(found) else _shown(unit, lesson, quiet=None)
 
 
-def _shown(dance: Dance, lesson: Lesson, quiet: str | None) -> tuple[tuple[str, ...], ...]:
+def _shown(unit: Unit, lesson: Lesson, quiet: str | None) -> tuple[tuple[str, ...], ...]:
     """The same; floors of steps of the phase `quiet` are known by then, and are not shown."""
     seen: set[tuple[object, ...]] = set()
     found: list[tuple[str, ...]] = []
-    shown = 0
+    shown, dance, grouped = 0, unit.dance, _grouped_before(unit, lesson)
     for step in lesson.steps:
         new: list[str] = []
+        grouped = grouped or _puts_in_groups(step)
         named = (*step.joins, *step.makes, *step.dances, *step.shows)
         for letter in letters_in(dance, named) if step.phase not in _AROUND else ():
             section = dance.sections[letter]
             if not is_told(section) or _floor(section) in seen:
+                continue
+            if not grouped and _is_in_groups(section):
                 continue
             seen.add(_floor(section))
             if step.phase != quiet and shown < MOST_PLANS:
@@ -60,7 +68,7 @@ def plans_of(unit: Unit, lesson: Lesson) -> tuple[PlanPrinted, ...]:
     """The plans as they stand side by side on paper, by their steps."""
     return tuple(
         PlanPrinted(number, letter, f"Step {number}. {plan_title(unit.dance.sections[letter])}")
-        for number, letters in enumerate(stands_anew(unit.dance, lesson), start=1)
+        for number, letters in enumerate(stands_anew(unit, lesson), start=1)
         for letter in letters
     )
 
@@ -73,6 +81,23 @@ def plan_title(section: Section) -> str:
 def is_told(section: Section) -> bool:
     """Whether the unit itself says how they stand, and it is more than a place for each."""
     return section.start.apart is not None and section.start.formation != _NO_PLAN
+
+
+def _is_in_groups(section: Section) -> bool:
+    """Whether the plan says who stands by whom, which says nothing to pupils who are each alone."""
+    return section.start.formation in _IN_GROUPS
+
+
+def _grouped_before(unit: Unit, lesson: Lesson) -> bool:
+    """Whether an earlier lesson has put pupils in pairs or larger groups."""
+    earlier = (one for one in unit.lessons if one.number < lesson.number)
+    return any(_puts_in_groups(step) for one in earlier for step in one.steps)
+
+
+def _puts_in_groups(step: Step) -> bool:
+    """Whether pupils are in groups, or are sent beside somebody: stand beside a partner."""
+    sent = f"{step.into or ''} {step.place or ''} {step.say or ''}"
+    return step.grouping not in _NO_GROUPS or bool(_BESIDE.search(sent))
 
 
 def _floor(section: Section) -> tuple[object, ...]:

@@ -18,15 +18,15 @@ def unit_named(slug: str) -> Unit:
 def test_the_floor_is_shown_in_the_step_that_first_stands_so() -> None:
     """As a teacher asked for it: lesson 1 step 4 for the fours, lesson 3 for the files."""
     unit = unit_named("magnets")
-    assert stands_anew(unit.dance, unit.lessons[0])[3] == ("A",)
-    assert stands_anew(unit.dance, unit.lessons[2])[4] == ("C",)
+    assert stands_anew(unit, unit.lessons[0])[3] == ("A",)
+    assert stands_anew(unit, unit.lessons[2])[4] == ("C",)
 
 
 def test_no_floor_is_shown_twice_in_a_lesson_and_never_too_many() -> None:
     shown = 0
     for unit in every_unit():
         for lesson in unit.lessons:
-            letters = [one for step in stands_anew(unit.dance, lesson) for one in step]
+            letters = [one for step in stands_anew(unit, lesson) for one in step]
             starts = [unit.dance.sections[letter].start for letter in letters]
             floors = {(s.formation, s.within, s.apart, s.groups_apart, s.columns) for s in starts}
             sizes = {
@@ -42,7 +42,7 @@ def test_no_floor_is_shown_twice_in_a_lesson_and_never_too_many() -> None:
 def test_no_warm_up_or_cool_down_shows_a_floor() -> None:
     for unit in every_unit():
         for lesson in unit.lessons:
-            for step, letters in zip(lesson.steps, stands_anew(unit.dance, lesson), strict=True):
+            for step, letters in zip(lesson.steps, stands_anew(unit, lesson), strict=True):
                 assert not letters or step.phase not in ("warm-up", "cool-down")
 
 
@@ -51,3 +51,10 @@ def test_paper_names_the_step_of_each_plan() -> None:
     titles = [one.title for one in plans_of(unit, unit.lessons[2])]
     # the push of step 2 is only danced again
     assert titles == ["Step 5. Where they stand: C: chain"]
+
+
+def test_how_pairs_stand_waits_for_the_step_that_has_pairs() -> None:
+    """A teacher read "three steps from your partner" in a lesson of pupils each alone."""
+    unit = next(unit for unit in whole_bank().units if unit.slug == "seeds-on-the-move")
+    assert not any(stands_anew(unit, unit.lessons[0]))
+    assert any(stands_anew(unit, unit.lessons[1]))
