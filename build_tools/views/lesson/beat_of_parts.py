@@ -9,9 +9,11 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from build_tools.model.dance import Dance, Section
+from build_tools.model.lesson import Step
 from build_tools.movement.sounding import Piece
 from build_tools.movement.whole import transition_between
 from build_tools.views.dance.moves_begun import moves_begun
+from build_tools.views.dance.order_danced import WHOLE
 from build_tools.views.dance.timeline import join_sounding, section_sounding
 from build_tools.views.words.beat_in_phrases import made_in_words
 from build_tools.views.words.deeds_of_sound import OwnWords
@@ -19,6 +21,7 @@ from build_tools.views.words.plain_words import seconds_in_words
 from build_tools.views.words.punctuation import sentence
 from build_tools.views.words.sounds_to_make import made_in_seconds
 
+_FEWEST_IN_A_RUN = 2
 _LONG = 24
 """Letters of what is told once on a page."""
 
@@ -50,6 +53,17 @@ def sound_in_words(dance: Dance, section: Section) -> str:
     if not heard.said:
         return ""
     return made_in_seconds(heard.pieces, about=varies, what=section.sound.what)
+
+
+def danced_in_order(dance: Dance, step: Step) -> tuple[str, ...]:
+    """The letters of the parts that a step dances one after another; none where it dances one."""
+    named = (*step.makes, *step.dances, *step.shows)
+    if WHOLE in named:
+        return dance.form
+    letters = tuple(dict.fromkeys(name for name in named if name in dance.sections))
+    if len(letters) < _FEWEST_IN_A_RUN:
+        return ()
+    return step.joins if set(letters) <= set(step.joins) else letters
 
 
 class Stretch(NamedTuple):

@@ -8,7 +8,7 @@ that made the move; where there are none, what its picture shows.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from build_tools.model.dance import Action, Dance
@@ -119,19 +119,33 @@ def _made(
     placed: Sequence[Sequence[MoveMet]],
 ) -> list[tuple[tuple[MoveMet, ...], tuple[MetBefore, ...]]]:
     """What each step tells of the moves it makes, and which an earlier step told."""
-    told: dict[tuple[str, str | None], int] = {}
+    told: dict[object, int] = {}
     found = []
     for n, (names, words) in enumerate(zip(drawn, placed, strict=True)):
         moves = _once(_all_met(unit, lesson, names))
-        new = tuple(m for m in moves if (m.word.casefold(), m.means) not in told)
+        new = tuple(m for m in moves if _told_as(m) not in told)
         before = tuple(
-            MetBefore(m.word, told[m.word.casefold(), m.means] + 1)
-            for m in moves
-            if (m.word.casefold(), m.means) in told
+            MetBefore(m.word, told[_told_as(m)] + 1) for m in moves if _told_as(m) in told
         )
-        told |= {(m.word.casefold(), m.means): n for m in new}
+        told |= {key: n for m in new for key in (_told_as(m), _whatever_its_feel(m))}
         found.append(((*new, *words), before))
     return found
+
+
+def _told_as(move: MoveMet) -> object:
+    """What makes two moves of a lesson one to a reader: the author's words for both.
+
+    Where those may no longer hold, only because the feel is now the pupils' own, the move is the
+    one that was told: the software's words for it would say less.
+    """
+    if move.means is None and move.action and not move.action.dynamics:
+        return _whatever_its_feel(move)
+    return move.word.casefold(), move.means
+
+
+def _whatever_its_feel(move: MoveMet) -> object:
+    plain = replace(move.action, dynamics=()) if move.action else None
+    return move.word.casefold(), plain
 
 
 def _again(unit: Unit, lesson: Lesson, drawn: Sequence[Sequence[str]]) -> list[tuple[MoveMet, ...]]:

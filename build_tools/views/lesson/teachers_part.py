@@ -23,6 +23,7 @@ from build_tools.views.dance.parts_named import letters_in
 from build_tools.views.dance.step_sounding import parts_named, sounding_over
 from build_tools.views.dance.timeline import Sounding, joined_sounding, section_sounding
 from build_tools.views.lesson.beat_of_parts import (
+    danced_in_order,
     made_over,
     parts_in_a_run,
     run_in_words,
@@ -46,7 +47,6 @@ _NO_MUSIC = re.compile(
     r"\b(?:with no|no|without(?: the| any)?) (?:music|tune|recording|sound)\b", re.IGNORECASE
 )
 _BEAT, _SOUND, _STARTS = "Beat", "Sound", "Starts"
-_FEWEST_IN_A_RUN = 2
 _LONG = 70
 """Letters of a line that is not told twice on a page."""
 
@@ -73,20 +73,34 @@ def teachers_parts(unit: Unit, lesson: Lesson, *, in_full: bool) -> tuple[tuple[
     found, goes_on = [], ""
     for number, (step, told) in enumerate(zip(lesson.steps, every, strict=True), start=1):
         tapped = _tapped(unit.dance, step)
-        shorter = [_known_left_out(unit.dance, step, one, before, known) for one in told]
+        shorter = [
+            _known_left_out(unit.dance, step, one, before, known)
+            for one in told
+            if one.label != _BEAT or not _waits_for_the_last(unit, lesson, step)
+        ]
         found.append(tuple(_on_a_page(unit.dance, step, shorter, before, tapped == goes_on)))
         for one in told:
             before.setdefault(one, number)
-        known |= _sounds_told(unit.dance, step)
+        if not _waits_for_the_last(unit, lesson, step):
+            known |= _sounds_told(unit.dance, step)
         goes_on = tapped if step.counts else goes_on
     return tuple(found)
+
+
+def _waits_for_the_last(unit: Unit, lesson: Lesson, step: Step) -> bool:
+    """Whether a page leaves the run of the whole dance to the card and to the last lesson.
+
+    It is long, and two sides of paper hold a lesson.
+    """
+    named = (*step.dances, *step.shows)
+    return lesson is not unit.lessons[-1] and WHOLE in named
 
 
 def _known_left_out(
     dance: Dance, step: Step, told: Told, before: Mapping[Told, int], known: Container[str]
 ) -> Told:
     """A run with no part in it that stands above; a run that stands there as it is stays."""
-    run = parts_in_a_run(dance, _danced_in_order(dance, step))
+    run = parts_in_a_run(dance, danced_in_order(dance, step))
     if not run or told in before or told.label not in (_BEAT, _SOUND):
         return told
     return Told(told.label, _ordered(dance, step, run_in_words(run, known)))
@@ -94,7 +108,7 @@ def _known_left_out(
 
 def _sounds_told(dance: Dance, step: Step) -> set[str]:
     """What a step tells of parts and joins."""
-    run = parts_in_a_run(dance, _danced_in_order(dance, step))
+    run = parts_in_a_run(dance, danced_in_order(dance, step))
     section = section_of(dance, step)
     alone = {_made(dance, step)} if step.counts and not run else set()
     if section is not None and section.counts is None:
@@ -124,7 +138,7 @@ def _told(unit: Unit, lesson: Lesson, step: Step) -> Iterator[Told]:
     dance = unit.dance
     section = section_of(dance, step)
     first = step is next((one for one in lesson.steps if one.counts), None)
-    run = parts_in_a_run(dance, _danced_in_order(dance, step))
+    run = parts_in_a_run(dance, danced_in_order(dance, step))
     if run:
         yield Told(_BEAT, _ordered(dance, step, run_in_words(run)))
         if first and dance.tempo:
@@ -139,20 +153,9 @@ def _told(unit: Unit, lesson: Lesson, step: Step) -> Iterator[Told]:
         yield Told("Signs" if len(signs) > 1 else "Sign", " ".join(signs))
 
 
-def _danced_in_order(dance: Dance, step: Step) -> tuple[str, ...]:
-    """The letters of the parts that a step dances one after another; none where it dances one."""
-    named = (*step.makes, *step.dances, *step.shows)
-    if WHOLE in named:
-        return dance.form
-    letters = tuple(dict.fromkeys(name for name in named if name in dance.sections))
-    if len(letters) < _FEWEST_IN_A_RUN:
-        return ()
-    return step.joins if set(letters) <= set(step.joins) else letters
-
-
 def _ordered(dance: Dance, step: Step, run: str) -> str:
     """A run of all parts where pupils chose their order, with the order in which it is told."""
-    chosen = dance.order_choice is not None and _danced_in_order(dance, step) == dance.form
+    chosen = dance.order_choice is not None and danced_in_order(dance, step) == dance.form
     if not chosen or run.startswith("Each"):
         return run
     return f"If your order is {listed(dance.form)}. {run}"

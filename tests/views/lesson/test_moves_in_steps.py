@@ -69,3 +69,13 @@ def test_words_with_no_side_are() -> None:
     assert {means for (word, _), means in later.items() if word == "rush"} == {
         "Like water through fingers."
     }
+
+
+def test_a_move_whose_feel_pupils_now_choose_is_the_one_told_before() -> None:
+    """An adviser read the software's words for giving a stone where the author's stood above."""
+    unit = next(one for one in whole_bank().units if one.slug == "road-builders")
+    step = todays_moves(unit, unit.lessons[2]).steps[4]
+    assert step.made == ()
+    assert [(one.word, one.step) for one in step.before] == [
+        ("take", 4), ("carry", 4), ("give", 4), ("stand", 4),
+    ]  # fmt: skip

@@ -63,8 +63,15 @@ def test_a_run_of_parts_is_one_line_with_its_signs() -> None:
     assert all(join.cue in whole for join in unit.dance.transitions)
 
 
+def test_on_a_page_the_run_of_the_whole_waits_for_the_last_lesson() -> None:
+    unit = unit_named("road-builders")
+    assert told_of(unit, 4, 6) == {}
+    assert "Beat" in told_of(unit, 4, 6, in_full=True)
+    assert "Beat" in told_of(unit, 5, 3)
+
+
 def test_parts_and_joins_that_sound_alike_are_told_once_in_any_order() -> None:
-    assert told_of(unit_named("leaving"), 5, 5)["Beat"].startswith(
+    assert told_of(unit_named("leaving"), 5, 5, in_full=True)["Beat"].startswith(
         "Each part: Tap four eights. At each join (for one eight: tap each, twice on 1 to 5): "
     )
 
