@@ -274,7 +274,9 @@ def test_dropped_shown_told_put_in_and_undone(page: Page, bank: Path) -> None:
 def test_chosen_by_the_keyboard_and_no_other_picture_is_overwritten(page: Page, bank: Path) -> None:
     (media(bank) / "Boat.JPG").write_bytes(b"another")
     button = page.get_by_role("button", name="Add a picture…")
+    expect(button).to_be_visible()
     button.focus()
+    expect(button).to_be_focused()
     with page.expect_file_chooser() as chooser:
         page.keyboard.press("Enter")
     chooser.value.set_files({"name": "boat.jpg", "mimeType": "image/jpeg", "buffer": photograph()})

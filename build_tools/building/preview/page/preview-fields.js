@@ -8,8 +8,8 @@
   const inside = made("div", {});
   const told = made("p", { className: "preview-told" });
   told.setAttribute("role", "alert");
-  const close = made("button", { type: "button", textContent: "Close" });
-  const dialog = made("dialog", { id: "preview-dialog" }, title, told, inside, made("p", {}, close));
+  const close = made("button", { type: "button", className: "preview-close", textContent: "Close" });
+  const dialog = made("dialog", { id: "preview-dialog" }, close, title, told, inside);
   dialog.setAttribute("aria-labelledby", title.id);
   document.body.append(dialog);
   close.addEventListener("click", () => dialog.close());
@@ -70,7 +70,7 @@
       if (asked.name) return { path: [...thing.path, step], old: thing.mark, way: "add", value: wants.value() };
       return { path: [...thing.path, step], old: thing.mark, way: "add", value };
     };
-    item.append(button(words, "", () => ask(thing, asked, "Add it", put)), " ", asked.about);
+    item.append(button(words, "", () => ask(thing, asked, "Add it", put)), made("span", { textContent: asked.about.replace(/(\. ).*$/s, ".") }));
     return item;
   }
 
@@ -97,8 +97,8 @@
     return item;
   }
 
-  function group(words, items) {
-    return items.length ? [made("h3", { textContent: words }), made("ul", {}, ...items)] : [];
+  function group(words, items, className = "") {
+    return items.length ? [made("h3", { textContent: words }), made("ul", { className }, ...items)] : [];
   }
 
   // A part: what it has, what can be added, and the parts in it.
@@ -112,7 +112,7 @@
     const up = around ? [made("p", {}, button(`Back to: ${around.called}`, "", () => show(around)))] : [];
     inside.replaceChildren(
       ...up,
-      ...group("Add", adds),
+      ...group("Add", adds, "preview-adds"),
       ...group("It has", has.map((asked) => present(thing, asked))),
       ...group("Parts of it", partsOf(thing).map(inner)),
     );
@@ -128,11 +128,13 @@
 
   // The window of the part at `path`, as the file is now.
   async function open(path) {
-    await fresh();
-    const thing = at(path);
-    if (!thing) return;
+    told.textContent = title.textContent = "";
+    inside.replaceChildren(made("p", { textContent: "The file is being read…" }));
     if (!dialog.open) dialog.showModal();
-    show(thing);
+    await fresh().catch(() => (things = []));
+    const thing = at(path);
+    if (thing) show(thing);
+    else inside.replaceChildren(made("p", { textContent: "The file cannot be read, or has no such part any more. See what is to mend, and load the page again." }));
   }
 
   function opener(words, name, path) {
