@@ -19,24 +19,39 @@ EDITS, EDITS_THOROUGH = 15, 200
 UNIT = f"units/{BASE_UNIT}"
 
 
-@pytest.fixture
-def bank(tmp_path: Path) -> Path:
-    return three_units(tmp_path)
+@pytest.fixture(scope="module")
+def built_once(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The bank, its site and what is kept of it, for each test to copy."""
+    folder = tmp_path_factory.mktemp("once")
+    built(three_units(folder), folder / "site", folder)
+    return folder
 
 
 @pytest.fixture
-def out(bank: Path, tmp_path: Path) -> Path:
-    """The bank's site, built once."""
-    built(bank, tmp_path / "site", tmp_path)
-    return tmp_path / "site"
+def bank(built_once: Path, tmp_path: Path) -> Path:
+    """The bank of three units, its site built once."""
+    shutil.copytree(built_once, tmp_path, dirs_exist_ok=True)
+    return tmp_path / "content"
 
 
 @pytest.fixture
-def small(tmp_path: Path) -> tuple[Path, Path]:
+def out(bank: Path) -> Path:
+    return bank.parent / "site"
+
+
+@pytest.fixture(scope="module")
+def small_once(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A bank of one unit, its site and what is kept of it, for each test to copy."""
+    folder = tmp_path_factory.mktemp("small")
+    built(copy_base(folder), folder / "site", folder)
+    return folder
+
+
+@pytest.fixture
+def small(small_once: Path, tmp_path: Path) -> tuple[Path, Path]:
     """A bank of one unit and its site, built once."""
-    bank = copy_base(tmp_path)
-    built(bank, tmp_path / "site", tmp_path)
-    return bank, tmp_path / "site"
+    shutil.copytree(small_once, tmp_path, dirs_exist_ok=True)
+    return tmp_path / "content", tmp_path / "site"
 
 
 def times(folder: Path) -> dict[str, int]:
@@ -45,6 +60,8 @@ def times(folder: Path) -> dict[str, int]:
 
 
 def test_nothing_changed_writes_nothing(bank: Path, out: Path, tmp_path: Path) -> None:
+    # what is known of the files is known of these copies once they were looked at
+    built(bank, out, tmp_path)
     before = times(tmp_path)
     done = built(bank, out, tmp_path)
     assert (done.units, done.written, done.gone) == (3, (), ())

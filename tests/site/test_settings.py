@@ -147,9 +147,8 @@ CORRUPT = (
 def test_corrupt_settings_are_as_if_there_were_none(site: Path, browser: Browser) -> None:
     with lesson(browser, site) as seen:
         for kept in CORRUPT:
-            seen.page.goto(address_of(site, "index.html"))
             seen.page.evaluate("([key, text]) => localStorage.setItem(key, text)", [KEY, kept])
-            seen.page.goto(address_of(site, LESSON_3))
+            seen.page.reload()
             found = said(seen, "return [s.fit(), s.seen('rock-pool', 3), s.get('tempo')];")
             assert found == [None] * 3, kept
             assert said(seen, "return s.trouble;").startswith("What was kept on this device"), kept

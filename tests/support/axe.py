@@ -5,7 +5,7 @@ from __future__ import annotations
 import base64
 import io
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import cache
 from typing import Any
@@ -18,10 +18,12 @@ from tests.support.built_sites import ROOT
 from tests.support.contrast import Colour, contrast
 
 TAGS = ("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice")
+OF_LOOKS = ("color-contrast", "link-in-text-block", "target-size", "scrollable-region-focusable")
+"""The rules of axe-core whose verdict changes with the width and the colours of a page alone."""
 RUN = """
-async ([tags, within]) => {
+async ([tags, only, within]) => {
   const found = await axe.run(within ?? document, {
-    runOnly: { type: "tag", values: tags },
+    runOnly: only ? { type: "rule", values: only } : { type: "tag", values: tags },
     resultTypes: ["violations", "incomplete"],
   });
   const short = (kind) => found[kind].flatMap((rule) => rule.nodes.map((node) => ({
@@ -106,12 +108,15 @@ def source() -> str:
     return (ROOT / "node_modules" / "axe-core" / "axe.min.js").read_text(encoding="utf-8")
 
 
-def run(page: Page, within: str | None = None) -> Report:
+def run(page: Page, within: str | None = None, only: Sequence[str] | None = None) -> Report:
     """Run axe-core on a page of a context that had `source()` as its extra script.
 
-    `within` is a selector, where what stands around it is looked at elsewhere.
+    `within` is a selector, where what stands around it is looked at elsewhere; `only` names rules
+    where the others are asked of the page elsewhere.
     """
-    found: dict[str, list[dict[str, str]]] = page.evaluate(RUN, [list(TAGS), within])
+    found: dict[str, list[dict[str, str]]] = page.evaluate(
+        RUN, [list(TAGS), list(only) if only else None, within]
+    )
     return Report(
         tuple(Finding(**entry) for entry in found["violations"]),
         tuple(Finding(**entry) for entry in found["incomplete"]),
