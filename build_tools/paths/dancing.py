@@ -18,6 +18,7 @@ from build_tools.movement.roles import part_places, place_danced
 from build_tools.movement.whole import lengths
 from build_tools.paths.class_in_groups import Together
 from build_tools.paths.facings import partners, sharing, straight_across
+from build_tools.paths.going_round import passing
 from build_tools.paths.group_sizes import groups_of
 from build_tools.paths.hall import SIDES, Point, bearing, side_named
 from build_tools.paths.walking import Aim, Dancer, Move, do, made_ready
@@ -69,15 +70,23 @@ def dance_section(
             now += 1
         moment = begins + start
         ready = [
-            (one, move, *_seen_before(dancers, one, move, towards, moment, room, dance))
+            (
+                one,
+                move,
+                *_seen_before(dancers, one, move, towards, moment, room, dance),
+                dancers[room.partner[one]].point_at(moment),
+            )
             for move, towards, who in waiting[at:now]
             for one in who
             if dancers[one].busy_until <= moment + _SOON
         ]
-        for one, move, aim, faced in ready:
+        for one, move, aim, faced, partner in ready:
             dancers[one].busy_until = begins + move.end
             if not move.still:
                 do(dancers[one], move, begins, aim, faced)
+                if _curves_aside(move) and one != room.partner[one]:
+                    last = dancers[one].legs[-1]
+                    dancers[one].legs[-1] = passing(last, partner, body.arm)
         at = now
 
 

@@ -57,14 +57,38 @@
         .map((each) => {
           const look = (whom) => seen(dancers, each.one, whom, begins + start, room);
           const [aim, asked] = [each.move[6] ?? null, each.move[7] ?? null];
-          return { ...each, aim: typeof aim === "string" ? look(aim) : aim, faced: faced(dancers, each.one, asked, begins + start, look) };
+          return { ...each, aim: typeof aim === "string" ? look(aim) : aim,
+            faced: faced(dancers, each.one, asked, begins + start, look),
+            partner: pointAt(dancers[room.partner[each.one]], begins + start) };
         })
         .forEach((each) => {
           dancers[each.one].busy = begins + each.end;
+          const legs = dancers[each.one].legs.length;
           move(dancers[each.one], each, begins);
+          const [, , , , , , , , flags = 0] = each.move;
+          if (dancers[each.one].legs.length > legs && (flags & 7) === 1 && room.partner[each.one] !== each.one) {
+            passing(dancers[each.one].legs.at(-1), each.partner, room.arm);
+          }
         });
     }
   };
+
+  // a curved way sideways bent further out where it would pass a partner nearer than an arm, as going_round.py has it
+  function passing(made, partner, arm) {
+    const [[x, y], [toX, toY]] = [made.here, made.there];
+    const long = floor.metres([x, y], [toX, toY]);
+    if (!made.bend || !long) return;
+    const [dx, dy] = [(toX - x) / long, (toY - y) / long];
+    const [outX, outY] = [partner[0] - x, partner[1] - y];
+    const part = (outX * dx + outY * dy) / long;
+    if (part < 0.1 || part > 0.9) return;
+    const out = 4 * part * (1 - part);
+    const side = made.bend > 0 ? 1 : -1;
+    const aside = side * (outX * dy - outY * dx);
+    const goes = Math.abs(made.bend) * out;
+    if (goes <= aside || goes >= aside + 1.1 * arm) return;
+    made.bend = side * Math.min((aside + 1.1 * arm) / out, 0.5 * long);
+  }
 
   function whoDances(who, together, placeOf) {
     if (who[0] < 0) return together.filter((_, n) => n % who[2] === who[1]).flat();

@@ -80,7 +80,7 @@
       const mates = [];
       for (const group of together) for (const one of group) mates[one] = group;
       const [partner, beside] = [floor.partners(together), floor.sharing(together)];
-      const room = { partner, beside, mates, middle: floor.middle(area), home: here(walk), placeOf: placeOf(section) };
+      const room = { partner, beside, mates, middle: floor.middle(area), home: here(walk), arm: data.arm, placeOf: placeOf(section) };
       floor.dance(dancers, section.danced, data.moves, together, part.begins, room);
       return;
     }

@@ -64,6 +64,18 @@ def test_all_five_of_a_five_stand_clear_of_one_another(letter: str) -> None:
     assert first == pytest.approx(min(places))
 
 
+def test_a_flight_passes_the_partner_at_an_arms_length() -> None:
+    """Weaving shed: "past your partner's front … leave an arm's length"."""
+    paths, shuttle = danced("weaving-shed", "B")
+    four = next(group for group in shuttle.together if len(group) == 4)
+    moments = [paths.everybody(shuttle.begins + n / 4) for n in range(int(shuttle.lasts) * 4)]
+    for a, b in ((0, 1), (2, 3)):
+        near = min(
+            metres((at[four[a]].x, at[four[a]].y), (at[four[b]].x, at[four[b]].y)) for at in moments
+        )
+        assert 0.95 * paths.body.arm < near < 1.2 * paths.body.arm
+
+
 def test_who_hauls_stops_at_their_own_mark() -> None:
     """Rope bridge: "nobody goes past the mark"."""
     paths, calling = danced("rope-bridge", "A")

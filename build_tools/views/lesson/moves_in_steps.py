@@ -24,9 +24,9 @@ from build_tools.views.lesson.notes_read import Explained, notes_read
 from build_tools.views.lesson.once_a_lesson import once_a_lesson
 from build_tools.views.lesson.words_still_true import (
     first_sentence,
-    still_true,
     way_as_it_holds,
     way_still_true,
+    words_as_they_hold,
 )
 from build_tools.views.words.plain_words import action_label
 
@@ -76,6 +76,8 @@ class StepMoves:
     """Letters of the sections danced again in it for the first time today."""
     helps: tuple[str, ...] = ()
     """Paragraphs of the notes that are about it, in Markdown."""
+    ways: tuple[Explained, ...] = ()
+    """What the notes say of it, or of its part, for who sits or uses a wheelchair."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,7 +110,7 @@ def todays_moves(unit: Unit, lesson: Lesson) -> TodaysMoves:
         helps = tuple(placed.helps[n])
         danced = _all_met(unit, lesson, _danced_by(unit.dance, step))
         told = (*made[n], tuple(danced), again[n])
-        found.append(StepMoves(drawn[n], *told, parts, fresh, helps))
+        found.append(StepMoves(drawn[n], *told, parts, fresh, helps, placed.ways[n]))
     return TodaysMoves(tuple(found), placed.rest)
 
 
@@ -238,10 +240,10 @@ def _met(unit: Unit, lesson: Lesson, name: str, action: Action, before: Action |
     piece, made = found
     piece = explained_by_now(unit, lesson.number, piece)
     # each on the line begins anew with what is done; what follows is judged by itself
-    said = " ".join([piece.text, first_sentence(piece.seated), first_sentence(piece.wheels)])
+    said = " ".join(map(first_sentence, (piece.text, piece.seated, piece.wheels)))
     if not way_still_true(made, action, said):
         return MoveMet(word, None, action, before, motif=name)
-    means = piece.text if still_true(made, action, piece.text) else None
+    means = words_as_they_hold(made, action, piece.text)
     seated, wheels = (way_as_it_holds(made, action, w) for w in (piece.seated, piece.wheels))
     return MoveMet(word, means, action, before, seated, wheels or seated, name)
 

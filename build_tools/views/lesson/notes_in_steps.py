@@ -11,6 +11,7 @@ from build_tools.model.lesson import Lesson, Step
 from build_tools.views.dance.parts_named import letters_in
 from build_tools.views.lesson.notes_read import Explained, Paragraph, notes_read
 from build_tools.views.words.plain_words import name_in_words
+from build_tools.views.words.punctuation import capital
 
 MAKING = frozenset({"explore", "make", "develop", "join", "rehearse"})
 """Kinds of step in which pupils work at the dance."""
@@ -25,6 +26,8 @@ class NotesInSteps:
     """Words of the notes that a step's heading has and no move is called."""
     helps: tuple[tuple[str, ...], ...]
     """Paragraphs about what a step teaches or makes."""
+    ways: tuple[tuple[Explained, ...], ...]
+    """What the notes say of a step, or of the part in it, for who sits or uses a wheelchair."""
     rest: str
 
 
@@ -33,6 +36,7 @@ def notes_in_steps(dance: Dance, lesson: Lesson, moves: frozenset[str]) -> Notes
     steps = lesson.steps
     words: list[list[Explained]] = [[] for _ in steps]
     helps: list[list[str]] = [[] for _ in steps]
+    ways: list[list[Explained]] = [[] for _ in steps]
     rest: list[str] = []
     last: int | None = None
     follows = False
@@ -40,18 +44,33 @@ def notes_in_steps(dance: Dance, lesson: Lesson, moves: frozenset[str]) -> Notes
         if isinstance(piece, Explained):
             if piece.word.casefold() in moves:
                 continue
-            place = _named_in(steps, piece.word)
+            place = _named_in(dance, steps, piece.word)
             if place is None:
-                rest.append(f"- **{piece.word}**: {piece.text}")
-            else:
+                rest.append(piece.written)
+                continue
+            if piece.text:
                 words[place].append(piece)
+            if piece.seated or piece.wheels:
+                ways[place].append(piece)
             continue
         place = _about(dance, steps, piece)
         if place is None and last is not None and (follows or _OF_A_GROUP.match(piece.opening)):
             place = last
         last, follows = place, piece.text.endswith(":")
-        (rest if place is None else helps[place]).append(piece.text)
-    return NotesInSteps(tuple(map(tuple, words)), tuple(map(tuple, helps)), "\n\n".join(rest))
+        if place is None:
+            rest.append(piece.text)
+            continue
+        if piece.seated or piece.wheels:
+            called = _called(dance, steps[place])
+            ways[place].append(Explained(called, "", piece.seated, piece.wheels))
+        if piece.before_ways:
+            helps[place].append(piece.before_ways)
+    return NotesInSteps(
+        tuple(map(tuple, words)),
+        tuple(map(tuple, helps)),
+        tuple(map(tuple, ways)),
+        "\n\n".join(rest),
+    )
 
 
 def danced_in(step: Step) -> tuple[str, ...]:
@@ -59,13 +78,30 @@ def danced_in(step: Step) -> tuple[str, ...]:
     return (*step.joins, *step.dances, *step.shows)
 
 
-def _named_in(steps: Sequence[Step], word: str) -> int | None:
-    """The first step of making whose heading has the word, in any form that begins so."""
+def _named_in(dance: Dance, steps: Sequence[Step], word: str) -> int | None:
+    """The first step of making whose heading has the word, in any form that begins so.
+
+    Else the first that makes or dances the part of that name: "storm", or "Part D".
+    """
     start = re.compile(rf"\b{re.escape(word.casefold())}")
     for n, step in enumerate(steps):
         if step.phase in MAKING and start.search(step.does.casefold()):
             return n
+    named = word.casefold().removeprefix("the ")
+    for n, step in enumerate(steps):
+        letters = letters_in(dance, (*step.makes, *danced_in(step)))
+        names = {f"part {letter}".casefold() for letter in letters}
+        names |= {(dance.sections[letter].name or "").casefold() for letter in letters}
+        if named in names:
+            return n
     return None
+
+
+def _called(dance: Dance, step: Step) -> str:
+    """What a step is called where its ways are told: the part that it makes, or its heading."""
+    parts = letters_in(dance, (*step.makes, *danced_in(step)))
+    names = [dance.sections[letter].name for letter in parts]
+    return capital(names[0]) if len(names) == 1 and names[0] else step.does
 
 
 def _about(dance: Dance, steps: Sequence[Step], piece: Paragraph) -> int | None:

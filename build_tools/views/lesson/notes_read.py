@@ -31,12 +31,37 @@ class Explained:
     wheels: str | None = None
     """How it goes in a wheelchair, where that is another way."""
 
+    @property
+    def written(self) -> str:
+        """The whole line as its author wrote it, in Markdown."""
+        ways = (("Seated", self.seated), ("On wheels", self.wheels))
+        said = [self.text, *(f"{name}: {way}" for name, way in ways if way)]
+        return f"- **{self.word}**: {' '.join(part for part in said if part)}"
+
 
 @dataclass(frozen=True, slots=True)
 class Paragraph:
-    """A paragraph of the notes, or a list or heading that explains no word, as it is written."""
+    """A paragraph of the notes, or a list or heading that explains no word, as it is written.
+
+    What stands in it after "Seated:" and "On wheels:" is how it goes there, as in a line of a list.
+    """
 
     text: str
+
+    @property
+    def before_ways(self) -> str:
+        """What stands before them: all of it where there are none."""
+        return _FOR_WHOM.split(self.text, maxsplit=1)[0].strip()
+
+    @property
+    def seated(self) -> str | None:
+        """How it goes on a chair; None where it does not say."""
+        return _ways(self.text)[1].get("Seated")
+
+    @property
+    def wheels(self) -> str | None:
+        """How it goes in a wheelchair; None where it does not say."""
+        return _ways(self.text)[1].get("On wheels")
 
     @property
     def opening(self) -> str:
@@ -71,7 +96,15 @@ def _explained(piece: str) -> Explained | None:
     found = _EXPLAINED.fullmatch(piece)
     if found is None:
         return None
-    text, *ways = _FOR_WHOM.split(" ".join(found["text"].split()))
-    said = dict(zip(ways[::2], ways[1::2], strict=True))
+    text, said = _ways(found["text"])
     word = found["word"].strip().rstrip(":")
     return Explained(word, capital(text), said.get("Seated"), said.get("On wheels"))
+
+
+def _ways(text: str) -> tuple[str, dict[str, str]]:
+    """What a text says for everybody, and what it says after each name of `_FOR_WHOM`."""
+    told, *ways = _FOR_WHOM.split(" ".join(text.split()))
+    said: dict[str, str] = {}
+    for whom, way in zip(ways[::2], ways[1::2], strict=True):
+        said[whom] = f"{said[whom]} {way}" if whom in said else way
+    return told, said

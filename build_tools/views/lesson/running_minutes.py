@@ -154,6 +154,8 @@ def _in_its_order(dance: Dance, step: Step) -> str | None:
 def _what_is_given(dance: Dance, step: Step) -> str:
     """Whether the moves are new to pupils, or theirs already and only changed or put together."""
     names = (*step.makes, *step.develops)
+    if any(dance.motifs[name].made_by != "teacher" for name in names if name in dance.motifs):
+        return "The moves are given: how each pupil does them is their own."
     if any(name in dance.motifs for name in names) or not names:
         return "It is given, so there is nothing to invent."
     if any(name in dance.developments for name in names):

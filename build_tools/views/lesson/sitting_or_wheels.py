@@ -21,6 +21,7 @@ from build_tools.views.lesson.changed_return import only_in_return
 from build_tools.views.lesson.class_groups import GROUP_SIZES
 from build_tools.views.lesson.coming_near import have_to_agree
 from build_tools.views.lesson.moves_in_steps import MoveMet, StepMoves
+from build_tools.views.lesson.notes_read import Explained
 from build_tools.views.lesson.room_beside_chairs import tells_room_beside_chairs
 from build_tools.views.words.punctuation import capital
 
@@ -75,7 +76,7 @@ def all_seated_ways(
     told: dict[SeatedMove, int] = {}
     said: dict[str, int] = {}
     for number, (step, danced) in enumerate(zip(steps, moves, strict=True), start=1):
-        met = _met(unit.dance, danced.danced)
+        met = _met(unit.dance, danced.danced) | dict.fromkeys(map(_written, danced.ways))
         apart = _told_apart(met)
         ways = _each_word_once([one for one in met if one not in told], apart)
         agree = have_to_agree(unit.dance, danced)
@@ -154,6 +155,15 @@ def _seated(dance: Dance, one: MoveMet) -> SeatedMove:
     return SeatedMove(
         one.word, *(_closed(way) for way in (one.seated or chair, one.wheels or wheels))
     )
+
+
+def _written(one: Explained) -> SeatedMove:
+    """The author's own ways of a step or a part that is no single move.
+
+    Where only one of the two is said it holds for both, as of a move.
+    """
+    chair, wheels = one.seated or one.wheels or "", one.wheels or one.seated or ""
+    return SeatedMove(one.word, _closed(chair), _closed(wheels))
 
 
 def _closed(way: str) -> str:

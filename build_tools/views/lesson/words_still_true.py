@@ -37,6 +37,14 @@ def first_sentence(text: str | None) -> str:
     return _BETWEEN.split(text.strip(), maxsplit=1)[0] if text else ""
 
 
+def words_as_they_hold(made: Sequence[Action], now: Action, text: str) -> str | None:
+    """`text` without those sentences after the first that do not hold; None where that does not."""
+    first, *more = _BETWEEN.split(text.strip())
+    if not still_true(made, now, first):
+        return None
+    return " ".join([first, *(one for one in more if still_true(made, now, one))])
+
+
 def way_as_it_holds(made: Sequence[Action], now: Action, way: str | None) -> str | None:
     """A way whose first sentence holds, with those of its other sentences that do.
 

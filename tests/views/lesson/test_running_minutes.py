@@ -125,9 +125,13 @@ def test_what_the_notes_tell_is_not_told_again() -> None:
 
 def test_nothing_is_tried_where_the_task_only_has_moves_to_learn() -> None:
     unit, step = making("Learn the four moves on eight counts.")
-    assert said_of(unit, step).startswith("It is given, so there is nothing to invent.")
+    assert said_of(unit, step).startswith(
+        "The moves are given: how each pupil does them is their own."
+    )
     unit, step = making("Learn it with the cards, eight counts, with your own thing in mind.")
-    assert said_of(unit, step).startswith("It is given, so there is nothing to invent.")
+    assert said_of(unit, step).startswith(
+        "The moves are given: how each pupil does them is their own."
+    )
     unit, step = making("Learn the four moves. Try two ways to stand; keep one.")
     assert "tries ways of doing it" in said_of(unit, step)
 
@@ -185,3 +189,11 @@ def test_where_the_task_limits_the_goes_no_more_are_asked_for() -> None:
         assert "only as often as the task says" in said(limited)
         assert "a few times" not in said(limited)
         assert "In the last minute" not in said(limited)
+
+
+def test_moves_that_are_given_may_still_be_done_in_ones_own_way() -> None:
+    """Leaving: the pegs are four given moves, and how a pupil lingers is theirs."""
+    (leaving,) = (unit for unit in whole_bank().units if unit.slug == "leaving")
+    said = run_in_words(leaving.dance, leaving.lessons[0], 2)
+    assert said is not None
+    assert said.startswith("The moves are given: how each pupil does them is their own.")

@@ -54,6 +54,39 @@ def test_what_the_author_says_of_a_chair_and_wheels_is_said() -> None:
     assert all("Seated:" not in (one.means or "") for step in moves for one in step.danced)
 
 
+@pytest.mark.parametrize(
+    "notes",
+    [
+        "- **Storm**: Anyone may go. Seated: Rock from the hips. On wheels: Roll an arm's length.\n",
+        "- **Part D**: Seated: Rock from the hips. On wheels: Roll an arm's length.\n",
+        "In the storm anyone may go. Seated: Rock from the hips. On wheels: Roll an arm's length.\n",
+        "Seated: Rock from the hips, all through the storm. On wheels: Roll an arm's length.\n",
+    ],
+)
+def test_a_part_that_is_made_up_has_the_ways_its_author_wrote(notes: str) -> None:
+    """The storm of the rock pool has no moves of its own; in bold or in a paragraph it is named."""
+    unit = with_notes(published("rock-pool"), 4, notes)
+    lesson = unit.lessons[3]
+    step = next(n for n, one in enumerate(lesson.steps) if "D" in one.makes)
+    told = ways_in(unit, 4)[step].moves
+    assert any(one.chair.startswith("Rock from the hips") for one in told)
+    assert any(one.wheels == "Roll an arm's length" for one in told)
+
+
+@pytest.mark.parametrize("word", ["Storm", "Nothing of the sort", "Rush"])
+def test_no_way_that_an_author_wrote_is_lost(word: str) -> None:
+    """Whatever the line is about, each of its words is in a step or at the foot of the notes."""
+    line = f"- **{word}**: Say it. Seated: Hum from the chair. On wheels: Ring from the wheels.\n"
+    unit = with_notes(published("rock-pool"), 4, line)
+    lesson = unit.lessons[3]
+    moves = todays_moves(unit, lesson)
+    ways = all_seated_ways(unit, lesson.steps, moves.steps)
+    told = [moves.notes, *(f"{m.chair} {m.wheels}" for way in ways for m in way.moves)]
+    told += [one.means or "" for step in moves.steps for one in (*step.made, *step.danced)]
+    for words in ("Say it", "Hum from the chair", "Ring from the wheels"):
+        assert any(words in text for text in told), words
+
+
 def test_a_way_that_goes_the_other_way_is_told_again() -> None:
     unit = with_notes(real_unit(), 1, "")
     lesson = unit.lessons[0]

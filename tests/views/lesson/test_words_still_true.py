@@ -10,6 +10,7 @@ from build_tools.model.dance import Action
 from build_tools.views.lesson.words_still_true import (
     first_sentence,
     way_as_it_holds,
+    words_as_they_hold,
     way_still_true,
 )
 from tests.support.sound_bank import real_unit
@@ -37,6 +38,14 @@ def test_a_sentence_more_takes_nothing_away() -> None:
         assert kept is not None
         assert kept.startswith(shorter)
     assert not way_still_true([LOW], HIGH, f"{shorter} Stay low."), "as a whole it does not hold"
+
+
+def test_a_sentence_more_takes_no_meaning_away() -> None:
+    for more in ("Do it very low.", "Look up."):
+        kept = words_as_they_hold([LOW], HIGH, f"Bend and reach. {more}")
+        assert kept is not None
+        assert kept.startswith("Bend and reach.")
+    assert words_as_they_hold([LOW], HIGH, "Stay low.") is None
 
 
 def test_nothing_said_stays_nothing() -> None:
