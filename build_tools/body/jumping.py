@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from build_tools.body.keys import Key, Keys, jump, sided, stance
+from build_tools.body.keys import Key, Keys, again, jump, sided, stance
 from build_tools.body.moves import Move
 from build_tools.body.pose import Pose, both_feet
 from build_tools.body.shapes import shape, with_arms
@@ -25,7 +25,7 @@ def jumped(move: Move) -> Keys:
     keys = jump(with_arms(flight, arms), high, end)
     if "turn" in move.kinds:
         keys = turning(keys, move)
-    return sided(keys, move)
+    return sided(again(keys, move.times), move)
 
 
 def _flight(move: Move) -> tuple[Pose, str]:

@@ -94,6 +94,14 @@ def stepped(stride: Pose, passing: Pose, end: Pose, steps: int, same_foot: bool 
     return Keys((*moments, Key(1.0, end)), 0)
 
 
+def again(keys: Keys, times: int) -> Keys:
+    """The same moments so many times, one after the other, each as long as the others."""
+    return Keys(
+        tuple(Key((n + one.at) / times, one.pose) for n in range(times) for one in keys.moments),
+        keys.shown,
+    )
+
+
 def sided(keys: Keys, move: Move) -> Keys:
     """To the left where the move goes to the left."""
     return keys.changed(mirrored) if move.left else keys

@@ -48,6 +48,8 @@ class Move:
     turn: float
     """How far a turn goes, in degrees; less than 0 goes to the left."""
     there_and_back: bool
+    times: int
+    """How many jumps it is."""
 
     @property
     def kinds(self) -> tuple[str, ...]:
@@ -82,6 +84,7 @@ def move_of(action: Action, before: Action | None = None) -> Move:
         steps=max(1, round(float(steps if steps is not None else action.counts))),
         turn=_TURNS.get(turn_by or "whole", 360.0) * (-1 if left else 1),
         there_and_back=turn_by == "there and back",
+        times=action.times,
     )
 
 

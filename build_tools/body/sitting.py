@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from build_tools.body.keys import Key, Keys
+from build_tools.body.keys import Key, Keys, again
 from build_tools.body.moves import Move
 from build_tools.body.pose import Foot, Pose, Trunk
 from build_tools.body.seats import FOOTREST
@@ -68,7 +68,8 @@ def seated_keys(keys: Keys, move: Move, base: str) -> Keys:
     """An action's moments by one who sits."""
     sitting = keys.changed(lambda pose: seated(_grounded(pose), base))
     if move.kind == "jump":
-        return _shrugged(sitting) if small_jump(move) else _thrown(sitting)
+        once = _shrugged(sitting) if small_jump(move) else _thrown(sitting)
+        return again(once, move.times)
     if "travel" in move.kinds:
         return _wheeled(sitting, move) if base == "wheels" else _marched(sitting, move)
     if move.kind == "turn" and base == "chair":

@@ -109,6 +109,7 @@ def _action(data: Data, offered: frozenset[str] = frozenset()) -> Action:
         steps=_some(data.get("steps")),
         towards=data.get("towards"),
         turn_by=data.get("turn_by"),
+        times=int(data.get("times", 1)),
         part_chosen=part if part in offered else None,
     )
 

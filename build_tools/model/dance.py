@@ -34,6 +34,8 @@ class Action:
     """partner, centre, or a side of the hall by any of its names."""
     turn_by: str | None = None
     """quarter, half, three quarters, whole, or there and back."""
+    times: int = 1
+    """How many jumps it is, one after another in its counts."""
     part_chosen: str | None = None
     """Its body part where that is only one of those that a choice of the unit offers."""
 

@@ -36,6 +36,7 @@ _FIELDS = {
     "steps": "steps",
     "towards": "towards",
     "turn by": "turn_by",
+    "times": "times",
     "with": "with",
 }
 """Each column, in the order in which they are written, and the field of a move that it is."""

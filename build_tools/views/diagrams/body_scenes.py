@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, replace
+from itertools import pairwise
 
-from build_tools.body.moves import rises, weight_aside
+from build_tools.body.moves import Move, rises, weight_aside
 from build_tools.body.poses import Moved, pose_at
 from build_tools.body.skeleton import Skeleton, skeleton
 from build_tools.views.diagrams import body_arrows as arrows
@@ -218,11 +219,23 @@ def _jump_arrow(done: Moved, bodies: list[Skeleton], places: list[float]) -> str
         if leftwards(done):
             ends.reverse()
         top = max(-138.0, min(tops[1] - 2, tops[0] - 12))
+        if move.times > 1:
+            return _hops(ends[0], ends[1], top, move)
         return arrows.arch(ends[0], (places[1], top), ends[1], move.feel)
     legs = (bodies[1].right_leg, bodies[1].left_leg)
     wide = abs(legs[0].ankle.x - legs[1].ankle.x) > 0.3
     x = places[1] if wide else places[1] + 14
     return arrows.stroke([(x, -1), (x, -26)], move.feel)
+
+
+def _hops(start: Point, end: Point, top: float, move: Move) -> str:
+    """One arch a jump, side by side over the bodies."""
+    along = [start[0] + (end[0] - start[0]) * n / move.times for n in range(move.times + 1)]
+    low = max(-126.0, top - 14)
+    return "".join(
+        arrows.arch((x0, low), ((x0 + x1) / 2, low - 12), (x1, low), move.feel)
+        for x0, x1 in pairwise(along)
+    )
 
 
 def _throw(done: Moved, fold: Skeleton, up: Skeleton) -> Scene:

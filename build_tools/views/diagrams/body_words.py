@@ -186,16 +186,18 @@ def _travel(done: Moved) -> str:
 
 def _jump(done: Moved) -> str:
     move = done.move
+    again = f" {_NUMBERS[move.times]} times" if move.times > 1 else ""
     shape = _JUMPS.get(move.manner or "", "arms and legs wide" if move.size == "big" else "")
     if done.body != "standing":
         if small_jump(move):
-            return "lift the shoulders and let them drop softly"
-        return "fold forwards, then throw the arms and chest up"
+            return "lift the shoulders and let them drop softly" + again
+        return "fold forwards, then throw the arms and chest up" + again
     if move.part in ("hand", "fingers", "arm") and move.manner == "small":
         shape = "small, hands up with fingers spread"
     way = _way(move)
     turned = ", turning in the air" if "turn" in move.kinds else ""
-    said = "bend the knees and jump" + (f" {way}" if way else "") + (f", {shape}" if shape else "")
+    said = "bend the knees and jump" + (f" {way}" if way else "") + again
+    said += f", {shape}" if shape else ""
     return f"{said}{turned}, landing on bent knees"
 
 

@@ -33,7 +33,9 @@ def how_far_in_words(action: Action) -> str:
         way = _("all the way round the middle") if whole else _("round the middle")
         return ", ".join(part for part in (steps, way) if part)
     towards = towards_in_words(action.towards, NO_NAMES) if action.towards else ""
-    return ", ".join(part for part in (_steps(action), towards, _round(action.turn_by)) if part)
+    again = _("{times} times", times=action.times) if action.times > 1 else ""
+    parts = (again, _steps(action), towards, _round(action.turn_by))
+    return ", ".join(part for part in parts if part)
 
 
 def _steps(action: Action) -> str:

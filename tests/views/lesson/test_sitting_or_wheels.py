@@ -57,10 +57,10 @@ def test_what_the_author_says_of_a_chair_and_wheels_is_said() -> None:
 @pytest.mark.parametrize(
     "notes",
     [
-        "- **Storm**: Anyone may go. Seated: Rock from the hips. On wheels: Roll an arm's length.\n",
-        "- **Part D**: Seated: Rock from the hips. On wheels: Roll an arm's length.\n",
-        "In the storm anyone may go. Seated: Rock from the hips. On wheels: Roll an arm's length.\n",
-        "Seated: Rock from the hips, all through the storm. On wheels: Roll an arm's length.\n",
+        "- **Storm**: Go. Seated: Rock from the hips. On wheels: Roll a little.\n",
+        "- **Part D**: Seated: Rock from the hips. On wheels: Roll a little.\n",
+        "In the storm, go. Seated: Rock from the hips. On wheels: Roll a little.\n",
+        "Seated: Rock from the hips, all through the storm. On wheels: Roll a little.\n",
     ],
 )
 def test_a_part_that_is_made_up_has_the_ways_its_author_wrote(notes: str) -> None:
@@ -70,7 +70,7 @@ def test_a_part_that_is_made_up_has_the_ways_its_author_wrote(notes: str) -> Non
     step = next(n for n, one in enumerate(lesson.steps) if "D" in one.makes)
     told = ways_in(unit, 4)[step].moves
     assert any(one.chair.startswith("Rock from the hips") for one in told)
-    assert any(one.wheels == "Roll an arm's length" for one in told)
+    assert any(one.wheels == "Roll a little" for one in told)
 
 
 @pytest.mark.parametrize("word", ["Storm", "Nothing of the sort", "Rush"])

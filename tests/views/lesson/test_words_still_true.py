@@ -10,8 +10,8 @@ from build_tools.model.dance import Action
 from build_tools.views.lesson.words_still_true import (
     first_sentence,
     way_as_it_holds,
-    words_as_they_hold,
     way_still_true,
+    words_as_they_hold,
 )
 from tests.support.sound_bank import real_unit
 
