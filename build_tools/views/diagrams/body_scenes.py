@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, replace
-from itertools import pairwise
 
 from build_tools.body.moves import Move, rises, weight_aside
 from build_tools.body.poses import Moved, pose_at
@@ -229,13 +228,14 @@ def _jump_arrow(done: Moved, bodies: list[Skeleton], places: list[float]) -> str
 
 
 def _hops(start: Point, end: Point, top: float, move: Move) -> str:
-    """One arch a jump, side by side over the bodies."""
-    along = [start[0] + (end[0] - start[0]) * n / move.times for n in range(move.times + 1)]
-    low = max(-126.0, top - 14)
-    return "".join(
-        arrows.arch((x0, low), ((x0 + x1) / 2, low - 12), (x1, low), move.feel)
-        for x0, x1 in pairwise(along)
-    )
+    """One stroke that goes up and down once a jump, over the bodies."""
+    low, high = max(-126.0, top - 14), 12.0
+    over = (0.0, 0.75, 1.0, 0.75)
+    points = [
+        (start[0] + (end[0] - start[0]) * n / (4 * move.times), low - high * over[n % 4])
+        for n in range(4 * move.times + 1)
+    ]
+    return arrows.stroke(points, move.feel & {"strong", "light"})
 
 
 def _throw(done: Moved, fold: Skeleton, up: Skeleton) -> Scene:
