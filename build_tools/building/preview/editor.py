@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
-from build_tools.building.preview.field_changes import as_typed, with_sound_field
+from build_tools.building.preview.field_changes import as_typed, is_first_format, with_sound_field
 from build_tools.building.preview.plain_names import field_name, says_of, thing_name
 from build_tools.building.preview.things import as_data, names_in
 from build_tools.disk.sure_files import make_folder, write_down, write_whole
@@ -163,7 +163,11 @@ class Editor:
         value = NOTHING if way == "away" else as_typed(tuple(path), asked["value"])
         if value is None:
             return REFUSED, "nothing was changed: something is missing, or too long"
-        return self._remade(file, lambda raw: with_sound_field(file, raw, tuple(path), old, value))
+        first = is_first_format(self._bytes_of(f"{file.rpartition('/')[0]}/unit.md"))
+        return self._remade(
+            file,
+            lambda raw: with_sound_field(file, raw, tuple(path), old, value, first_format=first),
+        )
 
     def put_in(
         self,

@@ -6,6 +6,7 @@ from typing import Any
 
 from build_tools.problem import FieldPath
 from build_tools.schema_check.check import faults_of_shape
+from build_tools.schema_check.formats import FIRST, newer_fields
 from build_tools.source.field_edit import with_field
 from build_tools.source.file_lines import EditRefused
 from build_tools.source.front_matter import Document, kind_of_file, read_markdown
@@ -32,28 +33,37 @@ def as_typed(path: FieldPath, value: Any) -> Any:
 
 
 def with_sound_field(
-    file: str, raw: bytes, path: FieldPath, old: str, value: Any
+    file: str, raw: bytes, path: FieldPath, old: str, value: Any, *, first_format: bool = False
 ) -> bytes | EditRefused:
     """The file with that field, or without it; refused where a sound file would be sound no more.
 
-    The reason is what `check` would say of it.
+    The reason is what `check` would say of it. In a unit of the `first_format` no field of a later
+    one can stand.
     """
     made = with_field(file, raw, path, old, value)
     if isinstance(made, EditRefused):
         return made
-    before, after = (_faults(file, one) for one in (raw, made))
+    before, after = (_faults(file, one, first_format) for one in (raw, made))
     new = [one for one in after if one not in before]
     if not new:
         return made
     return EditRefused(f"nothing was changed: {new[0][0]}. To mend it: {new[0][1]}")
 
 
-def _faults(file: str, raw: bytes) -> list[tuple[str, str]]:
+def is_first_format(unit: bytes) -> bool:
+    """Whether a unit's own file says that the unit is of the first format."""
+    read = read_markdown("unit.md", unit)
+    data = read.data if isinstance(read, Document) else None
+    return isinstance(data, dict) and data.get("format") == FIRST
+
+
+def _faults(file: str, raw: bytes, first_format: bool) -> list[tuple[str, str]]:
     read = read_markdown(file, raw)
     kind = kind_of_file(file)
-    if not isinstance(read, Document) or kind is None:
+    if not isinstance(read, Document) or kind not in ("unit", "lesson"):
         return []
-    return [(one.message, one.help) for one in faults_of_shape(read, kind)]
+    newer = newer_fields(read, kind) if first_format else ()
+    return [(one.message, one.help) for one in (*faults_of_shape(read, kind), *newer)]
 
 
 def _parts_of(value: Any, deep: int) -> int:

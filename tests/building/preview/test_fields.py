@@ -9,6 +9,9 @@ import pytest
 from playwright.sync_api import Locator, Page, expect
 
 from build_tools.building.preview.server import Preview
+from build_tools.building.preview.state import State
+from build_tools.source.front_matter import Document, read_markdown
+from build_tools.source.item_edit import mark_of
 from tests.building.preview.asking import FILE, UNIT, post, sent
 from tests.support.banks import BASE, BASE_UNIT, change
 
@@ -233,6 +236,45 @@ def test_a_save_from_the_editor_at_the_same_time_is_not_lost(page: Page, bank: P
     kept(page)
     task = "    task: Float over a stone, hop, and settle as a feather does.\n"
     assert text_of(bank) == saved.replace(task, f"{task}    look_for: Soft landings.\n")
+
+
+def test_a_page_that_is_written_anew_waits_for_her_words(
+    page: Page, bank: Path, state: State
+) -> None:
+    expect(page.locator("#preview-says")).not_to_be_empty()
+    window = opened(page, STEP)
+    window.get_by_role("button", name="What to look for", exact=True).click()
+    window.locator("textarea").fill("Soft landings.")
+    page.evaluate("() => { window.stillThisPage = true; }")
+    asked = "**/preview-state.json"
+    state.rebuilt()
+    for _ in range(2):
+        with page.expect_response(asked):
+            pass
+    assert window.locator("textarea").input_value() == "Soft landings."
+    with page.expect_navigation():
+        window.get_by_role("button", name="Add it").click()
+    assert page.evaluate("() => window.stillThisPage") is None
+    assert "look_for: Soft landings." in text_of(bank)
+
+
+def test_a_unit_of_the_first_format_is_led_to_upgrade(preview: Preview, bank: Path) -> None:
+    change(bank / UNIT, "format: 2", "format: 1")
+    before = text_of(bank)
+    step = mark_of(steps_of(bank)[2])
+    asked = {"file": FILE, "path": ["steps", 2, "you"], "old": step, "way": "add"}
+    status, said = post(preview, "preview-field", {**asked, "value": "Tap the drum."})
+    assert status == 422
+    assert "run `upgrade`" in said
+    assert text_of(bank) == before
+    known = {**asked, "path": ["steps", 2, "look_for"], "value": "Soft landings."}
+    assert post(preview, "preview-field", known)[0] == 200
+
+
+def steps_of(bank: Path) -> list[object]:
+    read = read_markdown(FILE, (bank / FILE).read_bytes())
+    assert isinstance(read, Document)
+    return list(read.data["steps"])
 
 
 def test_what_would_make_the_file_unsound_is_told_in_words(page: Page, bank: Path) -> None:

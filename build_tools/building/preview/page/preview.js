@@ -226,8 +226,10 @@
       const got = await fetch(at("preview-state.json"), { cache: "no-store" });
       if (!got.ok) throw new Error(`${got.status}`);
       const state = await got.json();
-      if (number !== null && state.number !== number && !editing) location.reload();
-      if (number === null || !editing) number = state.number;
+      // what somebody is typing is not lost to a page that loads itself anew
+      const busy = editing || document.querySelector("#preview-dialog[open], #preview-picture[open]");
+      if (number !== null && state.number !== number && !busy) location.reload();
+      if (number === null || !busy) number = state.number;
       show(state);
     } catch {
       all.textContent =
