@@ -10,18 +10,17 @@ from pathlib import Path
 from typing import Any
 
 from build_tools.building.preview.field_changes import as_typed, is_first_format, with_sound_field
-from build_tools.building.preview.plain_names import field_name, says_of, thing_name
+from build_tools.building.preview.parts import parts_of
 from build_tools.building.preview.things import as_data, names_in
 from build_tools.disk.sure_files import make_folder, write_down, write_whole
 from build_tools.problem import FieldPath
 from build_tools.source.field_edit import NOTHING
 from build_tools.source.file_lines import EditRefused
 from build_tools.source.folder import is_slug
-from build_tools.source.front_matter import kind_of_file
-from build_tools.source.item_edit import WAYS, lists_in, mark_of, with_item
+from build_tools.source.item_edit import WAYS, with_item
 from build_tools.source.step_edit import with_step_after, without_step
 from build_tools.source.text_edit import texts_in, with_text
-from build_tools.source.value_edit import values_in, with_value
+from build_tools.source.value_edit import with_value
 
 MOST_LETTERS = 600
 _FILE = re.compile(r"units/([^/]+)/(?:unit|lesson-[1-9][0-9]?)\.md\Z")
@@ -81,37 +80,8 @@ class Editor:
     def parts(self, file: str) -> dict[str, Any]:
         """What of a unit's file can be chosen from a list, set, or moved about on the page."""
         raw = self._bytes_of(file)
-        values = values_in(file, raw) if raw else []
-        kind = kind_of_file(file) or ""
-        return {
-            "values": [
-                {
-                    "path": list(one.path),
-                    "value": one.value,
-                    "choices": list(one.choices),
-                    "called": field_name(kind, one.path),
-                    "within": thing_name(kind, one.path[:-1]),
-                }
-                for one in values
-            ],
-            "lists": [
-                {
-                    "path": list(path),
-                    "called": thing_name(kind, path),
-                    "parts": [
-                        {
-                            "number": n,
-                            "mark": mark_of(part),
-                            "says": says_of(part),
-                            "called": thing_name(kind, (*path, n)),
-                        }
-                        for n, part in parts.items()
-                    ],
-                }
-                for path, parts in (lists_in(file, raw) if raw else [])
-            ],
-            "undo": bool(self._done),
-        }
+        found = parts_of(file, raw) if raw else {"values": [], "lists": []}
+        return {**found, "undo": bool(self._done)}
 
     def set(self, asked: Any) -> tuple[int, str]:
         """Put another word, number or row where one stands."""

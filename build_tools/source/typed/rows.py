@@ -111,6 +111,11 @@ def columns_of(row: str) -> tuple[str, ...]:
     return tuple(names) if "counts" in known and known == names else ()
 
 
+def field_of_column(column: str) -> str:
+    """The field of a move that stands under a column; "" for what is no field by itself."""
+    return _FIELDS.get(column, "")
+
+
 def _cells(row: str, *, bars: bool) -> list[str]:
     text = row.strip()
     if bars and text.startswith("|") and text.endswith("|"):

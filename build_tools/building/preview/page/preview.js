@@ -153,7 +153,38 @@
 
   const SAID = { up: "Up", down: "Down", again: "Write it again", away: "Take away", new: "Add a step below" };
 
+  // A move cell by cell, under its columns; in the file each cell stays as wide as it was.
+  function moveField(one) {
+    const row = made("fieldset", { className: "preview-row" }, made("legend", { textContent: one.within }));
+    const inputs = one.cells.map(({ called, value, words }) => {
+      const known = ["", ...words];
+      const choose = words.length && known.includes(value);
+      const input = choose
+        ? made("select", {}, ...known.map((word) => made("option", { textContent: word, selected: word === value })))
+        : made("input", { type: "text", value });
+      input.dataset.path = [...one.path, called].join(".");
+      row.append(made("label", {}, made("span", { textContent: called }), " ", input));
+      return input;
+    });
+    const were = one.value.split("|");
+    const cell = (input, n) => {
+      const was = were[n] ?? " ";
+      const fresh = `${n ? " " : ""}${plain(input.value.replaceAll("|", " "))}`;
+      return `${fresh.padEnd(was.trimEnd() === was ? 0 : was.length - 1)} `;
+    };
+    inputs.forEach((input) =>
+      input.addEventListener("change", async () => {
+        const fresh = inputs.map(cell).join("|").replace(/[\s|]+$/, "");
+        const { ok } = await send("preview-set", { file, path: one.path, old: one.value, new: fresh });
+        if (ok) one.value = fresh;
+        else inputs.forEach((each, n) => (each.value = one.cells[n].value));
+      }),
+    );
+    return row;
+  }
+
   function valueField(one) {
+    if (one.cells.length) return moveField(one);
     const inStep = one.path[0] === "steps" && one.path.length === 3;
     const name = inStep || one.path.length === 1 ? one.called : `${one.within}: ${one.called.toLowerCase()}`;
     const field = made("label", {}, made("span", { textContent: name }), " ");
