@@ -7,6 +7,7 @@ from collections.abc import Callable, Iterator
 from build_tools.building.word_file.page_runs import paragraph, runs
 from build_tools.building.word_file.page_tree import Node, page_tree
 from build_tools.building.word_file.step_table import step_heading, step_table
+from build_tools.page_words.words import _
 from build_tools.word_files.blocks import (
     Block,
     Cell,
@@ -39,7 +40,7 @@ def lesson_blocks(html: str, drawn: Drawn) -> tuple[Block, ...]:
 def _blocks(node: Node, lesson: str, drawn: Drawn) -> Iterator[Block]:
     for one in node.elements:
         if one.name == "h1":
-            yield Heading(1, f"Lesson {lesson}: {one.text}")
+            yield Heading(1, _("Lesson {number}: {title}", number=lesson, title=one.text))
         elif one.name in _HEADINGS:
             yield Heading(_HEADINGS[one.name], one.text)
         elif "step" in one.classes:

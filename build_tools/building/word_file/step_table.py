@@ -6,11 +6,12 @@ from collections.abc import Iterator
 
 from build_tools.building.word_file.page_runs import label_and_rest, paragraph, runs
 from build_tools.building.word_file.page_tree import Node
+from build_tools.page_words.words import N_, _
 from build_tools.word_files.blocks import Cell, Heading, Paragraph, Run, Table, words
 
-_NOTES = "Notes for you"
+_NOTES = N_("Notes for you")
 """What the page calls the author's notes; those of a step stand in it without a heading."""
-_MOVES = "Moves"
+_MOVES = N_("Moves")
 
 Row = tuple[str, Cell]
 
@@ -26,9 +27,10 @@ def step_table(step: Node) -> Table:
     number = step.attributes.get("data-step", "")
     time, how = step.find("span", "time"), step.find("p", "how")
     head = f"{time.text} · {how.text}" if time and how else ""
-    first: tuple[Cell, Cell] = ((words(f"Step {number}"),), (words(head),))
+    first: tuple[Cell, Cell] = ((words(_("Step {number}", number=number)),), (words(head),))
     rows = (((words(label),), cell) for label, cell in _rows(step) if cell)
-    return Table((first, *rows), f"Step {number}: {_without_number(step_heading(step).text)}")
+    does = _without_number(step_heading(step).text)
+    return Table((first, *rows), _("Step {number}: {does}", number=number, does=does))
 
 
 def _without_number(does: str) -> str:
@@ -58,13 +60,13 @@ def _row(node: Node) -> Iterator[Row]:
     elif "step-strip" in node.classes or "step-plan" in node.classes or node.name == "figure":
         yield from _drawn(node)
     elif "see" in node.classes:
-        label, _, where = node.text.partition(": ")
+        label, _colon, where = node.text.partition(": ")
         yield label, (words(where),)
     elif node.name == "p":
         label, rest = label_and_rest(node)
-        yield label or _MOVES, (Paragraph(runs(rest)),)
+        yield label or _(_MOVES), (Paragraph(runs(rest)),)
     elif "helps" in node.classes:
-        yield _NOTES, tuple(_told(node))
+        yield _(_NOTES), tuple(_told(node))
 
 
 def _drawn(figure: Node) -> Iterator[Row]:

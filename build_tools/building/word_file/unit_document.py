@@ -17,6 +17,7 @@ from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.model.work import Work
 from build_tools.page_words.speaking import speaking
+from build_tools.page_words.words import N_, _, ngettext
 from build_tools.pages.lesson.lesson import lesson_page
 from build_tools.pages.pieces.unit_card import first_picture, picture_shows
 from build_tools.pictures.as_points import as_points
@@ -32,12 +33,12 @@ from build_tools.views.written.works import works
 from build_tools.word_files.blocks import Block, Heading, Picture, Run, labelled, words
 from build_tools.word_files.writing.document import About, document_bytes
 
-_NOT_HERE = (
+_NOT_HERE = N_(
     "This file says what the lesson’s page says, in the order of the page. What only works on the "
     "page is not here: the lesson fitted to your class and time, the dance from above, the counts "
     "to play. Moves are drawn on the page and on its print; here they are told in words."
 )
-_BACK = (
+_BACK = N_(
     "The adviser who keeps the bank can make a draft of a unit from your changed file, if each "
     "lesson keeps its heading and each step its table."
 )
@@ -66,14 +67,27 @@ def word_file_of_pages(
 ) -> WordFile:
     """The same from the lessons' `pages`, which are drawn already."""
     part = len(lessons) < len(unit.lessons)
-    numbers = listed([str(one.number) for one in lessons])
-    said = f", lesson{'s' if len(lessons) > 1 else ''} {numbers}" if part else ""
+    title = unit.title
+    if part:
+        numbers = listed([str(one.number) for one in lessons])
+        title = ngettext(
+            "{unit}, lesson {numbers}",
+            "{unit}, lessons {numbers}",
+            len(lessons),
+            unit=unit.title,
+            numbers=numbers,
+        )
     about = About(
-        title=f"{unit.title}{said}",
+        title=title,
         author=unit.credit or unit.publisher,
         language=unit.language,
         day=date.fromisoformat(unit.issued),
-        foot=f"{unit.title}{said}, edition {unit.edition}, {licence_name(unit.licence)}",
+        foot=_(
+            "{title}, edition {edition}, {licence}",
+            title=title,
+            edition=unit.edition,
+            licence=licence_name(unit.licence),
+        ),
     )
     ends = f"-lesson-{'-'.join(str(one.number) for one in lessons)}" if part else ""
     name = f"{unit.slug}-{unit.edition}{ends}.docx"
@@ -93,12 +107,12 @@ def _blocks(unit: Unit, folder: Path, pages: Sequence[str]) -> Iterator[Block]:
 
     for html in pages:
         yield from lesson_blocks(html, drawn)
-    yield Heading(1, "About this file")
-    yield words(_NOT_HERE)
+    yield Heading(1, _("About this file"))
+    yield words(_(_NOT_HERE))
     for line in rights_in_words(unit):
         yield words(line, "bullet")
-    yield labelled("Licence", Run(_licence(unit)))
-    yield words(_BACK)
+    yield labelled(_("Licence"), Run(_licence(unit)))
+    yield words(_(_BACK))
 
 
 def _picture(item: Work, folder: Path) -> Block:
@@ -106,15 +120,26 @@ def _picture(item: Work, folder: Path) -> Block:
     assert item.file is not None
     points = as_points(item.file, lies_in(folder, item.file).read_bytes())
     alt = " ".join(item.text_version.split()) if item.text_version else picture_shows(item)
-    return Picture(points, alt) if points else labelled(f"A picture, {item.title}", Run(alt))
+    return (
+        Picture(points, alt)
+        if points
+        else labelled(_("A picture, {title}", title=item.title), Run(alt))
+    )
 
 
 def _licence(unit: Unit) -> str:
     """What whoever copies or changes the file has to keep, with the address of the licence."""
     name, address = licence_name(unit.licence), licence_address(unit.licence)
     if unit.licence == "CC0-1.0":
-        return f"{name}, {address}. You may copy and change this file as you like."
-    keep = f"{name}, {address}. A copy of this file keeps the credits, this licence and its address"
-    if may_be_changed(unit.licence):
-        return f"{keep}, and says what you changed."
-    return f"{keep}. You may change it for your own class, but not share it changed."
+        said = N_("{name}, {address}. You may copy and change this file as you like.")
+    elif may_be_changed(unit.licence):
+        said = N_(
+            "{name}, {address}. A copy of this file keeps the credits, this licence and its "
+            "address, and says what you changed."
+        )
+    else:
+        said = N_(
+            "{name}, {address}. A copy of this file keeps the credits, this licence and its "
+            "address. You may change it for your own class, but not share it changed."
+        )
+    return _(said, name=name, address=address)

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from itertools import chain
 
+from build_tools.page_words.words import _
 from build_tools.views.diagrams.strip import StripSize
 from build_tools.views.paper.typeface import Run
 
@@ -76,14 +77,14 @@ def printed_texts(printed: PrintedLesson) -> Iterator[str]:
     yield from (printed.place, printed.title, printed.lead)
     yield from _texts(printed.facts)
     yield printed.caption
-    yield "What to get:"
+    yield _("What to get") + ":"
     yield from printed.collect
     yield from chain.from_iterable(printed.short)
     yield from _texts(chain.from_iterable(chain.from_iterable(printed.before)))
     yield from printed.plans
     for step in printed.steps:
         yield from (step.time, step.title.text, step.phase.text, step.how.text)
-        yield from (("Say", step.say) if step.say else ())
+        yield from ((_("Say"), step.say) if step.say else ())
         yield from _texts((*step.task, *step.rest, *step.told))
     if talk := printed.talk:
         yield from _texts((*talk.opening, *chain.from_iterable(talk.asks)))

@@ -7,6 +7,7 @@ from itertools import chain
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
+from build_tools.page_words.words import _
 from build_tools.views.dance.moves_today import part_lines, parts_of
 from build_tools.views.lesson.groups_told import left_over_in_words, watching_in_words
 from build_tools.views.lesson.move_meanings import MoveMeant, meant, part_heading
@@ -42,8 +43,8 @@ def _told(unit: Unit, lesson: Lesson, index: int, moves: StepMoves) -> dict[int,
     return {
         MOVES: _moves(moves.made),
         GROUPS: (
-            *(labelled("Who watches", watching) if watching else ()),
-            *(labelled("Left over", left_over) if left_over else ()),
+            *(labelled(_("Who watches"), watching) if watching else ()),
+            *(labelled(_("Left over"), left_over) if left_over else ()),
         ),
         PARTS: _parts(unit, moves.parts, tells_starts(unit.dance, lesson.steps[index])),
         MOVES_AGAIN: _moves(moves.again),

@@ -10,33 +10,36 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from build_tools.model.lesson import Lesson
+from build_tools.page_words.words import N_, _
 from build_tools.views.lesson.lesson_wording import step_in_short
+from build_tools.views.lesson.timings import StepTime, step_times
 from build_tools.views.paper.printed import PrintedLesson, PrintedStep, Runs
 from build_tools.views.paper.typeface import Run
 
 _FRAME = ("warm-up", "cool-down")
-_TIME = "25 to 30"
-_GROUPS = "Twelve pairs and one three"
+_START, _END = 25, 30
+_GROUPS = N_("Twelve pairs and one three")
 """Groups as the page tells them for a class, which is longer than it tells a grouping."""
-_AGAIN = "Dance again what you made"
+_AGAIN = N_("Dance again what you made")
 
 
 def in_two_sittings(printed: PrintedLesson, lesson: Lesson) -> PrintedLesson:
     """The same with what two sittings add to its short lines and its steps."""
     frame = [n for n, step in enumerate(lesson.steps, start=1) if step.phase in _FRAME]
     short = [*range(1, len(lesson.steps) + 1), *frame]
-    lines = [f"{_TIME} {step_in_short(lesson, number)}" for number in short]
+    lines = [f"{_time()} {step_in_short(lesson, number)}" for number in short]
     run_in: Runs = (
-        Run("First sitting:", bold=True),
-        Run(" · ".join((*lines, f"{_TIME} {_AGAIN}"))),
-        Run("Second sitting:", bold=True),
+        Run(_("First sitting:"), bold=True),
+        Run(" · ".join((*lines, f"{_time()} {_(_AGAIN)}"))),
+        Run(_("Second sitting:"), bold=True),
     )
     return replace(
         printed,
         short=(),
         run_in=run_in,
         steps=tuple(
-            _step(step, number in frame) for number, step in enumerate(printed.steps, start=1)
+            _step(one, time if step.phase in _FRAME else None)
+            for step, time, one in zip(lesson.steps, step_times(lesson), printed.steps, strict=True)
         ),
     )
 
@@ -52,18 +55,31 @@ def turn_of_sittings(lesson: Lesson) -> Runs:
     """What stands between the last step of the first sitting and the next."""
     opening = [step.does for step in lesson.steps if step.phase == _FRAME[0]]
     closing = [step.does for step in lesson.steps if step.phase == _FRAME[1]]
-    first = "; ".join(f"{does}, {_TIME}" for does in closing)
-    second = "; ".join(f"{does}, {_TIME}" for does in (*opening, _AGAIN))
+    first = "; ".join(f"{does}, {_time()}" for does in closing)
+    second = "; ".join(f"{does}, {_time()}" for does in (*opening, _(_AGAIN)))
     return (
-        Run("The first sitting ends here.", bold=True),
+        Run(_("The first sitting ends here."), bold=True),
         Run(f"{first}."),
-        Run("The second sitting:", bold=True),
-        Run(f"{second}. Then:"),
+        Run(_("The second sitting:"), bold=True),
+        Run(_("{steps}. Then:", steps=second)),
     )
 
 
-def _step(step: PrintedStep, twice: bool) -> PrintedStep:
-    time = f"{step.time.removesuffix(' min')}, then {_TIME} min" if twice else step.time
-    _, _, into = step.how.text.partition(" · ")
-    how = f"· {_GROUPS}{f' · {into}' if into else ''}"
-    return replace(step, time=time, how=step.how._replace(text=how))
+def _time() -> str:
+    return _("{start} to {end}", start=_START, end=_END)
+
+
+def _step(printed: PrintedStep, twice: StepTime | None) -> PrintedStep:
+    """A step as it is printed; `twice` is when it is taught first where both sittings have it."""
+    _before, _dot, into = printed.how.text.partition(" · ")
+    how = f"· {_(_GROUPS)}{f' · {into}' if into else ''}"
+    time = (
+        _(
+            "{first}, then {second} min",
+            first=_("{start} to {end}", start=twice.start, end=twice.end),
+            second=_time(),
+        )
+        if twice
+        else printed.time
+    )
+    return replace(printed, time=time, how=printed.how._replace(text=how))

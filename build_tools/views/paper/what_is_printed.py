@@ -12,6 +12,7 @@ from itertools import chain
 from build_tools.model.bank import Word
 from build_tools.model.lesson import Lesson, Next, Question
 from build_tools.model.unit import Unit
+from build_tools.page_words.words import _
 from build_tools.views.dance.left_open import drawn_actions
 from build_tools.views.dance.parts_named import letters_in
 from build_tools.views.diagrams.figure_strip import figure_strip_size
@@ -79,17 +80,20 @@ def printed_lesson(
     """
     return PrintedLesson(
         title=lesson.title,
-        place=f"Lesson {lesson.number} of {len(unit.lessons)}",
+        place=_("Lesson {number} of {many}", number=lesson.number, many=len(unit.lessons)),
         lead=lesson.pupils_make,
         facts=(
             Run(kept_together(f"{minutes_in_words(lesson.minutes)}."), bold=True),
-            Run("You do not need to demonstrate.", bold=True),
+            Run(_("You do not need to demonstrate."), bold=True),
         ),
         caption=_caption(unit, lesson),
         picture=picture_size(unit, lesson),
         collect=lesson.collect,
         short=tuple(
-            (f"{line.start} to {line.end}", "; ".join(step_in_short(lesson, n) for n in line.steps))
+            (
+                _("{start} to {end}", start=line.start, end=line.end),
+                "; ".join(step_in_short(lesson, n) for n in line.steps),
+            )
             for line in lesson_in_short(lesson)
         ),
         run_in=(),
@@ -106,12 +110,12 @@ def printed_lesson(
             )
         ),
         talk=_talk(unit, lesson),
-        not_dancing=(_heading("Can’t dance today"), Run(lesson.not_dancing)),
-        trouble_heading=Run("What if …", bold=True),
+        not_dancing=(_heading(_("Can’t dance today")), Run(lesson.not_dancing)),
+        trouble_heading=Run(_("What if …"), bold=True),
         trouble=tuple(row(label, words) for label, words in trouble_in_words(lesson)),
-        change=_rows("Change it to fit your class", lesson.change.items(), heading_of_change),
-        words=_rows("Words for today", _explained(unit, lesson, vocabulary), str),
-        deference=DEFERENCE,
+        change=_rows(_("Change it to fit your class"), lesson.change.items(), heading_of_change),
+        words=_rows(_("Words for today"), _explained(unit, lesson, vocabulary), str),
+        deference=_(DEFERENCE),
         plans=tuple(one.title for one in plans_of(unit, lesson)) if plans else (),
     )
 
@@ -156,15 +160,15 @@ def _caption(unit: Unit, lesson: Lesson) -> str:
 def _before(unit: Unit, lesson: Lesson) -> Iterator[tuple[Runs, ...]]:
     """What comes before they move: the room, in the classroom, checks, the story so far."""
     if unit.dance.sides:
-        yield ((_heading("The room"), Run(the_room(unit.dance))),)
+        yield ((_heading(_("The room")), Run(the_room(unit.dance))),)
     if lesson.classroom_first:
         lines = (Run(line) for line in lesson.classroom_first)
-        yield ((_heading("In the classroom first"), *lines),)
-    checks = (Run(line) for line in (*lesson.safety, EVERY_TIME))
-    yield ((_heading("Before they move"), *checks),)
+        yield ((_heading(_("In the classroom first")), *lines),)
+    checks = (Run(line) for line in (*lesson.safety, _(EVERY_TIME)))
+    yield ((_heading(_("Before they move")), *checks),)
     story = tuple(_story(unit, lesson))
     if story:
-        yield ((_heading("The story so far"), *story[0]), *story[1:])
+        yield ((_heading(_("The story so far")), *story[0]), *story[1:])
 
 
 def _story(unit: Unit, lesson: Lesson) -> Iterator[Runs]:
@@ -175,8 +179,8 @@ def _story(unit: Unit, lesson: Lesson) -> Iterator[Runs]:
         talk, start = before.look_and_talk, before.look_and_talk.next
         looked_for = (Run(looked_for_last_time(talk)),)
         rows = (
-            *row("If you saw it", sentence(start.seen)),
-            *row("If not yet", sentence(start.not_yet)),
+            *row(_("If you saw it"), sentence(start.seen)),
+            *row(_("If not yet"), sentence(start.not_yet)),
         )
         if lesson.story_so_far:
             yield looked_for
@@ -194,14 +198,14 @@ def _step(
     lesson: Lesson, index: int, time: StepTime, told: Runs, yours: Sequence[Told]
 ) -> PrintedStep:
     step = lesson.steps[index]
-    into = f" · say {quoted(step.into)}" if step.into else ""
+    into = " · " + _("say {into}", into=quoted(step.into)) if step.into else ""
     return PrintedStep(
         title=Run(f"{index + 1}. {step.does}", bold=True),
         phase=Run(f"· {phase_in_words(step.phase)}"),
         how=Run(f"· {capital(grouping_in_words(step.grouping))}{into}"),
-        time=f"{time.start} to {time.end} min",
+        time=_("{start} to {end} min", start=time.start, end=time.end),
         say=quoted(step.say) if step.say else None,
-        task=(label("Pupils"), Run(step.task, gap=APART)),
+        task=(label(_("Pupils")), Run(step.task, gap=APART)),
         rest=tuple(_rest(lesson, index, yours)),
         told=told,
     )
@@ -211,30 +215,30 @@ def _rest(lesson: Lesson, index: int, yours: Sequence[Told]) -> Iterator[Run]:
     """What runs on after a step's task."""
     step = lesson.steps[index]
     if step.you:
-        yield from labelled("You", step.you)
+        yield from labelled(_("You"), step.you)
     for one in yours:
         yield from labelled(*one)
     if where := where_in_words(step):
-        yield from labelled("Stand", where)
+        yield from labelled(_("Stand"), where)
     if step.look_for:
-        yield from labelled("Look for", step.look_for)
+        yield from labelled(_("Look for"), step.look_for)
     for question in step.ask:
         yield from _question(question)
     if has_way_to_talk(lesson, step):
-        yield Run(WAY_TO_TALK, gap=APART)
+        yield Run(_(WAY_TO_TALK), gap=APART)
     if step.easier:
-        yield from labelled("Easier", step.easier)
+        yield from labelled(_("Easier"), step.easier)
     if step.harder:
-        yield from labelled("Harder", step.harder)
+        yield from labelled(_("Harder"), step.harder)
 
 
 def _question(question: Question) -> Runs:
     back, answers = looks_back_in_words(question), answers_in_words(question)
     return (
-        label("Ask"),
+        label(_("Ask")),
         Run(question.question, bold=True),
         *([Run(f"({back})")] if back else []),
-        *([Run(f"They may say: {answers}")] if answers else []),
+        *([Run(_("They may say: {answers}", answers=answers))] if answers else []),
         Run("", gap=APART),
     )
 
@@ -246,9 +250,9 @@ def _talk(unit: Unit, lesson: Lesson) -> PrintedTalk | None:
     after = talk.next
     return PrintedTalk(
         opening=(
-            _heading("Look and talk"),
-            Run(f"{who_looks(talk)}. They look at {talk.at}."),
-            label("Look for"),
+            _heading(_("Look and talk")),
+            Run(_("{who}. They look at {at}.", who=who_looks(talk), at=talk.at)),
+            label(_("Look for")),
             Run(sentence(talk.looking_for)),
         ),
         asks=tuple(_question(question) for question in talk.questions),
@@ -259,8 +263,8 @@ def _talk(unit: Unit, lesson: Lesson) -> PrintedTalk | None:
 
 def _seen_or_not(start: Next) -> tuple[Runs, Runs]:
     return (
-        row("If you saw it", sentence(start.seen)),
-        row("If not yet", sentence(start.not_yet)),
+        row(_("If you saw it"), sentence(start.seen)),
+        row(_("If not yet"), sentence(start.not_yet)),
     )
 
 
