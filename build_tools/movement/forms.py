@@ -12,8 +12,11 @@ rondo, and the name says besides what comes back changed.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import reduce
 
 from build_tools.movement.letters import all_unmarked, is_changed, unmarked
+from build_tools.page_words.forms import row
+from build_tools.page_words.words import _, ngettext
 
 
 def returns_to_start(form: Sequence[str]) -> bool:
@@ -66,25 +69,30 @@ def name(form: Sequence[str]) -> str:
     changed = sorted({unmarked(letter) for letter in form if is_changed(letter)})
     if not changed:
         return _name(form)
-    comes = "comes" if len(changed) == 1 else "come"
-    return f"{_name(all_unmarked(form))}; {' and '.join(changed)} {comes} back changed"
+    return ngettext(
+        "{form}; {letters} comes back changed",
+        "{form}; {letters} come back changed",
+        len(changed),
+        form=_name(all_unmarked(form)),
+        letters=reduce(lambda said, one: row([said, one]), changed),
+    )
 
 
 def _name(form: Sequence[str]) -> str:
     if len(form) == 1:
-        return "one section"
+        return _("one section")
     if is_binary(form):
-        return "two contrasting sections (binary)"
+        return _("two contrasting sections (binary)")
     if is_ternary(form):
-        return "there and back (ternary)"
+        return _("there and back (ternary)")
     if is_rondo(form):
-        return "coming back between every two (rondo)"
+        return _("coming back between every two (rondo)")
     if is_cumulative(form):
-        return "growing by one section each time (cumulative)"
+        return _("growing by one section each time (cumulative)")
     if is_palindrome(form):
-        return "the same forwards and backwards (arch)"
+        return _("the same forwards and backwards (arch)")
     if returns_to_start(form):
-        return "a chain that comes back to the start"
+        return _("a chain that comes back to the start")
     if len(set(form)) == len(form):
-        return "one section after another (chain)"
-    return "sections that come back in their own order"
+        return _("one section after another (chain)")
+    return _("sections that come back in their own order")

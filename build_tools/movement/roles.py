@@ -10,6 +10,7 @@ from collections.abc import Sequence
 
 from build_tools.model.dance import Groups, Passage, Section
 from build_tools.movement.canon_and_unison import parts_in
+from build_tools.page_words.words import _
 
 Places = tuple[int, ...]
 
@@ -83,10 +84,11 @@ def rows_of(section: Section) -> tuple[tuple[str, Places], ...]:
     if not used:
         return ()
     known = tuple((role, places) for role, places in groups.roles.items() if role in used)
-    taken = [place for _, places in known for place in places]
+    taken = [place for _name, places in known for place in places]
     if len(taken) == len(set(taken)) == groups.size:
         return known
     alone = {places: role for role, places in groups.roles.items() if len(places) == 1}
     return tuple(
-        (alone.get((place,), f"dancer {place}"), (place,)) for place in range(1, groups.size + 1)
+        (alone.get((place,)) or _("dancer {number}", number=place), (place,))
+        for place in range(1, groups.size + 1)
     )

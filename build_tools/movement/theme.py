@@ -10,6 +10,7 @@ from build_tools.model.dance import Dance
 from build_tools.movement.development import roots
 from build_tools.movement.forms import name
 from build_tools.movement.letters import all_unmarked
+from build_tools.page_words.words import _
 
 
 def made_of(dance: Dance, letter: str) -> frozenset[str]:
@@ -40,5 +41,5 @@ def is_theme_and_variations(dance: Dance) -> bool:
 def form_in_words(dance: Dance) -> str:
     """The form's name in plain words: from its letters, or from what is danced."""
     if is_theme_and_variations(dance):
-        return "one motif, changed each time (theme and variations)"
+        return _("one motif, changed each time (theme and variations)")
     return name(dance.form)

@@ -34,6 +34,8 @@ _WITHIN = frozenset(
     {"a", "b", "strong", "em", "i", "span", "tspan", "abbr", "code", "small", "sup", "sub", "q"}
 )
 """Elements inside a line, which do not end a text."""
+_BETWEEN = frozenset({"input", "text"})
+"""Elements between words of one message: a field in a sentence, and the next line of a drawing."""
 
 
 def pages_marked(bank: Bank, unit: Unit) -> list[Page]:
@@ -87,8 +89,7 @@ class _Reader(HTMLParser):
         self._line = []
 
     def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
-        if tag not in _WITHIN:
-            self.ended()
+        self._passed(tag)
         self._unseen += tag in _UNSEEN
         for name, value in attrs:
             words = value or ""
@@ -99,9 +100,14 @@ class _Reader(HTMLParser):
             self.found.append(dict(attrs)["content"] or "")
 
     def handle_endtag(self, tag: str) -> None:
-        if tag not in _WITHIN:
-            self.ended()
+        self._passed(tag)
         self._unseen -= tag in _UNSEEN
+
+    def _passed(self, tag: str) -> None:
+        if tag in _BETWEEN:
+            self._line.append(" ")
+        elif tag not in _WITHIN:
+            self.ended()
 
     def handle_data(self, data: str) -> None:
         if not self._unseen:

@@ -32,6 +32,7 @@ class Written:
         listed = {words_of(word) for word in _listed_words()}
         texts = {words_of(text) for text in _texts(unit)}
         self._whole = {one for one in texts if one and one not in listed}
+        self._whole |= {words_of(move) for move in _moves(unit)} - {()}
         bank_alone = replace(bank, units=())
         shared = {words_of(text) for text in _texts(bank_alone)}
         self._whole |= {words_of(bank.name)}
@@ -55,6 +56,12 @@ class Written:
             return ""
         once = [word for n, word in enumerate(kept) if word != "…" or n == 0 or kept[n - 1] != "…"]
         return " ".join(once)
+
+
+def _moves(unit: Unit) -> Iterator[str]:
+    """What the class calls the moves: its own words, even where a schema lists them too."""
+    for motif in unit.dance.motifs.values():
+        yield from (action.word or "" for action in motif.actions)
 
 
 def _says(word: str) -> bool:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from build_tools.model.bank import Bank
 from build_tools.model.dance import Dance
 from build_tools.model.unit import Unit
+from build_tools.page_words.words import N_, _
 from build_tools.pages.counts.played import (
     PlayedView,
     motif_played,
@@ -92,8 +93,10 @@ class CountsView:
 def counts_page(bank: Bank, unit: Unit) -> Page:
     """The page units/<slug>/counts.html."""
     path, dance, found = f"units/{unit.slug}/{FILE}", unit.dance, score(unit.dance)
-    title = f"Counts for the hall: {unit.title}"
-    about = f"The dance of {unit.title} as counts: to read, to play in the hall, and to save."
+    title = _("Counts for the hall: {unit}", unit=unit.title)
+    about = _(
+        "The dance of {unit} as counts: to read, to play in the hall, and to save.", unit=unit.title
+    )
     around = frame(bank, path, title, about, "counts.js" if found.can_be_played else None)
     stretches = tuple(stretch_played(dance, s, n) for n, s in enumerate(found.stretches, start=1))
     motifs = tuple(motif_played(unit, m, n) for n, m in enumerate(found.motifs, start=1))
@@ -106,7 +109,7 @@ def counts_page(bank: Bank, unit: Unit) -> Page:
         length=whole_dance_in_words(dance),
         beat=_beat(found),
         music=music(unit),
-        order=_ORDER if dance.order_choice else None,
+        order=_(_ORDER) if dance.order_choice else None,
         playing=_playing(unit, found),
         choices=_choices(dance, stretches, motifs),
         stretches=stretches,
@@ -115,13 +118,19 @@ def counts_page(bank: Bank, unit: Unit) -> Page:
     return Page(path, "counts/counts.html", view.frame.title, view)
 
 
-_ORDER = "Pupils choose the order of the sections. Here they stand in the order they are written."
+_ORDER = N_(
+    "Pupils choose the order of the sections. Here they stand in the order they are written."
+)
 
 
 def _beat(found: Score) -> str:
     if found.tempo is None:
-        return "This dance has no beat to count: it goes by cues, which are written below."
-    return f"{found.tempo} beats a minute, the beat you clap, in phrases of {found.phrase}."
+        return _("This dance has no beat to count: it goes by cues, which are written below.")
+    return _(
+        "{tempo} beats a minute, the beat you clap, in phrases of {phrase}.",
+        tempo=found.tempo,
+        phrase=found.phrase,
+    )
 
 
 def _playing(unit: Unit, found: Score) -> PlayingView | None:

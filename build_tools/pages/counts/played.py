@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from build_tools.model.dance import Dance, Section, Transition
 from build_tools.model.unit import Unit
+from build_tools.page_words.words import _
 from build_tools.pages.counts.sounded import (
     SaidView,
     SoundView,
@@ -134,8 +135,8 @@ def stretch_played(dance: Dance, s: ScoreStretch, place: int) -> PlayedView:
 
 def _caption(section: Section | None, name: str) -> str:
     if section is not None:
-        return title_of(section, "who dances what, when")
-    return f"{name} What is said, count by count"
+        return title_of(section, _("who dances what, when"))
+    return _("{how} What is said, count by count", how=name)
 
 
 def _lasts(s: ScoreStretch) -> str | None:
@@ -145,12 +146,14 @@ def _lasts(s: ScoreStretch) -> str | None:
 
 
 def _section(section: Section, sides: Mapping[str, str]) -> tuple[str, str, tuple[str, ...]]:
-    lasts = f", {seconds_in_words(section.seconds)}" if section.seconds else ""
-    start = (f"Start: {section.improvised_from}",) if section.improvised_from else ()
+    length = _("Not counted")
+    if section.seconds:
+        length = _("Not counted, {length}", length=seconds_in_words(section.seconds))
+    start = (_("Start: {what}", what=section.improvised_from),) if section.improvised_from else ()
     danced = tuple(capital(danced_in_words(one, sides)) for one in section.danced)
     # the name is short enough to be read out; what it is about is then a line below
     name, idea = (capital(section.name), (section.idea,)) if section.name else (section.idea, ())
-    return name, f"Not counted{lasts}", (*idea, *start, *section.improvised_rules, *danced)
+    return name, length, (*idea, *start, *section.improvised_rules, *danced)
 
 
 def _join(join: Transition | None) -> tuple[str, str, tuple[str, ...]]:
@@ -165,7 +168,7 @@ def motif_played(unit: Unit, motif: ScoreMotif, place: int) -> PlayedView:
     return PlayedView(
         anchor=f"at-motif-{place}",
         letter="",
-        caption=f"{name_in_words(motif.name)}, move by move",
+        caption=_("{name}, move by move", name=name_in_words(motif.name)),
         name=name_in_words(motif.name),
         length=capital(counts_in_words(motif.counts)),
         counts=number_read(motif.counts),
@@ -187,7 +190,7 @@ def _move(move: Move) -> RowView:
     return RowView(
         counts=counts_read(move.start, move.end),
         who="",
-        what=action_label(move.action) or "as pupils choose",
+        what=action_label(move.action) or _("as pupils choose"),
         more=action_in_words(move.action).removeprefix(f"{move.action.word}: "),
         start=number_read(move.start),
         end=number_read(move.end),

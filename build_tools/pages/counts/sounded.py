@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from build_tools.movement.counts import figures
 from build_tools.movement.sounding import Piece, Word
+from build_tools.page_words.words import _
 from build_tools.views.dance.score import ScoreStretch
 from build_tools.views.dance.timeline import Sounding
 from build_tools.views.words.plain_words import length_in_words
@@ -82,8 +83,14 @@ def _when(pieces: Sequence[Piece], *, counted: bool) -> str:
 
 def not_said(s: ScoreStretch) -> str:
     """That nobody knows what sounds in a stretch, with what is said of it."""
-    what = f": {s.section.sound.what}" if s.section is not None else ""
-    return sentence(f"the unit does not say what sounds when, so nothing is played here{what}")
+    if s.section is None:
+        return _("The unit does not say what sounds when, so nothing is played here.")
+    return sentence(
+        _(
+            "The unit does not say what sounds when, so nothing is played here: {sound}",
+            sound=s.section.sound.what,
+        )
+    )
 
 
 def said_read(sounding: Sounding, phrase: int) -> tuple[SaidView, ...]:
@@ -111,4 +118,6 @@ def _word(place: int, word: Word | None) -> WordView:
 def counts_read(start: Fraction, end: Fraction) -> str:
     """Which counts something takes: 3, 1 to 8. A part of a count takes the count it falls in."""
     first, last = start // 1 + 1, -(-end // 1)
-    return figures(Fraction(first)) if first >= last else f"{first} to {last}"
+    if first >= last:
+        return figures(Fraction(first))
+    return _("{first} to {last}", first=first, last=last)

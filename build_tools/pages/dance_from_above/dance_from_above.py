@@ -14,6 +14,7 @@ from build_tools.body.holding import carried
 from build_tools.model.bank import Bank
 from build_tools.model.dance import Action
 from build_tools.model.unit import Unit
+from build_tools.page_words.words import N_, _
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.doors import MOVES
@@ -80,7 +81,7 @@ class DanceView:
     unit: Link
     """The way back to the unit."""
     how: str
-    """count by count, or part by part where nobody counts."""
+    """What is to be seen: count by count, or part by part where nobody counts."""
     who: str
     """For how many dancers and in which hall it is drawn."""
     asked: str | None
@@ -117,9 +118,13 @@ def dance_page(bank: Bank, unit: Unit) -> Page:
     """The page units/<slug>/dance.html."""
     path, dance = f"units/{unit.slug}/{FILE}", unit.dance
     paths, found = in_a_hall(unit), score(dance)
-    title = f"The dance from above: {unit.title}"
-    how = "count by count" if dance.tempo else "part by part"
-    about = f"Where everybody is in the dance of {unit.title}, {how}."
+    title = _("The dance from above: {unit}", unit=unit.title)
+    if dance.tempo:
+        how = _("Where everybody is, count by count, seen from above with the front at the top.")
+        about = _("Where everybody is in the dance of {unit}, count by count.", unit=unit.title)
+    else:
+        how = _("Where everybody is, part by part, seen from above with the front at the top.")
+        about = _("Where everybody is in the dance of {unit}, part by part.", unit=unit.title)
     around = frame(bank, path, title, about, "dance_from_above.js" if dance.tempo else None)
     view = DanceView(
         frame=around,
@@ -128,7 +133,7 @@ def dance_page(bank: Bank, unit: Unit) -> Page:
         unit=Link(unit.title, "index.html"),
         how=how,
         who=_who(paths),
-        asked=_ASKED if paths.unsaid else None,
+        asked=_(_ASKED) if paths.unsaid else None,
         playing=_watched(unit, paths, found) if dance.tempo else None,
         stills=tuple(_still(unit, letter) for letter in dict.fromkeys(dance.form)),
         onward=_onward(unit),
@@ -143,20 +148,29 @@ def _still(unit: Unit, letter: str) -> StillView:
     )
 
 
-_ASKED = "The unit leaves some places open. They are drawn in the usual way, and yours may differ."
+_ASKED = N_(
+    "The unit leaves some places open. They are drawn in the usual way, and yours may differ."
+)
 
 
 def _onward(unit: Unit) -> tuple[Link, ...]:
-    moves = Link("Every move, drawn one by one", MOVES.href)
-    heard = "Counts for the hall: play the sound, or save it"
-    counts = Link(heard if unit.dance.tempo else "The cues, and who gives them", "counts.html")
+    moves = Link(_("Every move, drawn one by one"), MOVES.href)
+    heard = (
+        _("Counts for the hall: play the sound, or save it")
+        if unit.dance.tempo
+        else _("The cues, and who gives them")
+    )
+    counts = Link(heard, "counts.html")
     return (moves, counts) if unit.dance.motifs else (counts,)
 
 
 def _who(paths: Paths) -> str:
-    return (
-        f"Drawn for {paths.dancers} pupils in a hall {paths.hall.width:g} metres wide and "
-        f"{paths.hall.depth:g} deep, with the front at the top."
+    return _(
+        "Drawn for {pupils} pupils in a hall {wide} metres wide and {deep} deep, with the front "
+        "at the top.",
+        pupils=paths.dancers,
+        wide=f"{paths.hall.width:g}",
+        deep=f"{paths.hall.depth:g}",
     )
 
 
@@ -202,7 +216,7 @@ def _part(one: ScoreStretch, names: list[str]) -> dict[str, Any]:
         found["name"] = one.section.idea
         found["short"] = called(one.section)
     elif one.join is not None:
-        found["name"], found["short"] = one.join.how, "On the way"
+        found["name"], found["short"] = one.join.how, _("On the way")
     if one.counts is not None:
         found["counts"] = _number(one.counts)
     elif one.seconds is not None:

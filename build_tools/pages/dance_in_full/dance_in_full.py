@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
+from build_tools.page_words.words import _
 from build_tools.pages.dance_in_full.part_views import (
     ChoiceView,
     SectionView,
@@ -69,7 +70,7 @@ def parts_page(bank: Bank, unit: Unit) -> Page:
         sound=sound_in_words(dance.sound),
         choices=choice_views(unit),
         ways=(
-            Link("Watch the dance from above", "dance.html"),
+            Link(_("Watch the dance from above"), "dance.html"),
             to_counts(unit.dance),
         ),
         doors=doors(unit, PARTS),

@@ -9,6 +9,7 @@ from build_tools.model.dance import Dance, Section, Sound
 from build_tools.model.unit import Unit
 from build_tools.movement.letters import slug
 from build_tools.movement.whole import transition_between
+from build_tools.page_words.words import N_, _
 from build_tools.pages.pieces.labelled import Labelled
 from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.views.dance.progress import settled
@@ -27,11 +28,17 @@ from build_tools.views.words.punctuation import capital, sentence
 from build_tools.views.words.sections_called import called_by
 
 _KINDS = {
-    "recorded": "A recording",
-    "drum": "A drum",
-    "voice": "A voice",
-    "pupils live": "Pupils play or sing",
-    "silence": "Silence",
+    "recorded": N_("A recording"),
+    "drum": N_("A drum"),
+    "voice": N_("A voice"),
+    "pupils live": N_("Pupils play or sing"),
+    "silence": N_("Silence"),
+}
+_DECIDED_BY = {
+    "class": N_("the class"),
+    "groups": N_("groups"),
+    "pairs": N_("pairs"),
+    "each pupil": N_("each pupil"),
 }
 _NO_DRUM = re.compile(
     r"(?:an?|the|some|one) (?:\w+ ){0,2}"
@@ -89,10 +96,15 @@ class ChoiceView:
 
 def sound_in_words(sound: Sound) -> str:
     """Where the sound comes from, what is heard, and who follows whom."""
-    lasts = f" It lasts {sound.lasts} seconds." if sound.lasts else ""
-    loop = " It is played round and round." if sound.looped else ""
-    kind = "" if _is_other_thing(sound) else f"{_KINDS[sound.kind]}: "
-    return f"{kind}{sentence(sound.what)} {sentence(sound.follows)}{lasts}{loop}"
+    what = sentence(sound.what)
+    if not _is_other_thing(sound):
+        what = f"{_(_KINDS[sound.kind])}: {what}"
+    told = [what, sentence(sound.follows)]
+    if sound.lasts:
+        told.append(_("It lasts {seconds} seconds.", seconds=sound.lasts))
+    if sound.looped:
+        told.append(_("It is played round and round."))
+    return " ".join(told)
 
 
 def _is_other_thing(sound: Sound) -> bool:
@@ -108,7 +120,7 @@ def section_views(unit: Unit) -> tuple[SectionView, ...]:
 def _section(unit: Unit, letter: str) -> SectionView:
     dance = unit.dance
     section = dance.sections[letter]
-    start = (f"Start: {section.improvised_from}",) if section.improvised_from else ()
+    start = (_("Start: {what}", what=section.improvised_from),) if section.improvised_from else ()
     counted = section.counts is not None and section.danced
     return SectionView(
         letter=letter,
@@ -131,7 +143,8 @@ def _length(section: Section) -> str:
     if section.counts is not None:
         return capital(counts_in_words(section.counts))
     length = seconds_in_words(section.seconds) if section.seconds else ""
-    return f"Not counted, {length}. Ends on: {sentence(section.ends_on or '')}"
+    cue = sentence(section.ends_on or "")
+    return _("Not counted, {length}. Ends on: {cue}", length=length, cue=cue)
 
 
 def _join(dance: Dance, letter: str) -> Labelled | None:
@@ -142,8 +155,13 @@ def _join(dance: Dance, letter: str) -> Labelled | None:
     t = transition_between(dance, letter, after)
     if t is None:
         return None
-    how = f"{transition_in_words(t)}. {sentence(t.how)} Cue: {sentence(t.cue)}"
-    return Labelled(f"Then to {called_by(dance, after)}", how)
+    how = _(
+        "{join}. {how} Cue: {cue}",
+        join=transition_in_words(t),
+        how=sentence(t.how),
+        cue=sentence(t.cue),
+    )
+    return Labelled(_("Then to {section}", section=called_by(dance, after)), how)
 
 
 def choice_views(unit: Unit) -> tuple[ChoiceView, ...]:
@@ -151,14 +169,17 @@ def choice_views(unit: Unit) -> tuple[ChoiceView, ...]:
     where = settled(unit)
     found = []
     for name, choice in unit.dance.choices.items():
-        lesson = f", settled in lesson {where[name][0].lesson}" if where[name] else ""
-        by = "each pupil" if choice.by == "each pupil" else f"the {choice.by}"
-        by = choice.by if choice.by in ("pairs", "groups") else by
+        by = _(_DECIDED_BY[choice.by])
+        if where[name]:
+            lesson = where[name][0].lesson
+            told = _("Decided by {who}, settled in lesson {lesson}.", who=by, lesson=lesson)
+        else:
+            told = _("Decided by {who}.", who=by)
         found.append(
             ChoiceView(
                 choice.what,
                 sentence(listed(choice.options, "or")),
-                f"Decided by {by}{lesson}.",
+                told,
                 sentence(choice.if_not),
             )
         )

@@ -8,6 +8,7 @@ from build_tools.model.bank import Bank
 from build_tools.model.dance import Action, Dance
 from build_tools.model.unit import Unit
 from build_tools.movement.development import roots
+from build_tools.page_words.words import N_, NN_, _, ngettext
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.doors import MOVES, Door, doors, to_unit
@@ -24,12 +25,18 @@ from build_tools.views.words.plain_words import (
     listed,
     name_in_words,
 )
-from build_tools.views.words.punctuation import capital, sentence
+from build_tools.views.words.punctuation import sentence
 
 _MADE_BY = {
-    "pupils": "Pupils make it up.",
-    "teacher": "You give it to pupils.",
-    "teacher then pupils": "You give it to pupils, and they make a part of it their own.",
+    "pupils": N_("Pupils make it up."),
+    "teacher": N_("You give it to pupils."),
+    "teacher then pupils": N_("You give it to pupils, and they make a part of it their own."),
+}
+_DEEDS = {
+    "made": NN_("made in lesson {lessons}", "made in lessons {lessons}"),
+    "changed": NN_("changed in lesson {lessons}", "changed in lessons {lessons}"),
+    "danced": NN_("danced in lesson {lessons}", "danced in lessons {lessons}"),
+    "shown": NN_("shown in lesson {lessons}", "shown in lessons {lessons}"),
 }
 
 
@@ -124,7 +131,7 @@ def motif_views(unit: Unit) -> tuple[MotifView, ...]:
             anchor=f"at-motif-{n}",
             name=name_in_words(name),
             idea=sentence(motif.idea),
-            made_by=_MADE_BY[motif.made_by],
+            made_by=_(_MADE_BY[motif.made_by]),
             moves=_moves(motif.actions),
             strip=strip_of(dance, name),
             not_danced=not_danced(dance, name),
@@ -166,7 +173,7 @@ def _when(journey: Journey) -> str:
         for deed in stop.deeds:
             lessons.setdefault(deed, []).append(str(stop.lesson))
     told = [
-        f"{deed} in {'lesson' if len(numbers) == 1 else 'lessons'} {listed(numbers)}"
+        ngettext(*_DEEDS[deed], len(numbers), lessons=listed(numbers))
         for deed, numbers in lessons.items()
     ]
-    return f"{capital('it is')} {listed(told)}." if told else ""
+    return _("It is {deeds}.", deeds=listed(told)) if told else ""

@@ -11,12 +11,14 @@ from build_tools.model.unit import Unit
 from build_tools.movement.counts import figures
 from build_tools.movement.development import actions_of, roots
 from build_tools.movement.effort import EFFORT_ACTIONS
+from build_tools.page_words.words import N_, _, of_schema
 from build_tools.views.dance.parts_named import letters_in, motifs_in
 from build_tools.views.dance.parts_over_counts import parts_over_counts
 from build_tools.views.dance.without_counts import is_counted
 from build_tools.views.words.how_far import how_far_in_words
 from build_tools.views.words.plain_words import (
     action_label,
+    all_of,
     counts_in_words,
     danced_in_words,
     fit_in_words,
@@ -28,21 +30,21 @@ from build_tools.views.words.punctuation import sentence
 from build_tools.views.words.sections_called import called
 
 _KINDS = {
-    "travel": "travel",
-    "turn": "turn",
-    "jump": "jump",
-    "stillness": "hold still",
-    "transfer": "shift your weight",
+    "travel": N_("travel"),
+    "turn": N_("turn"),
+    "jump": N_("jump"),
+    "stillness": N_("hold still"),
+    "transfer": N_("shift your weight"),
 }
 _FEEL = {
-    "strong": "strong",
-    "light": "light",
-    "sudden": "sudden",
-    "sustained": "slow and smooth",
-    "direct": "straight",
-    "indirect": "winding",
-    "free": "free",
-    "bound": "held back",
+    "strong": N_("strong"),
+    "light": N_("light"),
+    "sudden": N_("sudden"),
+    "sustained": N_("slow and smooth"),
+    "direct": N_("straight"),
+    "indirect": N_("winding"),
+    "free": N_("free"),
+    "bound": N_("held back"),
 }
 
 
@@ -123,14 +125,14 @@ def parts_of(
 
 def part_lines(part: PartToday) -> tuple[str, ...]:
     """What is danced on which counts, in order, and then its sound."""
-    return (*part.danced, f"Sound: {sentence(part.sound)}")
+    return (*part.danced, _("Sound: {what}", what=sentence(part.sound)))
 
 
 def move_in_words(action: Action, counted: bool) -> MoveToday:
     """The move as a body does it: a jump, high, light and sudden."""
     parts = [
         counts_in_words(action.counts) if counted else "",
-        " and ".join(_deed(kind, action) for kind in action.kinds),
+        all_of([_deed(kind, action) for kind in action.kinds]),
         _way(action),
         how_far_in_words(action),
         _between(action.level),
@@ -142,18 +144,22 @@ def move_in_words(action: Action, counted: bool) -> MoveToday:
 
 def _deed(kind: str, action: Action) -> str:
     if kind == "gesture":
-        return f"move the {action.body_part}" if action.body_part else "move on the spot"
-    return _KINDS[kind]
+        if not action.body_part:
+            return _("move on the spot")
+        return _("move the {part}", part=action.body_part)
+    return _(_KINDS[kind])
 
 
 def _way(action: Action) -> str:
-    line = f"on a {action.pathway} line" if action.pathway else ""
+    line = _("on a {pathway} line", pathway=of_schema(action.pathway)) if action.pathway else ""
     return f"{way_in_words(action)} {line}".strip()
 
 
 def _between(amount: str | None) -> str:
     """One level or size, or from one to another."""
-    return f"from {amount}" if amount and " to " in amount else amount or ""
+    if amount and " to " in amount:
+        return _("from {levels}", levels=of_schema(amount))
+    return of_schema(amount) if amount else ""
 
 
 def feel_in_words(dynamics: tuple[str, ...]) -> str:
@@ -163,15 +169,17 @@ def feel_in_words(dynamics: tuple[str, ...]) -> str:
         effort = EFFORT_ACTIONS.get(word)
         each = (effort.weight, effort.time, effort.space) if effort else (word,)
         words += [_FEEL[quality] for quality in each]
-    return ", ".join(dict.fromkeys(words))
+    return ", ".join(map(_, dict.fromkeys(words)))
 
 
 def _part(dance: Dance, section: Section, starts_told: bool) -> PartToday:
     danced = []
     for one in parts_over_counts(dance, section).passages:
-        when = f"Counts {figures(one.start + 1)} to {figures(one.end)}, "
         said = _said(one.passage, dance.sides, starts_told)
-        danced.append(f"{when}{said}" if section.counts is not None else said)
+        if section.counts is not None:
+            first, last = figures(one.start + 1), figures(one.end)
+            said = _("Counts {first} to {last}, {what}", first=first, last=last, what=said)
+        danced.append(said)
     return PartToday(section.letter, called(section), tuple(danced), section.sound.what)
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from build_tools.model.dance import Dance
+from build_tools.page_words.words import _, ngettext
 from build_tools.views.words.plain_words import listed, name_in_words
 
 
@@ -14,6 +15,10 @@ def not_danced(dance: Dance, name: str) -> str | None:
         name_in_words(d.name) for d in dance.developments.values() if name in (d.of, d.joined_to)
     ]
     if not made:
-        return "Not danced in the whole dance."
-    told = "is" if len(made) == 1 else "are"
-    return f"Not danced as it is: {listed(made)} {told} made from it."
+        return _("Not danced in the whole dance.")
+    return ngettext(
+        "Not danced as it is: {parts} is made from it.",
+        "Not danced as it is: {parts} are made from it.",
+        len(made),
+        parts=listed(made),
+    )

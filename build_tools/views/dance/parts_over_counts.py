@@ -10,7 +10,6 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
-from functools import lru_cache
 
 from build_tools.model.dance import Dance, Passage, Section
 from build_tools.movement.canon_and_unison import (
@@ -22,15 +21,19 @@ from build_tools.movement.canon_and_unison import (
 )
 from build_tools.movement.roles import Places, part_places, rows_of
 from build_tools.movement.whole import lengths
+from build_tools.page_words.speaking import kept_by_language
+from build_tools.page_words.words import N_, _
 from build_tools.views.dance.left_open import is_left_open
+from build_tools.views.words.plain_words import all_of
+from build_tools.views.words.punctuation import capital
 
 HOLD = "hold"
 """What is done by who has finished, and by whoever nothing else is said of."""
 JOBS: Mapping[str, str] = {
-    "hold": "hold still",
-    "watch": "watch",
-    "echo": "echo it, small",
-    "frame": "frame it, still",
+    "hold": N_("hold still"),
+    "watch": N_("watch"),
+    "echo": N_("echo it, small"),
+    "frame": N_("frame it, still"),
 }
 
 
@@ -101,7 +104,7 @@ def parts_over_counts(dance: Dance, section: Section) -> PartsOverCounts:
     return _worked_out(dance, section)
 
 
-@lru_cache(maxsize=32)
+@kept_by_language(maxsize=32)
 def _of_section(dance: Dance, letter: str) -> PartsOverCounts:
     """Rules, charts, pages and the player ask it of each section."""
     return _worked_out(dance, dance.sections[letter])
@@ -136,9 +139,10 @@ def _worked_out(dance: Dance, section: Section) -> PartsOverCounts:
         rows=rows,
         counts=whole,
         spans=tuple(spans),
-        names=tuple(name for name, _ in named) or tuple(f"part {n}" for n in range(1, rows + 1)),
+        names=tuple(name for name, _at in named)
+        or tuple(_("part {number}", number=n) for n in range(1, rows + 1)),
         jobs=in_order(jobs),
-        places=tuple(at for _, at in named),
+        places=tuple(at for _name, at in named),
         passages=tuple(passages),
     )
 
@@ -161,13 +165,13 @@ def _dancing(
     everyone = list(range(1, rows + 1))
     parts = parts_in(passage)
     if parts == 1 and not passage.roles:
-        return lambda _: everyone
+        return lambda _span: everyone
     places = part_places(section.groups, passage) if section.groups and named else None
     if places is None:
         return lambda span: everyone[span.part - 1 :: parts]
     at_rows = rows_of(section)
     return lambda span: [
-        n for n, (_, at) in enumerate(at_rows, start=1) if set(at) & set(places[span.part - 1])
+        n for n, (_name, at) in enumerate(at_rows, start=1) if set(at) & set(places[span.part - 1])
     ]
 
 
@@ -211,7 +215,11 @@ def _runs(rows: list[int]) -> Iterator[tuple[int, int]]:
 
 def who_in_words(span: RowSpan, names: tuple[str, ...]) -> str:
     """Who does `span`: everyone, or the rows by their names."""
-    if span.last - span.first + 1 == len(names):
-        return "Everyone"
-    who = " and ".join(names[span.first - 1 : span.last])
-    return who[:1].upper() + who[1:]
+    if is_everyone(span, names):
+        return _("Everyone")
+    return capital(all_of(names[span.first - 1 : span.last]))
+
+
+def is_everyone(span: RowSpan, names: tuple[str, ...]) -> bool:
+    """Whether all rows do it."""
+    return span.last - span.first + 1 == len(names)

@@ -10,8 +10,14 @@ from itertools import groupby
 from build_tools.model.dance import Dance, Section
 from build_tools.model.lesson import Step
 from build_tools.movement.canon_and_unison import CANONS
+from build_tools.page_words.words import _
 from build_tools.views.dance.left_open import OPEN, drawn_actions
-from build_tools.views.dance.parts_over_counts import RowSpan, parts_over_counts, who_in_words
+from build_tools.views.dance.parts_over_counts import (
+    RowSpan,
+    is_everyone,
+    parts_over_counts,
+    who_in_words,
+)
 from build_tools.views.words.plain_words import action_label, listed, name_in_words
 from build_tools.views.words.punctuation import capital
 
@@ -67,12 +73,14 @@ def _of_section(dance: Dance, section: Section, *, fits: bool) -> Iterator[Phras
             first = min(spans, key=lambda one: (one.start, one.first))
             # whoever starts first: the others do the same later
             spans = [one for one in spans if (one.first, one.last) == (first.first, first.last)]
-            yield from (_row(dance, one, "one after another", None) for one in spans)
+            yield from (_row(dance, one, _("one after another"), None) for one in spans)
             continue
         for (what, start, end), same in groupby(spans, lambda one: (one.what, one.start, one.end)):
-            who = listed([who_in_words(one, found.names) for one in same])
+            rows = tuple(same)
+            all_do = len(rows) == 1 and is_everyone(rows[0], found.names)
+            who = "" if all_do else listed([who_in_words(one, found.names) for one in rows])
             span = RowSpan(what, start, end, 1, 1)
-            yield _row(dance, span, "" if who == "Everyone" else who, start if fits else None)
+            yield _row(dance, span, who, start if fits else None)
 
 
 def _of_motifs(dance: Dance, names: list[str], counts: Fraction | None) -> Iterator[PhraseRow]:
@@ -104,5 +112,5 @@ def _counts(start: Fraction, end: Fraction) -> str:
     """The counts that begin in a move, as they are said: 1 2; 5 to 8 where they are many."""
     first, last = -int(-start // 1) + 1, -int(-end // 1)
     if last - first > 1:
-        return f"{first} to {last}"
+        return _("{first} to {last}", first=first, last=last)
     return " ".join(str(n) for n in range(first, last + 1))

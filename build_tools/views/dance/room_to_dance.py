@@ -18,6 +18,7 @@ from itertools import product
 
 from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import USUAL_CLASS
+from build_tools.page_words.words import N_, _, ngettext
 from build_tools.paths.hall import Hall
 from build_tools.paths.leaving import too_near_a_wall
 from build_tools.paths.model import Paths
@@ -33,13 +34,13 @@ SHORTER = 0.5
 """How long a travelling step is where children are told to halve it."""
 MOST_TURNS = 4
 """Parts of a class that dance turn about; in more, most would sit. Common practice, no source."""
-_MARK = "Chalk a line one big step from each wall; who reaches it dances on the spot."
-_CLOSE = "Not even a quarter of the class has the room it needs: dance it on the spot."
-_SMALL = "The floor is too small for all to dance at once."
+_MARK = N_("Chalk a line one big step from each wall; who reaches it dances on the spot.")
+_CLOSE = N_("Not even a quarter of the class has the room it needs: dance it on the spot.")
+_SMALL = N_("The floor is too small for all to dance at once.")
 _PARTS = {
-    2: "Let half dance while half watch, then swap",
-    3: "Dance in three parts of the class, turn about",
-    4: "Dance in four parts of the class, turn about",
+    2: N_("Let half dance while half watch, then swap"),
+    3: N_("Dance in three parts of the class, turn about"),
+    4: N_("Dance in four parts of the class, turn about"),
 }
 
 Drawn = Callable[[int, Hall, float], Paths]
@@ -116,17 +117,20 @@ def _leaving(paths: Paths, *, watched: bool) -> tuple[tuple[str, int], ...]:
 
 def room_in_words(room: Room) -> str:
     """The same as one or two sentences."""
-    walls, small = _why(room), "" if room.enough else _SMALL
+    walls, small = _why(room), "" if room.enough else _(_SMALL)
     if not room.found:
-        return " ".join(filter(None, (small or walls, _CLOSE if room.closer else _MARK)))
+        return " ".join(filter(None, (small or walls, _(_CLOSE if room.closer else _MARK))))
     how = []
     if room.turned:
         short = room.hall.depth < room.hall.width
-        how.append(f"with {'a short' if short else 'a long'} wall as the front")
+        how.append(
+            _("with a short wall as the front") if short else _("with a long wall as the front")
+        )
     if room.stride != 1:
-        how.append("with every travelling step half as long")
-    who = _PARTS.get(room.turns, f"All {room.pupils} can dance at once")
-    opening = f"{who}{', ' if how else ''}{' and '.join(how)}."
+        how.append(_("with every travelling step half as long"))
+    known = _PARTS.get(room.turns)
+    who = _(known) if known else _("All {pupils} can dance at once", pupils=room.pupils)
+    opening = f"{', '.join(filter(None, (who, listed(how))))}."
     why = small if room.turns > 1 and small else walls if how or room.turns > 1 else ""
     return " ".join(filter(None, (opening, why)))
 
@@ -134,14 +138,23 @@ def room_in_words(room: Room) -> str:
 def _why(room: Room) -> str:
     """What would be wrong if all danced at once as it is drawn; nothing where all is well."""
     near = [
-        f"{many}{_pupils(n, many)} in part {part}" for n, (part, many) in enumerate(room.leaving)
+        _("{number} in part {part}", number=many, part=part)
+        if n
+        else ngettext(
+            "{number} pupil in part {part}", "{number} pupils in part {part}", many, part=part
+        )
+        for n, (part, many) in enumerate(room.leaving)
     ]
-    found = [f"{listed(near)} would come too near a wall"] if near else []
+    found = [_("{pupils} would come too near a wall", pupils=listed(near))] if near else []
     if room.closer:
-        parts = f"part{'' if len(room.closer) == 1 else 's'} {listed(room.closer)}"
-        found.append(f"pupils in {parts} would stand closer than the dance asks")
-    return f"If all danced at once as it is drawn, {listed(found)}." if found else ""
-
-
-def _pupils(n: int, many: int) -> str:
-    return "" if n else " pupil" if many == 1 else " pupils"
+        found.append(
+            ngettext(
+                "pupils in part {parts} would stand closer than the dance asks",
+                "pupils in parts {parts} would stand closer than the dance asks",
+                len(room.closer),
+                parts=listed(room.closer),
+            )
+        )
+    if not found:
+        return ""
+    return _("If all danced at once as it is drawn, {what}.", what=listed(found))

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from build_tools.model.dance import Action, Dance
 from build_tools.movement.counts import figures
+from build_tools.page_words.words import _
 
 
 def is_counted(dance: Dance) -> bool:
@@ -25,6 +26,10 @@ def lengths_in_words(actions: Sequence[Action]) -> tuple[str, ...]:
     found = []
     for action in actions:
         times = action.counts / shortest
-        longer = "twice" if times == 2 else f"{figures(times)} times"
-        found.append("short" if times == 1 else f"{longer} as long as a short one")
+        if times == 1:
+            found.append(_("short"))
+        elif times == 2:
+            found.append(_("twice as long as a short one"))
+        else:
+            found.append(_("{times} times as long as a short one", times=figures(times)))
     return tuple(found)

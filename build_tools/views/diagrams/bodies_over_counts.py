@@ -14,6 +14,7 @@ from itertools import zip_longest
 from build_tools.body.poses import moved
 from build_tools.model.dance import Action
 from build_tools.movement.counts import figures
+from build_tools.page_words.words import _
 from build_tools.views.dance.left_open import OPEN
 from build_tools.views.dance.moves_before import moves_before
 from build_tools.views.diagrams.body_figure import HEIGHT
@@ -63,7 +64,8 @@ def bodies_over_counts(
         moves = tuple((at, at + action.counts) for at, action in row)
         named = title
         if len(rows) > 1 and lasts is None:
-            named = f"{title}, counts {figures(moves[0][0] + 1)} to {figures(moves[-1][1])}"
+            one, last = figures(moves[0][0] + 1), figures(moves[-1][1])
+            named = _("{title}, counts {first} to {last}", title=title, first=one, last=last)
         drawn = _drawn(named, row, scenes[first:end], counts, lasts is None)
         found.append(RowOfMoves(Figure(named, drawn, tuple(told[first:end])), moves))
         first = end
@@ -135,7 +137,7 @@ def _drawn(
 def _move(action: Action, drawn: Scene | None, x: float, per: float) -> str:
     """A bar with its word, and the body above it."""
     wide = float(action.counts) * per
-    start, _, end = (action.level or "middle").partition(" to ")
+    start, _to, end = (action.level or "middle").partition(" to ")
     x1, x2 = x + 4, x + wide - 4
     y1, y2 = _FLOOR - _HIGH[start], _FLOOR - _HIGH[end or start]
     held = action.kind in ("stillness", OPEN)

@@ -14,6 +14,7 @@ from html import escape
 
 from build_tools.model.dance import Action
 from build_tools.movement.counts import figures
+from build_tools.page_words.words import _
 from build_tools.views.dance.left_open import OPEN
 from build_tools.views.dance.moves_before import moves_before
 from build_tools.views.dance.without_counts import lengths_in_words
@@ -121,7 +122,7 @@ def _long(row: Row, actions: Sequence[Action]) -> Fraction:
 
 def _scale(row: Row, bodies: Sequence[BodyDrawn | None]) -> float:
     """So large that the bodies of the row stand beside one another."""
-    wide = sum(body.width for _, n in row if (body := bodies[n]))
+    wide = sum(body.width for _start, n in row if (body := bodies[n]))
     return min(_SCALE, (WIDTH - 2 * EDGE) / wide) if wide else _SCALE
 
 
@@ -150,7 +151,7 @@ def _bodies(
         lefts[n] = max(0.0, min(lefts[n], edge - wide))
         edge = lefts[n]
     pairs = zip(shown, lefts, strict=True)
-    return [body_shown(body, left, floor, scale) for (body, _), left in pairs]
+    return [body_shown(body, left, floor, scale) for (body, _middle), left in pairs]
 
 
 def _bars(row: Row, actions: Sequence[Action], per: float, floor: float) -> list[str]:
@@ -184,7 +185,7 @@ def _outlined(d: str, **attributes: str | float) -> str:
 
 
 def _outline(action: Action, x1: float, x2: float, floor: float) -> str:
-    first, _, last = (action.level or "middle").partition(" to ")
+    first, _to, last = (action.level or "middle").partition(" to ")
     up, down = floor - _BAR[first], floor - _BAR[last or first]
     top = f"L{num(x2)} {num(down)}" if up != down else f"H{num(x2)}"
     return f"M{num(x1)} {num(floor)}V{num(up)}{top}V{num(floor)}Z"
@@ -215,9 +216,12 @@ def _floor(
 
 def _head(row: Row, actions: Sequence[Action], before: Fraction, counted: bool) -> str:
     if counted:
-        return f"counts {figures(before + 1)} to {figures(before + _long(row, actions))}"
+        last_count = figures(before + _long(row, actions))
+        return _("counts {first} to {last}", first=figures(before + 1), last=last_count)
     first, last = row[0][1] + 1, row[-1][1] + 1
-    return f"move {first}" if first == last else f"moves {first} to {last}"
+    if first == last:
+        return _("move {number}", number=first)
+    return _("moves {first} to {last}", first=first, last=last)
 
 
 def _told(
@@ -239,7 +243,7 @@ def _told(
 
 
 def _high(told: Sequence[tuple[float, float, list[str]]]) -> float:
-    return max((len(lines) for _, _, lines in told), default=0) * _WORD + (6 if told else 0)
+    return max((len(lines) for *_span, lines in told), default=0) * _WORD + (6 if told else 0)
 
 
 def _changes(told: Sequence[tuple[float, float, list[str]]], y: float) -> str:

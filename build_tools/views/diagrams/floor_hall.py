@@ -6,17 +6,18 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from build_tools.movement.watchers import Watchers, watchers
+from build_tools.page_words.words import N_, _
 from build_tools.paths.hall import LINED
 from build_tools.paths.model import Paths
 from build_tools.views.diagrams.floor_marks import short
 from build_tools.views.diagrams.svg import SMALL, el, line, num, path, text
 
 _SIGNS: dict[Watchers, str] = {
-    "at the front": "front: watchers",
-    "all round": "watchers all round",
-    "on two sides": "watchers on two sides",
-    "at the short walls": "front; watchers at both ends",
-    "front in the middle": "front: the middle",
+    "at the front": N_("front: watchers"),
+    "all round": N_("watchers all round"),
+    "on two sides": N_("watchers on two sides"),
+    "at the short walls": N_("front; watchers at both ends"),
+    "front in the middle": N_("front: the middle"),
 }
 
 
@@ -46,7 +47,7 @@ def hall(paths: Paths, frame: Frame) -> str:
         "left": (f.left, f.top, f.left, f.bottom),
         "right": (f.right, f.top, f.right, f.bottom),
     }
-    sign = ", ".join((_SIGNS[sit], *([own["front"]] if "front" in own else [])))
+    sign = ", ".join((_(_SIGNS[sit]), *([own["front"]] if "front" in own else [])))
     return el(
         "g",
         text(sign, f.middle[0], f.top - 7, SMALL, "middle", kind="quiet"),

@@ -13,6 +13,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.movement.roles import rows_of
 from build_tools.movement.watchers import Watchers, watchers
+from build_tools.page_words.words import N_, _, ngettext, of_schema
 from build_tools.paths.for_pages import roles_in
 from build_tools.paths.hall import Hall, Point, metres
 from build_tools.paths.leaving import leaving_the_hall
@@ -39,11 +40,11 @@ _MOVED = 0.3
 _TURNED = 30.0
 """Degrees for the same."""
 _SENTENCES: dict[Watchers, str] = {
-    "at the front": "Watchers sit at the front, the top of the plan.",
-    "all round": "Watchers sit all round.",
-    "on two sides": "Watchers sit on two sides, the top and the bottom of the plan.",
-    "at the short walls": "Watchers sit at both ends, the left and the right of the plan.",
-    "front in the middle": "The front is the middle of the floor.",
+    "at the front": N_("Watchers sit at the front, the top of the plan."),
+    "all round": N_("Watchers sit all round."),
+    "on two sides": N_("Watchers sit on two sides, the top and the bottom of the plan."),
+    "at the short walls": N_("Watchers sit at both ends, the left and the right of the plan."),
+    "front in the middle": N_("The front is the middle of the floor."),
 }
 
 
@@ -69,7 +70,7 @@ def floor_plan(
     frame = Frame(_BESIDE, _ABOVE, WIDTH - _BESIDE, bottom, scale)
     under = bottom + (_LINE if "back" in dance.sides else _EDGE)
     legend = tuple(_legend(stretch, twice, under))
-    title = title_of(section, "where everybody stands and goes")
+    title = title_of(section, _("where everybody stands and goes"))
     svg = drawing(
         title,
         WIDTH,
@@ -164,9 +165,9 @@ def _of_roles(
 
 def _legend(stretch: StretchPaths, twice: bool, top: float) -> Iterator[str]:
     """What the marks mean, line by line; nothing where there is only one kind."""
-    entries = [(n, name, False) for n, (name, _) in enumerate(_roles(stretch))]
+    entries = [(n, name, False) for n, (name, _places) in enumerate(_roles(stretch))]
     if twice:
-        entries += [(0, "start", True), (0, "end", False)]
+        entries += [(0, _("start"), True), (0, _("end"), False)]
     x = float(_BESIDE)
     row: list[str] = []
     for kind, words, pale in entries:
@@ -190,18 +191,22 @@ def _words(paths: Paths, stretch: StretchPaths, twice: bool) -> Iterator[str]:
     section = stretch.section
     assert section is not None
     sides = paths.dance.sides
-    yield _sentence("At the start", section.start, sides)
-    yield _sentence("At the end", section.end, sides)
+    yield _("At the start: {standing}. {place}.", **_standing(section.start, sides))
+    yield _("At the end: {standing}. {place}.", **_standing(section.end, sides))
     if named := sides_in_words(sides):
         yield named
     if not stretch.counted:
-        yield "One way it may look. Pupils find their own, and end where it takes them."
+        yield _("One way it may look. Pupils find their own, and end where it takes them.")
     elif not twice:
-        yield "All end where they start, and are drawn once."
-    yield _SENTENCES[watchers(paths.dance)]
+        yield _("All end where they start, and are drawn once.")
+    yield _(_SENTENCES[watchers(paths.dance)])
     yield from _walls(paths, stretch)
-    wide, deep = f"{paths.hall.width:g}", f"{paths.hall.depth:g}"
-    yield f"Drawn for {paths.dancers} pupils in a hall of {wide} by {deep} metres."
+    yield _(
+        "Drawn for {pupils} pupils in a hall of {wide} by {deep} metres.",
+        pupils=paths.dancers,
+        wide=f"{paths.hall.width:g}",
+        deep=f"{paths.hall.depth:g}",
+    )
 
 
 def _walls(paths: Paths, stretch: StretchPaths) -> Iterator[str]:
@@ -210,13 +215,18 @@ def _walls(paths: Paths, stretch: StretchPaths) -> Iterator[str]:
     for side in dict.fromkeys(one.side for one in out):
         over = [one.metres for one in out if one.side == side]
         further = math.ceil(max(over) * 2) / 2
-        metres_in = f"{further:g} {'metre' if further == 1 else 'metres'}"
-        yield (
-            f"{len(over)} of {paths.dancers} would go through the "
-            f"{paths.dance.sides.get(side, side)} wall. Let whoever stands nearest to it start "
-            f"{metres_in} further in, or let everyone take smaller steps."
+        form = 1 if further == 1 else 2
+        yield _(
+            "{many} of {all} would go through the {side} wall. Let whoever stands nearest to it "
+            "start {metres} further in, or let everyone take smaller steps.",
+            many=len(over),
+            all=paths.dancers,
+            side=paths.dance.sides.get(side) or of_schema(side),
+            metres=ngettext("{number} metre", "{number} metres", form, number=f"{further:g}"),
         )
 
 
-def _sentence(when: str, standing: Standing, sides: Mapping[str, str]) -> str:
-    return f"{when}: {standing_in_words(standing, sides)}. {standing.place.rstrip('.')}."
+def _standing(standing: Standing, sides: Mapping[str, str]) -> dict[str, str]:
+    """How they stand and where, as places of a sentence."""
+    said = standing_in_words(standing, sides)
+    return {"standing": said, "place": standing.place.rstrip(".")}

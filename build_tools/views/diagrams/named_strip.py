@@ -10,6 +10,7 @@ from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 
 from build_tools.model.dance import Dance, Section
+from build_tools.page_words.words import N_, _
 from build_tools.views.dance.dance_line import LinePart, dance_line, width_in_counts
 from build_tools.views.diagrams.blocks import tint_class
 from build_tools.views.diagrams.diagram import Figure
@@ -22,6 +23,7 @@ _TOP = 6
 _SCALLOP = 16
 _SIZES = (1, 0.93)
 """How large a name may be set, as parts of its usual size; the first that fits."""
+_SO_FAR = (N_("{parts} there already"), N_("{parts} new today"), N_("{parts} still to come"))
 _AROUND = 7
 """Units between a name and the outlines beside it, both together."""
 
@@ -109,20 +111,17 @@ def _least_width(section: Section, look: StripLook, grown: Grown | None) -> floa
 def strip_says(dance: Dance, grown: Grown | None = None) -> str:
     """What the strip shows, in words."""
     if grown is None:
-        return f"The dance, part by part: {listed([_called(dance, one) for one in dance.form])}"
+        parts = listed([_called(dance, one) for one in dance.form])
+        return _("The dance, part by part: {parts}", parts=parts)
     made = [one for one in dance.form if one in grown.before and one not in grown.today]
     new = [one for one in dance.form if one in grown.today]
     later = [one for one in dance.form if one not in grown.before and one not in grown.today]
     told = [
-        f"{listed([_called(dance, one) for one in dict.fromkeys(letters)])} {words}"
-        for letters, words in (
-            (made, "there already"),
-            (new, "new today"),
-            (later, "still to come"),
-        )
+        _(words, parts=listed([_called(dance, one) for one in dict.fromkeys(letters)]))
+        for letters, words in zip((made, new, later), _SO_FAR, strict=True)
         if letters
     ]
-    return f"The dance so far: {'; '.join(told)}"
+    return _("The dance so far: {parts}", parts="; ".join(told))
 
 
 def _called(dance: Dance, letter: str) -> str:
@@ -191,5 +190,5 @@ def _scalloped(x: float, width: float, height: float) -> str:
     """Round bumps along the top, as many as the width holds."""
     bumps = max(2, round(width / _SCALLOP))
     step = width / bumps
-    top = "".join(f"q{num(round(step / 2, 1))} -8 {num(round(step, 1))} 0" for _ in range(bumps))
+    top = "".join(f"q{num(round(step / 2, 1))} -8 {num(round(step, 1))} 0" for _n in range(bumps))
     return f"M{num(x)} {_TOP + 3}{top}V{num(_TOP + height)}H{num(x)}z"

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from build_tools.model.dance import Dance, Section
 from build_tools.movement.counts import figures
+from build_tools.page_words.words import _
 from build_tools.views.dance.parts_over_counts import (
     PartsOverCounts,
     RowSpan,
@@ -13,7 +14,7 @@ from build_tools.views.dance.parts_over_counts import (
 from build_tools.views.diagrams.diagram import Figure
 from build_tools.views.diagrams.ruler import HEIGHT, ruler
 from build_tools.views.diagrams.svg import SMALL, drawing, el, num, text, text_width, wrapped
-from build_tools.views.words.doing import doing_in_words
+from build_tools.views.words.doing import doing_in_words, job_in_a_word
 from build_tools.views.words.plain_words import danced_in_words, name_in_words
 from build_tools.views.words.sections_called import title_of
 
@@ -36,7 +37,7 @@ def parts_figure(dance: Dance, section: Section) -> Figure:
         here = min(_MOST_COUNTS, counts - start)
         pieces.append(_system(found, start, here, left, per, y, dance.phrase))
         y += height
-    title = title_of(section, "who dances what, when")
+    title = title_of(section, _("who dances what, when"))
     return Figure(title, drawing(title, WIDTH, y, *pieces, kind="parts"), _words(section, found))
 
 
@@ -62,7 +63,7 @@ def _span(span: RowSpan, x: float, width: float, y: float) -> str:
     height = (span.last - span.first + 1) * _ROW - 4
     if span.job:
         words = text(
-            span.what, x + width / 2, top + height / 2 + 5, SMALL, "middle",
+            job_in_a_word(span), x + width / 2, top + height / 2 + 5, SMALL, "middle",
             kind="quiet", squeeze=width - 5,
         )  # fmt: skip
         return el("g", words)
@@ -101,8 +102,13 @@ def _span_words(words: str, x: float, top: float, width: float, height: float) -
 def _words(section: Section, found: PartsOverCounts) -> tuple[str, ...]:
     passages = [danced_in_words(passage) for passage in section.danced]
     spans = [
-        f"{who_in_words(span, found.names)}, counts {figures(span.start + 1)} to "
-        f"{figures(span.end)}: {doing_in_words(span)}"
+        _(
+            "{who}, counts {first} to {last}: {what}",
+            who=who_in_words(span, found.names),
+            first=figures(span.start + 1),
+            last=figures(span.end),
+            what=doing_in_words(span),
+        )
         for span in found.everything
     ]
     return (*passages, *spans)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from build_tools.model.dance import Dance, Section, Transition
+from build_tools.page_words.words import _
 from build_tools.views.dance.dance_line import DanceLine, LinePart, dance_line
 from build_tools.views.diagrams.blocks import block, letter_tag
 from build_tools.views.diagrams.diagram import Figure
@@ -34,7 +35,7 @@ def dance_score(dance: Dance, prefix: str) -> Figure:
         drawn, height = _part(part, line.phrase, prefix, y)
         pieces.append(drawn)
         y += height
-    title = "The dance over its counts"
+    title = _("The dance over its counts")
     svg = drawing(title, WIDTH, y, *pieces, kind="score")
     return Figure(title, svg, score_in_words(line))
 
@@ -76,8 +77,8 @@ def _uncounted(section: Section, prefix: str, y: float) -> tuple[str, float]:
     length = seconds_in_words(section.seconds) if section.seconds else ""
     top = y + _BLOCK + 18
     lines = (
-        (f"Not counted: {length}", "quiet"),
-        (f"Ends on: {section.ends_on}", "quiet"),
+        (_("Not counted: {length}", length=length), "quiet"),
+        (_("Ends on: {cue}", cue=section.ends_on), "quiet"),
         (section.idea, "ink"),
     )
     for words, kind in lines:
@@ -117,7 +118,8 @@ def score_in_words(line: DanceLine) -> tuple[str, ...]:
             found.append(_section_in_words(part.section))
         elif part.transition is not None:
             t = part.transition
-            found.append(f"Then {transition_in_words(t)}: {t.how}. Cue: {t.cue}.")
+            join = transition_in_words(t)
+            found.append(_("Then {join}: {how}. Cue: {cue}.", join=join, how=t.how, cue=t.cue))
     return tuple(found)
 
 
@@ -125,6 +127,12 @@ def _section_in_words(section: Section) -> str:
     idea = section.idea.rstrip(".")
     if section.counts is not None:
         return f"{called(section)}, {counts_in_words(section.counts)}: {idea}."
-    length = seconds_in_words(section.seconds) if section.seconds else "not counted"
+    length = seconds_in_words(section.seconds) if section.seconds else _("not counted")
     ends = (section.ends_on or "").rstrip(".")
-    return f"{called(section)}, not counted, {length}: {idea}. Ends on: {ends}."
+    return _(
+        "{section}, not counted, {length}: {idea}. Ends on: {cue}.",
+        section=called(section),
+        length=length,
+        idea=idea,
+        cue=ends,
+    )

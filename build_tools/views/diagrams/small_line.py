@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection
 
 from build_tools.model.dance import Dance
+from build_tools.page_words.words import _, ngettext
 from build_tools.views.dance.dance_line import dance_line, width_in_counts
 from build_tools.views.diagrams.blocks import block, letter_tag
 from build_tools.views.diagrams.diagram import Figure
@@ -43,13 +44,19 @@ def small_line(dance: Dance, prefix: str, today: Collection[str] | None = None) 
 
 def line_title(dance: Dance, today: Collection[str] | None = None) -> str:
     """What the line shows."""
-    title = f"The dance is {' '.join(dance.form)}"
+    form = " ".join(dance.form)
     if today is None:
-        return title
+        return _("The dance is {form}", form=form)
     parts = [letter for letter in dict.fromkeys(dance.form) if letter in today]
     if len(parts) == len(set(dance.form)):
-        return f"{title}; today all of it"
-    return f"{title}; today {'part' if len(parts) == 1 else 'parts'} {listed(parts)}"
+        return _("The dance is {form}; today all of it", form=form)
+    return ngettext(
+        "The dance is {form}; today part {parts}",
+        "The dance is {form}; today parts {parts}",
+        len(parts),
+        form=form,
+        parts=listed(parts),
+    )
 
 
 def line_size() -> StripSize:

@@ -14,11 +14,12 @@ from build_tools.model.dance import Section
 from build_tools.model.unit import Unit
 from build_tools.movement.roles import rows_of
 from build_tools.page_words.speaking import kept_by_language
+from build_tools.page_words.words import _
 from build_tools.paths.for_pages import roles_in
 from build_tools.paths.hall import Point, metres
 from build_tools.paths.legs import Moment
 from build_tools.paths.model import Paths, StretchPaths
-from build_tools.views.dance.on_the_floor import class_in_a_hall, in_a_hall
+from build_tools.views.dance.on_the_floor import in_a_hall
 from build_tools.views.diagrams.diagram import Figure
 from build_tools.views.diagrams.floor_hall import Frame, hall
 from build_tools.views.diagrams.floor_marks import marks
@@ -199,10 +200,11 @@ def _tip(one: _Dancer, radius: float) -> str:
 
 def _told_roles(section: Section) -> tuple[tuple[int, str], ...]:
     """The roles that a number does not name, with the kind of their mark."""
-    rows = tuple(enumerate(name for name, _ in rows_of(section)))
-    if all(name.startswith(_NUMBERED) for _, name in rows):
+    names = [name for name, _places in rows_of(section)]
+    own = section.groups.roles if section.groups else {}
+    if all(name.startswith(_NUMBERED) or name not in own for name in names):
         return ()
-    return rows
+    return tuple(enumerate(names))
 
 
 def _legend(section: Section, top: float) -> Iterator[str]:
@@ -219,4 +221,9 @@ def _words(unit: Unit, paths: Paths, section: Section) -> Iterator[str]:
     yield f"{capital(standing_in_words(at, sides))}. {sentence(at.place)}"
     if named := sides_in_words(sides):
         yield named
-    yield f"Drawn for {class_in_a_hall(paths)}, the front at the top."
+    yield _(
+        "Drawn for {pupils} pupils in a hall of {wide} by {deep} metres, the front at the top.",
+        pupils=paths.dancers,
+        wide=f"{paths.hall.width:g}",
+        deep=f"{paths.hall.depth:g}",
+    )

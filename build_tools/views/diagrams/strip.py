@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from build_tools.model.dance import Action
 from build_tools.movement.counts import figures
+from build_tools.page_words.words import _
 from build_tools.views.dance.left_open import OPEN
 from build_tools.views.dance.without_counts import lengths_in_words
 from build_tools.views.diagrams.diagram import Figure
@@ -57,7 +58,7 @@ class StripSize:
 
 def strip_title(name: str) -> str:
     """What the strip of a motif or development shows."""
-    return f"{capital(name_in_words(name))}, move by move"
+    return capital(_("{name}, move by move", name=name_in_words(name)))
 
 
 def order_strip(
@@ -93,20 +94,26 @@ def order_strip(
     svg = drawing(title, WIDTH, y, *drawn, kind=kind)
     told = [*changes, *[""] * (len(actions) - len(changes))]
     lines = (
-        f"{n}. {action_in_words(action, long)}" + (f" (new: {change})" if change else "")
+        f"{n}. {_with_new(action_in_words(action, long), change)}"
         for n, (action, long, change) in enumerate(zip(actions, lasts, told, strict=True), start=1)
     )
     return Figure(title, svg, tuple(lines))
 
 
+def _with_new(words: str, change: str) -> str:
+    return _("{move} (new: {change})", move=words, change=change) if change else words
+
+
 def _counts_of(row: Row, before: Fraction) -> str:
     last = before + row[-1][0] + row[-1][1].counts
-    return f"counts {figures(before + 1)} to {figures(last)}"
+    return _("counts {first} to {last}", first=figures(before + 1), last=figures(last))
 
 
 def _moves_of(row: Row, before: int) -> str:
     first, last = before + 1, before + len(row)
-    return f"move {first}" if first == last else f"moves {first} to {last}"
+    if first == last:
+        return _("move {number}", number=first)
+    return _("moves {first} to {last}", first=first, last=last)
 
 
 def _changes_told(row: Row, changes: Sequence[str], per: float) -> list[ChangeTold]:
@@ -125,7 +132,7 @@ def _changes_told(row: Row, changes: Sequence[str], per: float) -> list[ChangeTo
 
 
 def _height_of(told: Sequence[ChangeTold]) -> float:
-    return max((len(lines) for _, _, lines in told), default=0) * _WORD + (6 if told else 0)
+    return max((len(lines) for *_span, lines in told), default=0) * _WORD + (6 if told else 0)
 
 
 def _changes(told: Sequence[ChangeTold], y: float) -> str:
@@ -172,8 +179,8 @@ def _row(row: Row, y: float, per: float, phrase: int | None, before: Fraction) -
     )
     pieces = [
         path(lanes, 0.75, kind="rule", dash="1 4"),
-        text("high", 0, y + _TOP + _BOX / 2 + 4, SMALL, kind="quiet"),
-        text("low", 0, y + _FLOOR - _BOX / 2 + 4, SMALL, kind="quiet"),
+        text(_("high"), 0, y + _TOP + _BOX / 2 + 4, SMALL, kind="quiet"),
+        text(_("low"), 0, y + _FLOOR - _BOX / 2 + 4, SMALL, kind="quiet"),
     ]
     pieces += [_box(action, _LEFT + float(start) * per, y, per) for start, action in row]
     if phrase is not None:
@@ -183,7 +190,7 @@ def _row(row: Row, y: float, per: float, phrase: int | None, before: Fraction) -
 
 
 def _key(y: float) -> str:
-    return text("a wider box lasts longer", _LEFT, y, SMALL, kind="quiet")
+    return text(_("a wider box lasts longer"), _LEFT, y, SMALL, kind="quiet")
 
 
 def _box(action: Action, x: float, y: float, per: float) -> str:
@@ -211,7 +218,7 @@ def _box(action: Action, x: float, y: float, per: float) -> str:
 
 
 def _levels(level: str | None) -> tuple[str, str]:
-    first, _, last = (level or "middle").partition(" to ")
+    first, _to, last = (level or "middle").partition(" to ")
     return first, last or first
 
 

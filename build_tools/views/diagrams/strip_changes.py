@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from build_tools.model.dance import Action, Dance, Development
 from build_tools.movement.development import actions_of, is_left_to_pupils
+from build_tools.page_words.words import _, of_schema
 from build_tools.views.dance.left_open import OPEN, drawn_actions
-from build_tools.views.words.plain_words import development_in_words
+from build_tools.views.words.plain_words import SHORT_DEVICES, how_developed
 
 _UNSEEN = frozenset(
     {
@@ -31,7 +32,8 @@ def changes_unseen(dance: Dance, name: str) -> tuple[str, ...]:
         return ()
     if chosen := _chosen(dance, name):
         blanks = (action.kind == OPEN for action in drawn_actions(dance, name))
-        return tuple(f"pupils choose: {chosen}" if blank else "" for blank in blanks)
+        told_blank = _("pupils choose: {what}", what=chosen)
+        return tuple(told_blank if blank else "" for blank in blanks)
     before, after = actions_of(dance, development.of), actions_of(dance, name)
     if len(before) != len(after):
         return ()
@@ -56,16 +58,17 @@ def _chosen(dance: Dance, name: str) -> str:
 
 def _told(old: Action, new: Action) -> str:
     changed = [
-        ", ".join(new.dynamics) if new.dynamics != old.dynamics else "",
+        ", ".join(map(of_schema, new.dynamics)) if new.dynamics != old.dynamics else "",
         new.body_part if new.body_part and new.body_part != old.body_part else "",
-        new.size if new.size and new.size != old.size else "",
-        f"facing {new.facing}" if new.facing and new.facing != old.facing else "",
+        of_schema(new.size) if new.size and new.size != old.size else "",
+        _("facing {what}", what=of_schema(new.facing))
+        if new.facing and new.facing != old.facing
+        else "",
     ]
     return ", ".join(word for word in changed if word)
 
 
 def _of_the_whole(development: Development, count: int) -> tuple[str, ...]:
-    _, _, how = development_in_words(development).partition(", ")
-    how = how.removesuffix(", as pupils choose").removeprefix("with ")
+    how = how_developed(development, SHORT_DEVICES)
     numbers = development.only or range(1, count + 1)
     return tuple(how if n in numbers else "" for n in range(1, count + 1))

@@ -8,6 +8,7 @@ from itertools import zip_longest
 
 from build_tools.model.dance import Action
 from build_tools.movement.counts import figures
+from build_tools.page_words.words import _
 from build_tools.views.dance.left_open import OPEN
 from build_tools.views.diagrams.diagram import Figure
 from build_tools.views.diagrams.marks import marks
@@ -78,7 +79,8 @@ def _rows(actions: Sequence[Action], counts: int) -> list[list[Placed]]:
 
 def _named(title: str, rows: Sequence[Sequence[Placed]]) -> str:
     start, (at, action) = rows[0][0][0], rows[-1][-1]
-    return f"{title}, counts {figures(start + 1)} to {figures(at + action.counts)}"
+    first, last = figures(start + 1), figures(at + action.counts)
+    return _("{title}, counts {first} to {last}", title=title, first=first, last=last)
 
 
 def _drawn(title: str, rows: Sequence[Sequence[Placed]], counts: int, counted: bool) -> str:
@@ -109,7 +111,7 @@ def _end(at: Fraction, action: Action) -> str:
 
 def _box(action: Action, x: float, y: float, per: float) -> str:
     width = float(action.counts) * per
-    start, _, end = (action.level or "middle").partition(" to ")
+    start, _to, end = (action.level or "middle").partition(" to ")
     floor = y + _LIFT["high"] + _BOX
     y1, y2 = floor - _LIFT[start], floor - _LIFT[end or start]
     x1, x2 = x + 4, x + width - 4

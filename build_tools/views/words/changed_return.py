@@ -5,20 +5,21 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from build_tools.model.dance import Section
+from build_tools.page_words.words import N_, _
 from build_tools.views.words.plain_words import listed
 
 _CALLED: Mapping[str, str] = {
-    "idea": "what it is about",
-    "name": "its name",
-    "counts": "how long it lasts",
-    "timed": "how long it lasts",
-    "improvised": "how it is improvised",
-    "groups": "who dances together",
-    "start": "how it starts",
-    "end": "how it ends",
-    "danced": "what is danced",
-    "sound": "its sound",
-    "heard": "what sounds on which count",
+    "idea": N_("what it is about"),
+    "name": N_("its name"),
+    "counts": N_("how long it lasts"),
+    "timed": N_("how long it lasts"),
+    "improvised": N_("how it is improvised"),
+    "groups": N_("who dances together"),
+    "start": N_("how it starts"),
+    "end": N_("how it ends"),
+    "danced": N_("what is danced"),
+    "sound": N_("its sound"),
+    "heard": N_("what sounds on which count"),
 }
 
 
@@ -29,6 +30,6 @@ def changed_in_words(section: Section) -> str | None:
     """
     if section.returns is None:
         return None
-    differs = [words for field, words in _CALLED.items() if field in section.changes]
-    what = listed(list(dict.fromkeys(differs))) if differs else "nothing yet"
-    return f"{section.returns} comes back. What differs: {what}."
+    differs = [_(words) for field, words in _CALLED.items() if field in section.changes]
+    what = listed(list(dict.fromkeys(differs))) if differs else _("nothing yet")
+    return _("{section} comes back. What differs: {what}.", section=section.returns, what=what)

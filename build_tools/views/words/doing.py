@@ -5,6 +5,7 @@ from __future__ import annotations
 from build_tools.model.dance import Groups, Section
 from build_tools.model.unit import Unit
 from build_tools.movement.roles import places_danced
+from build_tools.page_words.words import _, pgettext
 from build_tools.views.dance.parts_over_counts import JOBS, RowSpan
 from build_tools.views.lesson.odd_ones import last_dances_alone, said_of
 from build_tools.views.words.plain_words import listed, name_in_words
@@ -13,12 +14,20 @@ from build_tools.views.words.plain_words import listed, name_in_words
 def doing_in_words(span: RowSpan) -> str:
     """What is danced, or the job of who is not dancing; what pupils decide says so."""
     if span.job:
-        return JOBS[span.what]
-    return (
-        f"{name_in_words(span.what)}, as pupils choose"
-        if span.is_open
-        else name_in_words(span.what)
-    )
+        return _(JOBS[span.what])
+    name = name_in_words(span.what)
+    return _("{what}, as pupils choose", what=name) if span.is_open else name
+
+
+def job_in_a_word(span: RowSpan) -> str:
+    """The job of who is not dancing, as it has room in a drawing."""
+    said = {
+        "hold": pgettext("job of who waits", "hold"),
+        "watch": pgettext("job of who waits", "watch"),
+        "echo": pgettext("job of who waits", "echo"),
+        "frame": pgettext("job of who waits", "frame"),
+    }
+    return said[span.what]
 
 
 def odd_group_in_words(unit: Unit, section: Section) -> tuple[str, ...]:
@@ -37,13 +46,24 @@ def odd_group_in_words(unit: Unit, section: Section) -> tuple[str, ...]:
         danced = places_danced(groups, size + 1)
         one = next(n for n, place in enumerate(danced, start=1) if place in danced[: n - 1])
         same = danced.index(danced[one - 1]) + 1
-        lines.append(f"A group of {size + 1}: dancer {one} does what dancer {same} does.")
+        lines.append(
+            _(
+                "A group of {size}: dancer {one} does what dancer {other} does.",
+                size=size + 1,
+                one=one,
+                other=same,
+            )
+        )
     if size > 2 and (fewer := said_of(size - 1, (unit.notes,))):
         lines.append(fewer)
     elif size > 2 and last_dances_alone(section, size):
         lines.append(
-            f"A group of {size - 1}: dance {_called(groups, size)} yourself, or count its counts "
-            "aloud; whoever answers it or comes after it watches the next group."
+            _(
+                "A group of {size}: dance {part} yourself, or count its counts aloud; whoever "
+                "answers it or comes after it watches the next group.",
+                size=size - 1,
+                part=_called(groups, size),
+            )
         )
     return tuple(dict.fromkeys(lines))
 
@@ -51,4 +71,6 @@ def odd_group_in_words(unit: Unit, section: Section) -> tuple[str, ...]:
 def _called(groups: Groups, place: int) -> str:
     """The part of a place, by its role where it is the only one in it."""
     roles = [role for role, places in groups.roles.items() if places == (place,)]
-    return f"the part of {listed(roles)}" if roles else f"the part of dancer {place}"
+    if roles:
+        return _("the part of {roles}", roles=listed(roles))
+    return _("the part of dancer {number}", number=place)

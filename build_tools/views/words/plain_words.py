@@ -69,6 +69,15 @@ _DEVICES = {
     "change of relationship": N_("with the dancers together in a new way"),
     "own variation": N_("changed in a way of their own"),
 }
+SHORT_DEVICES = {
+    **_DEVICES,
+    "change of body part": N_("another part of the body"),
+    "leaving out": N_("something left out"),
+    "embellishment": N_("something added"),
+    "change of number of dancers": N_("more or fewer dancers"),
+    "change of relationship": N_("the dancers together in a new way"),
+}
+"""The same as a few words under a drawing."""
 _TO_SIDE = {"left": N_("to the left"), "right": N_("to the right")}
 _FITS = {
     "unison": N_("all together"),
@@ -147,7 +156,7 @@ def action_in_words(action: Action, lasts: str | None = None) -> str:
 
     `lasts` says its length in a dance that nobody counts.
     """
-    what = _all_of([_(_KINDS[kind]) for kind in action.kinds])
+    what = all_of([_(_KINDS[kind]) for kind in action.kinds])
     parts = [
         counts_in_words(action.counts) if lasts is None else lasts,
         f"{what} {way_in_words(action)}".rstrip(),
@@ -157,13 +166,13 @@ def action_in_words(action: Action, lasts: str | None = None) -> str:
         of_schema(action.size) if action.size else "",
         _with(action),
         _facing(action.facing) if action.facing else "",
-        _all_of([of_schema(word) for word in action.dynamics]),
+        all_of([of_schema(word) for word in action.dynamics]),
     ]
     text = ", ".join(part for part in parts if part)
     return f"{action.word}: {text}" if action.word else text
 
 
-def _all_of(words: Sequence[str]) -> str:
+def all_of(words: Sequence[str]) -> str:
     """Every one of them by the word for and: slow and smooth and light."""
     return "" if not words else reduce(lambda said, one: row([said, one]), words)
 
@@ -211,7 +220,7 @@ def standing_in_words(standing: Standing, sides: Mapping[str, str] = NO_NAMES) -
 def passage_in_words(passage: Passage, sides: Mapping[str, str] = NO_NAMES) -> str:
     """What is danced and how the parts fit: anemone part, 4 parts, each starts 4 counts after."""
     names = [name_in_words(name) for name in passage.what]
-    what = _all_of(names) if passage.fit == "side by side" else _one_after_another(names)
+    what = all_of(names) if passage.fit == "side by side" else _one_after_another(names)
     if passage.times > 1:
         what = _("{what} {times} times", what=what, times=passage.times)
     towards = f", {towards_in_words(passage.towards, sides)}" if passage.towards else ""
@@ -244,7 +253,15 @@ def fit_in_words(passage: Passage) -> str:
 
 def development_in_words(development: Development) -> str:
     """How a development is made: wave with left and right swapped."""
-    d, how = development, _(_DEVICES[development.device])
+    how = how_developed(development)
+    if development.choice:
+        how = _("{how}, as pupils choose", how=how)
+    return f"{name_in_words(development.of)}, {how}"
+
+
+def how_developed(development: Development, devices: Mapping[str, str] = _DEVICES) -> str:
+    """What is done with that which it is made from: left and right swapped."""
+    d, how = development, _(devices[development.device])
     if d.times:
         how = _("danced {times} times", times=d.times)
     if d.dynamics:
@@ -257,9 +274,7 @@ def development_in_words(development: Development) -> str:
         how += f": {d.dancers or d.relationship}"
     if d.joined_to:
         how = _("joined with {other}", other=name_in_words(d.joined_to))
-    if d.choice:
-        how = _("{how}, as pupils choose", how=how)
-    return f"{name_in_words(d.of)}, {how}"
+    return how
 
 
 def transition_in_words(transition: Transition) -> str:
