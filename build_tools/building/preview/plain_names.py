@@ -166,7 +166,7 @@ def says_of(data: Any, path: FieldPath = ()) -> str:
         held = list(part.values()) if isinstance(part, dict) else part
         texts = [one for one in held if isinstance(one, str)]
         part = texts[min(1, len(texts) - 1)] if texts else held[0]
-    return "" if part is None else str(part)[:FEW]
+    return "" if part is None or isinstance(part, bool) else str(part)[:FEW]
 
 
 def _pattern(path: FieldPath) -> str:

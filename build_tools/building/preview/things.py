@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any
@@ -206,7 +207,8 @@ class _Said:
         return {
             "name": asked.name,
             "called": field_name(self.kind, here) if asked.name else one_of(path),
-            "about": asked.about,
+            # `true` is how the file has it
+            "about": re.sub(r"^true\b", "Yes", asked.about),
             "takes": asked.takes,
             "words": list(asked.words) or self._names(asked, path),
             "least": asked.least,
