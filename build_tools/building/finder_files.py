@@ -13,6 +13,7 @@ from pathlib import Path
 
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
+from build_tools.page_words.tables import ENGLISH
 from build_tools.pages.pieces.unit_card import first_picture, small_name, unit_card
 from build_tools.pictures.small import small_picture
 from build_tools.source.media_files import lies_in
@@ -65,7 +66,7 @@ def card_files(bank: Bank, unit: Unit, content: Path) -> dict[str, bytes]:
         "years": card.years,
         "summary": card.summary,
         "topics": card.topics,
-        "from": card.publisher,
+        "from": card.issued,
         "picture": small_name(shown) if shown else None,
         "shows": card.shows,
         "strip": card.strip.svg,
@@ -74,6 +75,8 @@ def card_files(bank: Bank, unit: Unit, content: Path) -> dict[str, bytes]:
         "halfHall": unit.space.half_hall,
         "classroom": unit.space.classroom,
     }
+    if card.language != ENGLISH:
+        told |= {"language": card.language, "lesson": card.lesson}
     files = {f"{at}card.js": _script(f"card-{unit.slug}", told)}
     if shown and shown.file:
         data = lies_in(content / "units" / unit.slug, shown.file).read_bytes()

@@ -80,8 +80,9 @@ PAGE_SCRIPTS = {
         *_FIT,
         "pieces/print.js",
     ),
-    "card.js": (*SUMS, *_HALL, "card/card-state.js", *_KEEPING, "card/card.js"),
+    "card.js": (*_WORDS, *SUMS, *_HALL, "card/card-state.js", *_KEEPING, "card/card.js"),
     "wall.js": (
+        *_WORDS,
         *SUMS,
         *_PLAYING,
         *_HALL,
@@ -91,6 +92,7 @@ PAGE_SCRIPTS = {
     ),
     "counts.js": (*_PLAYING, *_COUNTS),
     "dance_from_above.js": (
+        *_WORDS,
         "sums/school-year.js",
         "sums/settings.js",
         "sums/class-groups.js",
@@ -103,8 +105,9 @@ PAGE_SCRIPTS = {
     "floor.js": ("playing/paths.js", *FLOOR, "lesson/fit/space.js"),
     "finder.js": ("front/fetch-finder.js",),
     "finding.js": _FINDING,
-    "booklet.js": ("pieces/print.js", "booklet/unpack.js"),
+    "booklet.js": (*_WORDS, "pieces/print.js", "booklet/unpack.js"),
     "handouts.js": (
+        *_WORDS,
         "sums/class-groups.js",
         "sums/school-year.js",
         "sums/settings.js",
@@ -112,8 +115,8 @@ PAGE_SCRIPTS = {
         "handouts/handouts.js",
     ),
     "unit.js": ("unit/unit.js",),
-    "stimulus_on_screen.js": ("stimulus_on_screen/stimulus_on_screen.js",),
-    "year_plan.js": ("sums/plan-cover.js", "pieces/print.js", "year_plan/year_plan.js"),
-    "print.js": ("pieces/print.js",),
+    "stimulus_on_screen.js": (*_WORDS, "stimulus_on_screen/stimulus_on_screen.js"),
+    "year_plan.js": (*_WORDS, "sums/plan-cover.js", "pieces/print.js", "year_plan/year_plan.js"),
+    "print.js": (*_WORDS, "pieces/print.js"),
 }
 """For each file that a page asks for in assets/js, the scripts of site_overrides that are in it."""

@@ -3,6 +3,7 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const hall = (bank.hall ||= {});
+  const { gettext } = bank;
   const MINUTE = 60000;
   // common practice, no source: what was on the card for less was jumped over, not taught
   const TAUGHT = MINUTE / 2;
@@ -93,10 +94,10 @@
   function more(state, now) {
     const plan = copied(state.plan);
     plan[state.at].time = Math.max(plan[state.at].time, spent(state, state.at, now)) + MINUTE;
-    return { ...state, plan, before: state.plan, said: "A minute more for this step." };
+    return { ...state, plan, before: state.plan, said: gettext("A minute more for this step.") };
   }
 
-  const undo = (state) => ({ ...state, plan: state.before, before: null, said: "It is as it was before." });
+  const undo = (state) => ({ ...state, plan: state.before, before: null, said: gettext("It is as it was before.") });
 
   // Fits what is still to come into the time left. `facts` by step number. Gives { state, left, over }:
   // the indexes left out, and how many minutes late it ends even so.

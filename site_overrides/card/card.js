@@ -1,9 +1,10 @@
 // The card for the hand: one step at a time and the time there is. Without script all steps stand below one another.
 (() => {
   const bank = (window.danceUnitBank ||= {});
+  const { gettext } = bank;
   const LOOK = 1000; // milliseconds between looks at the clock
   const WIDEST = 10; // minutes behind or ahead that fill the bar
-  const MAY_DIM = "This device may let its screen go dark; touch it now and then.";
+  const MAY_DIM = gettext("This device may let its screen go dark; touch it now and then.");
 
   for (const root of document.querySelectorAll('[data-part="card"]:not([data-started])')) {
     try { start(root); root.dataset.started = ""; } catch (error) { console.error("card:", error); }
@@ -63,7 +64,8 @@
     function tell() {
       const { at, plan } = state;
       if (at < 0) told.textContent = "";
-      else told.textContent = at < plan.length ? `Step ${at + 1} of ${plan.length}: ${name(plan[at].step)}` : "The end of the lesson";
+      else if (at >= plan.length) told.textContent = gettext("The end of the lesson");
+      else told.textContent = gettext("Step {number} of {many}: {name}", { number: at + 1, many: plan.length, name: name(plan[at].step) });
     }
 
     function show() {
@@ -79,11 +81,12 @@
       part("clock").hidden = !live;
       part("tools").hidden = !live;
       part("undo").hidden = !live || !state.before;
-      part("pause").textContent = state.paused ? "Go on" : "Pause";
+      part("pause").textContent = state.paused ? gettext("Go on") : gettext("Pause");
       part("more").hidden = !root.querySelector(".step-card[data-now] .folds details");
       part("back").disabled = started === null ? at < 0 : at <= 0;
       part("next").disabled = started === null ? at >= plan.length - 1 : at >= plan.length;
-      part("next").textContent = started !== null && at === plan.length - 1 ? "End" : started === null ? "Look ahead" : "Next";
+      const onward = at === plan.length - 1 ? gettext("End") : gettext("Next");
+      part("next").textContent = started === null ? gettext("Look ahead") : onward;
       part("change").textContent = state.said;
       showBegin();
       if (plan[at]) showStep(sections.get(plan[at].step));
@@ -95,11 +98,15 @@
     function showBegin() {
       const { minutes, sittings, sentence } = today();
       const fit = settings.fit();
-      const dancing = fit ? ` ${sums.numberInWords(fit.dancing)} dancing.` : "";
-      part("plan").replaceChildren(strong(sums.minutes(minutes)), ` to teach${fit ? "," : "."}${dancing} ${sentence}`.trimEnd());
+      // the place of the minutes stays open, to be filled in bold
+      const plan = fit
+        ? gettext("{minutes} to teach, {dancing} dancing.", { dancing: sums.numberInWords(fit.dancing) })
+        : gettext("{minutes} to teach.");
+      const [before, after] = plan.split("{minutes}");
+      part("plan").replaceChildren(before, strong(sums.minutes(minutes)), `${after} ${sentence}`.trimEnd());
       const choice = part("sittings");
       choice.hidden = sittings.length < 2 || state.started !== null;
-      choice.replaceChildren(...(sittings.length < 2 ? [] : ["First sitting", "Second sitting"].map((words, index) => {
+      choice.replaceChildren(...(sittings.length < 2 ? [] : [gettext("First sitting"), gettext("Second sitting")].map((words, index) => {
         const button = hall.button(words, () => { become(begun(index)); choice.querySelectorAll("button")[index].focus(); });
         button.setAttribute("aria-pressed", String(state.sitting === index));
         return button;
@@ -108,7 +115,7 @@
 
     function showStep(section) {
       const { at, plan } = state;
-      section.querySelector("[data-place]").textContent = `Step ${at + 1} of ${plan.length}`;
+      section.querySelector("[data-place]").textContent = gettext("Step {number} of {many}", { number: at + 1, many: plan.length });
       const groups = sums.groupsToday(facts, section.dataset.grouping, settings.fit());
       const place = section.querySelector("[data-groups]");
       place.dataset.written ??= place.textContent;
@@ -116,7 +123,7 @@
       const following = plan.slice(at + 1).find((one) => !one.left);
       section.querySelector("[data-after]").textContent = following
         ? `${name(following.step)}, ${sums.minutes(card.whole(following.time))}`
-        : "The end of the lesson";
+        : gettext("The end of the lesson");
     }
 
     function showEnd() {
@@ -125,16 +132,19 @@
       const over = at >= plan.length;
       part("ended").hidden = part("untaught").hidden = !over;
       if (!over) return;
-      part("ended").textContent = `It ended at ${hall.clock(ended)}; ${hall.clock(card.finish(state))} was the time.`;
-      part("untaught").textContent = untaught.length ? `Not taught: ${untaught.join("; ")}.` : "Every step was taught.";
+      const times = { ended: hall.clock(ended), planned: hall.clock(card.finish(state)) };
+      part("ended").textContent = gettext("It ended at {ended}; {planned} was the time.", times);
+      part("untaught").textContent = untaught.length
+        ? gettext("Not taught: {steps}.", { steps: untaught.join("; ") })
+        : gettext("Every step was taught.");
     }
 
     function showList() {
       const how = (one, index) => {
-        if (index === state.at) return "now";
-        if (one.left) return "left out";
-        if (state.done[index]) return "taught";
-        return state.started !== null && index < state.at ? "jumped over" : sums.minutes(card.whole(one.time));
+        if (index === state.at) return gettext("now");
+        if (one.left) return gettext("left out");
+        if (state.done[index]) return gettext("taught");
+        return state.started !== null && index < state.at ? gettext("jumped over") : sums.minutes(card.whole(one.time));
       };
       const items = state.plan.map((one, index) => {
         const item = document.createElement("li");
@@ -149,22 +159,25 @@
     function showTime() {
       const now = Date.now(), { at, plan } = state;
       if (state.started === null) {
-        put(part("would-finish"), `Finish by ${hall.clock(now + state.minutes * card.MINUTE)}`);
+        put(part("would-finish"), gettext("Finish by {time}", { time: hall.clock(now + state.minutes * card.MINUTE) }));
         if (plan[at]) put(lasts(), sums.minutes(card.whole(plan[at].time)));
         return;
       }
       if (!card.running(state)) return;
       const late = card.behind(state, now), minutes = Math.trunc(late / card.MINUTE);
-      const pace = minutes === 0 ? "On time" : `${sums.minutes(Math.abs(minutes))} ${minutes > 0 ? "behind" : "ahead"}`;
-      put(part("finish"), `Finish by ${hall.clock(card.finish(state))}`);
-      put(part("pace"), state.paused ? `Paused. ${pace}` : pace);
+      const off = { minutes: sums.minutes(Math.abs(minutes)) };
+      const offTime = minutes > 0 ? gettext("{minutes} behind", off) : gettext("{minutes} ahead", off);
+      const pace = minutes === 0 ? gettext("On time") : offTime;
+      put(part("finish"), gettext("Finish by {time}", { time: hall.clock(card.finish(state)) }));
+      put(part("pace"), state.paused ? gettext("Paused. {pace}", { pace }) : pace);
       const wide = Math.min(WIDEST, Math.abs(minutes)) * (100 / WIDEST);
       part("bar").setAttribute("x", String(minutes > 0 ? 100 : 100 - wide));
       part("bar").setAttribute("width", String(wide));
       part("clock").dataset.stands = minutes === 0 ? "on-time" : minutes > 0 ? "behind" : "ahead";
       const rest = card.remaining(state, at, now);
-      if (!rest) put(lasts(), "its time is over");
-      else put(lasts(), `${sums.minutes(card.whole(rest))} left${state.paused ? "" : `, till ${hall.clock(now + rest)}`}`);
+      const left = { minutes: sums.minutes(card.whole(rest)), time: hall.clock(now + rest) };
+      if (!rest) put(lasts(), gettext("its time is over"));
+      else put(lasts(), state.paused ? gettext("{minutes} left", left) : gettext("{minutes} left, till {time}", left));
     }
 
     function lasts() { return sections.get(state.plan[state.at].step).querySelector("[data-lasts]"); }
@@ -199,7 +212,7 @@
     function catchUp() {
       const now = Date.now();
       if (card.behind(state, now) < card.MINUTE) {
-        become({ ...state, said: "You are not behind. Nothing is changed." });
+        become({ ...state, said: gettext("You are not behind. Nothing is changed.") });
         return;
       }
       const found = card.catchUp(state, factsOf, now);
@@ -209,15 +222,23 @@
     function changeInWords(before, { state: after, left, over }, now) {
       const { at, plan } = after;
       const said = [];
-      if (left.length) said.push(`Left out: ${left.map((index) => name(plan[index].step)).join("; ")}.`);
+      if (left.length) said.push(gettext("Left out: {steps}.", { steps: left.map((index) => name(plan[index].step)).join("; ") }));
       if (left.length && short) said.push(short);
       const here = card.remaining(after, at, now), was = card.remaining(before, at, now);
-      if (here < card.MINUTE && here < was) said.push("Finish this step now.");
-      else if (was - here >= card.MINUTE) said.push(`This step: ${sums.minutes(card.whole(here))} more.`);
+      if (here < card.MINUTE && here < was) said.push(gettext("Finish this step now."));
+      else if (was - here >= card.MINUTE) {
+        said.push(gettext("This step: {minutes} more.", { minutes: sums.minutes(card.whole(here)) }));
+      }
       const cut = plan.filter((one, index) => index > at && !one.left && one.time < before.plan[index].time);
-      if (cut.length) said.push(`Shorter: ${cut.map((one) => `${name(one.step)} ${sums.minutes(card.whole(one.time))}`).join("; ")}.`);
-      if (over) said.push(`It still ends ${sums.minutes(over)} late: looking, talking and the cool-down stay.`);
-      return said.join(" ") || "The rest stays as it is.";
+      if (cut.length) {
+        const steps = cut.map((one) => `${name(one.step)} ${sums.minutes(card.whole(one.time))}`).join("; ");
+        said.push(gettext("Shorter: {steps}.", { steps }));
+      }
+      if (over) {
+        const late = { minutes: sums.minutes(over) };
+        said.push(gettext("It still ends {minutes} late: looking, talking and the cool-down stay.", late));
+      }
+      return said.join(" ") || gettext("The rest stays as it is.");
     }
 
     function escape() {

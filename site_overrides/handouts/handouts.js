@@ -19,7 +19,9 @@
       const pupils = fit ? fit.dancing : USUAL;
       for (const part of root.querySelectorAll("[data-grouping]")) counted(part, copies(part.dataset.grouping, pupils));
       rows(fit ? fit.dancing + fit.watching : USUAL);
-      planned.textContent = fit ? written.replace(String(USUAL), `your ${pupils}`) : written;
+      planned.textContent = fit
+        ? bank.gettext("Counted for your {pupils} pupils. Print only the sides you need.", { pupils })
+        : written;
     }
 
     // one for each group; pupils who dance alone share one between two

@@ -11,7 +11,7 @@
   function start(place) {
     const button = document.createElement("button");
     button.type = "button";
-    button.textContent = place.dataset.words ?? "Print";
+    button.textContent = place.dataset.words ?? bank.gettext("Print");
     button.addEventListener("click", () => window.print());
     place.append(button);
     if (!foot || !bank.settings) return;
@@ -29,6 +29,8 @@
     const fit = bank.settings.fit();
     const pupils = fit && fit.dancing + fit.watching;
     root.toggleAttribute("data-fitted", Boolean(fit));
-    root.dataset.foot = isTaught(fit) ? `${foot}, fitted for ${pupils}, ${fit.available} min` : foot;
+    root.dataset.foot = isTaught(fit)
+      ? bank.gettext("{foot}, fitted for {pupils}, {minutes} min", { foot, pupils, minutes: fit.available })
+      : foot;
   }
 })();

@@ -1,9 +1,10 @@
 // Seen or not yet: two buttons under looking and talking, and the start they point to next time.
 (() => {
   const bank = (window.danceUnitBank ||= {});
-  const WORDS = { seen: "Seen", "not-yet": "Not yet" };
-  const KEPT = "Kept on this device only; the next lesson opens there.";
-  const FORGOTTEN = "Kept until you close this page, because this browser keeps nothing.";
+  const { gettext } = bank;
+  const WORDS = { seen: gettext("Seen"), "not-yet": gettext("Not yet") };
+  const KEPT = gettext("Kept on this device only; the next lesson opens there.");
+  const FORGOTTEN = gettext("Kept until you close this page, because this browser keeps nothing.");
 
   for (const [part, start] of [["seen", ask], ["last-time", point]]) {
     for (const root of document.querySelectorAll(`[data-part="${part}"]:not([data-started])`)) {
@@ -29,8 +30,8 @@
     });
     group.className = "pair";
     group.setAttribute("role", "group");
-    group.setAttribute("aria-label", "Did you see it?");
-    group.append("Did you see it? ", ...buttons);
+    group.setAttribute("aria-label", gettext("Did you see it?"));
+    group.append(`${gettext("Did you see it?")} `, ...buttons);
     said.className = "quiet";
     said.setAttribute("role", "status");
     root.append(group, said);

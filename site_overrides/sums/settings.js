@@ -2,11 +2,12 @@
 // No page is asked.
 (() => {
   const bank = (window.danceUnitBank ||= {});
+  const { gettext } = bank;
   const KEY = "dance-unit-bank";
   const VERSION = 1;
-  const REFUSED = "This browser keeps nothing for this page, so your settings last until you close it.";
-  const CORRUPT = "What was kept on this device could not be read, so this page starts afresh.";
-  const NONSENSE = "The settings in this page’s address could not be read, so they are left out.";
+  const REFUSED = gettext("This browser keeps nothing for this page, so your settings last until you close it.");
+  const CORRUPT = gettext("What was kept on this device could not be read, so this page starts afresh.");
+  const NONSENSE = gettext("The settings in this page’s address could not be read, so they are left out.");
   const MOST_MINUTES = 240;
   const MOST_PUPILS = 120;
   const NUMBER = "(0|[1-9][0-9]{0,2})";

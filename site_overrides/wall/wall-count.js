@@ -2,7 +2,8 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const hall = (bank.hall ||= {});
-  const START = "Start counts", STOP = "Stop counts";
+  const { gettext } = bank;
+  const START = gettext("Start counts"), STOP = gettext("Stop counts");
 
   // One player for the whole wall. `said` takes what the device has to say; `reached` the count that is heard, from 0,
   // and null where nothing is danced: in a count-in, and when the counting stops.

@@ -1,6 +1,7 @@
 // The wall: one whole instruction at a time, very large. Without script all steps stand below one another.
 (() => {
   const bank = (window.danceUnitBank ||= {});
+  const { gettext } = bank;
 
   for (const root of document.querySelectorAll('[data-part="wall"]:not([data-started])')) {
     try { start(root); root.dataset.started = ""; } catch (error) { console.error("wall:", error); }
@@ -59,7 +60,10 @@
       pick(step.lines);
       pick(step.strips);
       const last = Math.max(step.lines.length, step.strips.length);
-      place.textContent = `Step ${steps.indexOf(step) + 1} of ${steps.length}${last > 1 ? `, ${part + 1} of ${last}` : ""}`;
+      const told = { number: steps.indexOf(step) + 1, many: steps.length, part: part + 1, parts: last };
+      place.textContent = last > 1
+        ? gettext("Step {number} of {many}, {part} of {parts}", told)
+        : gettext("Step {number} of {many}", told);
     }
 
     // the move that is danced now, in the row that has it; a step counts its moves once or several times
@@ -109,20 +113,20 @@
       if (said.textContent !== words) said.textContent = words;
     }
 
-    const back = hall.button("Back", () => go(at - 1)), next = hall.button("Next", () => go(at + 1));
+    const back = hall.button(gettext("Back"), () => go(at - 1)), next = hall.button(gettext("Next"), () => go(at + 1));
     said.className = "wall-said";
     said.setAttribute("role", "status");
     place.className = "wall-place";
     place.setAttribute("role", "status");
     bar.prepend(said);
     bar.append(back, place, next);
-    if (document.fullscreenEnabled) bar.append(hall.button("Full screen", toggleFull));
+    if (document.fullscreenEnabled) bar.append(hall.button(gettext("Full screen"), toggleFull));
 
     function toggleFull() {
       const turned = document.fullscreenElement
         ? document.exitFullscreen()
         : document.documentElement.requestFullscreen();
-      turned.catch(() => say("This browser keeps its window as it is."));
+      turned.catch(() => say(gettext("This browser keeps its window as it is.")));
     }
 
     // a press anywhere but on a button or a link goes on

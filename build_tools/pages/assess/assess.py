@@ -7,9 +7,10 @@ from dataclasses import dataclass
 
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Neighbours, Unit
+from build_tools.page_words.words import _, of_schema
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
-from build_tools.pages.pieces.doors import ASSESS, SIGN, Door, doors, to_unit
+from build_tools.pages.pieces.doors import ASSESS, SIGN, Door, doors, said, to_unit
 from build_tools.pages.pieces.labelled import Labelled
 from build_tools.views.words.plain_words import name_in_words
 from build_tools.views.words.punctuation import capital
@@ -90,24 +91,26 @@ class AssessView:
 def assess_page(bank: Bank, unit: Unit, published: Collection[str] = ()) -> Page:
     """The page units/<slug>/assess.html, with ways to its neighbours among those `published`."""
     path = f"units/{unit.slug}/{ASSESS.href}"
+    here = said(ASSESS)
     view = AssessView(
-        frame=frame(bank, path, f"{ASSESS.words}: {unit.title}", ASSESS.about),
+        frame=frame(bank, path, f"{here.words}: {unit.title}", here.about),
         language=unit.language,
         unit=to_unit(unit),
-        heading=ASSESS.words,
+        heading=here.words,
         end_points=tuple(
             EndPointView(e.every_pupil, e.looks_like, e.getting_there, e.going_further)
             for e in unit.end_points.values()
         ),
         words=tuple(Labelled(word, plain) for word, plain in unit.words.items()),
         curriculum=tuple(
-            CurriculumView(f"{c.nation}, {c.stage}", c.says, c.met_by) for c in unit.curriculum
+            CurriculumView(f"{of_schema(c.nation)}, {c.stage}", c.says, c.met_by)
+            for c in unit.curriculum
         ),
         builds_on=_neighbours(unit.builds_on, published),
         leads_to=_neighbours(unit.leads_to, published),
         tried=tried_in_words(unit),
         readings=readings_in_words(unit),
-        sign=Link(SIGN.words, SIGN.href),
+        sign=Link(_(SIGN.words), SIGN.href),
         rights=rights_in_words(unit),
         doors=doors(unit, ASSESS),
     )

@@ -6,9 +6,10 @@ from dataclasses import dataclass
 
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
+from build_tools.page_words.words import _
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
-from build_tools.pages.pieces.doors import SIGN, to_unit
+from build_tools.pages.pieces.doors import SIGN, said, to_unit
 from build_tools.views.words.days import day_in_words
 from build_tools.views.words.punctuation import capital
 from build_tools.views.words.signing import ASPECTS, Aspect, of_this_edition, readings_in_words
@@ -55,13 +56,19 @@ class SignView:
 def sign_page(bank: Bank, unit: Unit) -> Page:
     """The page units/<slug>/sign.html."""
     path = f"units/{unit.slug}/{SIGN.href}"
-    around = frame(bank, path, f"{SIGN.words}: {unit.title}", SIGN.about, "print.js")
+    here = said(SIGN)
+    heading = f"{here.words}: {unit.title}"
+    around = frame(bank, path, heading, here.about, "print.js")
     view = SignView(
         frame=around,
         language=unit.language,
         unit=to_unit(unit),
-        heading=f"{SIGN.words}: {unit.title}",
-        edition=f"Edition {unit.edition}, issued on {day_in_words(unit.issued)}",
+        heading=heading,
+        edition=_(
+            "Edition {edition}, issued on {day}",
+            edition=unit.edition,
+            day=day_in_words(unit.issued),
+        ),
         aspects=tuple(_aspect(unit, aspect) for aspect in ASPECTS),
         readings=readings_in_words(unit),
         lines=_lines(unit),
@@ -75,17 +82,28 @@ def _aspect(unit: Unit, aspect: Aspect) -> AspectView:
     for one in unit.read_by:
         if aspect.name in one.read_for:
             here = of_this_edition(unit, one)
-            at = "at this edition" if here else f"at {one.edition}; this is {unit.edition}"
-            read.append(f"{capital(one.role)}, {at}")
-    return AspectView(capital(aspect.title), aspect.question, aspect.how, tuple(read))
+            role = capital(one.role)
+            read.append(
+                _("{role}, at this edition", role=role)
+                if here
+                else _(
+                    "{role}, at {edition}; this is {now}",
+                    role=role,
+                    edition=one.edition,
+                    now=unit.edition,
+                )
+            )
+    return AspectView(capital(_(aspect.title)), _(aspect.question), _(aspect.how), tuple(read))
 
 
 def _lines(unit: Unit) -> str:
+    role = _("dance adviser of a county service")
+    found = _("The last part wants one more rehearsal.")
     return (
         "read_by:\n"
-        "  - role: dance adviser of a county service\n"
+        f"  - role: {role}\n"
         f"    edition: {unit.edition}\n"
         f"    day: {unit.issued}\n"
         "    for: [truth, choices, watching]\n"
-        "    found: The last part wants one more rehearsal.\n"
+        f"    found: {found}\n"
     )

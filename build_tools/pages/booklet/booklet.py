@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
+from build_tools.page_words.words import _
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.doors import doors
@@ -97,17 +98,17 @@ def booklet_page(bank: Bank, unit: Unit) -> Page:
     path = f"units/{unit.slug}/booklet.html"
     shown = first_picture(unit)
     view = BookletView(
-        frame=frame(bank, path, f"{unit.title}, booklet", unit.summary, "booklet.js"),
+        frame=frame(bank, path, _("{unit}, booklet", unit=unit.title), unit.summary, "booklet.js"),
         language=unit.language,
-        paper_foot=f"{unit.title}, edition {unit.edition}",
+        paper_foot=_("{unit}, edition {edition}", unit=unit.title, edition=unit.edition),
         unit=Link(unit.title, "index.html"),
         title=unit.title,
         summary=unit.summary,
         facts=(
-            Labelled("For", years_in_words(unit)),
-            Labelled("Takes", lessons_in_words(unit)),
-            Labelled("Topics", topics_in_words(bank, unit.topics)),
-            Labelled("Space", unit.space.hall),
+            Labelled(_("For"), years_in_words(unit)),
+            Labelled(_("Takes"), lessons_in_words(unit)),
+            Labelled(_("Topics"), topics_in_words(bank, unit.topics)),
+            Labelled(_("Space"), unit.space.hall),
         ),
         dance_length=whole_dance_in_words(unit.dance),
         line=picture(small_line(unit.dance, "line")),

@@ -11,6 +11,7 @@ from markupsafe import Markup
 from build_tools.model.bank import Bank
 from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
+from build_tools.page_words.words import _
 from build_tools.pages.frame.frame import Frame, frame
 from build_tools.pages.hall.hall import Ways, groups_words, ways
 from build_tools.pages.page import Page
@@ -126,7 +127,12 @@ class CardView:
 def card_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
     """The page units/<slug>/lesson-<n>-card.html."""
     path = f"units/{unit.slug}/lesson-{lesson.number}-card.html"
-    title = f"Card for lesson {lesson.number}: {lesson.title}, {unit.title}"
+    title = _(
+        "Card for lesson {number}: {lesson}, {unit}",
+        number=lesson.number,
+        lesson=lesson.title,
+        unit=unit.title,
+    )
     talk = talk_view(unit, lesson, lesson.look_and_talk) if lesson.look_and_talk else None
     today = todays_moves(unit, lesson)
     drawn = {name: motif_drawn(unit.dance, name) for one in today.steps for name in one.drawn}
@@ -163,7 +169,7 @@ def _steps(
 ) -> tuple[CardStep, ...]:
     """The steps; the last that looks and talks has the lesson's closing questions."""
     looking = [n for n, step in enumerate(lesson.steps) if step.phase == "look and talk"]
-    afters = [*(step.does for step in lesson.steps[1:]), "The end of the lesson"]
+    afters = [*(step.does for step in lesson.steps[1:]), _("The end of the lesson")]
     plans = standing_plans(unit, lesson)
     yours = teachers_parts(unit, lesson, in_full=True)
     facts, helps = step_facts(unit, lesson), step_helps(unit, lesson, today)
@@ -211,5 +217,5 @@ def _looking(step: Step, talk: TalkView | None) -> _Looking:
     return {
         "look_for": step.look_for or talk.looking_for,
         "questions": talk.questions,
-        "talk": f"{talk.who}, at {talk.at}.",
+        "talk": _("{who}, at {what}.", who=talk.who, what=talk.at),
     }

@@ -10,9 +10,10 @@ from markupsafe import Markup
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import USUAL_CLASS
+from build_tools.page_words.words import _, ngettext
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
-from build_tools.pages.pieces.doors import READY, Door, doors, to_unit
+from build_tools.pages.pieces.doors import READY, Door, doors, said, to_unit
 from build_tools.pages.pieces.labelled import Labelled
 from build_tools.pages.pieces.notes import notes_html
 from build_tools.pages.pieces.stimulus import ItemView, shown_items
@@ -63,18 +64,18 @@ class ReadyView:
 def ready_page(bank: Bank, unit: Unit) -> Page:
     """The page units/<slug>/ready.html."""
     path = f"units/{unit.slug}/{READY.href}"
-    s = unit.stimulus
+    s, here = unit.stimulus, said(READY)
     view = ReadyView(
-        frame=frame(bank, path, f"{READY.words}: {unit.title}", READY.about),
+        frame=frame(bank, path, f"{here.words}: {unit.title}", here.about),
         language=unit.language,
         unit=to_unit(unit),
-        heading=READY.words,
+        heading=here.words,
         stimulus=(
-            Labelled("What it is", s.what),
-            Labelled("Show", s.show),
-            Labelled("Where", s.where),
-            Labelled("How long", kept_together(minutes_in_words(s.minutes))),
-            Labelled("Pupils look for", s.look_for),
+            Labelled(_("What it is"), s.what),
+            Labelled(_("Show"), s.show),
+            Labelled(_("Where"), s.where),
+            Labelled(_("How long"), kept_together(minutes_in_words(s.minutes))),
+            Labelled(_("Pupils look for"), s.look_for),
         ),
         content_note=s.content_note,
         items=shown_items(unit),
@@ -86,10 +87,10 @@ def ready_page(bank: Bank, unit: Unit) -> Page:
         without_props=unit.kit.without_props,
         skills=tuple(Labelled(skill.skill, skill.catch_up) for skill in unit.skills),
         spaces=(
-            Labelled("In a hall", unit.space.hall),
+            Labelled(_("In a hall"), unit.space.hall),
             *_halls(unit),
-            Labelled("In half a hall", unit.space.half_hall),
-            Labelled("In a classroom", unit.space.classroom),
+            Labelled(_("In half a hall"), unit.space.half_hall),
+            Labelled(_("In a classroom"), unit.space.classroom),
         ),
         halls_from=halls_from_in_words(unit.dance),
         notes=notes_html(unit.notes, 2),
@@ -107,15 +108,20 @@ def _halls(unit: Unit) -> Iterator[Labelled]:
     sizes: dict[str, list[str]] = {}
     for hall in _HALLS:
         words = room_in_words(unit_room(unit, USUAL_CLASS, hall))
-        sizes.setdefault(words, []).append(f"{hall.width:g} by {hall.depth:g}")
+        sizes.setdefault(words, []).append(
+            _("{width} by {depth}", width=f"{hall.width:g}", depth=f"{hall.depth:g}")
+        )
     for words, halls in sizes.items():
-        yield Labelled(f"{USUAL_CLASS} pupils in {listed(halls, 'or')} metres", words)
+        where = _(
+            "{pupils} pupils in {halls} metres", pupils=USUAL_CLASS, halls=listed(halls, "or")
+        )
+        yield Labelled(where, words)
 
 
 def _lessons(numbers: tuple[int, ...], of: int) -> str:
     if not numbers:
         return ""
     if len(numbers) == of > 1:
-        return "for every lesson"
-    word = "lesson" if len(numbers) == 1 else "lessons"
-    return f"for {word} {listed([str(n) for n in numbers])}"
+        return _("for every lesson")
+    which = listed([str(n) for n in numbers])
+    return ngettext("for lesson {which}", "for lessons {which}", len(numbers), which=which)

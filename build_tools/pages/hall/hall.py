@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from build_tools.model.lesson import Lesson
+from build_tools.page_words.words import _
 from build_tools.pages.frame.frame import Link
 from build_tools.views.lesson.grouping_in_words import grouping_in_words
 from build_tools.views.words.punctuation import capital
@@ -26,9 +27,11 @@ def ways(lesson: Lesson) -> Ways:
     """The ways between the views of one lesson."""
     page = f"lesson-{lesson.number}"
     return Ways(
-        Link(f"Lesson {lesson.number}: {lesson.title}", f"{page}.html"),
-        Link("Card", f"{page}-card.html"),
-        Link("On the wall", f"{page}-wall.html"),
+        Link(
+            _("Lesson {number}: {title}", number=lesson.number, title=lesson.title), f"{page}.html"
+        ),
+        Link(_("Card"), f"{page}-card.html"),
+        Link(_("On the wall"), f"{page}-wall.html"),
     )
 
 

@@ -90,6 +90,8 @@ class CardSetView:
     """The grouping of which each group has a set; None where one set is for the class."""
     said: str | None
     """How many sets there are, in words."""
+    in_a_row: str | None
+    """The same where it goes on from the heading."""
     cards: tuple[CardView, ...]
     """The cards of one set."""
     copies: tuple[int, ...]

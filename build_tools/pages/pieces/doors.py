@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from build_tools.model.dance import Dance
 from build_tools.model.unit import Unit
+from build_tools.page_words.words import N_, _
 from build_tools.pages.frame.frame import Link
 
 
@@ -21,30 +22,47 @@ class Door:
     """What is behind it."""
 
 
-READY = Door("Get ready", "ready.html", "What to show, what to collect, and how the unit works.")
-PARTS = Door(
-    "The dance in full", "parts.html", "Each part: who dances what, where they stand, how it ends."
+READY = Door(
+    N_("Get ready"),
+    "ready.html",
+    N_("What to show, what to collect, and how the unit works."),
 )
-MOVES = Door("Every move", "moves.html", "Each move drawn, and how pupils change it.")
+PARTS = Door(
+    N_("The dance in full"),
+    "parts.html",
+    N_("Each part: who dances what, where they stand, how it ends."),
+)
+MOVES = Door(N_("Every move"), "moves.html", N_("Each move drawn, and how pupils change it."))
 ASSESS = Door(
-    "Plan and assess", "assess.html", "What every pupil shows by the end, words and curriculum."
+    N_("Plan and assess"),
+    "assess.html",
+    N_("What every pupil shows by the end, words and curriculum."),
 )
 SIGN = Door(
-    "Before you sign", "sign.html", "What only a person can judge: a list to print and read it by."
+    N_("Before you sign"),
+    "sign.html",
+    N_("What only a person can judge: a list to print and read it by."),
 )
 """Not for who teaches: only the page Plan and assess leads there."""
+
+
+def said(door: Door) -> Door:
+    """One of these doors in the language of the page."""
+    return Door(_(door.words), door.href, _(door.about))
 
 
 def doors(unit: Unit, here: Door | None = None) -> tuple[Door, ...]:
     """The further pages of the unit, but for the one that is `here`."""
     found = (READY, PARTS, *((MOVES,) if unit.dance.motifs else ()), ASSESS)
-    return tuple(door for door in found if door is not here)
+    return tuple(said(door) for door in found if door is not here)
 
 
 def to_counts(dance: Dance) -> Link:
     """The way to what is heard: counts, or only cues where nobody counts."""
     counted = any(section.counts is not None for section in dance.sections.values())
-    return Link("Play the counts" if counted else "The cues, and who gives them", "counts.html")
+    return Link(
+        _("Play the counts") if counted else _("The cues, and who gives them"), "counts.html"
+    )
 
 
 def to_unit(unit: Unit) -> Link:

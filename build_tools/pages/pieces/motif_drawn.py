@@ -9,6 +9,7 @@ from fractions import Fraction
 from build_tools.body.poses import moved
 from build_tools.model.dance import Action, Dance
 from build_tools.movement.counts import figures
+from build_tools.page_words.words import _
 from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.views.dance.left_open import OPEN, drawn_actions
 from build_tools.views.dance.moves_before import moves_before
@@ -44,23 +45,27 @@ def motif_drawn(dance: Dance, name: str) -> MotifDrawn:
 def _words(actions: Sequence[Action], counted: bool) -> tuple[str, ...]:
     """Move by move: on which counts, what the body does, and the same in the words of dance."""
     if all(action.kind == OPEN for action in actions):
-        return ("Every move is as pupils choose.",)
+        return (_("Every move is as pupils choose."),)
     lines = []
     at = Fraction(0)
     for action, before in zip(actions, moves_before(actions), strict=True):
-        lines.append(f"{_when(at, action) if counted else ''}{_said(action, before)}")
+        said = _said(action, before)
+        lines.append(_on_counts(at, action, said) if counted else said)
         at += action.counts
     return tuple(lines)
 
 
-def _when(at: Fraction, action: Action) -> str:
+def _on_counts(at: Fraction, action: Action, move: str) -> str:
     first, last = figures(at + 1), figures(at + action.counts)
-    return f"Count {first}: " if action.counts <= 1 else f"Counts {first} to {last}: "
+    if action.counts <= 1:
+        return _("Count {first}: {move}", first=first, move=move)
+    return _("Counts {first} to {last}: {move}", first=first, last=last, move=move)
 
 
 def _said(action: Action, before: Action | None) -> str:
     if action.kind == OPEN:
-        return "as pupils choose."
+        chosen = _("as pupils choose")
+        return f"{chosen}."
     shown = deed_in_words(moved(action, before))
     trade = action_in_words(action, "").removeprefix(f"{action.word}: ")
     return f"{action_label(action)}. {capital(shown)} ({trade})."

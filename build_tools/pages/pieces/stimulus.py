@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from build_tools.model.unit import Unit
 from build_tools.model.work import Work
+from build_tools.page_words.words import _
 from build_tools.pages.frame.frame import Link
 from build_tools.pages.pieces.unit_card import is_picture, is_recording
 from build_tools.pages.pieces.verse import verse
@@ -43,7 +44,7 @@ def ways_to_show(unit: Unit) -> tuple[Link, ...]:
     for number, item in enumerate(unit.stimulus.items):
         if is_recording(item):
             continue
-        says = "Show the picture" if is_picture(item) else f"Read “{item.title}”"
+        says = _("Show the picture") if is_picture(item) else _("Read “{title}”", title=item.title)
         found.setdefault(is_picture(item), Link(says, f"show.html#{_anchor(number)}"))
     return tuple(found.values())
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
+from build_tools.page_words.words import _
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.doors import to_unit
@@ -33,7 +34,7 @@ class ShowView:
 def show_page(bank: Bank, unit: Unit) -> Page:
     """The page units/<slug>/show.html."""
     path = f"units/{unit.slug}/show.html"
-    title = f"What “{unit.title}” starts from"
+    title = _("What “{unit}” starts from", unit=unit.title)
     view = ShowView(
         frame=frame(bank, path, title, unit.stimulus.what, "stimulus_on_screen.js"),
         language=unit.language,

@@ -8,6 +8,7 @@ from build_tools.model.bank import Bank
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.model.work import Work
+from build_tools.page_words.words import _, pgettext
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.doors import Door, doors, to_counts
@@ -108,21 +109,28 @@ def unit_page(bank: Bank, unit: Unit) -> Page:
         title=unit.title,
         summary=unit.summary,
         facts=(
-            Labelled("For", years_in_words(unit)),
-            Labelled("Takes", lessons_in_words(unit)),
-            Labelled("Subjects", listed(unit.subjects)),
-            Labelled("Topics", topics_in_words(bank, unit.topics)),
-            *(() if unit.publisher == bank.name else (Labelled("From", unit.publisher),)),
+            Labelled(_("For"), years_in_words(unit)),
+            Labelled(_("Takes"), lessons_in_words(unit)),
+            Labelled(_("Subjects"), listed(unit.subjects)),
+            Labelled(_("Topics"), topics_in_words(bank, unit.topics)),
+            *(
+                ()
+                if unit.publisher == bank.name
+                else (Labelled(pgettext("who issued it", "From"), unit.publisher),)
+            ),
         ),
         hero=_hero(hero) if hero else None,
-        first_lesson=Link(f"Lesson {first.number}: {first.title}", lesson_href(first.number)),
+        first_lesson=Link(
+            _("Lesson {number}: {title}", number=first.number, title=first.title),
+            lesson_href(first.number),
+        ),
         shown=ways_to_show(unit),
-        booklet=Link("Print all of it", "booklet.html"),
+        booklet=Link(_("Print all of it"), "booklet.html"),
         told=dance_told(unit.dance),
         wide=picture(named_strip(unit.dance, _WIDE)),
         narrow=picture(named_strip(unit.dance, _NARROW)),
         ways=(
-            Link("Watch the dance from above", "dance.html"),
+            Link(_("Watch the dance from above"), "dance.html"),
             to_counts(unit.dance),
         ),
         lessons=tuple(
@@ -131,8 +139,8 @@ def unit_page(bank: Bank, unit: Unit) -> Page:
         ),
         doors=doors(unit),
         more=(
-            Link("The unit on one page", "sheet.html"),
-            Link("What comes before and after it", "next.html"),
+            Link(_("The unit on one page"), "sheet.html"),
+            Link(_("What comes before and after it"), "next.html"),
         ),
         tried=tried_in_words(unit),
     )
@@ -153,6 +161,6 @@ def _row(unit: Unit, lesson: Lesson, so_far: Growth) -> LessonRow:
         title=lesson.title,
         href=lesson_href(lesson.number),
         pupils_make=lesson.pupils_make,
-        choose=f"Pupils choose {choose}." if choose else None,
+        choose=_("Pupils choose {what}.", what=choose) if choose else None,
         so_far=picture(named_strip(unit.dance, _ROW, grown)),
     )

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
+from build_tools.page_words.words import _
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.labelled import Labelled
@@ -71,7 +72,8 @@ class SheetView:
 def sheet_page(bank: Bank, unit: Unit) -> Page:
     """The page units/<slug>/sheet.html."""
     path = f"units/{unit.slug}/{FILE}"
-    around = frame(bank, path, f"{unit.title} on one side", unit.summary, "print.js")
+    title = _("{unit} on one side", unit=unit.title)
+    around = frame(bank, path, title, unit.summary, "print.js")
     sections = unit.dance.sections
     view = SheetView(
         frame=around,
@@ -80,9 +82,9 @@ def sheet_page(bank: Bank, unit: Unit) -> Page:
         title=unit.title,
         summary=sentence(unit.summary),
         facts=(
-            Labelled("For", years_in_words(unit)),
-            Labelled("Takes", lessons_in_words(unit)),
-            Labelled("Links with", listed(unit.subjects)),
+            Labelled(_("For"), years_in_words(unit)),
+            Labelled(_("Takes"), lessons_in_words(unit)),
+            Labelled(_("Links with"), listed(unit.subjects)),
         ),
         dance=picture(small_line(unit.dance, "sheet")),
         dance_length=whole_dance_in_words(unit.dance),
@@ -109,6 +111,11 @@ def _made_by(unit: Unit) -> tuple[str, ...]:
     for item in works(unit):
         made.setdefault((item.by, item.licence), []).append(item.title)
     return tuple(
-        f"{'; '.join(titles)}: by {by}, {licence_in_words(licence)}."
+        _(
+            "{things}: by {maker}, {licence}.",
+            things="; ".join(titles),
+            maker=by,
+            licence=licence_in_words(licence),
+        )
         for (by, licence), titles in made.items()
     )

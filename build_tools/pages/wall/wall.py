@@ -10,6 +10,7 @@ from build_tools.model.bank import Bank
 from build_tools.model.dance import Dance
 from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
+from build_tools.page_words.words import _
 from build_tools.pages.frame.frame import Frame, frame
 from build_tools.pages.hall.hall import Ways, groups_words, ways
 from build_tools.pages.page import Page
@@ -141,7 +142,12 @@ class WallView:
 def wall_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
     """The page units/<slug>/lesson-<n>-wall.html."""
     path = f"units/{unit.slug}/lesson-{lesson.number}-wall.html"
-    title = f"Wall for lesson {lesson.number}: {lesson.title}, {unit.title}"
+    title = _(
+        "Wall for lesson {number}: {lesson}, {unit}",
+        number=lesson.number,
+        lesson=lesson.title,
+        unit=unit.title,
+    )
     own = tuple(WallPicture(o.src, o.shows, o.title) for o in lesson_pictures(lesson))
     first = _pictures(unit)[:1]
     view = WallView(

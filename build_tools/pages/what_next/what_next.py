@@ -6,6 +6,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from build_tools.model.bank import Bank
+from build_tools.page_words.speaking import speaking
+from build_tools.page_words.words import _
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.unit_card import UnitCard, moved
@@ -59,32 +61,37 @@ class NextView:
 
 def next_page(bank: Bank, unit: Findable, near: Related, cards: Cards) -> Page:
     """The page units/<slug>/next.html. It changes with other units, so it is none of the unit's."""
+    with speaking(cards[unit.slug].language):
+        return _next_page(bank, unit, near, cards)
+
+
+def _next_page(bank: Bank, unit: Findable, near: Related, cards: Cards) -> Page:
     path = f"units/{unit.slug}/next.html"
-    title = f"Before and after “{unit.title}”"
+    title = _("Before and after “{unit}”", unit=unit.title)
     view = NextView(
-        frame=frame(bank, path, title, "What goes on from it, and what leads up to it."),
+        frame=frame(bank, path, title, _("What goes on from it, and what leads up to it.")),
         unit=Link(unit.title, "index.html"),
         groups=(
             NearGroup(
                 "at-after",
-                "Go on with",
+                _("Go on with"),
                 unit.leads_to.in_words,
                 tuple(_after(cards, one) for one in near.goes_on),
-                "No unit of the bank goes on from it yet.",
+                _("No unit of the bank goes on from it yet."),
             ),
             NearGroup(
                 "at-before",
-                "Good to have done before",
+                _("Good to have done before"),
                 unit.builds_on.in_words,
                 tuple(_before(cards, one) for one in near.comes_before),
-                "No unit of the bank leads up to it yet.",
+                _("No unit of the bank leads up to it yet."),
             ),
             NearGroup(
                 "at-alike",
-                "About the same, for the same ages",
+                _("About the same, for the same ages"),
                 None,
                 tuple(_alike(bank, cards, one) for one in near.alike),
-                "No other unit for these ages is about the same.",
+                _("No other unit for these ages is about the same."),
             ),
         ),
     )
@@ -92,13 +99,13 @@ def next_page(bank: Bank, unit: Findable, near: Related, cards: Cards) -> Page:
 
 
 def _after(cards: Cards, near: Near) -> NearView:
-    again = f"It uses again: {_taught(near.again)}." if near.again else ""
-    new = f"New: {_taught(near.new)}." if near.new else ""
+    again = _("It uses again: {what}.", what=_taught(near.again)) if near.again else ""
+    new = _("New: {what}.", what=_taught(near.new)) if near.new else ""
     return NearView(moved(cards[near.unit.slug], "../../"), f"{again} {new}".strip())
 
 
 def _before(cards: Cards, near: Near) -> NearView:
-    why = f"It teaches first: {_taught(near.again)}." if near.again else ""
+    why = _("It teaches first: {what}.", what=_taught(near.again)) if near.again else ""
     return NearView(moved(cards[near.unit.slug], "../../"), why)
 
 
@@ -107,4 +114,5 @@ def _alike(bank: Bank, cards: Cards, near: Near) -> NearView:
 
 
 def _taught(words: tuple[str, ...]) -> str:
-    return listed([f"{MOVEMENT[word][:1].lower()}{MOVEMENT[word][1:]}" for word in words])
+    said = [_(MOVEMENT[word]) for word in words]
+    return listed([f"{one[:1].lower()}{one[1:]}" for one in said])

@@ -10,6 +10,7 @@ from build_tools.model.bank import Bank
 from build_tools.model.school_years import in_words
 from build_tools.model.unit import SchoolYears, Unit
 from build_tools.movement import forms
+from build_tools.page_words.words import N_
 from build_tools.views.dance.coverage import devices_done, met
 from build_tools.views.finding.words_typed import words_typed
 from build_tools.views.lesson.collecting import things_to_collect
@@ -45,23 +46,23 @@ _GROUPS = {
     "whole class": "The whole class",
 }
 MOVEMENT = {
-    "travel": "Travelling",
-    "turn": "Turning",
-    "jump": "Jumping",
-    "gesture": "Moving one part of the body",
-    "stillness": "Holding still",
-    "transfer": "Taking weight on other parts",
-    "unison": "All at the same time",
-    "canon": "One after another (canon)",
-    "question and answer": "Question and answer",
-    "mirror": "Mirroring",
-    "side by side": "Two things at once",
-    "retrograde": "Moves danced backwards",
-    "accumulation": "Building up move by move",
-    "change of speed": "Slower and faster",
-    "change of size": "Bigger and smaller",
-    "change of level": "Higher and lower",
-    "change of dynamics": "Strong, light, sudden, slow",
+    "travel": N_("Travelling"),
+    "turn": N_("Turning"),
+    "jump": N_("Jumping"),
+    "gesture": N_("Moving one part of the body"),
+    "stillness": N_("Holding still"),
+    "transfer": N_("Taking weight on other parts"),
+    "unison": N_("All at the same time"),
+    "canon": N_("One after another (canon)"),
+    "question and answer": N_("Question and answer"),
+    "mirror": N_("Mirroring"),
+    "side by side": N_("Two things at once"),
+    "retrograde": N_("Moves danced backwards"),
+    "accumulation": N_("Building up move by move"),
+    "change of speed": N_("Slower and faster"),
+    "change of size": N_("Bigger and smaller"),
+    "change of level": N_("Higher and lower"),
+    "change of dynamics": N_("Strong, light, sudden, slow"),
 }
 _FORMS: tuple[tuple[Callable[[tuple[str, ...]], bool], Value], ...] = (
     (forms.is_binary, Value("binary", "Two parts (A B)")),

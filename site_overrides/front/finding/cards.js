@@ -26,14 +26,17 @@
     part("title").textContent = unit.title;
     part("title").href = at("index.html");
     for (const name of ["years", "summary", "topics"]) part(name).textContent = unit[name];
-    part("from").textContent = unit.from && `From ${unit.from}`;
+    part("from").textContent = unit.from;
     if (unit.picture) {
       Object.assign(part("picture"), { src: unit.at + unit.picture, alt: unit.shows });
     } else {
       part("picture").remove();
     }
     part("strip").replaceWith(parsed(unit.strip, "svg"));
+    // a unit in another language than the page's says so, and the words of the page inside its card do
+    if (unit.language) card.lang = unit.language;
     const why = part("why");
+    if (unit.language) why.lang = document.documentElement.lang;
     for (const words of lines) {
       const line = why.cloneNode();
       line.textContent = words;
@@ -41,6 +44,8 @@
     }
     why.remove();
     const jump = part("lesson");
+    if (unit.lesson) card.querySelector(".jump > li").textContent = unit.lesson;
+    if (unit.lesson) jump.querySelector(".aside").textContent = `${unit.lesson} `;
     for (let lesson = 1; lesson <= unit.lessons; lesson += 1) {
       const item = jump.cloneNode(true);
       item.querySelector("a").href = at(`lesson-${lesson}.html`);

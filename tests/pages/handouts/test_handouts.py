@@ -14,8 +14,8 @@ from build_tools.disk.places import OVERRIDES
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import USUAL_CLASS
+from build_tools.pages.handouts.card_sets import CARD_POINTS
 from build_tools.pages.handouts.handouts import (
-    CARD_POINTS,
     HandoutsView,
     all_handouts_page,
     handouts_page,

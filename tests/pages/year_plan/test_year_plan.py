@@ -57,8 +57,8 @@ def test_the_template_uses_every_field() -> None:
         for kind, names in used.items()
         if (left := {field.name for field in dataclasses.fields(kind)} - names)
     }
-    # there are no ways to other pages around a plan, which lies in a folder of its own
-    assert idle == {"Frame": {"home", "finder", "foot"}}
+    # no ways to other pages are around a plan, which lies in a folder of its own, in English
+    assert idle == {"Frame": {"home", "finder", "foot", "words"}}
 
 
 def test_it_keeps_the_policy_and_escapes_what_authors_write() -> None:
