@@ -63,11 +63,10 @@
         })
         .forEach((each) => {
           dancers[each.one].busy = begins + each.end;
-          const legs = dancers[each.one].legs.length;
+          const { legs } = dancers[each.one], before = legs.length;
           move(dancers[each.one], each, begins);
-          const [, , , , , , , , flags = 0] = each.move;
-          if (dancers[each.one].legs.length > legs && (flags & 7) === 1 && room.partner[each.one] !== each.one) {
-            passing(dancers[each.one].legs.at(-1), each.partner, room.arm);
+          if (legs.length > before && (each.move[8] & 7) === 1 && room.partner[each.one] !== each.one) {
+            passing(legs.at(-1), each.partner, room.arm);
           }
         });
     }
@@ -75,19 +74,16 @@
 
   // a curved way sideways bent further out where it would pass a partner nearer than an arm, as going_round.py has it
   function passing(made, partner, arm) {
-    const [[x, y], [toX, toY]] = [made.here, made.there];
-    const long = floor.metres([x, y], [toX, toY]);
-    if (!made.bend || !long) return;
-    const [dx, dy] = [(toX - x) / long, (toY - y) / long];
-    const [outX, outY] = [partner[0] - x, partner[1] - y];
-    const part = (outX * dx + outY * dy) / long;
+    const { here: [x, y], there, bend } = made;
+    const long = floor.metres([x, y], there);
+    if (!bend || !long) return;
+    const [dx, dy] = [(there[0] - x) / long, (there[1] - y) / long];
+    const [px, py] = [partner[0] - x, partner[1] - y];
+    const part = (px * dx + py * dy) / long;
     if (part < 0.1 || part > 0.9) return;
-    const out = 4 * part * (1 - part);
-    const side = made.bend > 0 ? 1 : -1;
-    const aside = side * (outX * dy - outY * dx);
-    const goes = Math.abs(made.bend) * out;
-    if (goes <= aside || goes >= aside + 1.1 * arm) return;
-    made.bend = side * Math.min((aside + 1.1 * arm) / out, 0.5 * long);
+    const out = 4 * part * (1 - part), side = Math.sign(bend);
+    const aside = side * (px * dy - py * dx), goes = Math.abs(bend) * out, wide = aside + 1.1 * arm;
+    if (goes > aside && goes < wide) made.bend = side * Math.min(wide / out, long / 2);
   }
 
   function whoDances(who, together, placeOf) {
