@@ -193,7 +193,7 @@ def _is_short(items: Sequence[Any], head: str, shape: Shape) -> bool:
     if any(isinstance(item, Mapping | list) for item in items):
         return False
     each = (shape.each or ANY).takes
-    if each == "fields":
+    if each == "fields" and any("|" in str(item) for item in items):
         return False  # rows of moves
     if each == "text" and any(" " in str(item) or "\n" in str(item) for item in items):
         return False
