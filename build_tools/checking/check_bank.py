@@ -13,6 +13,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade, Problem
 from build_tools.rules.catalogue import all_rules
 from build_tools.rules.engine import run_bank_rules, run_rules
+from build_tools.rules.ground import GROUND
 from build_tools.rules.rule import Finding, Rule
 from build_tools.schema_check.check import check_document
 from build_tools.schema_check.formats import FIRST, newer_fields
@@ -250,7 +251,7 @@ def sign(
     """A finding with its rule, its grade in this bank, and its line and column."""
     return documents[finding.file].problem(
         rule.name,
-        grades.get(rule.name, rule.grade),
+        rule.grade if rule.name in GROUND else grades.get(rule.name, rule.grade),
         finding.path,
         finding.message,
         finding.help,

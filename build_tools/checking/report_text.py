@@ -17,15 +17,17 @@ def as_text(problems: Sequence[Problem], prefix: str) -> str:
             place = f"{prefix}{file}:{problem.line}:{problem.column}"
             message = one_line(problem.message)
             parts.append(f"{place}: {problem.severity}: {message} [{problem.rule}]")
+            help_, *to_copy = problem.help.split("\n")
             parts.append(
                 textwrap.fill(
-                    f"to mend it: {problem.help}",
+                    f"to mend it: {help_}",
                     width=100,
                     initial_indent="    ",
                     subsequent_indent="    ",
                     break_long_words=False,
                 )
             )
+            parts += [f"        {line}" for line in to_copy]
     return "\n".join(parts)
 
 
@@ -47,18 +49,23 @@ def as_summary(problems: Sequence[Problem], prefix: str) -> str:
         inside = len(parts) > 2 and parts[0] == "units"
         folders.setdefault("/".join(parts[:2]) if inside else problem.file, []).append(problem)
     lines = [f"{prefix}{folder}: {counted(found)}" for folder, found in folders.items()]
-    first = sorted(problems, key=lambda p: (GRADES.index(p.severity), p))[:FIRST_TO_MEND]
+    to_mend = [one for one in problems if one.severity != "note"]
+    first = sorted(to_mend or problems, key=lambda p: (GRADES.index(p.severity), p))[:FIRST_TO_MEND]
     left = len(problems) - len(first)
+    heading = "the first to mend:" if to_mend else "nothing to mend; the first notes:"
     worst = [folder for folder, found in folders.items() if found[0] in first or len(folders) == 1]
     one = worst[0] if worst else next(iter(folders))
+    more = f"`check --all {prefix}{one}` for every one"
+    if len(folders) > 1:
+        more = f"`check {prefix}{one}` for one place, `check --all` for every one"
     return "\n".join(
         [
             *lines,
             "",
-            "the first to mend:",
+            heading,
             *(as_text([problem], prefix) for problem in first),
             "",
-            f"{left} more: `check {prefix}{one}` for one place, `check --all` for every one",
+            f"{left} more: {more}",
         ]
     )
 

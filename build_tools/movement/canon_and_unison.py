@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from build_tools.model.dance import Passage
+from build_tools.movement.not_danceable import NotDanceable
 
 CHANGE_OVER = ("question and answer", "side by side")
 """Where each part has a thing of its own, and so can change over."""
@@ -59,10 +60,10 @@ def latest(spans: Iterable[PartSpan]) -> Fraction:
 def part_spans(passage: Passage, lengths: Mapping[str, Fraction]) -> tuple[PartSpan, ...]:
     """Every part's spans, from the start of the passage; `lengths` in counts by name.
 
-    Raises ValueError where `left_unsaid` finds something, KeyError for an unknown name.
+    Raises NotDanceable where `left_unsaid` finds something, KeyError for an unknown name.
     """
     if why := left_unsaid(passage):
-        raise ValueError(why)
+        raise NotDanceable(why)
     phrase = [(name, lengths[name]) for name in passage.what]
     long = sum((length for _, length in phrase), Fraction(0)) * passage.times
     count = parts_in(passage)

@@ -21,6 +21,7 @@ from build_tools.movement.devices import (
     Actions,
 )
 from build_tools.movement.effort import qualities
+from build_tools.movement.not_danceable import NotDanceable
 
 
 def total(actions: Actions) -> Fraction:
@@ -32,7 +33,7 @@ def total(actions: Actions) -> Fraction:
 def actions_of(dance: Dance, name: str) -> Actions:
     """The actions of the motif or development `name`, developed as far as it says.
 
-    Raises KeyError for an unknown name and ValueError for a development that cannot be carried
+    Raises KeyError for an unknown name and NotDanceable for a development that cannot be carried
     out or that goes round in a circle.
     """
     return _resolve(dance, name, ())
@@ -40,7 +41,7 @@ def actions_of(dance: Dance, name: str) -> Actions:
 
 def _resolve(dance: Dance, name: str, seen: tuple[str, ...]) -> Actions:
     if name in seen:
-        raise ValueError(f"{' from '.join((*seen, name))} goes round in a circle")
+        raise NotDanceable(f"{' from '.join((*seen, name))} goes round in a circle")
     if name in dance.motifs:
         return dance.motifs[name].actions
     development = dance.developments[name]
@@ -70,10 +71,10 @@ def develop(actions: Actions, development: Development, other: Actions = ()) -> 
     """Carry out `development` on `actions`; `other` is what a combination adds.
 
     Where pupils decide how it is changed, the actions and counts stay as they are.
-    Raises ValueError where `misfit` finds something wrong.
+    Raises NotDanceable where `misfit` finds something wrong.
     """
     if why := misfit(actions, development, other):
-        raise ValueError(why)
+        raise NotDanceable(why)
     if is_left_to_pupils(development):
         return actions
     if development.device == "combination":
@@ -88,7 +89,7 @@ def what_changes(actions: Actions, development: Development, other: Actions = ()
     these, or it is a repetition; and it keeps at least one action, or it is a contrast
     (Smith-Autard, Dance Composition). Where pupils decide, what the device names will differ.
     A mirror counts as a change of space though no sides are written.
-    Raises ValueError where `misfit` finds something wrong.
+    Raises NotDanceable where `misfit` finds something wrong.
     """
     after = develop(actions, development, other)
     if is_left_to_pupils(development) or development.device in _CHANGES_UNWRITTEN:

@@ -7,7 +7,9 @@ from dataclasses import dataclass, field
 
 from build_tools.model.bank import BankOutline
 from build_tools.model.unit import Unit
+from build_tools.movement.not_danceable import NotDanceable
 from build_tools.rules.allowances import stale_allowances, stale_in_bank
+from build_tools.rules.ground import GROUND
 from build_tools.rules.rule import Finding, Rule
 from build_tools.rules.said_of_the_first import without_repeats
 
@@ -27,6 +29,9 @@ class Outcome:
 def run_rules(unit: Unit, rules: Iterable[Rule]) -> Outcome:
     """Run `rules` on `unit`, those that others need first; rules for the whole bank are left.
 
+    Where the ground under all is broken, a rule that cannot go on is skipped, whether or not it
+    says that it needs that ground.
+
     A rule that reads sentences is left too where the unit is written in another language; what a
     unit allows of it is not called stale.
     """
@@ -35,7 +40,7 @@ def run_rules(unit: Unit, rules: Iterable[Rule]) -> Outcome:
     unread: set[str] = set()
     broken: set[str] = set()
     used: set[str] = set()
-    for rule in rules:
+    for rule in sorted(rules, key=lambda one: one.name not in GROUND):
         if rule.check is None:
             continue
         if rule.reads and language != rule.reads:
@@ -45,11 +50,19 @@ def run_rules(unit: Unit, rules: Iterable[Rule]) -> Outcome:
             outcome.skipped += 1
             broken.add(rule.name)
             continue
-        findings = [(rule, found) for found in without_repeats(unit, list(rule.check(unit)))]
+        try:
+            yielded = list(rule.check(unit))
+        except (NotDanceable, LookupError):
+            if not broken & GROUND:
+                raise
+            outcome.skipped += 1
+            broken.add(rule.name)
+            continue
+        findings = [(rule, found) for found in without_repeats(unit, yielded)]
         if not findings:
             continue
         broken.add(rule.name)
-        if rule.name in unit.allow:
+        if rule.name in unit.allow and rule.name not in GROUND:
             used.add(rule.name)
             outcome.allowed += findings
         else:

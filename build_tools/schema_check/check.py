@@ -67,7 +67,8 @@ def _meant(misfit: Misfit) -> Iterator[str]:
     if misfit.keyword == "additionalProperties" and not misfit.is_name:
         properties = misfit.schema.get("properties", {})
         for name in misfit.value:
-            if name not in properties and (near := nearest(name, sorted(properties))):
+            free = sorted(set(properties) - set(misfit.value))
+            if name not in properties and (near := nearest(name, free)):
                 yield near
 
 
@@ -80,7 +81,8 @@ def _say(
     elif misfit.keyword == "additionalProperties":
         for name in misfit.value:
             if name not in properties:
-                said = unknown_field(name, properties, _belongs(name, misfit.path, kind))
+                belongs = _belongs(name, misfit.path, kind)
+                said = unknown_field(name, properties, belongs, misfit.value)
                 yield "unknown-field", (*misfit.path, name), said
     elif misfit.keyword == "required":
         # every absent field is named by each complaint about one of them; the set keeps one
@@ -89,7 +91,7 @@ def _say(
                 said = missing_field(name, description(properties.get(name, {}), kind))
                 yield "missing-field", misfit.path, said
     else:
-        yield "wrong-value", misfit.path, wrong_value(field_name(misfit.path), misfit)
+        yield "wrong-value", misfit.path, wrong_value(field_name(misfit.path), misfit, kind)
 
 
 def _belongs(name: str, path: FieldPath, kind: Kind) -> str:

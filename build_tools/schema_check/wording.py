@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 from difflib import get_close_matches
 from typing import Any
 
 from build_tools.schema_check.misfit import Misfit
+from build_tools.schema_check.shown_how import lines_to_copy
+from build_tools.schema_check.teachers_words import said_for
 
 _TYPES = {
     "integer": "a whole number",
@@ -21,13 +23,18 @@ Said = tuple[str, str]
 """A message and its help."""
 
 
-def unknown_field(name: str, known: Iterable[str], belongs: str = "") -> Said:
-    """For a field that the schema does not know here; `belongs` is the field it belongs under."""
+def unknown_field(
+    name: str, known: Iterable[str], belongs: str = "", there: Collection[str] = ()
+) -> Said:
+    """For a field that the schema does not know here; `belongs` is the field it belongs under.
+
+    What is `there` already is not what it was meant to be.
+    """
     known = sorted(known)
     message = f"`{cut_short(name)}` is not a field that is read here"
     if belongs:
         return message, f"it belongs under `{belongs}`: has the line `{belongs}:` above it gone?"
-    if near := nearest(name, known):
+    if near := nearest(name, [one for one in known if one not in there]):
         return message, f"did you mean `{near}`?"
     instead = "if it goes on with the text above it, set it in further than that; else put what it"
     return message, f"{instead} says under one of: {', '.join(known)}"
@@ -51,11 +58,15 @@ def wrong_name(misfit: Misfit) -> Said:
     return f"the name `{cut_short(misfit.value)}` is not {comment}", f"use {comment}"
 
 
-def wrong_value(name: str, misfit: Misfit) -> Said:
-    """For a value that does not fit; `name` is its field as the author sees it."""
+def wrong_value(name: str, misfit: Misfit, within: str) -> Said:
+    """For a value that does not fit; `name` is its field as the author sees it.
+
+    `within` is the schema that it does not fit.
+    """
     worder = _WORDERS.get(misfit.keyword)
     if worder is not None:
-        return worder(name, misfit)
+        message, help_ = worder(name, misfit)
+        return message, help_ + (_shown_how(misfit, within) if misfit.keyword == "type" else "")
     comment = _comment(misfit)
     return f"{name} does not fit", f"write {comment}"
 
@@ -74,6 +85,20 @@ def _type(name: str, misfit: Misfit) -> Said:
     return f"{name} is {_kind_of(misfit.value)}, but it takes {takes}", f"write {takes}"
 
 
+def _shown_how(misfit: Misfit, within: str) -> str:
+    """The same as lines to copy, each on a line of its own; nothing where no list or fields do."""
+    field = next((part for part in reversed(misfit.path) if isinstance(part, str)), "")
+    part = misfit.schema
+    if misfit.path and isinstance(misfit.path[-1], int):
+        part = {"type": "array", "items": part}
+    lines = lines_to_copy(field, part, within)
+    if not lines or (
+        misfit.path[-1:] != (field,) and not lines_to_copy(field, misfit.schema, within)
+    ):
+        return ""
+    return "".join(["; such as", *(f"\n{line}" for line in lines)])
+
+
 def _enum(name: str, misfit: Misfit) -> Said:
     newest = misfit.bound[-1]
     if isinstance(misfit.value, int) and isinstance(newest, int) and misfit.value > newest:
@@ -83,7 +108,7 @@ def _enum(name: str, misfit: Misfit) -> Said:
         )
     options = [str(option) for option in misfit.bound]
     message = f"{name} is {_kind_of(misfit.value)}, which is not one of its words"
-    if near := nearest(str(misfit.value), options):
+    if near := said_for(str(misfit.value), options) or nearest(str(misfit.value), options):
         return message, f'did you mean "{near}"? The words are: {", ".join(options)}'
     return message, f"use one of: {', '.join(options)}"
 

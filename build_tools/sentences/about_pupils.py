@@ -174,6 +174,7 @@ PART = Saying(
         lay|display|shine|set|arrange|sort|shuffle|choose ~5 @sign
     v:give !out ~5 @sign
     conduct|direct|choreograph|coach|narrate|referee|umpire|announce|dj|mark|score
+    call|point|show|name|announce|say ~3 wall|turn|way|direction|side
     be ~3 conductor|director|caller|narrator|judge|eye|reporter|critic|coach|timekeeper|drummer|
         musician|choreographer|photographer|referee|announcer|detective|leader|host|presenter|
         storyteller|scribe|mentor|assistant|voice|audience|wind|weather|designer|dj
@@ -181,7 +182,7 @@ PART = Saying(
         comment|talk|present|discuss|compare|give
     @look ~~14 help ~1 the|to|them|a|one|class|group|choose|decide
     tell|report|suggest|advise|praise|coach|feed|help|comment ~4 @dance|them|us|back|what|which
-    say ~4 @dance|what|which|who|how|when|where|whether
+    say ~4 @dance|what|which|who|whose|how|when|where|whether
     read|tell|speak|recite|whisper|call ~5 aloud|poem|story|words|verse|out|text|lines|narration|
         script
     count ~3 aloud|us|them|in|beats|bars|eights|counts|dancers|class|for|moves|four

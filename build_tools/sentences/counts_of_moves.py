@@ -56,6 +56,8 @@ class Claim:
     counts: int
     said: str
     listed: tuple[str, ...] = ()
+    in_all: bool = False
+    """Whether it is said to be that of all together: eight counts in all."""
 
 
 def lengths_said(text: str, moves: Sequence[str], names: Sequence[str]) -> tuple[Claim, ...]:
@@ -242,7 +244,20 @@ class _Text:
         listed = self._listed(place)
         first, last = min(place, number.first), max(place, number.last)
         return Claim(
-            (self.moves[place],), None, number.counts, self.reading.between(first, last), listed
+            (self.moves[place],),
+            None,
+            number.counts,
+            self.reading.between(first, last),
+            listed,
+            in_all=self._in_all(number),
+        )
+
+    def _in_all(self, number: Length) -> bool:
+        """A quarter turn and a rest, eight counts in all."""
+        after = [self._word(number.last + at, self.words[number.last].sentence) for at in (1, 2)]
+        said = [word.form for word in after if word]
+        return bool(said) and (
+            said[0] == "altogether" or said[:2] in (["in", "all"], ["in", "total"])
         )
 
     def _whole(self, place: int, number: Length) -> Claim:

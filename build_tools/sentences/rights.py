@@ -139,7 +139,10 @@ FILMING = Saying(
     set ?up ~2 @camera|tripod !down|aside|away
     teacher|adult|pupil|partner|helper|one ~2 films|videos|records|photographs ~4 @dancer
     tripod|selfie|selfies|freeze-frame-photo
-    post|upload|stream|share|publish|tweet|send|email|airdrop|put|show ~6 @picture|@media
+    post|upload|stream|share|publish|tweet|send|email|airdrop ~6 @picture|@media
+    put|show ~4 @picture|@media of|with ~3 @dancer|themselves|pupils|children|faces
+    put|show ~6 @picture|@media ~~6 @guests|@online|display|corridor|home
+    show|put ~2 your|their|our|his|her ~2 @picture|@media
     @picture|@media ~~6 on|to|for|in|with|onto ~3 @online|display|corridor|wall|families|parents|
         screen|next|class|board
     post|upload|publish|tweet|share|stream ~~6 on|to|onto|for|in ~3 @online

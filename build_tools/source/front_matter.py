@@ -221,7 +221,7 @@ def _read_fields(yaml_text: str, first_line: int, kind: Kind | None) -> _Read:
 
 
 def _with_moves(data: Any, kind: Kind, yaml_text: str) -> Spread:
-    if kind == "unit" and " | " in yaml_text:
+    if kind == "unit" and (" | " in yaml_text or "\t" in yaml_text):
         return spread(data)
     return Spread(data, frozenset(), ())
 

@@ -8,6 +8,7 @@ from random import Random
 
 import pytest
 
+from build_tools.checking.report_text import as_text
 from build_tools.problem import Problem
 from build_tools.schema_check.check import MOST_MISFITS, check_document, field_name
 from build_tools.schema_check.wording import cut_short, lower_first, nearest
@@ -421,7 +422,7 @@ def test_whatever_is_wrong_is_said_in_plain_words() -> None:
         assert help_[0].islower(), help_
         assert not message.endswith("."), message
         assert not help_.endswith("."), help_
-        assert "\n" not in message + help_
+        assert "\n" not in message + help_.partition("; such as\n")[0]
 
 
 @pytest.mark.parametrize(
@@ -466,3 +467,56 @@ def test_a_file_of_another_sort_is_not_said_a_thousand_times() -> None:
     assert 0 < len(others) < MOST_MISFITS
     assert first.line == 2
     assert "`steps` has 400 lines, and 10 is the most" in {p.message for p in (first, *others)}
+
+
+@pytest.mark.parametrize(
+    ("kind", "old", "new", "meant"),
+    [
+        ("unit", "as: canon,", "as: together,", "unison"),
+        ("unit", "as: canon,", "as: one after another,", "canon in turn"),
+        ("unit", "by: each pupil", "by: each group", "groups"),
+        ("unit", "by: groups", "by: groups of 4", "groups"),
+        ("lesson", "grouping: pairs", "grouping: partners", "pairs"),
+        ("lesson", "grouping: fours", "grouping: Groups of 4", "fours"),
+        ("lesson", "grouping: whole class", "grouping: everyone", "whole class"),
+        ("lesson", "intensity: steady", "intensity: medium", "steady"),
+    ],
+)
+def test_what_teachers_say_is_known_before_what_is_spelt_alike(
+    kind: Kind, old: str, new: str, meant: str
+) -> None:
+    text = next(t for t in _all_texts(kind) if old in t)
+    found = faults_in(kind, text.replace(old, new, 1))
+    assert [f'did you mean "{meant}"?' in p.help for p in found] == [True], found
+
+
+def test_a_list_of_fields_is_shown_as_lines_to_copy() -> None:
+    """Advice that named no field led to the next error."""
+    text = next(t for t in _all_texts("unit") if "\n    heard:\n      - {" in t)
+    wrong = re.sub(
+        r"\n    heard:\n(?:      - \{.*\n)+", "\n    heard: silence, 4 counts\n", text, count=1
+    )
+    (found,) = (p for p in faults_in("unit", wrong) if "`heard`" in p.message)
+    assert found.help.endswith("such as\nheard:\n  - counts: 4\n    sound: beat")
+    line = text.replace("\n    heard:\n      - {", "\n    heard:\n      - silence, 4\n      - {", 1)
+    (found,) = faults_in("unit", line)
+    assert found.help.endswith("such as\nheard:\n  - counts: 4\n    sound: beat")
+    printed = as_text([found], "").splitlines()
+    assert printed[-3:] == ["        heard:", "          - counts: 4", "            sound: beat"]
+
+
+def test_a_field_that_stands_there_already_is_no_advice() -> None:
+    text = text_of("unit").replace("\nmotifs:", "\nskill: hop\nmotifs:", 1)
+    (found,) = faults("unit", text)
+    assert "did you mean `skills`" not in found.help
+
+
+def _all_texts(kind: Kind) -> list[str]:
+    pattern = "unit.md" if kind == "unit" else "lesson-*.md"
+    return [p.read_text("utf-8") for p in sorted((CONTENT / "units").glob(f"*/{pattern}"))]
+
+
+def faults_in(kind: Kind, text: str) -> list[Problem]:
+    result = read_markdown(FILES[kind], text.encode())
+    assert isinstance(result, Document), result
+    return check_document(result, kind)

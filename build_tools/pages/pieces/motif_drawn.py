@@ -20,7 +20,7 @@ from build_tools.views.diagrams.figure_strip import figure_strip
 from build_tools.views.diagrams.strip import strip_title
 from build_tools.views.diagrams.strip_changes import changes_unseen
 from build_tools.views.words.plain_words import action_in_words, action_label
-from build_tools.views.words.punctuation import capital
+from build_tools.views.words.punctuation import capital, stopped
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,4 +68,4 @@ def _said(action: Action, before: Action | None) -> str:
         return f"{chosen}."
     shown = deed_in_words(moved(action, before))
     trade = action_in_words(action, "").removeprefix(f"{action.word}: ")
-    return f"{action_label(action)}. {capital(shown)} ({trade})."
+    return f"{stopped(action_label(action))} {capital(shown)} ({trade})."

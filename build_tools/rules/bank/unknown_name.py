@@ -25,6 +25,8 @@ from build_tools.views.words.plain_words import listed
 GRADE: Grade = "error"
 SOURCE = "common practice, no source"
 
+WHOLE = "whole"
+_TAKES_WHOLE = ("dances", "shows")
 _MOVES = "a motif or development"
 _SECTION = "a section"
 _CHOICE = "a choice"
@@ -74,7 +76,7 @@ def _names_in_lesson(lesson: Lesson) -> Iterator[tuple[FieldPath, str, str]]:
             ("settles", step.settles, _CHOICE),
         ):
             for n, name in enumerate(names):
-                if name != "whole" or field not in ("dances", "shows"):
+                if name != WHOLE or field not in _TAKES_WHOLE:
                     yield ("steps", index, field, n), name, wanted
     if lesson.look_and_talk:
         for n, name in enumerate(lesson.look_and_talk.end_points):
@@ -106,7 +108,9 @@ def _unless_known(
             else f"use {_one_of(known)}",
         )
         return
-    near = nearest(name, known)
+    if field in _TAKES_WHOLE:
+        known.append(WHOLE)
+    near = WHOLE if WHOLE in known and WHOLE in name.split("-") else nearest(name, known)
     yield Finding(
         file,
         path,

@@ -46,8 +46,8 @@ def check(unit: Unit) -> Iterator[Finding]:
             where[0],
             f"no `heard` says what sounds {listed(tuple(dict.fromkeys(places.values())))}, where "
             "the sound changes or is not counted",
-            "write under `heard` what sounds, piece after piece, such as "
-            "{seconds: 6, sound: roll} or {counts: 8, sound: silence}",
+            "write under `heard` what sounds, each piece on a line with a hyphen, such as "
+            "`- {seconds: 6, sound: roll}` or `- {counts: 8, sound: silence}`",
         )
 
 

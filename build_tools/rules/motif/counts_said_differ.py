@@ -70,6 +70,8 @@ def check(unit: Unit) -> Iterator[Finding]:
             right = _right(unit, claim, said.known_by)
             if not right or claim.counts in right:
                 continue
+            if claim.in_all and claim.counts in _with_all(unit, claim, said.known_by):
+                continue
             if claim.name is None and len(claim.moves) == 1:
                 right |= _on_the_way(dance, claim.moves[0])
                 if claim.counts in right:
@@ -141,6 +143,12 @@ def _known(unit: Unit, known_by: StepPlace) -> Iterator[str]:
             yield name
 
 
+def _with_all(unit: Unit, claim: Claim, known_by: StepPlace) -> frozenset[Fraction]:
+    """The counts of everything in which one of the moves is danced, each as a whole."""
+    rows = (row for row in _rows(unit, known_by) if row)
+    return frozenset(_sum(row) for row in rows if {word for word, _ in row} & {*claim.moves})
+
+
 @lru_cache(maxsize=256)
 def _moves(dance: Dance, name: str) -> _Row | None:
     """The words of the moves with their counts; None where pupils decide how long they are."""
@@ -166,7 +174,7 @@ def _in_row(row: _Row, claim: Claim) -> frozenset[Fraction]:
         return frozenset({_sum(row[own.index(first) : own.index(last) + 1])})
     alone = {counts for word, counts in row if word in claim.moves}
     together = _sum([one for one in row if one[0] in claim.listed])
-    return frozenset(alone | ({together} if len(claim.listed) > 1 else set()))
+    return frozenset(alone | ({together} if together and len(claim.listed) > 1 else set()))
 
 
 def _on_the_way(dance: Dance, move: str) -> frozenset[Fraction]:

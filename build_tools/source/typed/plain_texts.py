@@ -22,6 +22,9 @@ from build_tools.source.yaml_reader import read_yaml
 _BLOCK = re.compile(r"[|>](?:[-+]?[1-9]?|[1-9][-+])(?:\s+#.*)?\Z")
 MOST_QUOTED_LINES = 60
 _REMARK = re.compile(r"\s+#")
+_MARKS_NOT_SHOWN = (
+    "the quotation marks round this text are not shown; where pupils say it, write “ and ” round it"
+)
 
 
 class TextReader:
@@ -44,6 +47,8 @@ class TextReader:
             return quoted
         parts = [rest.text] if rest.text else []
         while (line := self._further(above, started=bool(parts))) is not None:
+            if parts and self.starts_a_line(line, above, parts[-1]):
+                break
             if line.indent <= above:
                 self._told(line, "this line is read as the end of the text above it", path)
             empty = self._skip_empty()
@@ -55,6 +60,20 @@ class TextReader:
         for part in parts[1:]:
             text += part if part.startswith("\n") else f" {part}"
         return plain_letters(self._without_marks(text, rest, path))
+
+    def starts_a_line(self, line: Line, starts: int, before: str) -> bool:
+        """Whether a line is the next text of a list, whose hyphens stand at `starts`.
+
+        The text before it is a whole sentence, and it starts another just below the hyphens.
+        """
+        held = self.cursor.open[-1]
+        return (
+            held.lists
+            and held.shape.takes == "text"
+            and line.indent == starts
+            and before.rstrip("\"'”’)")[-1:] in (".", "!", "?")
+            and line.text[:1].isupper()
+        )
 
     def _without_marks(self, text: str, rest: Line, path: FieldPath) -> str:
         """The text without marks that stand round it as a whole, or open it and never close."""
@@ -150,6 +169,9 @@ class TextReader:
         if after.strip():
             self.made.beside[path] = after.strip()
         self.cursor.at = at
+        plain = words == " ".join(words.split()) and not after.strip()
+        if words and plain and not needs_marks(words):
+            self._told(rest, _MARKS_NOT_SHOWN, path)
         return words
 
     def _within_marks(self, line: Line, above: int) -> bool:

@@ -125,6 +125,8 @@ class _Reader:
         if lacking:
             help_ = f"put a colon after `{lacking}`, if that is the field you mean; else set the "
             help_ += "line in further than the text above it"
+        elif line.text[0] in "{[":
+            help_ = "start the line with a hyphen and a space, if it is a line of the list above it"
         elif key is not None:
             message = f"“{shown(key.typed)}” is too long for the name of a field"
         self.made.fault("broken-yaml", line.number, line.indent + 1, message, help_)
@@ -168,12 +170,16 @@ class _Reader:
     def _list(self, each: Shape, above: int, path: FieldPath, name: str) -> list[Any]:
         """The lines of a list, each starting with a mark at `above` or further in."""
         held: list[Any] = []
+        starts = above
         self.cursor.open.append(Open(each, above, above, lists=True))
         while (line := self.cursor.peek()) is not None:
             inner = bullet(line, numbers=each.takes != "fields")
             if inner is None or line.indent < above or self._of_another(inner, each):
                 lines = (each.takes == "text" and not held) or _is_row(line, each)
-                if inner is not None or not lines or line.indent <= above:
+                again = self._starts_again(line, each, held, starts)
+                if held and isinstance(held[-1], str):
+                    again = again or self.texts.starts_a_line(line, starts, held[-1])
+                if inner is not None or not (lines or again) or line.indent <= above - again:
                     break
                 inner = line
                 self.made.guess(line.number, line.indent + 1, f"this is read as a line of `{name}`")
@@ -185,9 +191,28 @@ class _Reader:
             inside = (*path, len(held))
             self.cursor.keep_remarks(inside)
             self.made.places[inside] = (line.number, inner.indent + 1)
+            starts = line.indent
             held.append(self._item(each, line, inner, inside, name))
         self.cursor.open.pop()
         return held
+
+    def _starts_again(self, line: Line, each: Shape, held: list[Any], starts: int) -> bool:
+        """Whether a line without its hyphen is the next part of a list of fields.
+
+        It names the field that the part above it starts with, where the hyphens stand, and
+        nothing further out knows that name.
+        """
+        if each.takes != "fields" or not held or not isinstance(held[-1], dict):
+            return False
+        key = key_of(line.text, each)
+        first = next(iter(held[-1]), None)
+        around = [o.shape.fields for o in self.cursor.open[:-1]]
+        return (
+            key is not None
+            and key.meant == first
+            and line.indent == starts
+            and not any(key.meant in fields for fields in around)
+        )
 
     def _of_another(self, inner: Line, each: Shape) -> bool:
         """Whether a line starts a part of a list further out, whose fields know its name."""
@@ -221,8 +246,11 @@ class _Reader:
 
 
 def _is_row(line: Line, each: Shape) -> bool:
-    """Whether a line is a row of moves without its hyphen."""
-    return each.takes == "fields" and "travel" in each.fields and "|" in line.text
+    """Whether a line without its hyphen is a row of moves, or fields between braces."""
+    if each.takes != "fields":
+        return False
+    row = "|" in line.text or "\t" in line.text
+    return line.text.startswith("{") or ("travel" in each.fields and row)
 
 
 _TOO_DEEP = (

@@ -43,6 +43,8 @@ _FIELDS = {
 _ALSO = {"as": "word", "move": "action", "body part": "part", "dynamics": "how", "turn": "turn by"}
 _USUAL = "word | action | counts | level | part | how"
 _RULER = re.compile(r"[\s|:-]*-[\s|:-]*\Z")
+_PARTED = re.compile(r"[|\t]")
+"""What parts the cells of a row: a bar, or a tab where it was pasted out of a table."""
 _WORDS = re.compile(r"\s*[,;/+&]\s*|\s+and\s+|\s+")
 
 
@@ -100,7 +102,8 @@ def spread(data: Any) -> Spread:
 
 def _has_rows(motif: Any) -> bool:
     rows = motif.get("actions") if isinstance(motif, dict) else None
-    return isinstance(rows, list) and any(isinstance(row, str) and "|" in row for row in rows)
+    listed = rows if isinstance(rows, list) else []
+    return any(isinstance(row, str) and _PARTED.search(row) for row in listed)
 
 
 def columns_of(row: str) -> tuple[str, ...]:
@@ -120,7 +123,8 @@ def _cells(row: str, *, bars: bool) -> list[str]:
     text = row.strip()
     if bars and text.startswith("|") and text.endswith("|"):
         text = text[1:-1]
-    return [cell.strip() for cell in text.split("|")]
+    between = "\t" if "\t" in text and "|" not in text else "|"
+    return [cell.strip() for cell in text.split(between)]
 
 
 def _move(row: str, columns: Sequence[str], shape: Shape) -> dict[str, Any] | tuple[str, str]:
@@ -141,6 +145,11 @@ def _move(row: str, columns: Sequence[str], shape: Shape) -> dict[str, Any] | tu
             f"this row has {len(cells)} parts, and {len(columns)} columns are named: "
             f"{' | '.join(columns)}",
             "name a column for each part, or see whether a bar is too many",
+        )
+    if len(cells) == 1 and len(cells[0].split()) > 1:
+        return (
+            "the parts of this row have no bars between them",
+            f"put a bar between them, an empty part too: {' | '.join(columns)}",
         )
     typed = {column: cell for column, cell in zip(columns, cells, strict=False) if cell}
     kind = str(meant(typed.get("action", ""), Shape("word", words=KINDS), "action"))

@@ -75,7 +75,8 @@ class ShortReader:
         return value
 
     def _note(self, words: str, value: Any, rest: Line, path: FieldPath) -> None:
-        self.made.guess(rest.number, rest.indent + 1, read_as(words, value), path)
+        if said := read_as(words, value):
+            self.made.guess(rest.number, rest.indent + 1, said, path)
 
     def _listed(self, shape: Shape, words: str, rest: Line, path: FieldPath, name: str) -> Any:
         """A list without brackets; what could be words of one text stays as it is."""
@@ -153,7 +154,8 @@ class ShortReader:
             return lines[number].number, lines[number].indent + at - starts[number] + 1
 
         def changed(words: str, value: Any, at: int) -> None:
-            guesses.append((*where(at), read_as(words, value)))
+            if said := read_as(words, value):
+                guesses.append((*where(at), said))
 
         def placed(inner: FieldPath, at: int) -> None:
             found_places[(*path, *inner)] = where(at)
@@ -200,10 +202,12 @@ class ShortReader:
 
 
 def read_as(words: str, value: Any) -> str:
-    """How something was read, in words."""
+    """How something was read, in words; nothing where to the eye it is what was typed."""
     if isinstance(value, list):
         value = ", ".join(str(one) for one in value)
     said = {True: "yes", False: "no"}.get(value, value) if isinstance(value, bool) else value
     if not words:
         return f"this is read as one text: “{shown(str(said))}”"
+    if " ".join(words.split()) == str(said):
+        return ""
     return f"“{shown(words)}” is read as {shown(str(said))}"

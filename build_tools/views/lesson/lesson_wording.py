@@ -9,7 +9,7 @@ from build_tools.model.unit import Unit
 from build_tools.page_words.words import N_, _, ngettext, of_schema
 from build_tools.views.lesson.shortening import can_be_shortened
 from build_tools.views.words.plain_words import listed, minutes_in_words
-from build_tools.views.words.punctuation import quoted, sentence
+from build_tools.views.words.punctuation import quoted, sentence, small
 
 DEFERENCE = N_("Your school’s risk assessment and your employer’s policy come before this page.")
 EVERY_TIME = N_(
@@ -114,7 +114,10 @@ def what_comes_after(unit: Unit, lesson: Lesson) -> str:
 
 def looked_for_last_time(talk: LookAndTalk) -> str:
     """What was looked for in the lesson before."""
-    return _("Last time you looked for {what}.", what=talk.looking_for.rstrip("."))
+    what = talk.looking_for.strip()
+    if "?" in what:
+        return _("Last time you looked: {what}", what=sentence(what))
+    return _("Last time you looked for {what}.", what=small(what.rstrip(".!")))
 
 
 def never_did(unit: Unit, lesson: Lesson) -> str:
@@ -161,8 +164,10 @@ def _step_named(lesson: Lesson, words: str) -> str:
 
 
 def _short(lesson: Lesson) -> str:
-    named = _left_out_by_number(lesson.trouble[_SHORT])
-    return f"{_left_out(lesson, named)}{_later(lesson, named)}"
+    words = lesson.trouble[_SHORT]
+    named = _left_out_by_number(words)
+    meant = _left_out_by_phase(lesson, words)
+    return f"{_left_out(lesson, named, meant)}{_later(lesson, named | meant)}"
 
 
 _NUMBERS = re.compile(r"\d+")
@@ -177,9 +182,31 @@ def _left_out_by_number(words: str) -> frozenset[int]:
     return frozenset(map(int, said))
 
 
-def _left_out(lesson: Lesson, named: frozenset[int]) -> str:
-    """Which steps the author's line on short time means, and the minutes that they save."""
-    waits = [n for n, step in enumerate(lesson.steps, start=1) if step.can_wait or n in named]
+_PHASE_LEFT_OUT = re.compile(
+    r"(?<!never )(?<!not )(?<!n['’]t )\b[Ll]eave out (?:the )?(?:"
+    r"(?P<explore>exploring|explore step)|(?P<recall>recalling|recall step)|"
+    r"(?P<rehearse>rehearsing|rehearse step))\b"
+)
+
+
+def _left_out_by_phase(lesson: Lesson, words: str) -> frozenset[int]:
+    """The steps that the author's line leaves out by what they are for: leave out exploring.
+
+    Where steps are marked as such that can wait, those are meant, and nothing is guessed.
+    """
+    if any(step.can_wait for step in lesson.steps):
+        return frozenset()
+    phases = {found.lastgroup for found in _PHASE_LEFT_OUT.finditer(words)}
+    return frozenset(n for n, step in enumerate(lesson.steps, start=1) if step.phase in phases)
+
+
+def _left_out(lesson: Lesson, named: frozenset[int], meant: frozenset[int]) -> str:
+    """Which steps the author's line on short time means, and the minutes that they save.
+
+    `named` are those that it gives by number, `meant` those that it gives by what they are for.
+    """
+    known = named | meant
+    waits = [n for n, step in enumerate(lesson.steps, start=1) if step.can_wait or n in known]
     if not waits:
         return ""
     saved = minutes_in_words(sum(lesson.steps[n - 1].minutes for n in waits))

@@ -10,6 +10,28 @@ def capital(words: str) -> str:
     return words[:1].upper() + words[1:]
 
 
+_OPENERS = frozenset(
+    (
+        "a an the one two three four how who what when where which whether that this these those "
+        "each every all both some any your their our its his her no clear sharp still"
+    ).split(" ")
+)
+
+
+def small(words: str) -> str:
+    """The same words inside a sentence: a small word that began one loses its capital.
+
+    A word that could be a name keeps it.
+    """
+    first = words.split(maxsplit=1)[0] if words.strip() else ""
+    return words[:1].lower() + words[1:] if first.lower() in _OPENERS else words
+
+
+def stopped(words: str) -> str:
+    """The same words with a stop at the end, where they have no mark of their own there."""
+    return words if words.endswith((".", "?", "!")) else f"{words}."
+
+
 def sentence(words: str) -> str:
     """The same words as a sentence: a capital at the start, a stop at the end."""
     text = capital(words.strip())

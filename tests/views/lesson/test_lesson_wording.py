@@ -1,0 +1,48 @@
+"""Words round the steps: what was looked for, and what a teacher short of time leaves out."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from build_tools.views.lesson.lesson_wording import looked_for_last_time, trouble_in_words
+from build_tools.views.words.punctuation import small, stopped
+from tests.support.sound_bank import real_unit
+
+LESSON = real_unit().lessons[0]
+TALK = LESSON.look_and_talk
+
+
+@pytest.mark.parametrize(
+    ("looking_for", "said"),
+    [
+        ("still feet", "Last time you looked for still feet."),
+        ("A push from the feet.", "Last time you looked for a push from the feet."),
+        ("Newton's push", "Last time you looked for Newton's push."),
+        ("Is the clump still? (2 counts)", "Last time you looked: Is the clump still? (2 counts)."),
+        ("who grows, one by one?", "Last time you looked: Who grows, one by one?"),
+    ],
+)
+def test_what_was_looked_for_reads_as_one_sentence(looking_for: str, said: str) -> None:
+    assert TALK is not None
+    assert looked_for_last_time(replace(TALK, looking_for=looking_for)) == said
+
+
+def test_a_mark_at_the_end_is_not_doubled() -> None:
+    assert stopped("clump!") == "clump!"
+    assert stopped("clump") == "clump."
+    assert small("A push") == "a push"
+    assert small("") == ""
+
+
+def test_leaving_out_exploring_is_the_step_that_explores() -> None:
+    """It is not told to be shortened after it was left out."""
+    steps = tuple(replace(one, can_wait=False) for one in LESSON.steps)
+    explores = [n for n, one in enumerate(steps, start=1) if one.phase == "explore"]
+    assert explores
+    trouble = {**LESSON.trouble, "short_of_time": "Leave out exploring."}
+    lesson = replace(LESSON, steps=steps, trouble=trouble)
+    (said,) = (text for _, text in trouble_in_words(lesson) if "Leave out exploring" in text)
+    assert f"step {explores[0]}: it saves" in said
+    assert f"shorten step {explores[0]}" not in said
