@@ -10,12 +10,11 @@ def capital(words: str) -> str:
     return words[:1].upper() + words[1:]
 
 
-_OPENERS = frozenset(
-    (
-        "a an the one two three four how who what when where which whether that this these those "
-        "each every all both some any your their our its his her no clear sharp still"
-    ).split(" ")
+_SMALL_WORDS = (
+    "a an the one two three four how who what when where which whether that this these those "
+    "each every all both some any your their our its his her no clear sharp still"
 )
+_OPENERS = frozenset(_SMALL_WORDS.split())
 
 
 def small(words: str) -> str:
