@@ -9,10 +9,21 @@ from tests.page_words.written_by_authors import Written
 from tests.support.banks import UNIT
 from tests.support.sound_bank import real_bank, real_unit
 
-DONE: tuple[str, ...] = ()
+DONE: tuple[str, ...] = (
+    *("index.html", "ready.html", "show.html", "wall.html", "booklet.html", "sheet.html"),
+    "lesson-1-handouts.html",
+)
 """Names of pages that say nothing in English any more: each developer adds theirs, as `card.html`
 for lesson-1-card.html and the like."""
-MOST_LEFT = {"lesson-1.html": 40, "show.html": 6}
+MOST_LEFT = {
+    "lesson-1.html": 11,
+    "lesson-1-card.html": 10,
+    # a word that the author explains is one that the schema lists
+    "assess.html": 1,
+    "to-print.html": 1,
+    # the fields of a unit's file
+    "sign.html": 1,
+}
 """Pages that are under way: how much may be left at most. It only ever goes down."""
 
 
