@@ -15,7 +15,7 @@ from build_tools.page_words.tables import TABLES
 
 TAGS = sorted(file.stem for file in TABLES.glob("*.po"))
 _RULE = re.compile(r"([^{}]+)\{([^{}]*)\}")
-_SAYS = re.compile(r'\bcontent:[^;}]*"[^"]*[A-Za-z]{2}')
+_SAYS = re.compile(r'\bcontent:(?:[^;"]|"[^"A-Za-z]*")*"[^"]*[A-Za-z]{2}')
 _VARIABLE = re.compile(r'var\((--[a-z-]+), "[^"]*[A-Za-z]{2}')
 STYLES = "\n".join(file.read_text(encoding="utf-8") for file in sorted(OVERRIDES.rglob("*.css")))
 
