@@ -21,12 +21,13 @@ STYLES = "\n".join(file.read_text(encoding="utf-8") for file in sorted(OVERRIDES
 
 
 def saying() -> list[str]:
-    """The selectors of rules that say words, but those for one language."""
-    return [
+    """The selectors of rules that say words, but those for one language and those of margins."""
+    found = (
         selector.split("\n")[-1].strip()
         for selector, rule in _RULE.findall(STYLES)
-        if _SAYS.search(rule) and ":lang(" not in selector and not selector.strip().startswith("@")
-    ]
+        if _SAYS.search(rule)
+    )
+    return [one for one in found if ":lang(" not in one and not one.startswith("@")]
 
 
 def test_there_are_such_rules() -> None:
