@@ -2,6 +2,7 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});
+  const { gettext } = bank;
   const AS_WRITTEN = ["alone", "whole class"];
 
   // `facts` as bank.stepFacts gives them. Gives { minutes, sittings, sentence }; a sitting is a list
@@ -18,7 +19,8 @@
     }
     const { parts, sentence } = sums.sittings(facts, minutes);
     if (parts.length) return { minutes, sittings: parts, sentence };
-    return { minutes: all, sittings: [planned], sentence: `${sentence} The minutes here are the planned ones.` };
+    const asPlanned = gettext("The minutes here are the planned ones.");
+    return { minutes: all, sittings: [planned], sentence: `${sentence} ${asPlanned}` };
   };
 
   // "twelve pairs and one three", or "" where the page's own words say it already

@@ -1,4 +1,5 @@
-// Numbers as they are said.
+// Numbers as they are said. In another language than English they stay figures: their words would have to agree
+// with what is counted.
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});
@@ -9,6 +10,7 @@
 
   // a whole number up to 99 in words; figures from 100
   sums.numberInWords = (number) => {
+    if (bank.pageWords) return String(number);
     if (number < ONES.length) return ONES[number];
     if (number > 99) return String(number);
     const ones = number % 10;

@@ -3,9 +3,11 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});
+  const { gettext, ngettext } = bank;
   const LET_PASS = 30; // seconds: the sum is a rough one
-  const WHERE = "Watchers sit close together along the front, with their feet in, so that the " +
-    "dancers face them and have the rest of the floor.";
+  const WHERE = gettext(
+    "Watchers sit close together along the front, with their feet in, so that the dancers face them and have the rest of the floor.",
+  );
 
   // How step `index` shows in `minutes`, with this many dancing; null where it shows nothing that is timed.
   // Every other group dances and the rest watch, then they swap, unless the step's words say that groups
@@ -43,24 +45,27 @@
   }
 
   function instead([half, all]) {
-    if (half) return "let half the groups dance at once";
-    return all ? "let all dance at once, and watch with those who are not dancing" : null;
+    if (half) return gettext("let half the groups dance at once");
+    return all ? gettext("let all dance at once, and watch with those who are not dancing") : null;
   }
 
   function turnAbout(places, atOnce, grouping) {
     const [all, some] = [places.length, atOnce].map(sums.numberInWords);
-    const what = grouping === "alone" ? "pupils" : "groups";
-    return `The ${all} ${what} dance ${some} at a time, and the rest watch.`;
+    return grouping === "alone"
+      ? gettext("The {all} pupils dance {some} at a time, and the rest watch.", { all, some })
+      : gettext("The {all} groups dance {some} at a time, and the rest watch.", { all, some });
   }
 
   function who(runs) {
-    if (!runs.length) return "Nobody dances.";
-    if (runs.length === 1) return "All dance at once, and you watch with those who are not dancing.";
+    if (!runs.length) return gettext("Nobody dances.");
+    if (runs.length === 1) return gettext("All dance at once, and you watch with those who are not dancing.");
     const [first, second] = runs.map((run) => sums.numberInWords(run.length));
-    if (first === "one" && second === "one") {
-      return "One group dances and the other watches, then they swap.";
-    }
-    return `Every other group dances, ${first} at once, and the rest watch. Then they swap, and ` +
-      `${second} ${second === "one" ? "dances" : "dance"}.`;
+    if (runs.every((run) => run.length === 1)) return gettext("One group dances and the other watches, then they swap.");
+    return ngettext(
+      "Every other group dances, {first} at once, and the rest watch. Then they swap, and {second} dances.",
+      "Every other group dances, {first} at once, and the rest watch. Then they swap, and {second} dance.",
+      runs[1].length,
+      { first, second },
+    );
   }
 })();

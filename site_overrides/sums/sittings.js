@@ -2,6 +2,7 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});
+  const { gettext, ngettext } = bank;
   const FRAME = ["warm-up", "recall", "cool-down"];
   const RECAP = 0; // the number of the recap, which is no step of the lesson
   const RECAP_MINUTES = 2;
@@ -10,7 +11,7 @@
   const least = (sitting) => added(sums.leasts(sitting));
   const planned = (sitting) => added(sitting.map((step) => step.minutes));
 
-  sums.minutes = (many) => `${many} minute${many === 1 ? "" : "s"}`;
+  sums.minutes = (many) => ngettext("{number} minute", "{number} minutes", many);
 
   // the step that opens a second sitting: dance again what was made, in the groups it was made in
   sums.recap = (grouping) => ({
@@ -26,13 +27,15 @@
     const cuts = places(steps).map((after) => cut(steps, after));
     if (!cuts.length) {
       const needed = least(steps);
-      return { parts: [], least: 0, sentence: `This lesson needs at least ${sums.minutes(needed)} to teach.` };
+      const sentence = gettext("This lesson needs at least {minutes} to teach.", { minutes: sums.minutes(needed) });
+      return { parts: [], least: 0, sentence };
     }
     const needs = (pair) => Math.max(least(pair[0]), least(pair[1]));
     const fewest = Math.min(...cuts.map(needs));
     const holding = cuts.filter((pair) => needs(pair) <= minutes);
     if (!holding.length) {
-      const sentence = `Two sittings need at least ${sums.minutes(fewest)} to teach each time.`;
+      const needed = { minutes: sums.minutes(fewest) };
+      const sentence = gettext("Two sittings need at least {minutes} to teach each time.", needed);
       return { parts: [], least: fewest, sentence };
     }
     const uneven = (pair) => Math.abs(planned(pair[0]) - planned(pair[1]));
@@ -40,7 +43,7 @@
     return {
       parts: best.map((sitting) => fitted(sitting, minutes)),
       least: fewest,
-      sentence: `Teach it in two sittings of ${sums.minutes(minutes)}.`,
+      sentence: gettext("Teach it in two sittings of {minutes}.", { minutes: sums.minutes(minutes) }),
     };
   };
 
