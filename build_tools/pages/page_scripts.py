@@ -90,7 +90,7 @@ PAGE_SCRIPTS = {
         "wall/wall.js",
         "pieces/kept-settings.js",
     ),
-    "counts.js": (*_PLAYING, *_COUNTS),
+    "counts.js": (*_WORDS, *_PLAYING, *_COUNTS),
     "dance_from_above.js": (
         *_WORDS,
         "sums/school-year.js",

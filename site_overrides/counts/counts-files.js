@@ -1,6 +1,7 @@
 // Saves what is chosen as a sound file and as a MIDI file, made on the page itself.
 (() => {
   const bank = (window.danceUnitBank ||= {});
+  const { gettext } = bank;
   const counts = (bank.counts ||= {});
 
   for (const root of document.querySelectorAll('[data-part="counts-save"]:not([data-started])')) {
@@ -16,7 +17,7 @@
         const bytes = ending === "wav" ? counts.wav(score) : counts.midi(score);
         const name = `${slug(score.file)}-${score.tempo}.${ending}`;
         save(new Blob([bytes], { type }), name);
-        said.textContent = `Saved as ${name}.${[...uncounted(score), ...notPlayed(score)].join("")}`;
+        said.textContent = [gettext("Saved as {name}.", { name }), ...uncounted(score), ...notPlayed(score)].join(" ");
       });
     }
     root.hidden = false;
@@ -37,17 +38,22 @@
     const spans = stretches.filter((one) => one.counts === undefined);
     return spans.map(({ short, lasts, heard }) => {
       const silent = heard.every(({ strokes }) => !strokes.length);
-      return silent ? ` In it, ${lasts} seconds are silent for ${short}.` : ` In it, ${short} lasts ${lasts} seconds.`;
+      return silent
+        ? gettext("In it, {seconds} seconds are silent for {part}.", { seconds: lasts, part: short })
+        : gettext("In it, {part} lasts {seconds} seconds.", { seconds: lasts, part: short });
     });
   }
 
   // what no drum can be for: a voice, and the school's own track
-  const LEFT = { voice: "your voice", recording: "your own recording" };
+  const LEFT = {
+    voice: (parts) => gettext("No drum, for your voice: {parts}.", { parts }),
+    recording: (parts) => gettext("No drum, for your own recording: {parts}.", { parts }),
+  };
 
   function notPlayed({ stretches }) {
-    return Object.entries(LEFT).flatMap(([kind, whose]) => {
+    return Object.entries(LEFT).flatMap(([kind, said]) => {
       const left = stretches.filter(({ heard }) => heard.some(({ sound }) => sound === kind)).map(({ short }) => short);
-      return left.length ? [` No drum, for ${whose}: ${[...new Set(left)].join(", ")}.`] : [];
+      return left.length ? [said([...new Set(left)].join(", "))] : [];
     });
   }
 })();

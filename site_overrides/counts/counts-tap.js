@@ -1,6 +1,7 @@
 // Tap along to a track: its tempo, and whether its speed and its length suit the dance.
 (() => {
   const bank = (window.danceUnitBank ||= {});
+  const { gettext } = bank;
   const counts = (bank.counts ||= {});
 
   for (const root of document.querySelectorAll('[data-part="counts-tap"]:not([data-started])')) {
@@ -28,7 +29,7 @@
       const left = tap.LEAST - times.length;
       use.hidden = found === null;
       if (found === null) {
-        say(times.length ? [left > 0 ? `${times.length} tapped. ${left} more.` : "Go on tapping."] : []);
+        say(times.length ? [left > 0 ? gettext("{number} tapped. {left} more.", { number: times.length, left }) : gettext("Go on tapping.")] : []);
         return;
       }
       const { tempo: beat, words } = tap.speed(found, dance);
@@ -36,7 +37,7 @@
       const lines = [words];
       if (track.value.trim()) {
         const seconds = tap.seconds(track.value);
-        lines.push(seconds === null ? "Write the track’s length as minutes and seconds, such as 2:45." : tap.long(seconds, dance, beat));
+        lines.push(seconds === null ? gettext("Write the track’s length as minutes and seconds, such as 2:45.") : tap.long(seconds, dance, beat));
       }
       say(lines);
     }

@@ -1,6 +1,7 @@
 // The player on the page of counts: what is chosen, the big number, who dances what lit as it goes.
 (() => {
   const bank = (window.danceUnitBank ||= {});
+  const { gettext } = bank;
   const counts = (bank.counts ||= {});
   const STEP = 4; // beats a minute, for slower and faster
   const OWN_KEYS = "input:not([type=checkbox]), select, textarea, button, summary, a[href], label";
@@ -44,16 +45,16 @@
 
     function still() {
       big.textContent = "–";
-      now.textContent = "Press start, or the space bar.";
+      now.textContent = gettext("Press start, or the space bar.");
       whoNow.replaceChildren();
       hears("", "");
-      then.textContent = elements.length > 1 ? `First: ${nameOf(elements[0])}` : "";
+      then.textContent = elements.length > 1 ? gettext("First: {name}", { name: nameOf(elements[0]) }) : "";
       light([]);
     }
 
     function setTempo(wanted) {
       tempo = player.tempo(wanted);
-      shownTempo.textContent = `${tempo} beats a minute`;
+      shownTempo.textContent = gettext("{tempo} beats a minute", { tempo });
       usual.hidden = tempo === written;
     }
 
@@ -64,7 +65,7 @@
     }
 
     player.onState(({ state, stretch: at, trouble }) => {
-      go.textContent = state === "stopped" ? "Start" : "Stop";
+      go.textContent = state === "stopped" ? gettext("Start") : gettext("Stop");
       next.hidden = state !== "waiting";
       if (said.textContent !== trouble) said.textContent = trouble;
       if (state === "stopped") { still(); speak.stop(); return; }
@@ -74,8 +75,8 @@
       now.textContent = shortName(element);
       const { least, most } = element.dataset;
       whoNow.replaceChildren(
-        line(`Not counted: ${least === most ? least : `${least} to ${most}`} seconds.`),
-        line(`Ends on: ${text(element, "cue")} Then press next.`),
+        line(gettext("Not counted: {seconds} seconds.", { seconds: least === most ? least : gettext("{least} to {most}", { least, most }) })),
+        line(gettext("Ends on: {cue} Then press next.", { cue: text(element, "cue") })),
       );
       hears("", "");
       then.textContent = after(at);
@@ -87,8 +88,10 @@
       big.textContent = at.shown;
       speak.say(at.told ? at.word : at.shown);
       const lit = at.lit.map(({ stretch: n, count, piece }) => ({ element: elements[n], rows: rowsAt(elements[n], count), count, piece }));
-      const place = at.kind === "in" ? "counting in" : `count ${at.count} of ${at.of}`;
-      now.textContent = `${shortName(elements[at.stretch])}, ${place}`;
+      const section = shortName(elements[at.stretch]);
+      now.textContent = at.kind === "in"
+        ? gettext("{section}, counting in", { section })
+        : gettext("{section}, count {count} of {many}", { section, count: at.count, many: at.of });
       const lines = lit.flatMap(({ element, rows }) => ("join" in element.dataset ? [nameOf(element)] : rows.filter(isDanced).map(rowSaid)));
       if (lines.join() !== [...whoNow.children].map((one) => one.textContent).join()) whoNow.replaceChildren(...lines.map(line));
       const here = lit.at(-1);
@@ -106,14 +109,14 @@
 
     // what sounds now, and the word of this count
     function hears(sound, saying) {
-      sounding.textContent = sound ? `Heard: ${sound}` : "";
+      sounding.textContent = sound ? gettext("Heard: {sound}", { sound }) : "";
       word.textContent = saying;
       word.hidden = !saying || saying === big.textContent;
     }
 
     function after(index) {
-      if (index + 1 < elements.length) return `Then: ${nameOf(elements[index + 1])}`;
-      return elements.length > 1 ? "Then the end." : "";
+      if (index + 1 < elements.length) return gettext("Then: {name}", { name: nameOf(elements[index + 1]) });
+      return elements.length > 1 ? gettext("Then the end.") : "";
     }
 
     choice.addEventListener("change", choose);
@@ -148,13 +151,13 @@
 
   function nameOf(element) {
     const letter = letterOf(element), name = text(element, "name");
-    return letter ? `Section ${letter}: ${name}` : name.charAt(0).toUpperCase() + name.slice(1);
+    return letter ? gettext("Section {letter}: {name}", { letter, name }) : name.charAt(0).toUpperCase() + name.slice(1);
   }
 
   function shortName(element) {
     const letter = letterOf(element);
-    if (letter) return `Section ${letter}`;
-    return "join" in element.dataset ? "On the way" : nameOf(element);
+    if (letter) return gettext("Section {letter}", { letter });
+    return "join" in element.dataset ? gettext("On the way") : nameOf(element);
   }
 
   function letterOf(element) {
@@ -207,7 +210,8 @@
   function voice(place, box) {
     const speech = window.speechSynthesis;
     if (!speech) return { say() {}, stop() {} };
-    const own = () => speech.getVoices().find((one) => one.localService && one.lang.startsWith("en"));
+    const language = (document.documentElement.lang || "en").slice(0, 2);
+    const own = () => speech.getVoices().find((one) => one.localService && one.lang.startsWith(language));
     const offer = () => { place.hidden = !own(); };
     offer();
     speech.addEventListener("voiceschanged", offer);

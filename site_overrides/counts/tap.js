@@ -1,6 +1,7 @@
 // The tempo of taps, and what it means for a dance. Sums and sentences only.
 (() => {
   const bank = (window.danceUnitBank ||= {});
+  const { gettext, ngettext } = bank;
   const counts = (bank.counts ||= {});
   const LEAST = 8; // taps
   const PAUSE = 3; // seconds without a tap begin a new try
@@ -39,20 +40,32 @@
 
   // Whether the speed suits. `dance` is { tempo, slowest, fastest, age }.
   function speed(tapped, dance) {
-    const beat = Math.round(tapped), is = `Your track has ${beat} beats a minute`;
-    for (const [times, how] of [[2, "Clap twice as often"], [0.5, "Clap every other beat"]]) {
+    const beat = Math.round(tapped);
+    for (const [times, said] of [[2, TWICE], [0.5, EVERY_OTHER]]) {
       const other = Math.round(tapped * times);
       if (!near(tapped, dance.tempo) && near(other, dance.tempo)) {
-        return { tempo: other, words: `${is} as you tapped it. ${how} and it is ${other}, close to the dance’s ${dance.tempo}. It suits.` };
+        return { tempo: other, words: said({ beat, other, tempo: dance.tempo }) };
       }
     }
-    if (beat < dance.slowest || beat > dance.fastest) {
-      const kind = beat < dance.slowest ? "slow" : "fast";
-      return { tempo: beat, words: `${is}. That is too ${kind} to keep at age ${dance.age}: ${dance.slowest} to ${dance.fastest} can be kept.` };
+    return { tempo: beat, words: asTapped(beat, dance) };
+  }
+
+  const TWICE = (places) =>
+    gettext("Your track has {beat} beats a minute as you tapped it. Clap twice as often and it is {other}, close to the dance’s {tempo}. It suits.", places);
+  const EVERY_OTHER = (places) =>
+    gettext("Your track has {beat} beats a minute as you tapped it. Clap every other beat and it is {other}, close to the dance’s {tempo}. It suits.", places);
+
+  function asTapped(beat, { tempo, slowest, fastest, age }) {
+    if (beat < slowest) {
+      return gettext("Your track has {beat} beats a minute. That is too slow to keep at age {age}: {slowest} to {fastest} can be kept.", { beat, age, slowest, fastest });
     }
-    if (near(beat, dance.tempo)) return { tempo: beat, words: `${is}. It suits: the dance is written for ${dance.tempo}.` };
-    const kind = beat < dance.tempo ? "slower" : "faster";
-    return { tempo: beat, words: `${is}. It can be kept at age ${dance.age}, but it is ${kind} than the ${dance.tempo} the dance is written for. Try one motif at this speed first.` };
+    if (beat > fastest) {
+      return gettext("Your track has {beat} beats a minute. That is too fast to keep at age {age}: {slowest} to {fastest} can be kept.", { beat, age, slowest, fastest });
+    }
+    if (near(beat, tempo)) return gettext("Your track has {beat} beats a minute. It suits: the dance is written for {tempo}.", { beat, tempo });
+    return beat < tempo
+      ? gettext("Your track has {beat} beats a minute. It can be kept at age {age}, but it is slower than the {tempo} the dance is written for. Try one motif at this speed first.", { beat, age, tempo })
+      : gettext("Your track has {beat} beats a minute. It can be kept at age {age}, but it is faster than the {tempo} the dance is written for. Try one motif at this speed first.", { beat, age, tempo });
   }
 
   const near = (a, b) => Math.abs(a - b) <= NEAR * b;
@@ -66,22 +79,26 @@
   // Whether a track of `track` seconds is long enough.
   function long(track, dance, at) {
     const { least, most } = needed(dance, at);
-    const takes = `The dance takes ${range(least, most)} at ${at} beats a minute.`;
-    if (track >= most) return `${takes} Your track is long enough, with ${clock(track - most)} over.`;
-    if (track >= least) return `${takes} Your track is long enough only if the parts without counts are kept short.`;
-    return `${takes} Your track is ${clock(least - track)} too short: play it again from the start, or choose a longer one.`;
+    const takes = gettext("The dance takes {time} at {tempo} beats a minute.", { time: range(least, most), tempo: at });
+    return `${takes} ${enough(track, least, most)}`;
+  }
+
+  function enough(track, least, most) {
+    if (track >= most) return gettext("Your track is long enough, with {time} over.", { time: clock(track - most) });
+    if (track >= least) return gettext("Your track is long enough only if the parts without counts are kept short.");
+    return gettext("Your track is {time} too short: play it again from the start, or choose a longer one.", { time: clock(least - track) });
   }
 
   function range(least, most) {
     const [from, to] = [clock(least), clock(most)];
-    return from === to ? from : `${from} to ${to}`;
+    return from === to ? from : gettext("{least} to {most}", { least: from, most: to });
   }
 
   function clock(length) {
     const all = Math.round(length), minutes = Math.floor(all / 60), rest = all % 60;
-    const said = (n, word) => `${n} ${word}${n === 1 ? "" : "s"}`;
-    if (!minutes) return said(rest, "second");
-    return rest ? `${said(minutes, "minute")} ${said(rest, "second")}` : said(minutes, "minute");
+    const words = minutes ? [ngettext("{number} minute", "{number} minutes", minutes)] : [];
+    if (rest || !minutes) words.push(ngettext("{number} second", "{number} seconds", rest));
+    return words.join(" ");
   }
 
   counts.tap = { LEAST, tempo, seconds, speed, needed, long };

@@ -1,6 +1,7 @@
 // The dance from above: plays the whole class to the sound, or goes on count by count, phrase by phrase.
 (() => {
   const bank = (window.danceUnitBank ||= {});
+  const { gettext } = bank;
   const counts = (bank.counts ||= {});
   const dance = (bank.dance ||= {});
   const SLOWEST = 0.5, STEP = 0.1; // of the dance's own tempo
@@ -74,8 +75,8 @@
 
     function who(one, low, high) {
       const rows = one.rows || [];
-      if (high - low + 1 >= rows.length) return "Everyone";
-      const names = rows.slice(low, high + 1).join(" and ");
+      if (high - low + 1 >= rows.length) return gettext("Everyone");
+      const names = rows.slice(low, high + 1).reduce((said, one) => bank.row([said, one]));
       return names.charAt(0).toUpperCase() + names.slice(1);
     }
 
@@ -85,8 +86,8 @@
       big.toggleAttribute("data-quiet", one.counts === undefined);
       big.textContent = number ?? (one.counts === undefined ? "…" : String((into % phrase) + 1));
       now.textContent = one.counts === undefined
-        ? `${one.short}, not counted`
-        : `${one.short}, count ${Math.min(into + 1, one.counts)} of ${one.counts}`;
+        ? gettext("{section}, not counted", { section: one.short })
+        : gettext("{section}, count {count} of {many}", { section: one.short, count: Math.min(into + 1, one.counts), many: one.counts });
       const lines = words(place);
       if (lines.join() !== [...whoNow.children].map((line) => line.textContent).join()) {
         whoNow.replaceChildren(...lines.map((text) => Object.assign(document.createElement("li"), { textContent: text })));
@@ -97,9 +98,9 @@
 
     function newPart(n) {
       root.dataset.drawn = "";
-      const names = (paths.parts[n].roles || []).map((name, number) => [String(number), `Only ${name}`]);
+      const names = (paths.parts[n].roles || []).map((name, number) => [String(number), gettext("Only {role}", { role: name })]);
       const before = role.value;
-      role.replaceChildren(new Option("Everyone", ""), ...names.map(([value, name]) => new Option(name, value)));
+      role.replaceChildren(new Option(gettext("Everyone"), ""), ...names.map(([value, name]) => new Option(name, value)));
       role.value = names.some(([value]) => value === before) ? before : "";
       role.closest("p").hidden = names.length < 2;
       marksAndWays(n);
@@ -159,7 +160,7 @@
 
     if (player) {
       player.onState(({ state, stretch, trouble }) => {
-        go.textContent = state === "stopped" ? "Start" : "Stop";
+        go.textContent = state === "stopped" ? gettext("Start") : gettext("Stop");
         next.hidden = state !== "waiting";
         if (trouble) said.textContent = trouble;
         word.textContent = "";
@@ -167,7 +168,7 @@
         if (state !== "waiting") return;
         const n = chosen()[first + stretch];
         tell({ part: n, into: 0 }, "…");
-        said.textContent = `${parts[n].short}. ${parts[n].cue || ""} Then press next.`;
+        said.textContent = gettext("{section}. {cue} Then press next.", { section: parts[n].short, cue: parts[n].cue || "" });
         run({ part: n, into: 0, spans: true });
         next.focus();
       });
@@ -176,7 +177,7 @@
         const into = Math.max(0, beat.count - 1) + (beat.stretch === 0 ? offset : 0);
         const place = { part: n, into };
         tell(place, String(beat.shown));
-        if (beat.kind === "in") now.textContent = `Counting in: ${parts[n].short}`;
+        if (beat.kind === "in") now.textContent = gettext("Counting in: {section}", { section: parts[n].short });
         word.textContent = beat.word ? `“${beat.word}”` : "";
         if (beat.kind === "in") { run(null); draw(place); return; }
         run({ part: n, into });
@@ -194,7 +195,7 @@
     for (const [name, by] of [["slower", -STEP], ["faster", STEP]]) {
       part(name).addEventListener("click", () => {
         rate = Math.min(1, Math.max(SLOWEST, Math.round((rate + by) * 10) / 10));
-        speed.textContent = rate === 1 ? "as danced" : `${Math.round(rate * 100)} in a hundred of the speed`;
+        speed.textContent = rate === 1 ? gettext("as danced") : gettext("{percent} in a hundred of the speed", { percent: Math.round(rate * 100) });
         if (player && player.state() !== "stopped") player.tempo(tempo * rate);
       });
     }

@@ -1,6 +1,7 @@
 // The floor from above: where everybody is at a moment, drawn. Knows neither counts nor sound.
 (() => {
   const bank = (window.danceUnitBank ||= {});
+  const { gettext } = bank;
   const dance = (bank.dance ||= {});
   const SVG = "http://www.w3.org/2000/svg";
   const BODY = 0.3, NOSE = 0.26; // metres: a child's shoulders from above, and the mark for where they face
@@ -83,8 +84,8 @@
   function signed(side, lined) {
     if (!lined.length) return "";
     const fronted = lined.includes("front");
-    if (side === "front") return fronted ? "front: watchers" : "front";
-    return !fronted && lined.includes(side) ? "watchers" : "";
+    if (side === "front") return fronted ? gettext("front: watchers") : gettext("front");
+    return !fronted && lined.includes(side) ? gettext("watchers") : "";
   }
 
   function add(parent, name, attributes) {

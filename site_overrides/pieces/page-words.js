@@ -15,4 +15,11 @@
     const said = table?.said[one]?.[table.form(number)] || (number === 1 ? one : many);
     return filled(said, { number, ...places });
   };
+
+  // Things in a row: a, b and c. A language that sounds a word anew after its "and" has another way in the table.
+  bank.row = (words) => {
+    const { gettext } = bank;
+    const [before, last] = [words.slice(0, -1).join(", "), words.at(-1)];
+    return words.length < 2 ? words.join("") : gettext("{before} and {last}", { before, last });
+  };
 })();

@@ -1,10 +1,11 @@
 // The device under the player: its sound, its clocks, and whether the page is in sight.
 (() => {
   const bank = (window.danceUnitBank ||= {});
+  const { gettext } = bank;
   const counts = (bank.counts ||= {});
   const PATIENCE = 1500; // milliseconds that a sound may take to start
-  const REFUSED = "This device gives no sound here, so the numbers count in silence. Clap or drum with them.";
-  const LOST = "Something else took the sound, so the counting stopped. Press start again.";
+  const REFUSED = gettext("This device gives no sound here, so the numbers count in silence. Clap or drum with them.");
+  const LOST = gettext("Something else took the sound, so the counting stopped. Press start again.");
 
   counts.device = () => {
     let context = null, strokes = null, lost = () => {};

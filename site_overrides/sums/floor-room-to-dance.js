@@ -1,12 +1,16 @@
 // How a class dances in the hall of the day clear of its walls and one another: all at once, with another side as the
 // front, with shorter steps, or in parts of the class. As build_tools/views/dance/room_to_dance.py works it out for what is printed.
 (() => {
-  const { sums } = window.danceUnitBank;
+  const { sums, gettext, ngettext, row } = window.danceUnitBank;
   const { floor } = sums;
   const SHORTER = 0.5;
-  const MARK = "Chalk a line one big step from each wall; who reaches it dances on the spot.";
-  const CLOSE = "Not even a quarter of the class has the room it needs: dance it on the spot.";
-  const WHO = { 2: "Let half dance while half watch, then swap", 3: "Dance in three parts of the class, turn about", 4: "Dance in four parts of the class, turn about" };
+  const MARK = gettext("Chalk a line one big step from each wall; who reaches it dances on the spot.");
+  const CLOSE = gettext("Not even a quarter of the class has the room it needs: dance it on the spot.");
+  const WHO = {
+    2: gettext("Let half dance while half watch, then swap"),
+    3: gettext("Dance in three parts of the class, turn about"),
+    4: gettext("Dance in four parts of the class, turn about"),
+  };
 
   const stepping = (data, stride) => stride === 1 ? data
     : { ...data, moves: data.moves.map((move) => move.map((value, at) => (at === 1 || at === 5 ? value * stride : value))) };
@@ -41,27 +45,34 @@
   // the same as one or two sentences
   floor.roomInWords = ({ found, turns, turned, stride, enough, leaving, closer, hall: [wide, deep], pupils }) => {
     const walls = why(leaving, closer);
-    const close = enough ? "" : "The floor is too small for all to dance at once.";
+    const close = enough ? "" : gettext("The floor is too small for all to dance at once.");
     if (!found) {
       return [close || walls, closer.length ? CLOSE : MARK].filter(Boolean).join(" ");
     }
-    const who = WHO[turns] ?? `All ${pupils} can dance at once`;
+    const who = WHO[turns] ?? gettext("All {pupils} can dance at once", { pupils });
     const how = [
-      turned && `with ${deep < wide ? "a short" : "a long"} wall as the front`,
-      stride !== 1 && "with every travelling step half as long",
+      turned && (deep < wide ? gettext("with a short wall as the front") : gettext("with a long wall as the front")),
+      stride !== 1 && gettext("with every travelling step half as long"),
     ].filter(Boolean);
-    const opening = `${who}${how.length ? `, ${how.join(" and ")}` : ""}.`;
+    const opening = `${[who, row(how)].filter(Boolean).join(", ")}.`;
     return [opening, turns > 1 && !enough ? close : how.length || turns > 1 ? walls : ""].filter(Boolean).join(" ");
   };
 
   // what would be wrong if all danced at once as it is drawn
   function why(leaving, closer) {
-    const near = leaving.map(({ letter, dancers }, n) =>
-      `${dancers}${n ? "" : dancers === 1 ? " pupil" : " pupils"} in part ${letter}`);
-    const found = near.length ? [`${listed(near)} would come too near a wall`] : [];
-    const parts = `part${closer.length === 1 ? "" : "s"} ${listed(closer)}`;
-    if (closer.length) found.push(`pupils in ${parts} would stand closer than the dance asks`);
-    return found.length ? `If all danced at once as it is drawn, ${listed(found)}.` : "";
+    const near = leaving.map(({ letter: part, dancers: number }, n) => n
+      ? gettext("{number} in part {part}", { number, part })
+      : ngettext("{number} pupil in part {part}", "{number} pupils in part {part}", number, { part }));
+    const found = near.length ? [gettext("{pupils} would come too near a wall", { pupils: row(near) })] : [];
+    if (closer.length) {
+      found.push(ngettext(
+        "pupils in part {parts} would stand closer than the dance asks",
+        "pupils in parts {parts} would stand closer than the dance asks",
+        closer.length,
+        { parts: row(closer) },
+      ));
+    }
+    return found.length ? gettext("If all danced at once as it is drawn, {what}.", { what: row(found) }) : "";
   }
 
   // a part that is danced twice is told once, as it is fullest
@@ -69,9 +80,5 @@
     const most = new Map();
     for (const { letter, dancers } of found) most.set(letter, Math.max(dancers, most.get(letter) ?? 0));
     return [...most].map(([letter, dancers]) => ({ letter, dancers }));
-  }
-
-  function listed(words) {
-    return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
   }
 })();

@@ -16,7 +16,7 @@ from build_tools.pages.dance_in_full.part_views import (
 )
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
-from build_tools.pages.pieces.doors import PARTS, Door, doors, to_counts, to_unit
+from build_tools.pages.pieces.doors import PARTS, Door, doors, said, to_counts, to_unit
 from build_tools.pages.pieces.labelled import Labelled
 from build_tools.views.dance.dance_in_words import dance_told, whole_dance_in_words
 from build_tools.views.words.punctuation import capital
@@ -57,11 +57,12 @@ class PartsView:
 def parts_page(bank: Bank, unit: Unit) -> Page:
     """The page units/<slug>/parts.html."""
     path, dance = f"units/{unit.slug}/{PARTS.href}", unit.dance
+    here = said(PARTS)
     view = PartsView(
-        frame=frame(bank, path, f"{PARTS.words}: {unit.title}", PARTS.about),
+        frame=frame(bank, path, f"{here.words}: {unit.title}", here.about),
         language=unit.language,
         unit=to_unit(unit),
-        heading=PARTS.words,
+        heading=here.words,
         told=dance_told(dance),
         counted=whole_dance_in_words(dance),
         sections=section_views(unit),

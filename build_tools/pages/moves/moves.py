@@ -11,7 +11,7 @@ from build_tools.movement.development import roots
 from build_tools.page_words.words import N_, NN_, _, ngettext
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
-from build_tools.pages.pieces.doors import MOVES, Door, doors, to_unit
+from build_tools.pages.pieces.doors import MOVES, Door, doors, said, to_unit
 from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.pages.pieces.strip import strip_of
 from build_tools.views.dance.journey import Journey, journeys
@@ -111,11 +111,12 @@ class MovesPageView:
 def moves_page(bank: Bank, unit: Unit) -> Page:
     """The page units/<slug>/moves.html."""
     path = f"units/{unit.slug}/{MOVES.href}"
+    here = said(MOVES)
     view = MovesPageView(
-        frame=frame(bank, path, f"{MOVES.words}: {unit.title}", MOVES.about),
+        frame=frame(bank, path, f"{here.words}: {unit.title}", here.about),
         language=unit.language,
         unit=to_unit(unit),
-        heading=MOVES.words,
+        heading=here.words,
         motifs=motif_views(unit),
         doors=doors(unit, MOVES),
     )
