@@ -24,6 +24,8 @@ _NUMBERS = (
 )  # fmt: skip
 _LAST: dict[str, Callable[[str, str, str], str]] = {"cy": welsh.with_last}
 _NUMBERED: dict[str, Sequence[str]] = {"cy": welsh.NUMBERS}
+_IN_FIGURES = frozenset({"cy"})
+"""Languages in which a number stands in figures before what it counts: 4 o gymalau."""
 
 
 def row(words: Sequence[str], last: str = "and") -> str:
@@ -42,6 +44,11 @@ def number_in_words(number: int) -> str:
     """A number up to twelve in words, where nothing counted follows it; else in figures."""
     names = _NUMBERED.get(spoken(), _NUMBERS)
     return names[number] if 0 <= number < len(names) else str(number)
+
+
+def counts_in_figures() -> bool:
+    """Whether a number before what it counts stands in figures, and not in words."""
+    return spoken() in _IN_FIGURES
 
 
 def day(year: int, month: int, number: int) -> str:

@@ -12,6 +12,7 @@ from build_tools.model.dance import Dance, Section
 from build_tools.model.lesson import Step
 from build_tools.movement.sounding import Piece
 from build_tools.movement.whole import transition_between
+from build_tools.page_words.words import _
 from build_tools.views.dance.moves_begun import moves_begun
 from build_tools.views.dance.order_danced import WHOLE
 from build_tools.views.dance.timeline import join_sounding, section_sounding
@@ -71,6 +72,8 @@ class Stretch(NamedTuple):
 
     which: str
     told: str
+    is_join: bool = False
+    """Whether it is the join to one part, told of that part alone."""
 
 
 def parts_in_a_run(dance: Dance, letters: Sequence[str]) -> tuple[Stretch, ...]:
@@ -86,10 +89,12 @@ def parts_in_a_run(dance: Dance, letters: Sequence[str]) -> tuple[Stretch, ...]:
     joins = [_join(dance, *each) for each in pairwise(letters)]
     if len(set(parts)) == 1 and len(set(joins)) == 1 and joins[0]:
         beside, sign = joins[0]
-        return (Stretch("Each part", parts[0]), Stretch(f"At each join{beside}", sign))
+        at_each = _("At each join") + beside
+        return (Stretch(_("Each part"), parts[0]), Stretch(at_each, sign))
     told = [Stretch(letters[0], parts[0])]
     for letter, join, part in zip(letters[1:], joins, parts[1:], strict=True):
-        told += [Stretch(f"To {letter}{join[0]}", join[1])] if join else []
+        if join:
+            told.append(Stretch(_("To {part}", part=letter) + join[0], join[1], is_join=True))
         told.append(Stretch(letter, part))
     return tuple(told)
 
@@ -99,9 +104,10 @@ def run_in_words(stretches: Sequence[Stretch], known: Container[str] = ()) -> st
     told = []
     for one in stretches:
         old = one.told in known and len(one.told) > _LONG
-        if old and one.which.startswith("To "):
+        if old and one.is_join:
             continue
-        told.append(f"{one.which}: {'as before.' if old else one.told}")
+        said = _("as before.") if old else one.told
+        told.append(f"{one.which}: {said}")
     return " ".join(told)
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from build_tools.body.poses import moved
+from build_tools.page_words.words import _
 from build_tools.views.dance.moves_today import feel_in_words
 from build_tools.views.diagrams.body_words import body_in_words
 from build_tools.views.lesson.moves_in_steps import MoveMet
@@ -33,4 +34,4 @@ def meant(one: MoveMet) -> MoveMeant:
 
 def part_heading(called: str) -> str:
     """What stands before who dances what in a section: Part A: tide."""
-    return f"Part {called}"
+    return _("Part {name}", name=called)

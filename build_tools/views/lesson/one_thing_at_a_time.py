@@ -9,6 +9,7 @@ import re
 from collections.abc import Sequence
 
 from build_tools.movement.sounding import STRUCK, Piece
+from build_tools.page_words.words import _
 
 _POINTS = re.compile(r"\bpoint\b[^.;]*\b(?:as you (?:say|count)|as its word)\b", re.IGNORECASE)
 """Hands that are wanted on the counts."""
@@ -25,8 +26,9 @@ def one_thing_at_a_time(made: str, pieces: Sequence[Piece], you: str) -> str:
         return made
     own = [one for one in pieces if one.by in (None, "teacher")]
     if any(one.sound in STRUCK for one in own) and _POINTS.search(you) and not _STRIKES.search(you):
-        return f"First point. When they know it, {made[:1].lower()}{made[1:]}"
+        small = f"{made[:1].lower()}{made[1:]}"
+        return _("First point. When they know it, {what}", what=small)
     speaks = any(one.sound == "voice" for one in own)
     if speaks and _SPEAKS.search(you) and not _THE_WORDS.search(you):
-        return f"{made} Where you have something else to say, say that instead."
+        return f"{made} " + _("Where you have something else to say, say that instead.")
     return made

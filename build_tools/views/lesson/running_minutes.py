@@ -13,6 +13,7 @@ from collections.abc import Sequence
 
 from build_tools.model.dance import Dance, Motif
 from build_tools.model.lesson import Lesson, Step
+from build_tools.page_words.words import N_, _
 
 LEAST_MINUTES = 3
 """A shorter step is over before it can be divided."""
@@ -41,14 +42,24 @@ _IN_SIDES = re.compile(
 _MINUTES_FOR_TWO_EACH = 6
 """In fewer, two sides have a go each. Common practice, no source."""
 _WHO = {
-    "alone": ("each pupil", "each pupil shows a neighbour"),
-    "pairs": ("each pair", "each pair shows the pair beside it"),
-    "threes": ("each three", "each three shows the three beside it"),
-    "fours": ("each four", "each four shows the four beside it"),
-    "fives": ("each five", "each five shows the five beside it"),
-    "sixes": ("each six", "each six shows the six beside it"),
-    "half class": ("each half", "each half shows the other"),
-    "whole class": ("everyone", "half the class shows the other half"),
+    "alone": N_("each pupil"),
+    "pairs": N_("each pair"),
+    "threes": N_("each three"),
+    "fours": N_("each four"),
+    "fives": N_("each five"),
+    "sixes": N_("each six"),
+    "half class": N_("each half"),
+    "whole class": N_("everyone"),
+}
+_AT_LAST = {
+    "alone": N_("In the last minute, each pupil shows a neighbour."),
+    "pairs": N_("In the last minute, each pair shows the pair beside it."),
+    "threes": N_("In the last minute, each three shows the three beside it."),
+    "fours": N_("In the last minute, each four shows the four beside it."),
+    "fives": N_("In the last minute, each five shows the five beside it."),
+    "sixes": N_("In the last minute, each six shows the six beside it."),
+    "half class": N_("In the last minute, each half shows the other."),
+    "whole class": N_("In the last minute, half the class shows the other half."),
 }
 
 
@@ -64,8 +75,8 @@ def run_in_words(dance: Dance, lesson: Lesson, index: int, helps: Sequence[str] 
     goes_told = _tells_goes(step, helps)
     if step.phase == "explore":
         if _number_of_goes(step, helps):
-            return "Between goes, name one thing that you saw, and let everyone try that."
-        return (
+            return _("Between goes, name one thing that you saw, and let everyone try that.")
+        return _(
             "Let them try for most of the time. Stop twice: name one thing that you saw, "
             "and let everyone try that."
         )
@@ -88,58 +99,75 @@ def _number_of_goes(step: Step, helps: Sequence[str]) -> bool:
 def _making(dance: Dance, step: Step, *, shown_next: bool, goes_told: bool) -> str | None:
     if any(_improvised(dance, name) for name in step.makes):
         return _playing(step, goes_told=goes_told)
-    who, show = _WHO[step.grouping]
     limited = _HOW_OFTEN.search(step.task) is not None
-    at_last = "" if shown_next or limited else f" In the last minute, {show}."
+    at_last = () if shown_next or limited else (_(_AT_LAST[step.grouping]),)
     if goes_told and not limited:
         return _in_its_order(dance, step)
     if step.settles and all(dance.choices[name].by == "class" for name in step.settles):
-        return (
+        voted = _(
             "Everybody tries each way once. Then they vote, and dance the one chosen a few times, "
-            f"until they know it.{at_last}"
+            "until they know it."
         )
+        return " ".join([voted, *at_last])
     if _is_their_own(dance, step):
+        who = _(_WHO[step.grouping])
         if limited:
-            return (
-                f"First {who} tries, only as often as the task says. Then say “Keep one”, and they "
-                "dance the one they kept once."
+            return _(
+                "First {who} tries, only as often as the task says. Then say “Keep one”, and they "
+                "dance the one they kept once.",
+                who=who,
             )
-        return (
-            f"For about half the time, {who} tries ways of doing it. Then say “Keep one”. "
-            f"Now they dance the one they kept a few times, until they know it.{at_last}"
+        tried = _(
+            "For about half the time, {who} tries ways of doing it. Then say “Keep one”. "
+            "Now they dance the one they kept a few times, until they know it.",
+            who=who,
         )
+        return " ".join([tried, *at_last])
+    given = _what_is_given(dance, step)
     if limited:
-        return (
-            f"{_what_is_given(dance, step)} Take it a piece at a time, slowly and with no counts; "
-            "then as it is danced, only as often as the task says."
+        slowly = _(
+            "Take it a piece at a time, slowly and with no counts; then as it is danced, only as "
+            "often as the task says."
         )
+        return f"{given} {slowly}"
     counted = all(dance.sections[n].kind == "counted" for n in step.makes if n in dance.sections)
-    whole = "all of it with the counts; then as it is danced" if counted else "all of it as it goes"
     sides = any(_IN_SIDES.search(text) for text in (step.task, step.you, step.say) if text)
     if sides:
-        often = "twice" if step.minutes >= _MINUTES_FOR_TWO_EACH else "once"
-        return (
-            f"{_what_is_given(dance, step)} Say it through once; then each side dances it {often}."
+        often = (
+            _("Say it through once; then each side dances it twice.")
+            if step.minutes >= _MINUTES_FOR_TWO_EACH
+            else _("Say it through once; then each side dances it once.")
         )
-    return (
-        f"{_what_is_given(dance, step)} Take it a piece at a time, slowly and with no counts; then "
-        f"{whole}, two or three times.{at_last}"
+        return f"{given} {often}"
+    whole = (
+        _(
+            "Take it a piece at a time, slowly and with no counts; then all of it with the counts; "
+            "then as it is danced, two or three times."
+        )
+        if counted
+        else _(
+            "Take it a piece at a time, slowly and with no counts; then all of it as it goes, two "
+            "or three times."
+        )
     )
+    return " ".join([given, whole, *at_last])
 
 
 def _playing(step: Step, *, goes_told: bool) -> str:
     """How what is made up on the spot is played again, and what of it is kept."""
     kept = (
-        "Only what they choose is kept; the rest is new every time."
+        _("Only what they choose is kept; the rest is new every time.")
         if step.settles or _ASKS.search(step.task)
-        else "Nothing is fixed or kept."
+        else _("Nothing is fixed or kept.")
     )
     if goes_told:
-        return f"Between goes, say one thing that you saw and want to see again. {kept}"
-    return (
+        between = _("Between goes, say one thing that you saw and want to see again.")
+        return f"{between} {kept}"
+    played = _(
         "Play it once. Say one thing that you saw and want to see again. Play it again, another "
-        f"way. {kept}"
+        "way."
     )
+    return f"{played} {kept}"
 
 
 def _in_its_order(dance: Dance, step: Step) -> str | None:
@@ -147,38 +175,46 @@ def _in_its_order(dance: Dance, step: Step) -> str | None:
     if not _is_their_own(dance, step):
         return None
     voted = step.settles and all(dance.choices[name].by == "class" for name in step.settles)
-    then = "Then they vote" if voted else "Then say “Keep one”"
-    return f"Keep to the order of the task; about half the time is for trying. {then}, and go on."
+    order = _("Keep to the order of the task; about half the time is for trying.")
+    then = _("Then they vote, and go on.") if voted else _("Then say “Keep one”, and go on.")
+    return f"{order} {then}"
 
 
 def _what_is_given(dance: Dance, step: Step) -> str:
     """Whether the moves are new to pupils, or theirs already and only changed or put together."""
     names = (*step.makes, *step.develops)
     if any(dance.motifs[name].made_by != "teacher" for name in names if name in dance.motifs):
-        return "The moves are given: how each pupil does them is their own."
+        return _("The moves are given: how each pupil does them is their own.")
     if any(name in dance.motifs for name in names) or not names:
-        return "It is given, so there is nothing to invent."
+        return _("It is given, so there is nothing to invent.")
     if any(name in dance.developments for name in names):
-        return (
+        return _(
             "They dance what they have already, changed in a way that is given: nothing to choose."
         )
-    return "They put together what they have already, in an order that is given: nothing to choose."
+    return _(
+        "They put together what they have already, in an order that is given: nothing to choose."
+    )
 
 
 def _joining(dance: Dance, step: Step) -> str:
     joined = [dance.sections[name] for name in step.joins if name in dance.sections]
     joins_only = _JOINS_ONLY.search(step.task) is not None
-    what = "each join" if joins_only else "it"
-    slowly = (
-        f"Walk {what} through once with no counts, and once with counts."
-        if not joined or any(one.kind == "counted" for one in joined)
-        else f"Walk {what} through once slowly, saying each cue, and once as it goes."
-    )
+    counted = not joined or any(one.kind == "counted" for one in joined)
     if joins_only:
-        return f"{slowly} Dance nothing yet."
-    return (
-        f"{slowly} Practise only the place where one part turns into the next. Then dance from the "
-        "part before into it."
+        slowly = (
+            _("Walk each join through once with no counts, and once with counts.")
+            if counted
+            else _("Walk each join through once slowly, saying each cue, and once as it goes.")
+        )
+        return slowly + " " + _("Dance nothing yet.")
+    slowly = (
+        _("Walk it through once with no counts, and once with counts.")
+        if counted
+        else _("Walk it through once slowly, saying each cue, and once as it goes.")
+    )
+    return f"{slowly} " + _(
+        "Practise only the place where one part turns into the next. Then dance from the part "
+        "before into it."
     )
 
 

@@ -15,6 +15,7 @@ from build_tools.model.dance import Dance
 from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
 from build_tools.movement.counts import seconds as seconds_of
+from build_tools.page_words.words import N_, _
 from build_tools.views.diagrams.body_words import deed_in_words
 from build_tools.views.lesson.as_in_steps import as_in_steps
 from build_tools.views.lesson.changed_return import only_in_return
@@ -25,16 +26,16 @@ from build_tools.views.lesson.notes_read import Explained
 from build_tools.views.lesson.room_beside_chairs import tells_room_beside_chairs
 from build_tools.views.words.punctuation import capital
 
-IN_GENERAL = (
+IN_GENERAL = N_(
     "On a chair, the arms, back and head dance; lift the feet by turns for steps, and the "
     "shoulders for a jump. On wheels, one gentle push does for two steps, and both hands on the "
     "wheels make a turn."
 )
-ROOM_WITH_OTHERS = (
+ROOM_WITH_OTHERS = N_(
     "With others: leave two steps more on each side of a wheelchair, one beside a chair."
 )
 """Said where the unit itself does not say how much room."""
-AGREE_WITH_OTHERS = "With others: agree where you meet, and which of you moves there."
+AGREE_WITH_OTHERS = N_("With others: agree where you meet, and which of you moves there.")
 """Said only where dancers come near one another and the unit does not settle how."""
 _SAID_ONCE = frozenset({IN_GENERAL, ROOM_WITH_OTHERS, AGREE_WITH_OTHERS})
 _BEYOND_GESTURE = frozenset({"travel", "turn", "jump", "transfer"})
@@ -87,7 +88,9 @@ def all_seated_ways(
             lines.insert(len(lines) if ways else 0, as_in_steps(older, more=bool(ways)))
         elif IN_GENERAL in holds and IN_GENERAL in said:
             lines.insert(0, as_in_steps([(None, said[IN_GENERAL])]))
-        found.append(SeatedWays(ways, tuple(lines)))
+        found.append(
+            SeatedWays(ways, tuple(_(line) if line in _SAID_ONCE else line for line in lines))
+        )
         told = dict.fromkeys(met, number) | told
         said |= {line: number for line in lines if line in _SAID_ONCE}
     return tuple(found)
@@ -136,7 +139,11 @@ def _each_word_once(
     first: dict[tuple[str, str | None], SeatedMove] = {}
     for one in ways:
         letter = apart[one]
-        named = one if letter is None else replace(one, word=f"{one.word} in {letter}")
+        named = (
+            one
+            if letter is None
+            else replace(one, word=_("{move} in {part}", move=one.word, part=letter))
+        )
         first.setdefault((one.word.casefold(), letter), named)
     return tuple(first.values())
 

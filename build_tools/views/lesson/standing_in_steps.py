@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from build_tools.model.dance import Section
 from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
+from build_tools.page_words.words import _
 from build_tools.views.dance.parts_named import letters_in
 from build_tools.views.words.sections_called import called
 
@@ -67,7 +68,15 @@ class PlanPrinted:
 def plans_of(unit: Unit, lesson: Lesson) -> tuple[PlanPrinted, ...]:
     """The plans as they stand side by side on paper, by their steps."""
     return tuple(
-        PlanPrinted(number, letter, f"Step {number}. {plan_title(unit.dance.sections[letter])}")
+        PlanPrinted(
+            number,
+            letter,
+            _(
+                "Step {number}. {title}",
+                number=number,
+                title=plan_title(unit.dance.sections[letter]),
+            ),
+        )
         for number, letters in enumerate(stands_anew(unit, lesson), start=1)
         for letter in letters
     )
@@ -75,7 +84,7 @@ def plans_of(unit: Unit, lesson: Lesson) -> tuple[PlanPrinted, ...]:
 
 def plan_title(section: Section) -> str:
     """What a plan shows: where they stand, and in which section."""
-    return f"Where they stand: {called(section)}"
+    return _("Where they stand: {section}", section=called(section))
 
 
 def is_told(section: Section) -> bool:

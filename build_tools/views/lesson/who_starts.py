@@ -15,6 +15,7 @@ from build_tools.movement.canon_and_unison import part_spans
 from build_tools.movement.counts import figures
 from build_tools.movement.whole import lengths
 from build_tools.page_words.speaking import kept_by_language
+from build_tools.page_words.words import N_, _
 from build_tools.views.dance.parts_over_counts import parts_over_counts
 from build_tools.views.words.phrases_counted import nth_phrases, phrase_word
 from build_tools.views.words.plain_words import listed
@@ -24,7 +25,10 @@ _IN_TURN = frozenset({"canon", "canon in turn", "canon to one ending", "question
 """Ways in which parts start one after another."""
 _MOST_STARTS = 8
 """More than these are no help in a step: who dances what, and the page of the dance, tell them."""
-_ORDINALS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth")
+_PARTS = (
+    *(N_("the first"), N_("the second"), N_("the third"), N_("the fourth")),
+    *(N_("the fifth"), N_("the sixth"), N_("the seventh"), N_("the eighth")),
+)
 
 
 class _Start(NamedTuple):
@@ -48,10 +52,10 @@ def starts_in_words(dance: Dance, letter: str) -> str:
         starts = _starts(span.passage, span.start, dance)
         if len(starts) > _MOST_STARTS:
             return ""
-        names = _names(span.passage, [part for part, _ in starts])
+        names = _names(span.passage, [part for part, _at in starts])
         found += (
             _Start(name, *(int(at // dance.phrase), at % dance.phrase))
-            for name, (_, at) in zip(names, starts, strict=True)
+            for name, (_part, at) in zip(names, starts, strict=True)
         )
     one_phrase = section.counts <= dance.phrase
     return f"{capital(_told(found, dance.phrase, one_phrase=one_phrase))}." if found else ""
@@ -59,10 +63,7 @@ def starts_in_words(dance: Dance, letter: str) -> str:
 
 def _told(starts: Sequence[_Start], phrase: int, *, one_phrase: bool) -> str:
     if _one_each(starts):
-        from_here = (
-            f"from {nth_phrases([starts[0].phrase], phrase)} on: " if starts[0].phrase else ""
-        )
-        return f"{from_here}{_then([one.who for one in starts])}, one each {phrase_word(phrase)}"
+        return _phrase_after_phrase(starts, phrase)
     lines: list[tuple[str, list[int]]] = []
     for n, group in groupby(starts, key=lambda one: one.phrase):
         said = _counted(list(group))
@@ -72,7 +73,10 @@ def _told(starts: Sequence[_Start], phrase: int, *, one_phrase: bool) -> str:
             lines.append((said, [n]))
     if one_phrase and len(lines) == 1:
         return lines[0][0]
-    return "; ".join(f"in {nth_phrases(numbers, phrase)}, {said}" for said, numbers in lines)
+    return "; ".join(
+        _("in {phrases}, {who}", phrases=nth_phrases(numbers, phrase), who=said)
+        for said, numbers in lines
+    )
 
 
 def _one_each(starts: Sequence[_Start]) -> bool:
@@ -83,8 +87,17 @@ def _one_each(starts: Sequence[_Start]) -> bool:
     )
 
 
-def _then(names: Sequence[str]) -> str:
-    return f"{names[0]}, then {listed(names[1:])}"
+def _phrase_after_phrase(starts: Sequence[_Start], phrase: int) -> str:
+    first, *others = (one.who for one in starts)
+    told = _(
+        "{first}, then {others}, one each {eight}",
+        first=first,
+        others=listed(others),
+        eight=phrase_word(phrase),
+    )
+    if not starts[0].phrase:
+        return told
+    return _("from {phrase} on: {who}", phrase=nth_phrases([starts[0].phrase], phrase), who=told)
 
 
 def _counted(starts: Sequence[_Start]) -> str:
@@ -95,7 +108,10 @@ def _counted(starts: Sequence[_Start]) -> str:
     if numbered and names[0].rpartition(" ")[2].isdigit():
         names[1:] = [one.rpartition(" ")[2] for one in names[1:]]
     return listed(
-        [f"{name} on {figures(one.at + 1)}" for name, one in zip(names, starts, strict=True)]
+        [
+            _("{who} on {count}", who=name, count=figures(one.at + 1))
+            for name, one in zip(names, starts, strict=True)
+        ]
     )
 
 
@@ -116,10 +132,13 @@ def _starts(passage: Passage, before: Fraction, dance: Dance) -> list[tuple[int,
 
 def _names(passage: Passage, parts: Sequence[int]) -> list[str]:
     names = [_role(passage, part) for part in parts]
-    return [f"{one} again" if n and one == names[n - 1] else one for n, one in enumerate(names)]
+    return [
+        _("{who} again", who=one) if n and one == names[n - 1] else one
+        for n, one in enumerate(names)
+    ]
 
 
 def _role(passage: Passage, part: int) -> str:
     if passage.roles:
         return passage.roles[part - 1]
-    return f"the {_ORDINALS[part - 1]}"
+    return _(_PARTS[part - 1])

@@ -7,11 +7,12 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from build_tools.movement.sounding import Piece
+from build_tools.page_words.words import N_, _
 from build_tools.views.words.deeds_of_sound import Deed, OwnWords, deed
 
 ON_EACH = frozenset({"beat", "soft beat", "claps", "shaker", "bell"})
 """Sounds that are told by the counts they fall on; of others it is told from when to when."""
-_NOBODYS = {"silence": Deed("no sound", ""), "recording": Deed("play the music", "")}
+_NOBODYS = {"silence": N_("no sound"), "recording": N_("play the music")}
 """What is told alike whoever makes it."""
 _WORDS = "words"
 """What a voice says on counts where nobody wrote what: the words of the moves."""
@@ -56,7 +57,7 @@ def _heard_in(
     made = list(_by_maker(pieces, start, end, own))
     heard = tuple(one for one in made if one.on or one.sound not in ON_EACH)
     whole = (Fraction(0), end - start)
-    return heard or (Made("silence", _NOBODYS["silence"], (whole,), (), ()),)
+    return heard or (Made("silence", Deed(_(_NOBODYS["silence"])), (whole,), (), ()),)
 
 
 def _by_maker(
@@ -82,7 +83,7 @@ def _by_maker(
 
 def _deed(piece: Piece, by: str | None, start: Fraction, end: Fraction, own: OwnWords) -> Deed:
     if piece.sound in _NOBODYS:
-        return _NOBODYS[piece.sound]
+        return Deed(_(_NOBODYS[piece.sound]))
     inside = [word for word in piece.words if start <= word.at < end]
     at = {stroke.at for stroke in piece.strokes}
     said = [word.says for word in inside if piece.sound == "voice" or word.at in at]

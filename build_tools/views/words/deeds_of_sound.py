@@ -6,25 +6,86 @@ import re
 from collections.abc import Sequence
 from typing import NamedTuple
 
+from build_tools.page_words.words import N_, _
 from build_tools.sentences.numbers import number_of
 
-DO = {
-    "beat": ("tap", "taps", ""),
-    "soft beat": ("tap", "taps", "softly"),
-    "roll": ("roll the drum", "rolls the drum", ""),
-    "shaker": ("shake the shaker", "sounds the shaker", ""),
-    "bell": ("ring the bell", "rings the bell", ""),
-    "claps": ("clap", "claps", ""),
-    "voice": ("make your sound", "makes its sound", ""),
-    "recording": ("play the music", "plays the music", ""),
+
+class _Does(NamedTuple):
+    """What one person does who makes a sound, told to them; then what others do, and how."""
+
+    you: str
+    the_class: str
+    a_player: str
+    dancers: str
+    how: str = ""
+
+
+_TAP = _Does(N_("tap"), N_("the class taps"), N_("a player taps"), N_("dancers tap"))
+_DOES = {
+    "beat": _TAP,
+    "soft beat": _TAP._replace(how=N_("softly")),
+    "roll": _Does(
+        N_("roll the drum"),
+        N_("the class rolls the drum"),
+        N_("a player rolls the drum"),
+        N_("dancers roll the drum"),
+    ),
+    "shaker": _Does(
+        N_("shake {shaker}"),
+        N_("the class sounds {shaker}"),
+        N_("a player sounds {shaker}"),
+        N_("dancers shake {shaker}"),
+    ),
+    "bell": _Does(
+        N_("ring the bell"),
+        N_("the class rings the bell"),
+        N_("a player rings the bell"),
+        N_("dancers ring the bell"),
+    ),
+    "claps": _Does(N_("clap"), N_("the class claps"), N_("a player claps"), N_("dancers clap")),
+    "voice": _Does(
+        N_("make your sound"),
+        N_("the class makes its sound"),
+        N_("a player makes its sound"),
+        N_("dancers make their sounds"),
+    ),
+    "recording": _Does(
+        N_("play the music"),
+        N_("the class plays the music"),
+        N_("a player plays the music"),
+        N_("dancers play the music"),
+    ),
 }
-"""What one person does who makes a sound, what the class or a player does, and how."""
-_WORDS = ("say the words", "says the words", "")
-_COUNT = ("count aloud", "counts aloud", "")
+_SAYS = _Does(
+    N_("say the words"),
+    N_("the class says the words"),
+    N_("a player says the words"),
+    N_("dancers say the words"),
+)
+_SAYS_THESE = _Does(
+    N_("say {words}"),
+    N_("the class says {words}"),
+    N_("a player says {words}"),
+    N_("dancers say {words}"),
+)
+_COUNTS = _Does(
+    N_("count aloud"),
+    N_("the class counts aloud"),
+    N_("a player counts aloud"),
+    N_("dancers count aloud"),
+)
+_COUNTS_THESE = _Does(
+    N_("count {words}"),
+    N_("the class counts {words}"),
+    N_("a player counts {words}"),
+    N_("dancers count {words}"),
+)
 _BODY = frozenset({"claps", "beat", "soft beat"})
 """Sounds that dancers make on themselves, each in a way of its own: they knock, rap or stamp."""
+_TAPPED = frozenset({"beat", "soft beat"})
+_SOUNDED = {"clap": N_("dancers clap"), "sound": N_("dancers sound")}
+_WITH_A_WORD = N_("dancers {word}")
 _CLAPS = re.compile(r"\bclap", re.IGNORECASE)
-_BY = {"class": "the class", "player": "a player"}
 
 
 class OwnWords(NamedTuple):
@@ -41,31 +102,44 @@ class Deed(NamedTuple):
     """What somebody does who makes a sound, and how: the class taps, softly."""
 
     does: str
-    how: str
+    how: str = ""
+    taps: bool = False
+    """Whether it is tapping, of which as many counts are told as taps: tap four."""
 
 
-def deed(sound: str, by: str | None, words: Sequence[str], own: OwnWords) -> Deed:
+def deed(sound: str, by: str | None, words: Sequence[str], own: OwnWords, shaker: str = "") -> Deed:
     """What `by` does; `words` are those said on its strokes, or else over all of it.
 
     Where dancers sound on themselves, the word is the author's: "knock" where a move that sounds
-    is called so, "clap" where they are said to clap, else "sound".
+    is called so, "clap" where they are said to clap, else "sound". `shaker` is what is shaken.
     """
-    one, others, how = DO[sound]
+    does = _DOES[sound]
     if sound == "voice" and words:
-        one, others, how = _COUNT if all(_is_count(word) for word in words) else _WORDS
-    if by in _BY:
-        return Deed(f"{_BY[by]} {others}", how)
-    if by != "dancers":
-        return Deed(one, how)
-    if sound == "voice" and not words:
-        return Deed("dancers make their sounds", how)
-    if sound in _BODY:
-        return Deed(f"dancers {_on_themselves(words, own)}", how)
-    return Deed(f"dancers {one}", how)
+        does = _COUNTS if _are_counts(words) else _SAYS
+    how = _(does.how) if does.how else ""
+    if by == "dancers" and sound in _BODY:
+        called = _on_themselves(words, own)
+        return Deed(
+            _(_SOUNDED.get(called, _WITH_A_WORD), word=called),
+            how,
+            called.endswith(("tap", "taps")),
+        )
+    said = _(_by(does, by), shaker=shaker or _("the shaker"))
+    return Deed(said, how, sound in _TAPPED and by != "dancers")
 
 
-def _is_count(word: str) -> bool:
-    return number_of(word.casefold()) is not None
+def saying(by: str | None, words: Sequence[str], said: str) -> str:
+    """What `by` says or counts aloud, the words themselves told as `said`, in quotation marks."""
+    return _(_by(_COUNTS_THESE if _are_counts(words) else _SAYS_THESE, by), words=said)
+
+
+def _by(does: _Does, by: str | None) -> str:
+    others = {"class": does.the_class, "player": does.a_player, "dancers": does.dancers}
+    return others.get(by or "", does.you)
+
+
+def _are_counts(words: Sequence[str]) -> bool:
+    return all(number_of(word.casefold()) is not None for word in words)
 
 
 def _on_themselves(words: Sequence[str], own: OwnWords) -> str:

@@ -4,6 +4,12 @@ from __future__ import annotations
 
 import re
 
+_NUMBERED = re.compile(
+    r"(?<=\d) (?=(?:minute|lesson|count|second)s?\b"
+    r"|munud\b|gwers\b|cyfrif\b|eiliad\b|o (?:funudau|wersi|gyfrifau|eiliadau)\b)"
+)
+"""Between a number and what it counts, in English and in Welsh."""
+
 
 def capital(words: str) -> str:
     """The same words with a capital at their start."""
@@ -48,4 +54,4 @@ def quoted(words: str) -> str:
 
 def kept_together(words: str) -> str:
     """The same words with no line break between a number and what it counts."""
-    return re.sub(r"(?<=\d) (?=(?:minute|lesson|count|second)s?\b)", "\N{NO-BREAK SPACE}", words)
+    return _NUMBERED.sub("\N{NO-BREAK SPACE}", words)

@@ -6,8 +6,8 @@ import re
 from collections.abc import Sequence
 
 from build_tools.movement.sounding import Piece
-from build_tools.views.words.deeds_of_sound import OwnWords, deed
-from build_tools.views.words.plain_words import how_many
+from build_tools.page_words.words import _, ngettext
+from build_tools.views.words.deeds_of_sound import OwnWords, deed, saying
 from build_tools.views.words.punctuation import capital, quoted
 
 _MOST_WORDS = 8
@@ -29,16 +29,18 @@ def made_in_seconds(pieces: Sequence[Piece], *, about: bool, what: str = "") -> 
     `what` is what the author says of the sound: a bell is shaken where it names a bell.
     """
     shaken = _shaken(what)
-    lines = [
-        capital(_lasting(one, about=about, own=OwnWords(what)).replace("the shaker", shaken))
-        for one in pieces
-    ]
+    own = OwnWords(what)
+    lines = [capital(_lasting(one, about=about, own=own, shaker=shaken)) for one in pieces]
     told: list[str] = []
     while lines:
         run, times = _repeated(lines)
         told += lines[:run]
         if times > 1:
-            told.append(f"{'That' if run == 1 else 'All of it'} {times} times")
+            told.append(
+                _("That {number} times", number=times)
+                if run == 1
+                else _("All of it {number} times", number=times)
+            )
         del lines[: run * times]
     return " ".join(f"{line}." for line in told)
 
@@ -46,7 +48,8 @@ def made_in_seconds(pieces: Sequence[Piece], *, about: bool, what: str = "") -> 
 def _shaken(what: str) -> str:
     """What is shaken, in the author's own word where that is no shaker."""
     found = _SHAKEN.match(what)
-    return f"the {found[1]}" if found and "shaker" not in what.casefold() else "the shaker"
+    named = found is not None and "shaker" not in what.casefold()
+    return _("the {name}", name=found[1]) if found and named else _("the shaker")
 
 
 def _repeated(lines: Sequence[str]) -> tuple[int, int]:
@@ -60,21 +63,28 @@ def _repeated(lines: Sequence[str]) -> tuple[int, int]:
     return 1, 1
 
 
-def _lasting(piece: Piece, *, about: bool, own: OwnWords) -> str:
-    long = f"{'about ' * about}{how_many(round(piece.length), 'second')}"
+def _lasting(piece: Piece, *, about: bool, own: OwnWords, shaker: str) -> str:
+    seconds = ngettext("{number} second", "{number} seconds", round(piece.length))
+    long = _("about {long}", long=seconds) if about else seconds
     if piece.sound == "silence":
-        return f"no sound for {long}"
+        return _("no sound for {long}", long=long)
     if piece.sound == "recording":
-        return f"the music plays for {long}"
-    words = tuple(word.says for word in piece.words)
-    made = deed(piece.sound, piece.by, words, own)
-    does = f"{made.does} {made.how}".rstrip()
-    if words and len(words) <= _MOST_WORDS:
-        does = f"{does.removesuffix('the words').removesuffix('aloud')}{quoted(', '.join(words))}"
+        return _("the music plays for {long}", long=long)
+    does = _told(piece, own, shaker)
     if piece.rate is None and piece.strokes and piece.sound in _STRUCK:
         many = len(piece.strokes)
         if many == 1:
-            return f"{does} once"
-        pace = ", one a second" if many == round(piece.length) else ""
-        return f"{does} {many} times{pace}"
-    return f"{does} for {long}"
+            return _("{does} once", does=does)
+        if many == round(piece.length):
+            return _("{does} {number} times, one a second", does=does, number=many)
+        return _("{does} {number} times", does=does, number=many)
+    return _("{does} for {long}", does=does, long=long)
+
+
+def _told(piece: Piece, own: OwnWords, shaker: str) -> str:
+    words = tuple(word.says for word in piece.words)
+    few = quoted(", ".join(words)) if words and len(words) <= _MOST_WORDS else ""
+    if few and piece.sound == "voice":
+        return saying(piece.by, words, few)
+    made = deed(piece.sound, piece.by, words, own, shaker)
+    return " ".join(part for part in (made.does, made.how, few) if part)
