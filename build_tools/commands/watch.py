@@ -35,7 +35,7 @@ def arguments(parser: ArgumentParser) -> None:
 
 def run(args: Namespace) -> int:
     """Watch until interrupted, with a preview on this machine alone."""
-    content, state = existing_content(args.content), State()
+    content, state = existing_content(args.content), State(being_made=True)
     with scratch("preview") as folder:
         out = folder / "site"
         out.mkdir()
@@ -45,6 +45,7 @@ def run(args: Namespace) -> int:
                 print(f"preview on {preview.address}index.html", flush=True)
                 print("the address is another each time, and this machine's alone", flush=True)
                 print("save a file to check it; Ctrl-C ends this", flush=True)
+                print("the pages are being made: the first time a minute or two", flush=True)
                 opened = args.no_browser or not _somebody_looks()
                 for seen in watch(content, saves, out, folder / "kept.json"):
                     if isinstance(seen, ProblemsFound):
@@ -91,6 +92,7 @@ def _tell(content: Path, problems: Sequence[Problem], state: State) -> None:
 
 
 def _show(written: Sequence[str], state: State) -> None:
+    state.being_made = False
     for pages in written:
         print(f"{pages} written", flush=True)
     if written:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections import Counter
 from collections.abc import Iterator, Mapping
 
 from build_tools.drafting.asked import KINDS, LESSONS, MINUTES, PATTERNS
@@ -167,12 +168,17 @@ def pattern(typed: str) -> str:
 
 
 def topics_for(words: str, known: Mapping[str, tuple[str, ...]]) -> tuple[str, ...]:
-    """The topics of the bank that `words` name, by themselves or by a near word; best first."""
+    """The topics of the bank that `words` name, by themselves or by a near word; best first.
+
+    A word that is near to several topics, as water is, names none of them alone.
+    """
     text = _plain(words)
+    near = Counter(_plain(one) for also in known.values() for one in also)
     scores: dict[str, int] = {}
     for name, also in known.items():
         hits = sum(f" {_plain(one).strip()} " in text for one in (name.replace("-", " "), *also))
-        if hits:
+        own = (name.replace("-", " "), *(one for one in also if near[_plain(one)] == 1))
+        if hits and any(f" {_plain(one).strip()} " in text for one in own):
             scores[name] = hits
     return tuple(sorted(scores, key=lambda name: (-scores[name], name))[:_MOST_TOPICS])
 

@@ -106,3 +106,10 @@ def test_topics_are_found_by_near_words() -> None:
     known = {"coasts": ("harbour", "tides"), "night": ("dark", "stars"), "bees": ()}
     assert answers.topics_for("Harbours and tides in the dark", known) == ("coasts", "night")
     assert answers.topics_for("Harbourmaster", known) == ()
+
+
+def test_a_word_near_to_several_topics_names_none_alone() -> None:
+    """Found in a trial: dough, of flour and water, was put among seas and oceans."""
+    known = {"seas": ("sea", "tides", "water"), "rain": ("clouds", "water")}
+    assert answers.topics_for("Bread dough: flour and water", known) == ()
+    assert answers.topics_for("Tides, and how the water turns", known) == ("seas",)

@@ -51,6 +51,16 @@ _HEADERS = {
     "X-Content-Type-Options": "nosniff",
     "X-Frame-Options": "DENY",
 }
+_BEING_MADE = b"""<!doctype html>
+<html lang="en-GB">
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width">
+<meta http-equiv="refresh" content="2">
+<title>The pages are being made</title>
+<p>The pages are being made. The first time this takes a minute or two.</p>
+<p>Wait: this page looks again by itself.</p>
+</html>
+"""
 _LOST = "nothing here. Open the address that `watch` printed last: it is another each time"
 
 
@@ -228,6 +238,9 @@ class _Handler(BaseHTTPRequestHandler):
             data = path.read_bytes()
         # It may be a folder, of a name too long for the system, or a file just written anew.
         except OSError:
+            if self._state.being_made and path.suffix == ".html":
+                self._send(_BEING_MADE, KINDS[".html"], 503)
+                return
             self.send_error(404, "no such page or file")
             return
         page = with_scripts(data, name) if path.suffix == ".html" else data

@@ -11,7 +11,9 @@ from typing import Any
 class State:
     """What the open pages ask for: a number that grows when pages change, and the problems."""
 
-    def __init__(self) -> None:
+    def __init__(self, *, being_made: bool = False) -> None:
+        self.being_made = being_made
+        """Whether the pages are made for the first time just now."""
         self._lock = threading.Lock()
         self._number = 0
         self._problems = ""

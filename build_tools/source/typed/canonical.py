@@ -1,7 +1,8 @@
 """Fields in the one form in which every reader of YAML finds the same: blocks, no braces.
 
-A text stands bare where every reader would take it for that very text, else in double quotation
-marks; a long one is folded below a greater-than sign. Short lists of names, words and numbers stand
+A text stands bare where every reader would take it for that very text, else in quotation marks, of
+the kind that it does not hold; a long one, or one with both kinds, is folded below a greater-than
+sign. Short lists of names, words and numbers stand
 in brackets, moves in rows. Remarks stay above, or at the end of, the field that they were at.
 """
 
@@ -231,7 +232,8 @@ def _scalar(head: str, value: Any, tail: str, depth: int) -> Iterator[str]:
         yield f"{head} {json.dumps(value)}{tail}"
         return
     indent = "  " * depth
-    if len(value) > LONG and _can_fold(value) and not tail:
+    in_marks = '"' in value and "'" in value and not _is_plain(value, flow=False)
+    if (len(value) > LONG or in_marks) and _can_fold(value) and not tail:
         yield f"{head} >-"
         yield from (f"{indent}{line}" for line in _folded(value, WIDTH - len(indent)))
     elif "\n" in value and _can_stand(value) and not tail:
@@ -266,6 +268,9 @@ def _folded(text: str, width: int) -> Iterator[str]:
 
 
 def _marked(text: str) -> str:
+    """A text in marks: single ones round what holds double ones, so that none is escaped."""
+    if '"' in text and "'" not in text and "\\" not in text and text.isprintable():
+        return f"'{text}'"
     return json.dumps(text, ensure_ascii=False)
 
 

@@ -295,3 +295,18 @@ def test_what_is_no_request_is_refused_without_a_traceback(
 def test_only_this_machine_is_listened_to(served: Served) -> None:
     assert served.preview.server.server_address[0] == "127.0.0.1"
     assert served.preview.address.startswith(f"http://127.0.0.1:{served.port}/")
+
+
+def test_the_first_minutes_say_that_pages_are_being_made(tmp_path: Path) -> None:
+    """Found in a trial: 404 for a minute was taken for broken."""
+    state = State(being_made=True)
+    preview = serve(tmp_path, 0, state)
+    try:
+        served = Served(preview, state)
+        waits = served.ask(served.inside("index.html"))
+        assert waits.status == 503
+        assert b"Wait: this page looks again by itself" in waits.body
+        state.being_made = False
+        assert served.ask(served.inside("index.html")).status == 404
+    finally:
+        preview.stop()

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from typing import Any
 
+import pytest
+import yaml
 from hypothesis import given
 from hypothesis import strategies as st
 
-from build_tools.shapes.shape import ANY
-from build_tools.source.typed.canonical import canonical
+from build_tools.shapes.shape import ANY, Shape
+from build_tools.source.typed.canonical import canonical, field_lines
 from build_tools.source.typed.what_was_read import Reading
 from build_tools.source.yaml_reader import read_yaml
 
@@ -34,3 +36,17 @@ def test_fields_are_read_back_as_they_were(data: dict[str, Any]) -> None:
     read = read_yaml(written)
     assert isinstance(read, tuple), (read, written)
     assert read[0] == data
+
+
+@pytest.mark.parametrize(
+    ("text", "lines"),
+    [
+        ('"Freeze" and my hand up', ["say: '\"Freeze\" and my hand up'"]),
+        ("Say: it's time", ['say: "Say: it\'s time"']),
+        ('"Freeze": it\'s my hand', ["say: >-", '  "Freeze": it\'s my hand']),
+    ],
+)
+def test_marks_are_those_that_a_text_does_not_hold(text: str, lines: list[str]) -> None:
+    """Found in a trial: "\\"Freeze\\" and …" is not handed to a colleague."""
+    assert field_lines("say", text, Shape("fields", fields={"say": Shape("text")}), ()) == lines
+    assert yaml.safe_load("\n".join(lines)) == {"say": text}
