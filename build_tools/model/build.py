@@ -34,7 +34,9 @@ def build_unit(
 ) -> Unit:
     """The unit in the folder `slug`, from its documents."""
     data: Data = unit.data
-    built = sorted((build_lesson(d) for d in lessons), key=lambda one: (one.number, one.file))
+    kit = Kit(data["kit"]["wear"], tuple(data["kit"]["collect"]), data["kit"]["without_props"])
+    read = (build_lesson(lesson, kit.collect) for lesson in lessons)
+    built = sorted(read, key=lambda one: (one.number, one.file))
     return Unit(
         slug=slug,
         file=unit.file,
@@ -65,7 +67,7 @@ def build_unit(
         builds_on=_neighbours(data["builds_on"]),
         leads_to=_neighbours(data["leads_to"]),
         words=dict(data.get("words", {})),
-        kit=Kit(data["kit"]["wear"], tuple(data["kit"]["collect"]), data["kit"]["without_props"]),
+        kit=kit,
         space=Space(**known(Space, data["space"])),
         allow=dict(data.get("allow", {})),
         tried=_tried(data["tried"]),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from build_tools.model.build_dance import counts, whole
@@ -14,8 +14,11 @@ from build_tools.source.front_matter import Document
 Data = Mapping[str, Any]
 
 
-def build_lesson(document: Document) -> Lesson:
-    """The lesson written in `document`."""
+def build_lesson(document: Document, kit: Sequence[str] = ()) -> Lesson:
+    """The lesson written in `document`.
+
+    `kit` is what the unit collects: what a lesson gets ready that does not say it.
+    """
     data: Data = document.data
     talk = data.get("look_and_talk")
     return Lesson(
@@ -25,7 +28,7 @@ def build_lesson(document: Document) -> Lesson:
         focus=data["focus"],
         pupils_make=data["pupils_make"],
         minutes=int(data["minutes"]),
-        collect=tuple(data["collect"]),
+        collect=tuple(data.get("collect", kit)),
         classroom_first=tuple(data.get("classroom_first", [])),
         story_so_far=data.get("story_so_far"),
         never_did_last=data.get("never_did_last"),
