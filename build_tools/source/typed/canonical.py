@@ -18,6 +18,7 @@ import yaml
 
 from build_tools.problem import FieldPath
 from build_tools.shapes.shape import ANY, Shape
+from build_tools.source.typed.folding import can_fold, folded
 from build_tools.source.typed.quotes import needs_marks
 from build_tools.source.typed.rows import aligned, rows_of, spread
 from build_tools.source.typed.what_was_read import Reading
@@ -233,9 +234,9 @@ def _scalar(head: str, value: Any, tail: str, depth: int) -> Iterator[str]:
         return
     indent = "  " * depth
     in_marks = '"' in value and "'" in value and not _is_plain(value, flow=False)
-    if (len(value) > LONG or in_marks) and _can_fold(value) and not tail:
+    if (len(value) > LONG or in_marks) and can_fold(value) and not tail:
         yield f"{head} >-"
-        yield from (f"{indent}{line}" for line in _folded(value, WIDTH - len(indent)))
+        yield from (f"{indent}{line}" for line in folded(value, WIDTH - len(indent)))
     elif "\n" in value and _can_stand(value) and not tail:
         yield f"{head} {'|' if value.endswith(chr(10)) else '|-'}"
         yield from (
@@ -246,25 +247,10 @@ def _scalar(head: str, value: Any, tail: str, depth: int) -> Iterator[str]:
         yield f"{head} {value if plain else _marked(value)}{tail}"
 
 
-def _can_fold(text: str) -> bool:
-    return not re.search(r"[\n\t]|  |^ | \Z", text)
-
-
 def _can_stand(text: str) -> bool:
     lines = text.split("\n")
     odd = any(line != line.rstrip() or "\t" in line for line in lines)
     return bool(lines[0]) and not lines[0].startswith(" ") and not odd and not text.endswith("\n\n")
-
-
-def _folded(text: str, width: int) -> Iterator[str]:
-    line = ""
-    for word in text.split(" "):
-        if line and len(line) + 1 + len(word) > width:
-            yield line
-            line = word
-        else:
-            line = f"{line} {word}" if line else word
-    yield line
 
 
 def _marked(text: str) -> str:
