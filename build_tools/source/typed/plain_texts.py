@@ -170,7 +170,8 @@ class TextReader:
             self.made.beside[path] = after.strip()
         self.cursor.at = at
         plain = words == " ".join(words.split()) and not after.strip()
-        if words and plain and not needs_marks(words):
+        # a line of a list is what somebody says; a field's value in marks is a habit of writing
+        if words and plain and isinstance(path[-1], int) and not needs_marks(words):
             self._told(rest, _MARKS_NOT_SHOWN, path)
         return words
 
