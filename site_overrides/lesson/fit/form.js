@@ -2,8 +2,9 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const form = (bank.fitForm ||= {});
+  const { gettext } = bank;
   const WAIT = 500; // milliseconds of rest before half-written numbers are spoken of
-  const AS_BEFORE = "The page stays as it was until this is mended.";
+  const AS_BEFORE = gettext("The page stays as it was until this is mended.");
 
   for (const root of document.querySelectorAll('[data-part="fit"]:not([data-started])')) {
     try { start(root); root.dataset.started = ""; } catch (error) { console.error("fit:", error); }
@@ -96,10 +97,14 @@
     }
 
     function inShort(plan, fit) {
-      const have = `Fitted to ${fit.available} minutes with ${fit.changing} of changing, and ${fit.dancing} dancing`;
-      if (!form.isTaught(plan, fit)) return `${sums.minutes(fit.available - fit.changing)} to teach. ${plan.sentence}`;
-      if (plan.sittings.length > 1) return `${have}: two sittings of ${sums.minutes(plan.minutes)}.`;
-      return `${have}: ${sums.minutes(plan.minutes)} to teach.`;
+      const { available, changing, dancing } = fit;
+      if (!form.isTaught(plan, fit)) {
+        return gettext("{minutes} to teach.", { minutes: sums.minutes(available - changing) }) + ` ${plan.sentence}`;
+      }
+      const said = { available, changing, dancing, minutes: sums.minutes(plan.minutes) };
+      return plan.sittings.length > 1
+        ? gettext("Fitted to {available} minutes with {changing} of changing, and {dancing} dancing: two sittings of {minutes}.", said)
+        : gettext("Fitted to {available} minutes with {changing} of changing, and {dancing} dancing: {minutes} to teach.", said);
     }
   }
 })();

@@ -2,6 +2,7 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const form = (bank.fitForm ||= {});
+  const { gettext } = bank;
 
   form.make = (name, words, ...inside) => {
     const [tag, kind] = name.split(".");
@@ -16,13 +17,17 @@
 
   form.step = (number) => document.getElementById(`at-step-${number}`);
 
+  form.sittings = [gettext("First sitting"), gettext("Second sitting")];
+
+  form.fromTo = (start, end) => gettext("{start} to {end}", { start, end });
+
   // a number stays beside what it numbers, as on the page
   form.numbered = (number) => `${number}.\u00a0`;
 
   form.nameOf = (number) => {
-    if (number === 0) return "Dance again what you made";
+    if (number === 0) return gettext("Dance again what you made");
     const link = document.querySelector(`.short-lines a[href="#at-step-${number}"]`);
-    return link?.textContent.replace(form.numbered(number), "") ?? `Step ${number}`;
+    return link?.textContent.replace(form.numbered(number), "") ?? gettext("Step {number}", { number });
   };
 
   // what a line of the page says after its label

@@ -2,11 +2,12 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const form = (bank.fitForm ||= {});
-  const MINUTES = { least: 1, most: 240, over: "Write 240 minutes or fewer." };
+  const { gettext } = bank;
+  const MINUTES = { least: 1, most: 240, over: gettext("Write 240 minutes or fewer.") };
   const CHANGING = { ...MINUTES, least: 0 };
-  const DANCING = { least: 1, most: 120, over: "Write 120 pupils or fewer: one class at a time." };
+  const DANCING = { least: 1, most: 120, over: gettext("Write 120 pupils or fewer: one class at a time.") };
   const WATCHING = { ...DANCING, least: 0 };
-  const SIDE = { least: 1, most: 99, over: "Write 99 or less." };
+  const SIDE = { least: 1, most: 99, over: gettext("Write 99 or less.") };
 
   // `raw` holds the text of each field. Gives { fit, beside }; `fit` is null while anything is beside.
   form.read = (raw) => {
@@ -25,7 +26,8 @@
       space: raw.space,
     };
     if (fit.changing >= fit.available) {
-      beside.changing = `Changing takes all ${bank.sums.minutes(fit.available)}, so none is left to teach in.`;
+      const all = bank.sums.minutes(fit.available);
+      beside.changing = gettext("Changing takes all {minutes}, so none is left to teach in.", { minutes: all });
     }
     if (raw.space === "m" || raw.space === "s") {
       fit.space = `${number("long", SIDE)}x${number("wide", SIDE)}${raw.space}`;
@@ -49,11 +51,11 @@
 
   function whole(text, { least, most, over }) {
     const said = text.trim();
-    if (!said) return `Write a number, ${least} or more.`;
-    if (/^\d+[.,]\d+$/.test(said)) return "Write a whole number, such as 38.";
-    if (!/^[-−+]?\d+$/.test(said)) return "Write it in figures, such as 38.";
+    if (!said) return gettext("Write a number, {least} or more.", { least });
+    if (/^\d+[.,]\d+$/.test(said)) return gettext("Write a whole number, such as 38.");
+    if (!/^[-−+]?\d+$/.test(said)) return gettext("Write it in figures, such as 38.");
     const number = Number(said.replace("−", "-"));
-    if (number < least) return `Write ${least} or more.`;
+    if (number < least) return gettext("Write {least} or more.", { least });
     return number > most ? over : number;
   }
 })();

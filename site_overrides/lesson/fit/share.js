@@ -2,8 +2,9 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const form = (bank.fitForm ||= {});
-  const NO_CODE = "This holds no code. A code looks like 38-7-25-2-half.";
-  const BY_HAND = "This browser does not let a page copy. It is marked now: copy it with Ctrl and C.";
+  const { gettext } = bank;
+  const NO_CODE = gettext("This holds no code. A code looks like 38-7-25-2-half.");
+  const BY_HAND = gettext("This browser does not let a page copy. It is marked now: copy it with Ctrl and C.");
 
   form.share = (root) => {
     const [code, link, given, copied] = ["code", "link", "given", "copied"].map((name) => root.querySelector(`[data-${name}]`));
@@ -14,9 +15,9 @@
     given.addEventListener("input", () => {
       const fit = form.given(given.value);
       if (fit) bank.settings.keepFit(fit);
-      say(fit ? "Taken in." : "");
+      say(fit ? gettext("Taken in.") : "");
     });
-    given.addEventListener("change", () => say(!given.value.trim() ? "" : form.given(given.value) ? "Taken in." : NO_CODE));
+    given.addEventListener("change", () => say(!given.value.trim() ? "" : form.given(given.value) ? gettext("Taken in.") : NO_CODE));
 
     function say(words) {
       said.textContent = words;
@@ -29,7 +30,7 @@
       field.select();
       try {
         await navigator.clipboard.writeText(field.value);
-        copied.textContent = "Copied.";
+        copied.textContent = gettext("Copied.");
       } catch {
         copied.textContent = BY_HAND;
       }

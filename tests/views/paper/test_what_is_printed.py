@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -11,19 +12,22 @@ from playwright.sync_api import Browser, Page
 from build_tools.building.assets import copy_assets
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
+from build_tools.page_words.speaking import speaking
 from build_tools.pages.lesson.lesson import LessonView, lesson_page
 from build_tools.views.paper.paper_size import LEAST, on_paper
 from build_tools.views.paper.printed import PrintedLesson, printed_texts
 from build_tools.views.paper.what_is_printed import printed_lesson
 from tests.agreement.made_lessons import made
 from tests.support.printed_lessons import whole_page
-from tests.support.sound_bank import every_unit, real_bank
+from tests.support.sound_bank import every_unit, real_bank, real_unit
 
 # What paper shows, in the order of the page; the drawing has words of its own.
 SHOWN = """
 () => {
   for (const drawing of document.querySelectorAll("svg")) drawing.remove();
-  for (const time of document.querySelectorAll(".margin .time")) time.append(" min");
+  for (const time of document.querySelectorAll(".margin .time")) {
+    time.append(JSON.parse(getComputedStyle(time, "::after").content));
+  }
   return document.querySelector("article").innerText;
 }
 """
@@ -82,6 +86,15 @@ def test_every_lesson_there_is_prints_these_words(paper: Page, thorough: bool) -
     assert len(lessons) > 30
     for unit, lesson in lessons if thorough else lessons[::2]:
         assert shown(paper, unit, lesson) == worked_out(unit, lesson), (unit.slug, lesson.number)
+
+
+def test_a_lesson_in_welsh_prints_these_words_in_welsh(paper: Page) -> None:
+    unit = replace(real_unit(), language="cy")
+    with speaking(unit.language):
+        for lesson in unit.lessons:
+            said = worked_out(unit, lesson)
+            assert shown(paper, unit, lesson) == said, lesson.number
+            assert "mun" in said
 
 
 def test_made_lessons_print_these_words(paper: Page, thorough: bool) -> None:
