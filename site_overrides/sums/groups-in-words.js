@@ -2,7 +2,7 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});
-  const { gettext, ngettext } = bank;
+  const { gettext, ngettext, row } = bank;
   // groups of a size, `many` of them
   const GROUPS = {
     1: (many, said) => ngettext("{number} pupil alone", "{number} pupils alone", many, said),
@@ -43,16 +43,13 @@
     /\b(?:threes?|fours?|fives?|sixes|shares?|sharing|one over|(?:pair|three) over|extra)\b/i;
 
   const count = (sizes, size) => sizes.filter((one) => one === size).length;
-  const listed = (words) => (words.length < 2
-    ? words.join("")
-    : gettext("{before} and {last}", { before: words.slice(0, -1).join(", "), last: words.at(-1) }));
 
   // groups by size, as many of one size together: six fours and one three
   sums.groupsInWords = (sizes) => {
     if (!sizes.length) return gettext("nobody");
     const counted = [...new Set(sizes)].sort((a, b) => b - a).map((size) => [size, count(sizes, size)]);
     counted.sort((a, b) => b[1] - a[1]);
-    return listed(counted.map(([size, many]) => named(size, many)));
+    return row(counted.map(([size, many]) => named(size, many)));
   };
 
   // What to say to get pupils into the groups of a lesson whose steps are grouped so, at the first step

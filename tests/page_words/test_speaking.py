@@ -124,7 +124,8 @@ def test_scripts_find_their_words_in_the_table_of_the_page() -> None:
         'b.gettext("Notes for lesson {lesson}, step by step", { lesson: 3 }),'
         'b.gettext("not in the table {a}", { a: 1 }),'
         'b.ngettext("{number} one", "{number} many", 2),'
-        "b.pageWords ? [0, 1, 2].map(b.pageWords.form) : null]));"
+        "b.pageWords ? [0, 1, 2].map(b.pageWords.form) : null,"
+        '[[], ["a"], ["a", "b", "c"]].map(b.row)]));'
     )
     assert node_says(table, says) == [
         "Dangos haws ac anoddach ar gyfer pob cam",
@@ -132,8 +133,10 @@ def test_scripts_find_their_words_in_the_table_of_the_page() -> None:
         "not in the table 1",
         "2 many",
         [1, 0, 1],
+        ["", "a", "a, b, hefyd c"],
     ]
     english = node_says("", says)
     assert english[0] == "Show easier and harder for every step"
     assert english[1] == "Notes for lesson 3, step by step"
     assert english[3] == "2 many"
+    assert english[5] == ["", "a", "a, b and c"]
