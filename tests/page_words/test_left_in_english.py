@@ -11,13 +11,14 @@ from tests.support.sound_bank import real_bank, real_unit
 
 DONE: tuple[str, ...] = (
     *("index.html", "ready.html", "show.html", "wall.html", "booklet.html", "sheet.html"),
-    *("lesson-1-handouts.html", "moves.html", "parts.html", "counts.html", "dance.html"),
+    *("lesson-1.html", "lesson-1-card.html", "lesson-1-handouts.html"),
+    *("moves.html", "parts.html", "counts.html", "dance.html"),
 )
 """Names of pages that say nothing in English any more: each developer adds theirs, as `card.html`
 for lesson-1-card.html and the like."""
 MOST_LEFT = {
-    "lesson-1.html": 11,
-    "lesson-1-card.html": 10,
+    "lesson-2.html": 3,
+    "lesson-2-card.html": 2,
     # a word that the author explains is one that the schema lists
     "assess.html": 1,
     "to-print.html": 1,
