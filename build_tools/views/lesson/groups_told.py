@@ -9,6 +9,8 @@ from build_tools.model.dance import Dance, Groups, Section
 from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
 from build_tools.movement.roles import places_danced
+from build_tools.page_words.forms import counts_in_figures
+from build_tools.page_words.words import N_, _
 from build_tools.views.dance.on_the_floor import CLASSES
 from build_tools.views.dance.parts_named import letters_in
 from build_tools.views.lesson.class_groups import (
@@ -19,7 +21,6 @@ from build_tools.views.lesson.class_groups import (
 )
 from build_tools.views.lesson.notes_in_steps import danced_in
 from build_tools.views.lesson.odd_ones import (
-    NAMES,
     last_dances_alone,
     of_its_size,
     said_by_the_author,
@@ -29,16 +30,30 @@ from build_tools.views.lesson.odd_ones import (
 from build_tools.views.words.plain_words import listed
 
 _ORDINALS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth")
+_GROUPS = {
+    2: N_("a pair"),
+    3: N_("a three"),
+    4: N_("a four"),
+    5: N_("a five"),
+    6: N_("a six"),
+    7: N_("a seven"),
+    8: N_("an eight"),
+}
 _WATCH = {
-    "yourself": "Nobody watches: each pupil thinks back over their own dance.",
-    "partner": "One partner dances while the other watches; then they change. In a three, two "
-    "watch one, and all three have a turn.",
-    "another pair": "Two pairs sit together: one dances while the other watches, then they "
-    "change. If a pair is left, make it three pairs: two watch one, and all three have a turn.",
-    "another group": "Two groups sit together: one dances while the other watches, then they "
-    "change. If a group is left, make it three: two watch one, and all three have a turn.",
-    "half the class": "Half the class sits and watches the other half dance; then they change.",
-    "whole class": "",
+    "yourself": N_("Nobody watches: each pupil thinks back over their own dance."),
+    "partner": N_(
+        "One partner dances while the other watches; then they change. In a three, two watch one, "
+        "and all three have a turn."
+    ),
+    "another pair": N_(
+        "Two pairs sit together: one dances while the other watches, then they change. If a pair "
+        "is left, make it three pairs: two watch one, and all three have a turn."
+    ),
+    "another group": N_(
+        "Two groups sit together: one dances while the other watches, then they change. If a group "
+        "is left, make it three: two watch one, and all three have a turn."
+    ),
+    "half the class": N_("Half the class sits and watches the other half dance; then they change."),
 }
 
 _WHO_WATCHES = re.compile(
@@ -62,7 +77,7 @@ def left_over_in_words(unit: Unit, lesson: Lesson, index: int) -> str | None:
     dancing = step.makes or step.develops or step.joins or step.dances or step.shows
     if size < 2 or step.grouping in before or not dancing:
         return None
-    sections = _sections(unit.dance, lesson, step.grouping, size)
+    sections = sections_danced(unit.dance, lesson, step.grouping, size)
     known = groupings_known(unit, lesson)
     made = {one for pupils in CLASSES for one in class_groups(known, step.grouping, pupils)}
     over = size + 1 in made and not splits_standing_groups(unit, lesson, index)
@@ -79,17 +94,18 @@ def _one_more(
 ) -> Iterator[str]:
     if told_in_the_step(step, size + 1):
         return
-    more = NAMES[size + 1]
+    more = a_group(size + 1)
     # what is said of a three may be said of a four that lacks one
     of_others = any(of_its_size(one.groups, size + 2) for one in unit.dance.sections.values())
     said = None if of_others else said_by_the_author(unit, lesson, size + 1)
     if said:
-        yield f"If one pupil is left, make a {more}. {said}"
+        yield _("If one pupil is left, make {group}.", group=more) + f" {said}"
     elif sections and all(one.kind == "improvised" for one in sections):
-        yield f"If one pupil is left, make a {more}."
+        yield _("If one pupil is left, make {group}.", group=more)
     else:
         groups = next((one.groups for one in sections), None)
-        yield f"If one pupil is left, make a {more}: {_joins(groups, size, size + 1, size + 1)}."
+        doing = joins_in_words(groups, size, size + 1, size + 1)
+        yield _("If one pupil is left, make {group}: {what}.", group=more, what=doing)
 
 
 def _pair_more(step: Step, size: int, sections: Sequence[Section]) -> Iterator[str]:
@@ -98,8 +114,10 @@ def _pair_more(step: Step, size: int, sections: Sequence[Section]) -> Iterator[s
     if told or any(one.kind == "improvised" for one in sections):
         return
     groups = next((one.groups for one in sections), None)
-    doing = listed([_joins(groups, size, place, size + 2) for place in (size + 1, size + 2)])
-    yield f"If a pair is left, it joins a {NAMES[size]}: {doing}."
+    doing = listed(
+        [joins_in_words(groups, size, place, size + 2) for place in (size + 1, size + 2)]
+    )
+    yield _("If a pair is left, it joins {group}: {what}.", group=a_group(size), what=doing)
 
 
 def _one_fewer(
@@ -112,9 +130,12 @@ def _one_fewer(
     if said:
         yield said
     elif alone:
-        yield (
-            f"If you have to make a {NAMES[size - 1]}, dance {_left_empty(alone[0].groups, size)} "
-            "yourself, or count its counts aloud while everyone waits."
+        part = left_empty_in_words(alone[0].groups, size)
+        yield _(
+            "If you have to make {group}, dance {part} yourself, or count its counts aloud while "
+            "everyone waits.",
+            group=a_group(size - 1),
+            part=part,
         )
 
 
@@ -124,10 +145,11 @@ def watching_in_words(lesson: Lesson, step: Step) -> str | None:
         return None
     if any(_WHO_WATCHES.search(text) for text in (step.into, step.task, step.you) if text):
         return None
-    return _WATCH[lesson.look_and_talk.who] or None
+    said = _WATCH.get(lesson.look_and_talk.who)
+    return _(said) if said else None
 
 
-def _sections(dance: Dance, lesson: Lesson, grouping: str, size: int) -> tuple[Section, ...]:
+def sections_danced(dance: Dance, lesson: Lesson, grouping: str, size: int) -> tuple[Section, ...]:
     """What the lesson's steps of that grouping make or dance in groups of that size."""
     letters = dict.fromkeys(
         letter
@@ -138,23 +160,25 @@ def _sections(dance: Dance, lesson: Lesson, grouping: str, size: int) -> tuple[S
     return tuple(s for s in map(dance.sections.__getitem__, letters) if of_its_size(s.groups, size))
 
 
-def _joins(groups: Groups | None, size: int, over: int, many: int) -> str:
+def joins_in_words(groups: Groups | None, size: int, over: int, many: int) -> str:
     """What one who is over does, as the one who comes `over`th to the group, of `many` in all."""
     if groups is None:
-        return f"the {_ordinal(over)} pupil copies the {_ordinal(over - size)}"
+        return _("the {nth} pupil copies the {other}", nth=_nth(over), other=_nth(over - size))
     danced = places_danced(groups, many)
     joined = [place for n, place in enumerate(danced) if place in danced[:n]]
     place = joined[over - size - 1]
     roles = _roles_of(groups, place)
-    doing = f"dances with the {listed(roles)}" if roles else f"copies number {place}"
-    return f"the {_ordinal(over)} pupil {doing}"
+    if roles:
+        return _("the {nth} pupil dances with the {roles}", nth=_nth(over), roles=listed(roles))
+    return _("the {nth} pupil copies number {place}", nth=_nth(over), place=place)
 
 
-def _left_empty(groups: Groups | None, size: int) -> str:
-    if groups is None:
-        return f"the part of number {size}"
-    own = [role for role, places in groups.roles.items() if places == (size,)]
-    return f"the part of {listed(own)}" if own else f"the part of number {size}"
+def left_empty_in_words(groups: Groups | None, size: int) -> str:
+    """Whose part nobody dances in a group of one fewer."""
+    roles = groups.roles.items() if groups else ()
+    if own := [role for role, places in roles if places == (size,)]:
+        return _("the part of {roles}", roles=listed(own))
+    return _("the part of number {number}", number=size)
 
 
 def _roles_of(groups: Groups, place: int) -> list[str]:
@@ -166,5 +190,10 @@ def _many(role: str) -> bool:
     return role.endswith("s") and not any(letter.isdigit() for letter in role)
 
 
-def _ordinal(number: int) -> str:
-    return _ORDINALS[number - 1]
+def a_group(size: int) -> str:
+    """A group of so many, as a class calls it: a pair, a three."""
+    return _(_GROUPS[size])
+
+
+def _nth(number: int) -> str:
+    return str(number) if counts_in_figures() else _ORDINALS[number - 1]
