@@ -19,18 +19,10 @@ from hypothesis import strategies as st
 from build_tools.checking.check_bank import check_read
 from build_tools.schema_check.check import faults_of_shape
 from build_tools.source.folder import UnitFolder, read_unit_folder
+from tests.movement.strategies import FITS
 from tests.rules.cases import BASE
 from tests.support.banks import CONTENT
 
-_AS = (
-    "unison",
-    "canon",
-    "canon in turn",
-    "canon together",
-    "canon to one ending",
-    "question and answer",
-    "side by side",
-)
 _UNITS = (
     (BASE, "paper-boats", "drift", "drift-slow"),
     (CONTENT, "kite-and-string", "kite", "kite-back"),
@@ -74,7 +66,7 @@ _PASSAGES = st.lists(
         st.fixed_dictionaries(
             {
                 "what": st.lists(st.sampled_from(_NAMES), min_size=1, max_size=3),
-                "as": st.sampled_from(_AS),
+                "as": st.sampled_from(FITS),
             }
         ),
         _some(
@@ -180,7 +172,7 @@ def test_any_dance_is_judged(made: tuple[Path, str, list[Slip]]) -> None:
     assert check_read(made[1], folder, {}).unit is not None
 
 
-@pytest.mark.parametrize("fit", [one for one in _AS if one != "unison"])
+@pytest.mark.parametrize("fit", [one for one in FITS if one != "unison"])
 def test_what_the_parts_are_is_asked_at_its_line(fit: str) -> None:
     place = ("sections", "A", "danced")
     folder = _with(CONTENT, "kite-and-string", [(place, [{"what": ["kite"], "as": fit}])])

@@ -12,6 +12,20 @@ from tests.support.banks import BASE_UNIT
 FILE = f"units/{BASE_UNIT}/lesson-1.md"
 UNIT = f"units/{BASE_UNIT}/unit.md"
 
+FROM_ELSEWHERE: tuple[dict[str, str], ...] = (
+    {"Origin": ""},
+    {"Origin": "null"},
+    {"Origin": "http://127.0.0.1:1"},
+    {"Origin": "https://example.org"},
+    {"Host": "example.org"},
+    {"Sec_Fetch_Site": "same-site"},
+    {"Sec_Fetch_Site": "cross-site"},
+    {"Content_Type": "text/plain"},
+    {"Content_Type": "application/x-www-form-urlencoded"},
+    {"Content_Type": "multipart/form-data; boundary=a"},
+)
+"""Headers of which one is not as the page itself sends them."""
+
 
 def post(preview: Preview, name: str, asked: object, **headers: str) -> tuple[int, str]:
     """The status and the words of the answer; a header of no letters is not sent."""

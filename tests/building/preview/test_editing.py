@@ -18,7 +18,7 @@ from build_tools.checking.check_bank import check_folder
 from build_tools.problem import Problem
 from build_tools.source.front_matter import Document, read_markdown
 from build_tools.source.item_edit import mark_of
-from tests.building.preview.asking import FILE, post
+from tests.building.preview.asking import FILE, FROM_ELSEWHERE, post
 from tests.support.banks import BASE_UNIT, change
 
 WAS = "Float over a stone, hop and settle."
@@ -48,20 +48,7 @@ def test_what_was_saved_meanwhile_wins(preview: Preview, bank: Path) -> None:
     assert text_of(bank) == before
 
 
-@pytest.mark.parametrize(
-    "headers",
-    [
-        {"Origin": ""},
-        {"Origin": "null"},
-        {"Origin": "http://127.0.0.1:1"},
-        {"Origin": "https://example.org"},
-        {"Host": "example.org"},
-        {"Sec_Fetch_Site": "same-site"},
-        {"Sec_Fetch_Site": "cross-site"},
-        {"Content_Type": "text/plain"},
-        {"Content_Type": "application/x-www-form-urlencoded"},
-    ],
-)
+@pytest.mark.parametrize("headers", FROM_ELSEWHERE)
 def test_nobody_else_can_change_a_word(
     preview: Preview, bank: Path, headers: dict[str, str]
 ) -> None:

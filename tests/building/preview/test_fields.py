@@ -13,7 +13,7 @@ from build_tools.building.preview.server import Preview
 from build_tools.building.preview.state import State
 from build_tools.source.front_matter import Document, read_markdown
 from build_tools.source.item_edit import mark_of
-from tests.building.preview.asking import FILE, UNIT, post, sent
+from tests.building.preview.asking import FILE, FROM_ELSEWHERE, UNIT, post, sent
 from tests.support.banks import BASE, BASE_UNIT, change
 
 MAKE = "    task: Float over a stone, hop and settle.\n    makes: [drift]\n"
@@ -341,19 +341,7 @@ PICTURE = f"preview-picture/{FILE}/pool.png"
 
 
 @pytest.mark.parametrize("name", ["preview-field", "preview-enter", PICTURE])
-@pytest.mark.parametrize(
-    "headers",
-    [
-        {"Origin": ""},
-        {"Origin": "null"},
-        {"Origin": "http://127.0.0.1:1"},
-        {"Origin": "https://example.org"},
-        {"Host": "example.org"},
-        {"Sec_Fetch_Site": "same-site"},
-        {"Content_Type": "text/plain"},
-        {"Content_Type": "multipart/form-data; boundary=a"},
-    ],
-)
+@pytest.mark.parametrize("headers", FROM_ELSEWHERE)
 def test_nobody_else_puts_anything_in(
     preview: Preview, bank: Path, name: str, headers: dict[str, str]
 ) -> None:
