@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 
 from build_tools.building.word_file.page_runs import paragraph, runs
 from build_tools.building.word_file.page_tree import Node, page_tree
 from build_tools.building.word_file.step_table import step_heading, step_table
+from build_tools.model.lesson import Step
 from build_tools.page_words.words import _
 from build_tools.word_files.blocks import (
     Block,
@@ -26,18 +27,19 @@ Drawn = Callable[[str], Block]
 """A picture by its file, as it stands in the file to edit."""
 
 
-def lesson_blocks(html: str, drawn: Drawn) -> tuple[Block, ...]:
+def lesson_blocks(html: str, drawn: Drawn, steps: Sequence[Step]) -> tuple[Block, ...]:
     """What the lesson's page tells, its steps as tables.
 
     Left out is what only works on a page: ways to other pages, what is fitted to the day, drawings,
-    whose words stand in their place. `drawn` gives the lesson's own pictures.
+    whose words stand in their place. `drawn` gives the lesson's own pictures, `steps` what the
+    page leaves to the dance: how many counts a step has.
     """
     article = page_tree(html)
     number = article.attributes["data-lesson"]
-    return tuple(_blocks(article, number, drawn))
+    return tuple(_blocks(article, number, drawn, iter(steps)))
 
 
-def _blocks(node: Node, lesson: str, drawn: Drawn) -> Iterator[Block]:
+def _blocks(node: Node, lesson: str, drawn: Drawn, steps: Iterator[Step]) -> Iterator[Block]:
     for one in node.elements:
         if one.name == "h1":
             yield Heading(1, _("Lesson {number}: {title}", number=lesson, title=one.text))
@@ -45,7 +47,7 @@ def _blocks(node: Node, lesson: str, drawn: Drawn) -> Iterator[Block]:
             yield Heading(_HEADINGS[one.name], one.text)
         elif "step" in one.classes:
             yield step_heading(one)
-            yield step_table(one)
+            yield step_table(one, next(steps))
         elif one.name == "p":
             if one.text:
                 yield paragraph(one)
@@ -63,7 +65,7 @@ def _blocks(node: Node, lesson: str, drawn: Drawn) -> Iterator[Block]:
         elif one.name == "pre":
             yield words(one.text)
         elif one.name != "summary":
-            yield from _blocks(one, lesson, drawn)
+            yield from _blocks(one, lesson, drawn, steps)
 
 
 def _list(node: Node, level: int) -> Iterator[Paragraph]:

@@ -6,7 +6,9 @@ from collections.abc import Iterator
 
 from build_tools.building.word_file.page_runs import label_and_rest, paragraph, runs
 from build_tools.building.word_file.page_tree import Node
+from build_tools.model.lesson import Step
 from build_tools.page_words.words import N_, _
+from build_tools.views.words.plain_words import counts_in_words
 from build_tools.word_files.blocks import Cell, Heading, Paragraph, Run, Table, words
 
 _NOTES = N_("Notes for you")
@@ -22,15 +24,27 @@ def step_heading(step: Node) -> Heading:
     return Heading(3, does.text if does else "")
 
 
-def step_table(step: Node) -> Table:
-    """The table of a step; the first row says which step it is, when, and how."""
+def step_table(step: Node, written: Step) -> Table:
+    """The table of a step; the first row says which step it is, when, and how.
+
+    How many counts it has stands below its beat, so that the way back finds it: the page tells
+    the beat phrase by phrase.
+    """
     number = step.attributes.get("data-step", "")
     time, how = step.find("span", "time"), step.find("p", "how")
     head = f"{time.text} · {how.text}" if time and how else ""
     first: tuple[Cell, Cell] = ((words(_("Step {number}", number=number)),), (words(head),))
-    rows = (((words(label),), cell) for label, cell in _rows(step) if cell)
+    rows = (
+        ((words(label),), _with_counts(label, cell, written)) for label, cell in _rows(step) if cell
+    )
     does = _without_number(step_heading(step).text)
     return Table((first, *rows), _("Step {number}: {does}", number=number, does=does))
+
+
+def _with_counts(label: str, cell: Cell, step: Step) -> Cell:
+    if label != _("Beat") or step.counts is None:
+        return cell
+    return (*cell, words(counts_in_words(step.counts)))
 
 
 def _without_number(does: str) -> str:

@@ -91,10 +91,12 @@ def word_file_of_pages(
     )
     ends = f"-lesson-{'-'.join(str(one.number) for one in lessons)}" if part else ""
     name = f"{unit.slug}-{unit.edition}{ends}.docx"
-    return WordFile(name, document_bytes(about, _blocks(unit, folder, pages)))
+    return WordFile(name, document_bytes(about, _blocks(unit, folder, lessons, pages)))
 
 
-def _blocks(unit: Unit, folder: Path, pages: Sequence[str]) -> Iterator[Block]:
+def _blocks(
+    unit: Unit, folder: Path, lessons: Sequence[Lesson], pages: Sequence[str]
+) -> Iterator[Block]:
     yield words(unit.title, "title")
     yield words(f"{years_in_words(unit)} · {lessons_in_words(unit)}", "subtitle")
     yield words(unit.summary)
@@ -105,8 +107,8 @@ def _blocks(unit: Unit, folder: Path, pages: Sequence[str]) -> Iterator[Block]:
     def drawn(src: str) -> Block:
         return _picture(shown_in[src], folder)
 
-    for html in pages:
-        yield from lesson_blocks(html, drawn)
+    for lesson, html in zip(lessons, pages, strict=True):
+        yield from lesson_blocks(html, drawn, lesson.steps)
     yield Heading(1, _("About this file"))
     yield words(_(_NOT_HERE))
     for line in rights_in_words(unit):

@@ -27,6 +27,8 @@ _SPAN = re.compile(
     r"(\d{1,3})\s*(?:-|–|to)\s*(\d{1,3})\s*(?P<unit>minutes?|mins?|m|['’′])?\.?", re.IGNORECASE
 )
 _COUNTS = re.compile(r"(\d{1,3}) counts?\.?")
+_COUNTS_LAST = re.compile(r"(?<=\s)(\d{1,3}) counts?\.?\Z")
+"""As our own files have it, below the words of the beat."""
 _QUESTION = re.compile(
     r"(?P<question>.*?\?)(?:\s*\(looks back to lesson (?P<back>\d{1,2})\))?"
     r"(?:\s*They may say: (?P<answers>.+))?"
@@ -141,13 +143,13 @@ def _place(fields: Fields, text: str, where: str, left: Leftover) -> None:
 
 
 def _counts(fields: Fields, text: str, where: str, left: Leftover) -> None:
-    match = _COUNTS.match(text)
+    match = _COUNTS.match(text) or _COUNTS_LAST.search(text)
     if match is None or "counts" in fields or not 1 <= int(match[1]) <= _MOST_COUNTS:
         left.keep(where, text)
         return
     fields["counts"] = int(match[1])
     left.labels.add("counts")
-    if match.end() < len(text):
+    if match[0] != text:
         left.keep(where, text)
 
 
