@@ -26,9 +26,11 @@ from build_tools.source.file_lines import (
     to_change,
 )
 from build_tools.source.item_edit import mark_of
+from build_tools.source.text_edit import lines_with_text
 from build_tools.source.typed.canonical import field_lines, in_brackets, list_lines
 from build_tools.source.typed.flow import balanced
 from build_tools.source.typed.what_was_read import Reading
+from build_tools.source.value_edit import line_with_value
 
 NOTHING: Any = object()
 """In place of a value: the field is taken out."""
@@ -95,7 +97,7 @@ def _written(
         start, end = edit.lines_at(path)
         return _without(lines, start, end, edit.made.places[path][1] - 1)
     if stands:
-        return IN_BRACKETS if isinstance(value, dict | list) else EditRefused(_CANNOT)
+        return _set(edit, path, value)
     siblings = _siblings(edit, path[:-1])
     if not siblings:
         return IN_BRACKETS
@@ -107,6 +109,25 @@ def _written(
         start = end = edit.made.places[before][0] - 1
     column = edit.made.places[behind or before or ()][1] - 1
     return [*lines[:end], *_new_lines(edit, path, value, lines[start], column), *lines[end:]]
+
+
+def _set(edit: _Edit, path: FieldPath, value: Any) -> Sequence[str] | EditRefused:
+    """The file with another value where one has lines of its own; its remark stays."""
+    if isinstance(value, str) and path in edit.made.texts:
+        return lines_with_text(edit.whole.lines, edit.made, path, value)
+    start, end = edit.lines_at(path)
+    lines = edit.whole.lines
+    if end == start + 1 and not isinstance(value, dict | list):
+        line = line_with_value(lines[start], path, value)
+        return IN_BRACKETS if line is None else [*lines[:start], line, *lines[end:]]
+    remarks = any(_is_remark(one) for one in lines[start:end])
+    if remarks or path in edit.made.beside or isinstance(path[-1], int):
+        return EditRefused(_CANNOT)
+    column = edit.made.places[path][1] - 1
+    made = field_lines(path[-1], value, _shape_at(edit.shape, path[:-1]), path[:-1])
+    head, indent = lines[start][:column], " " * column
+    fresh = [f"{indent if n else head}{line}" for n, line in enumerate(made)]
+    return [*lines[:start], *fresh, *lines[end:]]
 
 
 def _new_lines(edit: _Edit, path: FieldPath, value: Any, beside: str, column: int) -> list[str]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import copy
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from typing import Any
 
 from build_tools.problem import FieldPath
@@ -47,14 +47,17 @@ def with_text(file: str, raw: bytes, path: FieldPath, old: str, new: str) -> byt
     plain = " ".join(new.split())
     wanted = copy.deepcopy(made.data)
     at(wanted, path[:-1])[path[-1]] = plain
-    fresh = _written(raw, made, path, plain)
+    whole = lines_of(raw)
+    fresh = whole.bytes_of(lines_with_text(whole.lines, made, path, plain))
     refused = "that text cannot be written there; change it in the file"
     return as_wanted(file, fresh, wanted, refused)
 
 
-def _written(raw: bytes, made: Reading, path: FieldPath, new: str) -> bytes:
-    whole = lines_of(raw)
-    lines = list(whole.lines)
+def lines_with_text(
+    there: Sequence[str], made: Reading, path: FieldPath, new: str
+) -> Sequence[str]:
+    """The lines of the file with another text at `path`; its remark stays."""
+    lines = list(there)
     first, before, last = made.texts[path]
     line = lines[first - 1]
     head = line[:before].rstrip()
@@ -62,7 +65,7 @@ def _written(raw: bytes, made: Reading, path: FieldPath, new: str) -> bytes:
     depth = (len(head) - len(head.lstrip())) // 2 + 1
     tail = f"  {beside}" if beside else ""
     lines[first - 1 : last] = text_lines(head, new, tail, depth, fold=last > first)
-    return whole.bytes_of(lines)
+    return lines
 
 
 def _texts(data: Any, path: FieldPath) -> Iterator[tuple[FieldPath, str]]:

@@ -73,15 +73,21 @@ def with_value(
         return EditRefused("that is none of the words that may stand there")
     whole = lines_of(raw)
     number = made.places[path][0] - 1 if path in made.places else -1
-    parts = _parts(whole.lines[number], path) if number >= 0 else None
-    if parts is None:
+    line = line_with_value(whole.lines[number], path, new) if number >= 0 else None
+    if line is None:
         return IN_BRACKETS
     lines = list(whole.lines)
-    lines[number] = f"{parts[1]}{_written(new)}{parts[3] or ''}"
+    lines[number] = line
     wanted = copy.deepcopy(made.data)
     at(wanted, path[:-1])[path[-1]] = new
     refused = "that cannot be written there; change it in the file"
     return as_wanted(file, whole.bytes_of(lines), wanted, refused)
+
+
+def line_with_value(line: str, path: FieldPath, new: Value) -> str | None:
+    """The line of the field at `path` with another value; None where it cannot be told apart."""
+    parts = _parts(line, path)
+    return None if parts is None else f"{parts[1]}{_written(new)}{parts[3] or ''}"
 
 
 def _values(data: Any, shape: Shape, path: FieldPath) -> Iterator[ShortValue]:
