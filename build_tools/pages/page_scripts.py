@@ -15,6 +15,7 @@ SUMS = tuple(
         "lesson-today",
         "class-groups",
         "number-in-words",
+        "groups-named",
         "groups-in-words",
         "showing",
         "step-facts",
@@ -27,18 +28,21 @@ FLOOR = tuple(
     f"sums/floor-{name}.js"
     for name in (
         *("metres-each", "hall", "shapes", "places", "starting", "facings", "dancing", "whole"),
-        *("clear", "room-to-dance"),
+        *("clear", "teams", "room-to-dance", "room-said"),
     )
 )
 """Where a class stands and goes in a dance, for the class and the hall of the day."""
+IN_THE_HALL = ("sums/floor-tape.js", "sums/in-turns.js")
+"""What a lesson in the hall of the day is, beside where its class stands and goes."""
 _CATCHING_UP = "sums/catch-up.js"
 """What only a lesson under way needs."""
 _FIT = tuple(
-    f"lesson/fit/{name}.js"
-    for name in ("read", "parts", "floor", "results", "on-page", "share", "form")
+    f"lesson/fit/{name}.js" for name in ("read", "parts", "results", "on-page", "share", "form")
 )
 _WORDS = ("pieces/page-words.js",)
 """What the scripts of a unit's page ask for their words; it comes first."""
+_UNIT_FLOOR = "pieces/unit-floor.js"
+"""Loads the floor of the unit's dance where a teacher's settings name a hall."""
 _KEEPING = ("pieces/seen.js", "pieces/kept-settings.js")
 _HALL = tuple(f"hall/{name}.js" for name in ("button", "keys", "awake", "clock"))
 _PLAYING = tuple(
@@ -77,15 +81,25 @@ PAGE_SCRIPTS = {
         "lesson/unfold.js",
         "lesson/notes-side.js",
         *_KEEPING,
+        _UNIT_FLOOR,
         *_FIT,
         "pieces/print.js",
     ),
-    "card.js": (*_WORDS, *SUMS, *_HALL, "card/card-state.js", *_KEEPING, "card/card.js"),
+    "card.js": (
+        *_WORDS,
+        *SUMS,
+        *_HALL,
+        "card/card-state.js",
+        *_KEEPING,
+        _UNIT_FLOOR,
+        "card/card.js",
+    ),
     "wall.js": (
         *_WORDS,
         *SUMS,
         *_PLAYING,
         *_HALL,
+        _UNIT_FLOOR,
         "wall/wall-count.js",
         "wall/wall.js",
         "pieces/kept-settings.js",
@@ -96,13 +110,21 @@ PAGE_SCRIPTS = {
         "sums/school-year.js",
         "sums/settings.js",
         "sums/class-groups.js",
+        "sums/number-in-words.js",
+        "sums/groups-named.js",
         *FLOOR,
         "playing/paths.js",
         "playing/bodies.js",
         *_PLAYING,
         *_DANCE,
     ),
-    "floor.js": ("playing/paths.js", *FLOOR, "lesson/fit/space.js"),
+    "floor.js": (
+        "playing/paths.js",
+        *FLOOR,
+        *IN_THE_HALL,
+        "lesson/fit/space.js",
+        "lesson/fit/plan-drawn.js",
+    ),
     "finder.js": ("front/fetch-finder.js",),
     "finding.js": _FINDING,
     "booklet.js": (*_WORDS, "pieces/print.js", "booklet/unpack.js"),

@@ -89,6 +89,9 @@
       part("next").textContent = started === null ? gettext("Look ahead") : onward;
       part("change").textContent = state.said;
       showBegin();
+      const room = sums.roomToday(settings.fit());
+      put(part("teams"), room ? sums.hallToday(facts, room) : "");
+      part("teams").hidden = !part("teams").textContent;
       if (plan[at]) showStep(sections.get(plan[at].step));
       showEnd();
       showList();
@@ -119,7 +122,10 @@
       const groups = sums.groupsToday(facts, section.dataset.grouping, settings.fit());
       const place = section.querySelector("[data-groups]");
       place.dataset.written ??= place.textContent;
-      place.textContent = groups || place.dataset.written;
+      const one = facts.find(({ number }) => number === plan[at].step);
+      const room = one && sums.roomToday(settings.fit());
+      const said = (one && groups) || place.dataset.written;
+      place.textContent = room ? sums.groupsInTurns(said, one, sums.inTurns(one, card.whole(plan[at].time), room)) : said;
       const following = plan.slice(at + 1).find((one) => !one.left);
       section.querySelector("[data-after]").textContent = following
         ? `${name(following.step)}, ${sums.minutes(card.whole(following.time))}`
@@ -279,7 +285,7 @@
       space: () => { if (state.started === null) begin(); else if (card.running(state)) pause(); },
       escape,
     });
-    settings.onChange(() => { if (state.started === null) become(begun(state.sitting)); else show(); showSaid(); });
+    settings.onChange(() => { bank.needFloor(settings.fit(), show); if (state.started === null) become(begun(state.sitting)); else show(); showSaid(); });
     setInterval(showTime, LOOK);
     document.addEventListener("visibilitychange", showTime);
 
@@ -287,6 +293,7 @@
     root.dataset.live = "";
     show();
     showSaid();
+    bank.needFloor(settings.fit(), show);
     if (card.running(state)) keepAwake();
   }
 

@@ -10,7 +10,8 @@
     const part = (name) => root.querySelector(`[data-${name}]`);
     const fields = ["pupils", "wide", "deep"].map(part);
     const settings = bank.settings;
-    let now = "";
+    const team = part("team");
+    let now = "", room = null;
 
     function wanted() {
       const fit = settings.fit();
@@ -23,12 +24,29 @@
       kept.forEach((value, n) => { fields[n].value = value; });
       if (kept.join() === now) return;
       now = kept.join();
-      const paths = floor.paths(data, kept[0], kept.slice(1));
-      const room = floor.room(data, kept[0], kept.slice(1), data.least);
+      room = floor.room(data, kept[0], kept.slice(1), data.least);
       part("walls").textContent = floor.roomInWords(room);
       part("walls").classList.toggle("as-drawn", floor.asDrawn(room));
-      changed(paths);
+      offerTeams();
+      draw();
     }
+
+    // who dances at once, as the words have it; everybody on the floor is drawn only where that is asked
+    function offerTeams() {
+      const { teams, waiting, dancing } = room.sharing;
+      const some = teams.map((sizes, n) => new Option(floor.teamInWords(n + 1, sizes).slice(0, -1), String(sizes.reduce((a, b) => a + b, 0))));
+      if (waiting) some.push(...dancing.map((many) => new Option(`${many} at once`, String(many))));
+      team.replaceChildren(...some, new Option(`All ${room.pupils}, as drawn`, ""));
+      team.closest("p").hidden = !some.length && !room.turned && room.stride === 1;
+      if (!some.length && room.found) team.prepend(new Option(`All ${room.pupils}`, String(room.pupils)));
+      team.selectedIndex = 0;
+    }
+
+    function draw() {
+      changed(team.value ? floor.drawnIn(data, room, Number(team.value)) : floor.paths(data, room.pupils, room.hall));
+    }
+
+    team.addEventListener("change", draw);
 
     for (const [n, field] of fields.entries()) {
       field.addEventListener("change", () => {

@@ -30,7 +30,7 @@
     const told = steps.map((step) => [...step.querySelectorAll(":scope .does > .on-screen")].map(unfolded));
     const plans = steps.map((step) => [...step.querySelectorAll(".step-plan .figure")].map(drawn));
     let room = told.reduce((left, one) => left - one.map(lines).reduce((a, b) => a + b, one.length && 1.5), LINES - besides);
-    const drawnBefore = article.querySelector(".plans") && !article.querySelector(".sitting");
+    const drawnBefore = article.querySelector(".plans") && !article.querySelector(".sitting, .teams:not([hidden])");
     return steps.map((step, n) => {
       const fitting = drawnBefore ? [] : plans[n].filter(() => (room -= PLAN) >= 0);
       return ofStep(step, [...fitting, ...told[n]]);

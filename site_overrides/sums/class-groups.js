@@ -44,6 +44,21 @@
     return sums.joinedInOrder(sums.groups(pupils, SIZES[from]), SIZES[from], size).sort((a, b) => b - a);
   };
 
+  // so many teams of whole groups, as even as they go; the one with more pupils first
+  sums.teamsOf = (sizes, many) => {
+    const teams = Array.from({ length: many }, () => []);
+    for (const size of [...sizes].sort((a, b) => b - a)) {
+      teams.reduce((least, team) => (added(team) < added(least) ? team : least)).push(size);
+    }
+    return teams.sort((a, b) => added(b) - added(a));
+  };
+
+  // the two halves of a class, no group of which is cut: those of a lesson whose steps are grouped so, the largest
+  sums.halves = (groupings, pupils) => {
+    const known = groupings.filter((one) => one in SIZES).sort((a, b) => SIZES[b] - SIZES[a]);
+    return sums.teamsOf(sums.classGroups(groupings, known[0] ?? "alone", pupils), 2).filter((half) => half.length);
+  };
+
   // groups of `size` made of whole `parts`, of which one at most is of another size than `usual`; it comes first
   sums.joinedInOrder = (parts, usual, size) => {
     const odd = added(parts.filter((one) => one !== usual));

@@ -2,7 +2,6 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});
-  const MOST_TURNS = (sums.MOST_TURNS = 4); // more, and most of the class would sit; common practice, no source
 
   const metresInWords = (tenths) => {
     const [whole, part] = [Math.floor(tenths / 10), tenths % 10];
@@ -32,14 +31,6 @@
       least,
       enough,
       holds: Math.floor(metres / least),
-      turns: enough ? 1 : turnsFor(dancing, metres, least),
     };
   };
-
-  // In how many parts of the class, turn about, all have the room they need; 1 where even a few have not.
-  function turnsFor(pupils, metres, least) {
-    const holds = Math.floor(metres / least);
-    const turns = holds ? Math.ceil(pupils / holds) : 1;
-    return turns <= MOST_TURNS ? turns : 1;
-  }
 })();

@@ -27,11 +27,11 @@
     return sizesOf(pupils, size, sizes).map((many) => Array.from({ length: many }, () => first++));
   }
 
-  function sizesOf(pupils, size, sizes) {
+  const sizesOf = (floor.groupSizes = (pupils, size, sizes) => {
     const usual = sizes.filter((one) => one > 1 && one < size && size % one === 0).at(-1);
     if (usual) return sums.joinedInOrder(sizesOf(pupils, usual, sizes), usual, size);
     return sums.groups(pupils, size).sort((a, b) => (a === size) - (b === size));
-  }
+  });
 
   const here = (walk) => walk.dancers.map(({ x, y }) => [x, y]);
 

@@ -26,8 +26,18 @@
   // "twelve pairs and one three", or "" where the page's own words say it already
   sums.groupsToday = (facts, grouping, fit) => {
     if (!fit || AS_WRITTEN.includes(grouping)) return "";
-    const sizes = sums.classGroups(bank.groupings(facts), grouping, fit.dancing);
-    const words = sums.groupsInWords(sizes);
+    const groupings = bank.groupings(facts);
+    const words = grouping === "half class" ? halvesInWords(sums.halves(groupings, fit.dancing))
+      : sums.groupsInWords(sums.classGroups(groupings, grouping, fit.dancing));
     return words.charAt(0).toUpperCase() + words.slice(1);
   };
+
+  // how the class dances in the hall of the day; null before the floor is loaded, or where no hall is known
+  sums.roomToday = (fit) => sums.floor?.today(fit) ?? null;
+
+  // half the class at a time: four fours, then three fours and one three
+  function halvesInWords(halves) {
+    return halves.map((half) => (Math.max(...half) === 1 ? `${sums.numberInWords(half.length)} pupils` : sums.groupsInWords(half)))
+      .join(", then ");
+  }
 })();

@@ -9,24 +9,27 @@
     "Watchers sit close together along the front, with their feet in, so that the dancers face them and have the rest of the floor.",
   );
 
-  // How step `index` shows in `minutes`, with this many dancing; null where it shows nothing that is timed.
-  // Every other group dances and the rest watch, then they swap, unless the step's words say that groups
+  // How step `index` shows in `minutes`, with this many dancing; null where it shows nothing that is timed. With `teams`,
+  // so many of them, one after another; else
+  // every other group dances and the rest watch, then they swap, unless the step's words say that groups
   // show in turn. `runs` holds, for each run, the places of the groups that dance; `instead` is what would
   // fit where this does not.
-  sums.showing = (facts, index, minutes, pupils) => {
+  sums.showing = (facts, index, minutes, pupils, teams = 0) => {
     const { shows, grouping } = facts[index];
     if (!shows) return null;
     // pupils who dance alone show in two halves
     const how = grouping === "alone" && !shows.atOnce ? "half class" : grouping;
     const places = [...sums.classGroups(bank.groupings(facts), how, pupils).keys()];
-    const ways = [halves(places), [places]].map((runs) => timed(runs, shows));
+    const runs = teams ? [Array.from({ length: teams }, (_, n) => [n])] : [halves(places), [places]];
+    const ways = runs.map((one) => timed(one, shows));
     const plan = shows.atOnce ? timed(inTurn(places, shows.atOnce), shows) : ways[0];
     const fits = (way) => way.needs <= minutes;
     return {
       ...plan,
       fits: fits(plan),
-      instead: fits(plan) ? null : instead(ways.map((way) => fits(way) && way.runs.length < plan.runs.length)),
-      who: shows.atOnce && plan.runs.length > 1 ? turnAbout(places, shows.atOnce, grouping) : who(plan.runs),
+      instead: fits(plan) || teams ? null : instead(ways.map((way) => fits(way) && way.runs.length < plan.runs.length)),
+      who: shows.atOnce && plan.runs.length > 1 ? turnAbout(places, shows.atOnce, grouping)
+        : teams ? byTeams(teams) : who(plan.runs),
       where: plan.runs.length > 1 ? WHERE : "",
     };
   };
@@ -47,6 +50,11 @@
   function instead([half, all]) {
     if (half) return gettext("let half the groups dance at once");
     return all ? gettext("let all dance at once, and watch with those who are not dancing") : null;
+  }
+
+  function byTeams(many) {
+    return many === 2 ? "Team 1 dances and team 2 watches, then they change."
+      : "One team dances at a time, and the others watch.";
   }
 
   function turnAbout(places, atOnce, grouping) {

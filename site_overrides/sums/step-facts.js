@@ -14,6 +14,7 @@
       shows: shows(said),
       canWait: "canWait" in said,
       travels: "travels" in said,
+      parts: said.parts ? said.parts.split(" ") : [],
       ...("before" in said && { before: said.before.split(" ") }),
     };
   });

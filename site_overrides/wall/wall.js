@@ -99,12 +99,19 @@
 
     function fitted() {
       const fit = settings.fit();
+      bank.needFloor(fit, fitted);
+      const room = bank.sums.roomToday(fit);
+      const teams = root.querySelector("[data-teams]");
+      if (teams) teams.textContent = room ? bank.sums.hallToday(facts, room) : "";
       const minutes = new Map(bank.sums.lessonToday(facts, fit).sittings.flat().map((one) => [one.step, one.minutes]));
       for (const { section } of steps) {
         const [lasts, groups] = ["lasts", "groups"].map((name) => section.querySelector(`[data-${name}]`));
         groups.dataset.written ??= groups.textContent;
+        const one = facts.find(({ number }) => number === Number(section.dataset.step));
         lasts.textContent = bank.sums.minutes(minutes.get(Number(section.dataset.step)));
-        groups.textContent = bank.sums.groupsToday(facts, section.dataset.grouping, fit) || groups.dataset.written;
+        const words = bank.sums.groupsToday(facts, section.dataset.grouping, fit) || groups.dataset.written;
+        groups.textContent = room
+          ? bank.sums.groupsInTurns(words, one, bank.sums.inTurns(one, minutes.get(one.number), room)) : words;
       }
       if (!count.counting()) say(settings.trouble);
     }

@@ -15,8 +15,11 @@ from playwright.sync_api import Browser, Page
 
 from build_tools.paths.hall import Hall
 from build_tools.paths.model import Paths
-from build_tools.views.dance.on_the_floor import in_a_hall
-from build_tools.views.dance.room_to_dance import room_in_words, unit_room
+from build_tools.paths.whole import paths_of
+from build_tools.views.dance.on_the_floor import in_a_hall, middle_age
+from build_tools.views.dance.room_to_dance import unit_room
+from build_tools.views.lesson.class_groups import joined_in_lessons
+from build_tools.views.words.room_said import room_in_words
 from tests.support import axe
 from tests.support.hall import opened, small_targets
 from tests.support.sound_bank import real_unit
@@ -162,12 +165,19 @@ def test_another_class_in_another_hall_is_put_down_at_once(browser: Browser, sit
         page.get_by_label("Our hall, metres from front to back").fill("6")
         page.keyboard.press("Enter")
         page.get_by_role("button", name="Count on").focus()
+        known = unit_room(UNIT, 24, Hall(9.0, 6.0))
+        hall = Hall(6.0, 9.0) if known.turned else known.hall
+        age, joined = middle_age(UNIT), joined_in_lessons(UNIT)
+        team = paths_of(
+            UNIT.dance, sum(known.sharing.teams[0]), hall, age, joined=joined, stride=known.stride
+        )
+        assert_at(page, 5, team)
+        page.locator("[data-team]").select_option(label="All 24, as drawn")
         paths = in_a_hall(UNIT, 24, Hall(9.0, 6.0))
         assert_at(page, 5, paths)
         page.get_by_role("button", name="Count on").click()
         assert_at(page, 6, paths)
-        room = room_in_words(unit_room(UNIT, 24, Hall(9.0, 6.0)))
-        assert page.locator("[data-walls]").inner_text() == room
+        assert page.locator("[data-walls]").inner_text() == room_in_words(known)
         # nonsense is brought back to what a class and a hall can be
         page.get_by_label("My class").fill("999")
         page.get_by_role("button", name="Count on").focus()

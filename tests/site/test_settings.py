@@ -214,5 +214,6 @@ def test_the_page_says_of_its_steps_what_the_bank_knows(
                         and {"each": shown.each, "talk": shown.talk, "atOnce": shown.at_once},
                         "canWait": facts.can_wait,
                         "travels": facts.travels,
+                        "parts": list(facts.parts),
                         **({"before": list(facts.made_before)} if facts.made_before else {}),
                     }

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import random
 from collections.abc import Sequence
-from typing import TypedDict
+from typing import NotRequired, TypedDict
 
 from hypothesis import strategies as st
 
@@ -33,6 +33,8 @@ class Step(TypedDict):
     sits: int | None
     shows: Shows | None
     canWait: bool
+    travels: NotRequired[bool]
+    parts: NotRequired[list[str]]
 
 
 Lesson = Sequence[Step]

@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import groups
 from build_tools.views.lesson.class_groups import class_groups, group_size, groupings_known
+from build_tools.views.words.groups_in_words import groups_in_words
 from tests.sums.lessons import GROUPINGS
 from tests.support.page_script import ask, page_script
 from tests.support.sound_bank import every_unit
@@ -169,7 +170,7 @@ def test_numbering_off_gives_these_very_sizes(pupils: int, size: int) -> None:
          "left, make a three."),
         (("pairs",), "pairs", 4, "Turn to the nearest person."),
         (("half class",), "half class", 27, "Make two groups, one on each side of the hall: "
-         "fourteen here and thirteen there."),
+         "fourteen here, and thirteen there."),
         (("alone", "fours"), "fours", 11, "Number off from one to three, and start again at one. "
          "Stand with everyone who has your number."),
         (("pairs", "fours"), "fours", 24, "Join the nearest pair to make a four."),
@@ -200,23 +201,31 @@ def test_a_sentence_for_pairs_that_join_names_every_other_group_there_is(pupils:
     assert {size for size, words in named.items() if words in said} == others
 
 
-def test_what_an_odd_group_changes() -> None:
-    def odd_group(*given: object) -> str:
-        return str(ask("sums.oddGroup", *given))
+def test_what_odd_groups_do_is_said_by_their_size() -> None:
+    said = {"3": "In a three, two ask together.", "5": "In a five, the fifth copies the first."}
 
-    line = "In a three, two ask together."
-    assert odd_group((3, 2, 2), 2, line) == line
-    assert odd_group((2, 2), 2, line) == ""
-    beside = "Stand beside someone who counts."
-    assert odd_group((3, 2), 2, beside) == "In a three, two pupils dance the same part together."
-    assert (
-        odd_group((4, 4, 3), 4, None)
-        == "In a three, nobody dances the last part: count its counts, and all wait."
-    )
-    assert odd_group((6, 4, 4), 4, None) == (
-        "In a six, two of the parts are danced by two pupils each."
-    )
-    assert odd_group((14, 13), 14, line) == ""
+    def odd_groups(*given: object) -> str:
+        return str(ask("sums.oddGroups", *given, said))
+
+    assert odd_groups((3, 2, 2), 2) == said["3"]
+    assert odd_groups((2, 2), 2) == ""
+    assert odd_groups((5, 4, 3), 4) == f"{said['5']} {said['3']}"
+    assert odd_groups((6, 4, 4), 4) == ""
+
+
+@given(st.integers(0, 120), st.integers(1, 8))
+def test_groups_are_said_as_the_printed_pages_say_them(pupils: int, size: int) -> None:
+    found = groups(pupils, size)
+    assert ask("sums.groupsInWords", found) == groups_in_words(found)
+
+
+@given(st.integers(2, 60), st.sampled_from((("pairs",), ("pairs", "fours"), ("fours",), ())))
+def test_halves_of_a_class_cut_no_group(pupils: int, known: tuple[str, ...]) -> None:
+    halves = ask("sums.halves", (*known, "half class"), pupils)
+    whole = class_groups(known, known[-1], pupils) if known else (1,) * pupils
+    assert sorted(size for half in halves for size in half) == sorted(whole)
+    many = [sum(half) for half in halves]
+    assert max(many) - min(many) <= max(whole) or len(many) == 1
 
 
 @pytest.mark.parametrize(

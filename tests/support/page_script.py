@@ -13,13 +13,14 @@ from pathlib import Path
 from typing import Any
 
 from build_tools.disk.places import OVERRIDES
-from build_tools.pages.page_scripts import FLOOR, SUMS
+from build_tools.pages.page_scripts import FLOOR, IN_THE_HALL, SUMS
 
 SCRIPTS = OVERRIDES
 WITHOUT_A_PAGE = (
     "pieces/page-words.js",
     *SUMS,
     *FLOOR,
+    *IN_THE_HALL,
     "sums/plan-cover.js",
     "card/card-state.js",
     "playing/beat-times.js",

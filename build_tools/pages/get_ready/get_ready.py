@@ -18,11 +18,12 @@ from build_tools.pages.pieces.labelled import Labelled
 from build_tools.pages.pieces.notes import notes_html
 from build_tools.pages.pieces.stimulus import ItemView, shown_items
 from build_tools.paths.hall import KNOWN_HALLS, Hall
-from build_tools.views.dance.room_to_dance import room_in_words, unit_room
+from build_tools.views.dance.room_to_dance import unit_room
 from build_tools.views.lesson.collecting import things_to_collect
 from build_tools.views.words.halls_worked_out import halls_from_in_words
 from build_tools.views.words.plain_words import listed, minutes_in_words
 from build_tools.views.words.punctuation import kept_together
+from build_tools.views.words.room_said import room_in_words
 
 
 @dataclass(frozen=True, slots=True)

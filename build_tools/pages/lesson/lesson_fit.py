@@ -12,6 +12,7 @@ from build_tools.movement.watchers import Watchers, watchers
 from build_tools.page_words.words import N_, _
 from build_tools.paths.hall import KNOWN_HALLS
 from build_tools.views.dance.recommended_metres import halls_source, recommended_least
+from build_tools.views.lesson.odd_groups_said import odd_groups_said
 from build_tools.views.words.punctuation import sentence
 
 _SIT: dict[Watchers, str] = {
@@ -64,8 +65,8 @@ class FitView:
     classroom, for scripts."""
     halls_source: str
     """Where the sizes of a hall and a classroom come from."""
-    partners: str | None
-    """The lesson's line on who works with whom."""
+    odd: str
+    """What a group of another size does, by grouping and size, for scripts."""
     room: str | None
     """The lesson's line on using the room in another way."""
     half: str
@@ -94,7 +95,7 @@ def fit_view(unit: Unit, lesson: Lesson) -> FitView:
         least=str(recommended_least(unit.years)),
         halls=json.dumps({name: [one.width, one.depth] for name, one in KNOWN_HALLS.items()}),
         halls_source=halls_source(),
-        partners=lesson.change.get("partners"),
+        odd=json.dumps(odd_groups_said(unit, lesson), ensure_ascii=False),
         room=lesson.change.get("room"),
         half=sentence(unit.space.half_hall),
         classroom=sentence(unit.space.classroom),

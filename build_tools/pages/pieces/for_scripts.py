@@ -35,6 +35,8 @@ class StepData:
     """Whether it may be left out when time is short."""
     travels: bool
     """Whether all travel in it at once."""
+    parts: str | None
+    """The letters of the sections that it dances in their places; None where it dances none."""
     before: str | None
     """The groupings that earlier lessons made, said of the first step."""
 
@@ -54,6 +56,7 @@ def step_data(facts: StepFacts) -> StepData:
         at_once=str(showing.at_once) if showing and showing.at_once else None,
         can_wait=facts.can_wait,
         travels=facts.travels,
+        parts=" ".join(facts.parts) or None,
         before=" ".join(facts.made_before) or None,
     )
 

@@ -3,14 +3,15 @@
 Asked of the places and paths that everybody has, not of the square metres alone: a small group
 scattered over a small hall still meets its walls, and a formation drawn together until it fits
 leaves gaps smaller than the dance asks. Who watches in turns needs floor to sit on. Steps are
-halved only where they are no distance to somebody or to a place.
+halved only where they are no distance to somebody or to a place. Where not all can dance at once,
+few groups sit, others each time, or the class is teams, the same in every lesson; and only what
+does not take the whole class is danced so.
 `site_overrides/sums/floor-room-to-dance.js` does the same on the pages, for the class and the hall
 of the day, and generated dances hold the two together.
 """
 
 from __future__ import annotations
 
-import math
 from collections.abc import Callable
 from dataclasses import dataclass
 from functools import lru_cache, partial
@@ -18,30 +19,21 @@ from itertools import product
 
 from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import USUAL_CLASS
-from build_tools.page_words.words import N_, _, ngettext
-from build_tools.paths.hall import Hall
+from build_tools.movement.watchers import watchers
+from build_tools.paths.hall import LINED, Hall, fine
 from build_tools.paths.leaving import too_near_a_wall
 from build_tools.paths.model import Paths
+from build_tools.paths.places import FITS
 from build_tools.paths.reached import ASKED_OF, steps_reach
-from build_tools.paths.squeezed import squeezed
+from build_tools.paths.squeezed import closer_than_asked, squeezed
 from build_tools.paths.whole import paths_of
 from build_tools.views.dance.on_the_floor import middle_age
 from build_tools.views.dance.recommended_metres import has_room_for, recommended_least
+from build_tools.views.dance.teams import Sharing, Whole, sharings, whole_groups
 from build_tools.views.lesson.class_groups import joined_in_lessons
-from build_tools.views.words.plain_words import listed
 
 SHORTER = 0.5
 """How long a travelling step is where children are told to halve it."""
-MOST_TURNS = 4
-"""Parts of a class that dance turn about; in more, most would sit. Common practice, no source."""
-_MARK = N_("Chalk a line one big step from each wall; who reaches it dances on the spot.")
-_CLOSE = N_("Not even a quarter of the class has the room it needs: dance it on the spot.")
-_SMALL = N_("The floor is too small for all to dance at once.")
-_PARTS = {
-    2: N_("Let half dance while half watch, then swap"),
-    3: N_("Dance in three parts of the class, turn about"),
-    4: N_("Dance in four parts of the class, turn about"),
-}
 
 Drawn = Callable[[int, Hall, float], Paths]
 """The dance by so many pupils in a hall, with steps that are so many times as long."""
@@ -55,8 +47,6 @@ class Room:
     hall: Hall
     found: bool
     """False where not even the last way of all is enough."""
-    turns: int
-    """In how many parts of the class, turn about; 1 for all at once."""
     turned: bool
     """Whether the front is along the other walls."""
     stride: float
@@ -67,6 +57,19 @@ class Room:
     """Who would come too near a wall if all danced at once: how many, in which section."""
     closer: tuple[str, ...]
     """The sections in which all would stand closer than the dance asks."""
+    groups: Whole
+    """The groups that stay together."""
+    sharing: Sharing
+    """Who dances at once."""
+    tight: tuple[str, ...]
+    """The sections that do not take the whole class at once; the others do."""
+    lined: frozenset[str]
+    """The sides of the hall along which watchers sit."""
+
+    @property
+    def turns(self) -> int:
+        """In how many teams, turn about; 1 for all, or nearly all, at once."""
+        return max(1, len(self.sharing.teams))
 
 
 def unit_room(unit: Unit, pupils: int = USUAL_CLASS, hall: Hall | None = None) -> Room:
@@ -86,20 +89,38 @@ def _drawn(unit: Unit, pupils: int, hall: Hall, stride: float) -> Paths:
 def room_to_dance(drawn: Drawn, pupils: int, hall: Hall, least: int) -> Room:
     """The least change that leaves everybody their room; `least` is m² for each pupil."""
     holds = has_room_for(hall.width * hall.depth, least)
-    first = math.ceil(pupils / holds) if holds else MOST_TURNS + 1
-    as_drawn = drawn(pupils, hall, 1.0)
-    leaving, closer = _leaving(as_drawn, watched=False), squeezed(as_drawn)
+    turned, as_drawn = Hall(hall.depth, hall.width), drawn(pupils, hall, 1.0)
+    groups = whole_groups(pupils, as_drawn.sizes)
     strides = (1.0,) if steps_reach(drawn(*ASKED_OF, 1.0)) else (1.0, SHORTER)
-    for turns in range(first, MOST_TURNS + 1):
-        dancing = math.ceil(pupils / turns)
-        for stride, turned in product(strides, (False, True)):
-            if turned and hall.width == hall.depth:
-                continue
-            where = Hall(hall.depth, hall.width) if turned else hall
-            paths = drawn(dancing, where, stride)
-            if not squeezed(paths) and not _leaving(paths, watched=turns > 1):
-                return Room(pupils, hall, True, turns, turned, stride, first == 1, leaving, closer)
-    return Room(pupils, hall, False, 1, False, 1.0, first == 1, leaving, closer)
+    ways = list(sharings(groups))
+    tried = (
+        (way, stride, where)
+        for way, stride in product(ways, strides)
+        for where in ((hall,) if hall.width == hall.depth else (hall, turned))
+        if way.dancing[0] <= holds
+        and all(_has_room(drawn(many, where, stride), way is not ways[0]) for many in way.asked)
+    )
+    found = next(tried, None)
+    sharing, stride, where = found or (ways[0], 1.0, hall)
+    enough = pupils <= holds
+    return Room(
+        pupils=pupils,
+        hall=hall,
+        found=found is not None,
+        turned=where != hall,
+        stride=stride,
+        enough=enough,
+        leaving=_leaving(as_drawn, watched=False),
+        closer=squeezed(as_drawn),
+        groups=groups,
+        sharing=sharing,
+        tight=_tight(drawn(ways[0].asked[0], where, stride), enough=enough),
+        lined=LINED[watchers(as_drawn.dance)],
+    )
+
+
+def _has_room(paths: Paths, watched: bool) -> bool:
+    return not squeezed(paths) and not _leaving(paths, watched=watched)
 
 
 def _leaving(paths: Paths, *, watched: bool) -> tuple[tuple[str, int], ...]:
@@ -115,46 +136,24 @@ def _leaving(paths: Paths, *, watched: bool) -> tuple[tuple[str, int], ...]:
     return tuple(found.items())
 
 
-def room_in_words(room: Room) -> str:
-    """The same as one or two sentences."""
-    walls, small = _why(room), "" if room.enough else _(_SMALL)
-    if not room.found:
-        return " ".join(filter(None, (small or walls, _(_CLOSE if room.closer else _MARK))))
-    how = []
-    if room.turned:
-        short = room.hall.depth < room.hall.width
-        how.append(
-            _("with a short wall as the front") if short else _("with a long wall as the front")
-        )
-    if room.stride != 1:
-        how.append(_("with every travelling step half as long"))
-    known = _PARTS.get(room.turns)
-    who = _(known) if known else _("All {pupils} can dance at once", pupils=room.pupils)
-    opening = f"{', '.join(filter(None, (who, listed(how))))}."
-    why = small if room.turns > 1 and small else walls if how or room.turns > 1 else ""
-    return " ".join(filter(None, (opening, why)))
+def _tight(paths: Paths, *, enough: bool) -> tuple[str, ...]:
+    """The sections that do not take all at once; all of them where there are too few metres.
 
-
-def _why(room: Room) -> str:
-    """What would be wrong if all danced at once as it is drawn; nothing where all is well."""
-    near = [
-        _("{number} in part {part}", number=many, part=part)
-        if n
-        else ngettext(
-            "{number} pupil in part {part}", "{number} pupils in part {part}", many, part=part
-        )
-        for n, (part, many) in enumerate(room.leaving)
-    ]
-    found = [_("{pupils} would come too near a wall", pupils=listed(near))] if near else []
-    if room.closer:
-        found.append(
-            ngettext(
-                "pupils in part {parts} would stand closer than the dance asks",
-                "pupils in parts {parts} would stand closer than the dance asks",
-                len(room.closer),
-                parts=listed(room.closer),
-            )
-        )
-    if not found:
-        return ""
-    return _("If all danced at once as it is drawn, {what}.", what=listed(found))
+    A section that starts where dancers are, or in their first places, stands as close as they do.
+    """
+    near = dict(_leaving(paths, watched=False))
+    found: list[str] = []
+    first = before = None
+    for one in paths.stretches:
+        if one.section is None or one.start is None:
+            continue
+        close = before
+        if one.start.spot == "first place":
+            close = first
+        elif one.start.spot == "new place":
+            close = fine(closer_than_asked(one.start, one.section.start, paths.body)) < FITS
+        first = close if first is None else first
+        before = close
+        if close or one.section.letter in near or not enough:
+            found.append(one.section.letter)
+    return tuple(dict.fromkeys(found))

@@ -76,7 +76,7 @@ def standing_plan(unit: Unit, letter: str) -> Figure:
         *_groups(stretch, placed),
         *_dancers(placed),
         *legend,
-        kind="floor standing",
+        kind="floor standing part-" + letter.replace("'", "-changed"),
     )
     return Figure(title, svg, tuple(_words(unit, paths, section)))
 

@@ -9,8 +9,9 @@ from build_tools.model.dance import Dance
 from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
 from build_tools.movement.development import actions_of
+from build_tools.paths.group_sizes import groups_of
 from build_tools.views.dance.parts_named import letters_in, motifs_in
-from build_tools.views.lesson.class_groups import made_before
+from build_tools.views.lesson.class_groups import GROUP_SIZES, made_before
 from build_tools.views.lesson.longest_talk import is_sat_through, longest_talk
 from build_tools.views.lesson.showing import Showing, showing
 
@@ -18,6 +19,9 @@ _TRAVELLING = re.compile(
     r"\b(?:walk|run|skip|side-step|gallop|travel|step sideways|tiptoe)(?:s|ping|ning|ing)?\b",
     re.IGNORECASE,
 )
+
+_OF_GROUPS = ("pairs", "small groups")
+"""Formations in which each group has its own place."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,7 +42,9 @@ class StepFacts:
     can_wait: bool
     """Whether the author says it may be left out when time is short."""
     travels: bool
-    """Whether all travel in it at once, so that on a small floor it runs in turns."""
+    """Whether all travel in it at once, so that on a floor of too few metres it runs in turns."""
+    parts: tuple[str, ...]
+    """The sections it dances where they stand in the dance, by their letters."""
     made_before: tuple[str, ...] = ()
     """The groupings that earlier lessons made, said of the first step: pairs, fours."""
 
@@ -60,6 +66,34 @@ def travels(dance: Dance, step: Step) -> bool:
     return not parts and bool(_TRAVELLING.search(f"{step.does} {step.task}"))
 
 
+def parts_placed(unit: Unit, lesson: Lesson, index: int) -> tuple[str, ...]:
+    """The sections that a step dances in their own places, by their letters.
+
+    Where groups have places of their own, pupils stand anywhere until they are in such groups, and
+    where each works alone.
+    """
+    step, dance = lesson.steps[index], unit.dance
+    named = (*step.makes, *step.joins, *step.dances, *step.shows)
+    apart = step.grouping == "alone"
+    return tuple(
+        letter
+        for letter in letters_in(dance, named)
+        if dance.sections[letter].start.formation not in _OF_GROUPS
+        or not (apart or _not_yet(unit, lesson, index, groups_of(dance.sections[letter]).size))
+    )
+
+
+def _not_yet(unit: Unit, lesson: Lesson, index: int, size: int) -> bool:
+    """Whether groups of that size are made in a later step of the unit."""
+    made = [
+        (one.number, n)
+        for one in unit.lessons
+        for n, step in enumerate(one.steps)
+        if GROUP_SIZES.get(step.grouping) == size
+    ]
+    return size > 1 and bool(made) and min(made) > (lesson.number, index)
+
+
 def step_facts(unit: Unit, lesson: Lesson) -> tuple[StepFacts, ...]:
     """The facts of every step of the lesson, in its order."""
     most = longest_talk(unit, lesson)
@@ -74,6 +108,7 @@ def step_facts(unit: Unit, lesson: Lesson) -> tuple[StepFacts, ...]:
             showing=showing(unit, lesson, index),
             can_wait=step.can_wait,
             travels=travels(unit.dance, step),
+            parts=parts_placed(unit, lesson, index),
             made_before=() if index else made_before(unit, lesson),
         )
         for index, step in enumerate(lesson.steps)

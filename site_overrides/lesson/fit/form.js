@@ -85,7 +85,7 @@
 
     function show() {
       const fit = settings.fit();
-      bank.fitForm.needFloor(fit, show);
+      bank.needFloor(fit, show);
       const plan = sums.lessonToday(facts, fit);
       if (fit && settings.code(form.read(values()).fit) !== settings.code(fit)) fill(form.written(fit));
       if (!fit && Object.values(planned).join() !== Object.values(values()).join()) fill(planned);

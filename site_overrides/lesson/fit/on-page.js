@@ -3,6 +3,7 @@
   const bank = (window.danceUnitBank ||= {});
   const form = (bank.fitForm ||= {});
   const SMALLEST = "11"; // points
+  const SMALLER = { 12: "11.5", 11.5: "11" };
   const MORE = "more"; // than two sides
 
   form.onPage = (article) => {
@@ -12,11 +13,11 @@
     const lines = [...short.children];
     const written = [...short.childNodes]; // with the white space between them
     const facts = bank.stepFacts(article);
-    const said = article.querySelector("[data-part='fit']").dataset;
+    const teams = article.querySelector("[data-teams]");
 
     return (plan, fit) => {
       const taught = form.isTaught(plan, fit);
-      const turns = form.turns(fit, said);
+      const room = bank.sums.roomToday(fit);
       const sittings = plan.sittings.map(form.timed);
       const two = sittings.length > 1;
       const minutes = bank.sums.minutes(plan.minutes).replace(" ", "\u00a0");
@@ -25,12 +26,15 @@
       short.replaceChildren(...(taught ? sittings.flatMap((one, index) => shortLines(one, two ? index : null)) : written));
       facts.forEach((one, index) => {
         const first = !facts.slice(0, index).some((before) => before.grouping === one.grouping);
-        step(facts, one, sittings, taught, first ? fit : null, one.travels ? turns : 1);
+        step(facts, one, sittings, taught, first ? fit : null, room);
       });
+      teams.textContent = room ? bank.sums.hallToday(facts, room) : "";
+      teams.hidden = !teams.textContent;
+      form.plans?.(article, room);
       for (const old of article.querySelectorAll(".sitting")) old.remove();
       if (two) turn(sittings);
-      // two sittings say more than the lesson's size on paper was reckoned for
-      document.documentElement.dataset.paper = two && paper !== MORE ? SMALLEST : paper;
+      // two sittings say more than the lesson's size on paper was reckoned for, and teams a line or two
+      document.documentElement.dataset.paper = two && paper !== MORE ? SMALLEST : teams.hidden ? paper : SMALLER[paper] ?? paper;
     };
 
     // steps that stood on one line stay on one line, as far as they follow one another
@@ -60,7 +64,7 @@
   }
 
   // with `fit`, pupils are in these groups for the first time, and their number is said
-  function step(facts, one, sittings, taught, fit, turns) {
+  function step(facts, one, sittings, taught, fit, room) {
     const element = form.step(one.number);
     const [time, minutes, grouping] = [".time", ".minutes", ".grouping"].map((name) => element.querySelector(name));
     const at = sittings.flat().filter((part) => part.step === one.number);
@@ -69,8 +73,8 @@
     put(time, taught ? times.join(", then ") : form.asWritten(time));
     put(minutes, taught ? `${lasts}${at.length > 1 && !lasts.includes("then") ? " each time" : ""}` : form.asWritten(minutes));
     const groups = bank.sums.groupsToday(facts, one.grouping, fit) || form.asWritten(grouping);
-    const each = Math.max(1, Math.round((taught ? at[0].minutes : one.minutes) / turns));
-    put(grouping, turns > 1 ? `${groups}, in ${bank.sums.numberInWords(turns)} turns of ${bank.sums.minutes(each)}` : groups);
+    const shortest = Math.min(...(taught ? at : [one]).map((part) => part.minutes));
+    put(grouping, room ? bank.sums.groupsInTurns(groups, one, bank.sums.inTurns(one, shortest, room)) : groups);
   }
 
   // where the first sitting ends and the second begins, between its last step and the next

@@ -11,9 +11,6 @@
     ...(form.space?.(facts, plan, fit, said) ?? []),
   ];
 
-  // in how many turns each travelling step runs on the floor there is; 1 where all dance at once
-  form.turns = (fit, said) => form.room?.(fit, said)?.turns ?? 1;
-
   function minutes(facts, plan, fit) {
     const { make, timed, nameOf } = form;
     const all = total(facts);
@@ -62,7 +59,7 @@
       const words = [
         plain ? "" : form.sentence(sums.groupsInWords(sizes)),
         `${into ? "If they have no groups yet, say" : "Say"} “${say}”`,
-        sums.oddGroup(sizes, size, partnersFor(sizes, size, facts, said.partners ?? "")),
+        sums.oddGroups(sizes, size, JSON.parse(said.odd ?? "{}")[one.grouping] ?? {}),
       ];
       list.append(form.make("div", "",
         form.make("dt", form.asWritten(step.querySelector(".grouping"))),
@@ -71,21 +68,13 @@
     return [form.make("h3", "Groups"), list];
   }
 
-  // the lesson's own line on partners, unless it speaks of groups of another size than these
-  function partnersFor(sizes, size, facts, line) {
-    const odd = sizes.find((one) => one !== size);
-    const named = /\b(three|four|five|six)s?\b/i.exec(line)?.[1].toLowerCase();
-    if (!named) return line;
-    const ofPairs = named === "three" && facts.some((one) => one.grouping === "pairs");
-    const same = odd && named === bank.sums.numberInWords(odd) && (size === 2 || !ofPairs);
-    return same ? line : "";
-  }
-
   function showing(facts, plan, fit, said) {
     const parts = [];
     facts.forEach((one, index) => {
       const long = plan.sittings.flat().findLast(({ step }) => step === one.number).minutes;
-      const shown = bank.sums.showing(facts, index, long, fit.dancing);
+      const room = bank.sums.roomToday(fit);
+      const turn = room && bank.sums.inTurns(one, long, room);
+      const shown = bank.sums.showing(facts, index, long, fit.dancing, turn?.teams ? room.sharing.teams.length : 0);
       if (!shown) return;
       const step = form.step(one.number);
       const closing = one.phase === "look and talk";

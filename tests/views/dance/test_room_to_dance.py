@@ -7,6 +7,8 @@ The halls are those that two teachers had, and those that the units' own words n
 from __future__ import annotations
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from build_tools.model.unit import Unit
 from build_tools.paths.hall import BORDER, WATCHERS_DEEP, Hall, floor
@@ -17,8 +19,10 @@ from build_tools.paths.scatter import nearest_two
 from build_tools.paths.whole import paths_of
 from build_tools.views.dance.on_the_floor import middle_age
 from build_tools.views.dance.recommended_metres import recommended_least
-from build_tools.views.dance.room_to_dance import Room, room_in_words, unit_room
+from build_tools.views.dance.room_to_dance import Room, unit_room
+from build_tools.views.dance.teams import Sharing, Whole, sharings, teams_of, whole_groups
 from build_tools.views.lesson.class_groups import joined_in_lessons
+from build_tools.views.words.room_said import room_in_words
 from tests.support.sound_bank import every_unit, whole_bank
 
 HALLS = (Hall(18.0, 10.0), Hall(15.0, 10.0), Hall(12.0, 9.0), Hall(9.0, 6.0))
@@ -26,7 +30,7 @@ HALLS = (Hall(18.0, 10.0), Hall(15.0, 10.0), Hall(12.0, 9.0), Hall(9.0, 6.0))
 
 def _drawn(unit: Unit, room: Room) -> Paths:
     hall = Hall(room.hall.depth, room.hall.width) if room.turned else room.hall
-    dancing = -(-room.pupils // room.turns)
+    dancing = room.sharing.asked[0]
     age, joined = middle_age(unit), joined_in_lessons(unit)
     return paths_of(unit.dance, dancing, hall, age, joined=joined, stride=room.stride)
 
@@ -43,8 +47,9 @@ def test_what_is_told_works_and_nothing_less_does(unit: Unit) -> None:
             assert wall.holds((leg.x1, leg.y1), 0.05 - BORDER / 2) or not _counted(paths, leg)
         for letter, (closest, roomy) in apart.items():
             assert closest >= 0.9 * min(roomy, paths.body.arm), letter
-        assert hall.width * hall.depth / -(-30 // room.turns) >= recommended_least(unit.years)
-        if room.turns > 1 or room.stride != 1 or room.turned:
+        metres = hall.width * hall.depth
+        assert metres / room.sharing.dancing[0] >= recommended_least(unit.years)
+        if room.sharing.dancing[0] < 30 or room.stride != 1 or room.turned:
             assert room.leaving or room.closer or not room.enough, "why change anything"
 
 
@@ -86,7 +91,8 @@ def test_gaps_that_a_small_hall_squeezes_count_as_no_room(slug: str) -> None:
     large, small = (unit_room(unit, 30, Hall(*sides)) for sides in WORDS[slug])
     assert (large.turns, large.turned, large.stride, large.closer) == (1, False, 1.0, ())
     assert small.closer
-    assert small.turns > 1
+    assert small.sharing.dancing[0] < 30
+    assert small.tight
     assert "would stand closer than the dance asks" in room_in_words(small)
 
 
@@ -116,36 +122,97 @@ def test_part_of_a_class_keeps_clear_of_who_watches_in_one_row() -> None:
 
 def test_each_way_is_said_in_a_sentence() -> None:
     hall = Hall(15.0, 10.0)
+    near = (
+        "If all danced at once as it is drawn, 1 pupil in part A and 2 in part B would come too "
+        "near a wall."
+    )
     ways = {
-        (1, False, 1.0): "All 30 can dance at once.",
-        (1, True, 1.0): "All 30 can dance at once, with a short wall as the front. If all danced "
-        "at once as it is drawn, 1 pupil in part A and 2 in part B would come too near a wall.",
-        (2, True, 0.5): "Let half dance while half watch, then swap, with a short wall as the "
-        "front and with every travelling step half as long. If all danced at once as it is drawn, "
-        "1 pupil in part A and 2 in part B would come too near a wall.",
+        (False, 1.0): "All 30 can dance at once.",
+        (
+            True,
+            1.0,
+        ): f"All 30 can dance at once, with a short wall as the front. {near}",
+        (True, 0.5): "All 30 can dance at once, with a short wall as the front and with every "
+        f"travelling step half as long. {near}",
     }
-    for (turns, turned, stride), words in ways.items():
-        leaving = (("A", 1), ("B", 2)) if turned else ()
-        room = Room(30, hall, True, turns, turned, stride, True, leaving, ())
+    for (turned, stride), words in ways.items():
+        room = _room(turned=turned, stride=stride, leaving=(("A", 1), ("B", 2)) if turned else ())
         assert room_in_words(room) == words
-    small = Room(30, hall, True, 3, False, 1.0, False, (), ())
-    assert room_in_words(small) == (
-        "Dance in three parts of the class, turn about. "
-        "The floor is too small for all to dance at once."
+    teams = _room(Sharing(((4, 4, 4, 3), (4, 4, 4, 3)), 0, (15,), (16,)), closer=("A", "C"))
+    assert room_in_words(teams) == (
+        "The class is two teams, the same in every lesson. Team 1: three fours and one three, 15. "
+        "Team 2: three fours and one three, 15. One team at a time dances in the middle of the "
+        "hall, always on the same spots; the other sits along the front and counts aloud. If all "
+        "danced at once as it is drawn, pupils in parts A and C would stand closer than the dance "
+        "asks."
     )
-    close = Room(30, hall, True, 2, False, 1.0, True, (), ("A", "C"))
-    assert room_in_words(close) == (
-        "Let half dance while half watch, then swap. If all danced at once as it is drawn, pupils "
-        "in parts A and C would stand closer than the dance asks."
+    few = _room(Sharing((), 1, (27, 26), (28,)), enough=False, lined=frozenset(("left", "right")))
+    assert room_in_words(few) == (
+        "26 or 27 can dance at once: one four sits at both ends and counts aloud. Change who sits "
+        "each time it is danced. The floor is too small for all to dance at once."
     )
-    both = Room(30, hall, False, 1, False, 1.0, True, (("B", 1),), ("B",))
+    both = _room(found=False, leaving=(("B", 1),), closer=("B",))
     assert room_in_words(both) == (
         "If all danced at once as it is drawn, 1 pupil in part B would come too near a wall and "
         "pupils in part B would stand closer than the dance asks. Not even a quarter of the class "
         "has the room it needs: dance it on the spot."
     )
-    none = Room(30, hall, False, 1, False, 1.0, True, (("A", 4),), ())
+    none = _room(found=False, leaving=(("A", 4),))
     assert room_in_words(none) == (
         "If all danced at once as it is drawn, 4 pupils in part A would come too near a wall. "
         "Chalk a line one big step from each wall; who reaches it dances on the spot."
     )
+    assert "All 30" in room_in_words(_room())
+    assert hall == _room().hall
+
+
+_ALL = Sharing((), 0, (30,), (32,))
+
+
+def _room(
+    sharing: Sharing = _ALL,
+    *,
+    found: bool = True,
+    turned: bool = False,
+    stride: float = 1.0,
+    enough: bool = True,
+    leaving: tuple[tuple[str, int], ...] = (),
+    closer: tuple[str, ...] = (),
+    lined: frozenset[str] = frozenset(("front",)),
+) -> Room:
+    """Thirty in fours in a hall of 15 by 10 metres, all at once as it is drawn."""
+    groups, hall = Whole(4, (4, 4, 4, 4, 4, 4, 3, 3)), Hall(15.0, 10.0)
+    return Room(
+        *(30, hall, found, turned, stride, enough, leaving, closer, groups, sharing, (), lined)
+    )
+
+
+@given(st.integers(1, 60), st.sampled_from(((1,), (1, 2), (2, 4), (4,), (1, 6), (2, 6), (3, 8))))
+def test_teams_are_whole_groups_and_as_even_as_they_go(pupils: int, sizes: tuple[int, ...]) -> None:
+    whole = whole_groups(pupils, sizes)
+    assert sum(whole.sizes) == pupils
+    for way in sharings(whole):
+        assert way.dancing[0] <= pupils
+        assert list(way.dancing) == sorted(way.dancing, reverse=True)
+        if way.waiting:
+            assert (pupils - way.dancing[-1]) * 4 <= pupils
+        if way.teams:
+            assert sorted(size for team in way.teams for size in team) == sorted(whole.sizes)
+            many = [sum(team) for team in way.teams]
+            assert max(many) - min(many) <= max(whole.sizes), "a group moved over would be evener"
+
+
+def test_the_teams_of_two_classes() -> None:
+    """As teachers of these classes, in halls of 12 by 10 and 14 by 9 metres, set them."""
+    rooms = {
+        slug: unit_room(next(one for one in whole_bank().units if one.slug == slug), many, hall)
+        for slug, many, hall in (
+            ("magnets", 29, Hall(12.0, 10.0)),
+            ("seeds-on-the-move", 30, Hall(14.0, 9.0)),
+        )
+    }
+    assert rooms["magnets"].sharing.teams == ((4, 4, 4, 4), (5, 4, 4))
+    assert rooms["magnets"].tight == ("A", "B", "D")
+    assert rooms["seeds-on-the-move"].sharing.waiting == 3
+    assert rooms["seeds-on-the-move"].sharing.dancing == (24,)
+    assert teams_of((5, 4, 4, 4, 4, 4, 4), 3) == ((4, 4, 4), (5, 4), (4, 4))

@@ -32,6 +32,7 @@ def facts(lesson: Lesson) -> list[StepFacts]:
             showing=None,
             can_wait=False,
             travels=False,
+            parts=(),
         )
         for step in lesson
     ]

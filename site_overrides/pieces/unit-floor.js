@@ -1,12 +1,12 @@
-// Where the dance goes on the floor, loaded when a lesson is fitted: one that nobody fits has no need of it.
+// Where the unit's dance goes on the floor, loaded where a teacher's settings name a hall: a page that nobody fits has
+// no need of it.
 (() => {
   const bank = (window.danceUnitBank ||= {});
-  const form = (bank.fitForm ||= {});
   const start = document.currentScript.src;
   let asked = false;
 
   // loads it once, and then calls `ready`; where it cannot be had, nothing is told of the floor
-  form.needFloor = (fit, ready) => {
+  bank.needFloor = (fit, ready) => {
     if (asked || !fit) return;
     asked = true;
     const load = (src) => new Promise((done, failed) => {

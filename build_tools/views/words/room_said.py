@@ -1,0 +1,126 @@
+"""How a class dances in a hall, in the sentences that every page says of it.
+
+`site_overrides/sums/floor-room-said.js` says the same on the pages; generated dances hold the two
+together.
+"""
+
+from __future__ import annotations
+
+from build_tools.page_words.words import N_, _, ngettext
+from build_tools.views.dance.room_to_dance import Room
+from build_tools.views.dance.teams import Team
+from build_tools.views.words.groups_in_words import (
+    group_named,
+    groups_in_words,
+    number_in_words,
+)
+from build_tools.views.words.plain_words import listed
+from build_tools.views.words.punctuation import capital
+
+_MARK = N_("Chalk a line one big step from each wall; who reaches it dances on the spot.")
+_CLOSE = N_("Not even a quarter of the class has the room it needs: dance it on the spot.")
+_SMALL = N_("The floor is too small for all to dance at once.")
+_SIDES = ("front", "back", "left", "right")
+
+
+def room_in_words(room: Room) -> str:
+    """What to do, who dances at once, and why, in a few sentences."""
+    walls, small = _why(room), "" if room.enough else _(_SMALL)
+    if not room.found:
+        return " ".join(filter(None, (small or walls, _(_CLOSE if room.closer else _MARK))))
+    all_at_once = room.sharing.dancing == (room.pupils,)
+    how = _how(room)
+    who = _("All {pupils} can dance at once", pupils=room.pupils)
+    said = f"{', '.join(filter(None, (who, how)))}." if all_at_once else ""
+    told = _("{how}, and in turns.", how=capital(how)) if how and not all_at_once else ""
+    why = small or walls if not all_at_once or how else ""
+    return " ".join(filter(None, (said, told, sharing_in_words(room), why)))
+
+
+def sharing_in_words(room: Room) -> str:
+    """Who dances and who sits, where not all dance at once: the teams, or who sits each time."""
+    teams, waiting = room.sharing.teams, room.sharing.waiting
+    where = sit_in_words(room.lined)
+    if waiting:
+        many = [str(one) for one in sorted(room.sharing.dancing)]
+        return ngettext(
+            "{pupils} can dance at once: {groups} sits {where} and counts aloud. "
+            "Change who sits each time it is danced.",
+            "{pupils} can dance at once: {groups} sit {where} and count aloud. "
+            "Change who sits each time it is danced.",
+            waiting,
+            pupils=listed(many, "or"),
+            groups=group_named(room.groups.usual, waiting),
+            where=where,
+        )
+    if not teams:
+        return ""
+    named = " ".join(team_in_words(n, team) for n, team in enumerate(teams, start=1))
+    return ngettext(
+        "The class is {teams} teams, the same in every lesson. {named} One team at a time dances "
+        "in the middle of the hall, always on the same spots; the other sits {where} and counts "
+        "aloud.",
+        "The class is {teams} teams, the same in every lesson. {named} One team at a time dances "
+        "in the middle of the hall, always on the same spots; the others sit {where} and count "
+        "aloud.",
+        len(teams) - 1,
+        teams=number_in_words(len(teams)),
+        named=named,
+        where=where,
+    )
+
+
+def team_in_words(number: int, team: Team) -> str:
+    """Team 1: four fours, 16."""
+    if max(team) == 1:
+        return _("Team {team}: {pupils} pupils.", team=number, pupils=len(team))
+    groups = groups_in_words(team)
+    return _("Team {team}: {groups}, {pupils}.", team=number, groups=groups, pupils=sum(team))
+
+
+def sit_in_words(lined: frozenset[str]) -> str:
+    """Where those sit who do not dance."""
+    if len(lined) == len(_SIDES):
+        return _("round the edge")
+    if not lined:
+        return _("in the middle, facing out,")
+    if lined == {"left", "right"}:
+        return _("at both ends")
+    return _("along the front and the back") if "back" in lined else _("along the front")
+
+
+def _how(room: Room) -> str:
+    how = []
+    if room.turned:
+        short = room.hall.depth < room.hall.width
+        how.append(
+            _("with a short wall as the front") if short else _("with a long wall as the front")
+        )
+    if room.stride != 1:
+        how.append(_("with every travelling step half as long"))
+    return listed(how)
+
+
+def _why(room: Room) -> str:
+    """What would be wrong if all danced at once as it is drawn; nothing where all is well."""
+    near = [
+        _("{number} in part {part}", number=many, part=part)
+        if n
+        else ngettext(
+            "{number} pupil in part {part}", "{number} pupils in part {part}", many, part=part
+        )
+        for n, (part, many) in enumerate(room.leaving)
+    ]
+    found = [_("{pupils} would come too near a wall", pupils=listed(near))] if near else []
+    if room.closer:
+        found.append(
+            ngettext(
+                "pupils in part {parts} would stand closer than the dance asks",
+                "pupils in parts {parts} would stand closer than the dance asks",
+                len(room.closer),
+                parts=listed(room.closer),
+            )
+        )
+    if not found:
+        return ""
+    return _("If all danced at once as it is drawn, {what}.", what=listed(found))

@@ -1,0 +1,84 @@
+// How a class dances in the hall of the day, in the sentences that every page says of it: as
+// build_tools/views/words/room_said.py writes them for what is printed.
+(() => {
+  const { sums, gettext, ngettext, row } = window.danceUnitBank;
+  const { floor } = sums;
+  const MARK = gettext("Chalk a line one big step from each wall; who reaches it dances on the spot.");
+  const CLOSE = gettext("Not even a quarter of the class has the room it needs: dance it on the spot.");
+  const SIDES = 4;
+
+  const capital = (words) => words.charAt(0).toUpperCase() + words.slice(1);
+  const pupilsIn = (team) => team.reduce((sum, one) => sum + one, 0);
+
+  // what to do, who dances at once, and why, in a few sentences
+  floor.roomInWords = (room) => {
+    const { enough, pupils } = room;
+    const walls = why(room), small = enough ? "" : gettext("The floor is too small for all to dance at once.");
+    if (!room.found) return [small || walls, room.closer.length ? CLOSE : MARK].filter(Boolean).join(" ");
+    const all = floor.allAtOnce(room), how = floor.howInWords(room);
+    return [
+      all && `${[gettext("All {pupils} can dance at once", { pupils }), how].filter(Boolean).join(", ")}.`,
+      how && !all && gettext("{how}, and in turns.", { how: capital(how) }),
+      floor.sharingInWords(room),
+      !all || how ? small || walls : "",
+    ].filter(Boolean).join(" ");
+  };
+
+  // who dances and who sits, where not all dance at once: the teams, or who sits each time
+  floor.sharingInWords = ({ sharing: { teams, waiting, dancing }, groups: { usual }, lined }) => {
+    const where = floor.sitInWords(lined);
+    if (waiting) {
+      const many = [...dancing].reverse().map(String);
+      const pupils = many.length < 2 ? many[0]
+        : gettext("{before} or {last}", { before: many.slice(0, -1).join(", "), last: many.at(-1) });
+      return ngettext(
+        "{pupils} can dance at once: {groups} sits {where} and counts aloud. Change who sits each time it is danced.",
+        "{pupils} can dance at once: {groups} sit {where} and count aloud. Change who sits each time it is danced.",
+        waiting,
+        { pupils, groups: sums.groupNamed(usual, waiting), where },
+      );
+    }
+    if (!teams.length) return "";
+    const named = teams.map((team, n) => floor.teamInWords(n + 1, team)).join(" ");
+    return ngettext(
+      "The class is {teams} teams, the same in every lesson. {named} One team at a time dances in the middle of the hall, always on the same spots; the other sits {where} and counts aloud.",
+      "The class is {teams} teams, the same in every lesson. {named} One team at a time dances in the middle of the hall, always on the same spots; the others sit {where} and count aloud.",
+      teams.length - 1,
+      { teams: sums.numberInWords(teams.length), named, where },
+    );
+  };
+
+  floor.teamInWords = (team, sizes) => (Math.max(...sizes) === 1
+    ? gettext("Team {team}: {pupils} pupils.", { team, pupils: sizes.length })
+    : gettext("Team {team}: {groups}, {pupils}.", { team, groups: sums.groupsInWords(sizes), pupils: pupilsIn(sizes) }));
+
+  // where those sit who do not dance
+  floor.sitInWords = (lined) => {
+    if (lined.length === SIDES) return gettext("round the edge");
+    if (!lined.length) return gettext("in the middle, facing out,");
+    if (lined.includes("left")) return gettext("at both ends");
+    return lined.includes("back") ? gettext("along the front and the back") : gettext("along the front");
+  };
+
+  floor.howInWords = ({ turned, stride, hall: [wide, deep] }) => row([
+    turned && (deep < wide ? gettext("with a short wall as the front") : gettext("with a long wall as the front")),
+    stride !== 1 && gettext("with every travelling step half as long"),
+  ].filter(Boolean));
+
+  // what would be wrong if all danced at once as it is drawn
+  function why({ leaving, closer }) {
+    const near = leaving.map(({ letter: part, dancers: number }, n) => n
+      ? gettext("{number} in part {part}", { number, part })
+      : ngettext("{number} pupil in part {part}", "{number} pupils in part {part}", number, { part }));
+    const found = near.length ? [gettext("{pupils} would come too near a wall", { pupils: row(near) })] : [];
+    if (closer.length) {
+      found.push(ngettext(
+        "pupils in part {parts} would stand closer than the dance asks",
+        "pupils in parts {parts} would stand closer than the dance asks",
+        closer.length,
+        { parts: row(closer) },
+      ));
+    }
+    return found.length ? gettext("If all danced at once as it is drawn, {what}.", { what: row(found) }) : "";
+  }
+})();

@@ -1,0 +1,41 @@
+// How far apart places are in the hall of the day, for whoever marks them with tape: as the largest team stands there.
+(() => {
+  const { sums } = window.danceUnitBank;
+  const { floor } = sums;
+  const HAND = 0.1; // metres
+
+  const nearest = (ones, others) => Math.min(...ones.flatMap((one) => others.filter((other) => other !== one)
+    .map((other) => floor.metres(one, other))));
+  const told = (metres) => `${(Math.round(metres / HAND) * HAND).toFixed(1).replace(/\.0$/, "")} m`;
+
+  // a line for each section whose places are new and are more than a place for each
+  floor.tape = (data, room) => {
+    const known = new Map();
+    const drawn = (many) => known.get(many) ?? known.set(many, floor.drawnIn(data, room, many)).get(many);
+    const seen = new Set();
+    return data.parts.flatMap(({ letter, spot, begins }) => {
+      if (!letter || spot !== "new place" || seen.has(letter) || data.sections[letter].start[0] === "scattered") return [];
+      seen.add(letter);
+      const words = apart(drawn(floor.dancingIn(room, letter)), letter, begins);
+      return words ? [`Part ${letter}: ${words}.`] : [];
+    });
+  };
+
+  function apart(paths, letter, moment) {
+    const { data, hall: [, deep] } = paths;
+    const places = window.danceUnitBank.paths.at(paths, moment);
+    let first = 0;
+    const groups = floor.groupSizes(places.length, data.sections[letter].size, data.sizes)
+      .map((many) => places.slice(first, (first += many)));
+    const within = Math.min(...groups.filter((group) => group.length > 1).map((group) => nearest(group, group)));
+    const between = Math.min(...groups.flatMap((group, n) =>
+      groups.slice(n + 1).map((other) => Math.min(...group.map((one) => nearest([one], other))))));
+    const front = Math.min(...places.map(([, y]) => y)) + deep / 2;
+    const among = data.sections[letter].size === 1 ? "to your neighbour" : "to the next group";
+    return [
+      Number.isFinite(within) && `${told(within)} to the nearest in your group`,
+      Number.isFinite(between) && `${told(between)} ${among}`,
+      `${told(front)} from the front wall to the first row`,
+    ].filter(Boolean).join(", ");
+  }
+})();

@@ -1,0 +1,72 @@
+// Who dances a step at once, in the hall of the day: all; nearly all; or one team after another. `room` is that of
+// floor.room, null while the hall is not known. A step is in turns only if what it dances in its place does not take
+// the whole class; a warm-up, or what is tried out or made, never while there are the square metres for all.
+(() => {
+  const bank = (window.danceUnitBank ||= {});
+  const sums = (bank.sums ||= {});
+  const MOVING = ["warm-up", "cool-down", "explore"];
+  const MAKING = ["make", "develop"];
+  const SEEN = ["show", "look and talk"];
+  const AS_ONE = ["whole class", "half class"];
+
+  // { words, teams, each }: what is said beside the groups, whether it is by teams, and the whole minutes of each turn,
+  // 0 where none are told; null where all dance at once
+  sums.inTurns = (one, minutes, room) => {
+    if (!room?.found || sums.floor.allAtOnce(room)) return null;
+    const { teams } = room.sharing;
+    const tight = one.parts.some((letter) => room.tight.includes(letter));
+    if (!one.parts.length || MOVING.includes(one.phase)) return moving(one, minutes, room, tight);
+    const halved = one.grouping === "half class" || one.shows || SEEN.includes(one.phase);
+    if (one.shows?.atOnce || (halved && !teams.length)) return null;
+    if (!tight && !(teams.length === 2 && one.grouping === "half class")) return null;
+    if (MAKING.includes(one.phase)) {
+      return { words: `all learn it on the spot, then dance it: ${turns(room)}`, teams: teams.length > 0, each: 0 };
+    }
+    const each = teams.length && !SEEN.includes(one.phase) && !one.shows ? Math.floor(minutes / teams.length) : 0;
+    return { words: turns(room) + (teams.length ? long(each, one) : ""), teams: teams.length > 0, each };
+  };
+
+  // where the metres do not reach, those who wait move on the spot, so that nobody grows cold
+  function moving(one, minutes, room, tight) {
+    const { teams } = room.sharing;
+    if (room.enough) return tight ? { words: "all at once, each in a space", teams: false, each: 0 } : null;
+    if (!one.travels) return null;
+    const each = Math.floor(minutes / room.turns);
+    const by = teams.length === room.turns;
+    const who = by ? `${turns(room)}` : { 2: "half at a time", 3: "a third at a time" }[room.turns] ?? "a quarter at a time";
+    return { words: `${who}${long(each, one)}, the rest on the spot`, teams: by, each };
+  }
+
+  // groups as a page says them, with the turns beside; the whole class is not together where it is in turns
+  sums.groupsInTurns = (groups, one, turn) => {
+    if (!turn) return groups;
+    if (!AS_ONE.includes(one.grouping)) return `${groups}; ${turn.words}`;
+    return turn.words.charAt(0).toUpperCase() + turn.words.slice(1);
+  };
+
+  function turns({ sharing: { teams, waiting, dancing }, groups }) {
+    if (waiting) {
+      const [least, most] = [dancing.at(-1), dancing[0]];
+      return `${least === most ? most : `${least} or ${most}`} at once, ${sums.groupNamed(groups.usual, waiting)} ` +
+        `${waiting === 1 ? "sits" : "sit"}, others each time`;
+    }
+    return `team 1, then ${teams.length === 2 ? "team 2" : teams.slice(1).map((_, n) => n + 2).join(", then ")}`;
+  }
+
+  function long(each, { phase, shows }) {
+    if (SEEN.includes(phase) || shows) return "";
+    return each ? `, ${sums.minutes(each)} each` : ", once each";
+  }
+
+  // what to know before the lesson: the teams, or who sits, and how the hall is used; "" where all is as it is drawn
+  sums.hallToday = (facts, room) => {
+    const placed = facts.some((one) => one.parts.length);
+    if (!room?.found) return room && placed ? sums.floor.roomInWords(room) : "";
+    const turning = facts.some((one) => sums.inTurns(one, one.minutes, room));
+    const how = placed && sums.floor.howInWords(room);
+    return [
+      how && `${how.charAt(0).toUpperCase()}${how.slice(1)}.`,
+      turning && sums.floor.sharingInWords(room),
+    ].filter(Boolean).join(" ");
+  };
+})();
