@@ -16,8 +16,6 @@ SUMS = tuple(
         "class-groups",
         "number-in-words",
         "groups-named",
-        "groups-in-words",
-        "showing",
         "step-facts",
         "school-year",
         "settings",
@@ -28,17 +26,19 @@ FLOOR = tuple(
     f"sums/floor-{name}.js"
     for name in (
         *("metres-each", "hall", "shapes", "places", "starting", "facings", "dancing", "whole"),
-        *("clear", "teams", "room-to-dance", "room-said"),
+        "clear",
     )
 )
 """Where a class stands and goes in a dance, for the class and the hall of the day."""
+ROOM = tuple(f"sums/floor-{name}.js" for name in ("teams", "room-to-dance", "room-said"))
+"""Who of the class dances at once there, and how that is said."""
 IN_THE_HALL = ("sums/floor-tape.js", "sums/in-turns.js")
 """What a lesson in the hall of the day is, beside where its class stands and goes."""
+FITTED = ("sums/groups-in-words.js", "sums/showing.js")
+"""What is told of a fitted lesson alone."""
 _CATCHING_UP = "sums/catch-up.js"
 """What only a lesson under way needs."""
-_FIT = tuple(
-    f"lesson/fit/{name}.js" for name in ("read", "parts", "results", "on-page", "share", "form")
-)
+_FIT = tuple(f"lesson/fit/{name}.js" for name in ("read", "parts", "on-page", "share", "form"))
 _WORDS = ("pieces/page-words.js",)
 """What the scripts of a unit's page ask for their words; it comes first."""
 _UNIT_FLOOR = "pieces/unit-floor.js"
@@ -110,18 +110,20 @@ PAGE_SCRIPTS = {
         "sums/school-year.js",
         "sums/settings.js",
         "sums/class-groups.js",
-        "sums/number-in-words.js",
-        "sums/groups-named.js",
         *FLOOR,
         "playing/paths.js",
         "playing/bodies.js",
         *_PLAYING,
         *_DANCE,
     ),
+    "room.js": ("sums/number-in-words.js", "sums/groups-named.js", *ROOM),
     "floor.js": (
         "playing/paths.js",
         *FLOOR,
+        *ROOM,
         *IN_THE_HALL,
+        *FITTED,
+        "lesson/fit/results.js",
         "lesson/fit/space.js",
         "lesson/fit/plan-drawn.js",
     ),

@@ -25,7 +25,8 @@ def steps_reach(paths: Paths) -> bool:
 
     They would not where two of a group come within reach of each other's hands who were not when
     the section began, where one comes to another's place, or where the section says that its steps
-    bring neighbours nearer or farther. `paths` are those of `ASKED_OF`.
+    bring neighbours nearer or farther. Who steps into the place of one that went the same way has
+    come to nobody. `paths` are those of `ASKED_OF`.
     """
     counted = [one for one in paths.stretches if one.section is not None and one.counted]
     return any(_reshaped(one) or _comes_to_somebody(paths, one) for one in counted)
@@ -53,9 +54,14 @@ def _comes_to_somebody(paths: Paths, one: StretchPaths) -> bool:
             for now in moments:
                 if apart > hands >= metres(now[a], now[b]):
                     return True
-                if metres(now[a], began[b]) < _THERE or metres(now[b], began[a]) < _THERE:
+                came = metres(now[a], began[b]) < _THERE or metres(now[b], began[a]) < _THERE
+                if came and metres(_way(began[a], now[a]), _way(began[b], now[b])) >= _THERE:
                     return True
     return False
+
+
+def _way(start: Point, end: Point) -> Point:
+    return (end[0] - start[0], end[1] - start[1])
 
 
 def _places(paths: Paths, moment: float) -> list[Point]:

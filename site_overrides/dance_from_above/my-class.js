@@ -1,6 +1,9 @@
-// My class and our hall: taken from the fit form's settings, changed here, and everybody's places worked out anew.
+// My class and our hall: taken from the fit form's settings, changed here, and everybody's places worked out anew. Who
+// dances at once there is loaded then: for the class and the hall that it is drawn for, the page says it itself.
 (() => {
   const bank = (window.danceUnitBank ||= {});
+  const { gettext } = bank;
+  const start = document.currentScript.src;
   const dance = (bank.dance ||= {});
   const { floor } = bank.sums;
   const LEAST = [2, 4, 4], MOST = [60, 40, 40]; // pupils, and metres either way
@@ -11,7 +14,7 @@
     const fields = ["pupils", "wide", "deep"].map(part);
     const settings = bank.settings;
     const team = part("team");
-    let now = "", room = null;
+    let now = "", room = null, loading = false;
 
     function wanted() {
       const fit = settings.fit();
@@ -24,26 +27,45 @@
       kept.forEach((value, n) => { fields[n].value = value; });
       if (kept.join() === now) return;
       now = kept.join();
-      room = floor.room(data, kept[0], kept.slice(1), data.least);
+      room = null;
+      team.value = "";
+      draw();
+      if (floor.room) tell();
+      else if (now !== [data.pupils, ...data.hall].join()) load();
+    }
+
+    function load() {
+      if (loading) return;
+      loading = true;
+      const script = document.createElement("script");
+      Object.assign(script, { src: new URL("room.js", start), onload: tell, onerror: (error) => console.error("room:", error) });
+      part("walls").textContent = "";
+      document.head.append(script);
+    }
+
+    function tell() {
+      const [pupils, ...hall] = now.split(",").map(Number);
+      room = floor.room(data, pupils, hall, data.least);
       part("walls").textContent = floor.roomInWords(room);
       part("walls").classList.toggle("as-drawn", floor.asDrawn(room));
       offerTeams();
-      draw();
+      if (team.value) draw();
     }
 
     // who dances at once, as the words have it; everybody on the floor is drawn only where that is asked
     function offerTeams() {
       const { teams, waiting, dancing } = room.sharing;
       const some = teams.map((sizes, n) => new Option(floor.teamInWords(n + 1, sizes).slice(0, -1), String(sizes.reduce((a, b) => a + b, 0))));
-      if (waiting) some.push(...dancing.map((many) => new Option(`${many} at once`, String(many))));
-      team.replaceChildren(...some, new Option(`All ${room.pupils}, as drawn`, ""));
+      if (waiting) some.push(...dancing.map((many) => new Option(gettext("{many} at once", { many }), String(many))));
+      team.replaceChildren(...some, new Option(gettext("All {pupils}, as drawn", room), ""));
       team.closest("p").hidden = !some.length && !room.turned && room.stride === 1;
-      if (!some.length && room.found) team.prepend(new Option(`All ${room.pupils}`, String(room.pupils)));
+      if (!some.length && room.found) team.prepend(new Option(gettext("All {pupils}", room), String(room.pupils)));
       team.selectedIndex = 0;
     }
 
     function draw() {
-      changed(team.value ? floor.drawnIn(data, room, Number(team.value)) : floor.paths(data, room.pupils, room.hall));
+      const [pupils, ...hall] = now.split(",").map(Number);
+      changed(team.value ? floor.drawnIn(data, room, Number(team.value)) : floor.paths(data, pupils, hall));
     }
 
     team.addEventListener("change", draw);

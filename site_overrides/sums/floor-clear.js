@@ -17,10 +17,11 @@
       const [x, y] = bank.paths.during(leg, leg.start + (leg.end - leg.start) * part);
       return x < left || x > right || y < front || y > back;
     });
+    // where one part begins before another is over, a way is of the one that began first
+    const partAt = (moment) => paths.parts.find(({ begins, lasts }) => begins <= moment && moment < begins + lasts) ?? paths.parts.at(-1);
     return paths.parts.flatMap((part) => {
       if (!part.letter || !paths.data.sections[part.letter].danced) return [];
-      const within = (leg) => part.begins <= leg.start && leg.start < part.begins + part.lasts;
-      const dancers = paths.legs.filter((legs) => legs.some((leg) => within(leg) && out(leg))).length;
+      const dancers = paths.legs.filter((legs) => legs.some((leg) => partAt(leg.start) === part && out(leg))).length;
       return dancers ? [{ letter: part.letter, dancers }] : [];
     });
   };

@@ -1,6 +1,6 @@
 // How far apart places are in the hall of the day, for whoever marks them with tape: as the largest team stands there.
 (() => {
-  const { sums } = window.danceUnitBank;
+  const { sums, gettext } = window.danceUnitBank;
   const { floor } = sums;
   const HAND = 0.1; // metres
 
@@ -17,7 +17,7 @@
       if (!letter || spot !== "new place" || seen.has(letter) || data.sections[letter].start[0] === "scattered") return [];
       seen.add(letter);
       const words = apart(drawn(floor.dancingIn(room, letter)), letter, begins);
-      return words ? [`Part ${letter}: ${words}.`] : [];
+      return words ? [gettext("Part {part}: {metres}.", { part: letter, metres: words })] : [];
     });
   };
 
@@ -31,11 +31,12 @@
     const between = Math.min(...groups.flatMap((group, n) =>
       groups.slice(n + 1).map((other) => Math.min(...group.map((one) => nearest([one], other))))));
     const front = Math.min(...places.map(([, y]) => y)) + deep / 2;
-    const among = data.sections[letter].size === 1 ? "to your neighbour" : "to the next group";
+    const next = { metres: told(between) };
     return [
-      Number.isFinite(within) && `${told(within)} to the nearest in your group`,
-      Number.isFinite(between) && `${told(between)} ${among}`,
-      `${told(front)} from the front wall to the first row`,
+      Number.isFinite(within) && gettext("{metres} to the nearest in your group", { metres: told(within) }),
+      Number.isFinite(between) && (data.sections[letter].size === 1
+        ? gettext("{metres} to your neighbour", next) : gettext("{metres} to the next group", next)),
+      gettext("{metres} from the front wall to the first row", { metres: told(front) }),
     ].filter(Boolean).join(", ");
   }
 })();

@@ -4,10 +4,17 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});
+  const { gettext, ngettext } = bank;
   const MOVING = ["warm-up", "cool-down", "explore"];
   const MAKING = ["make", "develop"];
   const SEEN = ["show", "look and talk"];
   const AS_ONE = ["whole class", "half class"];
+  const TEAMS = {
+    2: gettext("team 1, then team 2"),
+    3: gettext("team 1, then 2, then 3"),
+    4: gettext("team 1, then 2, then 3, then 4"),
+  };
+  const PART = { 2: gettext("half at a time"), 3: gettext("a third at a time") };
 
   // { words, teams, each }: what is said beside the groups, whether it is by teams, and the whole minutes of each turn,
   // 0 where none are told; null where all dance at once
@@ -20,21 +27,22 @@
     if (one.shows?.atOnce || (halved && !teams.length)) return null;
     if (!tight && !(teams.length === 2 && one.grouping === "half class")) return null;
     if (MAKING.includes(one.phase)) {
-      return { words: `all learn it on the spot, then dance it: ${turns(room)}`, teams: teams.length > 0, each: 0 };
+      const words = gettext("all learn it on the spot, then dance it: {turns}", { turns: turns(room) });
+      return { words, teams: teams.length > 0, each: 0 };
     }
     const each = teams.length && !SEEN.includes(one.phase) && !one.shows ? Math.floor(minutes / teams.length) : 0;
-    return { words: turns(room) + (teams.length ? long(each, one) : ""), teams: teams.length > 0, each };
+    return { words: teams.length ? long(turns(room), each, one) : turns(room), teams: teams.length > 0, each };
   };
 
   // where the metres do not reach, those who wait move on the spot, so that nobody grows cold
   function moving(one, minutes, room, tight) {
     const { teams } = room.sharing;
-    if (room.enough) return tight ? { words: "all at once, each in a space", teams: false, each: 0 } : null;
+    if (room.enough) return tight ? { words: gettext("all at once, each in a space"), teams: false, each: 0 } : null;
     if (!one.travels) return null;
     const each = Math.floor(minutes / room.turns);
     const by = teams.length === room.turns;
-    const who = by ? `${turns(room)}` : { 2: "half at a time", 3: "a third at a time" }[room.turns] ?? "a quarter at a time";
-    return { words: `${who}${long(each, one)}, the rest on the spot`, teams: by, each };
+    const who = by ? turns(room) : PART[room.turns] ?? gettext("a quarter at a time");
+    return { words: gettext("{turns}, the rest on the spot", { turns: long(who, each, one) }), teams: by, each };
   }
 
   // groups as a page says them, with the turns beside; the whole class is not together where it is in turns
@@ -47,15 +55,23 @@
   function turns({ sharing: { teams, waiting, dancing }, groups }) {
     if (waiting) {
       const [least, most] = [dancing.at(-1), dancing[0]];
-      return `${least === most ? most : `${least} or ${most}`} at once, ${sums.groupNamed(groups.usual, waiting)} ` +
-        `${waiting === 1 ? "sits" : "sit"}, others each time`;
+      return ngettext(
+        "{pupils} at once, {groups} sits, others each time",
+        "{pupils} at once, {groups} sit, others each time",
+        waiting,
+        {
+          pupils: least === most ? most : gettext("{before} or {last}", { before: least, last: most }),
+          groups: sums.groupNamed(groups.usual, waiting),
+        },
+      );
     }
-    return `team 1, then ${teams.length === 2 ? "team 2" : teams.slice(1).map((_, n) => n + 2).join(", then ")}`;
+    return TEAMS[teams.length];
   }
 
-  function long(each, { phase, shows }) {
-    if (SEEN.includes(phase) || shows) return "";
-    return each ? `, ${sums.minutes(each)} each` : ", once each";
+  function long(turn, each, { phase, shows }) {
+    if (SEEN.includes(phase) || shows) return turn;
+    return each ? gettext("{turns}, {minutes} each", { turns: turn, minutes: sums.minutes(each) })
+      : gettext("{turns}, once each", { turns: turn });
   }
 
   // what to know before the lesson: the teams, or who sits, and how the hall is used; "" where all is as it is drawn

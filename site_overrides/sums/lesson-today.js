@@ -2,7 +2,7 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});
-  const { gettext } = bank;
+  const { gettext, ngettext } = bank;
   const AS_WRITTEN = ["alone", "whole class"];
 
   // `facts` as bank.stepFacts gives them. Gives { minutes, sittings, sentence }; a sitting is a list
@@ -36,8 +36,10 @@
   sums.roomToday = (fit) => sums.floor?.today(fit) ?? null;
 
   // half the class at a time: four fours, then three fours and one three
+  const pupils = (many) => ngettext("{number} pupil", "{number} pupils", many, { number: sums.numberInWords(many) });
+
   function halvesInWords(halves) {
-    return halves.map((half) => (Math.max(...half) === 1 ? `${sums.numberInWords(half.length)} pupils` : sums.groupsInWords(half)))
-      .join(", then ");
+    return halves.map((half) => (Math.max(...half) === 1 ? pupils(half.length) : sums.groupsInWords(half)))
+      .reduce((before, last) => gettext("{before}, then {last}", { before, last }));
   }
 })();

@@ -53,8 +53,8 @@
   }
 
   function byTeams(many) {
-    return many === 2 ? "Team 1 dances and team 2 watches, then they change."
-      : "One team dances at a time, and the others watch.";
+    return many === 2 ? gettext("Team 1 dances and team 2 watches, then they change.")
+      : gettext("One team dances at a time, and the others watch.");
   }
 
   function turnAbout(places, atOnce, grouping) {

@@ -11,7 +11,7 @@ import re
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, Page
+from playwright.sync_api import Browser, Page, expect
 
 from build_tools.paths.hall import Hall
 from build_tools.paths.model import Paths
@@ -147,6 +147,15 @@ def test_it_breaks_no_rule(browser: Browser, site: Path, width: int, dark: bool)
         assert small_targets(at.page, LEAST_TARGET) == []
 
 
+def test_who_dances_at_once_as_it_is_drawn_is_said_without_a_script_more(
+    browser: Browser, site: Path
+) -> None:
+    with opened(browser, site, PAGE, size=(1280, 900)) as at:
+        said = at.page.locator("[data-walls]").inner_text()
+        assert said == room_in_words(unit_room(UNIT))
+        assert at.page.evaluate("danceUnitBank.sums.floor.room") is None
+
+
 def test_my_class_and_our_hall_come_from_the_fit_form(browser: Browser, site: Path) -> None:
     with opened(browser, site, f"{PAGE}#fit=45-8-27-2-15x9m", size=(1280, 900)) as at:
         assert at.page.get_by_label("My class").input_value() == "27"
@@ -166,6 +175,7 @@ def test_another_class_in_another_hall_is_put_down_at_once(browser: Browser, sit
         page.keyboard.press("Enter")
         page.get_by_role("button", name="Count on").focus()
         known = unit_room(UNIT, 24, Hall(9.0, 6.0))
+        expect(page.locator("[data-walls]")).to_have_text(room_in_words(known))
         hall = Hall(6.0, 9.0) if known.turned else known.hall
         age, joined = middle_age(UNIT), joined_in_lessons(UNIT)
         team = paths_of(
@@ -177,7 +187,6 @@ def test_another_class_in_another_hall_is_put_down_at_once(browser: Browser, sit
         assert_at(page, 5, paths)
         page.get_by_role("button", name="Count on").click()
         assert_at(page, 6, paths)
-        assert page.locator("[data-walls]").inner_text() == room_in_words(known)
         # nonsense is brought back to what a class and a hall can be
         page.get_by_label("My class").fill("999")
         page.get_by_role("button", name="Count on").focus()

@@ -19,6 +19,7 @@ from build_tools.views.dance.recommended_metres import recommended_least
 from build_tools.views.dance.room_to_dance import SHORTER, Room, room_to_dance, unit_room
 from build_tools.views.dance.teams import MOST_TURNS
 from build_tools.views.words.room_said import room_in_words
+from tests.paths.dances import dance_of, section, standing
 from tests.paths.strategies import dances, halls
 from tests.support.page_script import ask
 from tests.support.sound_bank import every_unit
@@ -67,6 +68,31 @@ def test_of_made_dances(dance: Dance, many: int, hall: Hall, least: int) -> None
     assert room.turns <= MOST_TURNS
     assert_whole_groups(room)
     assert room.stride in (1.0, SHORTER)
+
+
+def test_a_way_where_two_parts_overlap_is_of_the_one_that_began_first() -> None:
+    """Found by made dances: 34 pupils in 8 by 23 metres, the last part begun before C was over."""
+    travel = {"travel": 8, "step": "run", "steps": 8, "towards": "sea"}
+    still = {"stillness": "1/2", "facing": "outwards"}
+    dance = dance_of(
+        "C B",
+        {
+            "C": section(39, standing("two lines", "right", groups_apart=4, columns=6), _STAND),
+            "B": section(29, standing("pairs", "partner", apart=7, groups_apart=1), _GO)
+            | {"groups": {"size": 3}},
+        },
+        {"two": [travel], "three": [still]},
+        transitions=[{"from": "C", "to": "B", "as": "overlap", "counts": 15}],
+        sides={"left": "sea"},
+    )
+    hall = Hall(8.0, 23.0)
+    room = room_to_dance(lambda n, at, long: paths_of(dance, n, at, stride=long), 34, hall, 3)
+    assert [letter for letter, _ in room.leaving] == ["C"]
+    assert_same(paths_for_page(paths_of(dance)), room, 3)
+
+
+_STAND = [{"what": ["three"], "as": "unison"}]
+_GO = [{"what": ["two", "three"], "as": "unison"}]
 
 
 @pytest.mark.parametrize("unit", every_unit(), ids=lambda unit: str(unit.slug))

@@ -13,14 +13,16 @@ from pathlib import Path
 from typing import Any
 
 from build_tools.disk.places import OVERRIDES
-from build_tools.pages.page_scripts import FLOOR, IN_THE_HALL, SUMS
+from build_tools.pages.page_scripts import FITTED, FLOOR, IN_THE_HALL, ROOM, SUMS
 
 SCRIPTS = OVERRIDES
 WITHOUT_A_PAGE = (
     "pieces/page-words.js",
     *SUMS,
     *FLOOR,
+    *ROOM,
     *IN_THE_HALL,
+    *FITTED,
     "sums/plan-cover.js",
     "card/card-state.js",
     "playing/beat-times.js",

@@ -25,12 +25,14 @@ from build_tools.paths.model import Paths
 from build_tools.views.dance.left_open import OPEN
 from build_tools.views.dance.on_the_floor import in_a_hall
 from build_tools.views.dance.recommended_metres import recommended_least
+from build_tools.views.dance.room_to_dance import as_drawn, unit_room
 from build_tools.views.dance.score import Score, ScoreMotif, ScoreStretch, score
 from build_tools.views.dance.timeline import span_seconds
 from build_tools.views.diagrams.body_figure import body_figure
 from build_tools.views.diagrams.body_frames import body_form
 from build_tools.views.diagrams.floor_plan import unit_floor_plan
 from build_tools.views.words.plain_words import action_label, name_in_words
+from build_tools.views.words.room_said import room_in_words
 from build_tools.views.words.sections_called import called, heading_of
 
 FILE = "dance.html"
@@ -54,6 +56,10 @@ class WatchedView:
     """Parts, moves and paths, as JSON for an attribute in single quotes."""
     choices: tuple[PartChoice, ...]
     """The sections that can be watched by themselves."""
+    room: str
+    """How the class that it is drawn for dances in that hall."""
+    as_drawn: bool
+    """Whether that is as it is drawn, all at once."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -197,7 +203,10 @@ def _watched(unit: Unit, paths: Paths, found: Score) -> WatchedView:
         for n, one in enumerate(found.stretches)
         if one.section is not None
     ]
-    return WatchedView(_in_single_quotes(data), tuple(sections))
+    room = unit_room(unit, paths.dancers, paths.hall)
+    return WatchedView(
+        _in_single_quotes(data), tuple(sections), room_in_words(room), as_drawn(room)
+    )
 
 
 def _in_single_quotes(data: dict[str, Any]) -> Markup:

@@ -72,6 +72,12 @@ class Room:
         return max(1, len(self.sharing.teams))
 
 
+def as_drawn(room: Room) -> bool:
+    """Whether the whole class dances at once just as the dance is drawn."""
+    whole = room.sharing.dancing == (room.pupils,)
+    return room.found and whole and not room.turned and room.stride == 1
+
+
 def unit_room(unit: Unit, pupils: int = USUAL_CLASS, hall: Hall | None = None) -> Room:
     """How the unit's dance is danced by so many pupils of its age in `hall`."""
     return room_to_dance(

@@ -16,10 +16,11 @@ def halls_from_in_words(dance: Dance) -> str:
         return _("The halls are worked out from where everybody goes in this dance.")
     return ngettext(
         "The halls are worked out from where everybody goes in this dance, but not in part "
-        "{parts}, where the ways are open: in a small hall let half go at once, or for a shorter "
-        "time.",
+        "{parts}, where the ways are open: in a small hall let one team go at a time, or go for a "
+        "shorter time.",
         "The halls are worked out from where everybody goes in this dance, but not in parts "
-        "{parts}, whose ways are open: in a small hall let half go at once, or for a shorter time.",
+        "{parts}, whose ways are open: in a small hall let one team go at a time, or go for a "
+        "shorter time.",
         len(ways_open),
         parts=listed(ways_open),
     )

@@ -91,7 +91,7 @@
       if (!fit && Object.values(planned).join() !== Object.values(values()).join()) fill(planned);
       showOnPage(plan, fit);
       showCode(fit);
-      results.replaceChildren(...(fit ? form.results(facts, plan, fit, root.dataset) : []));
+      results.replaceChildren(...((fit && form.results?.(facts, plan, fit, root.dataset)) || []));
       const words = [fit ? inShort(plan, fit) : "", settings.trouble].filter(Boolean).join(" ");
       if (said.textContent !== words) said.textContent = words;
     }

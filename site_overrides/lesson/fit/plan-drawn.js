@@ -3,10 +3,12 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const form = (bank.fitForm ||= {});
+  const { gettext } = bank;
   const SVG = "http://www.w3.org/2000/svg";
   const EDGE = 22, ACROSS = 0.42; // units round the hall for the names of its sides; of the way to the nearest neighbour
   const MOST = 8; // units of a dancer's radius
   const NAMED = ["front", "back", "left", "right"];
+  const FRONT = gettext("front");
   const written = new WeakMap();
 
   // back to the page's own where there is no room to draw for
@@ -30,12 +32,13 @@
   }
 
   function forWhom(letter, room) {
-    const { teams, waiting } = room.sharing;
+    const { teams } = room.sharing;
     const [wide, deep] = room.turned ? [...room.hall].reverse() : room.hall;
     const many = bank.sums.floor.dancingIn(room, letter);
-    const who = many === room.pupils ? `all ${many}` : teams.length ? bank.sums.floor.teamInWords(1, teams[0]).slice(0, -1)
-      : `${many} of ${room.pupils}${waiting ? ", the others sitting" : ""}`;
-    return `Drawn for ${who}, in a hall ${wide} metres along the front and ${deep} deep`;
+    const who = many === room.pupils ? gettext("all {pupils}", room)
+      : teams.length ? bank.sums.floor.teamInWords(1, teams[0]).slice(0, -1)
+        : gettext("{many} of {pupils}, the others sitting", { many, pupils: room.pupils });
+    return gettext("Drawn for {who}, in a hall {wide} metres along the front and {deep} deep", { who, wide, deep });
   }
 
   function drawn(own, letter, room) {
@@ -46,7 +49,7 @@
     const scale = Math.min((width - 2 * EDGE) / wide, (height - 2 * EDGE) / deep);
     const [x, y] = [width / 2, height / 2];
     const svg = add(null, "svg", { viewBox: `0 0 ${width} ${height}`, class: own.getAttribute("class"), role: "img",
-      "aria-label": `${own.querySelector("title")?.textContent ?? "Where they stand"}. ${forWhom(letter, room)}` });
+      "aria-label": `${own.querySelector("title")?.textContent ?? gettext("Where they stand")}. ${forWhom(letter, room)}` });
     add(svg, "rect", { x: x - (wide / 2) * scale, y: y - (deep / 2) * scale, width: wide * scale, height: deep * scale,
       fill: "none", stroke: "currentColor" });
     names(svg, paths, x, y, scale);
@@ -61,7 +64,7 @@
       const [across, down] = at[side];
       const turn = side === "left" || side === "right" ? { transform: `rotate(-90 ${across} ${down})` } : {};
       add(svg, "text", { x: across, y: down, "text-anchor": "middle", "font-size": 13, fill: "currentColor", ...turn },
-        own[side] ?? side);
+        own[side] ?? FRONT);
     }
   }
 

@@ -1,4 +1,5 @@
-// What a fit gives, in plain sentences: minutes, groups, who shows when, floor. `said` is the part's dataset.
+// What a fit gives, in plain sentences: minutes, groups, who shows when, floor. `said` is the part's dataset. Loaded with
+// the floor when a lesson is fitted.
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const form = (bank.fitForm ||= {});
@@ -8,7 +9,7 @@
     ...minutes(facts, plan, fit),
     ...groups(facts, fit, said),
     ...showing(facts, plan, fit, said),
-    ...(form.space?.(facts, plan, fit, said) ?? []),
+    ...form.space(facts, plan, fit, said),
   ];
 
   function minutes(facts, plan, fit) {

@@ -2,6 +2,7 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const form = (bank.fitForm ||= {});
+  const { gettext } = bank;
 
   // how the dance is danced here, and in which steps of today not all dance at once
   function inThisHall(facts, plan, room) {
@@ -11,40 +12,46 @@
     const told = facts.flatMap((one) => {
       const parts = plan.sittings.flat().filter(({ step }) => step === one.number);
       const turn = bank.sums.inTurns(one, Math.min(...parts.map(({ minutes }) => minutes), one.minutes), room);
-      return turn ? [make("li", `${form.nameOf(one.number)}: ${turn.words}.`)] : [];
+      return turn ? [make("li", gettext("{step}: {turns}.", { step: form.nameOf(one.number), turns: turn.words }))] : [];
     });
     if (told.length) {
       return [make("p", "", make("strong", words)),
-        make("p", "Today in these steps; in all others everyone works at once."), make("ul", "", ...told)];
+        make("p", gettext("Today in these steps; in all others everyone works at once.")), make("ul", "", ...told)];
     }
-    const parts = room.tight.length === 1 ? `part ${room.tight[0]}` : "the other parts";
-    return [make("p", "", make("strong", "Today everyone can dance at once: nothing danced today needs more room than there is.")),
-      make("p", `For ${parts} of the dance: ${words}`)];
+    const all = gettext("Today everyone can dance at once: nothing danced today needs more room than there is.");
+    const other = room.tight.length === 1
+      ? gettext("For part {part} of the dance: {words}", { part: room.tight[0], words })
+      : gettext("For the other parts of the dance: {words}", { words });
+    return [make("p", "", make("strong", all)), make("p", other)];
   }
 
   form.space = (facts, plan, fit, said) => {
     const { make } = form;
     const least = Number(said.least);
-    const recommended = `Recommended: ${least} m² each; the page on safety says by whom.`;
+    const recommended = gettext("Recommended: {least} m² each; the page on safety says by whom.", { least });
     const metres = bank.sums.squareMetres(fit.space, JSON.parse(said.halls));
     if (metres === null) {
-      const needs = `${least} m² for each of ${fit.dancing} is ${fit.dancing * least} m².`;
-      return [make("h3", "Space"), make("p", `${recommended} ${needs} Pace the floor in big steps, of about 1 metre, and write them above.`)];
+      const needs = gettext("{least} m² for each of {pupils} is {metres} m².",
+        { least, pupils: fit.dancing, metres: fit.dancing * least });
+      const pace = gettext("Pace the floor in big steps, of about 1 metre, and write them above.");
+      return [make("h3", gettext("Space")), make("p", `${recommended} ${needs} ${pace}`)];
     }
     const each = bank.sums.floorSpace(fit.dancing, metres, least);
-    const parts = [make("h3", "Space")];
+    const parts = [make("h3", gettext("Space"))];
     const room = bank.sums.roomToday(fit);
-    parts.push(make("p", `${each.each} for each pupil, with ${fit.dancing} on ${metres} m². ${recommended}`));
+    const has = gettext("{each} for each pupil, with {pupils} on {metres} m².", { each: each.each, pupils: fit.dancing, metres });
+    parts.push(make("p", `${has} ${recommended}`));
     if (room) parts.push(...inThisHall(facts, plan, room));
     // the author's own ways are for a hall in which nothing else is found: two ways at once would be one too many
     if (room ? !room.found : !each.enough) {
       const own = { half: said.half, classroom: said.classroom }[fit.space];
-      const changes = [...(own ? [`In this unit: ${own}`] : []), ...(said.room ? [`In this lesson: ${said.room}`] : [])];
+      const changes = [own && gettext("In this unit: {words}", { words: own }),
+        said.room && gettext("In this lesson: {words}", { words: said.room })].filter(Boolean);
       if (changes.length) parts.push(make("ul", "", ...changes.map((words) => make("li", words))));
     }
     if (room) parts.push(...tape(room));
-    if (fit.space.endsWith("s")) parts.push(make("p.quiet", "A big step is taken as 1 metre."));
-    else if (!fit.space.endsWith("m")) parts.push(make("p.quiet", `${said.source} Yours may differ: pace it to be sure.`));
+    if (fit.space.endsWith("s")) parts.push(make("p.quiet", gettext("A big step is taken as 1 metre.")));
+    else if (!fit.space.endsWith("m")) parts.push(make("p.quiet", `${said.source} ${gettext("Yours may differ: pace it to be sure.")}`));
     return parts;
   };
 
@@ -53,7 +60,7 @@
     const { make } = form;
     const rows = bank.sums.floor.tape(bank.danceOnFloor, room);
     if (!rows.length) return [];
-    return [make("p", "", make("strong", "Tape for this hall. "), "From middle to middle of two places, to a hand’s breadth:"),
+    return [make("p", "", make("strong", gettext("Tape for this hall.")), ` ${gettext("From middle to middle of two places, to a hand’s breadth:")}`),
       make("ul", "", ...rows.map((words) => make("li", words)))];
   }
 })();

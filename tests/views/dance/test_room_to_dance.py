@@ -96,12 +96,21 @@ def test_gaps_that_a_small_hall_squeezes_count_as_no_room(slug: str) -> None:
     assert "would stand closer than the dance asks" in room_in_words(small)
 
 
+_REACH = (
+    ("rope-bridge", True),
+    ("weaving-shed", True),
+    ("rock-pool", False),
+    ("leaving", False),
+)
+
+
 def test_steps_that_are_a_distance_to_somebody_are_not_halved() -> None:
     """Partners who meet across the gap, and threads that go round one another, would not arrive.
 
-    A wave that all dance the same way is the same wave with shorter steps.
+    A wave that all dance the same way is the same wave with shorter steps, and so are two lines
+    that walk one behind the other.
     """
-    for slug, reach in (("rope-bridge", True), ("weaving-shed", True), ("rock-pool", False)):
+    for slug, reach in _REACH:
         (unit,) = (one for one in whole_bank().units if one.slug == slug)
         age, joined = middle_age(unit), joined_in_lessons(unit)
         assert steps_reach(paths_of(unit.dance, *ASKED_OF, age, joined=joined)) == reach
