@@ -11,8 +11,10 @@ from collections.abc import Iterator, Mapping
 from build_tools.model.dance import Section
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
+from build_tools.page_words.words import _
 from build_tools.views.lesson.class_groups import GROUP_SIZES
 from build_tools.views.lesson.groups_told import (
+    a_group,
     joins_in_words,
     left_empty_in_words,
     sections_danced,
@@ -70,17 +72,17 @@ def _by_the_author(unit: Unit, lesson: Lesson, grouping: str, odd: int) -> str |
 
 
 def _worked_out(sections: tuple[Section, ...], size: int, odd: int) -> str | None:
-    name = NAMES[odd]
     if all(one.kind == "improvised" for one in sections):
         return None
     groups = next((one.groups for one in sections), None)
     if odd > size:
         joining = [joins_in_words(groups, size, place, odd) for place in range(size + 1, odd + 1)]
-        return f"In a {name}, {listed(joining)}."
+        return _("In {group}, {what}.", group=a_group(odd), what=listed(joining))
     alone = [one for one in sections if last_dances_alone(one, size)]
     if not alone:
         return None
-    return (
-        f"In a {name}, dance {left_empty_in_words(alone[0].groups, size)} yourself, or count its "
-        "counts aloud while everyone waits."
+    return _(
+        "In {group}, dance {part} yourself, or count its counts aloud while everyone waits.",
+        group=a_group(odd),
+        part=left_empty_in_words(alone[0].groups, size),
     )
