@@ -3,7 +3,6 @@
   const bank = (window.danceUnitBank ||= {});
   const form = (bank.fitForm ||= {});
   const SMALLEST = "11"; // points
-  const SMALLER = { 12: "11.5", 11.5: "11" };
   const MORE = "more"; // than two sides
 
   form.onPage = (article) => {
@@ -33,8 +32,8 @@
       form.plans?.(article, room);
       for (const old of article.querySelectorAll(".sitting")) old.remove();
       if (two) turn(sittings);
-      // two sittings say more than the lesson's size on paper was reckoned for, and teams a line or two
-      document.documentElement.dataset.paper = two && paper !== MORE ? SMALLEST : teams.hidden ? paper : SMALLER[paper] ?? paper;
+      // two sittings, and teams, say more than the lesson's size on paper was reckoned for
+      document.documentElement.dataset.paper = (two || !teams.hidden) && paper !== MORE ? SMALLEST : paper;
     };
 
     // steps that stood on one line stay on one line, as far as they follow one another

@@ -7,6 +7,7 @@
   const SVG = "http://www.w3.org/2000/svg";
   const EDGE = 22, ACROSS = 0.42; // units round the hall for the names of its sides; of the way to the nearest neighbour
   const MOST = 8; // units of a dancer's radius
+  const SIZES = [[20, 16], [15, 12], [11, 9]]; // units across a dancer and of the number in it, as standing_plan.py has them
   const NAMED = ["front", "back", "left", "right"];
   const FRONT = gettext("front");
   const written = new WeakMap();
@@ -76,15 +77,17 @@
     const places = bank.paths.at(paths, part.begins);
     const numbers = floor.groupSizes(places.length, data.sections[letter].size, data.sizes)
       .flatMap((many) => Array.from({ length: many }, (_, n) => (many > 1 ? n + 1 : "")));
-    const radius = Math.min(MOST, ACROSS * scale * floor.nearestTwo(places));
+    const near = scale * floor.nearestTwo(places);
+    const [across, letters] = SIZES.find(([wide]) => wide <= near + 0.5) ?? [2 * Math.min(MOST, ACROSS * near), 0];
+    const radius = across / 2;
     places.forEach((place, n) => {
       const [x, y] = placed(place);
       const [ahead, aside] = [floor.ahead(place[2]), floor.ahead(place[2] + 90)];
       const point = (far, wide) => `${(x + ahead[0] * far + aside[0] * wide).toFixed(1)} ${(y + ahead[1] * far + aside[1] * wide).toFixed(1)}`;
       add(svg, "path", { d: `M${point(radius * 0.9, -radius * 0.6)}L${point(radius * 1.7, 0)} ${point(radius * 0.9, radius * 0.6)}Z`, fill: "currentColor" });
       add(svg, "circle", { cx: x.toFixed(1), cy: y.toFixed(1), r: radius.toFixed(1), fill: "none", stroke: "currentColor" });
-      if (numbers[n]) {
-        add(svg, "text", { x: x.toFixed(1), y: (y + radius * 0.5).toFixed(1), "text-anchor": "middle", "font-size": (radius * 1.4).toFixed(1), fill: "currentColor" }, String(numbers[n]));
+      if (letters && numbers[n]) {
+        add(svg, "text", { x: x.toFixed(1), y: (y + letters * 0.36).toFixed(1), "text-anchor": "middle", "font-size": letters, "font-weight": 700, fill: "currentColor" }, String(numbers[n]));
       }
     });
   }
