@@ -11,7 +11,7 @@ def test_what_is_only_made_on_the_way_says_what_is_made_from_it() -> None:
     assert not_danced(dances["rock-pool"], "mirror-crab") == (
         "Not danced as it is: crab answer is made from it."
     )
-    assert not_danced(dances["magnets"], "pull-round") == (
+    assert not_danced(dances["magnets"], "swing-round") == (
         "Not danced as it is: pull south and pull north are made from it."
     )
     assert not_danced(dances["rock-pool"], "wave-in") is None
