@@ -1,0 +1,68 @@
+"""The Welsh page words are words of Welsh, and mutate after what makes them mutate.
+
+The word list is that of Prifysgol Bangor and Troi for Hunspell, from its npm package; it knows
+words in their mutated forms too. What else grammar asks, a Welsh speaker has to judge.
+"""
+
+from __future__ import annotations
+
+from build_tools.page_words.tables import catalog, table_file
+from tests.page_words.welsh import (
+    SOFT_OF,
+    before_softening,
+    not_softened,
+    softened_twice,
+    unknown,
+    words,
+)
+
+NOT_IN_THE_LIST = {
+    "Council": "part of a title in English",
+    "County": "part of a title in English",
+    "Oxfordshire": "a name",
+}
+"""Words that are right and that the list does not know, and why."""
+FIXED = {"i mewn", "hyd mewn", "ar draws", "i mi", "i maes", "a phan"}
+"""Pairs that stay as they are."""
+
+
+def messages() -> list[str]:
+    every = [one.string for one in catalog(table_file("cy")) if one.id]
+    return [text for one in every for text in ((one,) if isinstance(one, str) else one) if text]
+
+
+def test_every_word_is_in_the_list() -> None:
+    every = sorted({word for one in messages() for word in words(one)} - {*NOT_IN_THE_LIST})
+    assert len(every) > 400
+    assert unknown(every) == []
+
+
+def test_every_exception_is_one() -> None:
+    used = {word for one in messages() for word in words(one)}
+    assert {*NOT_IN_THE_LIST} <= used
+    assert unknown(NOT_IN_THE_LIST) == [*NOT_IN_THE_LIST]
+
+
+def test_words_mutate_after_what_asks_it() -> None:
+    found = {f"{one.first} {one.then}: {one.message}" for one in not_softened(messages())
+             if f"{one.first} {one.then}".lower() not in FIXED}  # fmt: skip
+    assert sorted(found) == []
+
+
+def test_what_begins_with_b_g_or_d_is_softened_already() -> None:
+    pairs = [*softened_twice(messages())]
+    known = {*unknown({before_softening(one.then) for one in pairs})}
+    assert [
+        f"{one.first} {one.then}: {one.message}"
+        for one in pairs
+        if before_softening(one.then) in known
+    ] == []
+
+
+def test_a_slip_of_either_kind_is_seen() -> None:
+    assert unknown(["gwersi", "gwresi"]) == ["gwresi"]
+    (one,) = not_softened(["o camau"])
+    assert one.then == "camau"
+    assert [*not_softened(["o gamau", "gyda phartner"])] == []
+    assert [pair.then for pair in not_softened(["gyda partner"])] == ["partner"]
+    assert SOFT_OF["g"] == "c"

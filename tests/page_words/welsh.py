@@ -1,0 +1,80 @@
+"""Welsh messages as words, and the mutations that some little words ask of the next one.
+
+Source of the mutations, from memory: Peter Wynn Thomas, Gramadeg y Gymraeg (1996), the chapter on
+mutations: `am, ar, at, dan, dros, drwy, gan, heb, hyd, i, o, wrth` and `neu` soften, `a`, `â`,
+`gyda` and `tua` make p, t and c breathed.
+"""
+
+from __future__ import annotations
+
+import re
+import subprocess
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+from build_tools.project.tools_for_tests import node
+from tests.support.banks import ROOT
+
+SOFTEN = frozenset("am ar at dan tan dros tros drwy trwy gan heb hyd i o wrth neu dau dwy".split())
+BREATHE = frozenset(["a", "â", "gyda", "tua"])
+RADICAL = re.compile(r"(?:p(?!h)|t(?!h)|c(?!h)|ll|rh|m)", re.IGNORECASE)
+"""Letters that a softened word does not begin with."""
+SOFT_OF = {"b": "p", "g": "c", "d": "t"}
+"""What a softened word may begin with, and what it began with before."""
+PLACE = re.compile(r"\{[^}]*\}|%\(\w+\)s|<[^>]+>")
+WORD = re.compile(r"[^\W\d_]+(?:[’'-][^\W\d_]+)*|[^\w\s]")
+
+
+@dataclass(frozen=True, slots=True)
+class Pair:
+    """Two words beside each other in a message."""
+
+    first: str
+    then: str
+    message: str
+
+
+def words(message: str) -> Iterator[str]:
+    """The words of a message, its places and marks left out."""
+    for word in WORD.findall(PLACE.sub(" ", message)):
+        if word[0].isalpha():
+            yield word.replace("’", "'")
+
+
+def not_softened(messages: Iterable[str]) -> Iterator[Pair]:
+    """Words that do not begin as the word before them asks; `b`, `g` and `d` are not looked at."""
+    for message in messages:
+        found = WORD.findall(PLACE.sub(" | ", message))
+        for first, then in zip(found, found[1:], strict=False):
+            before = first.lower()
+            breathed = before in BREATHE and re.match(r"(?:p|t|c)(?!h)", then, re.IGNORECASE)
+            if breathed or (before in SOFTEN and RADICAL.match(then)):
+                yield Pair(first, then, message)
+
+
+def softened_twice(messages: Iterable[str]) -> Iterator[Pair]:
+    """Pairs whose second word may be softened, or may begin so in the dictionary."""
+    for message in messages:
+        found = WORD.findall(PLACE.sub(" | ", message))
+        for first, then in zip(found, found[1:], strict=False):
+            if first.lower() in SOFTEN and then[0].lower() in SOFT_OF and then[:2].lower() != "dd":
+                yield Pair(first, then, message)
+
+
+def unknown(lines: Iterable[str]) -> list[str]:
+    """Of lines of words those none of whose words the Welsh dictionary knows."""
+    done = subprocess.run(
+        [str(node()), str(Path(__file__).with_name("spelling.mjs"))],
+        cwd=ROOT,
+        input="\n".join(lines),
+        capture_output=True,
+        encoding="utf-8",
+        check=True,
+    )
+    return done.stdout.splitlines()
+
+
+def before_softening(word: str) -> str:
+    """The word as it may have been before it was softened: gam, cam."""
+    return SOFT_OF[word[0].lower()] + word[1:].lower()
