@@ -7,6 +7,7 @@ mutations: `am, ar, at, dan, dros, drwy, gan, heb, hyd, i, o, wrth` and `neu` so
 
 from __future__ import annotations
 
+import itertools
 import re
 import subprocess
 from collections.abc import Iterable, Iterator
@@ -16,7 +17,28 @@ from pathlib import Path
 from build_tools.project.tools_for_tests import node
 from tests.support.banks import ROOT
 
-SOFTEN = frozenset("am ar at dan tan dros tros drwy trwy gan heb hyd i o wrth neu dau dwy".split())
+SOFTEN = frozenset(
+    [
+        "am",
+        "ar",
+        "at",
+        "dan",
+        "tan",
+        "dros",
+        "tros",
+        "drwy",
+        "trwy",
+        "gan",
+        "heb",
+        "hyd",
+        "i",
+        "o",
+        "wrth",
+        "neu",
+        "dau",
+        "dwy",
+    ]
+)
 BREATHE = frozenset(["a", "â", "gyda", "tua"])
 RADICAL = re.compile(r"(?:p(?!h)|t(?!h)|c(?!h)|ll|rh|m)", re.IGNORECASE)
 """Letters that a softened word does not begin with."""
@@ -46,7 +68,7 @@ def not_softened(messages: Iterable[str]) -> Iterator[Pair]:
     """Words that do not begin as the word before them asks; `b`, `g` and `d` are not looked at."""
     for message in messages:
         found = WORD.findall(PLACE.sub(" | ", message))
-        for first, then in zip(found, found[1:], strict=False):
+        for first, then in itertools.pairwise(found):
             before = first.lower()
             breathed = before in BREATHE and re.match(r"(?:p|t|c)(?!h)", then, re.IGNORECASE)
             if breathed or (before in SOFTEN and RADICAL.match(then)):
@@ -57,7 +79,7 @@ def softened_twice(messages: Iterable[str]) -> Iterator[Pair]:
     """Pairs whose second word may be softened, or may begin so in the dictionary."""
     for message in messages:
         found = WORD.findall(PLACE.sub(" | ", message))
-        for first, then in zip(found, found[1:], strict=False):
+        for first, then in itertools.pairwise(found):
             if first.lower() in SOFTEN and then[0].lower() in SOFT_OF and then[:2].lower() != "dd":
                 yield Pair(first, then, message)
 

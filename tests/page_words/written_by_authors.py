@@ -29,7 +29,7 @@ class Written:
     """All that a unit and its bank say, to be taken away from a page."""
 
     def __init__(self, bank: Bank, unit: Unit) -> None:
-        listed = {words_of(word) for word in _listed_words()}
+        listed = {words_of(word) for word in listed_words()}
         texts = {words_of(text) for text in _texts(unit)}
         self._whole = {one for one in texts if one and one not in listed}
         self._whole |= {words_of(move) for move in _moves(unit)} - {()}
@@ -88,7 +88,9 @@ def _texts(part: object) -> Iterator[str]:
         return
 
 
-def _listed_words() -> Iterator[str]:
+def listed_words() -> Iterator[str]:
+    """The words that the schemas list, which are the format's and no author's."""
+
     def look(part: Any) -> Iterator[str]:
         if isinstance(part, dict):
             yield from (word for word in part.get("enum", ()) if isinstance(word, str))

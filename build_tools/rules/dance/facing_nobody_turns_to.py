@@ -28,6 +28,7 @@ from build_tools.views.words.plain_words import transition_in_words
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "transition-missing")
+READS = "en"
 
 _STAYS = ("hold", "cut", "straight on")
 _TURNS = re.compile(

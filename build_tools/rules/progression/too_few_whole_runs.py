@@ -26,6 +26,7 @@ from build_tools.views.dance.whole_runs import step_of_showing, whole_runs
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
 NEEDS = ("unknown-name", "lesson-numbers-broken")
+READS = "en"
 
 _ENOUGH = 2
 

@@ -25,6 +25,7 @@ SOURCE = (
     "Flesch, A new readability yardstick, Journal of Applied Psychology 32, 1948: 60 to 70 is plain"
 )
 NEEDS = ("hard-to-read",)
+READS = "en"
 DIFFICULT = 50
 """Reading ease of one line alone; the gap to 60 is for its wandering."""
 ENOUGH_ALONE = 10

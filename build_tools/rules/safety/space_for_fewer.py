@@ -28,6 +28,7 @@ SOURCE = (
     "for each primary pupil and 5 for each secondary pupil in dance"
 )
 NEEDS = ("year-unknown-in-nation",)
+READS = "en"
 
 _NUMBER = r"(\d+(?:\.\d+)?)"
 _FIGURE = re.compile(
