@@ -20,10 +20,24 @@ NOT_IN_THE_LIST = {
     "Council": "part of a title in English",
     "County": "part of a title in English",
     "Oxfordshire": "a name",
+    "allen": "gallen after na: na allen nhw",
+    "byrhewch": "from byrhau",
+    "cliriach": "from clir",
+    "hopiau": "the plural of hop, as sboncio is another move",
+    "sgipiau": "the plural of sgip",
+    "ysgydwr": "an instrument that is shaken; from memory",
 }
 """Words that are right and that the list does not know, and why."""
-FIXED = {"i mewn", "hyd mewn", "ar draws", "i mi", "i maes", "a phan"}
-"""Pairs that stay as they are."""
+FIXED = {
+    "i mewn": "its m is its own",
+    "hyd mewn": "another phrase begins",
+    "hyd llinell": "ar hyd, along, softens nothing",
+    "o tua": "tua is softened already",
+    "neu cyfrwch": "a verb that orders is not softened after neu",
+    "neu gadewch": "the same",
+    "o grwpiau": "grŵp keeps its g",
+}
+"""Pairs that stay as they are, and why."""
 
 
 def messages() -> list[str]:
@@ -55,7 +69,7 @@ def test_what_begins_with_b_g_or_d_is_softened_already() -> None:
     assert [
         f"{one.first} {one.then}: {one.message}"
         for one in pairs
-        if before_softening(one.then) in known
+        if before_softening(one.then) in known and f"{one.first} {one.then}".lower() not in FIXED
     ] == []
 
 

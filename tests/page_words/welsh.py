@@ -58,10 +58,11 @@ class Pair:
 
 
 def words(message: str) -> Iterator[str]:
-    """The words of a message, its places and marks left out."""
+    """The words of a message, its places and marks left out; ’r and the like are cut off."""
     for word in WORD.findall(PLACE.sub(" ", message)):
-        if word[0].isalpha():
-            yield word.replace("’", "'")
+        stem = re.split(r"[’']", word)[0]
+        if len(stem) > 1 and not stem.isupper() and stem[0].isalpha():
+            yield stem
 
 
 def not_softened(messages: Iterable[str]) -> Iterator[Pair]:
