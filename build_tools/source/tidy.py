@@ -63,6 +63,7 @@ def tidied(file: str, raw: bytes) -> Tidied | NotTidied:
         and after.data == before.data
         and after.body == before.body
         and not after.guesses
+        and not again.faults
         and _remarks(again) == remarks
     )
     if not same:

@@ -18,6 +18,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 from ruamel.yaml import YAML
 
+from build_tools.problem import Problem
+from build_tools.schema_check.check import check_document
 from build_tools.shapes.shape import shape_of
 from build_tools.source.front_matter import Document, kind_of_file, read_data, read_markdown
 from build_tools.source.front_matter_split import Split, split
@@ -136,6 +138,13 @@ def test_a_text_in_marks_is_what_is_between_them() -> None:
         holds("lesson-1.md", text)
 
 
+def misshapen(file: str, text: str) -> list[Problem]:
+    """What the schema says of a file that was read all the same."""
+    kind = kind_of_file(file)
+    assert kind is not None
+    return check_document(read(file, text), kind)
+
+
 def test_slips_are_tidied_with_every_word(thorough: bool) -> None:
     choose = random.Random(20_261_129)
     done = 0
@@ -148,7 +157,7 @@ def test_slips_are_tidied_with_every_word(thorough: bool) -> None:
         text = f"---\n{slipped(halves.fields, (), choose)}---\n{halves.body}"
         made = tidied(path.name, text.encode())
         if isinstance(made, NotTidied):
-            assert made.problems, (number, made.reason)
+            assert made.problems or misshapen(path.name, text), (number, made.reason)
             continue
         holds(path.name, text)
         done += 1
@@ -216,7 +225,8 @@ def test_a_text_in_quotation_marks_may_go_on_at_the_very_beginning_of_a_line(typ
     """YAML 1.2.2, 7.3.1 and 7.4: at the outermost level a quoted text needs no indent."""
     assert FOCUS is not None
     text = LESSON.replace(FOCUS.group(), typed)
-    assert read("lesson-1.md", text).kind is None
+    # a number sign is looked at again, in case it stands in a text
+    assert read("lesson-1.md", text).kind == ("lesson" if "# her remark" in typed else None)
     holds("lesson-1.md", text)
     assert ("# her remark" in made_tidy("lesson-1.md", text)) == ("# her remark" in typed)
 
