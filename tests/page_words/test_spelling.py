@@ -17,6 +17,7 @@ from tests.page_words.welsh import (
 )
 
 NOT_IN_THE_LIST = {
+    "Argymhellir": "from argymell",
     "Council": "part of a title in English",
     "County": "part of a title in English",
     "Oxfordshire": "a name",
