@@ -9,14 +9,21 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
-from build_tools.building.preview.field_changes import as_typed, is_first_format, with_sound_field
+from build_tools.building.preview.field_changes import (
+    as_typed,
+    is_first_format,
+    sound,
+    with_sound_field,
+)
 from build_tools.building.preview.parts import parts_of
+from build_tools.building.preview.plain_names import thing_name
 from build_tools.building.preview.things import as_data, names_in
 from build_tools.disk.sure_files import make_folder, write_down, write_whole
 from build_tools.problem import FieldPath
 from build_tools.source.field_edit import NOTHING
 from build_tools.source.file_lines import EditRefused
 from build_tools.source.folder import is_slug
+from build_tools.source.front_matter import kind_of_file
 from build_tools.source.item_edit import WAYS, with_item
 from build_tools.source.step_edit import with_step_after, without_step
 from build_tools.source.text_edit import texts_in, with_text
@@ -42,6 +49,7 @@ class _Whole:
     """A change of whole lines: what the file was before and after, and the picture it brought."""
 
     file: str
+    path: FieldPath
     before: bytes
     after: bytes
     picture: str = ""
@@ -81,7 +89,12 @@ class Editor:
         """What of a unit's file can be chosen from a list, set, or moved about on the page."""
         raw = self._bytes_of(file)
         found = parts_of(file, raw) if raw else {"values": [], "lists": []}
-        return {**found, "undo": bool(self._done)}
+        return {**found, "undo": self.undoes(file)}
+
+    def undoes(self, file: str) -> str:
+        """What would be undone in the file, by its name on the pages; "" where nothing would."""
+        last = next((one for one in reversed(self._done) if one.file == file), None)
+        return thing_name(kind_of_file(file) or "", last.path) if last else ""
 
     def set(self, asked: Any) -> tuple[int, str]:
         """Put another word, number or row where one stands."""
@@ -91,7 +104,10 @@ class Editor:
         plain = all(isinstance(one, str | int | float) for one in (old, new))
         if not plain or (isinstance(new, str) and (not new.strip() or len(new) > MOST_LETTERS)):
             return REFUSED, "nothing was changed: that is none of what may stand there"
-        return self._remade(file, lambda raw: with_value(file, raw, tuple(path), old, new))
+        at = tuple(path)
+        return self._remade(
+            file, at, lambda raw: sound(file, raw, with_value(file, raw, at, old, new))
+        )
 
     def move(self, asked: Any) -> tuple[int, str]:
         """Move a part of a list up or down, write it again, or take it away; a step besides anew.
@@ -115,7 +131,7 @@ class Editor:
                 return without_step(file, raw, at[1], old)
             return with_item(file, raw, at, old, way)
 
-        return self._remade(file, remade)
+        return self._remade(file, at, remade)
 
     def things(self, file: str) -> list[dict[str, Any]]:
         """Each part of a unit's file, with what it has and what could be added to it."""
@@ -136,6 +152,7 @@ class Editor:
         first = is_first_format(self._bytes_of(f"{file.rpartition('/')[0]}/unit.md"))
         return self._remade(
             file,
+            tuple(path),
             lambda raw: with_sound_field(file, raw, tuple(path), old, value, first_format=first),
         )
 
@@ -159,7 +176,7 @@ class Editor:
                     return _unwritable(error)
             status, said = self._put(file, before, fresh, _SAVED_SINCE)
             if status == DONE and not isinstance(fresh, EditRefused):
-                self._done.append(_Whole(file, before, fresh, picture, data))
+                self._done.append(_Whole(file, ("stimulus",), before, fresh, picture, data))
             elif not isinstance(fresh, EditRefused):
                 path.unlink(missing_ok=True)
             return status, said
@@ -175,18 +192,21 @@ class Editor:
             return ""
         return f", and {path.name} is out of its folder again: yours is where it was"
 
-    def undo(self) -> tuple[int, str]:
-        """Undo the last change that was made on a page."""
+    def undo(self, asked: Any) -> tuple[int, str]:
+        """Undo the last change that was made on the pages of a file, and in no other file."""
+        file = asked.get("file") if isinstance(asked, dict) else None
         with self._lock:
-            if not self._done:
+            of_file = [n for n, one in enumerate(self._done) if one.file == file]
+            if not of_file:
                 return REFUSED, "there is nothing to undo"
-            last = self._done.pop()
+            last = self._done.pop(of_file[-1])
             if isinstance(last, _Whole):
                 status, said = self._put(last.file, last.after, last.before, _SAVED_SINCE)
                 if status != DONE:
                     return status, said
                 return status, f"{last.file} is as it was{self._without_picture(last)}"
-            status, said = self._write(_Change(last.file, last.path, last.new, last.old))
+            back = _Change(last.file, last.path, last.new, last.old)
+            status, said = self._write(back, undoing=True)
             return status, f"{last.file} is as it was" if status == DONE else said
 
     def _bytes_of(self, file: str) -> bytes:
@@ -198,14 +218,16 @@ class Editor:
         except OSError:
             return b""
 
-    def _remade(self, file: str, remade: Callable[[bytes], bytes | EditRefused]) -> tuple[int, str]:
+    def _remade(
+        self, file: str, path: FieldPath, remade: Callable[[bytes], bytes | EditRefused]
+    ) -> tuple[int, str]:
         """Write what is made of the file, and keep it whole, to be undone."""
         with self._lock:
             before = self._bytes_of(file)
             fresh = remade(before)
             status, said = self._put(file, before, fresh, _SAVED_SINCE)
             if status == DONE and not isinstance(fresh, EditRefused):
-                self._done.append(_Whole(file, before, fresh))
+                self._done.append(_Whole(file, path, before, fresh))
             return status, said
 
     def _put(
@@ -223,12 +245,14 @@ class Editor:
             return _unwritable(error)
         return DONE, f"{file} is changed"
 
-    def _write(self, change: _Change) -> tuple[int, str]:
+    def _write(self, change: _Change, *, undoing: bool = False) -> tuple[int, str]:
         try:
             raw = (self._content / change.file).read_bytes()
         except OSError as error:
             return _unwritable(error)
         fresh = with_text(change.file, raw, change.path, change.old, change.new)
+        if not undoing:
+            fresh = sound(change.file, raw, fresh)
         return self._put(change.file, raw, fresh, _SAVED_NOW)
 
 

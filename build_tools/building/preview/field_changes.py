@@ -37,10 +37,16 @@ def with_sound_field(
 ) -> bytes | EditRefused:
     """The file with that field, or without it; refused where a sound file would be sound no more.
 
-    The reason is what `check` would say of it. In a unit of the `first_format` no field of a later
-    one can stand.
+    In a unit of the `first_format` no field of a later one can stand.
     """
     made = with_field(file, raw, path, old, value)
+    return sound(file, raw, made, first_format=first_format)
+
+
+def sound(
+    file: str, raw: bytes, made: bytes | EditRefused, *, first_format: bool = False
+) -> bytes | EditRefused:
+    """What was `made` of the file, refused with a reason where it brings a fault of the schema."""
     if isinstance(made, EditRefused):
         return made
     before, after = (_faults(file, one, first_format) for one in (raw, made))

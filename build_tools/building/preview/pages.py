@@ -12,6 +12,7 @@ SCRIPTS = (
     "preview-fields.js",
     "preview-picture.js",
     "preview-marks.js",
+    "preview-sentences.js",
     "preview.js",
 )
 """In the order in which a page loads them: each uses those before it."""

@@ -195,9 +195,11 @@ class _Handler(BaseHTTPRequestHandler):
             return
         editor = self._editor
         made = {CHANGE: editor.change, SET: editor.set, MOVE: editor.move, FIELD: editor.field,
-                ENTER: self._pictures.enter}  # fmt: skip
-        status, said = editor.undo() if name == UNDO else made[name](asked)
-        self._send(json.dumps({"said": said}).encode(), KINDS[".json"], status)
+                ENTER: self._pictures.enter, UNDO: editor.undo}  # fmt: skip
+        status, said = made[name](asked)
+        file = asked.get("file") if isinstance(asked, dict) else None
+        undo = editor.undoes(file) if isinstance(file, str) else ""
+        self._send(json.dumps({"said": said, "undo": undo}).encode(), KINDS[".json"], status)
 
     def _asked_for(self) -> str | None:
         """The name below the secret, of a request that may be answered; else None, refused."""

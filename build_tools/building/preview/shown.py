@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
+from itertools import islice
 from pathlib import Path
 from typing import Any
 
@@ -16,10 +17,14 @@ _BEFORE = re.compile(r"\s*(?:- )?(?:[\w-]+: )?[\"'\[]?")
 
 
 def shown(content: Path, problems: Sequence[Problem]) -> Iterator[dict[str, Any]]:
-    """The first problems as data, each with the field that its line is of, and the line's words."""
+    """The first problems as data, each with the field that its line is of, and the line's words.
+
+    Notes of files that all units share are left out: nobody who writes a unit can mend those.
+    """
     lines: dict[str, list[str]] = {}
     fields: dict[str, dict[int, FieldPath]] = {}
-    for problem in problems[:MOST_SHOWN]:
+    told = (one for one in problems if one.severity != "note" or one.file.startswith("units/"))
+    for problem in islice(told, MOST_SHOWN):
         if problem.file not in lines:
             lines[problem.file] = _lines(content / problem.file)
             fields[problem.file] = _fields(content, problem.file)

@@ -18,7 +18,7 @@ from build_tools.checking.check_bank import check_folder
 from build_tools.problem import Problem
 from build_tools.source.front_matter import Document, read_markdown
 from build_tools.source.item_edit import mark_of
-from tests.building.preview.asking import FILE, FROM_ELSEWHERE, post
+from tests.building.preview.asking import FILE, FROM_ELSEWHERE, UNIT, post
 from tests.support.banks import BASE_UNIT, change
 
 WAS = "Float over a stone, hop and settle."
@@ -34,9 +34,9 @@ def test_a_change_is_that_line_alone_and_is_undone(preview: Preview, bank: Path)
     before = text_of(bank)
     assert post(preview, "preview-change", CHANGE)[0] == 200
     assert text_of(bank) == before.replace(WAS, f'"{NEW}"')
-    assert post(preview, "preview-undo", {})[0] == 200
+    assert post(preview, "preview-undo", {"file": FILE})[0] == 200
     assert text_of(bank) == before
-    assert post(preview, "preview-undo", {})[0] == 422
+    assert post(preview, "preview-undo", {"file": FILE})[0] == 422
 
 
 def test_what_was_saved_meanwhile_wins(preview: Preview, bank: Path) -> None:
@@ -173,11 +173,159 @@ def test_a_mark_stands_beside_its_place_also_where_its_line_has_no_words(
     state.say("", marks)
     expect(page.locator("#preview-says")).to_contain_text("3 to mend in this lesson")
     for number, place in enumerate(places.values(), start=1):
-        button = place.locator(".preview-mark", has_text=str(number))
+        # beside what is typed over, never in it; else in its place
+        mark = f"button.preview-mark >> text='{number}'"
+        button = place.locator(f"xpath=following-sibling::button[1] >> text='{number}'").or_(
+            place.locator(mark)
+        )
         expect(button).to_have_count(1)
         assert "To mend it:" in (button.get_attribute("aria-label") or "")
     page.locator(".preview-mark").first.click()
     expect(page.locator("#preview-bar li").first).to_be_visible()
+
+
+def test_a_marks_number_is_never_sent_with_the_words_beside_it(
+    page: Page, bank: Path, state: State
+) -> None:
+    """Found in a trial: “…with one change of level.1” stood in the file."""
+    before = text_of(bank)
+    said = {"file": FILE, "line": 1, "grade": "error", "message": "wrong", "help": "mend"}
+    mark = {**said, "path": ["steps", 2, "task"], "words": WAS}
+    text = page.locator(".preview-text", has_text=WAS).first
+    text.click()
+    state.say("", [mark])
+    expect(page.locator(".preview-mark")).to_have_count(1)  # drawn while she types
+    page.keyboard.press("End")
+    page.keyboard.type(" Softly.")
+    page.keyboard.press("Enter")
+    expect(page.locator("#preview-answer")).to_contain_text("is changed")
+    assert text_of(bank) == before.replace(WAS, f"{WAS} Softly.")
+
+
+@pytest.mark.parametrize(
+    ("shown_as", "is_field", "new"),
+    [
+        ("Two taps mean stop. Land softly and bend your knees.", "steps.0.say", "Be still at two."),
+        ("Folds you can count", "look_and_talk.looking_for", "stillness at the end"),
+        ("Dance the first part once", "look_and_talk.next.seen", "dance it twice"),
+        ("Learn the fold, make the drift and mirror it", "focus", "Learn the fold again"),
+    ],
+)
+def test_a_sentence_in_the_pages_own_marks_is_changed_alone(
+    page: Page, bank: Path, shown_as: str, is_field: str, new: str
+) -> None:
+    before = text_of(bank)
+    sentence = page.locator(".preview-text", has_text=shown_as).first
+    expect(sentence).to_have_attribute("data-preview-path", path_of(is_field))
+    sentence.click()
+    # the file’s own words are typed over, without the page’s marks round them
+    expect(sentence).to_have_text(re.compile(f"^{re.escape(shown_as)}$", re.IGNORECASE))
+    page.keyboard.press("Control+A")
+    page.keyboard.type(new)
+    page.keyboard.press("Enter")
+    expect(page.locator("#preview-answer")).to_contain_text("is changed")
+    lines = zip(before.split("\n"), text_of(bank).split("\n"), strict=True)
+    assert [b.strip() for a, b in lines if a != b] == [f"{is_field.split('.')[-1]}: {new}"]
+
+
+def path_of(dotted: str) -> str:
+    steps = [int(one) if one.isdecimal() else one for one in dotted.split(".")]
+    return json.dumps(steps, separators=(",", ":"))
+
+
+SMALL = """() => {
+  const body = document.createElement("div");
+  body.innerHTML = `<p>Ask <strong>What opened?</strong>
+    <span>They may say: my arms; “I” got wider</span></p>
+    <p><b>Say</b> “It’s raining: ‘whoosh’ – open.”</p><p>You <a href="x">go on</a>.</p>
+    <p>Round the bend</p><p>The <i>same</i> words</p><p>The same words</p>`;
+  const fields = ["What opened?",
+    "my arms", "\\"I\\" got wider", "It's raining: \\"whoosh\\" – open.",
+    "go on", "the bend", "The same words"].map((text, n) => ({ text, path: [n] }));
+  const found = window.danceUnitPreview.sentences(fields, body);
+  return found.map(({ element, field }) => [field.path[0], element.textContent]);
+}"""
+"""A page with answers, marks inside of others, a way to elsewhere, and what is said twice."""
+
+
+def test_a_text_is_found_in_marks_and_lists_and_not_as_a_part_of_another(page: Page) -> None:
+    expect(page.locator(".preview-text")).not_to_have_count(0)
+    assert sorted(page.evaluate(SMALL)) == [
+        [0, "What opened?"],
+        [1, "my arms"],
+        [2, "“I” got wider"],
+        [3, "It’s raining: ‘whoosh’ – open."],
+        [6, "The same words"],
+        [6, "The same words"],
+    ]
+
+
+def test_ideas_of_sections_and_choices_can_be_clicked(page: Page) -> None:
+    page.goto(page.url.replace("lesson-1.html", "index.html"))
+    for name in ("A", "B", "C"):
+        expect(
+            page.locator(f'.preview-text[data-preview-path*=\'"{name}","idea"\']')
+        ).not_to_have_count(0)
+    expect(page.locator(".preview-text[data-preview-path^='[\"choices\"']")).not_to_have_count(0)
+
+
+def test_a_sentence_that_the_schema_refuses_changes_nothing_and_is_kept_to_be_mended(
+    page: Page, bank: Path
+) -> None:
+    """Found in a trial: a sentence of five letters was written, and the page froze."""
+    before = text_of(bank)
+    text = page.locator(".lead .preview-text")
+    text.click()
+    page.keyboard.press("Control+A")
+    page.keyboard.type("✎ try")
+    page.keyboard.press("Enter")
+    answer = page.locator("#preview-answer")
+    expect(answer).to_contain_text("nothing was changed")
+    expect(answer).to_contain_text("is the least")
+    assert text_of(bank) == before
+    # what she typed is there again, to go on from
+    text.click()
+    expect(text).to_have_text("✎ try")
+    page.keyboard.press("End")
+    page.keyboard.type(" the first part of it.")
+    page.keyboard.press("Enter")
+    expect(answer).to_contain_text("is changed")
+    assert "✎ try the first part of it." in text_of(bank)
+
+
+def test_undo_says_what_it_undoes_and_is_of_its_own_file(
+    page: Page, preview: Preview, bank: Path
+) -> None:
+    before, unit = text_of(bank), (bank / UNIT).read_bytes()
+    page.locator('[data-path="steps.0.minutes"]').fill("9")
+    page.locator('[data-path="steps.0.minutes"]').press("Tab")
+    undo = page.get_by_role("button", name="Undo: Step 1: minutes", exact=True)
+    expect(undo).to_be_visible()
+    title = texts_of_unit(bank)["title"]
+    asked = {"file": UNIT, "path": ["title"], "old": title, "new": "Boats of another paper"}
+    assert post(preview, "preview-change", asked)[0] == 200
+    changed = (bank / UNIT).read_bytes()
+    undo.click()
+    expect(page.locator("#preview-answer")).to_contain_text("is as it was")
+    assert text_of(bank) == before
+    assert (bank / UNIT).read_bytes() == changed
+    assert post(preview, "preview-undo", {"file": FILE})[0] == 422
+    assert post(preview, "preview-undo", {"file": UNIT})[0] == 200
+    assert (bank / UNIT).read_bytes() == unit
+
+
+def texts_of_unit(bank: Path) -> dict[str, str]:
+    read = read_markdown(UNIT, (bank / UNIT).read_bytes())
+    assert isinstance(read, Document)
+    return dict(read.data)
+
+
+def test_notes_of_the_banks_own_files_are_not_to_mend(bank: Path) -> None:
+    note = Problem("vocabulary/words.yml", 1, 1, "any", "note", "a word", "none")
+    asks = Problem("vocabulary/words.yml", 2, 1, "any", "question", "a word", "none")
+    own = Problem(FILE, 1, 1, "any", "note", "a word", "none")
+    told = [(one["file"], one["grade"]) for one in shown(bank, [*[note] * 300, asks, own])]
+    assert told == [("vocabulary/words.yml", "question"), (FILE, "note")]
 
 
 def test_the_field_of_a_problem_is_the_innermost_on_its_line(bank: Path) -> None:
@@ -275,7 +423,7 @@ def test_what_an_editor_saved_after_a_move_is_not_undone(preview: Preview, bank:
     assert post(preview, "preview-move", asked)[0] == 200
     change(bank / FILE, WAS, "Saved in the editor.")
     saved = text_of(bank)
-    status, said = post(preview, "preview-undo", {})
+    status, said = post(preview, "preview-undo", {"file": FILE})
     assert status == 409
     assert "saved since" in said
     assert text_of(bank) == saved

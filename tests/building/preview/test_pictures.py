@@ -220,7 +220,7 @@ def test_what_an_editor_saved_since_is_not_undone_and_the_picture_stays(
     assert post(preview, "preview-enter", asked)[0] == 200
     change(bank / FILE, "title: Fold and float", "title: Fold, and float")
     saved = (bank / FILE).read_bytes()
-    assert post(preview, "preview-undo", {})[0] == 409
+    assert post(preview, "preview-undo", {"file": FILE})[0] == 409
     assert (bank / FILE).read_bytes() == saved
     assert (media(bank) / "boat.jpg").exists()
 

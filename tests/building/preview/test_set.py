@@ -112,7 +112,7 @@ def test_the_window_sets_a_text_a_choice_and_a_number_and_undo_gives_them_back(
         asked |= {"way": "set", "value": new}
         assert post(preview, "preview-field", asked)[0] == 200, name
         assert data_of(FILE, (bank / FILE).read_bytes())["steps"][1][name] == new
-        assert post(preview, "preview-undo", {})[0] == 200
+        assert post(preview, "preview-undo", {"file": FILE})[0] == 200
         assert (bank / FILE).read_bytes() == before
 
 

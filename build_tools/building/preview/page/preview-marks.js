@@ -80,7 +80,9 @@
       event.preventDefault();
       act();
     });
-    place.append(button);
+    // never inside of what is typed over: its number would be sent with the words
+    if (place.closest(".preview-text")) place.closest(".preview-text").after(button);
+    else place.append(button);
   }
 
   Object.assign(preview, { summary, mark });

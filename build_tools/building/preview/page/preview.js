@@ -45,18 +45,6 @@
 
   preview.untouched = untouched;
 
-  // The pieces of text on the page, each with what it says.
-  function pieces() {
-    const found = new Map();
-    const walker = document.createTreeWalker(body, NodeFilter.SHOW_TEXT);
-    for (let node = walker.nextNode(); node; node = walker.nextNode()) {
-      const said = plain(node.textContent);
-      if (said.length > 2 && !node.parentElement.closest(untouched))
-        found.set(said, [...(found.get(said) || []), node]);
-    }
-    return found;
-  }
-
   function show(state) {
     const told = JSON.stringify([state.marks, state.older, state.problems]);
     if (told === seen) return;
@@ -81,36 +69,45 @@
     document.body.classList.toggle("preview-older", state.older.includes(slug));
   }
 
+  // What the button would undo stands on it; it is of this page's file alone.
+  function canUndo(what) {
+    undo.hidden = !what;
+    undo.textContent = what ? `Undo: ${what}` : "Undo";
+  }
+
   async function send(name, asked) {
     const sent = { method: "POST", headers: json, body: JSON.stringify(asked) };
     const got = await fetch(at(name), sent);
-    const { said } = await got.json();
+    const { said, undo: next } = await got.json();
     answer.textContent = said;
     bar.hidden = false;
-    if (got.ok) undo.hidden = name === "preview-undo";
+    if (got.ok) canUndo(next);
     return { ok: got.ok, said };
   }
   Object.assign(preview, { at, file, send, slug });
 
   async function finish(keep) {
     if (!editing) return;
-    const { element, text, path } = editing;
+    const { element, text, path, was, field } = editing;
     editing = null;
     element.contentEditable = "false";
     const fresh = plain(element.textContent);
     if (!keep || fresh === plain(text)) {
-      element.textContent = text;
+      field.typed = "";
+      element.replaceChildren(...was);
       return;
     }
     const { ok } = await send("preview-change", { file, path, old: text, new: fresh });
-    if (!ok) element.textContent = text;
+    // what she typed is there again at the next click, to be mended
+    field.typed = ok ? "" : fresh;
+    if (!ok) element.replaceChildren(...was);
   }
 
+  // What is typed over is what the file says: no quotation mark, capital or mark of the page's own.
   function start(element, field) {
     if (editing) return;
-    element.querySelectorAll(".preview-mark").forEach((one) => one.remove());
-    editing = { element, ...field };
-    element.textContent = field.text;
+    editing = { element, ...field, field, was: [...element.childNodes] };
+    element.textContent = field.typed || field.text;
     element.contentEditable = "plaintext-only";
     if (element.contentEditable !== "plaintext-only") element.contentEditable = "true";
     element.focus();
@@ -136,19 +133,7 @@
   async function offer() {
     const got = file ? await fetch(at(`preview-texts/${file}`), { cache: "no-store" }) : null;
     if (!got || !got.ok || !(got.headers.get("content-type") || "").includes("json")) return;
-    const fields = await got.json();
-    const shown = pieces();
-    for (const field of fields) {
-      // a text that two fields share could be either
-      if (fields.filter((other) => plain(other.text) === plain(field.text)).length > 1) continue;
-      for (const node of shown.get(plain(field.text)) || []) {
-        const words = document.createElement("span");
-        words.textContent = field.text;
-        const before = /^\s/.test(node.textContent) ? " " : "";
-        node.replaceWith(before, words);
-        editable(words, field);
-      }
-    }
+    for (const { element, field } of preview.sentences(await got.json(), body)) editable(element, field);
   }
 
   const SAID = { up: "Up", down: "Down", again: "Write it again", away: "Take away", new: "Add a step below" };
@@ -230,7 +215,7 @@
     const got = file ? await fetch(at(`preview-parts/${file}`), { cache: "no-store" }) : null;
     if (!got || !got.ok || !(got.headers.get("content-type") || "").includes("json")) return;
     const { values, lists, undo: can } = await got.json();
-    undo.hidden = !can;
+    canUndo(can);
     const steps = [...body.querySelectorAll(".lesson .step")];
     const boxes = steps.map((step) => step.appendChild(made("div", { className: "preview-step" })));
     const inStep = (path) => path[0] === "steps" && path.length === 3 && boxes[path[1]];
@@ -250,7 +235,7 @@
     if (others.children.length) rest.hidden = bar.hidden = false;
   }
 
-  undo.addEventListener("click", () => send("preview-undo", {}));
+  undo.addEventListener("click", () => send("preview-undo", { file }));
 
   async function ask() {
     try {
