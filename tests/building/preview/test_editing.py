@@ -238,10 +238,12 @@ SMALL = """() => {
   body.innerHTML = `<p>Ask <strong>What opened?</strong>
     <span>They may say: my arms; “I” got wider</span></p>
     <p><b>Say</b> “It’s raining: ‘whoosh’ – open.”</p><p>You <a href="x">go on</a>.</p>
-    <p>Round the bend</p><p>The <i>same</i> words</p><p>The same words</p>`;
+    <p>Round the bend</p><p>The <i>same</i> words</p><p>The same words</p>
+    <dl><dd>Leave out exploring. That is step 2.</dd></dl>`;
   const fields = ["What opened?",
     "my arms", "\\"I\\" got wider", "It's raining: \\"whoosh\\" – open.",
-    "go on", "the bend", "The same words"].map((text, n) => ({ text, path: [n] }));
+    "go on", "the bend", "The same words",
+    "Leave out exploring."].map((text, n) => ({ text, path: [n] }));
   const found = window.danceUnitPreview.sentences(fields, body);
   return found.map(({ element, field }) => [field.path[0], element.textContent]);
 }"""
@@ -257,6 +259,7 @@ def test_a_text_is_found_in_marks_and_lists_and_not_as_a_part_of_another(page: P
         [3, "It’s raining: ‘whoosh’ – open."],
         [6, "The same words"],
         [6, "The same words"],
+        [7, "Leave out exploring."],
     ]
 
 

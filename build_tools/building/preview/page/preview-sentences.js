@@ -28,7 +28,9 @@
   function isWhole(said, at, end, words) {
     const before = said.slice(0, at).trimEnd();
     const after = said.slice(end).trimStart();
-    if (after && !/^[\n.;'!?)·,]/.test(after)) return false;
+    // a sentence with a full stop of its own may have another of the page's behind it
+    const stops = /[.!?]$/.test(said.slice(at, end)) && /^\s/.test(said.slice(end));
+    if (after && !stops && !/^[\n.;'!?)·,]/.test(after)) return false;
     if (!before || /[\n:;'(·.!?]$/.test(before)) return !/^,/.test(after) || words >= FEW_WORDS;
     return words >= FEW_WORDS && /\s$/.test(said.slice(0, at));
   }
