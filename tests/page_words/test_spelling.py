@@ -55,7 +55,9 @@ FIXED = {
 
 def messages() -> list[str]:
     every = [one.string for one in catalog(table_file("cy")) if one.id]
-    return [text for one in every for text in ((one,) if isinstance(one, str) else one) if text]
+    return [
+        text for one in every for text in ([one] if isinstance(one, str) else one or ()) if text
+    ]
 
 
 def test_every_word_is_in_the_list() -> None:
