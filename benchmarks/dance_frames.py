@@ -74,7 +74,11 @@ def told(name: str, noted: dict[str, Any], slowed: str) -> str:
     last = [abs(one) for one in apart[-100:]]
     shown = f"5th percentile {1000 / slow:.0f}, median {1000 / statistics.median(frames):.0f}"
     took = f"median {statistics.median(work):.1f} ms, 95th percentile {work[-len(work) // 20]:.1f}"
-    off = f"median {statistics.median(last):.1f} ms, most {max(last):.1f} ms"
+    off = (
+        f"median {statistics.median(last):.1f} ms, most {max(last):.1f} ms"
+        if last
+        else "not known, no sound was heard (a browser without a sound device has no audio clock)"
+    )
     return (
         f"{name}, {slowed}: {len(frames)} frames; frames a second: {shown}; "
         f"script for a picture: {took}; picture and sound apart at the end: {off}"
