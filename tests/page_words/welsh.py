@@ -65,24 +65,29 @@ def words(message: str) -> Iterator[str]:
             yield stem
 
 
-def not_softened(messages: Iterable[str]) -> Iterator[Pair]:
-    """Words that do not begin as the word before them asks; `b`, `g` and `d` are not looked at."""
+def _pairs(messages: Iterable[str]) -> Iterator[Pair]:
+    """Every two words or marks beside each other; a place stands between as a mark."""
     for message in messages:
         found = WORD.findall(PLACE.sub(" | ", message))
         for first, then in itertools.pairwise(found):
-            before = first.lower()
-            breathed = before in BREATHE and re.match(r"(?:p|t|c)(?!h)", then, re.IGNORECASE)
-            if breathed or (before in SOFTEN and RADICAL.match(then)):
-                yield Pair(first, then, message)
+            yield Pair(first, then, message)
+
+
+def not_softened(messages: Iterable[str]) -> Iterator[Pair]:
+    """Words that do not begin as the word before them asks; `b`, `g` and `d` are not looked at."""
+    for pair in _pairs(messages):
+        before = pair.first.lower()
+        breathed = before in BREATHE and re.match(r"(?:p|t|c)(?!h)", pair.then, re.IGNORECASE)
+        if breathed or (before in SOFTEN and RADICAL.match(pair.then)):
+            yield pair
 
 
 def softened_twice(messages: Iterable[str]) -> Iterator[Pair]:
     """Pairs whose second word may be softened, or may begin so in the dictionary."""
-    for message in messages:
-        found = WORD.findall(PLACE.sub(" | ", message))
-        for first, then in itertools.pairwise(found):
-            if first.lower() in SOFTEN and then[0].lower() in SOFT_OF and then[:2].lower() != "dd":
-                yield Pair(first, then, message)
+    for pair in _pairs(messages):
+        then = pair.then.lower()
+        if pair.first.lower() in SOFTEN and then[0] in SOFT_OF and then[:2] != "dd":
+            yield pair
 
 
 def unknown(lines: Iterable[str]) -> list[str]:

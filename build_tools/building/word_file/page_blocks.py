@@ -36,10 +36,10 @@ def lesson_blocks(html: str, drawn: Drawn, steps: Sequence[Step]) -> tuple[Block
     """
     article = page_tree(html)
     number = article.attributes["data-lesson"]
-    return tuple(_blocks(article, number, drawn, iter(steps)))
+    return tuple(_blocks(article, number, drawn, steps))
 
 
-def _blocks(node: Node, lesson: str, drawn: Drawn, steps: Iterator[Step]) -> Iterator[Block]:
+def _blocks(node: Node, lesson: str, drawn: Drawn, steps: Sequence[Step]) -> Iterator[Block]:
     for one in node.elements:
         if one.name == "h1":
             yield Heading(1, _("Lesson {number}: {title}", number=lesson, title=one.text))
@@ -47,7 +47,7 @@ def _blocks(node: Node, lesson: str, drawn: Drawn, steps: Iterator[Step]) -> Ite
             yield Heading(_HEADINGS[one.name], one.text)
         elif "step" in one.classes:
             yield step_heading(one)
-            yield step_table(one, next(steps))
+            yield step_table(one, steps)
         elif one.name == "p":
             if one.text:
                 yield paragraph(one)

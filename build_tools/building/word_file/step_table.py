@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from build_tools.building.word_file.page_runs import label_and_rest, paragraph, runs
 from build_tools.building.word_file.page_tree import Node
@@ -24,13 +24,14 @@ def step_heading(step: Node) -> Heading:
     return Heading(3, does.text if does else "")
 
 
-def step_table(step: Node, written: Step) -> Table:
+def step_table(step: Node, steps: Sequence[Step]) -> Table:
     """The table of a step; the first row says which step it is, when, and how.
 
     How many counts it has stands below its beat, so that the way back finds it: the page tells
     the beat phrase by phrase.
     """
-    number = step.attributes.get("data-step", "")
+    number = step.attributes["data-step"]
+    written = steps[int(number) - 1]
     time, how = step.find("span", "time"), step.find("p", "how")
     head = f"{time.text} · {how.text}" if time and how else ""
     first: tuple[Cell, Cell] = ((words(_("Step {number}", number=number)),), (words(head),))
