@@ -18,10 +18,13 @@ _MONTHS = (
     "January", "February", "March", "April", "May", "June",
     "July", "August", "September", "October", "November", "December",
 )  # fmt: skip
-_NUMBERS = (
+_ONES = (
     "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
-    "eleven", "twelve",
+    "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen",
+    "nineteen",
 )  # fmt: skip
+_TENS = ("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety")
+_NUMBERS = _ONES[:13]
 _LAST: dict[str, Callable[[str, str, str], str]] = {"cy": welsh.with_last}
 _NUMBERED: dict[str, Sequence[str]] = {"cy": welsh.NUMBERS}
 _IN_FIGURES = frozenset({"cy"})
@@ -49,6 +52,16 @@ def number_in_words(number: int) -> str:
 def counts_in_figures() -> bool:
     """Whether a number before what it counts stands in figures, and not in words."""
     return spoken() in _IN_FIGURES
+
+
+def number_counting(number: int) -> str:
+    """A number before what it counts: in words up to 99, or in figures as `counts_in_figures`."""
+    if counts_in_figures() or number > 99:
+        return str(number)
+    if number < len(_ONES):
+        return _ONES[number]
+    tens, ones = divmod(number, 10)
+    return _TENS[tens - 2] + (f"-{_ONES[ones]}" if ones else "")
 
 
 def day(year: int, month: int, number: int) -> str:

@@ -47,6 +47,7 @@ FIXED = {
     "neu dewiswch": "the same",
     "neu drymiwch": "the same",
     "neu gadewch": "the same",
+    "i grwpiau": "grŵp keeps its g",
     "o grwpiau": "grŵp keeps its g",
 }
 """Pairs that stay as they are, and why."""

@@ -10,8 +10,10 @@ from pathlib import Path
 
 from build_tools.building.templates import html_of
 from build_tools.checking.check_bank import Report, check_folder
+from build_tools.page_words.speaking import speaking
 from build_tools.pages.assemble import unit_pages
 from build_tools.pages.page import Page
+from build_tools.views.words.groups_in_words import groups_in_words
 from tests.page_words.left_in_english import shown_on
 from tests.page_words.test_spelling import NOT_IN_THE_LIST
 from tests.page_words.welsh import unknown
@@ -53,6 +55,12 @@ def pages() -> tuple[Page, ...]:
 def test_rules_that_read_english_let_it_be_and_a_note_says_so() -> None:
     (note,) = report().problems
     assert (note.rule, note.severity) == ("wording-not-judged", "note")
+
+
+def test_groups_are_said_in_welsh_as_the_script_says_them() -> None:
+    with speaking("cy"):
+        assert groups_in_words((4, 4, 4, 3)) == "3 o grwpiau o bedwar ac 1 grŵp o dri"
+    assert groups_in_words((4, 4, 4, 3)) == "three fours and one three"
 
 
 def test_every_page_says_which_language_it_is_in() -> None:

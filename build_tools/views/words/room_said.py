@@ -6,14 +6,11 @@ together.
 
 from __future__ import annotations
 
+from build_tools.page_words.forms import number_counting
 from build_tools.page_words.words import N_, _, ngettext
 from build_tools.views.dance.room_to_dance import Room
 from build_tools.views.dance.teams import Team
-from build_tools.views.words.groups_in_words import (
-    group_named,
-    groups_in_words,
-    number_in_words,
-)
+from build_tools.views.words.groups_in_words import group_named, groups_in_words
 from build_tools.views.words.plain_words import listed
 from build_tools.views.words.punctuation import capital
 
@@ -64,7 +61,7 @@ def sharing_in_words(room: Room) -> str:
         "in the middle of the hall, always on the same spots; the others sit {where} and count "
         "aloud.",
         len(teams) - 1,
-        teams=number_in_words(len(teams)),
+        teams=number_counting(len(teams)),
         named=named,
         where=where,
     )

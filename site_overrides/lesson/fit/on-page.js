@@ -2,6 +2,7 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const form = (bank.fitForm ||= {});
+  const { gettext } = bank;
   const SMALLEST = "11"; // points
   const MORE = "more"; // than two sides
 
@@ -20,7 +21,7 @@
       const sittings = plan.sittings.map(form.timed);
       const two = sittings.length > 1;
       const minutes = bank.sums.minutes(plan.minutes).replace(" ", "\u00a0");
-      const now = two ? `Two sittings of ${minutes}` : minutes;
+      const now = two ? gettext("Two sittings of {minutes}", { minutes }) : minutes;
       put(whole, taught ? now : form.asWritten(whole));
       short.replaceChildren(...(taught ? sittings.flatMap((one, index) => shortLines(one, two ? index : null)) : written));
       facts.forEach((one, index) => {
@@ -39,7 +40,7 @@
     // steps that stood on one line stay on one line, as far as they follow one another
     function shortLines(sitting, index) {
       const made = [];
-      if (index !== null) made.push(form.make("li.sitting-name", "", form.make("strong", ["First sitting", "Second sitting"][index])));
+      if (index !== null) made.push(form.make("li.sitting-name", "", form.make("strong", form.sittings[index])));
       let last = null;
       for (const { step: number, start, end } of sitting) {
         const line = lines.find((one) => one.dataset.steps.split(" ").includes(String(number))) ?? null;
@@ -50,7 +51,7 @@
           last = { line, does, start, time: form.make("span.time") };
           made.push(form.make("li", "", last.time, " ", does));
         }
-        last.time.textContent = `${last.start} to ${end}`;
+        last.time.textContent = form.fromTo(last.start, end);
       }
       return made;
     }
@@ -67,24 +68,28 @@
     const element = form.step(one.number);
     const [time, minutes, grouping] = [".time", ".minutes", ".grouping"].map((name) => element.querySelector(name));
     const at = sittings.flat().filter((part) => part.step === one.number);
-    const times = [...new Set(at.map(({ start, end }) => `${start} to ${end}`))];
-    const lasts = [...new Set(at.map((part) => bank.sums.minutes(part.minutes)))].join(", then ");
-    put(time, taught ? times.join(", then ") : form.asWritten(time));
-    put(minutes, taught ? `${lasts}${at.length > 1 && !lasts.includes("then") ? " each time" : ""}` : form.asWritten(minutes));
+    const times = [...new Set(at.map(({ start, end }) => form.fromTo(start, end)))];
+    const lasts = [...new Set(at.map((part) => bank.sums.minutes(part.minutes)))];
+    const each = at.length > 1 && lasts.length === 1;
+    put(time, taught ? then(times) : form.asWritten(time));
+    const long = each ? gettext("{minutes} each time", { minutes: lasts[0] }) : then(lasts);
+    put(minutes, taught ? long : form.asWritten(minutes));
     const groups = bank.sums.groupsToday(facts, one.grouping, fit) || form.asWritten(grouping);
     const shortest = Math.min(...(taught ? at : [one]).map((part) => part.minutes));
     put(grouping, room ? bank.sums.groupsInTurns(groups, one, bank.sums.inTurns(one, shortest, room)) : groups);
   }
+
+  const then = (words) => words.reduce((first, second) => gettext("{first}, then {second}", { first, second }));
 
   // where the first sitting ends and the second begins, between its last step and the next
   function turn([first, second]) {
     const before = first.map((one) => one.step);
     const goesOn = second.findIndex(({ step: number }) => number && !before.includes(number));
     const closing = first.filter(({ step: number }) => number > second[goesOn].step);
-    const line = (parts) => parts.map(({ step: number, start, end }) => `${form.nameOf(number)}, ${start} to ${end}`).join("; ");
+    const line = (parts) => parts.map(({ step: number, start, end }) => `${form.nameOf(number)}, ${form.fromTo(start, end)}`).join("; ");
     form.step(second[goesOn].step).before(form.make("li.sitting", "",
-      form.make("p", "", form.make("strong", "The first sitting ends here. "), closing.length ? `${line(closing)}.` : ""),
-      form.make("p", "", form.make("strong", "The second sitting: "), `${line(second.slice(0, goesOn))}. Then:`)));
+      form.make("p", "", form.make("strong", `${gettext("The first sitting ends here.")} `), closing.length ? `${line(closing)}.` : ""),
+      form.make("p", "", form.make("strong", `${gettext("The second sitting:")} `), gettext("{steps}. Then:", { steps: line(second.slice(0, goesOn)) }))));
   }
 
   function put(element, words) {

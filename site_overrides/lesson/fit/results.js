@@ -3,7 +3,7 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const form = (bank.fitForm ||= {});
-  const SITTINGS = ["First sitting", "Second sitting"];
+  const { gettext, ngettext } = bank;
 
   form.results = (facts, plan, fit, said) => [
     ...minutes(facts, plan, fit),
@@ -16,30 +16,36 @@
     const { make, timed, nameOf } = form;
     const all = total(facts);
     const have = fit.available - fit.changing;
-    const parts = [make("h3", "Minutes")];
-    const opening = `You have ${bank.sums.minutes(have)} to teach`;
+    const parts = [make("h3", gettext("Minutes"))];
+    const said = { minutes: bank.sums.minutes(have), all };
     const list = (sitting) => make("ol.fit-minutes", "", ...timed(sitting).map(({ step, minutes: long, start, end }) => {
       const planned = facts.find((one) => one.number === step)?.minutes ?? long;
-      const how = planned === long ? bank.sums.minutes(long) : `${bank.sums.minutes(long)}, planned ${planned}`;
-      return make("li", "", make("span.time", `${start} to ${end}`), " ",
+      const lasts = bank.sums.minutes(long);
+      const how = planned === long ? lasts : gettext("{minutes}, planned {planned}", { minutes: lasts, planned });
+      return make("li", "", make("span.time", form.fromTo(start, end)), " ",
         make("span", "", `${nameOf(step)} `, make("span.quiet", how)));
     }));
-    if (!form.isTaught(plan, fit)) return [...parts, make("p", `${opening}. ${plan.sentence}`)];
+    if (!form.isTaught(plan, fit)) return [...parts, make("p", `${gettext("You have {minutes} to teach.", said)} ${plan.sentence}`)];
     if (plan.sittings.length > 1) {
       const needs = bank.sums.leasts(facts).reduce((sum, least) => sum + least, 0);
-      parts.push(make("p", `${opening} and the lesson needs at least ${needs}. ${plan.sentence}${orWithout(facts, have)}`));
-      plan.sittings.forEach((sitting, index) => parts.push(make("h4", SITTINGS[index]), list(sitting)));
+      const opening = gettext("You have {minutes} to teach and the lesson needs at least {needs}.", { ...said, needs });
+      parts.push(make("p", `${opening} ${plan.sentence}${orWithout(facts, have)}`));
+      plan.sittings.forEach((sitting, index) => parts.push(make("h4", form.sittings[index]), list(sitting)));
     } else {
-      const how = have === all ? ", as planned." : `; the lesson is planned for ${all}. Each step keeps its share.`;
-      parts.push(make("p", `${opening}${how}`), list(plan.sittings[0]));
+      const opening = have === all
+        ? gettext("You have {minutes} to teach, as planned.", said)
+        : gettext("You have {minutes} to teach; the lesson is planned for {all}. Each step keeps its share.", said);
+      parts.push(make("p", opening), list(plan.sittings[0]));
     }
-    if (facts.some(regroups)) parts.push(make("p.quiet", "Getting into groups is counted in, half a minute each time."));
+    if (facts.some(regroups)) parts.push(make("p.quiet", gettext("Getting into groups is counted in, half a minute each time.")));
     return parts;
   }
 
   function orWithout(facts, have) {
     const left = bank.sums.leaveOut(facts, have).map((one) => `“${form.nameOf(one.number)}”`);
-    return left.length ? ` Or leave out ${left.join(" and ")}, which can wait: then one sitting holds it.` : "";
+    if (!left.length) return "";
+    const steps = left.reduce((before, last) => gettext("{before} and {last}", { before, last }));
+    return ` ${gettext("Or leave out {steps}, which can wait: then one sitting holds it.", { steps })}`;
   }
 
   function groups(facts, fit, said) {
@@ -59,14 +65,14 @@
       const into = step.querySelector(".into") && !plain;
       const words = [
         plain ? "" : form.sentence(sums.groupsInWords(sizes)),
-        `${into ? "If they have no groups yet, say" : "Say"} “${say}”`,
+        into ? gettext("If they have no groups yet, say “{words}”", { words: say }) : gettext("Say “{words}”", { words: say }),
         sums.oddGroups(sizes, size, JSON.parse(said.odd ?? "{}")[one.grouping] ?? {}),
       ];
       list.append(form.make("div", "",
         form.make("dt", form.asWritten(step.querySelector(".grouping"))),
         form.make("dd", words.filter(Boolean).join(" "))));
     });
-    return [form.make("h3", "Groups"), list];
+    return [form.make("h3", gettext("Groups")), list];
   }
 
   function showing(facts, plan, fit, said) {
@@ -83,30 +89,40 @@
       const words = [
         shown.who,
         where(shown, closing, said),
-        look && `They look for this: ${look}`,
+        look && gettext("They look for this: {what}", { what: look }),
         shown.where && fit.watching ? watchToo(fit.watching) : "",
         takes(shown, one, long),
       ];
       parts.push(form.make("p", "", form.make("strong", `${form.nameOf(one.number)}. `), words.filter(Boolean).join(" ")));
     });
-    return parts.length ? [form.make("h3", "Showing"), ...parts] : [];
+    return parts.length ? [form.make("h3", gettext("Showing")), ...parts] : [];
   }
 
   function takes(shown, { shows }, long) {
-    if (shown.fits) return `It takes about ${bank.sums.minutes(shown.needs)} of the ${long}.`;
-    const ways = [shown.instead, "show one part of it only", shows.talk && "leave more of the talk for the classroom"];
-    return `It takes about ${bank.sums.minutes(shown.needs)} and the step has ${long}: ${ways.filter(Boolean).join(", or ")}.`;
+    const needs = bank.sums.minutes(shown.needs);
+    if (shown.fits) return gettext("It takes about {needs} of the {minutes}.", { needs, minutes: long });
+    const ways = [
+      shown.instead,
+      gettext("show one part of it only"),
+      shows.talk && gettext("leave more of the talk for the classroom"),
+    ].filter(Boolean).reduce((first, next) => gettext("{first}, or {next}", { first, next }));
+    return gettext("It takes about {needs} and the step has {minutes}: {ways}.", { needs, minutes: long, ways });
   }
 
   function where(shown, closing, said) {
     if (!shown.where) return "";
     if (closing && said.facing) return said.facing;
-    return said.sits ?? `${shown.where} The front: ${said.front.charAt(0).toLowerCase()}${said.front.slice(1)}`;
+    const front = said.front.charAt(0).toLowerCase() + said.front.slice(1);
+    return said.sits ?? `${shown.where} ${gettext("The front: {place}", { place: front })}`;
   }
 
   function watchToo(many) {
-    if (many === 1) return "The one who cannot dance today watches with them.";
-    return `The ${bank.sums.numberInWords(many)} who cannot dance today watch with them.`;
+    return ngettext(
+      "The one who cannot dance today watches with them.",
+      "The {number} who cannot dance today watch with them.",
+      many,
+      { number: bank.sums.numberInWords(many) },
+    );
   }
 
   function regroups(one, index, facts) {
