@@ -55,8 +55,8 @@ def test_a_run_of_parts_is_one_line_with_its_signs() -> None:
     assert told == {
         "Beat": "A: Tap four eights, louder on each 1 and 6. "
         "To B (tap four, no sound for four): The drum taps four and stops, and four fingers go "
-        "up, one by one. B: Tap two soft eights. Then tap one soft eight, louder on 6. Then tap one "
-        "soft eight."
+        "up, one by one. B: Tap two soft eights. Then tap one soft eight, louder on 6. Then tap "
+        "one soft eight."
     }
     assert told_of(unit, 3, 3)["Beat"].endswith("one by one. B: as before.")
     whole = told_of(unit, 5, 3, in_full=True)["Beat"]
