@@ -58,13 +58,14 @@ def judged(content: Path, file: Path) -> Judged | Refused:
 
 
 def _judge(content: Path, file: Path) -> Judged | Refused:
-    files = check_bank_files(content)
-    if not files.sound:
-        return Refused("the bank's own files have errors, so it cannot be judged; run `check`")
+    # The pack first: to refuse one takes less than to read the bank's own files.
     try:
         pack = verified(file)
     except RefusedError as refused:
         return Refused(str(refused))
+    files = check_bank_files(content)
+    if not files.sound:
+        return Refused("the bank's own files have errors, so it cannot be judged; run `check`")
     with laid_out(pack) as beside:
         check = _checked(content, beside, pack.slug, files)
         unit, outline = check.unit, check.outline
