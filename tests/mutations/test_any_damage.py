@@ -15,8 +15,8 @@ from tests.mutations.mutating import CHANGES, mutated
 from tests.support.banks import BASE_UNIT, CONTENT, copy_bank, copy_base, line_count
 from tests.support.quick_bank import QuickBank
 
-FEW, MANY = 100, 20_000
-PARTS = 4
+FEW, MANY = 50, 20_000
+PARTS = 2
 SEED = 20_261_125
 LONGEST_SECONDS = 10.0
 """Of the processor, for one check; the usual one takes a few hundredths of a second."""

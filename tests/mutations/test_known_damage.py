@@ -140,7 +140,8 @@ def test_every_kind_of_damage_is_said_in_its_file(
     quick = QuickBank(copy_bank(tmp_path), monkeypatch)
     tried: dict[str, int] = {}
     on_the_line = 0
-    for file, raw in quick.originals.items():
+    files = list(quick.originals.items())
+    for file, raw in files if thorough else files[::2]:
         every = list(damage(kind_of(file), raw.decode("utf-8")))
         for one in every if thorough else some_of_each(every):
             lines = errors_in(quick, file, one.text.encode("utf-8"))

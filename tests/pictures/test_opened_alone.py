@@ -12,7 +12,7 @@ from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext
+from playwright.sync_api import Browser, BrowserContext, Error, Page
 
 from build_tools.pictures.publishable import cleaned
 from build_tools.pictures.trouble import PictureError
@@ -31,7 +31,7 @@ HEARD = "heard.test"
 MOST_SECONDS = 1.0
 TRIES, BUSY = 5, 4
 """The quickest counts: other programs of this machine are no fault of a drawing."""
-FEW, SOME = 6, 30
+FEW, SOME = 6, 15
 PAINTED = """new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(
   () => done(performance.now() / 1000))))"""
 RAN = "document.documentElement.hasAttribute('data-ran')"
@@ -100,12 +100,22 @@ def opened(context: BrowserContext, file: Path) -> tuple[float, list[str]]:
     page.on("request", lambda one: wrong.append(one.url) if outside(one.url, file) else None)
     begun = time.monotonic()
     page.goto(file.as_uri())
-    page.screenshot()
+    picture(page)
     took = time.monotonic() - begun
     if page.evaluate(RAN) or page.url != file.as_uri():
         wrong.append(f"a script ran, or it led to {page.url}")
     page.close()
     return took, wrong
+
+
+def picture(page: Page) -> None:
+    """Have the page painted; a browser kept waiting may miss a frame, and is asked again."""
+    try:
+        page.screenshot()
+    except Error as fault:
+        if "Unable to capture screenshot" not in fault.message:
+            raise
+        page.screenshot()
 
 
 def outside(address: str, file: Path) -> bool:

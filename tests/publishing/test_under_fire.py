@@ -22,10 +22,10 @@ from tests.publishing.publish_once import BACK, DONE, PHASES, PHASES_BACK, PLAIN
 from tests.support.killing import WHOLE, forked, killed_in, wanted_phases
 
 KILLED = PHASES[:-1]
-KILLS, KILLS_THOROUGH = 30, 1_000
-ROUNDS, ROUNDS_THOROUGH = 6, 13
+KILLS, KILLS_THOROUGH = 12, 1_000
+ROUNDS, ROUNDS_THOROUGH = 3, 13
 """For each phase in one folder; then in a fresh one, as signposts make each look longer."""
-BACK_ROUNDS, BACK_ROUNDS_THOROUGH = 4, 70
+BACK_ROUNDS, BACK_ROUNDS_THOROUGH = 2, 70
 
 
 def currents(phase: str, before: str, newest: str) -> set[str]:

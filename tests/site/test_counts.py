@@ -26,7 +26,7 @@ PAGE = f"units/{real_unit().slug}/counts.html"
 ODD = Path(__file__).resolve().parents[1] / "unusual_units"
 CUED = ("silent-statues", "improvised-weather")
 COUNTED = ("reception-toys", "round-live-drums", "learned-market-dance")
-LATER = {"improvised-weather", "learned-market-dance"}
+LATER = {"improvised-weather", "learned-market-dance", "reception-toys"}
 """Looked at in the long run only, with the others of their kind."""
 REFUSED = {
     "there is none": "delete window.AudioContext;",

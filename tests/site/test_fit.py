@@ -153,7 +153,7 @@ def test_the_page_has_the_minutes_that_fitting_gives(
     """Whatever the slot, warm-up, cool-down and the closing question keep their least."""
     one_sitting = two_sittings = too_short = 0
     with reader(browser, site) as seen:
-        for path, unit, one in [*lessons()][:: 1 if thorough else 3]:
+        for path, unit, one in [*lessons()][:: 1 if thorough else 5]:
             seen.page.goto(address_of(site, path))
             planned = seen.page.evaluate(ON_PAGE)
             facts = page_facts(unit, one)

@@ -86,7 +86,10 @@ def walk(page: Page, most: int = 80) -> list[str]:
     return found
 
 
-@pytest.mark.parametrize("size", [(1280, 720), (1920, 1080), (1024, 768)])
+@pytest.mark.parametrize(
+    "size",
+    [(1280, 720), pytest.param((1920, 1080), marks=pytest.mark.thorough), (1024, 768)],
+)
 def test_the_back_of_the_hall_can_read_every_screen_of_every_lesson(
     browser: Browser, site: Path, size: tuple[int, int], thorough: bool
 ) -> None:

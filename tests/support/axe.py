@@ -50,13 +50,15 @@ SHOWN = """
 """
 # Set one property at a time, which the policy allows.
 HIDE_TEXT = """
-() => {
-  for (const element of document.querySelectorAll("text, tspan")) {
-    element.style.setProperty("fill", "transparent", "important");
-  }
-  for (const element of document.querySelectorAll("body *:not(svg, svg *)")) {
-    element.style.setProperty("-webkit-text-fill-color", "transparent", "important");
-  }
+(hidden) => {
+  const hide = (which, name) => {
+    for (const { style } of document.querySelectorAll(which)) {
+      if (hidden) style.setProperty(name, "transparent", "important");
+      else style.removeProperty(name);
+    }
+  };
+  hide("text, tspan", "fill");
+  hide("body *:not(svg, svg *)", "-webkit-text-fill-color");
 }
 """
 # Of the ground within a pixel of a letter, how much may be a line that the letter crosses.
@@ -128,16 +130,17 @@ def too_faint(page: Page, targets: list[str]) -> list[str]:
 
     The ground is read from two pictures of the page, with its text and without: what lies within
     a pixel of where they differ. Nine tenths of it has to have the contrast of WCAG 2.2, success
-    criterion 1.4.3: 4.5, or 3 where text is at least 24 px, or 18.66 px and bold. The page is left
-    changed.
+    criterion 1.4.3: 4.5, or 3 where text is at least 24 px, or 18.66 px and bold. The page is
+    left as it was.
     """
     if not targets:
         return []
     shown: list[dict[str, Any]] = page.evaluate(SHOWN, targets)
     bands = [(band, Box.around(band)) for band in _bands(shown)]
     written = [_picture(page, box) for _, box in bands]
-    page.evaluate(HIDE_TEXT)
+    page.evaluate(HIDE_TEXT, True)
     blank = [_picture(page, box) for _, box in bands]
+    page.evaluate(HIDE_TEXT, False)
     return [
         fault
         for (band, box), before, after in zip(bands, written, blank, strict=True)

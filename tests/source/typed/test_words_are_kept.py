@@ -15,7 +15,7 @@ from tests.source.typed.slipping import slipped
 from tests.source.typed.words_kept import lost_words
 from tests.support.banks import CONTENT, ROOT
 
-FEW, MANY = 400, 50_000
+FEW, MANY = 200, 50_000
 SEED = 20_261_129
 LONGEST_SECONDS = 5.0
 

@@ -98,7 +98,7 @@ def test_a_lesson_in_welsh_prints_these_words_in_welsh(paper: Page) -> None:
 
 
 def test_made_lessons_print_these_words(paper: Page, thorough: bool) -> None:
-    for number in range(40 if thorough else 20):
+    for number in range(40 if thorough else 10):
         one = made(number)
         assert shown(paper, one.unit, one.lesson) == worked_out(one.unit, one.lesson), number
 
