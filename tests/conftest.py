@@ -23,7 +23,7 @@ LONGEST = (
     *("site", "agreement", "planted", "mutations", "packs", "publishing", "drafting", "commands"),
     *("fuzzing", "movement", "manuals", "wordings", "body", "rules", "unusual_units", "views"),
 )
-settings.register_profile("bank", derandomize=True, database=None, deadline=None, max_examples=40)
+settings.register_profile("bank", derandomize=True, database=None, deadline=None, max_examples=25)
 settings.register_profile("thorough", settings.get_profile("bank"), max_examples=1000)
 
 

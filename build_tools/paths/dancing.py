@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from build_tools.body.ages import AtAge
 from build_tools.model.dance import Dance, Passage, Section
@@ -23,6 +24,8 @@ from build_tools.paths.group_sizes import groups_of
 from build_tools.paths.hall import SIDES, Point, bearing, side_named
 from build_tools.paths.walking import Aim, Dancer, Move, do, made_ready
 
+Told = tuple[Move, str | None, tuple[int, ...]]
+"""A move, what it goes towards, and the dancers who do it, by number."""
 _SOON = 1e-9
 
 
@@ -61,7 +64,7 @@ def dance_section(
 
     Who still dances something else when their part begins comes in with the next action.
     """
-    waiting = sorted(_moves(dance, section, together, body, seconds), key=lambda row: row[0].start)
+    waiting = _in_turn(dance, section.letter, together, body, seconds)
     at = 0
     while at < len(waiting):
         start = waiting[at][0].start
@@ -90,9 +93,18 @@ def dance_section(
         at = now
 
 
+@lru_cache(maxsize=64)
+def _in_turn(
+    dance: Dance, letter: str, together: Together, body: AtAge, seconds: float | None
+) -> tuple[Told, ...]:
+    """What each is told to do in a section, by when it starts: the same in every hall."""
+    told = _moves(dance, dance.sections[letter], together, body, seconds)
+    return tuple(sorted(told, key=lambda row: row[0].start))
+
+
 def _moves(
     dance: Dance, section: Section, together: Together, body: AtAge, seconds: float | None
-) -> Iterator[tuple[Move, str | None, tuple[int, ...]]]:
+) -> Iterator[Told]:
     """Each move, what it goes towards, and the dancers who do it."""
     known, start = lengths(dance), 0.0
     for passage in section.danced:
