@@ -80,6 +80,7 @@ def as_published(path: str, data: bytes) -> bytes:
         return data
 
 
+@lru_cache(maxsize=32)
 def _drawing(data: bytes) -> bytes:
     known = _digest("svg", data)
     if known in _KNOWN:

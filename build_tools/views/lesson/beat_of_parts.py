@@ -12,6 +12,7 @@ from build_tools.model.dance import Dance, Section
 from build_tools.model.lesson import Step
 from build_tools.movement.sounding import Piece
 from build_tools.movement.whole import transition_between
+from build_tools.page_words.speaking import kept_by_language
 from build_tools.page_words.words import _
 from build_tools.views.dance.moves_begun import moves_begun
 from build_tools.views.dance.order_danced import WHOLE
@@ -23,6 +24,8 @@ from build_tools.views.words.punctuation import sentence
 from build_tools.views.words.sounds_to_make import made_in_seconds
 
 _FEWEST_IN_A_RUN = 2
+_KEPT = 64
+"""Runs, parts and joins that are kept: many steps dance the same, and more than a dance has."""
 _LONG = 24
 """Letters of what is told once on a page."""
 
@@ -76,7 +79,8 @@ class Stretch(NamedTuple):
     """Whether it is the join to one part, told of that part alone."""
 
 
-def parts_in_a_run(dance: Dance, letters: Sequence[str]) -> tuple[Stretch, ...]:
+@kept_by_language(maxsize=_KEPT)
+def parts_in_a_run(dance: Dance, letters: tuple[str, ...]) -> tuple[Stretch, ...]:
     """Several parts danced one after another: what each sounds like, and the sign of each join.
 
     None where music plays all through, and where nothing is counted: the signs are told then by
@@ -116,6 +120,7 @@ def _is_music(dance: Dance, letter: str) -> bool:
     return bool(pieces) and all(one.sound == "recording" for one in pieces)
 
 
+@kept_by_language(maxsize=_KEPT)
 def _join(dance: Dance, before: str, after: str) -> tuple[str, str] | tuple[()]:
     """What is sounded in a join, and its sign; nothing where the dance never joins the two."""
     join = transition_between(dance, before, after)
@@ -133,6 +138,7 @@ def _beside(made: str) -> str:
     return f" ({', '.join(taps.sub('', one) for one in lines)})" if lines else ""
 
 
+@kept_by_language(maxsize=_KEPT)
 def _part(dance: Dance, letter: str) -> str:
     section = dance.sections[letter]
     heard = section_sounding(dance, section)
