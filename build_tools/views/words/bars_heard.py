@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from operator import attrgetter
+from typing import TypeVar
 
-from build_tools.movement.sounding import Piece
+from build_tools.movement.sounding import Piece, Stroke, Word
 from build_tools.page_words.words import N_, _
 from build_tools.views.words.deeds_of_sound import Deed, OwnWords, deed
 
@@ -14,6 +17,8 @@ ON_EACH = frozenset({"beat", "soft beat", "claps", "shaker", "bell"})
 """Sounds that are told by the counts they fall on; of others it is told from when to when."""
 _NOBODYS = {"silence": N_("no sound"), "recording": N_("play the music")}
 """What is told alike whoever makes it."""
+_Placed = TypeVar("_Placed", Stroke, Word)
+_AT = attrgetter("at")
 _WORDS = "words"
 """What a voice says on counts where nobody wrote what: the words of the moves."""
 
@@ -68,7 +73,7 @@ def _by_maker(
         by = None if one.by == "teacher" else one.by
         found.setdefault((one.sound, _deed(one, by, start, end, own)), []).append(one)
     for (sound, does), same in found.items():
-        strokes = [s for one in same for s in one.strokes if start <= s.at < end]
+        strokes = [stroke for one in same for stroke in _from(one.strokes, start, end)]
         spans = [(max(one.start, start) - start, min(one.end, end) - start) for one in same]
         loud = {stroke.at - start for stroke in strokes if stroke.loud}
         alike = len(loud) == len(strokes) or loud == {Fraction(0)}
@@ -84,12 +89,18 @@ def _by_maker(
 def _deed(piece: Piece, by: str | None, start: Fraction, end: Fraction, own: OwnWords) -> Deed:
     if piece.sound in _NOBODYS:
         return Deed(_(_NOBODYS[piece.sound]))
-    inside = [word for word in piece.words if start <= word.at < end]
-    at = {stroke.at for stroke in piece.strokes}
+    inside = _from(piece.words, start, end)
+    at = {stroke.at for stroke in _from(piece.strokes, start, end)} if inside else set()
     said = [word.says for word in inside if piece.sound == "voice" or word.at in at]
     if piece.sound == "voice" and not said and by != "dancers":
         said = [_WORDS]
     return deed(piece.sound, by, said, own)
+
+
+def _from(placed: Sequence[_Placed], start: Fraction, end: Fraction) -> Sequence[_Placed]:
+    """Of strokes or words, which stand in order, those at `start` or later and before `end`."""
+    first = bisect_left(placed, start, key=_AT)
+    return placed[first : bisect_left(placed, end, first, key=_AT)]
 
 
 def _joined(spans: Iterable[tuple[Fraction, Fraction]]) -> tuple[tuple[Fraction, Fraction], ...]:
