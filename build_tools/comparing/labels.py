@@ -115,6 +115,7 @@ _UNIT: dict[str, Label] = {
     "space.hall": ("the hall", W),
     "space.half_hall": ("half a hall", W),
     "space.classroom": ("the classroom", W),
+    "space.drawn_for": ("for whom plans are drawn", T),
     "tried.taught": ("whether it has been taught", W),
     "tried.with": ("with whom it was tried", W),
     "tried.where": ("where it was tried", W),

@@ -12,6 +12,7 @@ from build_tools.model.known_fields import known
 from build_tools.model.unit import (
     Ancestor,
     CurriculumLink,
+    DrawnFor,
     EndPoint,
     Kit,
     Neighbours,
@@ -68,7 +69,7 @@ def build_unit(
         leads_to=_neighbours(data["leads_to"]),
         words=dict(data.get("words", {})),
         kit=kit,
-        space=Space(**known(Space, data["space"])),
+        space=_space(data["space"]),
         allow=dict(data.get("allow", {})),
         tried=_tried(data["tried"]),
         lessons=tuple(built),
@@ -102,6 +103,12 @@ def _stimulus(data: Data) -> Stimulus:
 
 def _neighbours(data: Data) -> Neighbours:
     return Neighbours(data["in_words"], tuple(data.get("units", [])))
+
+
+def _space(data: Data) -> Space:
+    drawn: Data | None = data.get("drawn_for")
+    own = {name: int(drawn[name]) for name in ("pupils", "width", "depth")} if drawn else None
+    return Space(**{**known(Space, data), "drawn_for": DrawnFor(**own) if own else None})
 
 
 def _tried(data: Data) -> Tried:

@@ -38,6 +38,8 @@ class Action:
     """How many jumps it is, one after another in its counts."""
     part_chosen: str | None = None
     """Its body part where that is only one of those that a choice of the unit offers."""
+    theme: Action | None = None
+    """Of a move that pupils change in a way of their own: the move as they had it before."""
 
     @property
     def goes_round(self) -> bool:
@@ -148,6 +150,10 @@ class Standing:
     columns: int | None = None
     spot: str | None = None
     """where they are, first place or new place."""
+    nobody_faces: str | None = None
+    """Where they face different ways, the side of the hall that nobody faces."""
+    larger_groups: str | None = None
+    """At which end of the front or the back row groups stand that are larger than most."""
 
 
 @dataclass(frozen=True, slots=True)

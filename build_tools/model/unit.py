@@ -99,12 +99,23 @@ class Kit:
 
 
 @dataclass(frozen=True, slots=True)
+class DrawnFor:
+    """For whom plans are drawn: so many pupils on a floor in metres, `width` along the front."""
+
+    pupils: int
+    width: int
+    depth: int
+
+
+@dataclass(frozen=True, slots=True)
 class Space:
     """The room needed, and the same in less."""
 
     hall: str
     half_hall: str
     classroom: str
+    drawn_for: DrawnFor | None = None
+    """None for the usual class in the usual hall."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -81,8 +81,21 @@ def rows_of(section: Section) -> tuple[tuple[str, Places], ...]:
     if groups is None:
         return ()
     used = {role for passage in section.danced for role in passage.roles}
-    if not used:
-        return ()
+    return _rows(groups, used) if used else ()
+
+
+def rows_marked(section: Section) -> tuple[tuple[str, Places], ...]:
+    """The same on a plan, where everybody has a role though all do one thing, or make it up.
+
+    So who has changed over is seen: the wests on the east bank, and who is track first.
+    """
+    found = rows_of(section)
+    if found or section.groups is None or not section.groups.roles:
+        return found
+    return _rows(section.groups, set(section.groups.roles))
+
+
+def _rows(groups: Groups, used: set[str]) -> tuple[tuple[str, Places], ...]:
     known = tuple((role, places) for role, places in groups.roles.items() if role in used)
     taken = [place for _name, places in known for place in places]
     if len(taken) == len(set(taken)) == groups.size:

@@ -22,19 +22,30 @@ _AT_A_WALL = 0.8
 """A wall may be so much nearer than a dancer."""
 _ROUNDS = 4
 _WAYS_APART = 360 / _WAYS
+FACES = 1.5 * _WAYS_APART
+"""Who looks a wall's way, or to either side of it by less than so many degrees, faces it; common
+practice, no source. So of the ways a dancer thinks of three at most face one wall."""
 _SLIGHT = 1e-6
 _SQUARE = 0.05
 """How far from a right angle still counts as one: about three degrees."""
 
 
 def facings(
-    facing: str, places: Sequence[Point], together: Together, centres: Sequence[Point], area: Area
+    facing: str,
+    places: Sequence[Point],
+    together: Together,
+    centres: Sequence[Point],
+    area: Area,
+    nobody_faces: str | None = None,
 ) -> list[float]:
-    """The way each dancer faces, by number; `centres` are what each has for a centre."""
+    """The way each dancer faces, by number; `centres` are what each has for a centre.
+
+    `nobody_faces` is a side that is left out where they face different ways.
+    """
     if facing in SIDES:
         return [SIDES[facing]] * len(places)
     if facing == "mixed":
-        return _with_room(places, area)
+        return _with_room(places, area, SIDES.get(nobody_faces or ""))
     if facing == "partner":
         partner, beside = partners(together), sharing(together)
         looks = [
@@ -92,19 +103,19 @@ def straight_across(here: Point, partner: Point, beside: Point) -> Point:
     return (partner[0] + aside[0], partner[1] + aside[1])
 
 
-def _with_room(places: Sequence[Point], area: Area) -> list[float]:
+def _with_room(places: Sequence[Point], area: Area, barred: float | None) -> list[float]:
     """A way for each dancer on which nobody comes near who goes a way of their own meanwhile.
 
     One after another looks at where the others are going, several times round, as pupils do who
     look up before they set off: so the first to choose choose again, unless they have room. Ways
     are reckoned from the middle of the floor, so a hall that is turned or mirrored turns or
-    mirrors them.
+    mirrors them. Nobody takes a way that faces the side at `barred` degrees.
     """
     reach = 2 * _GOES + _CLEAR
     near = [
         [n for far, n in sorted(_others(at, places)) if far < reach] for at in range(len(places))
     ]
-    ways = [_ways_of(n, place, area.middle) for n, place in enumerate(places)]
+    ways = [_ways_of(n, place, area.middle, barred) for n, place in enumerate(places)]
     gone = [[_gone(here, way) for way in its] for here, its in zip(places, ways, strict=True)]
     walls = [[_to_a_wall(way, area) for way in of] for of in gone]
     going = [_standing(here) for here in places]
@@ -125,13 +136,16 @@ def _others(dancer: int, places: Sequence[Point]) -> Iterator[tuple[float, int]]
     return ((fine(metres(here, other)), n) for n, other in enumerate(places) if n != dancer)
 
 
-def _ways_of(dancer: int, place: Point, middle: Point) -> tuple[float, ...]:
+def _ways_of(dancer: int, place: Point, middle: Point, barred: float | None) -> tuple[float, ...]:
     """The ways a dancer thinks of, in order: each dancer begins with another."""
     out = 0.0 if _there(middle, place) else bearing(middle, place)
     round_ = 1 if fine(out % 90) % 90 < _WAYS_APART else -1
-    return tuple(
-        (out + round_ * _WAYS_APART * ((dancer * 3 + n) % _WAYS)) % 360 for n in range(_WAYS)
-    )
+    every = ((out + round_ * _WAYS_APART * ((dancer * 3 + n) % _WAYS)) % 360 for n in range(_WAYS))
+    return tuple(way for way in every if barred is None or not _faces(way, barred))
+
+
+def _faces(way: float, side: float) -> bool:
+    return fine(abs((way - side + 180) % 360 - 180)) < FACES
 
 
 def _clearest(gone: Sequence[Way], walls: Sequence[float], others: Sequence[Way], now: int) -> int:

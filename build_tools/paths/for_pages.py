@@ -19,7 +19,7 @@ from build_tools.movement.canon_and_unison import (
     passage_counts,
 )
 from build_tools.movement.counts import seconds as seconds_of
-from build_tools.movement.roles import part_places, places_danced, rows_of
+from build_tools.movement.roles import part_places, places_danced, rows_marked
 from build_tools.movement.watchers import watchers
 from build_tools.movement.whole import lengths
 from build_tools.paths.dancing import made_ready_of
@@ -86,7 +86,7 @@ def _section(paths: Paths, section: Section, moves: dict[tuple[Any, ...], int]) 
         "size": groups_of(section).size,
         "start": _standing(section.start),
     }
-    rows = rows_of(section)
+    rows = rows_marked(section)
     if odd := _odd(groups_of(section)):
         found["odd"] = odd
     if rows:
@@ -106,7 +106,8 @@ def _odd(groups: Groups) -> list[list[int]]:
 
 
 def _standing(one: Standing) -> list[Any]:
-    """Formation, facing, within, apart, groups apart and columns; what is not said is None."""
+    """Formation, facing, within, apart, groups apart, columns, the side that nobody faces and where
+    larger groups stand; what is not said is None."""
     apart, between = one.apart, one.groups_apart
     found = [
         one.formation,
@@ -115,6 +116,8 @@ def _standing(one: Standing) -> list[Any]:
         None if apart is None else float(apart),
         None if between is None else float(between),
         one.columns,
+        one.nobody_faces,
+        one.larger_groups,
     ]
     while found[-1] is None:
         found.pop()
@@ -199,10 +202,10 @@ def _parts(paths: Paths) -> Iterator[dict[str, Any]]:
 
 
 def roles_in(stretch: StretchPaths) -> tuple[int, ...]:
-    """The row of each dancer in a section, by its number in `rows_of`; -1 for none."""
+    """The row of each dancer in a section, by its number in `rows_marked`; -1 for none."""
     if stretch.section is None:
         return ()
-    rows, groups = rows_of(stretch.section), groups_of(stretch.section)
+    rows, groups = rows_marked(stretch.section), groups_of(stretch.section)
     found: dict[int, int] = {}
     for group in stretch.together:
         for dancer, place in zip(group, places_danced(groups, len(group)), strict=True):

@@ -27,39 +27,87 @@ def columns_tried(said: int, sizes: Sequence[int]) -> list[int]:
 
 
 def in_columns(
-    inside: Sequence[Shape], columns: int, between: float | None, clear: float, area: Area
+    inside: Sequence[Shape],
+    columns: int,
+    between: float | None,
+    clear: float,
+    area: Area,
+    last: str | None = None,
 ) -> tuple[Point, ...]:
-    """The middles of groups, row by row from the front, the last row centred.
+    """The middles of groups, row by row from the front.
 
-    `between` are the metres between groups. Where those are not said the groups fill the floor,
-    `clear` metres apart at least. Else a row is as deep as its deepest group and a column as wide
-    as its widest, so that one larger group takes no more floor than it stands on.
+    A last row that is not full is centred, or stands at its `last` end, left or right. `between`
+    are the metres between groups. Where those are not said the groups fill the floor, `clear`
+    metres apart at least. Else a row is as deep as its deepest group and a column as wide as its
+    widest, so that one larger group takes no more floor than it stands on.
     """
     rows = [inside[first : first + columns] for first in range(0, len(inside), columns)]
     if between is None:
-        return _filling(rows, clear, area)
-    behind = _beside(rows, 1, between)
+        return _filling(rows, clear, area, last)
     whole = [row for row in rows if len(row) == columns]
+    moved = None if last is None or len(whole) == len(rows) else _taken(rows, last)
+    behind = _behind(rows, between, moved)
+    lines = [[one[n] for one in whole] for n in range(columns)] if whole else []
+    if moved is not None:
+        for n, group in zip(moved, rows[-1], strict=True):
+            lines[n].append(group)
     x, y = area.middle
     found = []
     for row, along in zip(rows, behind, strict=True):
-        taken = list(zip(*whole, strict=True)) if len(row) == columns else [(one,) for one in row]
-        found += [(x + across, y + along) for across in _beside(taken, 0, between)]
+        if len(row) == columns:
+            places = _beside(lines, 0, between)
+        elif moved is None:
+            places = _beside([(one,) for one in row], 0, between)
+        else:
+            every = _beside(lines, 0, between)
+            places = tuple(every[n] for n in moved)
+        found += [(x + across, y + along) for across in places]
     return tuple(found)
 
 
-def _filling(rows: Sequence[Sequence[Shape]], clear: float, area: Area) -> tuple[Point, ...]:
+def _taken(rows: Sequence[Sequence[Shape]], last: str) -> range:
+    """The columns in which the groups of the last row stand, at its left or its right end."""
+    columns, many = len(rows[0]), len(rows[-1])
+    return range(many) if last == "left" else range(columns - many, columns)
+
+
+def _behind(
+    rows: Sequence[Sequence[Shape]], between: float, moved: range | None
+) -> tuple[float, ...]:
+    """Where rows lie from front to back; one that has moved along is behind its columns alone."""
+    if moved is None or len(rows) == 1:
+        return _beside(rows, 1, between)
+    before = [*rows[:-2], [rows[-2][n] for n in moved], rows[-1]]
+    found = _beside(before, 1, between)
+    ends = [
+        [along + point[1] for one in row for point in one]
+        for row, along in zip(rows, found, strict=True)
+    ]
+    middle = (min(map(min, ends)) + max(map(max, ends))) / 2
+    return tuple(along - middle for along in found)
+
+
+def _filling(
+    rows: Sequence[Sequence[Shape]], clear: float, area: Area, last: str | None
+) -> tuple[Point, ...]:
     """The same where all are as far from one another as the floor allows."""
     places = [point for row in rows for one in row for point in one]
     wide, deep = (max(2 * abs(point[axis]) for point in places) for axis in (0, 1))
     across = max(area.width / len(rows[0]), wide + clear)
     along = max(area.depth / len(rows), deep + clear)
     x, y = area.middle
-    return tuple(
-        (x + (column - (len(row) - 1) / 2) * across, y + (n - (len(rows) - 1) / 2) * along)
-        for n, row in enumerate(rows)
-        for column in range(len(row))
-    )
+    found = []
+    for n, row in enumerate(rows):
+        aside = (len(rows[0]) - len(row)) / 2 * across
+        aside *= 0 if last is None else 1 if last == "right" else -1
+        found += [
+            (
+                x + aside + (column - (len(row) - 1) / 2) * across,
+                y + (n - (len(rows) - 1) / 2) * along,
+            )
+            for column in range(len(row))
+        ]
+    return tuple(found)
 
 
 def _beside(lines: Sequence[Sequence[Shape]], axis: int, between: float) -> tuple[float, ...]:

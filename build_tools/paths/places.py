@@ -21,6 +21,8 @@ from build_tools.paths.scatter import nearest_two, scattered
 from build_tools.paths.shapes_in_class import (
     USUAL_APART,
     deepest_last,
+    larger_at,
+    last_row_beside,
     shape_in_class,
     stood_level,
 )
@@ -151,7 +153,8 @@ def _of_groups(
         tried = columns_tried(standing.columns, [len(one) for one in inside])
     else:
         tried = sorted({-(-many // rows) for rows in range(1, many + 1)})
-    laid = [_in_columns(inside, k, between, clear, area, (*unsaid, *asked), kind) for k in tried]
+    unsaid, larger = (*unsaid, *asked), standing.larger_groups
+    laid = [_in_columns(inside, k, between, clear, area, unsaid, kind, larger) for k in tried]
     if standing.columns is not None:
         return max(laid, key=lambda one: fine(one.drawn_closer))
     return max(
@@ -168,13 +171,20 @@ def _in_columns(
     area: Area,
     unsaid: tuple[str, ...],
     kind: str,
+    larger: str | None,
 ) -> Slots:
-    """Groups row by row from the front; what goes furthest back stands in the last row."""
-    order = list(range(len(inside)))
-    if columns < len(inside):
+    """Groups row by row from the front; larger ones at their end of a row, as the unit says.
+
+    Where it does not say, what goes furthest back stands in the last row.
+    """
+    if larger is not None:
+        order = larger_at(larger, [len(one) for one in inside], columns)
+    elif columns < len(inside):
         order = deepest_last(kind, inside)
+    else:
+        order = list(range(len(inside)))
     ordered = [inside[n] for n in order]
-    middles = in_columns(ordered, columns, between, clear, area)
+    middles = in_columns(ordered, columns, between, clear, area, last_row_beside(larger))
     found = _laid(ordered, middles, area, unsaid)
     return replace(found, groups=tuple(found.groups[order.index(n)] for n in range(len(order))))
 

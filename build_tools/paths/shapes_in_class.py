@@ -52,6 +52,35 @@ def deepest_last(kind: str, inside: Sequence[tuple[Point, ...]]) -> list[int]:
     return sorted(order, key=lambda n: max(deep[n], least))
 
 
+def larger_at(end: str, sizes: Sequence[int], columns: int) -> list[int]:
+    """The groups by their numbers, row by row, those larger than most at that end of their row.
+
+    `end` is the left or the right end of the front or of the back row.
+    """
+    usual = max(sizes, key=lambda one: (sizes.count(one), one))
+    many, last = len(sizes), (len(sizes) - 1) // columns * columns
+    row = range(last, many) if end.endswith("back row") else range(min(columns, many))
+    kept = list(row) if end.startswith("left") else list(reversed(row))
+    kept += [place for place in range(many) if place not in row]
+    order = [-1] * many
+    for n in sorted(range(many), key=lambda n: (sizes[n] <= usual, n)):
+        larger = sizes[n] > usual
+        place = kept[0] if larger else min(kept)
+        order[place] = n
+        kept.remove(place)
+    return order
+
+
+def last_row_beside(larger: str | None) -> str | None:
+    """At which end a last row that is not full stands: not behind a larger group in the front row.
+
+    None for in the middle, as usual.
+    """
+    if larger is None or not larger.endswith("front row"):
+        return None
+    return "right" if larger.startswith("left") else "left"
+
+
 def stood_level(kind: str, inside: list[tuple[Point, ...]]) -> list[tuple[Point, ...]]:
     """Groups of other sizes with their first places level, as teachers stand them, not centred."""
     if kind not in _STOOD_LEVEL:

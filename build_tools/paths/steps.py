@@ -29,16 +29,22 @@ def steps_of(action: Action) -> float:
 
 
 def step_length(action: Action, body: AtAge) -> float:
-    """Metres of one of its steps."""
+    """Metres of one of its steps.
+
+    A step back is shorter than one ahead only where it would else be longer than a back step is by
+    itself: small steps are as small either way, so who takes as many in and back is home again.
+    """
     longer = tables()["steps"]
     kind = action.step or ("side-step" if action.direction == "sideways" else "walk")
     length = body.step * float(kinds()[kind])
     if action.direction == "sideways" and kind != "side-step":
         length *= longer["sideways"]
-    if action.direction == "backwards":
-        length *= longer["backwards"]
     sizes = [longer[size] for size in (action.size or "").split(" to ") if size]
-    return float(length * sum(sizes) / len(sizes)) if sizes else length
+    if sizes:
+        length *= sum(sizes) / len(sizes)
+    if action.direction == "backwards":
+        length = min(length, max(length * longer["backwards"], body.back_step))
+    return float(length)
 
 
 def way_long(action: Action, body: AtAge) -> float:

@@ -168,7 +168,8 @@ def _facing(
     walk: _Walk, section: Section, places: Sequence[Point], together: Together
 ) -> list[float]:
     centres = centres_of(places, together, walk.area)
-    return facings(section.start.facing, places, together, centres, walk.area)
+    start = section.start
+    return facings(start.facing, places, together, centres, walk.area, start.nobody_faces)
 
 
 def _through(walk: _Walk, section: Section, together: Together, start: Start) -> None:

@@ -53,7 +53,8 @@
     // what the role that is looked at dances then; without a role, whoever dances first
     function moveAt(n, into) {
       const spans = (parts[n].danced || []).filter(([from, to]) => from <= into && into < to);
-      const mine = spans.find(([, , low, high]) => alone() < 0 || (low <= alone() && alone() <= high));
+      const all = alone() < 0 || (parts[n].rows || []).length < 2; // where all do one thing, so does a role
+      const mine = spans.find(([, , low, high]) => all || (low <= alone() && alone() <= high));
       if (!mine) return null;
       const [from, , , , set] = mine;
       const within = into - from;

@@ -2,7 +2,7 @@
 (() => {
   const floor = window.danceUnitBank.sums.floor;
   const WAYS = 8, APART = 45, GOES = 2, LOOKS = [0.25, 0.5, 0.75, 1], CLEAR = 1.6, AT_A_WALL = 0.8, ROUNDS = 4;
-  const SLIGHT = 1e-6, SQUARE = 0.05;
+  const SLIGHT = 1e-6, SQUARE = 0.05, FACES = 67.5;
 
   const there = (place, other) => floor.metres(place, other) < SLIGHT;
 
@@ -32,9 +32,11 @@
     return [partner[0] + aside[0], partner[1] + aside[1]];
   };
 
-  floor.facings = (facing, places, together, centres, area) => {
+  // a standing is as floor-places.js has it; its facing, and the side that nobody faces
+  floor.facings = (standing, places, together, centres, area) => {
+    const facing = standing[1];
     if (facing in floor.SIDES) return places.map(() => floor.SIDES[facing]);
-    if (facing === "mixed") return withRoom(places, area);
+    if (facing === "mixed") return withRoom(places, area, floor.SIDES[standing[6]] ?? null);
     if (facing === "partner") {
       const [partner, beside] = [floor.partners(together), floor.sharing(together)];
       return places.map((place, n) => {
@@ -48,13 +50,13 @@
   };
 
   // a way for each on which nobody comes near who goes a way of their own meanwhile
-  function withRoom(places, area) {
+  function withRoom(places, area, barred) {
     const near = places.map((here, at) =>
       places.map((other, n) => [floor.fine(floor.metres(here, other)), n])
         .filter(([far, n]) => n !== at && far < 2 * GOES + CLEAR)
         .sort((a, b) => a[0] - b[0] || a[1] - b[1])
         .map(([, n]) => n));
-    const ways = places.map((place, n) => waysOf(n, place, floor.middle(area)));
+    const ways = places.map((place, n) => waysOf(n, place, floor.middle(area), barred));
     const gone = places.map((here, n) => ways[n].map((way) => {
       const [dx, dy] = floor.ahead(way);
       return LOOKS.map((part) => [here[0] + dx * GOES * part, here[1] + dy * GOES * part]);
@@ -73,16 +75,18 @@
     return chosen.map((way, n) => ways[n][way]);
   }
 
-  function waysOf(dancer, place, middle) {
+  function waysOf(dancer, place, middle, barred) {
     const out = there(middle, place) ? 0 : floor.bearing(middle, place);
     const round = floor.fine(out % 90) % 90 < APART ? 1 : -1;
-    return LOOKS.concat(LOOKS).map((_, n) => floor.rest(out + round * APART * ((dancer * 3 + n) % WAYS), 360));
+    return LOOKS.concat(LOOKS)
+      .map((_, n) => floor.rest(out + round * APART * ((dancer * 3 + n) % WAYS), 360))
+      .filter((way) => barred === null || floor.fine(Math.abs(floor.rest(way - barred + 180, 360) - 180)) >= FACES);
   }
 
   function clearest(gone, walls, others, now) {
     let best = -1, found = now;
-    for (let n = 0; n < WAYS; n += 1) {
-      const way = (now + n) % WAYS;
+    for (let n = 0; n < gone.length; n += 1) {
+      const way = (now + n) % gone.length;
       let clear = Math.min(CLEAR, walls[way]) ** 2;
       for (const other of others) {
         if (clear <= best) break;

@@ -1,5 +1,6 @@
 // Where a class stands: formation, groups and distances as places in a hall, as build_tools/paths/places.py has
-// them. A standing is [formation, facing, within, apart, groups apart, columns]; what is not said is null.
+// them. A standing is [formation, facing, within, apart, groups apart, columns, the side that nobody faces, where
+// larger groups stand]; what is not said is null.
 (() => {
   const floor = window.danceUnitBank.sums.floor;
   const USUAL_APART = 2, HALVINGS = 24, USUAL_CLASS = 30;
@@ -63,6 +64,22 @@
     return order.sort((a, b) => Math.max(deep[a], least) - Math.max(deep[b], least));
   }
 
+  // the order in which groups are laid where a unit says at which end of a row larger ones stand
+  function largerAt(end, sizes, columns) {
+    const usual = floor.commonest(sizes), many = sizes.length;
+    const every = sizes.map((_, n) => n);
+    const last = Math.floor((many - 1) / columns) * columns;
+    const row = every.filter((n) => (end.endsWith("back row") ? n >= last : n < columns));
+    const kept = [...(end.startsWith("left") ? row : row.slice().reverse()), ...every.filter((n) => !row.includes(n))];
+    const order = [];
+    for (const n of [...every].sort((a, b) => (sizes[a] <= usual) - (sizes[b] <= usual) || a - b)) {
+      const place = sizes[n] > usual ? kept[0] : Math.min(...kept);
+      order[place] = n;
+      kept.splice(kept.indexOf(place), 1);
+    }
+    return order;
+  }
+
   // groups of other sizes with their first places level, not centred
   function level(kind, inside) {
     if (!STOOD_LEVEL.includes(kind)) return inside;
@@ -100,7 +117,8 @@
     return Math.min(room, USUAL_APART * step);
   }
 
-  function ofGroups([formation, , , , between = null, columns = null], inside, area, step, clear, kind) {
+  function ofGroups(standing, inside, area, step, clear, kind) {
+    const [formation, , , , between = null, columns = null, , larger = null] = standing;
     const many = inside.length;
     const most = (at) => Math.max(0, ...inside.flat().map((point) => 2 * Math.abs(point[at])));
     if (formation === "scattered") return apartFrom(inside, [most(0), most(1)], clear, area);
@@ -110,9 +128,11 @@
     const metres = between === null ? null : between * step;
     return floor.most(
       tried.map((count) => {
-        const order = count < many ? deepestLast(kind, inside) : inside.map((_, n) => n);
+        const order = larger !== null ? largerAt(larger, inside.map((group) => group.length), count)
+          : count < many ? deepestLast(kind, inside) : inside.map((_, n) => n);
         const ordered = order.map((n) => inside[n]);
-        const found = laid(ordered, inColumns(ordered, count, most, metres, clear, area), area);
+        const last = larger?.endsWith("front row") ? (larger.startsWith("left") ? "right" : "left") : null;
+        const found = laid(ordered, inColumns(ordered, count, most, metres, clear, area, last), area);
         return { ...found, groups: order.map((_, n) => found.groups[order.indexOf(n)]) };
       }),
       ({ groups, closer }) => columns !== null
@@ -153,22 +173,45 @@
   }
 
   // the middles of groups, row by row from the front; what in_columns.py says of them
-  function inColumns(inside, columns, most, between, clear, area) {
+  function inColumns(inside, columns, most, between, clear, area, last) {
     const rows = Array.from({ length: Math.ceil(inside.length / columns) }, (_, row) =>
       inside.slice(row * columns, (row + 1) * columns));
     const [x, y] = floor.middle(area);
     if (between === null) {
       const across = Math.max(floor.wide(area) / rows[0].length, most(0) + clear);
       const along = Math.max(floor.deep(area) / rows.length, most(1) + clear);
-      return rows.flatMap((row, n) => row.map((_, column) =>
-        [x + (column - (row.length - 1) / 2) * across, y + (n - (rows.length - 1) / 2) * along]));
+      return rows.flatMap((row, n) => {
+        const aside = ((rows[0].length - row.length) / 2) * across * (last === null ? 0 : last === "right" ? 1 : -1);
+        return row.map((_, column) =>
+          [x + aside + (column - (row.length - 1) / 2) * across, y + (n - (rows.length - 1) / 2) * along]);
+      });
     }
-    const behind = beside(rows, 1, between);
     const whole = rows.filter((row) => row.length === columns);
+    const many = rows.at(-1).length;
+    const moved = last === null || whole.length === rows.length ? null
+      : rows.at(-1).map((_, n) => (last === "left" ? n : columns - many + n));
+    const behind = rowsBehind(rows, between, moved);
+    const lines = whole.length ? whole[0].map((_, n) => whole.map((row) => row[n])) : [];
+    moved?.forEach((column, n) => lines[column].push(rows.at(-1)[n]));
     return rows.flatMap((row, n) => {
-      const taken = row.map((one, column) => (row.length === columns ? whole.map((each) => each[column]) : [one]));
-      return beside(taken, 0, between).map((across) => [x + across, y + behind[n]]);
+      let places;
+      if (row.length === columns) places = beside(lines, 0, between);
+      else if (moved === null) places = beside(row.map((one) => [one]), 0, between);
+      else {
+        const every = beside(lines, 0, between);
+        places = moved.map((column) => every[column]);
+      }
+      return places.map((across) => [x + across, y + behind[n]]);
     });
+  }
+
+  // where rows lie from front to back; one that has moved along is behind those before it only
+  function rowsBehind(rows, between, moved) {
+    if (moved === null || rows.length === 1) return beside(rows, 1, between);
+    const found = beside([...rows.slice(0, -2), moved.map((n) => rows.at(-2)[n]), rows.at(-1)], 1, between);
+    const ends = rows.flatMap((row, n) => row.flat().map((point) => found[n] + point[1]));
+    const middle = (Math.min(...ends) + Math.max(...ends)) / 2;
+    return found.map((along) => along - middle);
   }
 
   // where lines of groups lie along an axis, so many metres between them, round the middle

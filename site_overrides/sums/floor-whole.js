@@ -44,7 +44,7 @@
       const own = floor.among(group.map((one) => places[one]));
       for (const one of group) centres[one] = own;
     }
-    return floor.facings(section.start[1], places, together, centres, walk.area);
+    return floor.facings(section.start, places, together, centres, walk.area);
   }
 
   function putDown(walk, section, together) {

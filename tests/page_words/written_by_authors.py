@@ -11,6 +11,7 @@ from typing import Any
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
 from build_tools.shapes.schemas import schema
+from build_tools.views.lesson.notes_read import Explained, notes_read
 
 _WORD = re.compile(r"[^\W_]+")
 _ADDRESS = re.compile(r"\b\S+[.](?:org|uk)/\S+")
@@ -59,9 +60,18 @@ class Written:
 
 
 def _moves(unit: Unit) -> Iterator[str]:
-    """What the class calls the moves: its own words, even where a schema lists them too."""
-    for motif in unit.dance.motifs.values():
+    """What the class calls the moves, what is said on counts and what notes explain in bold: an
+    author's own words, even where a schema lists them too.
+    """
+    dance = unit.dance
+    for motif in dance.motifs.values():
         yield from (action.word or "" for action in motif.actions)
+    heard = [one.heard for one in dance.sections.values()]
+    heard += [one.heard for one in dance.transitions]
+    yield from (word for pieces in heard for piece in pieces for word in piece.says)
+    for lesson in unit.lessons:
+        notes = notes_read(lesson.notes)
+        yield from (piece.word for piece in notes if isinstance(piece, Explained))
 
 
 def _says(word: str) -> bool:

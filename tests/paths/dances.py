@@ -104,7 +104,7 @@ def pool() -> Dance:
                 {"gesture": 2, "level": "low to high"},
                 {"turn": 2, "turn_by": "whole"},
                 {"travel": 2, "towards": "centre", "size": "small"},
-                {"travel": 2, "direction": "backwards", "size": "small", "steps": 3},
+                {"travel": 2, "direction": "backwards", "size": "small", "steps": 2},
             ],
             "crab": [
                 {"travel": 4, "direction": "sideways", "side": "right", "step": "side-step"},

@@ -16,7 +16,10 @@ FORMATIONS: list[str] = SHARED["formation"]["enum"]
 FACINGS: list[str] = SHARED["facing"]["enum"]
 STEPS: list[str] = SHARED["action"]["properties"]["step"]["enum"]
 TURNS: list[str] = SHARED["action"]["properties"]["turn_by"]["enum"]
-WITHIN: list[str] = schema("unit")["$defs"]["standing"]["properties"]["within"]["enum"]
+_STANDING = schema("unit")["$defs"]["standing"]["properties"]
+WITHIN: list[str] = _STANDING["within"]["enum"]
+SIDES: list[str] = _STANDING["nobody_faces"]["enum"]
+ENDS: list[str] = _STANDING["larger_groups"]["enum"]
 SPOTS = ["where they are", "first place", "new place"]
 TOWARDS = ["partner", "centre", "home", "front", "back", "left", "right", "sea"]
 NAMES = ["one", "two", "three"]
@@ -50,6 +53,8 @@ def standings(draw: st.DrawFn, formation: str | None = None) -> Data:
         groups_apart=st.integers(1, 8),
         columns=st.integers(1, 12),
         spot=st.sampled_from(SPOTS),
+        nobody_faces=st.sampled_from(SIDES),
+        larger_groups=st.sampled_from(ENDS),
     )
 
 

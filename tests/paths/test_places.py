@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 from fractions import Fraction
 from itertools import combinations, pairwise
+from typing import Any
 
 import pytest
 from hypothesis import assume, given
@@ -12,13 +14,14 @@ from hypothesis import strategies as st
 
 from build_tools.body.ages import at_age
 from build_tools.model.dance import Standing
-from build_tools.paths.facings import facings, partners, sharing
-from build_tools.paths.hall import Hall, Point, bearing, dancing_area, metres
+from build_tools.paths.facings import FACES, facings, partners, sharing
+from build_tools.paths.hall import SIDES, Hall, Point, bearing, dancing_area, metres
 from build_tools.paths.places import FITS, Slots, slots
 from build_tools.paths.scatter import nearest_two
 from build_tools.paths.shapes_in_class import USUAL_APART
 from build_tools.paths.starting import centres_of
-from tests.paths.strategies import FORMATIONS, WITHIN, halls
+from tests.paths.strategies import ENDS, FORMATIONS, WITHIN, halls
+from tests.paths.strategies import SIDES as SIDES_OF_A_HALL
 
 BODY = at_age(8)
 HALL = dancing_area(Hall(), "front in the middle")
@@ -234,6 +237,78 @@ def test_one_larger_group_takes_no_more_floor_than_it_stands_on() -> None:
     across, along = ([point[axis] for point in everybody(found)] for axis in (0, 1))
     assert max(along) - min(along) == pytest.approx((2 * 3 + 2 + 3) * BODY.step)
     assert max(across) - min(across) == pytest.approx((4 * 3 + 3 * 2) * BODY.step)
+
+
+LEFT, RIGHT = "left end of the front row", "right end of the front row"
+
+
+def fours(end: str | None) -> Standing:
+    """Fours that stand in two pairs, one behind the other, in four columns."""
+    return Standing(
+        "small groups",
+        "front",
+        "Fours",
+        within="face to face",
+        apart=Fraction(3),
+        groups_apart=Fraction(3),
+        columns=4,
+        larger_groups=end,
+    )
+
+
+@pytest.mark.parametrize(
+    ("end", "outermost"), [(LEFT, min), (RIGHT, max), ("right end of the back row", max)]
+)
+def test_a_larger_group_stands_where_the_unit_says(end: str, outermost: Callable[..., Any]) -> None:
+    """Advisers twice found the six of thirty at the back wall, against the unit's own words."""
+    area = dancing_area(Hall(30, 30), "at the front")
+    found = slots(fours(end), (6, *(4,) * 6), area, BODY).groups
+    six, others = found[0], found[1:]
+    first = min(y for group in found for _, y in group)
+    is_front = end.endswith("front row")
+    in_row = [one for one in found if (min(y for _, y in one) < first + 0.01) == is_front]
+    assert six in in_row
+    assert outermost(in_row, key=lambda group: group[0][0]) == six
+    if is_front:
+        # nobody stands behind its last pair, and so it has all the floor that is left
+        mine = [x for x, _ in six]
+        deep = max(y for _, y in six)
+        between = 3 * BODY.step
+        for group in others:
+            behind = max(y for _, y in group) > min(y for _, y in six) + between
+            beside = all(x < min(mine) - 0.1 or x > max(mine) + 0.1 for x, _ in group)
+            assert beside or not behind
+        assert deep < max(y for group in others for _, y in group) + 0.01
+
+
+@given(standing, of_a_class, halls, st.sampled_from(ENDS))
+def test_where_larger_groups_stand_moves_nobody_nearer(
+    one: Standing, sizes: tuple[int, ...], hall: Hall, end: str
+) -> None:
+    assume(max(sizes) > 1 and one.formation != "scattered")
+    assume(one.within or one.formation in ("small groups", "pairs", "rows"))
+    found = slots(replace(one, larger_groups=end), sizes, dancing_area(hall, "at the front"), BODY)
+    assert [len(group) for group in found.groups] == list(sizes)
+    apart = (float(one.apart) if one.apart is not None else USUAL_APART) * BODY.step
+    clear = apart if one.groups_apart is None else float(one.groups_apart) * BODY.step
+    for group, other in combinations(found.groups, 2):
+        nearest = min(metres(a, b) for a in group for b in other)
+        assert nearest >= found.drawn_closer * clear - 1e-5
+
+
+@given(halls, st.integers(1, 36), st.sampled_from(SIDES_OF_A_HALL))
+def test_where_all_face_different_ways_nobody_faces_the_side_left_out(
+    hall: Hall, many: int, side: str
+) -> None:
+    """ "Any way but the front": the first row went to a metre and a half of the watchers' wall."""
+    area = dancing_area(hall, "at the front")
+    places = everybody(slots(Standing("scattered", "mixed", "x"), (1,) * many, area, BODY))
+    together = tuple((n,) for n in range(many))
+    ways = facings("mixed", places, together, places, area, side)
+    away = [abs((way - SIDES[side] + 180) % 360 - 180) for way in ways]
+    assert min(away) >= FACES - 0.001
+    # and they still face different ways
+    assert many < 4 or len({round(way) for way in ways}) > 1
 
 
 def test_fewer_groups_may_stand_in_fewer_columns_but_no_deeper_than_a_usual_class() -> None:

@@ -77,6 +77,13 @@ def all_at_the_watchers(unit: EditableUnit) -> Place | None:
     return _first_passage(unit, letter)
 
 
+@fault("too-few-for-the-shape", "set")
+def five_in_a_square(unit: EditableUnit) -> Place | None:
+    start = {"formation": "small groups", "facing": "front", "within": "square", "apart": 2}
+    letter = _danced_anew(unit, [_SIDE_STEPS], start, 5)
+    return None if letter is None else (unit.file, ("sections", letter, "start", "within"))
+
+
 @fault("ends-away-from-its-place", "set")
 def home_that_is_not(unit: EditableUnit) -> Place | None:
     letter = _danced_anew(unit, [_SIDE_STEPS], _ROWS)

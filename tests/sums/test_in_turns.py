@@ -106,9 +106,9 @@ def test_the_whole_class_is_not_together_where_it_is_in_turns() -> None:
         ),
         (
             "seeds-on-the-move", 30, [14, 9], 3,
-            [None, "24 at once, three pairs sit, others each time", None, None,
-             "all learn it on the spot, then dance it: 24 at once, three pairs sit, others each "
-             "time", None, None],
+            [None, "team 1, then team 2, 1 minute each", None, None,
+             "all learn it on the spot, then dance it: team 1, then team 2", "team 1, then team 2",
+             None],
         ),
     ],
 )  # fmt: skip

@@ -61,3 +61,8 @@ def real_unit() -> Unit:
 def every_unit() -> tuple[Unit, ...]:
     """The units of the real bank that are looked at, and those of unusual shape."""
     return (*real_bank().units, *_bank_in(ROOT / "tests" / "unusual_units").units)
+
+
+def unit_named(slug: str) -> Unit:
+    """The published unit of that name, whichever units are looked at closely."""
+    return next(unit for unit in whole_bank().units if unit.slug == slug)

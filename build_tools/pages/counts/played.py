@@ -176,7 +176,7 @@ def motif_played(unit: Unit, motif: ScoreMotif, place: int) -> PlayedView:
         most=None,
         join=False,
         cue=None,
-        lines=(sentence(development_in_words(made)),) if made else (),
+        lines=(sentence(development_in_words(made, unit.dance.sides)),) if made else (),
         rows=tuple(_move(move) for move in motif.moves),
         heard=heard_data(motif.sounding),
         lasts=None,
@@ -191,7 +191,7 @@ def _move(move: Move) -> RowView:
         counts=counts_read(move.start, move.end),
         who="",
         what=action_label(move.action) or _("as pupils choose"),
-        more=action_in_words(move.action).removeprefix(f"{move.action.word}: "),
+        more=action_in_words(move.action).removeprefix(f"{action_label(move.action)}: "),
         start=number_read(move.start),
         end=number_read(move.end),
     )

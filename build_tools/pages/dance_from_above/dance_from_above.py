@@ -23,6 +23,7 @@ from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.paths.for_pages import page_data
 from build_tools.paths.model import Paths
 from build_tools.views.dance.left_open import OPEN
+from build_tools.views.dance.moves_before import shown
 from build_tools.views.dance.on_the_floor import in_a_hall
 from build_tools.views.dance.recommended_metres import recommended_least
 from build_tools.views.dance.room_to_dance import as_drawn, unit_room
@@ -251,11 +252,12 @@ def _known(found: Score) -> _Moves:
         before: Action | None = None
         moves = []
         for move in motif.moves:
-            figure, word = body_figure(move.action, before), action_label(move.action)
-            told = "" if move.action.kind == OPEN else figure.title
-            one = _Move(len(alike), word, told, move.action, before)
+            seen = shown(move.action) or move.action
+            figure, word = body_figure(seen, before), action_label(move.action)
+            told = "" if seen.kind == OPEN else figure.title
+            one = _Move(len(alike), word, told, seen, before)
             moves.append(alike.setdefault(f"{word} {figure.svg}", one))
-            before = carried(move.action, before)
+            before = carried(seen, before)
         known[motif.name] = tuple(moves)
     return known
 
@@ -265,8 +267,8 @@ def _moves(motif: ScoreMotif, known: tuple[_Move, ...]) -> dict[str, Any]:
     return {
         "name": name_in_words(motif.name),
         "moves": [
-            [_number(move.start), _number(move.end), shown.word, shown.number]
-            for move, shown in zip(motif.moves, known, strict=True)
+            [_number(move.start), _number(move.end), drawn.word, drawn.number]
+            for move, drawn in zip(motif.moves, known, strict=True)
         ],
     }
 

@@ -203,7 +203,7 @@ def _strip(
     return StripView(
         heading=f"{name}, {each}",
         name=name,
-        how=sentence(development_in_words(made)) if made else None,
+        how=sentence(development_in_words(made, unit.dance.sides)) if made else None,
         picture=replace(drawn, svg=Markup(svg.replace("<svg ", f'<svg id="{anchor}" ', 1))),
         anchor=anchor,
         box=svg.partition('viewBox="')[2].partition('"')[0],

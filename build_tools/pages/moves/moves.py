@@ -158,7 +158,7 @@ def _changed(dance: Dance, motif: str) -> list[ChangedView]:
     return [
         ChangedView(
             name_in_words(d.name),
-            sentence(development_in_words(d)),
+            sentence(development_in_words(d, dance.sides)),
             strip_of(dance, d.name),
             not_danced(dance, d.name),
         )

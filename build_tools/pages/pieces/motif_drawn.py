@@ -12,7 +12,7 @@ from build_tools.movement.counts import figures
 from build_tools.page_words.words import _
 from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.views.dance.left_open import OPEN, drawn_actions
-from build_tools.views.dance.moves_before import moves_before
+from build_tools.views.dance.moves_before import moves_before, shown
 from build_tools.views.dance.without_counts import is_counted
 from build_tools.views.diagrams.body_sprite import BodyDrawn
 from build_tools.views.diagrams.body_words import deed_in_words
@@ -44,7 +44,7 @@ def motif_drawn(dance: Dance, name: str) -> MotifDrawn:
 
 def _words(actions: Sequence[Action], counted: bool) -> tuple[str, ...]:
     """Move by move: on which counts, what the body does, and the same in the words of dance."""
-    if all(action.kind == OPEN for action in actions):
+    if all(shown(action) is None for action in actions):
         return (_("Every move is as pupils choose."),)
     lines = []
     at = Fraction(0)
@@ -64,8 +64,10 @@ def _on_counts(at: Fraction, action: Action, move: str) -> str:
 
 def _said(action: Action, before: Action | None) -> str:
     if action.kind == OPEN:
+        if word := action_label(action):
+            return _("{move}, changed as pupils choose.", move=capital(word))
         chosen = _("as pupils choose")
         return f"{chosen}."
     shown = deed_in_words(moved(action, before))
-    trade = action_in_words(action, "").removeprefix(f"{action.word}: ")
+    trade = action_in_words(action, "").removeprefix(f"{action_label(action)}: ")
     return f"{stopped(action_label(action))} {capital(shown)} ({trade})."

@@ -23,7 +23,8 @@ from build_tools.model.unit import Unit
 from build_tools.movement.development import actions_of
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.words.plain_words import how_many, standing_in_words
+from build_tools.views.words.plain_words import how_many
+from build_tools.views.words.standing_said import standing_in_words
 
 GRADE: Grade = "note"
 SOURCE = "common practice, no source"

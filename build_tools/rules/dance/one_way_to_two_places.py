@@ -26,7 +26,8 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.dance.joins import crossings
-from build_tools.views.words.plain_words import listed, standing_in_words
+from build_tools.views.words.plain_words import listed
+from build_tools.views.words.standing_said import standing_in_words
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

@@ -21,7 +21,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.dance.on_the_floor import on_the_floor
-from build_tools.views.words.plain_words import standing_in_words
+from build_tools.views.words.standing_said import standing_in_words
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

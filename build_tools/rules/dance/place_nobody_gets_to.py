@@ -25,7 +25,7 @@ from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.getting_to_formations import TURNS, TURNS_ON_THE_SPOT, gets_there
 from build_tools.views.dance.joins import crossings
-from build_tools.views.words.plain_words import standing_in_words
+from build_tools.views.words.standing_said import standing_in_words
 
 GRADE: Grade = "question"
 READS = "en"

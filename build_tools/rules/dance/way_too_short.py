@@ -23,7 +23,8 @@ from build_tools.movement.counts import seconds
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.dance.joins import crossings
-from build_tools.views.words.plain_words import counts_in_words, standing_in_words
+from build_tools.views.words.plain_words import counts_in_words
+from build_tools.views.words.standing_said import standing_in_words
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

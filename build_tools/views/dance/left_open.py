@@ -2,7 +2,8 @@
 
 A choice leaves the counts as they are and says nothing of the moves: a new order, a level, what is
 left out. Devices that change how a move is done, and not which, keep the moves and name the
-manner instead ("another part of the body"); those are no blanks.
+manner instead ("another part of the body"); those are no blanks. A variation of pupils' own is a
+blank that knows the move it varies (`Action.theme`), so that it can be drawn faint.
 """
 
 from __future__ import annotations
@@ -14,6 +15,7 @@ from typing import Any
 
 from build_tools.model.dance import Action, Dance, Development
 from build_tools.movement.development import actions_of, develop, is_left_to_pupils
+from build_tools.movement.devices import OWN
 
 OPEN = "open"
 """The kind of an action that pupils decide: it has counts and nothing else."""
@@ -61,17 +63,29 @@ def _developed(
     other = drawn_actions(dance, development.joined_to) if development.joined_to else ()
     try:
         made = develop(before, development, other)
+        themes = develop(_themes(before), development, _themes(other))
     except ValueError:
         return tuple(map(_blank, actions_of(dance, development.name)))
-    return tuple(_blank(action) if action.kind == OPEN else action for action in made)
+    return tuple(
+        _blank(action, theme) if action.kind == OPEN else action
+        for action, theme in zip(made, themes, strict=True)
+    )
+
+
+def _themes(actions: tuple[Action, ...]) -> tuple[Action, ...]:
+    """The same with the moves that blanks vary in their place, where they are known."""
+    return tuple(action.theme or action for action in actions)
 
 
 def _left(action: Action, device: str) -> Action:
     """An action as far as it is still known where pupils decide what `device` changes."""
+    if device == OWN:
+        return _blank(action, action.theme or action)
     if device not in _MANNER or action.kind == OPEN:
         return _blank(action)
     return replace(action, **_MANNER[device])
 
 
-def _blank(action: Action) -> Action:
-    return Action(OPEN, action.counts)
+def _blank(action: Action, theme: Action | None = None) -> Action:
+    known = theme is not None and theme.kind != OPEN
+    return Action(OPEN, action.counts, theme=theme if known else None)

@@ -10,10 +10,22 @@ from build_tools.views.dance.left_open import OPEN
 
 
 def moves_before(actions: Sequence[Action]) -> tuple[Action | None, ...]:
-    """The move before each, or before what only holds it; None at the start and after a blank."""
+    """The move before each, or before what only holds it; None at the start and after a blank.
+
+    Blanks that vary a theme follow one another as the moves of the theme do.
+    """
     found: list[Action | None] = []
     before: Action | None = None
+    after_theme = False
     for action in actions:
-        found.append(before)
-        before = carried(action, before) if action.kind != OPEN else None
+        is_open = action.kind == OPEN
+        found.append(before if is_open or not after_theme else None)
+        known = action.theme if is_open else action
+        before = carried(known, found[-1]) if known is not None else None
+        after_theme = is_open
     return tuple(found)
+
+
+def shown(action: Action) -> Action | None:
+    """The move that a picture shows: itself, or the theme that pupils vary; None of a blank."""
+    return action if action.kind != OPEN else action.theme

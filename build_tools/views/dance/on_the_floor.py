@@ -30,20 +30,42 @@ CLASSES = range(24, 37)
 
 @lru_cache(maxsize=16)
 def on_the_floor(unit: Unit) -> Paths | None:
-    """A class of the unit's age in the usual hall; None where no section is told.
+    """A class of the unit's age in the hall that it is drawn for; None where no section is told.
 
     Of 24 to 36 pupils as many as make whole groups, the nearest to the usual class: what an odd
-    group does differs from class to class, and is no fault of the dance.
+    group does differs from class to class, and is no fault of the dance. Where a unit is drawn for
+    another class, of six fewer to six more.
     """
     dance = unit.dance
     if not any(section.start.apart is not None for section in dance.sections.values()):
         return None
-    return in_a_hall(unit, _in_whole_groups(dance))
+    return in_a_hall(unit, _in_whole_groups(dance, class_drawn(unit)))
 
 
-def in_a_hall(unit: Unit, pupils: int = USUAL_CLASS, hall: Hall = USUAL_HALL) -> Paths:
-    """The unit's dance by so many pupils of its age, in the groups of its lessons, in a hall."""
-    return paths_of(unit.dance, pupils, hall, middle_age(unit), joined=joined_in_lessons(unit))
+def in_a_hall(unit: Unit, pupils: int | None = None, hall: Hall | None = None) -> Paths:
+    """The unit's dance by so many pupils of its age, in the groups of its lessons, in a hall.
+
+    The class and the hall are those that the unit is drawn for where nothing else is asked.
+    """
+    return paths_of(
+        unit.dance,
+        class_drawn(unit) if pupils is None else pupils,
+        hall or hall_drawn(unit),
+        middle_age(unit),
+        joined=joined_in_lessons(unit),
+    )
+
+
+def class_drawn(unit: Unit) -> int:
+    """For how many pupils its plans are drawn: the usual class, or as the unit says."""
+    own = unit.space.drawn_for
+    return own.pupils if own else USUAL_CLASS
+
+
+def hall_drawn(unit: Unit) -> Hall:
+    """In which hall: the usual one, or the floor that the unit says."""
+    own = unit.space.drawn_for
+    return Hall(float(own.width), float(own.depth)) if own else USUAL_HALL
 
 
 def middle_age(unit: Unit) -> float:
@@ -52,10 +74,11 @@ def middle_age(unit: Unit) -> float:
     return (known[0] + known[1]) / 2 if known else USUAL_AGE
 
 
-def _in_whole_groups(dance: Dance) -> int:
+def _in_whole_groups(dance: Dance, pupils: int) -> int:
     sizes = {groups_of(section).size for section in dance.sections.values()}
-    whole = [many for many in CLASSES if all(many % size == 0 for size in sizes)]
-    return min(whole or [USUAL_CLASS], key=lambda many: abs(many - USUAL_CLASS))
+    about = (pupils - USUAL_CLASS + many for many in CLASSES)
+    whole = [many for many in about if many > 0 and all(many % size == 0 for size in sizes)]
+    return min(whole or [pupils], key=lambda many: abs(many - pupils))
 
 
 @lru_cache(maxsize=16)

@@ -11,7 +11,7 @@ from build_tools.model.dance import Dance, Section
 from build_tools.model.lesson import Step
 from build_tools.movement.canon_and_unison import CANONS
 from build_tools.page_words.words import _
-from build_tools.views.dance.left_open import OPEN, drawn_actions
+from build_tools.views.dance.left_open import drawn_actions
 from build_tools.views.dance.parts_over_counts import (
     RowSpan,
     is_everyone,
@@ -56,13 +56,30 @@ def phrase_rows(dance: Dance, step: Step, section: Section | None) -> tuple[Phra
     """
     if section is not None and step.counts in (None, section.counts) and section.danced:
         fits = step.counts is not None
-        rows = tuple(dict.fromkeys(_of_section(dance, section, fits=fits)))
+        rows = tuple(_of_section(dance, section, fits=fits))
     else:
         named = dict.fromkeys((*step.makes, *step.develops, *step.dances, *step.shows))
         names = [one for one in named if one in dance.motifs or one in dance.developments]
-        rows = tuple(_of_motifs(dance, names, step.counts))
+        rows = tuple(_of_motifs(dance, _without_ways_there(dance, names), step.counts))
     moves = sum(len(row.moves) for row in rows)
     return rows if len(rows) <= MOST_ROWS and moves <= MOST_MOVES else ()
+
+
+def _without_ways_there(dance: Dance, names: list[str]) -> list[str]:
+    """The motifs without what nobody dances: what only leads to another of them."""
+    danced = {what for s in dance.sections.values() for p in s.danced for what in p.what}
+    return [
+        name
+        for name in names
+        if name in danced or not any(_comes_of(dance, other, name) for other in names)
+    ]
+
+
+def _comes_of(dance: Dance, name: str, source: str) -> bool:
+    at = dance.developments.get(name)
+    while at is not None and at.of != source:
+        at = dance.developments.get(at.of)
+    return at is not None
 
 
 def _of_section(dance: Dance, section: Section, *, fits: bool) -> Iterator[PhraseRow]:
@@ -102,7 +119,7 @@ def _moves(dance: Dance, name: str, at: Fraction | None) -> Iterator[PhraseMove]
     said = Fraction(0)
     for action in drawn_actions(dance, name):
         end = said + action.counts
-        word = _AS_CHOSEN if action.kind == OPEN else action_label(action)
+        word = action_label(action) or _AS_CHOSEN
         spans = (Fraction(0), Fraction(0)) if at is None else (at + said, at + end)
         yield PhraseMove(word, _counts(said, end), *spans)
         said = end

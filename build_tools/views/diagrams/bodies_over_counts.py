@@ -1,7 +1,8 @@
 """Moves over their counts: bodies above bars that stand on the floor, every count with its number.
 
 A bar is as wide as the move is long and as high as its level; what is held is drawn in dashes, and
-what pupils choose is a blank. One drawing a row, to be read from far off.
+what pupils choose is a blank, or the theme drawn faint where they vary it. One drawing a row, to
+be read from far off.
 """
 
 from __future__ import annotations
@@ -16,11 +17,12 @@ from build_tools.model.dance import Action
 from build_tools.movement.counts import figures
 from build_tools.page_words.words import _
 from build_tools.views.dance.left_open import OPEN
-from build_tools.views.dance.moves_before import moves_before
+from build_tools.views.dance.moves_before import moves_before, shown
 from build_tools.views.diagrams.body_figure import HEIGHT
 from build_tools.views.diagrams.body_lines import inked
 from build_tools.views.diagrams.body_scenes import Scene, scene
 from build_tools.views.diagrams.diagram import Figure
+from build_tools.views.diagrams.strip import FAINT
 from build_tools.views.diagrams.svg import drawing, el, line, num, text, text_width
 from build_tools.views.words.plain_words import action_in_words, action_label
 
@@ -75,7 +77,7 @@ def bodies_over_counts(
 def _scenes(actions: Sequence[Action]) -> list[Scene | None]:
     """The picture of each move after the one before it; none of what pupils choose."""
     return [
-        scene(moved(action, before)) if action.kind != OPEN else None
+        scene(moved(known, before)) if (known := shown(action)) else None
         for action, before in zip(actions, moves_before(actions), strict=True)
     ]
 
@@ -150,9 +152,8 @@ def _move(action: Action, drawn: Scene | None, x: float, per: float) -> str:
         stroke_width=4,
         **({"stroke_dasharray": "12 8"} if held else {}),
     )
-    pieces = [bar]
-    if action.kind != OPEN:
-        word = action_label(action)
+    pieces = []
+    if word := action_label(action):
         pieces.append(
             text(word, x + wide / 2, _FLOOR - 14, _WORD, "middle", bold=True, squeeze=wide - 16)
         )
@@ -163,4 +164,6 @@ def _move(action: Action, drawn: Scene | None, x: float, per: float) -> str:
         body = inked(*drawn.pieces, floor=_STANDS)
         place = f"translate({num(left)} {num(top)}) scale({num(size)})"
         pieces.append(el("g", body, transform=place, class_="body"))
-    return el("g", *pieces, class_="move")
+    if pieces and action.kind == OPEN:
+        pieces = [el("g", *pieces, opacity=FAINT)]
+    return el("g", bar, *pieces, class_="move")

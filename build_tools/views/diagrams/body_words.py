@@ -16,7 +16,7 @@ from build_tools.views.words.sides_named import NO_NAMES, towards_in_words
 
 def body_in_words(done: Moved) -> str:
     """One sentence: what the body does, as it is drawn."""
-    said = ", ".join(filter(None, (_doing(done), _level(done.move), *_feel(done.move))))
+    said = ", ".join(filter(None, (_doing(done), _level(done), *_feel(done.move))))
     if done.body == "chair":
         return _("On a chair: {what}", what=said)
     if done.body == "wheels":
@@ -157,7 +157,7 @@ def _turn(done: Moved) -> str:
     if move.there_and_back:
         return _("turn a little way {way} and back", way=_aside(move))
     far = phrases.TURNS.get(abs(int(move.turn)))
-    turned = _(far, way=_aside(move)) if far else _("turn right round {way}", way=_aside(move))
+    turned = _(far, way=_aside(move)) if far else _("turn once round {way}", way=_aside(move))
     if done.body == "wheels":
         return _("{turn}, a wheel in each hand", turn=turned)
     return _("{turn}, arms out", turn=turned) if arms_out(move) else turned
@@ -204,9 +204,19 @@ def _transfer(done: Moved) -> str:
     return _("bend the knees") if stood else _("fold a little forwards")
 
 
-def _level(move: Move) -> str:
+def _level(done: Moved) -> str:
+    """How high, where that is not as everybody stands: "half high" made teachers crouch."""
+    move = done.move
     if move.kind in ("stillness", "jump") or "jump" in move.also:
         return ""
+    if move.start == move.end:
+        if move.kind == "transfer" or move.end == "middle":
+            return ""
+        if move.end == "high" and move.kind != "gesture":
+            if done.body == "standing":
+                return _("standing tall")
+            leans = done.body == "chair" and move.kind == "travel" and _way(move)
+            return "" if leans else _("sitting tall")
     start, end = _(phrases.LEVELS[move.start]), _(phrases.LEVELS[move.end])
     return end if start == end else _("from {start} to {end}", start=start, end=end)
 
@@ -216,6 +226,9 @@ def _feel(move: Move) -> list[str]:
 
 
 def _aside(move: Move) -> str:
+    """To which side; where a move leaves it open, only its picture has to choose one."""
+    if move.sideless and move.direction == "sideways":
+        return _("to one side")
     return _("to the left") if move.left else _("to the right")
 
 

@@ -2,7 +2,7 @@
 
 A bar stands on the floor, as wide as its move is long and as high as the body is: tall is high.
 Every count has its number, so the drawing needs no key. What pupils decide has no body and a bar
-of dashes; what is held still has dashes too.
+of dashes; where they vary a theme it is drawn faint. What is held still has dashes too.
 """
 
 from __future__ import annotations
@@ -16,7 +16,7 @@ from build_tools.model.dance import Action
 from build_tools.movement.counts import figures
 from build_tools.page_words.words import _
 from build_tools.views.dance.left_open import OPEN
-from build_tools.views.dance.moves_before import moves_before
+from build_tools.views.dance.moves_before import moves_before, shown
 from build_tools.views.dance.without_counts import lengths_in_words
 from build_tools.views.diagrams.body_sprite import (
     BodyDrawn,
@@ -33,7 +33,7 @@ from build_tools.views.diagrams.figure_strip_rows import (
     per_count,
     rows_of,
 )
-from build_tools.views.diagrams.strip import StripSize
+from build_tools.views.diagrams.strip import FAINT, StripSize
 from build_tools.views.diagrams.svg import (
     SMALL,
     TEXT,
@@ -93,7 +93,7 @@ def figure_strip(
     counts = counts_to_a_row(actions)
     rows, per = rows_of(actions, counts), per_count(counts)
     bodies = [
-        body_drawn(action, before) if action.kind != OPEN else None
+        body_drawn(known, before) if (known := shown(action)) else None
         for action, before in zip(actions, moves_before(actions), strict=True)
     ]
     scale = min((_scale(row, bodies) for row in rows), default=_SCALE)
@@ -135,23 +135,29 @@ def _bodies(
     floor: float,
 ) -> list[str]:
     """Each over the middle of its bar, moved aside where its neighbours need the room."""
-    shown = [
-        (body, EDGE + float(start + actions[n].counts / 2) * per)
+    standing = [
+        (body, EDGE + float(start + actions[n].counts / 2) * per, actions[n].kind == OPEN)
         for start, n in row
         if (body := bodies[n])
     ]
     lefts: list[float] = []
     edge = 0.0
-    for body, middle in shown:
+    for body, middle, _varied in standing:
         lefts.append(max(edge, middle - body.width * scale / 2))
         edge = lefts[-1] + body.width * scale
     edge = float(WIDTH)
-    for n in range(len(shown) - 1, -1, -1):
-        wide = shown[n][0].width * scale
+    for n in range(len(standing) - 1, -1, -1):
+        wide = standing[n][0].width * scale
         lefts[n] = max(0.0, min(lefts[n], edge - wide))
         edge = lefts[n]
-    pairs = zip(shown, lefts, strict=True)
-    return [body_shown(body, left, floor, scale) for (body, _middle), left in pairs]
+    return [
+        _faint(body_shown(body, left, floor, scale), varied)
+        for (body, _middle, varied), left in zip(standing, lefts, strict=True)
+    ]
+
+
+def _faint(drawn: str, varied: bool) -> str:
+    return el("g", drawn, opacity=FAINT) if varied else drawn
 
 
 def _bars(row: Row, actions: Sequence[Action], per: float, floor: float) -> list[str]:
@@ -170,6 +176,8 @@ def _bars(row: Row, actions: Sequence[Action], per: float, floor: float) -> list
             attributes: dict[str, str | float] = {"x": middle, "y": floor - 5}
             if text_width(word, TEXT, bold=True) > room:
                 attributes |= {"textLength": room, "lengthAdjust": "spacingAndGlyphs"}
+            if action.kind == OPEN:
+                attributes["opacity"] = FAINT
             words.append(el("text", escape(word), **attributes))
     pieces = []
     if d := shapes[False]:

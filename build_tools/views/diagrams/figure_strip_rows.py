@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from build_tools.model.dance import Action
-from build_tools.views.dance.left_open import OPEN
+from build_tools.views.dance.moves_before import shown
 from build_tools.views.diagrams.svg import TEXT, text_width
 from build_tools.views.words.plain_words import action_label
 
@@ -49,7 +49,7 @@ def counts_to_a_row(actions: Sequence[Action]) -> int:
 
 
 def _moving(row: Row, actions: Sequence[Action]) -> int:
-    return sum(actions[n].kind != OPEN for _, n in row)
+    return sum(shown(actions[n]) is not None for _, n in row)
 
 
 def rows_of(actions: Sequence[Action], counts: int) -> list[Row]:

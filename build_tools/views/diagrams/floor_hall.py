@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from build_tools.movement.watchers import Watchers, watchers
 from build_tools.page_words.words import N_, _
-from build_tools.paths.hall import LINED
+from build_tools.paths.hall import LINED, Hall
 from build_tools.paths.model import Paths
 from build_tools.views.diagrams.floor_marks import short
 from build_tools.views.diagrams.svg import SMALL, el, line, num, path, text
@@ -19,6 +19,10 @@ _SIGNS: dict[Watchers, str] = {
     "at the short walls": N_("front; watchers at both ends"),
     "front in the middle": N_("front: the middle"),
 }
+
+
+_HIGHEST = Hall().depth / Hall().width
+"""How high a floor is drawn at the most, where it may be 1 wide."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,6 +39,17 @@ class Frame:
     def middle(self) -> tuple[float, float]:
         """The middle of the floor."""
         return ((self.left + self.right) / 2, (self.top + self.bottom) / 2)
+
+
+def framed(floor: Hall, width: float, beside: float, above: float) -> Frame:
+    """Where a floor lies in a drawing so wide: as large as it fits, no higher than a usual hall.
+
+    A square room would take a page else.
+    """
+    wide = width - 2 * beside
+    scale = min(wide / floor.width, wide * _HIGHEST / floor.depth)
+    aside = (width - floor.width * scale) / 2
+    return Frame(aside, above, width - aside, above + floor.depth * scale, scale)
 
 
 def hall(paths: Paths, frame: Frame) -> str:

@@ -11,7 +11,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from build_tools.model.dance import Dance, Section, Standing
 from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import USUAL_CLASS
-from build_tools.movement.roles import rows_of
+from build_tools.movement.roles import rows_marked
 from build_tools.movement.watchers import Watchers, watchers
 from build_tools.page_words.words import N_, _, ngettext, of_schema
 from build_tools.paths.for_pages import roles_in
@@ -20,15 +20,15 @@ from build_tools.paths.leaving import leaving_the_hall
 from build_tools.paths.legs import CORNERS, Leg, Moment, point_of
 from build_tools.paths.model import Paths, StretchPaths
 from build_tools.paths.whole import USUAL_AGE, USUAL_HALL, paths_of
-from build_tools.views.dance.on_the_floor import middle_age
+from build_tools.views.dance.on_the_floor import class_drawn, hall_drawn, middle_age
 from build_tools.views.diagrams.diagram import Figure
-from build_tools.views.diagrams.floor_hall import Frame, hall
+from build_tools.views.diagrams.floor_hall import Frame, framed, hall
 from build_tools.views.diagrams.floor_marks import SIZE, lines_on, marks, short, steps_on
 from build_tools.views.diagrams.svg import SMALL, drawing, el, num, path, text, text_width
 from build_tools.views.lesson.class_groups import joined_in_lessons
-from build_tools.views.words.plain_words import standing_in_words
 from build_tools.views.words.sections_called import title_of
 from build_tools.views.words.sides_named import sides_in_words
+from build_tools.views.words.standing_said import larger_groups_in_words, standing_in_words
 
 WIDTH = 360
 _BESIDE, _ABOVE, _LINE = 20, 22, 21
@@ -39,6 +39,8 @@ _MOVED = 0.3
 """Metres by which a dancer must have moved to be drawn twice; less is a shift of the feet."""
 _TURNED = 30.0
 """Degrees for the same."""
+_JUST_BEFORE = 1e-6
+"""Counts, or seconds."""
 _SENTENCES: dict[Watchers, str] = {
     "at the front": N_("Watchers sit at the front, the top of the plan."),
     "all round": N_("Watchers sit all round."),
@@ -54,21 +56,20 @@ def floor_plan(
     in_hall: Hall = USUAL_HALL,
     age: float = USUAL_AGE,
     joined: tuple[int, ...] = (),
+    pupils: int = USUAL_CLASS,
 ) -> Figure:
     """The section where it first comes: pale where it starts, dark where it ends, and the ways.
 
     `age` and `joined` as in `paths_of`.
     """
     order = None if section.letter in dance.form else (section.letter,)
-    paths = paths_of(dance, USUAL_CLASS, in_hall, age, order, joined)
+    paths = paths_of(dance, pupils, in_hall, age, order, joined)
     stretch = next(
         one for one in paths.stretches if one.section and one.section.letter == section.letter
     )
     twice = _ends_elsewhere(paths, stretch)
-    scale = (WIDTH - 2 * _BESIDE) / in_hall.width
-    bottom = _ABOVE + in_hall.depth * scale
-    frame = Frame(_BESIDE, _ABOVE, WIDTH - _BESIDE, bottom, scale)
-    under = bottom + (_LINE if "back" in dance.sides else _EDGE)
+    frame = framed(in_hall, WIDTH, _BESIDE, _ABOVE)
+    under = frame.bottom + (_LINE if "back" in dance.sides else _EDGE)
     legend = tuple(_legend(stretch, twice, under))
     title = title_of(section, _("where everybody stands and goes"))
     svg = drawing(
@@ -85,7 +86,9 @@ def floor_plan(
 
 def unit_floor_plan(unit: Unit, section: Section) -> Figure:
     """A section of the unit's dance, by pupils of its age in the groups of its lessons."""
-    return floor_plan(unit.dance, section, USUAL_HALL, middle_age(unit), joined_in_lessons(unit))
+    joined = joined_in_lessons(unit)
+    hall, pupils = hall_drawn(unit), class_drawn(unit)
+    return floor_plan(unit.dance, section, hall, middle_age(unit), joined, pupils)
 
 
 def _window(frame: Frame, *inside: str) -> str:
@@ -98,7 +101,7 @@ def _window(frame: Frame, *inside: str) -> str:
 
 def _ends_elsewhere(paths: Paths, stretch: StretchPaths) -> bool:
     """Whether anybody ends in another place, or facing another way, than they start."""
-    before, after = paths.everybody(stretch.begins), paths.everybody(stretch.ends)
+    before, after = paths.everybody(stretch.begins), _at_its_end(paths, stretch)
     return any(
         metres(one[:2], other[:2]) > _MOVED
         or abs((one.facing - other.facing + 180) % 360 - 180) > _TURNED
@@ -147,7 +150,12 @@ def _dancers(paths: Paths, stretch: StretchPaths, frame: Frame, twice: bool) -> 
     roles = roles_in(stretch)
     if twice:
         yield from _of_roles(roles, paths.everybody(stretch.begins), frame, pale=True)
-    yield from _of_roles(roles, paths.everybody(stretch.ends), frame, pale=False)
+    yield from _of_roles(roles, _at_its_end(paths, stretch), frame, pale=False)
+
+
+def _at_its_end(paths: Paths, stretch: StretchPaths) -> tuple[Moment, ...]:
+    """Where all are as the section ends, before whoever goes on without a join stands anew."""
+    return paths.everybody(max(stretch.begins, stretch.ends - _JUST_BEFORE))
 
 
 def _of_roles(
@@ -183,7 +191,7 @@ def _legend(stretch: StretchPaths, twice: bool, top: float) -> Iterator[str]:
 
 
 def _roles(stretch: StretchPaths) -> tuple[tuple[str, tuple[int, ...]], ...]:
-    return rows_of(stretch.section) if stretch.section is not None else ()
+    return rows_marked(stretch.section) if stretch.section is not None else ()
 
 
 def _words(paths: Paths, stretch: StretchPaths, twice: bool) -> Iterator[str]:
@@ -192,6 +200,7 @@ def _words(paths: Paths, stretch: StretchPaths, twice: bool) -> Iterator[str]:
     assert section is not None
     sides = paths.dance.sides
     yield _("At the start: {standing}. {place}.", **_standing(section.start, sides))
+    yield from larger_groups_in_words(section.start)
     yield _("At the end: {standing}. {place}.", **_standing(section.end, sides))
     if named := sides_in_words(sides):
         yield named
@@ -202,7 +211,7 @@ def _words(paths: Paths, stretch: StretchPaths, twice: bool) -> Iterator[str]:
     yield _(_SENTENCES[watchers(paths.dance)])
     yield from _walls(paths, stretch)
     yield _(
-        "Drawn for {pupils} pupils in a hall of {wide} by {deep} metres.",
+        "Drawn for {pupils} pupils on a floor of {wide} by {deep} metres.",
         pupils=paths.dancers,
         wide=f"{paths.hall.width:g}",
         deep=f"{paths.hall.depth:g}",

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 
 from build_tools.model.dance import Section
 from build_tools.model.unit import Unit
-from build_tools.movement.roles import rows_of
+from build_tools.movement.roles import rows_marked
 from build_tools.page_words.speaking import kept_by_language
 from build_tools.page_words.words import _
 from build_tools.paths.for_pages import roles_in
@@ -21,13 +21,13 @@ from build_tools.paths.legs import Moment
 from build_tools.paths.model import Paths, StretchPaths
 from build_tools.views.dance.on_the_floor import in_a_hall
 from build_tools.views.diagrams.diagram import Figure
-from build_tools.views.diagrams.floor_hall import Frame, hall
+from build_tools.views.diagrams.floor_hall import Frame, framed, hall
 from build_tools.views.diagrams.floor_marks import marks
 from build_tools.views.diagrams.svg import SMALL, drawing, el, path, text, text_width
 from build_tools.views.lesson.standing_in_steps import plan_title
-from build_tools.views.words.plain_words import standing_in_words
 from build_tools.views.words.punctuation import capital, sentence
 from build_tools.views.words.sides_named import sides_in_words
+from build_tools.views.words.standing_said import larger_groups_in_words, standing_in_words
 
 WIDTH = 360
 _BESIDE, _ABOVE, _LINE = 20, 22, 21
@@ -61,10 +61,8 @@ def standing_plan(unit: Unit, letter: str) -> Figure:
     paths = in_a_hall(unit)
     stretch = next(one for one in paths.stretches if one.section and one.section.letter == letter)
     section = unit.dance.sections[letter]
-    scale = (WIDTH - 2 * _BESIDE) / paths.hall.width
-    bottom = _ABOVE + paths.hall.depth * scale
-    frame = Frame(_BESIDE, _ABOVE, WIDTH - _BESIDE, bottom, scale)
-    under = bottom + (_LINE if "back" in unit.dance.sides else 8)
+    frame = framed(paths.hall, WIDTH, _BESIDE, _ABOVE)
+    under = frame.bottom + (_LINE if "back" in unit.dance.sides else 8)
     legend = tuple(_legend(section, under))
     title = plan_title(section)
     placed = _placed(paths, stretch, frame)
@@ -84,10 +82,9 @@ def standing_plan(unit: Unit, letter: str) -> Figure:
 def plan_height(unit: Unit, letter: str) -> float:
     """How high the plan is where it is one unit wide; it need not be drawn for that."""
     section = unit.dance.sections[letter]
-    depth, width = in_a_hall(unit).hall.depth, in_a_hall(unit).hall.width
-    inside = (WIDTH - 2 * _BESIDE) * depth / width
+    bottom = framed(in_a_hall(unit).hall, WIDTH, _BESIDE, _ABOVE).bottom
     below = (_LINE if "back" in unit.dance.sides else 8) + _LINE * bool(_told_roles(section))
-    return (_ABOVE + inside + below) / WIDTH
+    return (bottom + below) / WIDTH
 
 
 def _placed(paths: Paths, stretch: StretchPaths, frame: Frame) -> list[_Dancer]:
@@ -200,7 +197,7 @@ def _tip(one: _Dancer, radius: float) -> str:
 
 def _told_roles(section: Section) -> tuple[tuple[int, str], ...]:
     """The roles that a number does not name, with the kind of their mark."""
-    names = [name for name, _places in rows_of(section)]
+    names = [name for name, _places in rows_marked(section)]
     own = section.groups.roles if section.groups else {}
     if all(name.startswith(_NUMBERED) or name not in own for name in names):
         return ()
@@ -219,10 +216,11 @@ def _words(unit: Unit, paths: Paths, section: Section) -> Iterator[str]:
     """The same in words."""
     at, sides = section.start, unit.dance.sides
     yield f"{capital(standing_in_words(at, sides))}. {sentence(at.place)}"
+    yield from larger_groups_in_words(at)
     if named := sides_in_words(sides):
         yield named
     yield _(
-        "Drawn for {pupils} pupils in a hall of {wide} by {deep} metres, the front at the top.",
+        "Drawn for {pupils} pupils on a floor of {wide} by {deep} metres, the front at the top.",
         pupils=paths.dancers,
         wide=f"{paths.hall.width:g}",
         deep=f"{paths.hall.depth:g}",

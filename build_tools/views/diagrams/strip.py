@@ -42,6 +42,8 @@ _WORD = 16
 _MOST_WORD_LINES = 4
 _ROW_COUNTS = (8, 12, 16, 4, 2)
 """Counts to a row, the best first; a row that holds every word is taken."""
+FAINT = 0.55
+"""How dark the theme is where pupils vary it: there to be read, and theirs to change."""
 
 Row = list[tuple[Fraction, Action]]
 ChangeTold = tuple[float, float, list[str]]
@@ -94,13 +96,16 @@ def order_strip(
     svg = drawing(title, WIDTH, y, *drawn, kind=kind)
     told = [*changes, *[""] * (len(actions) - len(changes))]
     lines = (
-        f"{n}. {_with_new(action_in_words(action, long), change)}"
+        f"{n}. {_with_new(action, action_in_words(action, long), change)}"
         for n, (action, long, change) in enumerate(zip(actions, lasts, told, strict=True), start=1)
     )
     return Figure(title, svg, tuple(lines))
 
 
-def _with_new(words: str, change: str) -> str:
+def _with_new(action: Action, words: str, change: str) -> str:
+    if change and action.kind == OPEN:
+        # the change says itself that pupils choose, and what
+        return f"{words.removesuffix(_('as pupils choose'))}{change}"
     return _("{move} (new: {change})", move=words, change=change) if change else words
 
 
@@ -214,7 +219,9 @@ def _box(action: Action, x: float, y: float, per: float) -> str:
     strokes = marks(action, middle, centre + 10)
     word_y = centre - 4 if strokes else centre + 5
     word = text(action_label(action), middle, word_y, TEXT, "middle", True, squeeze=width - 5)
-    return el("g", shape, "" if action.kind == OPEN else word, strokes)
+    if action.kind == OPEN:
+        word = el("g", word, opacity=FAINT) if action.theme else ""
+    return el("g", shape, word, strokes)
 
 
 def _levels(level: str | None) -> tuple[str, str]:

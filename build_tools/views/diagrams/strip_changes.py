@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from build_tools.model.dance import Action, Dance, Development
 from build_tools.movement.development import actions_of, is_left_to_pupils
 from build_tools.page_words.words import _, of_schema
 from build_tools.views.dance.left_open import OPEN, drawn_actions
 from build_tools.views.words.plain_words import SHORT_DEVICES, how_developed
+from build_tools.views.words.standing_said import facing_in_words
 
 _UNSEEN = frozenset(
     {
@@ -40,7 +43,7 @@ def changes_unseen(dance: Dance, name: str) -> tuple[str, ...]:
     if before != after and development.device not in _UNSEEN:
         return ()
     told = tuple(_told(old, new) for old, new in zip(before, after, strict=True))
-    return told if any(told) else _of_the_whole(development, len(after))
+    return told if any(told) else _of_the_whole(development, len(after), dance.sides)
 
 
 def _chosen(dance: Dance, name: str) -> str:
@@ -61,14 +64,14 @@ def _told(old: Action, new: Action) -> str:
         ", ".join(map(of_schema, new.dynamics)) if new.dynamics != old.dynamics else "",
         new.body_part if new.body_part and new.body_part != old.body_part else "",
         of_schema(new.size) if new.size and new.size != old.size else "",
-        _("facing {what}", what=of_schema(new.facing))
-        if new.facing and new.facing != old.facing
-        else "",
+        facing_in_words(new.facing) if new.facing and new.facing != old.facing else "",
     ]
     return ", ".join(word for word in changed if word)
 
 
-def _of_the_whole(development: Development, count: int) -> tuple[str, ...]:
-    how = how_developed(development, SHORT_DEVICES)
+def _of_the_whole(
+    development: Development, count: int, sides: Mapping[str, str]
+) -> tuple[str, ...]:
+    how = how_developed(development, SHORT_DEVICES, sides)
     numbers = development.only or range(1, count + 1)
     return tuple(how if n in numbers else "" for n in range(1, count + 1))

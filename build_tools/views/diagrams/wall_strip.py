@@ -12,6 +12,7 @@ from build_tools.page_words.words import _
 from build_tools.views.dance.left_open import OPEN
 from build_tools.views.diagrams.diagram import Figure
 from build_tools.views.diagrams.marks import marks
+from build_tools.views.diagrams.strip import FAINT
 from build_tools.views.diagrams.svg import drawing, el, line, num, text, text_width
 from build_tools.views.words.plain_words import action_in_words, action_label
 
@@ -136,5 +137,6 @@ def _box(action: Action, x: float, y: float, per: float) -> str:
     if strokes:
         place = f"translate({num(middle)} {num(centre + 27)}) scale({_MARKS})"
         strokes = el("g", strokes, transform=place)
-    word = "" if action.kind == OPEN else word
+    if action.kind == OPEN:
+        word = el("g", word, opacity=FAINT) if action.theme else ""
     return el("g", shape, word, strokes, line(x1, floor + 6, x2, floor + 6, 2, kind="rule"))

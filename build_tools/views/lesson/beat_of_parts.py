@@ -127,7 +127,9 @@ def _join(dance: Dance, before: str, after: str) -> tuple[str, str] | tuple[()]:
     if join is None or (before, after) not in pairwise(dance.form):
         return ()
     heard = join_sounding(dance, dance.sections[before], join, dance.sections[after])
-    made = made_in_words(heard.pieces, dance.phrase, own_words(dance, None))
+    # how a join is done, and with which words, its own page tells
+    own = own_words(dance, None)._replace(told=False)
+    made = made_in_words(heard.pieces, dance.phrase, own)
     return _beside(made), sentence(join.cue)
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
-from build_tools.views.lesson.moves_in_steps import drawn_in_steps
+from build_tools.views.lesson.drawn_in_steps import drawn_in_steps
 
 
 def drawn_first(unit: Unit, lesson: Lesson) -> str | None:

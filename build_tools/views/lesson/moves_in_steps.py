@@ -12,12 +12,13 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from build_tools.model.dance import Action, Dance
-from build_tools.model.lesson import Lesson, Step
+from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.movement.development import roots
 from build_tools.views.dance.left_open import OPEN, drawn_actions
-from build_tools.views.dance.moves_before import moves_before
+from build_tools.views.dance.moves_before import moves_before, shown
 from build_tools.views.dance.parts_named import letters_in, motifs_in
+from build_tools.views.lesson.drawn_in_steps import danced_by, drawn_in_steps
 from build_tools.views.lesson.later_parts import explained_by_now, first_made_in
 from build_tools.views.lesson.notes_in_steps import danced_in, notes_in_steps
 from build_tools.views.lesson.notes_read import Explained, notes_read
@@ -108,7 +109,7 @@ def todays_moves(unit: Unit, lesson: Lesson) -> TodaysMoves:
         fresh = tuple(letter for letter in older if letter not in {*known, *parts})
         known |= {*parts, *fresh}
         helps = tuple(placed.helps[n])
-        danced = _all_met(unit, lesson, _danced_by(unit.dance, step))
+        danced = _all_met(unit, lesson, danced_by(unit.dance, step), varied=True)
         told = (*made[n], tuple(danced), again[n])
         found.append(StepMoves(drawn[n], *told, parts, fresh, helps, placed.ways[n]))
     return TodaysMoves(tuple(found), placed.rest)
@@ -166,70 +167,28 @@ def _again(unit: Unit, lesson: Lesson, drawn: Sequence[Sequence[str]]) -> list[t
     return found
 
 
-def _all_met(unit: Unit, lesson: Lesson, names: Sequence[str]) -> list[MoveMet]:
-    return [_met(unit, lesson, name, *pair) for name in names for pair in _moves(unit.dance, name)]
-
-
-def drawn_in_steps(dance: Dance, steps: Sequence[Step]) -> tuple[tuple[str, ...], ...]:
-    """What each step makes or changes and a class dances; what only leads to it is left out."""
-    in_sections = _in_sections(dance)
-    seen: set[str] = set()
-    found = []
-    for step in steps:
-        named = [n for n in (*step.makes, *step.develops) if _is_motif(dance, n) and n not in seen]
-        seen |= set(named)
-        kept = [n for n in named if n in in_sections or not _leads_to_drawn(dance, n, named)]
-        found.append(tuple(n for n in kept if not _mirrors(dance, n, seen)))
-    return tuple(found)
-
-
-def _danced_by(dance: Dance, step: Step) -> tuple[str, ...]:
-    """What a step makes, changes or dances again, without what only leads to another of its own."""
-    own = [n for n in (*step.makes, *step.develops) if _is_motif(dance, n)]
-    inside = motifs_in(dance, (*step.makes, *danced_in(step)))
-    before = {n for n in own if n not in _in_sections(dance) and _leads_to_drawn(dance, n, own)}
-    return tuple(n for n in motifs_in(dance, (*own, *inside)) if n not in before)
-
-
-def _in_sections(dance: Dance) -> set[str]:
-    return {name for s in dance.sections.values() for passage in s.danced for name in passage.what}
-
-
-def _mirrors(dance: Dance, name: str, seen: set[str]) -> bool:
-    """Whether it is only the mirror of what the lesson draws: the same with sides swapped."""
-    development = dance.developments.get(name)
-    return development is not None and development.device == "mirror" and development.of in seen
-
-
-def _leads_to_drawn(dance: Dance, name: str, named: Sequence[str]) -> bool:
-    """Whether another of those that the step makes comes of it and shows its own moves."""
-    return any(
-        other != name
-        and name in _sources(dance, other)
-        and any(action.kind != OPEN for action in drawn_actions(dance, other))
-        for other in named
-    )
-
-
-def _sources(dance: Dance, name: str) -> set[str]:
-    found: set[str] = set()
-    at = dance.developments.get(name)
-    while at is not None:
-        found.add(at.of)
-        at = dance.developments.get(at.of)
-    return found | set(roots(dance, name))
-
-
-def _is_motif(dance: Dance, name: str) -> bool:
-    return name in dance.motifs or name in dance.developments
+def _all_met(
+    unit: Unit, lesson: Lesson, names: Sequence[str], *, varied: bool = False
+) -> list[MoveMet]:
+    return [
+        _met(unit, lesson, name, *pair)
+        for name in names
+        for pair in _moves(unit.dance, name, varied=varied)
+    ]
 
 
 @lru_cache(maxsize=256)
-def _moves(dance: Dance, name: str) -> tuple[tuple[Action, Action | None], ...]:
-    """The moves that are known, each after the one before it."""
+def _moves(
+    dance: Dance, name: str, *, varied: bool = False
+) -> tuple[tuple[Action, Action | None], ...]:
+    """The moves that are known, each after the one before it; those that pupils vary if asked."""
     actions = drawn_actions(dance, name)
     each = zip(actions, moves_before(actions), strict=True)
-    return tuple((action, before) for action, before in each if action.kind != OPEN)
+    return tuple(
+        (known, before)
+        for action, before in each
+        if (known := shown(action)) and (varied or action.kind != OPEN)
+    )
 
 
 def _met(unit: Unit, lesson: Lesson, name: str, action: Action, before: Action | None) -> MoveMet:

@@ -68,9 +68,33 @@ def notes_in_steps(dance: Dance, lesson: Lesson, moves: frozenset[str]) -> Notes
     return NotesInSteps(
         tuple(map(tuple, words)),
         tuple(map(tuple, helps)),
-        tuple(map(tuple, ways)),
+        _carried_on(dance, steps, ways),
         "\n\n".join(rest),
     )
+
+
+def _carried_on(
+    dance: Dance, steps: Sequence[Step], ways: Sequence[Sequence[Explained]]
+) -> tuple[tuple[Explained, ...], ...]:
+    """The same ways in later steps that dance no more than a step with ways of its own does.
+
+    Who shows part B needs the room and the moves that they had when they made it.
+    """
+    names = [_danced_names(dance, step) for step in steps]
+    found = [tuple(own) for own in ways]
+    for n, own in enumerate(ways):
+        if own or not names[n]:
+            continue
+        told = (m for m in range(n - 1, -1, -1) if ways[m] and names[n] <= names[m])
+        found[n] = next((tuple(ways[m]) for m in told), ())
+    return tuple(found)
+
+
+def _danced_names(dance: Dance, step: Step) -> frozenset[str]:
+    """The parts that a step makes or dances, and the motifs that it names by themselves."""
+    named = (*step.makes, *step.develops, *danced_in(step))
+    motifs = (name for name in named if name in dance.motifs or name in dance.developments)
+    return frozenset((*letters_in(dance, named), *motifs))
 
 
 def danced_in(step: Step) -> tuple[str, ...]:

@@ -7,8 +7,9 @@ partners come near each other. Worded from the same poses as the pictures (`body
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Container, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from build_tools.body.poses import moved
 from build_tools.model.dance import Dance
@@ -24,20 +25,27 @@ from build_tools.views.lesson.coming_near import have_to_agree
 from build_tools.views.lesson.moves_in_steps import MoveMet, StepMoves
 from build_tools.views.lesson.notes_read import Explained
 from build_tools.views.lesson.room_beside_chairs import tells_room_beside_chairs
+from build_tools.views.words.plain_words import name_in_words
 from build_tools.views.words.punctuation import capital
+from build_tools.views.written.jumps import jump_in
 
 IN_GENERAL = N_(
     "On a chair, the arms, back and head dance; lift the feet by turns for steps, and the "
     "shoulders for a jump. On wheels, one gentle push does for two steps, and both hands on the "
     "wheels make a turn."
 )
+IN_GENERAL_WITHOUT_JUMPS = N_(
+    "On a chair, the arms, back and head dance; lift the feet by turns for steps. On wheels, one "
+    "gentle push does for two steps, and both hands on the wheels make a turn."
+)
+"""The same in a unit in which nobody jumps."""
 ROOM_WITH_OTHERS = N_(
     "With others: leave two steps more on each side of a wheelchair, one beside a chair."
 )
 """Said where the unit itself does not say how much room."""
 AGREE_WITH_OTHERS = N_("With others: agree where you meet, and which of you moves there.")
 """Said only where dancers come near one another and the unit does not settle how."""
-_SAID_ONCE = frozenset({IN_GENERAL, ROOM_WITH_OTHERS, AGREE_WITH_OTHERS})
+_SAID_ONCE = frozenset({IN_GENERAL, IN_GENERAL_WITHOUT_JUMPS, ROOM_WITH_OTHERS, AGREE_WITH_OTHERS})
 _BEYOND_GESTURE = frozenset({"travel", "turn", "jump", "transfer"})
 _GETTING_ABOUT = re.compile(
     r"\b(?:walk|step|side-step|skip|run|jump|bounce|turn|spin|travel|go|sway|rush|roll|hop|"
@@ -72,7 +80,7 @@ def all_seated_ways(
     unit: Unit, steps: Sequence[Step], moves: Sequence[StepMoves]
 ) -> tuple[SeatedWays, ...]:
     """The ways of every step of a lesson. What an earlier step told is not told again."""
-    room_told = tells_room_beside_chairs(unit)
+    room_told, general = tells_room_beside_chairs(unit), _in_general(unit)
     found: list[SeatedWays] = []
     told: dict[SeatedMove, int] = {}
     said: dict[str, int] = {}
@@ -80,14 +88,16 @@ def all_seated_ways(
         met = _met(unit.dance, danced.danced) | dict.fromkeys(map(_written, danced.ways))
         apart = _told_apart(met)
         ways = _each_word_once([one for one in met if one not in told], apart)
+        ways = _with_motifs(unit.dance, ways, told, danced.danced)
         agree = have_to_agree(unit.dance, danced)
-        holds = tuple(_lines(step, general=not met, room=not room_told, agree=agree))
+        said_of_all = "" if met else general
+        holds = tuple(_lines(step, general=said_of_all, room=not room_told, agree=agree))
         lines = [line for line in holds if line not in said]
         if older := [(apart[one], told[one]) for one in met if one in told]:
             # before the step's own ways, which stand below the lines
             lines.insert(len(lines) if ways else 0, as_in_steps(older, more=bool(ways)))
-        elif IN_GENERAL in holds and IN_GENERAL in said:
-            lines.insert(0, as_in_steps([(None, said[IN_GENERAL])]))
+        elif general in holds and general in said:
+            lines.insert(0, as_in_steps([(None, said[general])]))
         found.append(
             SeatedWays(ways, tuple(_(line) if line in _SAID_ONCE else line for line in lines))
         )
@@ -96,13 +106,21 @@ def all_seated_ways(
     return tuple(found)
 
 
-def _lines(step: Step, *, general: bool, room: bool, agree: bool) -> Iterator[str]:
+@lru_cache(maxsize=16)
+def _in_general(unit: Unit) -> str:
+    """How all of it goes sitting and on wheels; of jumps only where there are any."""
+    steps = (step for lesson in unit.lessons for step in lesson.steps)
+    jumps = any(jump_in(unit.dance, step) for step in steps)
+    return IN_GENERAL if jumps else IN_GENERAL_WITHOUT_JUMPS
+
+
+def _lines(step: Step, *, general: str, room: bool, agree: bool) -> Iterator[str]:
     """What holds for a whole step: in general where it has no moves, and with others near.
 
     With others it is how much room they leave and, where they come near, what they agree.
     """
     if general and _GETTING_ABOUT.search(f"{step.does} {step.task}"):
-        yield IN_GENERAL
+        yield general
     danced = step.makes or step.develops or step.joins or step.dances or step.shows
     if GROUP_SIZES.get(step.grouping, 1) > 1 and danced:
         if room:
@@ -146,6 +164,23 @@ def _each_word_once(
         )
         first.setdefault((one.word.casefold(), letter), named)
     return tuple(first.values())
+
+
+def _with_motifs(
+    dance: Dance,
+    ways: Sequence[SeatedMove],
+    told: Container[SeatedMove],
+    danced: Sequence[MoveMet],
+) -> tuple[SeatedMove, ...]:
+    """The ways, those with their motif whose word an earlier step told in another way."""
+    motifs = {_seated(dance, one): one.motif for one in reversed(danced) if _changes(one)}
+    known = {one.word.casefold() for one in motifs if one in told}
+    return tuple(
+        replace(one, word=_("{move} in {part}", move=one.word, part=name_in_words(motif)))
+        if one.word.casefold() in known and (motif := motifs.get(one))
+        else one
+        for one in ways
+    )
 
 
 def _changes(one: MoveMet) -> bool:

@@ -14,6 +14,9 @@ from build_tools.views.words.sections_called import called
 
 MOST_PLANS = 2
 """Plans of a lesson: two stand side by side on paper, and the dance from above has them all."""
+MOST_KNOWN = 3
+"""Plans on the page of a lesson in which no floor is new: it begins where it begins, and the ones
+that it comes to stand in their steps too. On paper there are the first two."""
 _AROUND, _AGAIN = ("warm-up", "cool-down"), "recall"
 _NO_GROUPS = frozenset({"alone", "half class", "whole class"})
 _IN_GROUPS = frozenset({"pairs", "small groups"})
@@ -29,12 +32,23 @@ def stands_anew(unit: Unit, lesson: Lesson) -> tuple[tuple[str, ...], ...]:
     only danced again gives way to what is new: the class has stood so before. How pairs and fours
     stand waits for the step in which there are any: a unit may learn its first moves alone.
     """
-    found = _shown(unit, lesson, quiet=_AGAIN)
-    return found if any(found) else _shown(unit, lesson, quiet=None)
+    found = _shown(unit, lesson, _AGAIN, MOST_PLANS)
+    floors = {_floor(unit.dance.sections[letter]) for letters in found for letter in letters}
+    if floors and not floors <= _stood_before(unit, lesson):
+        return found
+    return _shown(unit, lesson, None, MOST_KNOWN)
 
 
-def _shown(unit: Unit, lesson: Lesson, quiet: str | None) -> tuple[tuple[str, ...], ...]:
-    """The same; floors of steps of the phase `quiet` are known by then, and are not shown."""
+def _stood_before(unit: Unit, lesson: Lesson) -> set[tuple[object, ...]]:
+    """The floors of all sections that earlier lessons danced."""
+    steps = (s for one in unit.lessons if one.number < lesson.number for s in one.steps)
+    named = (name for s in steps for name in (*s.joins, *s.makes, *s.dances, *s.shows))
+    letters = letters_in(unit.dance, tuple(named))
+    return {_floor(unit.dance.sections[letter]) for letter in letters}
+
+
+def _shown(unit: Unit, lesson: Lesson, quiet: str | None, most: int) -> tuple[tuple[str, ...], ...]:
+    """The same, `most` at most; floors of steps of the phase `quiet` are known and not shown."""
     seen: set[tuple[object, ...]] = set()
     found: list[tuple[str, ...]] = []
     shown, dance, grouped = 0, unit.dance, _grouped_before(unit, lesson)
@@ -49,7 +63,7 @@ def _shown(unit: Unit, lesson: Lesson, quiet: str | None) -> tuple[tuple[str, ..
             if not grouped and _is_in_groups(section):
                 continue
             seen.add(_floor(section))
-            if step.phase != quiet and shown < MOST_PLANS:
+            if step.phase != quiet and shown < most:
                 shown += 1
                 new.append(letter)
         found.append(tuple(new))
@@ -67,7 +81,7 @@ class PlanPrinted:
 
 def plans_of(unit: Unit, lesson: Lesson) -> tuple[PlanPrinted, ...]:
     """The plans as they stand side by side on paper, by their steps."""
-    return tuple(
+    every = tuple(
         PlanPrinted(
             number,
             letter,
@@ -80,6 +94,7 @@ def plans_of(unit: Unit, lesson: Lesson) -> tuple[PlanPrinted, ...]:
         for number, letters in enumerate(stands_anew(unit, lesson), start=1)
         for letter in letters
     )
+    return every[:MOST_PLANS]
 
 
 def plan_title(section: Section) -> str:

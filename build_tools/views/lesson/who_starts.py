@@ -25,6 +25,8 @@ _IN_TURN = frozenset({"canon", "canon in turn", "canon to one ending", "question
 """Ways in which parts start one after another."""
 _MOST_STARTS = 8
 """More than these are no help in a step: who dances what, and the page of the dance, tell them."""
+_ALL = ""
+"""Who starts where everybody does at once."""
 _PARTS = (
     *(N_("the first"), N_("the second"), N_("the third"), N_("the fourth")),
     *(N_("the fifth"), N_("the sixth"), N_("the seventh"), N_("the eighth")),
@@ -48,6 +50,10 @@ def starts_in_words(dance: Dance, letter: str) -> str:
     found: list[_Start] = []
     for span in parts_over_counts(dance, section).passages:
         if span.passage.fit not in _IN_TURN:
+            long = span.end - span.start >= dance.phrase / 2
+            if found and found[-1].who != _ALL and long and _is_together(span.passage):
+                at = span.start
+                found.append(_Start(_ALL, int(at // dance.phrase), at % dance.phrase))
             continue
         starts = _starts(span.passage, span.start, dance)
         if len(starts) > _MOST_STARTS:
@@ -61,9 +67,16 @@ def starts_in_words(dance: Dance, letter: str) -> str:
     return f"{capital(_told(found, dance.phrase, one_phrase=one_phrase))}." if found else ""
 
 
+def _is_together(passage: Passage) -> bool:
+    """Whether all start at once, in what is long enough for somebody to wait for it."""
+    return passage.fit == "unison" and not passage.roles
+
+
 def _told(starts: Sequence[_Start], phrase: int, *, one_phrase: bool) -> str:
-    if _one_each(starts):
-        return _phrase_after_phrase(starts, phrase)
+    in_turn = [one for one in starts if one.who != _ALL]
+    if _one_each(in_turn) and in_turn == list(starts[: len(in_turn)]):
+        told = _phrase_after_phrase(in_turn, phrase)
+        return _("{starts}; then all at once", starts=told) if in_turn != list(starts) else told
     lines: list[tuple[str, list[int]]] = []
     for n, group in groupby(starts, key=lambda one: one.phrase):
         said = _counted(list(group))
@@ -102,7 +115,7 @@ def _phrase_after_phrase(starts: Sequence[_Start], phrase: int) -> str:
 
 def _counted(starts: Sequence[_Start]) -> str:
     """Ones on 1 and twos on 5; numbers after the first without the word."""
-    names = [one.who for one in starts]
+    names = [_("all") if one.who == _ALL else one.who for one in starts]
     first = names[0].rpartition(" ")[0]
     numbered = first and all(one.rpartition(" ")[0] == first for one in names)
     if numbered and names[0].rpartition(" ")[2].isdigit():

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from bisect import bisect_left
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 from operator import attrgetter
 from typing import TypeVar
 
 from build_tools.movement.sounding import Piece, Stroke, Word
 from build_tools.page_words.words import N_, _
-from build_tools.views.words.deeds_of_sound import Deed, OwnWords, deed
+from build_tools.views.words.deeds_of_sound import Deed, OwnWords, are_counts, deed
 
 ON_EACH = frozenset({"beat", "soft beat", "claps", "shaker", "bell"})
 """Sounds that are told by the counts they fall on; of others it is told from when to when."""
@@ -32,6 +32,8 @@ class Made:
     spans: tuple[tuple[Fraction, Fraction], ...]
     on: tuple[Fraction, ...]
     loud: tuple[Fraction, ...]
+    words: tuple[str, ...] = field(default=(), compare=False)
+    """What a voice says in it, where that is more than numbers; not what makes two alike."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +85,14 @@ def _by_maker(
             _joined(spans),
             tuple(sorted(stroke.at - start for stroke in strokes)),
             () if alike else tuple(sorted(loud)),
+            tuple(_words(same, start, end)) if sound == "voice" else (),
         )
+
+
+def _words(pieces: Iterable[Piece], start: Fraction, end: Fraction) -> Iterator[str]:
+    """The words of a voice in a bar; none where it only counts."""
+    said = [word.says for one in pieces for word in one.words if start <= word.at < end]
+    return iter(() if are_counts(said) else said)
 
 
 def _deed(piece: Piece, by: str | None, start: Fraction, end: Fraction, own: OwnWords) -> Deed:

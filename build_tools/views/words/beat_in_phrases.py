@@ -50,7 +50,7 @@ def made_in_words(
     """Over counted pieces: "Tap four soft eights, louder on each 6", as sentences.
 
     What is sounded in several phrases alike is told of one. Taps that fall where moves begin, and
-    nowhere else, are told by the moves: `begun`.
+    nowhere else, are told by the moves: `begun`. The words of one phrase are told themselves.
     """
     lines = list(_in_turn(pieces, phrase, own, begun or {}))
     told = [*lines[:1], *(_("then {what}", what=line) for line in lines[1:])]
@@ -132,6 +132,9 @@ def _bybars_heard(
 ) -> Iterator[str]:
     bars = bars_heard(pieces, phrase, own)
     long = _comes_again(bars)
+    other = long and any(_words_of(b) != _words_of(bars[n % long]) for n, b in enumerate(bars))
+    if other or not own.told:
+        bars = tuple(map(_without_words, bars))
     even = _evenly(bars, phrase) if long != 1 else None
     names = _louder_by_name(pieces, phrase, begun) if even else ""
     if even and names:
@@ -147,6 +150,15 @@ def _bybars_heard(
         if again == 2
         else _("the same {number} times more", number=number_word(again - 1))
     )
+
+
+def _words_of(bar: Bar) -> tuple[tuple[str, ...], ...]:
+    return tuple(one.words for one in bar.made)
+
+
+def _without_words(bar: Bar) -> Bar:
+    """The same where it comes again with other words: what is told once is true of all of it."""
+    return replace(bar, made=tuple(replace(one, words=()) for one in bar.made))
 
 
 def _evenly(bars: Sequence[Bar], phrase: int) -> str | None:
@@ -216,7 +228,11 @@ def _whole(made: Made, bar: Bar, many: int, phrase: int) -> str | None:
         return does
     if made.sound not in ON_EACH:
         if whole:
-            return _("{does} for {phrases}", does=does, phrases=phrases_in_words(many, phrase))
+            told = _("{does} for {phrases}", does=does, phrases=phrases_in_words(many, phrase))
+            words = ", ".join(made.words)
+            if many == 1 and words:
+                return _("{does}: {words}", does=told, words=words)
+            return told
         return _("{does} for {counts}", does=does, counts=length_word(bar.length))
     if list(made.on) != [Fraction(n) for n in range(-(-bar.length // 1))]:
         return None

@@ -89,10 +89,14 @@ _CLAPS = re.compile(r"\bclap", re.IGNORECASE)
 
 
 class OwnWords(NamedTuple):
-    """What the author says of a sound, and the words of the moves that are danced to it."""
+    """What the author says of a sound, and the words of the moves that are danced to it.
+
+    `told` is whether what a voice says in one phrase is told word by word.
+    """
 
     what: str = ""
     moves: frozenset[str] = frozenset()
+    told: bool = True
 
 
 NO_WORDS = OwnWords()
@@ -115,7 +119,7 @@ def deed(sound: str, by: str | None, words: Sequence[str], own: OwnWords, shaker
     """
     does = _DOES[sound]
     if sound == "voice" and words:
-        does = _COUNTS if _are_counts(words) else _SAYS
+        does = _COUNTS if are_counts(words) else _SAYS
     how = _(does.how) if does.how else ""
     if by == "dancers" and sound in _BODY:
         called = _on_themselves(words, own)
@@ -130,7 +134,7 @@ def deed(sound: str, by: str | None, words: Sequence[str], own: OwnWords, shaker
 
 def saying(by: str | None, words: Sequence[str], said: str) -> str:
     """What `by` says or counts aloud, the words themselves told as `said`, in quotation marks."""
-    return _(_by(_COUNTS_THESE if _are_counts(words) else _SAYS_THESE, by), words=said)
+    return _(_by(_COUNTS_THESE if are_counts(words) else _SAYS_THESE, by), words=said)
 
 
 def _by(does: _Does, by: str | None) -> str:
@@ -138,7 +142,8 @@ def _by(does: _Does, by: str | None) -> str:
     return others.get(by or "", does.you)
 
 
-def _are_counts(words: Sequence[str]) -> bool:
+def are_counts(words: Sequence[str]) -> bool:
+    """Whether what is said is numbers alone."""
     return all(number_of(word.casefold()) is not None for word in words)
 
 

@@ -6,13 +6,14 @@ from collections.abc import Mapping, Sequence
 from fractions import Fraction
 from functools import reduce
 
-from build_tools.model.dance import Action, Development, Passage, Seconds, Standing, Transition
+from build_tools.model.dance import Action, Development, Passage, Seconds, Transition
 from build_tools.movement.counts import figures
 from build_tools.page_words.forms import row
 from build_tools.page_words.words import N_, _, ngettext, of_schema
 from build_tools.views.dance.left_open import OPEN
 from build_tools.views.words.how_far import how_far_in_words
-from build_tools.views.words.sides_named import NO_NAMES, side_in_words, towards_in_words
+from build_tools.views.words.sides_named import NO_NAMES, towards_in_words
+from build_tools.views.words.standing_said import facing_in_words, formation_in_words
 
 _KINDS = {
     "travel": N_("travel"),
@@ -22,22 +23,6 @@ _KINDS = {
     "stillness": N_("hold still"),
     "transfer": N_("shift the weight"),
     OPEN: N_("as pupils choose"),
-}
-_PLACES = {
-    "V": N_("in a V shape"),
-    "cluster": N_("close together"),
-    "pairs": N_("in pairs"),
-    "small groups": N_("in small groups"),
-    "scattered": N_("spread out"),
-    "two lines": N_("in two lines"),
-    "rows": N_("in rows"),
-    "file": N_("one behind another"),
-}
-_FACINGS = {
-    "centre": N_("facing the middle"),
-    "outwards": N_("facing out"),
-    "partner": N_("facing a partner"),
-    "mixed": N_("facing different ways"),
 }
 _OTHERS = {
     "watch": N_("; those who wait watch"),
@@ -145,9 +130,12 @@ def _clock(seconds: int) -> str:
 
 
 def action_label(action: Action) -> str:
-    """The pupils' own word for an action, or the plainest word for what it is; none for a blank."""
+    """The pupils' own word for an action, or the plainest word for what it is; none for a blank.
+
+    Of a variation of their own it is the word of the move that they vary.
+    """
     if action.kind == OPEN:
-        return ""
+        return action_label(action.theme) if action.theme else ""
     return action.word or _(_KINDS[action.kind])
 
 
@@ -157,19 +145,20 @@ def action_in_words(action: Action, lasts: str | None = None) -> str:
     `lasts` says its length in a dance that nobody counts.
     """
     what = all_of([_(_KINDS[kind]) for kind in action.kinds])
+    word = action.word or (action_label(action.theme) if action.theme else None)
     parts = [
         counts_in_words(action.counts) if lasts is None else lasts,
         f"{what} {way_in_words(action)}".rstrip(),
         how_far_in_words(action),
-        _("along a {pathway} line", pathway=of_schema(action.pathway)) if action.pathway else "",
+        _along(action.pathway),
         _level(action.level),
         of_schema(action.size) if action.size else "",
-        _with(action),
-        _facing(action.facing) if action.facing else "",
+        _with(action.body_part, action.part_chosen),
+        facing_in_words(action.facing) if action.facing else "",
         all_of([of_schema(word) for word in action.dynamics]),
     ]
     text = ", ".join(part for part in parts if part)
-    return f"{action.word}: {text}" if action.word else text
+    return f"{word}: {text}" if word else text
 
 
 def all_of(words: Sequence[str]) -> str:
@@ -177,15 +166,19 @@ def all_of(words: Sequence[str]) -> str:
     return "" if not words else reduce(lambda said, one: row([said, one]), words)
 
 
-def _with(action: Action) -> str:
+def _along(pathway: str | None) -> str:
+    return _("along a {pathway} line", pathway=of_schema(pathway)) if pathway else ""
+
+
+def _with(part: str | None, chosen: str | None) -> str:
     """With which part of the body: the hands, one arm, or the part that pupils chose."""
-    if not action.body_part:
+    if not part:
         return ""
-    if action.body_part == action.part_chosen:
+    if part == chosen:
         return _("with the part you chose")
-    if action.body_part.split()[0] in ("one", "both", "a", "an"):
-        return _("with {part}", part=action.body_part)
-    return _("with the {part}", part=action.body_part)
+    if part.split()[0] in ("one", "both", "a", "an"):
+        return _("with {part}", part=part)
+    return _("with the {part}", part=part)
 
 
 def way_in_words(action: Action) -> str:
@@ -201,20 +194,6 @@ def _level(level: str | None) -> str:
     if " to " in level:
         return _("from {levels}", levels=of_schema(level))
     return _("{level} level", level=of_schema(level))
-
-
-def _facing(facing: str, sides: Mapping[str, str] = NO_NAMES) -> str:
-    if facing in sides:
-        return _("facing {what}", what=side_in_words(facing, sides))
-    known = _FACINGS.get(facing)
-    return _(known) if known else _("facing {what}", what=of_schema(facing))
-
-
-def standing_in_words(standing: Standing, sides: Mapping[str, str] = NO_NAMES) -> str:
-    """How the dancers stand: in pairs, facing a partner; sides of the hall by their own names."""
-    known = _PLACES.get(standing.formation)
-    where = _(known) if known else _("in a {formation}", formation=of_schema(standing.formation))
-    return f"{where}, {_facing(standing.facing, sides)}"
 
 
 def passage_in_words(passage: Passage, sides: Mapping[str, str] = NO_NAMES) -> str:
@@ -251,30 +230,47 @@ def fit_in_words(passage: Passage) -> str:
     return _(said).format(parts=parts, after=after)
 
 
-def development_in_words(development: Development) -> str:
-    """How a development is made: wave with left and right swapped."""
-    how = how_developed(development)
+def development_in_words(development: Development, sides: Mapping[str, str] = NO_NAMES) -> str:
+    """How a development is made: wave, left and right swapped."""
+    how = how_developed(development, sides=sides)
     if development.choice:
         how = _("{how}, as pupils choose", how=how)
     return f"{name_in_words(development.of)}, {how}"
 
 
-def how_developed(development: Development, devices: Mapping[str, str] = _DEVICES) -> str:
-    """What is done with that which it is made from: left and right swapped."""
-    d, how = development, _(devices[development.device])
+def how_developed(
+    development: Development,
+    devices: Mapping[str, str] = _DEVICES,
+    sides: Mapping[str, str] = NO_NAMES,
+) -> str:
+    """What is done with that which it is made from: left and right swapped, facing the back."""
+    d = development
     if d.times:
-        how = _("danced {times} times", times=d.times)
+        return _("danced {times} times", times=d.times)
+    if d.joined_to:
+        return _("joined with {other}", other=name_in_words(d.joined_to))
+    if said := _changed_to(d, sides):
+        return said
+    how = _(devices[d.device])
     if d.dynamics:
         how += f": {listed([of_schema(word) for word in d.dynamics])}"
-    for value in (d.size, d.level, d.direction, d.pathway, d.body_part, d.formation):
-        how += f": {of_schema(value)}" if value else ""
-    if d.facing:
-        how += f": {_facing(d.facing)}"
     if d.dancers or d.relationship:
         how += f": {d.dancers or d.relationship}"
-    if d.joined_to:
-        how = _("joined with {other}", other=name_in_words(d.joined_to))
     return how
+
+
+def _changed_to(d: Development, sides: Mapping[str, str]) -> str:
+    """What a development changes to, where the unit says it: no word that something is changed."""
+    said = (
+        facing_in_words(d.facing, sides) if d.facing else "",
+        _("going {direction}", direction=of_schema(d.direction)) if d.direction else "",
+        _("danced {size}", size=of_schema(d.size)) if d.size else "",
+        _level(d.level),
+        _along(d.pathway),
+        _with(d.body_part, None),
+        formation_in_words(d.formation) if d.formation else "",
+    )
+    return ", ".join(one for one in said if one)
 
 
 def transition_in_words(transition: Transition) -> str:

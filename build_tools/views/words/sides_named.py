@@ -13,7 +13,7 @@ SIDES = ("front", "back", "left", "right")
 _TOWARDS = {
     "partner": N_("towards a partner"),
     "centre": N_("towards the middle"),
-    "home": N_("towards the own mark"),
+    "home": N_("towards their own mark"),
 }
 _SIDES = {
     "front": N_("the front"),
@@ -23,12 +23,18 @@ _SIDES = {
 }
 
 
+_WITHOUT_ARTICLE = frozenset({"north", "south", "east", "west"})
+"""Names that a class says as they are: facing north, and not the north."""
+
+
 def side_in_words(said: str, sides: Mapping[str, str]) -> str:
     """A side as the class says it: the beach, or the front where the unit has no name for it."""
     if said not in sides and said in _SIDES:
         return _(_SIDES[said])
     own = sides.get(said, said)
-    return own if own.lower().startswith("the ") else _("the {name}", name=own)
+    if own.lower().startswith("the ") or own.lower() in _WITHOUT_ARTICLE:
+        return own
+    return _("the {name}", name=own)
 
 
 def towards_in_words(towards: str, sides: Mapping[str, str]) -> str:

@@ -7,8 +7,16 @@ from dataclasses import replace
 from fractions import Fraction
 
 from build_tools.model.dance import Standing
-from build_tools.model.unit import Unit
-from build_tools.views.dance.on_the_floor import called, on_the_floor, passage_at, placed, told
+from build_tools.model.unit import DrawnFor, Unit
+from build_tools.paths.hall import Hall
+from build_tools.views.dance.on_the_floor import (
+    called,
+    in_a_hall,
+    on_the_floor,
+    passage_at,
+    placed,
+    told,
+)
 from tests.support.sound_bank import every_unit, real_bank, real_unit
 
 
@@ -35,6 +43,17 @@ def test_the_class_makes_whole_groups() -> None:
         assert 24 <= paths.dancers <= 36
         sizes = {s.groups.size for s in unit.dance.sections.values() if s.groups}
         assert [size for size in sizes if paths.dancers % size] == []
+
+
+def test_a_unit_is_judged_on_the_floor_that_it_is_drawn_for() -> None:
+    unit = replace(real_unit(), space=replace(real_unit().space, drawn_for=DrawnFor(14, 9, 7)))
+    paths = in_a_hall(unit)
+    assert (paths.dancers, paths.hall) == (14, Hall(9.0, 7.0))
+    whole = on_the_floor(unit)
+    assert whole is not None
+    assert whole.hall == paths.hall
+    assert 8 <= whole.dancers <= 20
+    assert in_a_hall(unit, 30, Hall()).dancers == 30
 
 
 def test_what_is_told_is_counted_and_says_how_far_apart() -> None:

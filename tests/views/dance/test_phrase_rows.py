@@ -8,7 +8,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.counts import figures
 from build_tools.views.dance.phrase_rows import MOST_ROWS, PhraseRow, phrase_rows
 from build_tools.views.lesson.teachers_part import section_of
-from tests.support.sound_bank import every_unit, whole_bank
+from tests.support.sound_bank import every_unit, unit_named
 
 
 def rows_of(unit: Unit, lesson: int, step: int) -> tuple[PhraseRow, ...]:
@@ -18,7 +18,7 @@ def rows_of(unit: Unit, lesson: int, step: int) -> tuple[PhraseRow, ...]:
 
 def test_the_chain_shows_all_five_moves_north_and_south() -> None:
     """What a teacher missed on the wall: it showed the tremble alone."""
-    unit = next(unit for unit in whole_bank().units if unit.slug == "magnets")
+    unit = unit_named("magnets")
     rows = rows_of(unit, 3, 5)
     assert [row.name for row in rows] == ["Pull", "Tremble", "Pull south", "Tremble"]
     assert [move.word for move in rows[0].moves] == ["swing", "lean", "slide", "clack", "clamp"]
@@ -27,6 +27,25 @@ def test_the_chain_shows_all_five_moves_north_and_south() -> None:
     assert all(move.end == 0 for move in rows[0].moves)
     (tremble,) = rows[1].moves
     assert f"{tremble.start} to {tremble.end}" == "14 to 16"
+
+
+def test_a_step_lists_every_move_to_its_end_though_nobody_counts_it() -> None:
+    """A watching child would have thought that the dance ends with the pull to the north."""
+    unit = unit_named("magnets")
+    (watched,) = (s for s in unit.lessons[0].steps if s.shows == ("A",))
+    rows = phrase_rows(unit.dance, watched, section_of(unit.dance, watched))
+    assert [row.name for row in rows] == ["Pull", "Pull south", "Pull north", "Pull south"]
+    (watched,) = (s for s in unit.lessons[2].steps if s.shows == ("C",))
+    rows = phrase_rows(unit.dance, watched, section_of(unit.dance, watched))
+    assert [row.name for row in rows] == ["Pull", "Tremble", "Pull south", "Tremble"]
+
+
+def test_a_step_lists_nothing_that_nobody_dances() -> None:
+    """A teacher's six-year-olds would have danced "pod seed", which only leads to "pop seed"."""
+    unit = unit_named("seeds-on-the-move")
+    (made,) = (s for s in unit.lessons[2].steps if "pod-seed" in s.develops)
+    rows = phrase_rows(unit.dance, made, section_of(unit.dance, made))
+    assert [row.name for row in rows] == ["Pop seed"]
 
 
 def test_counts_run_on_from_row_to_row_and_fill_the_section() -> None:

@@ -4,14 +4,18 @@ from __future__ import annotations
 
 import re
 
+import pytest
+
 from build_tools.movement.class_groups import USUAL_CLASS
+from build_tools.movement.roles import rows_marked
 from build_tools.paths.leaving import leaving_the_hall
 from build_tools.paths.whole import paths_of
+from build_tools.views.dance.on_the_floor import in_a_hall
 from build_tools.views.diagrams.floor_marks import KINDS, marks
-from build_tools.views.diagrams.floor_plan import floor_plan
+from build_tools.views.diagrams.floor_plan import floor_plan, unit_floor_plan
 from tests.paths.dances import dance_of, loom, pool, section, standing
 from tests.support.drawn import seen_in
-from tests.support.sound_bank import every_unit
+from tests.support.sound_bank import every_unit, unit_named
 
 LARGEST = 10_000
 DOT = re.compile(r"M(-?[\d.]+) (-?[\d.]+)h\.01")
@@ -55,6 +59,50 @@ def test_roles_look_different_and_are_named() -> None:
     dance = pool()
     words = seen_in(floor_plan(dance, dance.sections["C"]).svg).words
     assert {"ones", "twos"} <= set(words)
+
+
+@pytest.mark.parametrize(
+    ("slug", "letter", "roles"),
+    [
+        ("marble-run", "C", {"tracks", "marbles"}),
+        ("rope-bridge", "B", {"wests", "easts"}),
+    ],
+)
+def test_everybody_has_a_role_also_where_all_do_one_thing_or_make_it_up(
+    slug: str, letter: str, roles: set[str]
+) -> None:
+    """Advisers could not see who is track first, nor that wests and easts have changed banks."""
+    unit = unit_named(slug)
+    figure = unit_floor_plan(unit, unit.dance.sections[letter])
+    assert roles <= set(seen_in(figure.svg).words)
+    assert roles <= {name for name, _ in rows_marked(unit.dance.sections[letter])}
+
+
+def test_the_end_is_where_a_section_ends_and_not_where_the_next_one_stands() -> None:
+    """Flocks scattered at the end of a gathering were drawn as the sixes that come next."""
+    unit = unit_named("starlings")
+    paths = in_a_hall(unit)
+    first = next(one for one in paths.stretches if one.section is not None)
+    found = dots(unit_floor_plan(unit, unit.dance.sections["A"]).svg)
+    scale = 320 / paths.hall.width
+    middle = (180, 22 + paths.hall.depth * scale / 2)
+    for one in paths.everybody(first.ends - 0.001):
+        x, y = middle[0] + one.x * scale, middle[1] + one.y * scale
+        assert any(abs(x - u) < 0.2 and abs(y - v) < 0.2 for u, v in found)
+
+
+def test_a_unit_is_drawn_for_its_own_class_and_floor() -> None:
+    """Half a class in a cleared classroom was drawn as thirty in a hall of 18 by 10 metres."""
+    unit = unit_named("after-home-time")
+    own = unit.space.drawn_for
+    assert own is not None
+    for one in unit.dance.sections.values():
+        figure = unit_floor_plan(unit, one)
+        assert figure.words[-1] == (
+            f"Drawn for {own.pupils} pupils on a floor of {own.width} by {own.depth} metres."
+        )
+    stands = unit_floor_plan(unit, unit.dance.sections["A"])
+    assert len(dots(stands.svg)) in (own.pupils, 2 * own.pupils + 2)
 
 
 def test_sides_have_the_names_that_the_dance_gives_them() -> None:

@@ -23,6 +23,7 @@ from build_tools.views.lesson.sitting_or_wheels import (
     SeatedWays,
     all_seated_ways,
 )
+from build_tools.views.written.jumps import jump_in
 from tests.support.sound_bank import real_unit, whole_bank
 from tests.views.lesson.test_moves_in_steps import with_notes
 
@@ -204,6 +205,39 @@ def test_the_bank_says_no_room_where_the_unit_does(said: str, tells: bool) -> No
     assert tells_room_beside_chairs(silent) == tells
     lines = [line for way in ways_in(silent, 2) for line in way.lines if "With others" in line]
     assert lines == ([] if tells else [ROOM_WITH_OTHERS])
+
+
+@pytest.mark.parametrize(("number", "step"), [(2, 6), (3, 6), (4, 6)])
+def test_who_shows_a_part_has_the_ways_of_who_made_it(number: int, step: int) -> None:
+    """Who opened lesson 4 alone did not learn of the room that a chair has in part C."""
+    found = ways_of("leaving", number)[step - 1]
+    assert found.any
+    assert any(line.startswith("As in step") for line in found.lines)
+
+
+def test_what_a_four_varies_has_the_ways_of_the_theme() -> None:
+    """A chair was led to step 1, which has no look behind, where step 2 has the slide back."""
+    unit = published("magnets")
+    (number,) = (n for n, one in enumerate(unit.lessons[3].steps) if "our-own" in one.develops)
+    assert any(line.startswith("As in step 2") for line in ways_of("magnets", 4)[number].lines)
+
+
+def test_a_word_that_is_danced_in_two_ways_says_in_which_motif() -> None:
+    """Which swing is meant: a needle's, or the shiver of the chain?"""
+    told = [one.word for ways in ways_of("magnets", 5) for one in ways.moves]
+    assert "swing in tremble" in told
+    assert len(told) == len(set(told))
+
+
+def test_nobody_is_told_of_jumps_where_there_are_none() -> None:
+    """Two advisers asked which jump is meant."""
+    for unit in whole_bank().units:
+        steps = [one for lesson in unit.lessons for one in lesson.steps]
+        jumps = any(jump_in(unit.dance, one) for one in steps)
+        for lesson in unit.lessons:
+            lines = [line for ways in ways_in(unit, lesson.number) for line in ways.lines]
+            assert jumps or not any("jump" in line for line in lines)
+    assert not jump_in(published("leaving").dance, published("leaving").lessons[0].steps[0])
 
 
 @pytest.mark.parametrize(

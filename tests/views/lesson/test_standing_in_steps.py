@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from build_tools.model.unit import Unit
 from build_tools.views.lesson.standing_in_steps import (
+    MOST_KNOWN,
     MOST_PLANS,
     plans_of,
     stands_anew,
@@ -32,7 +33,8 @@ def test_no_floor_is_shown_twice_in_a_lesson_and_never_too_many() -> None:
             sizes = {
                 g.size if (g := unit.dance.sections[letter].groups) else 1 for letter in letters
             }
-            assert len(letters) <= MOST_PLANS
+            assert len(letters) <= MOST_KNOWN
+            assert len(plans_of(unit, lesson)) <= MOST_PLANS
             assert len(floors) * len(sizes) >= len(letters)
             assert all(s.apart is not None and s.formation != "scattered" for s in starts)
             shown += len(letters)
@@ -51,6 +53,15 @@ def test_paper_names_the_step_of_each_plan() -> None:
     titles = [one.title for one in plans_of(unit, unit.lessons[2])]
     # the push of step 2 is only danced again
     assert titles == ["Step 5. Where they stand: C: chain"]
+
+
+def test_a_lesson_that_dances_known_parts_shows_the_floor_where_it_begins() -> None:
+    """A teacher stood in step 2 with "stand in your ring" and the plans of two later parts."""
+    unit = unit_named("magnets")
+    shown = stands_anew(unit, unit.lessons[4])
+    assert shown[1] == ("D",)
+    assert [letter for letters in shown for letter in letters] == ["D", "A", "C"]
+    assert [one.letter for one in plans_of(unit, unit.lessons[4])] == ["D", "A"]
 
 
 def test_how_pairs_stand_waits_for_the_step_that_has_pairs() -> None:

@@ -48,6 +48,14 @@ def test_in_a_strict_canon_each_starts_so_many_counts_after_the_one_before() -> 
     assert seen > 8
 
 
+def test_where_all_start_at_once_after_parts_in_turn_they_are_told_too() -> None:
+    """An adviser missed it: "in the fourth and the fifth, all on 5"."""
+    told = starts_in_words(unit_named("rope-bridge").dance, "A")
+    assert told.endswith("; in the fourth eight, all on 5.")
+    told = starts_in_words(unit_named("rope-bridge").dance, "A'")
+    assert told == "Wests, then easts, one each eight; then all at once."
+
+
 def test_one_each_phrase_is_told_without_counts() -> None:
     """Question and answer: each has its own start, and who asks again is said to."""
     assert starts_in_words(unit_named("rock-pool").dance, "C") == (

@@ -190,7 +190,7 @@ def test_music_voice_and_silence_are_told_phrase_by_phrase() -> None:
     words = Heard("voice", counts=Fraction(8), by="class", says=("tight", "burst"))
     beat = Heard("beat", counts=Fraction(8))
     assert made_in_words(pieces_of(beat, words), PHRASE) == (
-        "Tap one eight. Then the class says the words for one eight."
+        "Tap one eight. Then the class says the words for one eight: tight, burst."
     )
     counting = Heard("voice", counts=Fraction(12), says=tuple("123456781234"))
     assert made_in_words(pieces_of(counting), PHRASE) == "Count aloud for one eight and four more."

@@ -20,9 +20,10 @@ from build_tools.views.diagrams.floor_plan import floor_plan
 from build_tools.views.diagrams.parts import parts_figure
 from build_tools.views.paper.told_in_steps import MOST_TOLD, told_at_each_level
 from build_tools.views.words.how_far import how_far_in_words
-from build_tools.views.words.plain_words import danced_in_words, standing_in_words
+from build_tools.views.words.plain_words import danced_in_words
 from build_tools.views.words.sections_called import called, heading_of, in_a_sentence, title_of
 from build_tools.views.words.sides_named import side_in_words, sides_in_words, towards_in_words
+from build_tools.views.words.standing_said import standing_in_words
 from tests.support.drawn import seen_in
 from tests.support.sound_bank import real_bank, real_unit
 
@@ -118,7 +119,7 @@ def test_sides_in_words() -> None:
     assert sides_in_words({}) is None
     start = named().dance.sections["A"].start
     assert standing_in_words(replace(start, facing="front"), SIDES).endswith("facing the beach")
-    assert standing_in_words(replace(start, facing="front")).endswith("facing front")
+    assert standing_in_words(replace(start, facing="front")).endswith("facing the front")
 
 
 def test_who_changes_over_and_what_others_do_is_said() -> None:

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from fractions import Fraction
+from typing import Any
 
 import pytest
 
@@ -18,6 +20,7 @@ from build_tools.views.words.plain_words import (
     seconds_in_words,
     transition_in_words,
 )
+from tests.support.sound_bank import whole_bank
 
 FITS: list[str] = schema("unit")["$defs"]["passage"]["properties"]["as"]["enum"]
 JOINS: list[str] = schema("unit")["properties"]["transitions"]["items"]["properties"]["as"]["enum"]
@@ -41,6 +44,36 @@ def test_every_device_is_said_without_trade_words(device: str) -> None:
     said = development_in_words(Development("gust-two", "gust", device, joined_to="calm-sea"))
     assert said.startswith("gust, ")
     assert not [word for word in TRADE_WORDS if word in said]
+
+
+@pytest.mark.parametrize(
+    ("device", "fields", "said"),
+    [
+        ("change of facing", {"facing": "back"}, "facing the sea"),
+        ("change of facing", {"facing": "left"}, "facing the left"),
+        ("change of direction", {"direction": "backwards"}, "going backwards"),
+        ("change of size", {"size": "small"}, "danced small"),
+        ("change of level", {"level": "low to high"}, "from low to high"),
+        ("change of pathway", {"pathway": "zigzag"}, "along a zigzag line"),
+        ("change of body part", {"body_part": "elbows"}, "with the elbows"),
+        ("change of formation", {"formation": "circle"}, "in a circle"),
+        ("change of facing", {}, "facing another way"),
+    ],
+)
+def test_what_a_change_changes_to_is_said_once(
+    device: str, fields: dict[str, Any], said: str
+) -> None:
+    """ "Swing round, facing another way: facing back" said it twice, and in no class's words."""
+    made = Development("gust-two", "gust", device, **fields)
+    assert development_in_words(made, {"back": "sea"}) == f"gust, {said}"
+
+
+def test_no_published_change_says_another_and_then_which() -> None:
+    for unit in whole_bank().units:
+        for made in unit.dance.developments.values():
+            said = development_in_words(made, unit.dance.sides)
+            twice = re.search(r"\b(another|bigger or smaller|higher or lower)\b[^,]*: ", said)
+            assert twice is None or made.dynamics
 
 
 @pytest.mark.parametrize("fit", FITS)
