@@ -104,7 +104,7 @@ def parts_in_a_run(dance: Dance, letters: tuple[str, ...]) -> tuple[Stretch, ...
 
 
 def run_in_words(stretches: Sequence[Stretch], known: Container[str] = ()) -> str:
-    """A run as one line; what is `known` from above is not told again."""
+    """A run, a line for each part and join; what is `known` from above is not told again."""
     told = []
     for one in stretches:
         old = one.told in known and len(one.told) > _LONG
@@ -112,7 +112,7 @@ def run_in_words(stretches: Sequence[Stretch], known: Container[str] = ()) -> st
             continue
         said = _("as before.") if old else one.told
         told.append(f"{one.which}: {said}")
-    return " ".join(told)
+    return "\n".join(told)
 
 
 def _is_music(dance: Dance, letter: str) -> bool:

@@ -45,6 +45,12 @@ class Told(NamedTuple):
 
     label: str
     words: str
+    """A run of parts has a line for each; on a screen they stand one below another."""
+
+    @property
+    def in_one_line(self) -> str:
+        """The words as paper has them, one after another."""
+        return self.words.replace("\n", " ")
 
 
 def teachers_parts(unit: Unit, lesson: Lesson, *, in_full: bool) -> tuple[tuple[Told, ...], ...]:
@@ -155,7 +161,8 @@ def _ordered(dance: Dance, step: Step, run: Sequence[Stretch], known: Container[
     told, alike = run_in_words(run, known), run[0].which != dance.form[0]
     if not chosen or alike:
         return told
-    return _("If your order is {letters}. {beat}", letters=listed(dance.form), beat=told)
+    order = _("If your order is {letters}.", letters=listed(dance.form))
+    return f"{order}\n{told}"
 
 
 def tells_starts(dance: Dance, step: Step) -> tuple[str, ...]:

@@ -217,7 +217,7 @@ def _rest(lesson: Lesson, index: int, yours: Sequence[Told]) -> Iterator[Run]:
     if step.you:
         yield from labelled(_("You"), step.you)
     for one in yours:
-        yield from labelled(*one)
+        yield from labelled(one.label, one.in_one_line)
     if where := where_in_words(step):
         yield from labelled(_("Stand"), where)
     if step.look_for:

@@ -24,7 +24,7 @@ def unit_named(slug: str) -> Unit:
 
 def told_of(unit: Unit, lesson: int, step: int, *, in_full: bool = False) -> dict[str, str]:
     found = teachers_parts(unit, unit.lessons[lesson - 1], in_full=in_full)
-    return {one.label: one.words for one in found[step - 1]}
+    return {one.label: one.in_one_line for one in found[step - 1]}
 
 
 def test_nobody_is_told_to_start_where_all_dance_at_once() -> None:
@@ -48,7 +48,7 @@ def test_the_sign_of_each_join_stands_in_the_step_that_practises_it() -> None:
     assert found > 5
 
 
-def test_a_run_of_parts_is_one_line_with_its_signs() -> None:
+def test_a_run_of_parts_has_a_row_for_each_with_its_signs() -> None:
     """A teacher: "This one line is what I would write on my hand"."""
     unit = unit_named("magnets")
     told = told_of(unit, 3, 3, in_full=True)
@@ -59,6 +59,8 @@ def test_a_run_of_parts_is_one_line_with_its_signs() -> None:
         "one soft eight."
     }
     assert told_of(unit, 3, 3)["Beat"].endswith("one by one. B: as before.")
+    (beat,) = teachers_parts(unit, unit.lessons[2], in_full=True)[2]
+    assert [row.partition(" ")[0] for row in beat.words.split("\n")] == ["A:", "To", "B:"]
     whole = told_of(unit, 5, 3, in_full=True)["Beat"]
     assert [whole.count(f"{letter}: ") for letter in unit.dance.form] == [1, 1, 1, 1]
     assert all(join.cue in whole for join in unit.dance.transitions)
