@@ -34,6 +34,9 @@ from build_tools.paths.whole import paths_of
 _BEND, _FLAGS = 5, 8
 """Of a move as it is written, the values of which a 0 says no more than their absence."""
 _SEEN = ("partner", "centre", "outwards")
+_ENDS = tuple(
+    f"{end} end of the {row} row" for row in ("front", "back") for end in ("left", "right")
+)
 _AIMS = ("partner", "centre", "home")
 
 
@@ -107,7 +110,7 @@ def _odd(groups: Groups) -> list[list[int]]:
 
 def _standing(one: Standing) -> list[Any]:
     """Formation, facing, within, apart, groups apart, columns, the side that nobody faces and where
-    larger groups stand; what is not said is None."""
+    larger groups stand, by its number in `_ENDS`; what is not said is None."""
     apart, between = one.apart, one.groups_apart
     found = [
         one.formation,
@@ -117,7 +120,7 @@ def _standing(one: Standing) -> list[Any]:
         None if between is None else float(between),
         one.columns,
         one.nobody_faces,
-        one.larger_groups,
+        _ENDS.index(one.larger_groups) if one.larger_groups else None,
     ]
     while found[-1] is None:
         found.pop()

@@ -1,6 +1,6 @@
 // Where a class stands: formation, groups and distances as places in a hall, as build_tools/paths/places.py has
 // them. A standing is [formation, facing, within, apart, groups apart, columns, the side that nobody faces, where
-// larger groups stand]; what is not said is null.
+// larger groups stand: 0 and 1 at the left and right of the front row, 2 and 3 of the back]; what is not said is null.
 (() => {
   const floor = window.danceUnitBank.sums.floor;
   const USUAL_APART = 2, HALVINGS = 24, USUAL_CLASS = 30;
@@ -69,8 +69,8 @@
     const usual = floor.commonest(sizes), many = sizes.length;
     const every = sizes.map((_, n) => n);
     const last = Math.floor((many - 1) / columns) * columns;
-    const row = every.filter((n) => (end.endsWith("back row") ? n >= last : n < columns));
-    const kept = [...(end.startsWith("left") ? row : row.slice().reverse()), ...every.filter((n) => !row.includes(n))];
+    const row = every.filter((n) => (end > 1 ? n >= last : n < columns));
+    const kept = [...(end % 2 ? row.slice().reverse() : row), ...every.filter((n) => !row.includes(n))];
     const order = [];
     for (const n of [...every].sort((a, b) => (sizes[a] <= usual) - (sizes[b] <= usual) || a - b)) {
       const place = sizes[n] > usual ? kept[0] : Math.min(...kept);
@@ -131,7 +131,7 @@
         const order = larger !== null ? largerAt(larger, inside.map((group) => group.length), count)
           : count < many ? deepestLast(kind, inside) : inside.map((_, n) => n);
         const ordered = order.map((n) => inside[n]);
-        const last = larger?.endsWith("front row") ? (larger.startsWith("left") ? "right" : "left") : null;
+        const last = larger === null || larger > 1 ? 0 : 1 - 2 * larger; // -1 for the left, 1 for the right
         const found = laid(ordered, inColumns(ordered, count, most, metres, clear, area, last), area);
         return { ...found, groups: order.map((_, n) => found.groups[order.indexOf(n)]) };
       }),
@@ -181,15 +181,15 @@
       const across = Math.max(floor.wide(area) / rows[0].length, most(0) + clear);
       const along = Math.max(floor.deep(area) / rows.length, most(1) + clear);
       return rows.flatMap((row, n) => {
-        const aside = ((rows[0].length - row.length) / 2) * across * (last === null ? 0 : last === "right" ? 1 : -1);
+        const aside = ((rows[0].length - row.length) / 2) * across * last;
         return row.map((_, column) =>
           [x + aside + (column - (row.length - 1) / 2) * across, y + (n - (rows.length - 1) / 2) * along]);
       });
     }
     const whole = rows.filter((row) => row.length === columns);
     const many = rows.at(-1).length;
-    const moved = last === null || whole.length === rows.length ? null
-      : rows.at(-1).map((_, n) => (last === "left" ? n : columns - many + n));
+    const moved = !last || whole.length === rows.length ? null
+      : rows.at(-1).map((_, n) => (last < 0 ? n : columns - many + n));
     const behind = rowsBehind(rows, between, moved);
     const lines = whole.length ? whole[0].map((_, n) => whole.map((row) => row[n])) : [];
     moved?.forEach((column, n) => lines[column].push(rows.at(-1)[n]));
