@@ -3,10 +3,11 @@
     .venv/bin/python benchmarks/structure_share.py [FOLDER OF UNITS]
 
 Counted as in the trial of an adviser's unit (27 words in a hundred): a name of a field, a hyphen, a
-bar and a brace count one each; so does each word of a value that is chosen from a list or is a
-number, a name or a code. Everything else is what the author has to say: sentences, the words of
-moves, notes. Remarks are not counted. It is counted by the shape of the file, not by the look of a
-line, so the figure moves a little from the trial's own.
+bar and the start of each part of a bracketed list count one each; so does each word of a value that
+is chosen from a list or is a number, a name or a code. Everything else is what the author has to
+say: sentences, the words of moves, notes. Remarks are not counted, nor are marks that stand on a
+word (a comma, a colon, quotation marks). What is counted is what the file writes: what follows from
+it and is not written costs nothing, and a row of moves counts its bars and its columns.
 """
 
 from __future__ import annotations
@@ -20,6 +21,8 @@ from typing import Any
 
 from build_tools.shapes.shape import ANY, Shape, shape_of
 from build_tools.source.front_matter import Document, kind_of_file, read_markdown
+from build_tools.source.typed.rows import columns_of
+from build_tools.source.yaml_quickly import read_quickly
 
 CONTENT = Path(__file__).resolve().parents[1] / "content" / "units"
 
@@ -47,7 +50,9 @@ def share_of(document: Document) -> Share:
     kind = kind_of_file(document.file)
     assert kind is not None
     found = Share(said=len(document.body.split()))
-    for name, structure, said in _counted(document.data, shape_of(kind), ""):
+    written = read_quickly(document.yaml_text)
+    assert isinstance(written, dict), f"{document.file} is not as tidy writes it"
+    for name, structure, said in _counted(written, shape_of(kind), ""):
         found.by_field[name] += structure
         found.said += said
     return found
@@ -60,13 +65,28 @@ def _counted(value: Any, shape: Shape, name: str) -> Iterator[tuple[str, int, in
             yield key, 1, 0
             yield from _counted(inner, shape.fields.get(key) or shape.each or ANY, key)
     elif isinstance(value, list):
+        columns: tuple[str, ...] = ()
         for inner in value:
             yield name, 1, 0
-            yield from _counted(inner, shape.each or ANY, name)
-    elif shape.takes == "text":
+            if isinstance(inner, str) and "|" in inner:
+                columns = columns_of(inner) or columns
+                yield from _row(inner, columns)
+            else:
+                yield from _counted(inner, shape.each or ANY, name)
+    elif shape.takes == "text" or (shape.each is not None and shape.each.takes == "text"):
         yield name, 0, len(str(value).split())
     else:
         yield name, len(str(value).split()), 0
+
+
+def _row(row: str, columns: tuple[str, ...]) -> Iterator[tuple[str, int, int]]:
+    """A row of moves, or the row that names its columns: only the pupils' own words are said."""
+    cells = [cell.strip() for cell in row.split("|")]
+    yield "bars", len(cells) - 1, 0
+    for column, cell in zip(columns, cells, strict=False):
+        own = column in ("word", "part") and columns_of(row) == ()
+        words = len(cell.split())
+        yield column, 0 if own else words, words if own else 0
 
 
 def share_of_unit(folder: Path) -> Share:

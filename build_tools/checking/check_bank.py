@@ -19,6 +19,7 @@ from build_tools.schema_check.check import check_document
 from build_tools.schema_check.formats import FIRST, newer_fields
 from build_tools.schema_check.wording import nearest
 from build_tools.shapes.schemas import Kind
+from build_tools.source.file_names import ODD
 from build_tools.source.folder import (
     MAY_BE_MISSING,
     UnitFolder,
@@ -147,20 +148,27 @@ def _notes(documents: Iterable[Document]) -> list[Problem]:
 
 def check_unit(root: Path, slug: str, grades: Mapping[str, Grade]) -> UnitCheck:
     """Read and check the unit in the folder `slug` by everything that needs no other unit."""
-    return check_read(slug, read_unit_folder(root, slug), grades)
+    return check_read(slug, read_unit_folder(root, slug), grades, strays=True)
 
 
-def check_read(slug: str, folder: UnitFolder, grades: Mapping[str, Grade]) -> UnitCheck:
-    """Check what was read of a unit's folder, wherever it lies, as the unit `slug`."""
+def check_read(
+    slug: str, folder: UnitFolder, grades: Mapping[str, Grade], *, strays: bool = False
+) -> UnitCheck:
+    """Check what was read of a unit's folder, wherever it lies, as the unit `slug`.
+
+    With `strays`, a file that has no place in the folder is an error of its own, and the unit is
+    checked as if that lay elsewhere.
+    """
     problems = [*folder.problems, *check_shape(folder)]
     notes = [*_notes(folder.by_file().values()), *folder.notes]
-    if problems or folder.unit is None:
+    apart = [one for one in problems if strays and one.rule == ODD]
+    if len(problems) > len(apart) or folder.unit is None or not folder.lessons:
         skipped = sum(rule.check is not None for rule in all_rules())
         return UnitCheck(slug, None, None, (*problems, *notes), (), skipped, folder.shares)
     unit = build_unit(slug, folder.unit, folder.lessons, folder.media)
     documents = folder.by_file()
     outcome = run_rules(unit, all_rules())
-    problems = [*notes, *(sign(documents, rule, f, grades) for rule, f in outcome.found)]
+    problems = [*apart, *notes, *(sign(documents, rule, f, grades) for rule, f in outcome.found)]
     problems += [_stale(documents, f) for f in outcome.stale]
     if outcome.unread:
         problems.append(_not_judged(folder.unit, unit.language, outcome.unread))

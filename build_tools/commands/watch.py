@@ -19,7 +19,7 @@ from build_tools.commands.shared.folders import existing_content, take_content
 from build_tools.disk.scratch import scratch
 from build_tools.misuse import Misuse
 from build_tools.problem import Problem
-from build_tools.use_cases.watch import ProblemsFound, watch
+from build_tools.use_cases.watch import ProblemsFound, stopped, watch
 
 MOST_PORT = 65535
 _SECONDS_A_UNIT = 4
@@ -95,8 +95,7 @@ def _tell(content: Path, problems: Sequence[Problem], state: State) -> None:
     brief = as_summary(problems, f"{content.name}/") + "\n" if problems else ""
     print(f"\n{brief}{counted(problems)}", flush=True)
     state.say(text, shown(content, problems))
-    wrong = (p.file.split("/") for p in problems if p.severity == "error")
-    state.older(parts[1] for parts in wrong if parts[0] == "units" and len(parts) > 2)
+    state.older(stopped(problems))
 
 
 def _show(written: Sequence[str], state: State) -> None:

@@ -112,6 +112,7 @@ _UNIT: dict[str, Label] = {
     "kit.wear": ("what to wear", T),
     "kit.collect": ("what to collect", T),
     "kit.without_props": ("how to do without props", W),
+    "safety": ("what to check in every lesson", T),
     "space.hall": ("the hall", W),
     "space.half_hall": ("half a hall", W),
     "space.classroom": ("the classroom", W),

@@ -8,21 +8,23 @@ from build_tools.drafting.plan import Fields, plan
 from build_tools.drafting.unit_fields import unit_fields, unit_notes
 from build_tools.shapes.schemas import Kind
 from build_tools.shapes.shape import shape_of
+from build_tools.source.said_once.shortened import shortened
 from build_tools.source.typed.canonical import canonical
 from build_tools.source.typed.what_was_read import Reading
 
 
 def draft(asked: Asked, facts: BankFacts) -> dict[str, str]:
-    """The text of unit.md and of each lesson's file. The same answers give the same text."""
+    """The text of unit.md and of each lesson's file. The same answers give the same text.
+
+    What follows from the rest is left out, as `tidy` leaves it out.
+    """
     made = plan(asked)
-    found = {"unit.md": page("unit", unit_fields(asked, facts, made), unit_notes(asked, made))}
+    unit = shortened(unit_fields(asked, facts, made), "unit", "unit.md")
+    found = {"unit.md": page("unit", unit, unit_notes(asked, made))}
     for number in range(1, asked.lessons + 1):
-        text = page(
-            "lesson",
-            lesson_fields(asked, made, number),
-            lesson_notes(asked, made, number),
-        )
-        found[f"lesson-{number}.md"] = text
+        file = f"lesson-{number}.md"
+        fields = shortened(lesson_fields(asked, made, number), "lesson", file)
+        found[file] = page("lesson", fields, lesson_notes(asked, made, number))
     return found
 
 

@@ -279,9 +279,4 @@ def _round_the_steps(making: Making, *, last: bool) -> Fields:
             else f"Dance {part} with hands, in seats.",
         },
         "not_dancing": f"Drums the beat for {part}, then says what was clear.",
-        "safety": [
-            "Your school's risk assessment comes first.",
-            "Check the floor is dry and clear.",
-            "Turn once, eyes open, with space all round.",
-        ],
     }

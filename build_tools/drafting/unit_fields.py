@@ -70,6 +70,11 @@ def unit_fields(asked: Asked, facts: BankFacts, made: Plan) -> Fields:
         "builds_on": {"in_words": still("what pupils have done before")},
         "leads_to": {"in_words": still("what pupils can go on to after this unit")},
         "words": words(made),
+        "safety": [
+            "Your school's risk assessment comes first.",
+            "Check the floor is dry and clear.",
+            "Turn once, eyes open, with space all round.",
+        ],
         "kit": {
             "wear": "School PE kit. Bare feet only if the floor is clean and safe; otherwise soft "
             "indoor shoes.",

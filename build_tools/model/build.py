@@ -36,7 +36,8 @@ def build_unit(
     """The unit in the folder `slug`, from its documents."""
     data: Data = unit.data
     kit = Kit(data["kit"]["wear"], tuple(data["kit"]["collect"]), data["kit"]["without_props"])
-    read = (build_lesson(lesson, kit.collect) for lesson in lessons)
+    safety = tuple(data.get("safety", []))
+    read = (build_lesson(lesson, kit.collect, safety) for lesson in lessons)
     built = sorted(read, key=lambda one: (one.number, one.file))
     return Unit(
         slug=slug,
@@ -75,6 +76,7 @@ def build_unit(
         lessons=tuple(built),
         media=dict(media),
         notes=unit.body,
+        safety=safety,
     )
 
 

@@ -14,10 +14,13 @@ from build_tools.source.front_matter import Document
 Data = Mapping[str, Any]
 
 
-def build_lesson(document: Document, kit: Sequence[str] = ()) -> Lesson:
+def build_lesson(
+    document: Document, kit: Sequence[str] = (), standing: Sequence[str] = ()
+) -> Lesson:
     """The lesson written in `document`.
 
-    `kit` is what the unit collects: what a lesson gets ready that does not say it.
+    `kit` is what the unit collects: what a lesson gets ready that does not say it. `standing` is
+    what the unit says for the safety of every lesson.
     """
     data: Data = document.data
     talk = data.get("look_and_talk")
@@ -38,7 +41,8 @@ def build_lesson(document: Document, kit: Sequence[str] = ()) -> Lesson:
         change=texts(data.get("change", {})),
         trouble=texts(data["if"]),
         not_dancing=data["not_dancing"],
-        safety=tuple(data["safety"]),
+        safety=(*data.get("safety", []), *standing),
+        standing=len(standing),
         words=dict(data.get("words", {})),
         notes=document.body,
     )

@@ -97,5 +97,8 @@ class Lesson:
     """The field `if`: under stuck, finished, loud, silly, will_not_join and the rest."""
     not_dancing: str
     safety: tuple[str, ...]
+    """What to check and say: its own lines, then those that the unit says for every lesson."""
     words: Mapping[str, str]
     notes: str
+    standing: int = 0
+    """How many of the lines on safety, the last, are the unit's."""

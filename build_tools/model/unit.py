@@ -181,3 +181,5 @@ class Unit:
     media: Mapping[str, int]
     """Media files there are, with their sizes in bytes."""
     notes: str
+    safety: tuple[str, ...] = ()
+    """What to check and say in every lesson; each lesson has these lines after its own."""

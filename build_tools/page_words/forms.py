@@ -31,11 +31,14 @@ _IN_FIGURES = frozenset({"cy"})
 """Languages in which a number stands in figures before what it counts: 4 o gymalau."""
 
 
-def row(words: Sequence[str], last: str = "and") -> str:
-    """Things in a row: a, b and c; `last` is `and` or `or`."""
+def row(words: Sequence[str], last: str = "and", *, apart: bool = False) -> str:
+    """Things in a row: a, b and c; `last` is `and` or `or`.
+
+    With `apart`, semicolons stand between them, since one of them has a comma inside.
+    """
     if len(words) < 2:
         return "".join(words)
-    before = ", ".join(words[:-1])
+    before = f"{'; '.join(words[:-1])};" if apart else ", ".join(words[:-1])
     if spoken() in _LAST:
         return _LAST[spoken()](before, words[-1], last)
     if last == "and":

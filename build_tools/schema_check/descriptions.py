@@ -40,3 +40,8 @@ def _inside(part: Part, step: str) -> object:
     if step == "[]":
         return part.get("items")
     return part.get("additionalProperties") if step == "*" else part.get("properties", {}).get(step)
+
+
+def left_out(part: Part) -> str:
+    """What the field is where the author leaves it out; "" where it has to be written."""
+    return str(part.get("left_out", ""))

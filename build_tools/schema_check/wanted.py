@@ -10,7 +10,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 from typing import Any
 
-from build_tools.schema_check.descriptions import Part, description
+from build_tools.schema_check.descriptions import Part, description, left_out
 from build_tools.shapes.schemas import Kind, schema
 from build_tools.shapes.shape import Takes, referred
 
@@ -71,7 +71,7 @@ class Place:
         if "if" in self.part:
             holds = set(self.part["if"].get("required", ())) <= data.keys()
             names |= set(self.part.get("then" if holds else "else", {}).get("required", ()))
-        return frozenset(names)
+        return frozenset(n for n in names if not left_out(self.fields.get(n, {})))
 
     def one_of(self) -> tuple[str, ...]:
         """Fields of which exactly one stands here."""
@@ -105,7 +105,10 @@ def wanted(name: str, part: Part, within: str, *, needed: bool = False, deep: in
     own = here.part
     kinds = own.get("type", ())
     kinds = [kinds] if isinstance(kinds, str) else list(kinds)
-    made = Wanted(name, description(part, within), "text", needed=needed)
+    about = description(part, within)
+    if follows := left_out(part):
+        about += f" Left out, it is: {follows}."
+    made = Wanted(name, about, "text", needed=needed)
     if "enum" in own:
         return replace(made, takes="word", words=tuple(own["enum"]))
     if "string" in kinds:

@@ -93,6 +93,8 @@ def _written(
     host = _in_brackets(edit, path if stands else path[:-1])
     if host is not None and (host != path or value is not NOTHING):
         return _anew(edit, host)
+    if isinstance(path[-1], int) and (*path[:-1], 0) not in edit.made.places and host is None:
+        return _set(edit, path[:-1], at(edit.wanted, path[:-1]))  # a list that stands in one line
     if value is NOTHING:
         start, end = edit.lines_at(path)
         return _without(lines, start, end, edit.made.places[path][1] - 1)

@@ -25,9 +25,13 @@ _HELP = (
 )
 
 
+ODD = "file-name-odd"
+"""The rule of a file that has no place where it lies: nothing else in its unit depends on it."""
+
+
 def odd_name(file: str, message: str, help_: str = _HELP) -> Problem:
     """The problem of a file whose name has no place where it lies."""
-    return Fault("file-name-odd", 1, 1, printable(message), printable(help_)).at(printable(file))
+    return Fault(ODD, 1, 1, printable(message), printable(help_)).at(printable(file))
 
 
 def odd_file(file: str, beside: Collection[str]) -> Problem:

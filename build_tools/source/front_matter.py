@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from typing import Any
 
@@ -13,6 +13,7 @@ from build_tools.shapes.schemas import Kind, quick_validator
 from build_tools.shapes.shape import Shape, shape_of
 from build_tools.source.front_matter_split import split
 from build_tools.source.prose import faults_in_body, faults_in_fields
+from build_tools.source.said_once.in_full import in_full
 from build_tools.source.text import read_text
 from build_tools.source.typed.reader import read_typed
 from build_tools.source.typed.rows import Spread, spread
@@ -112,7 +113,7 @@ def _markdown(file: str, raw: bytes, fields: _FieldReader) -> Document | list[Pr
     halves = split(text)
     if isinstance(halves, Fault):
         return [halves.at(file)]
-    read = fields(halves.fields, halves.first_line, kind_of_file(file))
+    read = fields(halves.fields, halves.first_line, file)
     body_faults = list(faults_in_body(halves.body, halves.body_line))
     if read.faults:
         return [fault.at(file) for fault in (*read.faults, *body_faults)]
@@ -128,7 +129,7 @@ def read_data(file: str, raw: bytes) -> Document | list[Problem]:
     text = read_text(raw)
     if isinstance(text, Fault):
         return [text.at(file)]
-    read = _read_fields(text, 1, kind_of_file(file))
+    read = _read_fields(text, 1, file)
     if read.faults:
         return [fault.at(file) for fault in read.faults]
     document = Document(file, read.data, "", text, 1, 0, read.kind, read.guesses, read.fitting)
@@ -166,19 +167,20 @@ class _Read:
     headed: frozenset[str] = frozenset()
 
 
-_FieldReader = Callable[[str, int, Kind | None], _Read]
+_FieldReader = Callable[[str, int, str], _Read]
 
 
-def _read_as_yaml(yaml_text: str, first_line: int, kind: Kind | None) -> _Read:
+def _read_as_yaml(yaml_text: str, first_line: int, file: str) -> _Read:
     """What YAML says, or why nobody should rely on that."""
+    kind = kind_of_file(file)
     result = read_yaml(yaml_text, first_line)
     if isinstance(result, Fault):
         return _Read(None, (result,))
     if kind is None:
         return _Read(result[0])
-    plain = _with_moves(result[0], kind, yaml_text)
+    plain = _meant(result[0], kind, file, yaml_text)
     fits = not plain.troubles and quick_validator(kind).is_valid(plain.data)
-    if fits and _read_fields(yaml_text, first_line, kind).kind is not None:
+    if fits and _read_fields(yaml_text, first_line, file).kind is not None:
         return _Read(None, (Fault("broken-yaml", first_line, 1, _TWO_WAYS, _PACK_ANEW),))
     return _Read(plain.data, headed=plain.headed)
 
@@ -187,30 +189,30 @@ _TWO_WAYS = "other programs read other words in these fields than this bank does
 _PACK_ANEW = "ask whoever sent it to run `tidy` and to pack it again"
 
 
-def _read_fields(yaml_text: str, first_line: int, kind: Kind | None) -> _Read:
+def _read_fields(yaml_text: str, first_line: int, file: str) -> _Read:
     """The plain data, or what prevents it.
 
     A file that YAML reads and that fits its schema means what YAML says. Only two things are looked
     at again: a number sign in a text, since YAML takes what follows for a remark, and a list line
     that stands a space too far in, since YAML takes it for more of the line above.
     """
-    quick = read_quickly(yaml_text)
+    kind, quick = kind_of_file(file), read_quickly(yaml_text)
     if kind is None:
         if quick is not ODD:
             return _Read(quick)
         result = read_yaml(yaml_text, first_line)
         return _Read(None, (result,)) if isinstance(result, Fault) else _Read(result[0])
-    plain = _with_moves(quick, kind, yaml_text)
+    plain = _meant(quick, kind, file, yaml_text)
     fits = quick is not ODD and not plain.troubles and quick_validator(kind).is_valid(plain.data)
     joined = _JOINED.search(yaml_text) is not None
     if fits and not joined and not ("#" in yaml_text and _HASH.search(yaml_text)):
         return _Read(plain.data, fitting=plain.data, headed=plain.headed)
     made = read_typed(yaml_text, first_line, shape_of(kind))
-    if fits and (made.faults or not (joined or same_but_for_hashes(quick, made.data))):
+    typed = _meant(made.data, kind, file, yaml_text)
+    if fits and (made.faults or not (joined or same_but_for_hashes(plain.data, typed.data))):
         return _Read(plain.data, fitting=plain.data, headed=plain.headed)
     if quick is not ODD and made.faults and not plain.troubles:
         return _Read(plain.data, headed=plain.headed)  # the schema says what is out of place
-    typed = _with_moves(made.data, kind, yaml_text)
     for trouble in typed.troubles:
         made.fault("broken-yaml", *made.places[trouble.path], trouble.message, trouble.help)
     faults = tuple(sorted(made.faults, key=lambda f: (f.line, f.column)))
@@ -220,10 +222,11 @@ def _read_fields(yaml_text: str, first_line: int, kind: Kind | None) -> _Read:
     return _Read(typed.data, faults, kind, tuple(made.guesses), fitting, typed.headed)
 
 
-def _with_moves(data: Any, kind: Kind, yaml_text: str) -> Spread:
-    if kind == "unit" and (" | " in yaml_text or "\t" in yaml_text):
-        return spread(data)
-    return Spread(data, frozenset(), ())
+def _meant(data: Any, kind: Kind, file: str, yaml_text: str) -> Spread:
+    """The data with its rows of moves as fields, and with all that follows from what is said."""
+    rows = kind == "unit" and (" | " in yaml_text or "\t" in yaml_text)
+    found = spread(data) if rows else Spread(data, frozenset(), ())
+    return replace(found, data=in_full(found.data, kind, file))
 
 
 _JOINED = re.compile(r"^( *)- .*[^\s:|>]\n\1 +- ", re.MULTILINE)

@@ -11,6 +11,7 @@ from typing import Any
 
 from build_tools.problem import Fault, FieldPath, Problem
 from build_tools.source.front_matter import Document
+from build_tools.source.said_once.in_full import in_full
 from build_tools.source.typed.rows import spread
 from build_tools.source.typed.what_was_read import READ_AS
 from build_tools.source.yaml_reader import read_yaml
@@ -29,6 +30,7 @@ def notes_for_others(document: Document) -> list[Problem]:
         message = f"other programs cannot read on from here: {found.message}"
     else:
         data = spread(found[0]).data if document.kind == "unit" else found[0]
+        data = in_full(data, document.kind, document.file)
         path = _first_difference(data, document.data, ())
         if path is None:
             return []

@@ -33,7 +33,7 @@ def with_step_after(file: str, raw: bytes, number: int, old: str) -> bytes | Edi
     doubled = with_item(file, fresh, ("steps", number), _mark(file, fresh, number), "again")
     if isinstance(doubled, EditRefused):
         return doubled
-    return _replaced(file, doubled, number + 1, {**step, "minutes": given})
+    return _replaced(file, doubled, number + 1, {**_in_full(file, raw, number), "minutes": given})
 
 
 def without_step(file: str, raw: bytes, number: int, old: str) -> bytes | EditRefused:
@@ -56,6 +56,14 @@ def without_step(file: str, raw: bytes, number: int, old: str) -> bytes | EditRe
     if isinstance(fresh, EditRefused):
         return fresh
     return with_item(file, fresh, ("steps", number), old, "away")
+
+
+def _in_full(file: str, raw: bytes, number: int) -> dict[str, Any]:
+    """A step with its kind and grouping, though it may not write them."""
+    document = read_markdown(file, raw)
+    assert isinstance(document, Document)
+    step: dict[str, Any] = document.data["steps"][number]
+    return step
 
 
 def _with_minutes(

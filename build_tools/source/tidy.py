@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from dataclasses import dataclass
 
-from build_tools.problem import Problem
+from build_tools.problem import FieldPath, Problem
 from build_tools.shapes.shape import shape_of
 from build_tools.source.front_matter import (
     Document,
@@ -14,6 +14,7 @@ from build_tools.source.front_matter import (
     read_data,
     read_markdown,
 )
+from build_tools.source.said_once.shortened import shortened
 from build_tools.source.typed.canonical import canonical
 from build_tools.source.typed.reader import read_typed
 from build_tools.source.typed.what_was_read import Reading
@@ -54,6 +55,7 @@ def tidied(file: str, raw: bytes) -> Tidied | NotTidied:
         told = tuple(fault.at(file) for fault in made.faults)
         return NotTidied("there is something to mend first", told)
     remarks = _remarks(made)
+    made.data = shortened(made.data, kind, file, _with_remarks(made))
     fields = canonical(made, shape)
     text = fields if file.endswith(".yml") else f"---\n{fields}---\n{before.body}"
     after = reader(file, text.encode())
@@ -78,6 +80,11 @@ def as_every_program_reads_it(file: str, raw: bytes) -> bytes:
         return raw
     made = tidied(file, raw)
     return made.text.encode("utf-8") if isinstance(made, Tidied) else raw
+
+
+def _with_remarks(made: Reading) -> frozenset[FieldPath]:
+    """The fields that a remark is about, which stay for its sake."""
+    return frozenset([*(path for path, texts in made.before.items() if any(texts)), *made.beside])
 
 
 def _remarks(made: Reading) -> Counter[str]:

@@ -11,6 +11,7 @@ from build_tools.building.site import Built, build_site
 from build_tools.checking.quick_check import QuickReport, quick_check
 from build_tools.misuse import Misuse
 from build_tools.problem import Problem
+from build_tools.source.file_names import ODD
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,11 +52,7 @@ def rebuilt(content: Path, report: QuickReport, out: Path, record: Path) -> tupl
 
     Drafts are shown as if they were finished. While a unit has errors, its last good pages stand.
     """
-    wrong = {
-        one.file.split("/")[1]
-        for one in report.problems
-        if one.severity == "error" and one.file.startswith("units/")
-    }
+    wrong = stopped(report.problems)
     shown = [slug for slug, seen in report.units.items() if seen.outline and slug not in wrong]
     wanted = wanted_of(report, content, shown, wrong & report.units.keys())
     if wanted is None:
@@ -65,6 +62,15 @@ def rebuilt(content: Path, report: QuickReport, out: Path, record: Path) -> tupl
     except Misuse:
         # A file was saved again while it was read; that save comes next.
         return ()
+
+
+def stopped(problems: Iterable[Problem]) -> frozenset[str]:
+    """The units, by their folders, whose pages stay as they are until something is mended.
+
+    A file that has no place in a unit's folder is told of, and stops nothing that is written.
+    """
+    parts = (one.file.split("/") for one in problems if one.severity == "error" and one.rule != ODD)
+    return frozenset(part[1] for part in parts if part[0] == "units" and len(part) > 1)
 
 
 def _in_words(built: Built) -> tuple[str, ...]:

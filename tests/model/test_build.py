@@ -117,12 +117,26 @@ def test_whole_numbers_written_with_a_point_are_whole(bank: Path) -> None:
     assert [type(n) for n in leaves(unit) if isinstance(n, float)] == []
 
 
-def test_a_step_without_a_least_time_is_not_squeezed(bank: Path) -> None:
+def test_a_step_without_a_least_time_has_three_quarters(bank: Path) -> None:
     file = bank / "units" / UNIT / "lesson-1.md"
     text = file.read_text(encoding="utf-8")
-    file.write_text(text.replace("    least: 4\n", "", 1), encoding="utf-8")
-    step = build(bank).lessons[0].steps[0]
-    assert step.least == step.minutes
+    file.write_text(re.sub(r"    least: .*\n", "", text), encoding="utf-8")
+    for step in build(bank).lessons[0].steps:
+        assert abs(step.least - step.minutes * 3 / 4) <= 1 / 2
+
+
+def test_what_the_unit_says_for_the_safety_of_all_comes_behind_each_lessons_own(bank: Path) -> None:
+    folder = bank / "units" / UNIT
+    unit, lesson = folder / "unit.md", folder / "lesson-2.md"
+    said = "safety:\n  - Shoes that grip.\n  - The floor is clear.\n"
+    unit.write_text(unit.read_text(encoding="utf-8").replace("\nkit:", f"\n{said}kit:", 1))
+    fields, rest = lesson.read_text(encoding="utf-8").split("\nsafety:\n")
+    lesson.write_text(f"{fields}\n---\n{rest.split('---', 1)[1]}", encoding="utf-8")
+    first, second, *_ = build(bank).lessons
+    assert second.safety == ("Shoes that grip.", "The floor is clear.")
+    assert first.safety[-2:] == second.safety
+    assert len(first.safety) > 2
+    assert first.standing == second.standing == 2
 
 
 def test_a_section_without_a_sound_has_the_dances(bank: Path) -> None:

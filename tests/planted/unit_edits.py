@@ -14,7 +14,8 @@ from build_tools.model.build import build_unit
 from build_tools.model.unit import Unit
 from build_tools.problem import FieldPath
 from build_tools.source.folder import read_unit_folder
-from build_tools.source.front_matter import Document, read_markdown
+from build_tools.source.front_matter import Document, kind_of_file, read_markdown
+from build_tools.source.said_once.in_full import in_full
 from tests.support.writing_yaml import write_yaml
 
 Place = tuple[str, FieldPath]
@@ -145,7 +146,10 @@ class EditableUnit:
         text = f"---\n{write_yaml(self.data[file])}---\n{self.bodies[file]}"
         document = read_markdown(file, text.encode())
         assert isinstance(document, Document), document
-        assert document.data == self.data[file], f"{file}: written and read back unequal"
+        kind = kind_of_file(file)
+        assert kind is not None
+        full = in_full(self.data[file], kind, file)
+        assert document.data == full, f"{file}: written and read back unequal"
         return document
 
 

@@ -18,6 +18,7 @@ from build_tools.schema_check.check import check_document
 from build_tools.shapes.schemas import Kind
 from build_tools.source.folder import read_bank_files, read_unit_folder, unit_slugs
 from build_tools.source.front_matter import Document, read_data, read_markdown
+from build_tools.source.said_once.in_full import in_full
 from tests.rules.cases import BASE, Case, FileEdit
 from tests.rules.edits import NONE, CaseMistake, Edit, check_before, edited
 from tests.support.writing_yaml import write_yaml
@@ -150,7 +151,8 @@ def _written(file: str, data: object, body: str) -> Document:
         said = "; ".join(f"{problem.message}; {problem.help}" for problem in problems)
         raise CaseMistake(f"{file} is out of shape: {said}")
     assert isinstance(document, Document)
-    assert (document.data, document.body) == (data, body), "written and read back unequal"
+    full = in_full(data, _kind(file), file)
+    assert (document.data, document.body) == (full, body), "written and read back unequal"
     return document
 
 

@@ -375,8 +375,9 @@ def test_one_fault_is_said_once_and_in_its_place(
 
 def test_a_missing_field_is_placed_at_what_lacks_it() -> None:
     text = text_of("lesson")
-    (found,) = faults("lesson", text.replace("    grouping: alone\n", "", 1))
-    assert found.message == "`grouping` is missing"
+    does = next(line for line in text.splitlines() if line.startswith("    does: "))
+    (found,) = faults("lesson", text.replace(f"{does}\n", "", 1))
+    assert found.message == "`does` is missing"
     assert found.line == text[: text.index("- phase: warm-up")].count("\n") + 1
     (found,) = faults("lesson", text.replace("focus: ", "# focus: ", 1))
     assert (found.message, found.line, found.column) == ("`focus` is missing", 2, 1)

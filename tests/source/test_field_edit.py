@@ -13,7 +13,7 @@ from build_tools.building.preview.things import things_in
 from build_tools.problem import FieldPath
 from build_tools.schema_check.wanted import Wanted
 from build_tools.source.field_edit import NOTHING, with_field
-from build_tools.source.file_lines import EditRefused
+from build_tools.source.file_lines import EditRefused, reading_of
 from build_tools.source.front_matter import Document, read_markdown
 from build_tools.source.item_edit import mark_of
 from tests.support.banks import BASE, BASE_UNIT
@@ -122,4 +122,4 @@ def test_what_stands_otherwise_by_now_is_left_alone(path: FieldPath, old: str, v
 def data(raw: bytes) -> dict[str, Any]:
     read = read_markdown("lesson-1.md", raw)
     assert isinstance(read, Document)
-    return dict(read.data)
+    return dict(reading_of(read).data)

@@ -10,6 +10,7 @@ import yaml
 from build_tools.checking.check_bank import check_folder
 from build_tools.source.front_matter import Document, read_markdown
 from build_tools.source.other_programs import notes_for_others
+from build_tools.source.said_once.in_full import in_full
 from build_tools.source.tidy import Tidied, tidied
 from tests.support.banks import BASE, BASE_UNIT, change, copy_base
 
@@ -43,7 +44,7 @@ def test_it_is_said_at_the_line_and_tidy_mends_it(typed: str, said: str) -> None
     assert isinstance(made, Tidied)
     assert notes_for_others(document(made.text)) == []
     fields = made.text.split("---\n")[1]
-    assert yaml.safe_load(fields) == read.data
+    assert in_full(yaml.safe_load(fields), "lesson", "lesson-1.md") == read.data
 
 
 @pytest.mark.parametrize(

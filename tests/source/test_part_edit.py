@@ -11,7 +11,7 @@ from typing import Any
 
 import pytest
 
-from build_tools.source.file_lines import EditRefused
+from build_tools.source.file_lines import EditRefused, reading_of
 from build_tools.source.front_matter import Document, read_markdown
 from build_tools.source.item_edit import lists_in, mark_of, with_item
 from build_tools.source.step_edit import with_step_after, without_step
@@ -43,7 +43,7 @@ Notes.
 def lesson(raw: bytes, file: str = "lesson-2.md") -> dict[str, Any]:
     read = read_markdown(file, raw)
     assert isinstance(read, Document), read
-    return dict(read.data)
+    return dict(reading_of(read).data)
 
 
 def _one_more(value: object) -> int | float:

@@ -23,6 +23,7 @@ from build_tools.schema_check.check import check_document
 from build_tools.shapes.shape import shape_of
 from build_tools.source.front_matter import Document, kind_of_file, read_data, read_markdown
 from build_tools.source.front_matter_split import Split, split
+from build_tools.source.said_once.in_full import in_full
 from build_tools.source.tidy import NotTidied, Tidied, as_every_program_reads_it, tidied
 from build_tools.source.typed.rows import spread
 from tests.source.typed.slipping import slipped
@@ -69,8 +70,10 @@ def holds(name: str, text: str) -> None:
     assert after.data == before.data
     assert after.body == before.body
     assert after.guesses == ()
-    plain = by_libraries(name, made)
-    assert (spread(plain).data if name == "unit.md" else plain) == before.data
+    plain, kind = by_libraries(name, made), kind_of_file(name)
+    assert kind is not None
+    fields = spread(plain).data if name == "unit.md" else plain
+    assert in_full(fields, kind, name) == before.data
     assert made_tidy(name, made) == made
 
 

@@ -20,10 +20,16 @@ def test_each_save_gives_its_problems_and_then_its_pages(tmp_path: Path) -> None
         yield [lesson]
         change(lesson, "\nfocus: ", "\nfocus: Now, ")
         yield [lesson]
+        # what has no place in the folder is told of, and stops no page of what has
+        copy = lesson.with_name("lesson-1 - Copy.md")
+        copy.write_text("---\nlesson: 1\n---\n", encoding="utf-8")
+        change(lesson, "\nfocus: Now, ", "\nfocus: ")
+        yield [copy, lesson]
 
     seen = list(watch(bank, saves(), out, tmp_path / "kept.json"))
-    assert [type(one) for one in seen] == [ProblemsFound, Written] * 4
+    assert [type(one) for one in seen] == [ProblemsFound, Written] * 5
     found = [[p.rule for p in one.problems] for one in seen if isinstance(one, ProblemsFound)]
-    assert found == [[], ["minutes-do-not-add-up"], [], []]
+    assert found == [[], ["minutes-do-not-add-up"], [], [], ["file-name-odd"]]
+    pages = (f"the pages of {BASE_UNIT}",)
     written = [one.pages for one in seen if isinstance(one, Written)]
-    assert written == [("every page",), (), (), (f"the pages of {BASE_UNIT}",)]
+    assert written == [("every page",), (), (), pages, pages]

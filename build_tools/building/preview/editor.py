@@ -2,13 +2,19 @@
 
 from __future__ import annotations
 
-import re
 import threading
 from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
+from build_tools.building.preview.asked import (
+    MOST_LETTERS,
+    TextChange,
+    fits,
+    is_units_file,
+    text_change,
+)
 from build_tools.building.preview.field_changes import (
     as_typed,
     is_first_format,
@@ -22,26 +28,17 @@ from build_tools.disk.sure_files import make_folder, write_down, write_whole
 from build_tools.problem import FieldPath
 from build_tools.source.field_edit import NOTHING
 from build_tools.source.file_lines import EditRefused
-from build_tools.source.folder import is_slug
-from build_tools.source.front_matter import kind_of_file
-from build_tools.source.item_edit import WAYS, with_item
+from build_tools.source.front_matter import NOTES, kind_of_file
+from build_tools.source.item_edit import WAYS, mark_of, with_item
+from build_tools.source.notes_edit import MOST_NOTES, notes_in, with_notes
+from build_tools.source.same_meaning import came_from, meaning_the_same
 from build_tools.source.step_edit import with_step_after, without_step
 from build_tools.source.text_edit import texts_in, with_text
 from build_tools.source.value_edit import with_value
 
-MOST_LETTERS = 600
-_FILE = re.compile(r"units/([^/]+)/(?:unit|lesson-[1-9][0-9]?)\.md\Z")
 DONE, REFUSED, _CONFLICT = 200, 422, 409
 _SAVED_SINCE = "the file was saved since; nothing was changed"
 _SAVED_NOW = "the file was saved at this moment; try again"
-
-
-@dataclass(frozen=True, slots=True)
-class _Change:
-    file: str
-    path: FieldPath
-    old: str
-    new: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +59,7 @@ class Editor:
     def __init__(self, content: Path) -> None:
         self._content = content
         self._lock = threading.Lock()
-        self._done: list[_Change | _Whole] = []
+        self._done: list[TextChange | _Whole] = []
 
     def texts(self, file: str) -> list[dict[str, Any]]:
         """Each text of a unit's file that can be changed on the page."""
@@ -76,7 +73,7 @@ class Editor:
 
     def change(self, asked: Any) -> tuple[int, str]:
         """Make the change that a page asks for; the status and the words of the answer."""
-        change = _change(asked)
+        change = text_change(asked)
         if change is None:
             return REFUSED, "nothing was changed: write one to 600 letters"
         with self._lock:
@@ -98,7 +95,7 @@ class Editor:
 
     def set(self, asked: Any) -> tuple[int, str]:
         """Put another word, number or row where one stands."""
-        if not _fits(asked, {"file", "path", "old", "new"}):
+        if not fits(asked, {"file", "path", "old", "new"}):
             return REFUSED, "nothing was changed: that is none of what may stand there"
         file, path, old, new = (asked[name] for name in ("file", "path", "old", "new"))
         plain = all(isinstance(one, str | int | float) for one in (old, new))
@@ -114,7 +111,7 @@ class Editor:
 
         The minutes of a step that comes or goes are given by or to the one beside it.
         """
-        if not _fits(asked, {"file", "path", "old", "way"}):
+        if not fits(asked, {"file", "path", "old", "way"}):
             return REFUSED, "nothing was changed"
         file, path, old, way = (asked[name] for name in ("file", "path", "old", "way"))
         if not isinstance(old, str) or way not in (*WAYS, "new"):
@@ -124,14 +121,34 @@ class Editor:
         if way == "new" and not is_step:
             return REFUSED, "nothing was changed"
 
-        def remade(raw: bytes) -> bytes | EditRefused:
+        def moved(raw: bytes) -> bytes | EditRefused:
             if way == "new":
                 return with_step_after(file, raw, at[1], old)
             if way == "away" and is_step:
                 return without_step(file, raw, at[1], old)
             return with_item(file, raw, at, old, way)
 
+        def remade(raw: bytes) -> bytes | EditRefused:
+            fresh = moved(raw)
+            if isinstance(fresh, EditRefused) or type(at[-1]) is not int:
+                return fresh
+            return meaning_the_same(file, raw, fresh, at[:-1], came_from(raw, file, at, way))
+
         return self._remade(file, at, remade)
+
+    def notes(self, file: str) -> dict[str, Any]:
+        """The notes below the fields of a unit's file, and their mark."""
+        text = notes_in(self._bytes_of(file))
+        return {} if text is None else {"text": text, "mark": mark_of(text)}
+
+    def write_notes(self, asked: Any) -> tuple[int, str]:
+        """Put other notes below the fields."""
+        if not fits(asked, {"file", "path", "old", "new"}) or asked["path"] != [NOTES]:
+            return REFUSED, "nothing was changed"
+        file, old, new = (asked[name] for name in ("file", "old", "new"))
+        if not isinstance(new, str) or len(new) > MOST_NOTES:
+            return REFUSED, f"nothing was changed: notes have {MOST_NOTES:,} letters at most"
+        return self._remade(file, (NOTES,), lambda raw: with_notes(file, raw, old, new))
 
     def things(self, file: str) -> list[dict[str, Any]]:
         """Each part of a unit's file, with what it has and what could be added to it."""
@@ -141,7 +158,7 @@ class Editor:
 
     def field(self, asked: Any) -> tuple[int, str]:
         """Add a field, a line of a list or a part under a name, set it, or take it away."""
-        if not _fits(asked, {"file", "path", "old", "way", "value"}):
+        if not fits(asked, {"file", "path", "old", "way", "value"}):
             return REFUSED, "nothing was changed"
         file, path, old, way = (asked[name] for name in ("file", "path", "old", "way"))
         if not isinstance(old, str) or way not in ("add", "set", "away"):
@@ -205,7 +222,7 @@ class Editor:
                 if status != DONE:
                     return status, said
                 return status, f"{last.file} is as it was{self._without_picture(last)}"
-            back = _Change(last.file, last.path, last.new, last.old)
+            back = TextChange(last.file, last.path, last.new, last.old)
             status, said = self._write(back, undoing=True)
             return status, f"{last.file} is as it was" if status == DONE else said
 
@@ -245,7 +262,7 @@ class Editor:
             return _unwritable(error)
         return DONE, f"{file} is changed"
 
-    def _write(self, change: _Change, *, undoing: bool = False) -> tuple[int, str]:
+    def _write(self, change: TextChange, *, undoing: bool = False) -> tuple[int, str]:
         try:
             raw = (self._content / change.file).read_bytes()
         except OSError as error:
@@ -258,30 +275,3 @@ class Editor:
 
 def _unwritable(error: OSError) -> tuple[int, str]:
     return REFUSED, f"the file cannot be written ({error.strerror})"
-
-
-def _fits(asked: Any, names: set[str]) -> bool:
-    """Whether a page asks for something at a place of a unit's file, in the form that ours has."""
-    if not isinstance(asked, dict) or set(asked) != names:
-        return False
-    path = asked["path"]
-    steps = isinstance(path, list) and path and all(type(one) in (str, int) for one in path)
-    return bool(steps) and isinstance(asked["file"], str) and is_units_file(asked["file"])
-
-
-def is_units_file(file: str) -> bool:
-    """Whether it names a unit's own file or one of its lessons, and nothing outside."""
-    found = _FILE.match(file)
-    return bool(found and is_slug(found.group(1)))
-
-
-def _change(asked: Any) -> _Change | None:
-    """What a page asks for, if it has the form that ours has."""
-    if not _fits(asked, {"file", "path", "old", "new"}):
-        return None
-    file, path, old, new = (asked[name] for name in ("file", "path", "old", "new"))
-    if not isinstance(old, str) or not isinstance(new, str):
-        return None
-    if not new.strip() or len(new) > MOST_LETTERS:
-        return None
-    return _Change(file, tuple(path), old, new)

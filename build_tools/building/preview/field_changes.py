@@ -7,9 +7,9 @@ from typing import Any
 from build_tools.problem import FieldPath
 from build_tools.schema_check.check import faults_of_shape
 from build_tools.schema_check.formats import FIRST, newer_fields
-from build_tools.source.field_edit import with_field
 from build_tools.source.file_lines import EditRefused
 from build_tools.source.front_matter import Document, kind_of_file, read_markdown
+from build_tools.source.row_edit import with_field_or_row
 from build_tools.source.typed.canonical import moves_as_rows
 
 MOST_LETTERS = 600
@@ -39,7 +39,7 @@ def with_sound_field(
 
     In a unit of the `first_format` no field of a later one can stand.
     """
-    made = with_field(file, raw, path, old, value)
+    made = with_field_or_row(file, raw, path, old, value)
     return sound(file, raw, made, first_format=first_format)
 
 

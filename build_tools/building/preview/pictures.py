@@ -11,8 +11,9 @@ import threading
 from pathlib import Path
 from typing import Any
 
+from build_tools.building.preview.asked import is_units_file
 from build_tools.building.preview.dropped import Dropped, as_dropped, free_name, names_taken
-from build_tools.building.preview.editor import DONE, REFUSED, Editor, is_units_file
+from build_tools.building.preview.editor import DONE, REFUSED, Editor
 from build_tools.building.preview.field_changes import as_typed, with_sound_field
 from build_tools.building.preview.things import questions
 from build_tools.pictures.trouble import PictureError

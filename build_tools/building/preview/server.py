@@ -28,7 +28,9 @@ from build_tools.source.media_read import MOST_PICTURE
 
 STATE = "preview-state.json"
 TEXTS, PARTS, THINGS = "preview-texts", "preview-parts", "preview-things"
-"""What can be changed on a page of a file: its texts; its words, numbers and lists; its fields."""
+NOTES = "preview-notes"
+"""What can be changed on a page of a file: its texts; its words, numbers and lists; its fields;
+its notes."""
 CHANGE, SET, MOVE, UNDO = "preview-change", "preview-set", "preview-move", "preview-undo"
 """A text, a value and a part of a list changed, and the last change undone."""
 FIELD = "preview-field"
@@ -38,6 +40,8 @@ PICTURE, ENTER, KEPT = "preview-picture", "preview-enter", "preview-kept"
 _BYTES = "application/octet-stream"
 HERE = "127.0.0.1"
 _MOST_ASKED = 20_000
+_MOST = {PICTURE: MOST_PICTURE, NOTES: 400_000}
+"""Bytes; those of notes, whose letters may have four each."""
 _SECRET_BYTES = 16
 _PATIENCE_SECONDS = 10.0
 """For a request that somebody begins and does not end."""
@@ -137,10 +141,10 @@ class _Handler(BaseHTTPRequestHandler):
             self._send(own, kind_of(name))
         elif self._pictures and name.startswith(f"{KEPT}/"):
             self._send_kept(name.partition("/")[2])
-        elif self._editor and name.partition("/")[0] in (TEXTS, PARTS, THINGS):
+        elif self._editor and name.partition("/")[0] in (TEXTS, PARTS, THINGS, NOTES):
             asked, _, file = name.partition("/")
             ways = {TEXTS: self._editor.texts, PARTS: self._editor.parts,
-                    THINGS: self._editor.things}  # fmt: skip
+                    THINGS: self._editor.things, NOTES: self._editor.notes}  # fmt: skip
             self._send(json.dumps(ways[asked](file)).encode(), KINDS[".json"])
         else:
             self._send_file(name)
@@ -161,9 +165,9 @@ class _Handler(BaseHTTPRequestHandler):
         length = self.headers.get("Content-Length", "")
         if not named or kind != (_BYTES if dropped else KINDS[".json"]):
             self.send_error(403, "only the preview's own pages are answered")
-        elif not dropped and name not in (CHANGE, SET, MOVE, FIELD, ENTER, UNDO):
+        elif not dropped and name not in (CHANGE, SET, MOVE, FIELD, NOTES, ENTER, UNDO):
             self.send_error(404, "no such page or file")
-        elif not length.isdecimal() or int(length) > (MOST_PICTURE if dropped else _MOST_ASKED):
+        elif not length.isdecimal() or int(length) > _MOST.get(asked, _MOST_ASKED):
             self.send_error(413, TOO_LARGE if dropped else "that is too long")
         elif dropped:
             self._take_picture(rest, self.rfile.read(int(length)))
@@ -195,7 +199,8 @@ class _Handler(BaseHTTPRequestHandler):
             return
         editor = self._editor
         made = {CHANGE: editor.change, SET: editor.set, MOVE: editor.move, FIELD: editor.field,
-                ENTER: self._pictures.enter, UNDO: editor.undo}  # fmt: skip
+                NOTES: editor.write_notes, ENTER: self._pictures.enter,
+                UNDO: editor.undo}  # fmt: skip
         status, said = made[name](asked)
         file = asked.get("file") if isinstance(asked, dict) else None
         undo = editor.undoes(file) if isinstance(file, str) else ""

@@ -70,7 +70,9 @@ def _things(data: Any, here: Place | None, path: FieldPath, all_of: Any) -> Iter
 def _list(data: list[Any], here: Place, path: FieldPath, all_of: Any) -> Iterator[Thing]:
     """A list as a thing, where a line can be added to it."""
     asked = wanted("", here.part.get("items", {}), here.within, needed=True)
-    rows = any(isinstance(one, str) for one in data) and asked.takes == "fields"
+    # a move that is added to rows becomes a row; other lists of fields have none
+    odd = any(isinstance(one, str) for one in data) and asked.takes == "fields"
+    rows = odd and path[:1] != ("motifs",)
     room = len(data) < here.part.get("maxItems", len(data) + 1)
     if room and not rows and path != ("steps",) and _is_lines(asked):
         yield Thing(path, mark_around(all_of, path), (asked,), (), len(data))

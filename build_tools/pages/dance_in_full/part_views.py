@@ -20,8 +20,8 @@ from build_tools.views.words.doing import odd_group_in_words
 from build_tools.views.words.plain_words import (
     counts_in_words,
     danced_in_words,
-    listed,
     seconds_in_words,
+    told_apart,
     transition_in_words,
 )
 from build_tools.views.words.punctuation import capital, sentence
@@ -178,7 +178,7 @@ def choice_views(unit: Unit) -> tuple[ChoiceView, ...]:
         found.append(
             ChoiceView(
                 choice.what,
-                sentence(listed(choice.options, "or")),
+                sentence(told_apart(choice.options, "or")),
                 told,
                 sentence(choice.if_not),
             )

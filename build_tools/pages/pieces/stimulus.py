@@ -9,7 +9,7 @@ from build_tools.model.work import Work
 from build_tools.page_words.words import _
 from build_tools.pages.frame.frame import Link
 from build_tools.pages.pieces.unit_card import is_picture, is_recording
-from build_tools.pages.pieces.verse import verse
+from build_tools.pages.pieces.verse import verse, verse_of
 from build_tools.views.words.unit_in_words import item_credit
 
 
@@ -55,7 +55,7 @@ def _anchor(number: int) -> str:
 
 def _item(unit: Unit, number: int, item: Work) -> ItemView:
     text = " ".join(item.text_version.split()) if item.text_version else None
-    lines = () if item.file else verse(unit.notes, item.title)
+    lines = () if item.file else verse(unit.notes, item.title) or verse_of(item)
     return ItemView(
         anchor=_anchor(number),
         title=item.title,

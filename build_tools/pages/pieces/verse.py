@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import re
 
+from build_tools.model.work import Work
+
 _HEADING = re.compile(r"^#{1,6}\s+(.*?)\s*$")
 _BREAK = ("  ", "\\")
 
@@ -22,3 +24,12 @@ def verse(notes: str, title: str) -> tuple[tuple[str, ...], ...]:
         elif inside:
             stanza.append(line)
     return tuple(found)
+
+
+def verse_of(item: Work) -> tuple[tuple[str, ...], ...]:
+    """The stanzas of a poem whose text version has lines of its own; none of other words."""
+    text = (item.text_version or "").strip()
+    if "\n" not in text:
+        return ()
+    stanzas = re.split(r"\n\s*\n", text)
+    return tuple(tuple(line.strip() for line in one.splitlines()) for one in stanzas)

@@ -21,7 +21,7 @@ from build_tools.views.dance.additions import lesson_adds
 from build_tools.views.dance.dance_in_words import dance_told
 from build_tools.views.dance.growth import Growth, growth
 from build_tools.views.diagrams.named_strip import Grown, StripLook, named_strip
-from build_tools.views.words.plain_words import listed
+from build_tools.views.words.plain_words import listed, told_apart
 from build_tools.views.words.topics import topics_in_words
 from build_tools.views.words.unit_in_words import lessons_in_words, tried_in_words, years_in_words
 
@@ -155,7 +155,7 @@ def _row(unit: Unit, lesson: Lesson, so_far: Growth) -> LessonRow:
     grown = Grown(so_far.before, so_far.today, so_far.joined)
     settled = lesson_adds(unit, lesson).settled
     chosen = [unit.dance.choices[name].what for name in settled if name in unit.dance.choices]
-    choose = listed([f"{what[:1].lower()}{what[1:]}" for what in chosen])
+    choose = told_apart([f"{what[:1].lower()}{what[1:]}" for what in chosen])
     return LessonRow(
         number=lesson.number,
         title=lesson.title,

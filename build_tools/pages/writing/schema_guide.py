@@ -23,6 +23,8 @@ class FieldGuide:
     """The schema’s own description of the field."""
     form: str
     """What may be written: a line of words, a number; empty where the meaning says it."""
+    left_out: str
+    """What it is where it is not written; empty where nothing follows."""
     example: str | None
     """How it looks in a real unit."""
     parts: tuple[FieldGuide, ...]
@@ -65,9 +67,10 @@ class _Guide:
     ) -> FieldGuide:
         return FieldGuide(
             name=name,
-            needed=needed,
+            needed=needed and "left_out" not in schema,
             meaning=schema.get("description", ""),
             form=_unless_said(self._form(schema), schema.get("description", "")),
+            left_out=schema.get("left_out", ""),
             example=example,
             parts=self._inside(schema, depth),
         )

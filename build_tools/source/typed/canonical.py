@@ -18,6 +18,7 @@ import yaml
 
 from build_tools.problem import FieldPath
 from build_tools.shapes.shape import ANY, Shape
+from build_tools.source.said_once.in_one_line import line_at
 from build_tools.source.typed.folding import can_fold, folded
 from build_tools.source.typed.quotes import needs_marks
 from build_tools.source.typed.rows import aligned, rows_of, spread
@@ -100,6 +101,12 @@ class _Writer:
         elif isinstance(value, Mapping) and value:
             yield f"{head}{tail}"
             yield from self.fields(value, shape, path, depth + 1)
+        elif isinstance(value, list) and (line := line_at(path, value, shape)) is not None:
+            yield from self._above_inner(path, head)
+            if isinstance(line, str):
+                yield from text_lines(head, line, tail, depth + 1, fold=False)
+            else:
+                yield f"{head} {line}{tail}"
         elif isinstance(value, list) and value and not _is_short(value, head, shape):
             yield f"{head}{tail}"
             yield from self.lines(value, shape, path, depth + 1)

@@ -11,6 +11,7 @@ from typing import Any
 
 from build_tools.problem import FieldPath
 from build_tools.shapes.shape import ANY, Shape
+from build_tools.source.said_once.in_one_line import in_one_text, parts_of
 from build_tools.source.scalars import MOST_DEPTH, MOST_ENTRIES
 from build_tools.source.typed.cursor import Cursor, Open
 from build_tools.source.typed.lines import Key, Line, bullet, key_of, like_a_name, plain_bullet
@@ -141,6 +142,10 @@ class _Reader:
         marked = shape.takes == "any" and rest.text[:1] in ("|", ">", '"', "'")
         if shape.takes == "text" or marked:
             return self.texts.read(rest, line.indent, path)
+        if in_one_text(shape, key.meant) and rest.text[:1] not in ("", "#", "[", "{", "("):
+            words = self.texts.read(rest, line.indent, path)
+            parts = parts_of(words or "", shape.each or ANY, key.meant)
+            return words if parts is None else parts
         if rest.text and not rest.text.startswith("#"):
             return self.short.read(shape, rest, line.indent, path, key.meant)
         if rest.text:

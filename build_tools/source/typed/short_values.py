@@ -7,6 +7,7 @@ from typing import Any
 
 from build_tools.problem import Fault, FieldPath
 from build_tools.shapes.shape import ANY, Shape
+from build_tools.source.said_once.in_one_line import plainly
 from build_tools.source.typed.cursor import Cursor
 from build_tools.source.typed.flow import balanced, read_flow
 from build_tools.source.typed.lines import Line
@@ -85,6 +86,9 @@ class ShortReader:
             return as_written(words, quoted=False)
         if each.takes == "fields":
             return self._years(each, words, rest, path) or as_written(words, quoted=False)
+        in_one = plainly(words, each, name)
+        if in_one is not None:
+            return in_one
         if each.takes == "text":
             if "," in words or ";" in words:
                 return words

@@ -103,7 +103,8 @@ def text_of(unit: Unit, item: Work) -> str:
             end = headings[place + 1].start() if place + 1 < len(headings) else len(unit.notes)
             found = unit.notes[heading.end() : end].strip().split("\n\n")
             return "\n\n".join(part for part in found if _letters(part) in whole)
-    return item.text_version or ""
+    # a line of a poem ends where it was written to end
+    return re.sub(r"(?<=\S)[ \t]*\n(?=[ \t]*\S)", "\\\\\n", (item.text_version or "").strip())
 
 
 def _letters(text: str) -> str:

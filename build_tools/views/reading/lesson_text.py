@@ -72,7 +72,9 @@ def text_by_field(lesson: Lesson) -> Iterator[FieldText]:
     yield from _named("change", lesson.change)
     yield from _named("if", lesson.trouble)
     yield FieldText(("not_dancing",), "not_dancing", lesson.not_dancing)
-    yield from _listed(("safety",), lesson.safety)
+    # what the unit says for every lesson is read where it stands
+    own = lesson.safety[: len(lesson.safety) - lesson.standing]
+    yield from _listed(("safety",), own)
     for word, plain in lesson.words.items():
         yield FieldText(("words", word), "words", f"{word}: {plain}")
 

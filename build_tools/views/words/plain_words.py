@@ -107,6 +107,11 @@ def listed(words: Sequence[str], last: str = "and") -> str:
     return row(words, last)
 
 
+def told_apart(words: Sequence[str], last: str = "and") -> str:
+    """Words in a row, with semicolons between where one of them has a comma inside."""
+    return row(words, last, apart=any("," in one for one in words))
+
+
 def seconds_in_words(length: Seconds) -> str:
     """A length that may vary: 20 to 30 seconds, 1 minute 40 seconds to 2 minutes."""
     least, most = round(length.least), round(length.most)

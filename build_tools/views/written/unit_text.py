@@ -195,6 +195,7 @@ def fields_of_unit(unit: Unit) -> Iterator[FieldText]:
         yield FieldText((field, "in_words"), "in_words", text)
     for word, plain in unit.words.items():
         yield FieldText(("words", word), "words", f"{word}: {plain}")
+    yield from _listed(("safety",), unit.safety)
     yield FieldText(("kit", "wear"), "wear", unit.kit.wear)
     yield from _listed(("kit", "collect"), unit.kit.collect)
     yield FieldText(("kit", "without_props"), "without_props", unit.kit.without_props)

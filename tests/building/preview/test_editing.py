@@ -16,6 +16,7 @@ from build_tools.building.preview.shown import shown
 from build_tools.building.preview.state import State
 from build_tools.checking.check_bank import check_folder
 from build_tools.problem import Problem
+from build_tools.source.file_lines import reading_of
 from build_tools.source.front_matter import Document, read_markdown
 from build_tools.source.item_edit import mark_of
 from tests.building.preview.asking import FILE, FROM_ELSEWHERE, UNIT, post
@@ -344,7 +345,7 @@ def test_the_field_of_a_problem_is_the_innermost_on_its_line(bank: Path) -> None
 def steps_of(bank: Path) -> list[dict[str, object]]:
     read = read_markdown(FILE, (bank / FILE).read_bytes())
     assert isinstance(read, Document)
-    return list(read.data["steps"])
+    return list(reading_of(read).data["steps"])
 
 
 def test_choices_and_numbers_of_a_step_change_that_line_alone(page: Page, bank: Path) -> None:

@@ -18,6 +18,7 @@ from build_tools.views.words.plain_words import (
     fit_in_words,
     listed,
     seconds_in_words,
+    told_apart,
     transition_in_words,
 )
 from tests.support.sound_bank import whole_bank
@@ -123,3 +124,11 @@ def test_a_part_of_the_body_is_said_in_plain_english(
 ) -> None:
     action = Action("gesture", Fraction(1), body_part=part, part_chosen=chosen)
     assert action_in_words(action, "") == said
+
+
+def test_things_with_commas_inside_are_told_apart_by_semicolons() -> None:
+    assert told_apart(["red", "blue", "green"], "or") == "red, blue or green"
+    assert told_apart(["low, on bent knees", "tall", "both"], "or") == (
+        "low, on bent knees; tall; or both"
+    )
+    assert told_apart(["low, on bent knees"], "or") == "low, on bent knees"

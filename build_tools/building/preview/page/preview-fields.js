@@ -12,7 +12,8 @@
   const dialog = made("dialog", { id: "preview-dialog" }, close, title, told, inside);
   dialog.setAttribute("aria-labelledby", title.id);
   document.body.append(dialog);
-  close.addEventListener("click", () => dialog.close());
+  const guard = preview.guarded(dialog, told);
+  close.addEventListener("click", () => guard.mayLeave() && dialog.close());
 
   let things = [];
   const same = (one, other) => one.length === other.length && one.every((step, n) => step === other[n]);
@@ -49,7 +50,7 @@
     const wants = control({ ...asked, needed: true, alone: true }, now);
     const form = made("form", {}, wants.element);
     const keep = made("button", { type: "submit", textContent: does });
-    form.append(made("p", {}, keep, " ", button("Back", "", () => show(thing))));
+    form.append(made("p", {}, keep, " ", button("Back", "", () => guard.mayLeave() && show(thing))));
     form.addEventListener("submit", (event) => {
       event.preventDefault();
       const empty = isEmpty(wants.inner ? wants.inner() : wants.value());
@@ -58,6 +59,28 @@
     });
     inside.replaceChildren(form);
     (form.querySelector("textarea, input, select") || keep).focus();
+  }
+
+  // What stands below the fields, as it is typed: headings, lists and paragraphs of their own.
+  async function notes(thing) {
+    const got = await fetch(preview.at(`preview-notes/${preview.file}`), { cache: "no-store" });
+    const { text, mark } = await got.json();
+    told.textContent = "";
+    title.textContent = "The notes below the fields";
+    const area = made("textarea", { id: "preview-notes", rows: 18, value: text });
+    const about = made("small", { id: "preview-notes-about", textContent: "An empty line starts a paragraph, a hyphen and a space a line of a list, ### and a space a heading. **Two stars** on both sides make words strong." });
+    area.setAttribute("aria-describedby", about.id);
+    const form = made("form", {}, made("div", { className: "preview-asked" }, made("label", { htmlFor: area.id, textContent: "Notes" }), about, area));
+    form.append(made("p", {}, made("button", { type: "submit", textContent: "Keep them" }), " ", button("Back", "", () => guard.mayLeave() && show(thing))));
+    form.addEventListener("submit", async (event) => {
+      event.preventDefault();
+      const asked = { file: preview.file, path: ["notes"], old: mark, new: area.value };
+      const { ok, said: words } = await preview.send("preview-notes", asked);
+      if (ok) dialog.close();
+      else told.textContent = words;
+    });
+    inside.replaceChildren(form);
+    area.focus();
   }
 
   function missing(thing, asked) {
@@ -103,6 +126,7 @@
 
   // A part: what it has, what can be added, and the parts in it.
   function show(thing) {
+    guard.anew();
     told.textContent = "";
     title.textContent = thing.called + (thing.says ? `: ${thing.says}` : "");
     const lists = listsOf(thing);
@@ -112,6 +136,7 @@
     const up = around ? [made("p", {}, button(`Back to: ${around.called}`, "", () => show(around)))] : [];
     inside.replaceChildren(
       ...up,
+      ...(thing.path.length ? [] : [made("p", {}, button("Change the notes below the fields…", "", () => notes(thing)))]),
       ...group("Add", adds, "preview-adds"),
       ...group("It has", has.map((asked) => present(thing, asked))),
       ...group("Parts of it", partsOf(thing).map(inner)),

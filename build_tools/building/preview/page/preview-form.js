@@ -12,6 +12,32 @@
   preview.plain = (text) => text.replace(/\s+/g, " ").trim();
   const { made, plain } = preview;
 
+  // What is typed in a window is not dropped at the first Escape: it is said once, and the second
+  // time it goes.
+  const LOSES = "What you typed is not in the file. Do that once more to leave it, or go on typing.";
+  preview.guarded = (dialog, told) => {
+    let typed = false;
+    let asked = false;
+    const mayLeave = () => {
+      if (!typed || asked) return true;
+      asked = true;
+      told.textContent = LOSES;
+      return false;
+    };
+    dialog.addEventListener("input", () => {
+      typed = true;
+      asked = false;
+    });
+    dialog.addEventListener("keydown", (event) => {
+      if (event.key === "Escape" && !mayLeave()) event.preventDefault();
+    });
+    dialog.addEventListener("cancel", (event) => {
+      if (!mayLeave()) event.preventDefault();
+    });
+    dialog.addEventListener("close", () => (typed = asked = false));
+    return { mayLeave, anew: () => (typed = asked = false) };
+  };
+
   const said = (word) => ({ true: "yes", false: "no" })[word] || String(word);
   const first = (about) => about.replace(/(\. ).*$/s, ".");
 

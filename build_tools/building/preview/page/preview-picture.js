@@ -13,7 +13,8 @@
   const dialog = made("dialog", { id: "preview-picture" }, title, told, inside, made("p", {}, leave));
   dialog.setAttribute("aria-labelledby", title.id);
   document.body.append(dialog);
-  leave.addEventListener("click", () => dialog.close());
+  const guard = preview.guarded(dialog, told);
+  leave.addEventListener("click", () => guard.mayLeave() && dialog.close());
 
   function say(words) {
     inside.replaceChildren();
