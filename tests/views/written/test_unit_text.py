@@ -47,6 +47,7 @@ ADDED: dict[FieldPath, object] = {
     ("tried", "with"): "two classes of Year 4",
     ("tried", "where"): "a school hall",
     ("tried", "changed"): "one step was too long",
+    ("safety",): ["The floor is clear."],
     ("allow",): {"half-hall-missing": "the hall is never shared"},
     ("stimulus", "items", 0, "changes"): "cut at the side",
     ("developments", "by-elbow"): {
