@@ -35,12 +35,12 @@
       for (const one of others.slice(many - 1)) one.remove();
       let last = others.slice(0, many - 1).at(-1) ?? first;
       for (let number = others.length + 2; number <= many; number += 1) {
-        const copy = (others[0] ?? first).cloneNode(true);
+        const copy = first.cloneNode(true);
         copy.classList.add("copy");
         copy.removeAttribute("data-copied");
         copy.dataset.copy = String(number);
         copy.setAttribute("aria-hidden", "true");
-        for (const drawing of copy.querySelectorAll("svg[id]")) pointed(drawing);
+        for (const named of copy.querySelectorAll("[id]")) pointed(named);
         last.after(copy);
         last = copy;
       }
@@ -49,11 +49,13 @@
     }
 
     // a copy shows the first one's drawing: a name stands on a page once
-    function pointed(drawing) {
+    function pointed(named) {
       const use = document.createElementNS("http://www.w3.org/2000/svg", "use");
-      use.setAttribute("href", `#${drawing.id}`);
-      drawing.removeAttribute("id");
-      drawing.replaceChildren(use);
+      use.setAttribute("href", `#${named.id}`);
+      named.removeAttribute("id");
+      if (named.localName !== "svg") { named.replaceWith(use); return; }
+      named.removeAttribute("role");
+      named.replaceChildren(use);
     }
 
     function rows(many) {

@@ -12,7 +12,7 @@ from build_tools.model.dance import Dance
 from build_tools.model.unit import Unit
 from build_tools.movement.development import actions_of
 from build_tools.page_words.words import N_, _, of_schema
-from build_tools.pages.handouts.handed_out import CardSetView, CardView
+from build_tools.pages.handouts.handed_out import CardSetView, CardView, by_hand
 from build_tools.pages.pieces.motif_drawn import MotifDrawn, motif_drawn
 from build_tools.views.dance.moves_before import moves_before
 from build_tools.views.diagrams.body_sprite import BodyDrawn, body_drawn, body_picture
@@ -85,18 +85,19 @@ def device_cards(bank: Bank, unit: Unit, printed: ToPrint) -> Devices:
 def card_set(one: CardSet, bodies: Mapping[str, BodyDrawn], devices: Devices) -> CardSetView:
     """A set of cards as the page shows it; `bodies` by the words of the moves they show."""
     told = one.kind is Kind.DEVICES
+    in_a_row = _(_SETS_IN_A_ROW.get(one.grouping, _SET_IN_A_ROW)) if one.grouping else None
     return CardSetView(
         anchor=one.anchor,
         heading=_(_HEADINGS[one.kind]),
         size="device" if told else "small" if one.grouping else _SIZES.get(one.kind, "word"),
         grouping=one.grouping,
         said=_(_SETS.get(one.grouping, _SET)) if one.grouping else None,
-        in_a_row=_(_SETS_IN_A_ROW.get(one.grouping, _SET_IN_A_ROW)) if one.grouping else None,
+        in_a_row=in_a_row,
         cards=tuple(
             _device(devices, word, n) if told else _card(word, bodies.get(word.casefold()), one)
             for n, word in enumerate(one.cards, start=1)
         ),
-        copies=tuple(range(2, one.sets + 1)),
+        by_hand=by_hand(one.sets, in_a_row or ""),
     )
 
 
@@ -104,17 +105,13 @@ def _device(devices: Devices, word: str, place: int) -> CardView:
     shown, means = devices.drawn.get(word), devices.cards[word].plain
     if shown is None:
         return CardView(capital(of_schema(word)), False, None, means)
-    svg, anchor = str(shown.picture.svg), f"at-device-{place}"
-    box = svg.partition('viewBox="')[2].partition('"')[0]
+    anchor = f"at-device-{place}"
     return CardView(
         word=capital(of_schema(word)),
         wide=False,
         body=None,
         means=means,
-        drawing=Markup(svg.replace("<svg ", f'<svg id="{anchor}" ', 1)),
-        drawn_again=Markup(
-            f'<svg class="drawing" aria-hidden="true" viewBox="{box}"><use href="#{anchor}"/></svg>'
-        ),
+        drawing=Markup(str(shown.picture.svg).replace("<svg ", f'<svg id="{anchor}" ', 1)),
     )
 
 

@@ -6,12 +6,19 @@ from dataclasses import dataclass
 
 from markupsafe import Markup
 
+from build_tools.page_words.words import _
 from build_tools.pages.pieces.picture import Picture
+
+
+def by_hand(many: int, each: str) -> str | None:
+    """How often to print what is wanted so `many` times, where no script makes the copies."""
+    said = _("Print this side {number} times: {each}.", number=many, each=each)
+    return said if many > 1 else None
 
 
 @dataclass(frozen=True, slots=True)
 class StripView:
-    """A strip, and as many as there are groups."""
+    """A strip; the page's script makes as many as there are groups."""
 
     heading: str
     """What it is and who gets one: Crab, one for each pair."""
@@ -21,18 +28,14 @@ class StripView:
     """How it is made from another; None for a motif as first made."""
     picture: Picture
     """The strip."""
-    anchor: str
-    """The name by which copies show the same drawing."""
-    box: str
-    """The room that the drawing takes, as copies have to say."""
     choices: tuple[str, ...]
     """What pupils choose, each with a line to write it on."""
     grouping: str
     """The grouping of which each group has one."""
     count: str
     """How many there are."""
-    copies: tuple[int, ...]
-    """The number of each further copy."""
+    by_hand: str | None
+    """How often to print the side where no script makes the copies; None where it is once."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,8 +74,6 @@ class CardView:
     """What it is, in a plain sentence, on a card that says so."""
     drawing: Markup | None = None
     """A motif that shows it."""
-    drawn_again: Markup | None = None
-    """The same drawing on copies, which point to the first."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,8 +95,8 @@ class CardSetView:
     """The same where it goes on from the heading."""
     cards: tuple[CardView, ...]
     """The cards of one set."""
-    copies: tuple[int, ...]
-    """The number of each further set."""
+    by_hand: str | None
+    """How often to print the side where no script makes the copies; None where it is once."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -21,6 +21,7 @@ from build_tools.pages.handouts.handed_out import (
     PictureView,
     StripView,
     TextView,
+    by_hand,
 )
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.labelled import Labelled
@@ -197,18 +198,15 @@ def _strip(
 ) -> StripView:
     name = capital(name_in_words(handed.name))
     made = unit.dance.developments.get(handed.name)
-    anchor = f"at-drawing-{place}"
-    svg = str(drawn.svg)
+    named = str(drawn.svg).replace("<svg ", f'<svg id="at-drawing-{place}" ', 1)
     each = _(_EACH.get(handed.grouping, _EACH_GROUP))
     return StripView(
         heading=f"{name}, {each}",
         name=name,
         how=sentence(development_in_words(made, unit.dance.sides)) if made else None,
-        picture=replace(drawn, svg=Markup(svg.replace("<svg ", f'<svg id="{anchor}" ', 1))),
-        anchor=anchor,
-        box=svg.partition('viewBox="')[2].partition('"')[0],
+        picture=replace(drawn, svg=Markup(named)),
         choices=choices,
         grouping=handed.grouping,
         count=str(handed.copies),
-        copies=tuple(range(2, handed.copies + 1)),
+        by_hand=by_hand(handed.copies, each),
     )

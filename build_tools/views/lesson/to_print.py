@@ -17,6 +17,8 @@ from build_tools.views.lesson.handouts import action_words, copies_for, strips_t
 
 _ALL = re.compile(r"\b(?:both|all|drawings|pictures)\b", re.IGNORECASE)
 _HEADING = re.compile(r"^#{1,6} +(?P<title>.+?)\s*$", re.MULTILINE)
+_HEARD = ".mp3"
+"""The end of a recording's name: it is played, not printed."""
 _LITTLE = frozenset({"the", "and", "of", "a", "an", "at", "in", "on", "both", "all", "drawing"})
 
 
@@ -116,7 +118,11 @@ def _meant(unit: Unit, lesson: Lesson, line: str, drawn: bool) -> tuple[Work, ..
 
     A line that names a picture of the lesson's own means that, which is printed anyway.
     """
-    items = tuple(item for item in unit.stimulus.items if bool(item.file) == drawn)
+    items = tuple(
+        item
+        for item in unit.stimulus.items
+        if bool(item.file) == drawn and not (item.file or "").endswith(_HEARD)
+    )
     named = _names(line)
     own = lesson.pictures if drawn else ()
     if any(named & _names(one.title) for one in own):

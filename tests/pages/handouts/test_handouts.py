@@ -21,6 +21,7 @@ from build_tools.pages.handouts.handouts import (
     handouts_page,
 )
 from build_tools.views.lesson.handouts import copies_for, strips_to_hand
+from build_tools.views.lesson.to_print import to_print
 from tests.support.drawn import Seen, page_seen
 from tests.support.sound_bank import every_unit, real_bank, real_unit, whole_bank
 
@@ -75,10 +76,23 @@ def test_all_that_is_made_changed_or_danced_has_its_strips(unit: Unit, lesson: L
         for name in (*step.makes, *step.develops, *step.dances, *step.shows):
             if name in unit.dance.motifs or name in unit.dance.developments:
                 assert name in handed
-    found = seen(unit, lesson)
-    assert len(found.values("div", "data-strip")) == sum(handed.values())
-    hidden = found.values("div", "data-copy")
-    assert len(hidden) == sum(handed.values()) - len(handed)
+    shown = view_of(unit, lesson).strips
+    assert [one.count for one in shown] == [str(many) for many in handed.values()]
+
+
+@pytest.mark.parametrize(("unit", "lesson"), LESSONS, ids=NAMES)
+def test_each_side_stands_once_and_says_how_often_to_print_it(unit: Unit, lesson: Lesson) -> None:
+    """The page's script makes the copies; who has none reads how many there are to be."""
+    view, found = view_of(unit, lesson), seen(unit, lesson)
+    sets = {one.anchor: one.sets for one in to_print(unit, (lesson,)).cards}
+    many = [*(sets[one.anchor] for one in view.card_sets), *(int(s.count) for s in view.strips)]
+    said = [*(one.by_hand for one in view.card_sets), *(one.by_hand for one in view.strips)]
+    for number, words in zip(many, said, strict=True):
+        assert (words is None) == (number == 1)
+        assert words is None or words.startswith(f"Print this side {number} times: one ")
+        assert words is None or words in found.text()
+    drawn = [one for one in found.values("svg", "id") if one.startswith("at-drawing-")]
+    assert len(drawn) == len(set(drawn)) == len(view.strips)
 
 
 def test_the_crabs_strips_by_hand() -> None:
@@ -154,7 +168,7 @@ def test_all_that_a_lesson_asks_to_get_and_that_is_paper_is_printed() -> None:
     assert [card.word for card in letters.cards] == list("ABCD")
     # a set for each row of four of thirty pupils, whose pairs join: six fours, and a six
     assert letters.grouping == "fours"
-    assert len(letters.copies) + 1 == 7
+    assert letters.by_hand == "Print this side 7 times: one set for each group of four."
 
 
 def test_the_mill_story_is_printed_without_the_notes_around_it() -> None:
