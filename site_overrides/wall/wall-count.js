@@ -27,7 +27,7 @@
       button.addEventListener("click", () => toggle(shown));
       shown.score = {
         tempo: Number(tempo), phrase: Number(phrase), loop: true,
-        stretches: [{ name: shown.written, counts: Number(counts), heard: heard ? JSON.parse(heard) : [] }],
+        stretches: [{ name: shown.written, counts: Number(counts), heard: heard ? bank.counts.pieces(JSON.parse(heard)) : [] }],
       };
       place.replaceChildren(button);
       still(shown);

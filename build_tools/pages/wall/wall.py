@@ -6,6 +6,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
+from markupsafe import Markup
+
 from build_tools.model.bank import Bank
 from build_tools.model.dance import Dance
 from build_tools.model.lesson import Lesson, Step
@@ -26,6 +28,7 @@ from build_tools.views.dance.order_danced import order_danced
 from build_tools.views.dance.step_sounding import step_sounding
 from build_tools.views.dance.without_counts import is_counted, lengths_in_words
 from build_tools.views.diagrams.bodies_over_counts import bodies_over_counts
+from build_tools.views.diagrams.body_sprite import BodyDrawn, sprite
 from build_tools.views.lesson.step_facts import StepFacts, step_facts
 from build_tools.views.words.plain_words import counts_in_words, minutes_in_words, name_in_words
 from build_tools.views.words.punctuation import capital, kept_together
@@ -137,6 +140,8 @@ class WallView:
     """Which side is the front, and what the dance calls the others."""
     steps: tuple[WallStep, ...]
     """In the order of the lesson, one on the wall at a time."""
+    bodies: Markup
+    """The bodies that drawings point to, drawn once."""
 
 
 def wall_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
@@ -150,6 +155,13 @@ def wall_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
     )
     own = tuple(WallPicture(o.src, o.shows, o.title) for o in lesson_pictures(lesson))
     first = _pictures(unit)[:1]
+    bodies: list[BodyDrawn] = []
+    steps = tuple(
+        _step(unit.dance, *each, bodies)
+        for each in zip(
+            step_facts(unit, lesson), lesson.steps, standing_plans(unit, lesson), strict=True
+        )
+    )
     view = WallView(
         frame=frame(bank, path, title, lesson.pupils_make, "wall.js"),
         language=unit.language,
@@ -160,20 +172,20 @@ def wall_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         opening=(*(first if lesson.number == 1 else ()), *own),
         picture=next(iter((*own, *first)), None),
         room=the_room(unit.dance),
-        steps=tuple(
-            _step(unit.dance, *each)
-            for each in zip(
-                step_facts(unit, lesson),
-                lesson.steps,
-                standing_plans(unit, lesson),
-                strict=True,
-            )
-        ),
+        steps=steps,
+        bodies=Markup(sprite(bodies)),
     )
     return Page(path, "wall/wall.html", view.frame.title, view)
 
 
-def _step(dance: Dance, facts: StepFacts, step: Step, plans: tuple[Picture, ...]) -> WallStep:
+def _step(
+    dance: Dance,
+    facts: StepFacts,
+    step: Step,
+    plans: tuple[Picture, ...],
+    bodies: list[BodyDrawn],
+) -> WallStep:
+    """The step; `bodies` takes those that its drawings point to."""
     danced = danced_in(dance, step)
     return WallStep(
         data=step_data(facts),
@@ -181,7 +193,7 @@ def _step(dance: Dance, facts: StepFacts, step: Step, plans: tuple[Picture, ...]
         minutes=kept_together(minutes_in_words(step.minutes)),
         groups=groups_words(step.grouping),
         lines=wall_lines(step.task),
-        strips=_strips(dance, danced, step),
+        strips=_strips(dance, danced, step, bodies),
         order=()
         if danced
         else tuple(WallSection(one.letter, one.idea) for one in order_danced(dance, step)),
@@ -219,7 +231,9 @@ def _is_moves(dance: Dance, name: str) -> bool:
     return name in dance.motifs or name in dance.developments
 
 
-def _strips(dance: Dance, danced: tuple[str, ...], step: Step) -> tuple[WallStrip, ...]:
+def _strips(
+    dance: Dance, danced: tuple[str, ...], step: Step, bodies: list[BodyDrawn]
+) -> tuple[WallStrip, ...]:
     """The moves of all that is danced, one after another; marked where the count goes through them.
 
     What the voice says and what is lit must be one: where the step counts anything else, or the
@@ -234,7 +248,9 @@ def _strips(dance: Dance, danced: tuple[str, ...], step: Step) -> tuple[WallStri
         lasts = None if is_counted(dance) else lengths_in_words(actions)
         for row in bodies_over_counts(capital(name_in_words(name)), actions, lasts):
             spans = (f"{float(a + before):g}-{float(b + before):g}" for a, b in row.moves)
-            found.append(WallStrip(picture(row.figure), " ".join(spans) if fits else ""))
+            told = " ".join(spans) if fits else ""
+            found.append(WallStrip(picture(row.figure), told))
+            bodies += row.bodies
         before += length
     return tuple(found)
 

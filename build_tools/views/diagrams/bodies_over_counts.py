@@ -12,18 +12,21 @@ from dataclasses import dataclass
 from fractions import Fraction
 from itertools import zip_longest
 
-from build_tools.body.poses import moved
 from build_tools.model.dance import Action
 from build_tools.movement.counts import figures
 from build_tools.page_words.words import _
 from build_tools.views.dance.left_open import OPEN
 from build_tools.views.dance.moves_before import moves_before, shown
-from build_tools.views.diagrams.body_figure import HEIGHT
-from build_tools.views.diagrams.body_lines import inked
-from build_tools.views.diagrams.body_scenes import Scene, scene
+from build_tools.views.diagrams.body_sprite import (
+    FLOOR,
+    HEIGHT,
+    BodyDrawn,
+    bodies_shown,
+    body_drawn,
+)
 from build_tools.views.diagrams.diagram import Figure
 from build_tools.views.diagrams.strip import FAINT
-from build_tools.views.diagrams.svg import drawing, el, line, num, text, text_width
+from build_tools.views.diagrams.svg import drawing, el, line, num, text, text_width, words_along
 from build_tools.views.words.plain_words import action_in_words, action_label
 
 WIDTH = 1160
@@ -36,17 +39,16 @@ _LEAST_BODY = 0.62
 _HIGH = {"low": 58, "middle": 84, "high": 110}
 _FEET, _FLOOR = HEIGHT + 4, HEIGHT + 4 + 118
 _ROW = _FLOOR + 46
-_STANDS = 144
-"""Where the floor is in the picture of a body."""
 
 
 @dataclass(frozen=True, slots=True)
 class RowOfMoves:
-    """One row of moves as a drawing."""
+    """One row of moves as a drawing, and the bodies that its page has to draw once."""
 
     figure: Figure
     moves: tuple[tuple[Fraction, Fraction], ...]
     """From which count to which each move of the row lasts, from 0 for the first of all."""
+    bodies: tuple[BodyDrawn, ...]
 
 
 def bodies_over_counts(
@@ -56,8 +58,8 @@ def bodies_over_counts(
 
     `lasts` says how long each lasts where nobody counts; then there are no numbers.
     """
-    scenes = _scenes(actions)
-    counts = _counts_to_a_row(actions, scenes)
+    bodies = _bodies(actions)
+    counts = _counts_to_a_row(actions, bodies)
     rows = _rows(actions, counts)
     told = [action_in_words(action, long) for action, long in zip_longest(actions, lasts or ())]
     found, first = [], 0
@@ -68,21 +70,23 @@ def bodies_over_counts(
         if len(rows) > 1 and lasts is None:
             one, last = figures(moves[0][0] + 1), figures(moves[-1][1])
             named = _("{title}, counts {first} to {last}", title=title, first=one, last=last)
-        drawn = _drawn(named, row, scenes[first:end], counts, lasts is None)
-        found.append(RowOfMoves(Figure(named, drawn, tuple(told[first:end])), moves))
+        standing = bodies[first:end]
+        drawn = _drawn(named, row, standing, counts, lasts is None)
+        figure = Figure(named, drawn, tuple(told[first:end]))
+        found.append(RowOfMoves(figure, moves, tuple(one for one in standing if one)))
         first = end
     return tuple(found)
 
 
-def _scenes(actions: Sequence[Action]) -> list[Scene | None]:
-    """The picture of each move after the one before it; none of what pupils choose."""
+def _bodies(actions: Sequence[Action]) -> list[BodyDrawn | None]:
+    """The body in each move after the one before it; none in what pupils choose."""
     return [
-        scene(moved(known, before)) if (known := shown(action)) else None
+        body_drawn(known, before) if (known := shown(action)) else None
         for action, before in zip(actions, moves_before(actions), strict=True)
     ]
 
 
-def _counts_to_a_row(actions: Sequence[Action], scenes: Sequence[Scene | None]) -> int:
+def _counts_to_a_row(actions: Sequence[Action], bodies: Sequence[BodyDrawn | None]) -> int:
     longest = max((action.counts for action in actions), default=Fraction(1))
     total = sum((action.counts for action in actions), Fraction(0))
     for counts in _ROW_COUNTS:
@@ -90,13 +94,13 @@ def _counts_to_a_row(actions: Sequence[Action], scenes: Sequence[Scene | None]) 
         per = WIDTH / counts
         if longest <= counts and all(
             _fits(action, drawn, float(action.counts) * per)
-            for action, drawn in zip(actions, scenes, strict=True)
+            for action, drawn in zip(actions, bodies, strict=True)
         ):
             return counts
     return max(min(8, -int(-total // 1)), -int(-longest // 1))
 
 
-def _fits(action: Action, drawn: Scene | None, room: float) -> bool:
+def _fits(action: Action, drawn: BodyDrawn | None, room: float) -> bool:
     word = text_width(action_label(action), _WORD, bold=True)
     return word <= room - 20 and (drawn is None or room / drawn.width >= _LEAST_BODY)
 
@@ -117,7 +121,7 @@ def _rows(actions: Sequence[Action], counts: int) -> list[list[tuple[Fraction, A
 def _drawn(
     title: str,
     row: Sequence[tuple[Fraction, Action]],
-    scenes: Sequence[Scene | None],
+    bodies: Sequence[BodyDrawn | None],
     counts: int,
     counted: bool,
 ) -> str:
@@ -125,18 +129,19 @@ def _drawn(
     end = row[-1][0] + row[-1][1].counts
     pieces = [
         _move(action, drawn, float(at - first) * per, per)
-        for (at, action), drawn in zip(row, scenes, strict=True)
+        for (at, action), drawn in zip(row, bodies, strict=True)
     ]
     pieces.append(line(2, _FLOOR, float(end - first) * per - 2, _FLOOR, 4))
     if counted:
-        pieces += [
-            text(str(count + 1), (count + 0.5 - float(first)) * per, _ROW - 6, _NUMBER, "middle")
+        told = [
+            ((count + 0.5 - float(first)) * per, str(count + 1))
             for count in range(-int(-first // 1), -int(-end // 1))
         ]
+        pieces.append(words_along(told, _ROW - 6, _NUMBER))
     return drawing(title, WIDTH, _ROW, *pieces, kind="bodies-over-counts")
 
 
-def _move(action: Action, drawn: Scene | None, x: float, per: float) -> str:
+def _move(action: Action, drawn: BodyDrawn | None, x: float, per: float) -> str:
     """A bar with its word, and the body above it."""
     wide = float(action.counts) * per
     start, _to, end = (action.level or "middle").partition(" to ")
@@ -160,10 +165,8 @@ def _move(action: Action, drawn: Scene | None, x: float, per: float) -> str:
     if drawn is not None:
         size = min(1.0, wide / drawn.width)
         left = x + (wide - drawn.width * size) / 2
-        top = _FEET - HEIGHT * size
-        body = inked(*drawn.pieces, floor=_STANDS)
-        place = f"translate({num(left)} {num(top)}) scale({num(size)})"
-        pieces.append(el("g", body, transform=place, class_="body"))
+        floor = _FEET - (HEIGHT - FLOOR) * size
+        pieces.append(bodies_shown([(drawn, left, 1)], floor, size, class_="body"))
     if pieces and action.kind == OPEN:
         pieces = [el("g", *pieces, opacity=FAINT)]
     return el("g", bar, *pieces, class_="move")

@@ -6,6 +6,7 @@ Seen from behind, the dancer's right is the page's right, as it is for whoever c
 from __future__ import annotations
 
 import math
+import re
 from dataclasses import dataclass
 
 from build_tools.body import seats
@@ -25,6 +26,13 @@ TRUNK, HEAD = 8, 8.3
 _FAR_OPACITY = 0.5
 _PALE = 0.3
 _SEAT_OPACITY = 0.6
+
+PLACED = re.compile(
+    r'<g transform="translate\((?P<right>[-\d.]+) 0\)"(?P<more>[^>]*)>'
+    r"(?P<drawn>(?:<path [^>]*/>)+)</g>"
+)
+"""A body as `body_lines` writes it."""
+_START = re.compile(r"(?<=M)-?[\d.]+")
 
 Point = tuple[float, float]
 
@@ -55,8 +63,10 @@ class View:
 def body_lines(body: Skeleton, view: View, pale: bool = False) -> str:
     """The body drawn, what is far off first; all of it pale where it is only the start.
 
-    The strokes are those of the group that it is drawn into (`inked`).
+    The strokes are those of the group that it is drawn into. It is told from its own middle and put
+    in its place as a whole, to half a unit, so that the same body is the same in every picture.
     """
+    place, view = whole(view.x), View(view.degrees)
     limbs = _limbs(body)
     far = [limbs[n] for n in far_limbs(body, view)]
     drawn = [seat_lines(body, view, pale)] if body.pose.base in SEATED else []
@@ -68,7 +78,19 @@ def body_lines(body: Skeleton, view: View, pale: bool = False) -> str:
     drawn.append(el("path", d=f"M{_n(x)} {_n(y)}h0", stroke_width=2 * HEAD))
     if not pale:
         drawn += _hands(body, view)
-    return el("g", *drawn, opacity=_PALE) if pale else "".join(drawn)
+    pale_too = {"opacity": _PALE} if pale else {}
+    return el("g", *drawn, transform=f"translate({_n(place)} 0)", **pale_too)
+
+
+def in_place(pieces: str) -> str:
+    """The pieces with every body told from the corner of the picture."""
+
+    def told(found: re.Match[str]) -> str:
+        right = float(found["right"])
+        drawn = _START.sub(lambda start: f"{float(start[0]) + right:g}", found["drawn"])
+        return f"<g{found['more']}>{drawn}</g>" if found["more"] else drawn
+
+    return PLACED.sub(told, pieces)
 
 
 def far_limbs(body: Skeleton, view: View) -> list[int]:
@@ -86,7 +108,7 @@ def inked(*pieces: str, floor: float) -> str:
     """The pieces in one group of strokes, their 0 on the floor."""
     return el(
         "g",
-        *pieces,
+        in_place("".join(pieces)),
         fill="none",
         stroke="currentColor",
         stroke_width=LIMB,

@@ -20,9 +20,8 @@ from build_tools.views.dance.moves_before import moves_before, shown
 from build_tools.views.dance.without_counts import lengths_in_words
 from build_tools.views.diagrams.body_sprite import (
     BodyDrawn,
-    bodies_inked,
+    bodies_shown,
     body_drawn,
-    body_shown,
 )
 from build_tools.views.diagrams.diagram import Figure
 from build_tools.views.diagrams.figure_strip_rows import (
@@ -43,6 +42,7 @@ from build_tools.views.diagrams.svg import (
     path,
     text,
     text_width,
+    words_along,
     wrapped,
 )
 from build_tools.views.words.plain_words import action_label
@@ -103,7 +103,7 @@ def figure_strip(
         if len(rows) > 1:
             drawn.append(text(_head(row, actions, before, counted), EDGE, y + SMALL, SMALL))
             y += _HEAD
-        drawn.append(bodies_inked(_bodies(row, actions, bodies, per, scale, y + _BODIES)))
+        drawn.append(bodies_shown(_bodies(row, actions, bodies, per, scale), y + _BODIES, scale))
         drawn += _bars(row, actions, per, y + _FLOOR)
         drawn += _floor(row, actions, lasts, per, y + _FLOOR, before if counted else None)
         told = _told(row, actions, changes, per)
@@ -132,9 +132,10 @@ def _bodies(
     bodies: Sequence[BodyDrawn | None],
     per: float,
     scale: float,
-    floor: float,
-) -> list[str]:
-    """Each over the middle of its bar, moved aside where its neighbours need the room."""
+) -> list[tuple[BodyDrawn, float, float]]:
+    """Each with its left edge and how dark it is: over the middle of its bar, aside where its
+    neighbours need room; faint where pupils vary it.
+    """
     standing = [
         (body, EDGE + float(start + actions[n].counts / 2) * per, actions[n].kind == OPEN)
         for start, n in row
@@ -151,13 +152,9 @@ def _bodies(
         lefts[n] = max(0.0, min(lefts[n], edge - wide))
         edge = lefts[n]
     return [
-        _faint(body_shown(body, left, floor, scale), varied)
+        (body, left, FAINT if varied else 1.0)
         for (body, _middle, varied), left in zip(standing, lefts, strict=True)
     ]
-
-
-def _faint(drawn: str, varied: bool) -> str:
-    return el("g", drawn, opacity=FAINT) if varied else drawn
 
 
 def _bars(row: Row, actions: Sequence[Action], per: float, floor: float) -> list[str]:
@@ -215,10 +212,9 @@ def _floor(
         told = [
             (EDGE + float(start + actions[n].counts / 2) * per, lasts[n] or "") for start, n in row
         ]
-    under = "".join(el("tspan", words, x=round(x, 1)) for x, words in told)
     return [
         path(f"M{num(EDGE)} {num(y)}h{num(float(long) * per)}", 2),
-        el("text", under, y=y + 15, font_size=SMALL, text_anchor="middle"),
+        words_along(told, y + 15, SMALL),
     ]
 
 

@@ -28,7 +28,7 @@ def marks(kind: int, places: Sequence[Mark], *, pale: bool = False) -> str:
     if not places:
         return ""
     shape = "square" if kind % KINDS in (2, 3, 5) else "round"
-    dots = "".join(f"M{short(x)} {short(y)}h.01" for x, y, _ in places)
+    dots = "".join(f"M{short(x)} {short(y)}h0" for x, y, _ in places)
     found = [
         el("path", d="".join(_arrow(*place) for place in places)),
         _stroke(dots, SIZE, shape),

@@ -153,7 +153,7 @@ def _dancers(placed: Sequence[_Dancer]) -> Iterator[str]:
     across, letters = size
     yield el("path", d="".join(_tip(one, across / 2) for one in placed))
     for role in roles:
-        dots = "".join(f"M{_at(one.x, one.y)}h.01" for one in placed if one.role == role)
+        dots = "".join(f"M{_at(one.x, one.y)}h0" for one in placed if one.role == role)
         yield from _ring(dots, role, across)
     yield el(
         "text",
@@ -207,7 +207,7 @@ def _told_roles(section: Section) -> tuple[tuple[int, str], ...]:
 def _legend(section: Section, top: float) -> Iterator[str]:
     x = float(_BESIDE)
     for kind, name in _told_roles(section):
-        yield from _ring(f"M{_at(x + 7, top + 12)}h.01", kind, 13)
+        yield from _ring(f"M{_at(x + 7, top + 12)}h0", kind, 13)
         yield text(name, x + 19, top + 16, SMALL)
         x += 29 + text_width(name, SMALL) * 1.25
 

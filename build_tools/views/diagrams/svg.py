@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
 from html import escape
 
@@ -76,6 +77,28 @@ def text(
     if squeeze is not None and text_width(words, size, bold) > squeeze:
         attributes |= {"textLength": squeeze, "lengthAdjust": "spacingAndGlyphs"}
     return el("text", escape(words), **attributes)
+
+
+def words_along(
+    told: Sequence[tuple[float, str]], y: Number, size: Number, anchor: str = "middle"
+) -> str:
+    """Words on one baseline, each at its own x; letters that stand alone share one list of them."""
+    alone = [(x, words) for x, words in told if len(words) == 1]
+    longer = [(x, words) for x, words in told if len(words) > 1]
+    placed: dict[str, str | Number] = {"x": " ".join(_half(x) for x, _ in alone)} if alone else {}
+    return el(
+        "text",
+        escape("".join(words for _, words in alone)),
+        *(el("tspan", escape(words), x=_half(x)) for x, words in longer),
+        **placed,
+        y=y,
+        font_size=size,
+        text_anchor=anchor,
+    )
+
+
+def _half(value: float) -> str:
+    return num(round(value * 2) / 2)
 
 
 def line(

@@ -18,7 +18,7 @@ from tests.support.drawn import seen_in
 from tests.support.sound_bank import every_unit, unit_named
 
 LARGEST = 10_000
-DOT = re.compile(r"M(-?[\d.]+) (-?[\d.]+)h\.01")
+DOT = re.compile(r"M(-?[\d.]+) (-?[\d.]+)h0")
 
 
 def dots(svg: str) -> list[tuple[float, float]]:

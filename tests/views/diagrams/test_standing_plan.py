@@ -11,7 +11,7 @@ from build_tools.views.dance.on_the_floor import in_a_hall
 from build_tools.views.diagrams.standing_plan import WIDTH, plan_height, standing_plan
 from tests.support.sound_bank import every_unit, whole_bank
 
-_DOTS = re.compile(r"M[-\d.]+ [-\d.]+h\.01")
+_DOTS = re.compile(r"M[-\d.]+ [-\d.]+h0")
 _NUMBERS = re.compile(
     r'<text x="([^"]+)" y="([^"]+)" font-size="\d+" font-weight="700"[^>]*>(\d+)<'
 )
@@ -61,7 +61,7 @@ def test_the_places_are_those_of_the_dance_from_above() -> None:
         )
         dots = {
             (round(float(x)), round(float(y)))
-            for x, y in re.findall(r"M([-\d.]+) ([-\d.]+)h\.01", standing_plan(unit, letter).svg)
+            for x, y in re.findall(r"M([-\d.]+) ([-\d.]+)h0", standing_plan(unit, letter).svg)
         }
         missing = [
             place
