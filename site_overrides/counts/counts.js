@@ -143,7 +143,7 @@
   function stretch(element) {
     const { counts: long, least, most, lasts, join } = element.dataset;
     const name = nameOf(element), short = shortName(element);
-    const heard = element.dataset.heard ? JSON.parse(element.dataset.heard) : [];
+    const heard = element.dataset.heard ? counts.pieces(JSON.parse(element.dataset.heard)) : [];
     return long === undefined
       ? { name, short, least: Number(least), most: Number(most), lasts: Number(lasts), heard }
       : { name, short, counts: Number(long), join: join !== undefined, heard };

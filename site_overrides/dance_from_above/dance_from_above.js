@@ -14,6 +14,7 @@
   function start(root) {
     const data = JSON.parse(root.dataset.dance);
     const { tempo, phrase, parts, sets } = data;
+    for (const one of parts) if (one.heard) one.heard = counts.pieces(one.heard);
     const part = (name) => root.querySelector(`[data-${name}]`);
     const [big, now, whoNow, said, go, next] = ["big", "now", "who-now", "said", "go", "next"].map(part);
     const [choice, role, shownWays, speed, word] = ["choice", "role", "ways", "speed", "word"].map(part);

@@ -1,6 +1,7 @@
 // When each beat falls, and what sounds and is said on it: sums only, no clock and no sound. Times in seconds,
 // tempo in beats a minute. What sounds in a stretch is what its page says, in `heard`: pieces of
-// { sound, from, to, strokes, loud, rate, says } in its counts, or in seconds where it is not counted.
+// { sound, from, to, strokes, loud, rate, says } in its counts, or in seconds where it is not counted. A page writes
+// strokes that go on in even steps as [first, last, step], the step only where it is not 1; `pieces` reads that.
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const counts = (bank.counts ||= {});
@@ -157,6 +158,10 @@
     }
     return { events, words, marks, sounds, beats: now, seconds: (now * 60) / tempo };
   }
+
+  const run = ([first, last, step = 1]) => Array.from({ length: (last - first) / step + 1 }, (_, n) => first + n * step);
+  const places = (told) => told.flatMap((one) => (Array.isArray(one) ? run(one) : one));
+  counts.pieces = (told) => told.map((piece) => ({ ...piece, strokes: places(piece.strokes), loud: places(piece.loud) }));
 
   counts.beats = { ahead, timeOf, beatAt, program, beat, saidAt, strokes, spanStrokes, laid };
 })();

@@ -33,7 +33,10 @@ def page_score(unit: Unit, tempo: int | None = None) -> dict[str, Any]:
     assert view.playing is not None
     stretches = []
     for one in view.stretches:
-        told: dict[str, Any] = {"name": one.name, "heard": json.loads(one.heard or "[]")}
+        told: dict[str, Any] = {
+            "name": one.name,
+            "heard": ask("counts.pieces", json.loads(one.heard or "[]")),
+        }
         if one.counts is None:
             assert one.lasts is not None
             told |= {"lasts": float(one.lasts)}

@@ -35,7 +35,12 @@ def told(heard: Sequence[Heard], tempo: int, counted: bool = True) -> list[dict[
     """The pieces as a page tells them."""
     found = laid(heard, counted=counted, tempo=tempo, phrase=8)
     assert found is not None
-    data: list[dict[str, Any]] = json.loads(heard_data(Sounding(found, known=True, said=True)))
+    return read(heard_data(Sounding(found, known=True, said=True)))
+
+
+def read(written: str) -> list[dict[str, Any]]:
+    """What a page writes as its script reads it."""
+    data: list[dict[str, Any]] = ask("counts.pieces", json.loads(written))
     return data
 
 
@@ -51,6 +56,19 @@ def laid_out(stretches: Sequence[dict[str, Any]], tempo: int) -> dict[str, Any]:
 
 def struck(found: dict[str, Any]) -> list[tuple[float, str]]:
     return [(one["at"], one["kind"]) for one in found["events"]]
+
+
+@given(st.lists(pieces(counted=True), min_size=1, max_size=4), TEMPI)
+def test_a_page_tells_every_stroke_in_few_words(heard: list[Heard], tempo: int) -> None:
+    found = laid(heard, counted=True, tempo=tempo, phrase=8)
+    assert found is not None
+    written = heard_data(Sounding(found, known=True, said=True))
+    for piece, shown in zip(found, read(written), strict=True):
+        assert shown["strokes"] == [float(one.at) for one in piece.strokes]
+        assert shown["loud"] == [float(one.at) for one in piece.strokes if one.loud]
+    even = laid([Heard("beat", Fraction(300))], counted=True, tempo=tempo, phrase=8)
+    assert even is not None
+    assert len(heard_data(Sounding(even, known=True, said=True))) < 100
 
 
 @given(st.integers(1, 300), TEMPI)
