@@ -38,7 +38,9 @@ FITTED = ("sums/groups-in-words.js", "sums/showing.js")
 """What is told of a fitted lesson alone."""
 _CATCHING_UP = "sums/catch-up.js"
 """What only a lesson under way needs."""
-_FIT = tuple(f"lesson/fit/{name}.js" for name in ("read", "parts", "on-page", "share", "form"))
+_FIT = tuple(
+    f"lesson/fit/{name}.js" for name in ("fields", "read", "parts", "on-page", "share", "form")
+)
 _WORDS = ("pieces/page-words.js",)
 """What the scripts of a unit's page ask for their words; it comes first."""
 _UNIT_FLOOR = "pieces/unit-floor.js"
@@ -89,6 +91,7 @@ PAGE_SCRIPTS = {
         *_WORDS,
         *SUMS,
         *_HALL,
+        "card/shown-with-script.js",
         "card/card-state.js",
         *_KEEPING,
         _UNIT_FLOOR,

@@ -481,7 +481,7 @@ def test_what_is_read_is_large_and_what_is_pressed_is_large(browser: Browser, si
         for summary in page.locator(".step-card[data-now] summary").all():
             summary.click()
         held = page.locator(
-            ".step-card h2, .step-card p:not(.where, .can-wait, .strip-name), .step-card .label, "
+            ".step-card h2, .step-card p:not(.where, .can-wait, .strip-name), .step-card p > b, "
             ".step-card strong, .step-card summary, .finish, .panel dd, .panel dt"
         )
         page.locator("[data-if]").click()

@@ -41,23 +41,11 @@ _FACING = {
 
 
 @dataclass(frozen=True, slots=True)
-class FitField:
-    """One number that a teacher writes."""
-
-    name: str
-    """Its name for scripts."""
-    label: str
-    """What it asks."""
-    value: str
-    """What it holds until something is written."""
-
-
-@dataclass(frozen=True, slots=True)
 class FitView:
     """Fit my lesson."""
 
-    fields: tuple[FitField, ...]
-    """The minutes there are and the pupils, in the order they are asked."""
+    pupils: str
+    """For how many the lesson is planned."""
     least: str
     """The square metres recommended for each pupil."""
     halls: str
@@ -86,12 +74,7 @@ def fit_view(unit: Unit, lesson: Lesson) -> FitView:
     looked_at = _FACING.get(lesson.look_and_talk.who) if lesson.look_and_talk else None
     sits = _SIT.get(watchers(unit.dance))
     return FitView(
-        fields=(
-            FitField("available", _("Minutes you really have"), str(lesson.minutes)),
-            FitField("changing", _("Minutes lost to changing"), "0"),
-            FitField("dancing", _("How many dance"), str(USUAL_CLASS)),
-            FitField("watching", _("How many can’t dance"), "0"),
-        ),
+        pupils=str(USUAL_CLASS),
         least=str(recommended_least(unit.years)),
         halls=json.dumps({name: [one.width, one.depth] for name, one in KNOWN_HALLS.items()}),
         halls_source=halls_source(),
