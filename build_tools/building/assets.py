@@ -7,9 +7,9 @@ from collections.abc import Mapping
 from pathlib import Path
 
 from build_tools.building.finishing.joining import joined
-from build_tools.building.finishing.once import rules
 from build_tools.building.finishing.one_file import policy_for, style_of
 from build_tools.building.finishing.plain_style import plain_style
+from build_tools.building.finishing.strokes import stroke_rules
 from build_tools.disk.places import OVERRIDES
 from build_tools.disk.stray_files import is_stray
 from build_tools.pages.page_scripts import PAGE_SCRIPTS
@@ -26,7 +26,7 @@ def asset_files() -> dict[str, bytes]:
     }
     look = "assets/css/look.css"
     colours, on_paper = (found.pop(f"assets/css/{name}.css") for name in _IN_LOOK)
-    found[look] = rules().encode() + colours + found[look] + on_paper
+    found[look] = stroke_rules().encode() + colours + found[look] + on_paper
     for font in sorted((OVERRIDES / "frame" / "fonts").iterdir()):
         if not is_stray(font.name):
             found[f"assets/fonts/{font.name}"] = font.read_bytes()

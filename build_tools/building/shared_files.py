@@ -7,7 +7,8 @@ from collections.abc import Mapping, Sequence
 
 from build_tools.building.assets import asset_files
 from build_tools.building.finder_files import finder_files
-from build_tools.building.finishing.once import once
+from build_tools.building.finishing.short_html import short_html
+from build_tools.building.finishing.smaller import smaller
 from build_tools.building.unit_files import drawn
 from build_tools.checking.check_bank import Report
 from build_tools.comparing.comparison import SinceLast
@@ -29,7 +30,11 @@ def shared_files(bank: Bank, units: Sequence[Listed]) -> dict[str, bytes]:
     schemas = {name: schema(name) for name in SCHEMAS_SHOWN}
     pages = drawn(shared_pages(bank, units, rule_entries(), notices(), schemas))
     found = finder_files(bank, [one.shelved.found for one in units])
-    return {**asset_files(), **found, **{path: once(html).encode() for path, html in pages.items()}}
+    return {
+        **asset_files(),
+        **found,
+        **{path: short_html(smaller(html)).encode() for path, html in pages.items()},
+    }
 
 
 def review_files(bank: Bank, report: Report, since: Mapping[str, SinceLast]) -> dict[str, bytes]:
@@ -38,7 +43,7 @@ def review_files(bank: Bank, report: Report, since: Mapping[str, SinceLast]) -> 
     `since` is what changed since the edition kept of each unit, by its folder's name.
     """
     pages = drawn([review_page(bank, report, since)])
-    return {path: once(html).encode() for path, html in pages.items()}
+    return {path: short_html(smaller(html)).encode() for path, html in pages.items()}
 
 
 def notices() -> tuple[Notice, ...]:

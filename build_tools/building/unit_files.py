@@ -12,8 +12,9 @@ from build_tools.building.assets import asset_files
 from build_tools.building.finder_files import card_files
 from build_tools.building.finishing.bound import bound
 from build_tools.building.finishing.deflated import packed
-from build_tools.building.finishing.once import once
 from build_tools.building.finishing.one_file import as_data, one_file
+from build_tools.building.finishing.short_html import short_html
+from build_tools.building.finishing.smaller import smaller
 from build_tools.building.floor_file import floor_file
 from build_tools.building.templates import html_of
 from build_tools.model.bank import Bank
@@ -52,14 +53,14 @@ def _unit_files(
     pages = drawn(unit_pages(bank, unit, published))
     booklet = f"{at}booklet.html"
     pages[booklet] = bound(pages[booklet], lambda name: pages[f"{at}{name}"])
-    pages = {path: once(html) for path, html in pages.items()}
-    pages[booklet] = packed(pages[booklet])
+    pages = {path: smaller(html) for path, html in pages.items()}
+    pages[booklet] = packed(short_html(pages[booklet]))
     folder = content / "units" / unit.slug
     media = {one: cleaned(one, lies_in(folder, one).read_bytes()) for one in sorted(unit.media)}
+    files = {path: short_html(html).encode() for path, html in pages.items()}
     for lesson in unit.lessons if keep else ():
         kept = one_file(pages[f"{at}lesson-{lesson.number}.html"], lambda one: _read(media, one))
-        pages[f"{at}lesson-{lesson.number}-to-keep.html"] = kept
-    files = {path: html.encode() for path, html in pages.items()}
+        files[f"{at}lesson-{lesson.number}-to-keep.html"] = kept.encode()
     if keep:
         files |= _to_edit(unit, content, pages)
     files |= card_files(bank, unit, content) | floor_file(unit)

@@ -12,8 +12,9 @@
     try {
       const bytes = Uint8Array.from(atob(held.dataset.packed), (letter) => letter.charCodeAt(0));
       const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("deflate-raw"));
-      const lessons = (await new Response(stream).text()).split("\0");
-      places.forEach((place, n) => { place.innerHTML = lessons[n]; });
+      // the first sections of all lessons, then the second ones, …
+      const parts = (await new Response(stream).text()).split("\0");
+      places.forEach((place, n) => { place.innerHTML = parts.filter((_, k) => k % places.length === n).join(""); });
       held.remove();
       // a link into a lesson was followed before the lesson was there
       document.getElementById(decodeURIComponent(location.hash.slice(1)))?.scrollIntoView();

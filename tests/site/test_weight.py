@@ -4,7 +4,8 @@ Common practice, no source: 120 kB for pages, styles and scripts, the typeface a
 for a lesson with its plans of the floor; 120 kB for the dance from above with its scripts, the
 styles that every page shares apart; 60 kB for the front page with its pictures; and no words
 waiting for the typeface (CSS Fonts Module Level 4, font-display: swap or optional). What only a
-fitted lesson or a hall of the day needs is loaded when it is asked for.
+fitted lesson or a hall of the day needs is loaded when it is asked for. Pages of a unit, its own
+pictures and sounds apart: no more than they came to when last made smaller, and a little over.
 """
 
 from __future__ import annotations
@@ -22,6 +23,8 @@ from tests.support.plain_theme import build_plain, words_of
 WITH_PLANS, FROM_ABOVE = 126_000, 122_000
 MOST_TIMES = 1.4
 MOST_IN_FRONT = 60_000
+A_UNIT, THE_HEAVIEST = 710_000, 1_080_000
+"""Bytes of the pages of a unit, in the mean of all units and of the heaviest of them."""
 
 
 def loaded(page: Path) -> dict[Path, int]:
@@ -57,6 +60,15 @@ def test_the_dance_from_above_weighs_little_with_all_its_scripts(site: Path) -> 
     heaviest = max(weighed.values(), key=lambda sizes: sum(sizes.values()))
     assert {file.name for file in heaviest} == {"dance.html", "dance_from_above.js"}
     assert sum(heaviest.values()) <= FROM_ABOVE, heaviest
+
+
+def test_the_pages_of_a_unit_weigh_little(site: Path) -> None:
+    sizes = {
+        folder.name: sum(page.stat().st_size for page in folder.glob("*.html"))
+        for folder in site.glob("units/*")
+    }
+    assert sum(sizes.values()) <= A_UNIT * len(sizes), sizes
+    assert max(sizes.values()) <= THE_HEAVIEST, sizes
 
 
 def test_the_front_page_weighs_little_with_its_pictures(site: Path) -> None:

@@ -1,11 +1,10 @@
-"""What a page shows several times stands in it once: pictures, and how their strokes are drawn.
+"""What a page shows several times stands in it once: pictures, and the ways of strokes.
 
 A picture that comes again shows the first one's shapes (`use`, SVG 2), which every browser does
 within a page; from one page to another it is forbidden where pages are opened from a folder. What
 is shown again is styled as if it stood in nothing but its class `shapes` (the use-element shadow
-tree), so the rules for what stands in a drawing name that class too. What strokes and words of
-pictures have in common is a class, whose rules (`rules`) stand in the style that every page loads;
-they give way to any other rule, as the attributes in their place would.
+tree), so the rules for what stands in a drawing name that class too. A stroke that a picture draws
+again in another look, such as a rim and the paper inside it, shows the first one's way.
 """
 
 from __future__ import annotations
@@ -18,61 +17,44 @@ _HEAD = re.compile(r"<svg\b[^>]*>(?:<title>[^<]*</title>)?")
 _END = "</svg>"
 _WORTH = 60
 """So many letters of shapes are worth a name and a way to it."""
-_RUNS = (
-    ' class="box" fill="currentColor" fill-opacity="0.1" stroke="currentColor" stroke-width="4"'
-    ' stroke-linejoin="round"',
-    ' class="box" fill="currentColor" fill-opacity="0.1" stroke="currentColor" stroke-width="1.5"',
-    ' class="box" fill-opacity="0.1" stroke="currentColor" stroke-width="1.8"',
-    ' class="open-box" fill="none" fill-opacity="0" stroke="currentColor" stroke-width="4"'
-    ' stroke-linejoin="round" stroke-dasharray="12 8"',
-    ' class="open-box" fill-opacity="0" stroke="currentColor" stroke-width="1.8"'
-    ' stroke-dasharray="5 3"',
-    ' fill="none" stroke="currentColor" stroke-width="0.75" class="rule" stroke-dasharray="1 4"',
-    ' fill="none" stroke="currentColor" stroke-width="2" class="rule"',
-    ' fill="none" stroke="currentColor" stroke-width="1.6"',
-    ' fill="none" stroke="currentColor" stroke-width="1.5"',
-    ' fill="none" stroke="currentColor" stroke-width="2"',
-    ' fill="none" stroke="currentColor" stroke-width="1"',
-    ' font-size="46" text-anchor="middle" font-weight="700"',
-    ' font-size="42" class="quiet" text-anchor="middle"',
-    ' font-size="14" text-anchor="middle" font-weight="700"',
-    ' font-size="13" class="quiet" text-anchor="middle"',
-    ' font-size="13" class="quiet" text-anchor="end"',
-    ' font-size="13" class="quiet"',
-)
-"""How strokes and words are drawn most often, as `views/diagrams` writes it."""
-_EVERY = ' fill="currentColor" stroke-linecap="round" stroke-linejoin="round"'
-"""What every drawing says of itself."""
-_DRAWING = re.compile(rf'(<svg [^>]*class="drawing [^"]*"){_EVERY}')
-_ATTRIBUTE = re.compile(r' ([\w-]+)="([^"]*)"')
-_LENGTHS = ("font-size",)
-_WHOLE = r"(?! class=)(?=[ />])"
-_RUN = re.compile("|".join(f"{re.escape(run)}{_WHOLE}" for run in sorted(_RUNS, key=len)[::-1]))
-_NAMES = {run: f"k{n}" for n, run in enumerate(_RUNS)}
+_STROKE = re.compile(r'<path(?P<looks>(?: class="[^"]*")?) d="(?P<d>[^"]{60,})"(?P<more>[^>]*?)/>')
+_LOOKS = re.compile(r'(?: (?:class|stroke|fill|opacity|stroke-[a-z]+|fill-[a-z]+)="[^"]*")*')
 
 
 def once(html: str) -> str:
     """The page `html` with what it repeats standing once; it looks the same."""
-    return _classes(_pictures(html))
+    return _ways(_pictures(html))
 
 
-def rules() -> str:
-    """The style of the classes; it has to come before every other rule."""
-    named = (("drawing", _EVERY), *((name, run) for run, name in _NAMES.items()))
-    return "".join(f":where(.{name}){{{_style(run)}}}" for name, run in named)
+def _ways(html: str) -> str:
+    """Each picture with the ways of its strokes once; never shared, as scripts draw some anew."""
+    pieces, at, named = [], 0, 0
+    for start, end in _whole_pictures(html):
+        whole = html[start:end]
+        times = Counter(found["d"] for found in _STROKE.finditer(whole))
+        again = [d for d, many in times.items() if many > 1]
+        if not again:
+            continue
+        names = {d: f"way-{named + n}" for n, d in enumerate(again, start=1)}
+        named += len(again)
+        pieces += [html[at:start], _with_ways(whole, names)]
+        at = end
+    return "".join((*pieces, html[at:]))
 
 
-def _style(run: str) -> str:
-    said = [(name, value) for name, value in _ATTRIBUTE.findall(run) if name != "class"]
-    return ";".join(f"{n}:{value}{'px' if n in _LENGTHS else ''}" for n, value in said)
+def _with_ways(whole: str, names: dict[str, str]) -> str:
+    there: set[str] = set()
 
+    def shown(stroke: re.Match[str]) -> str:
+        d, looks = stroke["d"], stroke["looks"] + stroke["more"]
+        if d not in names or not _LOOKS.fullmatch(looks):
+            return stroke[0]
+        if d in there:
+            return f'<use href="#{names[d]}"{looks}/>'
+        there.add(d)
+        return f'<g{looks}><path id="{names[d]}" d="{d}"/></g>'
 
-def _classes(html: str) -> str:
-    def shorter(run: re.Match[str]) -> str:
-        own = dict(_ATTRIBUTE.findall(run[0])).get("class", "")
-        return f' class="{own + " " if own else ""}{_NAMES[run[0]]}"'
-
-    return _RUN.sub(shorter, _DRAWING.sub(r"\1", html))
+    return _STROKE.sub(shown, whole)
 
 
 def _pictures(html: str) -> str:

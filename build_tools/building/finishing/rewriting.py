@@ -14,11 +14,12 @@ VOID = frozenset(
 
 
 _TAG = re.compile(
-    r"""<(?P<end>/?)(?P<name>[A-Za-z][^\s/>]*)(?P<rest>(?:"[^"]*"|[^">])*)>""",
+    r"""<(?P<end>/?)(?P<name>[A-Za-z][^\s/>]*)(?P<rest>(?:"[^"]*"|'[^']*'|[^"'>])*)>""",
     re.DOTALL,
 )
-"""A tag of a page of ours: values stand in double quotes, and signs of HTML in text are escaped."""
-_ATTRIBUTE = re.compile(r"""([^\s"=/]+)(?:="([^"]*)")?""")
+"""A tag of a page of ours, as it is drawn or as it is published; signs of HTML in text escaped."""
+_VALUE = r"""(?:"[^"]*"|'[^']*'|[^\s"'=<>`]+)"""
+_ATTRIBUTE = re.compile(rf"""([^\s"'=/]+)(?:=({_VALUE}))?""")
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,10 +73,11 @@ def rewritten(html: str, change: Change) -> str:
 
 def with_value(text: str, attribute: str, value: str) -> str:
     """The start tag `text` with another value for an attribute that it has."""
-    before, found, after = text.partition(f' {attribute}="')
-    if not found:
+    found = re.search(rf" {re.escape(attribute)}=(?P<value>{_VALUE})", text)
+    if found is None:
         raise ValueError(f"no {attribute} in {text}")
-    return f"{before}{found}{escape(value, quote=False)}{after[after.index(chr(34)) :]}"
+    start, end = found.span("value")
+    return f'{text[:start]}"{escape(value, quote=False)}"{text[end:]}'
 
 
 def element(html: str, name: str) -> str:
@@ -86,9 +88,12 @@ def element(html: str, name: str) -> str:
     return found.group(0)
 
 
+def _inside(value: str) -> str:
+    return value[1:-1] if value[:1] in ('"', "'") else value
+
+
 def _changed(tag: re.Match[str], change: Change) -> str | None:
     attributes = {
-        name.lower(): unescape(value) if "&" in value else value
-        for name, value in _ATTRIBUTE.findall(tag["rest"])
+        name.lower(): unescape(_inside(value)) for name, value in _ATTRIBUTE.findall(tag["rest"])
     }
     return change(Start(tag["name"].lower(), attributes, tag[0]))

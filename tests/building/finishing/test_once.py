@@ -4,14 +4,12 @@ from __future__ import annotations
 
 import re
 
-from playwright.sync_api import Browser
+import resvg_py
 
-from build_tools.building.finishing.once import once, rules
-from build_tools.building.templates import html_of
-from build_tools.disk.places import OVERRIDES
-from build_tools.pages.wall.wall import wall_page
+from build_tools.building.finishing.once import once
+from build_tools.views.diagrams.standing_plan import standing_plan
 from build_tools.views.diagrams.svg import drawing, line, path, text
-from tests.support.sound_bank import real_bank, real_unit
+from tests.support.sound_bank import real_unit
 
 ONE = drawing(
     "A wave",
@@ -22,6 +20,7 @@ ONE = drawing(
     kind="strip",
 )
 OTHER = drawing("A rest", 100, 40, path("M1 1h90v30h-90z", 1.6), text("down", 50, 30), kind="strip")
+WAY = "M1 2h3" * 12
 PAGE = f"<body><p>First.</p>{ONE}<p>Again:</p>{ONE}{OTHER}<p>and {ONE} last</p></body>"
 
 
@@ -51,19 +50,30 @@ def test_a_picture_in_a_picture_goes_with_it() -> None:
     assert shorter.count("<svg") == shorter.count("</svg>") == 4
 
 
-def test_the_classes_draw_as_the_attributes_did(browser: Browser) -> None:
-    """Every picture of the heaviest wall, pixel by pixel, before and after."""
+def test_a_way_that_a_picture_draws_in_two_looks_stands_once() -> None:
+    """The plan of a floor, whose dancers are a rim and paper inside, as resvg draws it."""
     unit = real_unit()
-    pages = [html_of(wall_page(real_bank(), unit, lesson)) for lesson in unit.lessons]
-    html = max(pages, key=len)
-    pictures = re.findall(r"<svg.*?</svg>", html, re.DOTALL)[:12]
-    body = "".join(f"<div>{one}</div>" for one in pictures)
-    style = (OVERRIDES / "frame" / "look.css").read_text(encoding="utf-8")
-    shown = []
-    for content in (body, once(body)):
-        tab = browser.new_page(viewport={"width": 400, "height": 1200})
-        tab.set_content(f"<style>{rules()}{style}</style>{content}")
-        shown.append(tab.screenshot())
-        tab.close()
-    assert len(once(body)) < 0.7 * len(body)
-    assert shown[0] == shown[1]
+    svg = standing_plan(unit, next(iter(unit.dance.sections))).svg
+    shorter = once(svg)
+    assert len(shorter) < len(svg)
+    assert shorter.count('<use href="#way-1"') >= 1
+    assert shorter.count(' id="way-1"') == 1
+    assert once(shorter) == shorter
+    before, after = (drawn(one) for one in (svg, shorter))
+    assert before == after
+
+
+def test_ways_of_two_pictures_are_two() -> None:
+    """A script may draw either of them anew."""
+    both = "".join(
+        f'<svg class="{name}"><path d="{WAY}" stroke-width="20"/>'
+        f'<path d="{WAY}" class="hollow"/></svg>'
+        for name in ("one", "other")
+    )
+    assert re.findall(r' id="(way-\d)"', once(both)) == ["way-1", "way-2"]
+    assert once(both).count(WAY) == 2
+
+
+def drawn(svg: str) -> bytes:
+    named = svg.replace("<svg ", '<svg xmlns="http://www.w3.org/2000/svg" color="#123" ', 1)
+    return bytes(resvg_py.svg_to_bytes(svg_string=named))
