@@ -20,7 +20,7 @@ from tests.support.built_sites import lesson_pages
 from tests.support.markup import references, tags
 from tests.support.plain_theme import build_plain, words_of
 
-WITH_PLANS, FROM_ABOVE = 126_000, 122_000
+WITH_PLANS, FROM_ABOVE = 120_000, 120_000
 MOST_TIMES = 1.4
 MOST_IN_FRONT = 60_000
 A_UNIT, THE_HEAVIEST = 710_000, 1_080_000

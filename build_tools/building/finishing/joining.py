@@ -7,8 +7,9 @@ from collections.abc import Iterable
 
 import minify_html
 
-# The library keeps what a script begins with, as a licence often stands there.
-_REMARKS_AT_THE_START = re.compile(r"\A\s*(?://.*\n\s*)*")
+# The library keeps remarks that stand before a script or a statement, as a licence may. None of our
+# scripts has a text of several lines in which such a line would be a part of it; a test looks.
+_LINES_OF_REMARKS = re.compile(r"^[ \t]*//.*\n", re.MULTILINE)
 _BEFORE, _AFTER = "<script>", "</script>"
 
 
@@ -22,6 +23,6 @@ def joined(scripts: Iterable[str]) -> str:
 
 def _short(script: str) -> str:
     """The same script in fewer letters; the library takes scripts only as parts of a page."""
-    script = _REMARKS_AT_THE_START.sub("", script)
-    made = minify_html.minify(f"{_BEFORE}{script}{_AFTER}", minify_js=True)
+    script = _LINES_OF_REMARKS.sub("", script)
+    made = minify_html.minify(f"{_BEFORE}{script.lstrip()}{_AFTER}", minify_js=True)
     return made.removeprefix(_BEFORE).removesuffix(_AFTER)

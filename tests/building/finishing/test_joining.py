@@ -16,6 +16,7 @@ SCRIPTS = OVERRIDES
 TRICKY = r"""
 // what it is, with a quote " and a `mark`
 (() => {
+  // what a statement has before it
   const a = 8, g = 2; /* beside
   over lines */
   const said = ["// in", 'it\'s /* in */', `two  spaces // and ${ a + + g } of ${ "`" }`];
@@ -42,6 +43,7 @@ def test_remarks_and_indents_go_and_what_a_script_does_stays(tmp_path: Path) -> 
     short = joined([TRICKY])
     assert run(short, tmp_path) == run(TRICKY, tmp_path) != ""
     assert "what it is" not in short
+    assert "what a statement has" not in short
     assert "over lines" not in short
     assert len(short) < len(TRICKY) * 0.8
     both = joined(["b(1, 2);\n", "a();"])
@@ -51,6 +53,17 @@ def test_remarks_and_indents_go_and_what_a_script_does_stays(tmp_path: Path) -> 
 def test_every_script_of_the_site_is_on_a_page() -> None:
     there = {path.relative_to(SCRIPTS).as_posix() for path in SCRIPTS.rglob("*.js")}
     assert there == {part for parts in PAGE_SCRIPTS.values() for part in parts}
+
+
+def test_no_line_within_a_text_looks_like_a_remark() -> None:
+    """Between two backticks a line with a remark would be words; each script closes its texts."""
+    for path in SCRIPTS.rglob("*.js"):
+        inside = False
+        for line in path.read_text(encoding="utf-8").splitlines():
+            remark = line.lstrip().startswith("//")
+            assert not (inside and remark), (path.name, line)
+            inside ^= line.count("`") % 2 == 1 and not remark
+        assert not inside, path.name
 
 
 def test_each_joined_script_is_sound(tmp_path: Path) -> None:
