@@ -8,13 +8,11 @@ from __future__ import annotations
 import json
 
 from build_tools.model.unit import Unit
-from build_tools.paths.for_pages import page_data
+from build_tools.views.dance.floor_data import floor_data
 from build_tools.views.dance.on_the_floor import in_a_hall
-from build_tools.views.dance.recommended_metres import recommended_least
 
 
 def floor_file(unit: Unit) -> dict[str, bytes]:
     """`floor.js` of the unit's folder, of which `sums/floor-room-to-dance.js` asks."""
-    data = page_data(in_a_hall(unit)) | {"least": recommended_least(unit.years)}
-    told = json.dumps(data, ensure_ascii=False, separators=(",", ":"))
+    told = json.dumps(floor_data(unit, in_a_hall(unit)), ensure_ascii=False, separators=(",", ":"))
     return {f"units/{unit.slug}/floor.js": f"danceUnitBank.danceOnFloor={told};\n".encode()}

@@ -117,6 +117,8 @@ _UNIT: dict[str, Label] = {
     "space.half_hall": ("half a hall", W),
     "space.classroom": ("the classroom", W),
     "space.drawn_for": ("for whom plans are drawn", T),
+    "space.who_sits_does": ("what those do who sit", W),
+    "space.who_sits_where": ("where those sit who wait", W),
     "tried.taught": ("whether it has been taught", W),
     "tried.with": ("with whom it was tried", W),
     "tried.where": ("where it was tried", W),

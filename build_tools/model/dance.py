@@ -118,8 +118,7 @@ class Passage:
 
     what: tuple[str, ...]
     fit: str
-    """unison, canon, canon in turn, canon together, canon to one ending, question and answer,
-    or side by side."""
+    """unison, canon (in turn, together, to one ending), question and answer, side by side."""
     times: int = 1
     parts: int | None = None
     after: Fraction | None = None
@@ -154,6 +153,10 @@ class Standing:
     """Where they face different ways, the side of the hall that nobody faces."""
     larger_groups: str | None = None
     """At which end of the front or the back row groups stand that are larger than most."""
+    free: tuple[tuple[str, Fraction], ...] = ()
+    """Sides, and steps from that wall to the nearest: at the front exactly, elsewhere at least."""
+    third: str | None = None
+    """Where the third of a three stands among pairs: between or behind; None for beside."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -116,6 +116,10 @@ class Space:
     classroom: str
     drawn_for: DrawnFor | None = None
     """None for the usual class in the usual hall."""
+    who_sits_does: str | None = None
+    """What those do who sit while others dance, as a sentence."""
+    who_sits_where: str | None = None
+    """Where they sit, as the end of a sentence."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -26,11 +26,12 @@ FLOOR = tuple(
     f"sums/floor-{name}.js"
     for name in (
         *("metres-each", "hall", "shapes", "places", "starting", "facings", "dancing", "whole"),
-        "clear",
     )
 )
 """Where a class stands and goes in a dance, for the class and the hall of the day."""
-ROOM = tuple(f"sums/floor-{name}.js" for name in ("teams", "room-to-dance", "room-said"))
+ROOM = tuple(
+    f"sums/floor-{name}.js" for name in ("on-spots", "clear", "teams", "room-to-dance", "room-said")
+)
 """Who of the class dances at once there, and how that is said."""
 IN_THE_HALL = ("sums/floor-tape.js", "sums/in-turns.js")
 """What a lesson in the hall of the day is, beside where its class stands and goes."""
@@ -128,7 +129,7 @@ PAGE_SCRIPTS = {
         *FITTED,
         "lesson/fit/results.js",
         "lesson/fit/space.js",
-        "lesson/fit/plan-drawn.js",
+        "pieces/plan-drawn.js",
     ),
     "finder.js": ("front/fetch-finder.js",),
     "finding.js": _FINDING,

@@ -49,10 +49,10 @@ def page_data(paths: Paths) -> dict[str, Any]:
     """The same as plain values, by short names.
 
     pupils and hall: for whom it is drawn; halls: those with a name; names: the sides' own names;
-    lined: where watchers sit; sizes: the groups of the dance and of its lessons; step, running and
-    arm: metres, metres a second, metres; reach: whether its steps have to get somewhere; moves: all
-    different moves, as `_written` has them; sections: by letter; parts: sections and joins in
-    order.
+    lined: where watchers sit; sizes: the groups of the dance and of its lessons; step, running, arm
+    and wide: metres, metres a second, metres, and metres from the middle to the fingertips; reach:
+    whether its steps have to get somewhere; moves: all different moves, as `_written` has them;
+    sections: by letter; parts: sections and joins in order.
     """
     moves: dict[tuple[Any, ...], int] = {}
     sections = {
@@ -70,6 +70,7 @@ def page_data(paths: Paths) -> dict[str, Any]:
         "step": paths.body.step,
         "running": paths.body.running,
         "arm": paths.body.arm,
+        "wide": paths.body.reach,
         "reach": steps_reach(
             paths_of(paths.dance, *ASKED_OF, paths.body.age, joined=paths.sizes),
         ),
@@ -109,8 +110,9 @@ def _odd(groups: Groups) -> list[list[int]]:
 
 
 def _standing(one: Standing) -> list[Any]:
-    """Formation, facing, within, apart, groups apart, columns, the side that nobody faces and where
-    larger groups stand, by its number in `_ENDS`; what is not said is None."""
+    """Formation, facing, within, apart, groups apart, columns, the side that nobody faces, where
+    larger groups stand, by its number in `_ENDS`, steps free by side, and where a third stands;
+    what is not said is None."""
     apart, between = one.apart, one.groups_apart
     found = [
         one.formation,
@@ -121,6 +123,8 @@ def _standing(one: Standing) -> list[Any]:
         one.columns,
         one.nobody_faces,
         _ENDS.index(one.larger_groups) if one.larger_groups else None,
+        {side: float(steps) for side, steps in one.free} or None,
+        one.third,
     ]
     while found[-1] is None:
         found.pop()

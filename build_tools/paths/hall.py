@@ -9,6 +9,7 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping
 from dataclasses import dataclass
+from types import MappingProxyType
 
 from build_tools.movement.watchers import Watchers
 
@@ -20,7 +21,9 @@ WATCHERS_DEEP = 1.5
 """Metres of floor for pupils who sit and watch, legs crossed, in two rows; common practice, no
 source."""
 BORDER = 0.5
-"""Metres along a wall where nobody starts; common practice, no source."""
+"""Metres along a wall into which nobody comes. Where dancers start it is as wide as arms held out
+reach, if that is more: how far they do is published (`body/ages.json`); that they are free is
+common practice, no source."""
 LINED: Mapping[Watchers, frozenset[str]] = {
     "at the front": frozenset({"front"}),
     "all round": frozenset(SIDES),
@@ -110,13 +113,21 @@ def floor(hall: Hall) -> Area:
     return Area(-hall.width / 2, -hall.depth / 2, hall.width / 2, hall.depth / 2)
 
 
-def dancing_area(hall: Hall, watching: Watchers) -> Area:
+def dancing_area(
+    hall: Hall,
+    watching: Watchers,
+    border: float = BORDER,
+    free: Mapping[str, float] = MappingProxyType({}),
+) -> Area:
     """Where dancers may be put down: the floor less the watchers' strip, or a border, each side.
 
-    In a hall too small for that, half of the hall is left free.
+    `free` are metres that a dance wants free at some of the sides. In a hall too small for all
+    that, half of the hall is left free.
     """
     lined = LINED[watching]
-    less = {side: WATCHERS_DEEP if side in lined else BORDER for side in SIDES}
+    less = {
+        side: max(WATCHERS_DEEP if side in lined else border, free.get(side, 0.0)) for side in SIDES
+    }
     across = min(1.0, hall.width / 2 / (less["left"] + less["right"]))
     along = min(1.0, hall.depth / 2 / (less["front"] + less["back"]))
     whole = floor(hall)

@@ -49,13 +49,13 @@ def among_the_watchers(paths: Paths) -> tuple[Beyond, ...]:
 
 @lru_cache(maxsize=16)
 def too_near_a_wall(paths: Paths, *, watched: bool) -> tuple[Beyond, ...]:
-    """Who comes nearer to a wall than half of the border along it, or, `watched`, to watchers.
+    """Who comes into the border along a wall or, `watched`, to those who watch.
 
-    Nobody starts in the border; on their way some use half of it, and the rest is for shoulders and
-    arms. Part of a class that watches sits in one row, where a whole class sits in two.
+    Nobody starts nearer than arms held wide reach; on their way none comes nearer than the border.
+    Part of a class that watches sits in one row, where a whole class sits in two.
     """
     lined = LINED[watchers(paths.dance)] if watched else frozenset[str]()
-    free = {side: max(BORDER / 2, WATCHERS_DEEP / 2 * (side in lined)) for side in SIDES}
+    free = {side: max(BORDER, WATCHERS_DEEP / 2 * (side in lined)) for side in SIDES}
     wall = floor(paths.hall)
     clear = Area(
         wall.left + free["left"],

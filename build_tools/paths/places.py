@@ -15,6 +15,7 @@ from functools import lru_cache
 
 from build_tools.body.ages import AtAge
 from build_tools.model.dance import Standing
+from build_tools.paths.floor_left import margin, slack
 from build_tools.paths.hall import SIDES, Area, Point, fine, turned
 from build_tools.paths.in_columns import columns_tried, in_columns
 from build_tools.paths.scatter import nearest_two, scattered
@@ -62,40 +63,63 @@ class Slots:
 
 
 @lru_cache(maxsize=256)
-def slots(standing: Standing, sizes: tuple[int, ...], area: Area, body: AtAge) -> Slots:
-    """Places in `area` for groups of `sizes` that stand so."""
+def slots(
+    standing: Standing, sizes: tuple[int, ...], area: Area, body: AtAge, *, team: bool = False
+) -> Slots:
+    """Places in `area` for groups of `sizes` that stand so.
+
+    A `team` stands in the columns that leave most floor round it: a dance names those of a class.
+    """
     quarters = round(SIDES.get(standing.facing, 0.0) / 90)
-    found = _facing_front(standing, sizes, area.turned(-quarters), body)
-    if not quarters:
-        return found
-    groups = tuple(tuple(turned(point, quarters) for point in group) for group in found.groups)
+    found = _facing_front(standing, sizes, area.turned(-quarters), body, team)
+    if quarters:
+        groups = tuple(tuple(turned(point, quarters) for point in group) for group in found.groups)
+        found = replace(found, groups=groups)
+    marked = standing.formation != "scattered" and any(side == "front" for side, _ in standing.free)
+    return _at_its_mark(found, area.front) if marked else found
+
+
+def _at_its_mark(found: Slots, front: float) -> Slots:
+    """The same with the first row where the dance has it from the front wall."""
+    nearer = min(y for group in found.groups for _, y in group) - front
+    groups = tuple(tuple((x, y - nearer) for x, y in group) for group in found.groups)
     return replace(found, groups=groups)
 
 
-def _facing_front(standing: Standing, sizes: tuple[int, ...], area: Area, body: AtAge) -> Slots:
+def own_shape(standing: Standing, size: int, usual: int, body: AtAge) -> tuple[Point, ...]:
+    """The shape of a group of `size` among such of a `usual` size, as if the front were ahead."""
+    between = _metres(None if standing.apart is None else float(standing.apart), body)
+    kind = _kind(standing, (usual, usual))
+    return shape_in_class(kind, size, (usual,), between, body, standing.third)
+
+
+def _facing_front(
+    standing: Standing, sizes: tuple[int, ...], area: Area, body: AtAge, team: bool
+) -> Slots:
     apart = float(standing.apart) if standing.apart is not None else None
     unsaid = () if apart is not None else ("apart",)
-    if _each_its_own(standing, sizes):
+    if each_its_own(standing, sizes):
         between = _metres(apart, body)
         kind = _kind(standing, sizes)
         inside = stood_level(
-            kind, [shape_in_class(kind, size, sizes, between, body) for size in sizes]
+            kind,
+            [shape_in_class(kind, size, sizes, between, body, standing.third) for size in sizes],
         )
         told = standing.within or standing.formation in (*_ONE_FOR_ALL, "rows")
         more = () if told else ("within",)
-        return _of_groups(standing, inside, area, body, (*unsaid, *more), between, kind)
+        return _of_groups(standing, inside, area, body, (*unsaid, *more), between, kind, team)
     dancers = sum(sizes)
     if standing.formation == "scattered":
         points, closer = _spaced_out(scattered(dancers, area), apart, area, body)
-        return Slots(_dealt(points, sizes), closer, ())
+        return Slots(dealt(points, sizes), closer, ())
     if standing.formation in ("rows", "pairs", "small groups"):
         return _of_groups(standing, [((0.0, 0.0),)] * dancers, area, body, unsaid, 0.0)
     kind = _OWN_SHAPE[standing.formation]
     points, closer = _fitted(shape(kind, dancers, _for_all(kind, dancers, apart, area, body)), area)
-    return Slots(_dealt(points, sizes), closer, unsaid)
+    return Slots(dealt(points, sizes), closer, unsaid)
 
 
-def _each_its_own(standing: Standing, sizes: tuple[int, ...]) -> bool:
+def each_its_own(standing: Standing, sizes: tuple[int, ...]) -> bool:
     """Whether each group makes a shape of its own, or the class one together."""
     if max(sizes, default=1) == 1:
         return False
@@ -142,6 +166,7 @@ def _of_groups(
     unsaid: tuple[str, ...],
     clear: float,
     kind: str = "",
+    team: bool = False,
 ) -> Slots:
     """Groups, each in its shape, scattered or in columns, `clear` metres from one another."""
     many = len(inside)
@@ -153,14 +178,16 @@ def _of_groups(
         tried = columns_tried(standing.columns, [len(one) for one in inside])
     else:
         tried = sorted({-(-many // rows) for rows in range(1, many + 1)})
-    unsaid, larger = (*unsaid, *asked), standing.larger_groups
-    laid = [_in_columns(inside, k, between, clear, area, unsaid, kind, larger) for k in tried]
+    unsaid = (*unsaid, *asked)
+    laid = [_in_columns(inside, k, between, clear, area, unsaid, kind, standing) for k in tried]
     if standing.columns is not None:
-        return max(laid, key=lambda one: fine(one.drawn_closer))
-    return max(
-        laid,
-        key=lambda one: (nearest_two(tuple(p for g in one.groups for p in g)), _slack(one, area)),
-    )
+        free = [margin(_points(one), area) if team else 0.0 for one in laid]
+        return laid[max(range(len(laid)), key=lambda n: (fine(laid[n].drawn_closer), free[n]))]
+    return max(laid, key=lambda one: (nearest_two(_points(one)), slack(_points(one), area)))
+
+
+def _points(one: Slots) -> tuple[Point, ...]:
+    return tuple(point for group in one.groups for point in group)
 
 
 def _in_columns(
@@ -171,18 +198,18 @@ def _in_columns(
     area: Area,
     unsaid: tuple[str, ...],
     kind: str,
-    larger: str | None,
+    standing: Standing,
 ) -> Slots:
     """Groups row by row from the front; larger ones at their end of a row, as the unit says.
 
     Where it does not say, what goes furthest back stands in the last row.
     """
+    larger = standing.larger_groups
+    order = list(range(len(inside)))
     if larger is not None:
         order = larger_at(larger, [len(one) for one in inside], columns)
     elif columns < len(inside):
-        order = deepest_last(kind, inside)
-    else:
-        order = list(range(len(inside)))
+        order = deepest_last(kind, inside, standing.third)
     ordered = [inside[n] for n in order]
     middles = in_columns(ordered, columns, between, clear, area, last_row_beside(larger))
     found = _laid(ordered, middles, area, unsaid)
@@ -230,7 +257,7 @@ def _laid(
         for x, y in group
     ]
     fitted, closer = _fitted(points, area, placed=True)
-    return Slots(_dealt(fitted, [len(group) for group in inside]), closer, unsaid)
+    return Slots(dealt(fitted, [len(group) for group in inside]), closer, unsaid)
 
 
 def _fitted(
@@ -264,15 +291,7 @@ def _spaced_out(
     return tuple((x0 + (x - x0) * closer, y0 + (y - y0) * closer) for x, y in points), 1.0
 
 
-def _slack(one: Slots, area: Area) -> float:
-    """How much of the hall is left free on the fuller side: for a choice between equals."""
-    points = [p for group in one.groups for p in group]
-    wide = max(x for x, _ in points) - min(x for x, _ in points)
-    deep = max(y for _, y in points) - min(y for _, y in points)
-    return fine(-max(wide / area.width, deep / area.depth))
-
-
-def _dealt(points: Sequence[Point], sizes: Sequence[int]) -> tuple[tuple[Point, ...], ...]:
+def dealt(points: Sequence[Point], sizes: Sequence[int]) -> tuple[tuple[Point, ...], ...]:
     """Places one after another to groups of these sizes."""
     found, first = [], 0
     for size in sizes:

@@ -19,14 +19,24 @@ and of a curve the ends; the deepest stand last, where no group is behind them."
 
 
 def shape_in_class(
-    kind: str, size: int, sizes: tuple[int, ...], between: float, body: AtAge
+    kind: str,
+    size: int,
+    sizes: tuple[int, ...],
+    between: float,
+    body: AtAge,
+    third: str | None = None,
 ) -> tuple[Point, ...]:
     """A group's shape; an odd one among pairs stands near those whom they dance beside.
 
     Partners may be seven steps apart, and nobody stands seven steps behind the one they go with:
-    a third is two steps behind the first, a fifth half way between the first and the third.
+    a third is two steps behind the first, a fifth half way between the first and the third. Where
+    the dance says so, a `third` is between the other two, or two steps behind their middle.
     """
     near = USUAL_APART * body.step
+    if third is not None and size == 3 and 2 in sizes:
+        one, other = shape(kind, 2, between)
+        x, y = (one[0] + other[0]) / 2, (one[1] + other[1]) / 2
+        return (one, (x, y), other) if third == "between" else (one, other, (x, y + near))
     if kind not in ("face to face", "back to back") or between <= near:
         return shape(kind, size, between)
     if size == 3 and 2 in sizes:
@@ -37,13 +47,15 @@ def shape_in_class(
     return shape(kind, size, between)
 
 
-def deepest_last(kind: str, inside: Sequence[tuple[Point, ...]]) -> list[int]:
+def deepest_last(
+    kind: str, inside: Sequence[tuple[Point, ...]], third: str | None = None
+) -> list[int]:
     """The groups by their numbers, in the order in which they are laid from the front.
 
     One that goes further back than most would come near whoever is behind it.
     """
     order = list(range(len(inside)))
-    if kind not in _STOOD_LEVEL:
+    if kind not in _STOOD_LEVEL and third != "behind":
         return order
     sizes = [len(one) for one in inside]
     usual = max(sizes, key=lambda one: (sizes.count(one), one))

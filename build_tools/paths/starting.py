@@ -36,7 +36,7 @@ def slots_for(standing: Standing, together: Together, area: Area, body: AtAge) -
 
 def in_order(found: Slots, together: Together) -> tuple[Point, ...]:
     """Each dancer's place, the first group in the first places."""
-    return _by_dancer(found.groups, together, range(len(together)))
+    return by_dancer(found.groups, together, range(len(together)))
 
 
 def shortest(
@@ -52,7 +52,7 @@ def shortest(
     least = (0.0, 0.0)
     for sizes in orders(tuple(len(group) for group in together)):
         found = slots(standing, sizes, area, body)
-        places = _by_dancer(found.groups, together, _takes(found, together, here))
+        places = by_dancer(found.groups, together, takes_of(found, together, here))
         ways = (metres(one, place) for one, place in zip(here, places, strict=True))
         cost = (-fine(min(found.drawn_closer, FITS)), fine(sum(ways)))
         if best is None or cost < least:
@@ -82,15 +82,20 @@ def orders(sizes: tuple[int, ...]) -> Iterator[tuple[int, ...]]:
             yield tuple(found)
 
 
-def _takes(found: Slots, together: Together, here: Sequence[Point]) -> list[int]:
-    """The slot of each group, those of a size in the slots of that size that are nearest."""
+def takes_of(found: Slots, together: Together, here: Sequence[Point]) -> list[int]:
+    """The slot of each group, those of a size in the slots of that size that are nearest.
+
+    In order where nobody is `here` yet.
+    """
     takes = [0] * len(together)
     for size in sorted({len(group) for group in together}):
         ours = [n for n, group in enumerate(together) if len(group) == size]
         free = [n for n, group in enumerate(found.groups) if len(group) == size]
-        middles = [_middle([here[one] for one in together[n]]) for n in ours]
-        places = [_middle(found.groups[n]) for n in free]
-        for n, place in zip(ours, nearest_places(middles, places), strict=True):
+        nearest: Sequence[int] = range(len(ours))
+        if here:
+            middles = [_middle([here[one] for one in together[n]]) for n in ours]
+            nearest = nearest_places(middles, [_middle(found.groups[n]) for n in free])
+        for n, place in zip(ours, nearest, strict=True):
             takes[n] = free[place]
     return takes
 
@@ -107,9 +112,10 @@ def centres_of(places: Sequence[Point], together: Together, area: Area) -> list[
     return found
 
 
-def _by_dancer(
+def by_dancer(
     groups: Sequence[Sequence[Point]], together: Together, takes: Sequence[int]
 ) -> tuple[Point, ...]:
+    """Each dancer's place, where each group takes the slot of the number that `takes` tells."""
     found: dict[int, Point] = {}
     for group, slot in zip(together, takes, strict=True):
         found.update(zip(group, groups[slot], strict=True))

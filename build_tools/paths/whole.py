@@ -22,10 +22,12 @@ from build_tools.paths.class_in_groups import Together, class_in_groups
 from build_tools.paths.dancing import dance_section, room_of
 from build_tools.paths.facings import facings
 from build_tools.paths.group_sizes import groups_of
-from build_tools.paths.hall import Area, Hall, Point, dancing_area
+from build_tools.paths.hall import BORDER, Area, Hall, Point, dancing_area
 from build_tools.paths.improvising import improvise
 from build_tools.paths.legs import Moment
 from build_tools.paths.model import Paths, Start, StretchPaths
+from build_tools.paths.on_spots import has_spots, on_spots
+from build_tools.paths.places import Slots
 from build_tools.paths.starting import centres_of, in_order, shortest, slots_for, spot_of
 from build_tools.paths.unsaid import Unsaid, unsaid_of_moves, unsaid_of_start
 from build_tools.paths.walking import Dancer, go_to
@@ -44,23 +46,28 @@ def paths_of(
     order: tuple[str, ...] | None = None,
     joined: tuple[int, ...] = (),
     stride: float = 1.0,
+    spots: int = 0,
 ) -> Paths:
     """Where `pupils` of `age` years are at every moment of `dance` in a hall of such metres.
 
     `order` is that of the sections where pupils chose one; else the form's. `joined` are sizes of
     groups that lessons join to make those of the dance (`views/lesson/class_groups.py`). `stride`
     is how long a danced step is beside its own length: a small hall may ask for shorter ones.
+    `spots` is for how many pupils the places are laid where a team stands on those of a larger one.
     """
+    body = at_age(age)
     walk = _Walk(
         dance=dance,
         pupils=max(1, pupils),
-        area=dancing_area(hall, watchers(dance)),
-        body=at_age(age),
+        area=dancing_area(hall, watchers(dance), border_of(body)),
+        body=body,
         sizes=tuple(
             sorted({*joined, *(groups_of(section).size for section in dance.sections.values())})
         ),
         second=float(seconds(1, dance.tempo)) if dance.tempo else None,
         stride=stride,
+        hall=hall,
+        spots=spots,
     )
     before: Section | None = None
     for letter in dance.form if order is None else order:
@@ -93,8 +100,11 @@ class _Walk:
     sizes: tuple[int, ...]
     second: float | None
     """How many seconds a count lasts; None where there is no tempo."""
+    hall: Hall
     stride: float = 1.0
     """How long a danced step is beside its own length."""
+    spots: int = 0
+    """For how many pupils the places are laid; 0 for those who dance."""
     moment: float = 0.0
     first: tuple[Point, ...] = ()
     """Where each dancer is put down at the start."""
@@ -110,14 +120,36 @@ class _Walk:
 
 def _put_down(walk: _Walk, section: Section, together: Together) -> Start:
     """Everybody in their place at the very start."""
-    found = slots_for(section.start, together, walk.area, walk.body)
-    places = in_order(found, together)
+    places, found = _new_places(walk, section, together, ())
     facing = _facing(walk, section, places, together)
     walk.first = places
     walk.dancers = [Dancer(*place, degrees) for place, degrees in zip(places, facing, strict=True)]
     walk.at_first = [dancer.now() for dancer in walk.dancers]
     walk.unsaid += unsaid_of_start(section, found)
     return Start("new place", places, places, None, None, found.drawn_closer)
+
+
+def border_of(body: AtAge) -> float:
+    """Metres along a wall where nobody starts."""
+    return max(BORDER, body.reach)
+
+
+def _new_places(
+    walk: _Walk, section: Section, together: Together, here: Sequence[Point]
+) -> tuple[tuple[Point, ...], Slots]:
+    """Each dancer's place as the section says; `here` is where all are, empty at the very start."""
+    standing, size = section.start, groups_of(section).size
+    free = {side: float(steps) * walk.body.step for side, steps in standing.free}
+    area = walk.area
+    if free:
+        area = dancing_area(walk.hall, watchers(walk.dance), border_of(walk.body), free)
+    many = len(class_in_groups(walk.spots, size, walk.sizes)) if walk.spots else 0
+    if many and has_spots(standing, [len(group) for group in together]):
+        return on_spots(standing, together, size, many, here, area, walk.body)
+    if here:
+        return shortest(standing, together, here, area, walk.body)
+    found = slots_for(standing, together, area, walk.body)
+    return in_order(found, together), found
 
 
 def _come(walk: _Walk, before: Section | None, section: Section, together: Together) -> Start:
@@ -128,7 +160,7 @@ def _come(walk: _Walk, before: Section | None, section: Section, together: Toget
     if spot == "first place":
         wanted = walk.first
     elif spot == "new place":
-        wanted, found = shortest(section.start, together, here, walk.area, walk.body)
+        wanted, found = _new_places(walk, section, together, here)
         closer = found.drawn_closer
         walk.unsaid += unsaid_of_start(section, found)
     kind = between.kind if between else "straight on"

@@ -92,6 +92,7 @@
       const room = sums.roomToday(settings.fit());
       put(part("teams"), room ? sums.hallToday(facts, room) : "");
       part("teams").hidden = !part("teams").textContent;
+      bank.plansToday?.(root, room);
       if (plan[at]) showStep(sections.get(plan[at].step));
       showEnd();
       showList();
@@ -125,7 +126,13 @@
       const one = facts.find(({ number }) => number === plan[at].step);
       const room = one && sums.roomToday(settings.fit());
       const said = (one && groups) || place.dataset.written;
-      place.textContent = room ? sums.groupsInTurns(said, one, sums.inTurns(one, card.whole(plan[at].time), room)) : said;
+      const turn = room && sums.inTurns(one, card.whole(plan[at].time), room);
+      place.textContent = room ? sums.groupsInTurns(said, one, turn) : said;
+      const into = section.querySelector("[data-into]");
+      if (into) {
+        into.dataset.written ??= into.textContent;
+        into.textContent = room ? sums.intoToday(into.dataset.written, one, turn, room) : into.dataset.written;
+      }
       const following = plan.slice(at + 1).find((one) => !one.left);
       section.querySelector("[data-after]").textContent = following
         ? `${name(following.step)}, ${sums.minutes(card.whole(following.time))}`

@@ -6,11 +6,11 @@
   const SLIGHT = 0.05;
   const LOOKED_AT = [0, 0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875, 1];
 
-  // how many dancers in each counted section come nearer to a wall than half of the border along it
-  // or, where part of the class is `watched`, to those who watch, in one row
+  // how many dancers in each counted section come into the border along a wall or, where part of the class is `watched`,
+  // to those who watch, in one row
   floor.leaving = (paths, watched) => {
     const { hall: [wide, deep], data: { lined } } = paths;
-    const free = (side) => Math.max(floor.BORDER / 2, watched && lined.includes(side) ? floor.WATCHERS_DEEP / 2 : 0) - SLIGHT;
+    const free = (side) => Math.max(floor.BORDER, watched && lined.includes(side) ? floor.WATCHERS_DEEP / 2 : 0) - SLIGHT;
     const [left, right] = [free("left") - wide / 2, wide / 2 - free("right")];
     const [front, back] = [free("front") - deep / 2, deep / 2 - free("back")];
     const out = (leg) => (leg.bend ? LOOKED_AT : [0, 1]).some((part) => {
@@ -30,13 +30,5 @@
   floor.squeezed = ({ parts }) => {
     const close = parts.filter(({ letter, closer }) => letter && floor.fine(closer) < floor.FITS);
     return [...new Set(close.map(({ letter }) => letter))];
-  };
-
-  // 1, or by how much nearer all stand than the dance asks, or than an arm's length
-  floor.closerThanAsked = ({ places, closer }, [, , , apart, between], { arm, step }) => {
-    const said = [apart, between].filter((one) => (one ?? null) !== null).map((one) => one * step);
-    const asked = Math.min(arm, ...said);
-    const nearest = floor.nearestTwo(places);
-    return Math.min(closer, nearest < asked ? nearest / asked : 1);
   };
 })();

@@ -34,9 +34,10 @@
       return [Math.min(x1, x2), Math.min(y1, y2), Math.max(x1, x2), Math.max(y1, y2)];
     },
 
-    // where dancers may be put down: the floor less the watchers' strip, or a border, on each side
-    dancingArea([width, depth], lined) {
-      const less = (side) => (lined.includes(side) ? WATCHERS_DEEP : BORDER);
+    // where dancers may be put down: the floor less the watchers' strip, or a border, on each side; `free` are the metres
+    // that a dance wants free at some of them
+    dancingArea([width, depth], lined, border = BORDER, free = {}) {
+      const less = (side) => Math.max(lined.includes(side) ? WATCHERS_DEEP : border, free[side] ?? 0);
       const across = Math.min(1, width / 2 / (less("left") + less("right")));
       const along = Math.min(1, depth / 2 / (less("front") + less("back")));
       return [

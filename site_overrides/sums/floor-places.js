@@ -18,20 +18,28 @@
   };
 
   // { groups, closer }: the places of each group, in the order of its sizes, and by how much all are drawn together
-  // to fit, 1 for not at all
-  floor.slots = (standing, sizes, area, step) => {
+  // to fit, 1 for not at all; a team stands in as many columns as leave most floor round it
+  floor.slots = (standing, sizes, area, step, team = false) => {
     const quarters = (floor.SIDES[standing[1]] || 0) / 90;
-    const { groups, closer } = facingFront(standing, sizes, floor.turnedArea(area, -quarters), step);
-    return { groups: groups.map((group) => group.map((point) => floor.turned(point, quarters))), closer };
+    const { groups, closer } = facingFront(standing, sizes, floor.turnedArea(area, -quarters), step, team);
+    const found = groups.map((group) => group.map((point) => floor.turned(point, quarters)));
+    if (standing[0] === "scattered" || (standing[8]?.front ?? null) === null) return { groups: found, closer };
+    // the first row where the dance has it from the front wall
+    const nearer = Math.min(...found.flat().map(([, y]) => y)) - area[1];
+    return { groups: found.map((group) => group.map(([x, y]) => [x, y - nearer])), closer };
   };
 
-  function facingFront(standing, sizes, area, step) {
+  // the shape of a group of `size` among such of a `usual` size, as if the front were ahead
+  floor.ownShape = (standing, size, usual, step) =>
+    ownShape(kindOf(standing, [usual, usual]), size, [usual], (standing[3] ?? USUAL_APART) * step, USUAL_APART * step, standing[9]);
+
+  function facingFront(standing, sizes, area, step, team) {
     const [formation, , , apart = null] = standing;
     if (eachItsOwn(standing, sizes)) {
       const between = (apart ?? USUAL_APART) * step;
       const kind = kindOf(standing, sizes);
-      const inside = sizes.map((size) => ownShape(kind, size, sizes, between, USUAL_APART * step));
-      return ofGroups(standing, level(kind, inside), area, step, between, kind);
+      const inside = sizes.map((size) => ownShape(kind, size, sizes, between, USUAL_APART * step, standing[9]));
+      return ofGroups(standing, level(kind, inside), area, step, between, kind, team);
     }
     const dancers = sizes.reduce((sum, one) => sum + one, 0);
     if (formation === "scattered") return dealt(spacedOut(floor.scattered(dancers, area), apart, area, step), sizes);
@@ -43,7 +51,12 @@
   }
 
   // a group's shape; where the odd one among pairs stands, as places.py says
-  function ownShape(kind, size, sizes, between, near) {
+  function ownShape(kind, size, sizes, between, near, third) {
+    if (third && size === 3 && sizes.includes(2)) {
+      const [one, other] = floor.shape(kind, 2, between);
+      const [x, y] = [0, 1].map((at) => (one[at] + other[at]) / 2);
+      return third === "between" ? [one, [x, y], other] : [one, other, [x, y + near]];
+    }
     const pairs = kind === "face to face" || kind === "back to back";
     if (!pairs || between <= near) return floor.shape(kind, size, between);
     if (size === 3 && sizes.includes(2)) return floor.shape(kind, size, between, near);
@@ -55,9 +68,9 @@
   }
 
   // the order in which groups are laid from the front: what goes further back than most last, with nobody behind it
-  function deepestLast(kind, inside) {
+  function deepestLast(kind, inside, third) {
     const order = inside.map((_, n) => n);
-    if (!STOOD_LEVEL.includes(kind)) return order;
+    if (!STOOD_LEVEL.includes(kind) && third !== "behind") return order;
     const sizes = inside.map((one) => one.length);
     const deep = inside.map((one) => floor.fine(span(one, 1)));
     const least = deep[sizes.indexOf(floor.commonest(sizes))];
@@ -88,12 +101,12 @@
     return inside.map((group, n) => group.map(([x, y]) => [x, y - (fronts[n] - front)]));
   }
 
-  function eachItsOwn([formation, , within, apart, between, columns], sizes) {
+  const eachItsOwn = (floor.eachItsOwn = ([formation, , within, apart, between, columns], sizes) => {
     if (Math.max(...sizes) === 1) return false;
     if (["pairs", "small groups", "rows"].includes(formation)) return true;
     if (formation === "scattered") return (within ?? apart ?? null) !== null;
     return Boolean(within || columns || (between ?? null) !== null);
-  }
+  });
 
   function kindOf([formation, facing, within], sizes) {
     if (within) return within;
@@ -117,8 +130,8 @@
     return Math.min(room, USUAL_APART * step);
   }
 
-  function ofGroups(standing, inside, area, step, clear, kind) {
-    const [formation, , , , between = null, columns = null, , larger = null] = standing;
+  function ofGroups(standing, inside, area, step, clear, kind, team) {
+    const [formation, , , , between = null, columns = null, , larger = null, , third] = standing;
     const many = inside.length;
     const most = (at) => Math.max(0, ...inside.flat().map((point) => 2 * Math.abs(point[at])));
     if (formation === "scattered") return apartFrom(inside, [most(0), most(1)], clear, area);
@@ -129,14 +142,14 @@
     return floor.most(
       tried.map((count) => {
         const order = larger !== null ? largerAt(larger, inside.map((group) => group.length), count)
-          : count < many ? deepestLast(kind, inside) : inside.map((_, n) => n);
+          : count < many ? deepestLast(kind, inside, third) : inside.map((_, n) => n);
         const ordered = order.map((n) => inside[n]);
         const last = larger === null || larger > 1 ? 0 : 1 - 2 * larger; // -1 for the left, 1 for the right
         const found = laid(ordered, inColumns(ordered, count, most, metres, clear, area, last), area);
         return { ...found, groups: order.map((_, n) => found.groups[order.indexOf(n)]) };
       }),
       ({ groups, closer }) => columns !== null
-        ? [floor.fine(closer)]
+        ? [floor.fine(closer), team ? margin(groups.flat(), area) : 0]
         : [floor.nearestTwo(groups.flat()), slack(groups.flat(), area)],
     );
   }
@@ -251,6 +264,10 @@
 
   function slack(points, area) {
     return floor.fine(-Math.max(span(points, 0) / floor.wide(area), span(points, 1) / floor.deep(area)));
+  }
+
+  function margin(points, area) {
+    return floor.fine(Math.min(floor.wide(area) - span(points, 0), floor.deep(area) - span(points, 1)));
   }
 
   function dealt([points, closer], sizes) {

@@ -25,28 +25,39 @@
   };
 
   // who dances and who sits, where not all dance at once: the teams, or who sits each time
-  floor.sharingInWords = ({ sharing: { teams, waiting, dancing }, groups: { usual }, lined }) => {
-    const where = floor.sitInWords(lined);
+  floor.sharingInWords = (room) => {
+    const { sharing: { teams, waiting, dancing }, groups: { usual }, lined } = room;
+    const where = room.waiting.where ?? floor.sitInWords(lined), does = doesInWords(room);
     if (waiting) {
       const many = [...dancing].reverse().map(String);
       const pupils = many.length < 2 ? many[0]
         : gettext("{before} or {last}", { before: many.slice(0, -1).join(", "), last: many.at(-1) });
       return ngettext(
-        "{pupils} can dance at once: {groups} sits {where} and counts aloud. Change who sits each time it is danced.",
-        "{pupils} can dance at once: {groups} sit {where} and count aloud. Change who sits each time it is danced.",
+        "{pupils} can dance at once: {groups} sits {where}. {does} Change who sits each time it is danced.",
+        "{pupils} can dance at once: {groups} sit {where}. {does} Change who sits each time it is danced.",
         waiting,
-        { pupils, groups: sums.groupNamed(usual, waiting), where },
+        { pupils, groups: sums.groupNamed(usual, waiting), where, does },
       );
     }
     if (!teams.length) return "";
     const named = teams.map((team, n) => floor.teamInWords(n + 1, team)).join(" ");
-    return ngettext(
-      "The class is {teams} teams, the same in every lesson. {named} One team at a time dances in the middle of the hall, always on the same spots; the other sits {where} and counts aloud.",
-      "The class is {teams} teams, the same in every lesson. {named} One team at a time dances in the middle of the hall, always on the same spots; the others sit {where} and count aloud.",
-      teams.length - 1,
-      { teams: sums.numberInWords(teams.length), named, where },
-    );
+    return [
+      gettext("The class is {teams} teams, the same in every lesson. {named}", { teams: sums.numberInWords(teams.length), named }),
+      room.spots === "none" ? gettext("One team at a time dances in the middle of the hall.")
+        : gettext("One team at a time dances in the middle of the hall, always on the same spots."),
+      room.spots === "but odd groups" && gettext("A group of another size needs marks of its own."),
+      ngettext("The other sits {where}.", "The others sit {where}.", teams.length - 1, { where }),
+      does,
+    ].filter(Boolean).join(" ");
   };
+
+  // what those do who sit: as the unit says, or what goes with the sound of the dance
+  function doesInWords({ waiting: { does, counts }, groups: { usual } }) {
+    if (does) return capital(does) + (/[.?!”"’]$/.test(does) ? "" : ".");
+    if (counts) return gettext("Those who sit count aloud.");
+    return usual === 1 ? gettext("Each of them watches one dancer.")
+      : gettext("Each of them watches {group}.", { group: sums.groupNamed(usual, 1) });
+  }
 
   floor.teamInWords = (team, sizes) => (Math.max(...sizes) === 1
     ? gettext("Team {team}: {pupils} pupils.", { team, pupils: sizes.length })

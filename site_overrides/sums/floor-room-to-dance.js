@@ -10,10 +10,13 @@
   const stepping = (data, stride) => stride === 1 ? data
     : { ...data, moves: data.moves.map((move) => move.map((value, at) => (at === 1 || at === 5 ? value * stride : value))) };
   const turnedHall = ([wide, deep]) => [deep, wide];
-  const hasRoom = (paths, watched) => !floor.squeezed(paths).length && !floor.leaving(paths, watched).length;
+  const added = (sizes) => sizes.reduce((sum, one) => sum + one, 0);
+
+  // for how many pupils the places of a team are laid; 0 where there are no teams
+  const spotsOf = ({ teams, asked }) => (teams.length ? asked[0] : 0);
 
   // `hall` is [metres along the front, metres deep]; `least` the square metres recommended for each pupil. Gives
-  // { found, turned, stride, each, enough, turns, leaving, closer, groups, sharing, tight, lined, hall, pupils }; found is false
+  // { found, turned, stride, each, enough, turns, leaving, closer, groups, sharing, tight, spots, lined, hall, pupils }; found is false
   // where none of it is enough; `tight` are the sections that do not take all at once.
   floor.room = (data, pupils, hall, least) => {
     // `turns` are those of the square metres alone, whatever is danced
@@ -24,20 +27,29 @@
     const [all, ...fewer] = floor.sharings(groups);
     const room = {
       found: false, turned: false, stride: 1, each, enough, turns: Math.ceil(pupils / Math.max(1, holds)), hall, pupils, groups, sharing: all, lined: data.lined,
+      waiting: data.waiting,
       leaving: oncePerPart(floor.leaving(asDrawn, false)), closer: floor.squeezed(asDrawn),
     };
     const known = new Map();
-    const drawn = (many, stride, turned) => {
-      const key = `${many} ${stride} ${turned}`;
-      if (!known.has(key)) known.set(key, floor.paths(stepping(data, stride), many, turned ? turnedHall(hall) : hall));
+    const drawn = (many, stride, turned, spots = 0) => {
+      const key = `${many} ${stride} ${turned} ${spots}`;
+      if (!known.has(key)) known.set(key, floor.paths(stepping(data, stride), many, turned ? turnedHall(hall) : hall, spots));
       return known.get(key);
+    };
+    // whole groups stand as the dance asks, and all as they are, clear of the walls
+    const hasRoom = ({ sharing, stride, turned }) => {
+      const spots = spotsOf(sharing);
+      const clear = (many) => !floor.leaving(drawn(many, stride, turned, spots), sharing !== all).length;
+      return sharing.asked.every((many) => !floor.squeezed(drawn(many, stride, turned, spots)).length && clear(many))
+        && sharing.dancing.every(clear);
     };
     const ways = [all, ...fewer].filter(({ dancing }) => dancing[0] <= holds).flatMap((sharing) => strides.flatMap((stride) =>
       (hall[0] === hall[1] ? [false] : [false, true]).map((turned) => ({ sharing, stride, turned }))));
-    const way = ways.find(({ sharing, stride, turned }) =>
-      sharing.asked.every((many) => hasRoom(drawn(many, stride, turned), sharing !== all)));
+    const way = ways.find(hasRoom);
     if (way) Object.assign(room, way, { found: true });
-    room.tight = tight(drawn(all.asked[0], room.stride, room.turned), enough);
+    const { sharing, stride, turned } = room;
+    room.spots = floor.sameSpots(sharing.teams.map((team) => drawn(added(team), stride, turned, spotsOf(sharing))));
+    room.tight = tight([all.asked[0], all.dancing[0]].map((many) => drawn(many, stride, turned)), enough);
     return room;
   };
 
@@ -52,9 +64,9 @@
     return last.room;
   };
 
-  // the places and ways of so many of the class, as the room has them dance
-  floor.drawnIn = (data, { hall, stride, turned }, pupils) =>
-    floor.paths(stepping(data, stride), pupils, turned ? turnedHall(hall) : hall);
+  // the places and ways of so many of the class, as the room has them dance: a team on the spots of the largest
+  floor.drawnIn = (data, { hall, stride, turned, sharing, pupils: all }, pupils) =>
+    floor.paths(stepping(data, stride), pupils, turned ? turnedHall(hall) : hall, pupils < all ? spotsOf(sharing) : 0);
 
   // how many dance a section at once; of teams, the first
   floor.dancingIn = ({ tight, sharing, pupils }, letter) => (tight.includes(letter) ? sharing.dancing[0] : pupils);
@@ -64,8 +76,9 @@
   floor.asDrawn = (room) => room.found && floor.allAtOnce(room) && !room.turned && room.stride === 1;
 
   // the sections that do not take all at once; one that starts where dancers are stands as close as they do
-  function tight(paths, enough) {
-    const near = new Set(floor.leaving(paths, false).map(({ letter }) => letter));
+  function tight(whole, enough) {
+    const [paths] = whole;
+    const near = new Set(whole.flatMap((each) => floor.leaving(each, false)).map(({ letter }) => letter));
     const found = new Set();
     let first = null, before = null;
     for (const { letter, spot, closer } of paths.parts) {

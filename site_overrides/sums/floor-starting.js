@@ -15,6 +15,14 @@
     return found;
   };
 
+  // 1, or by how much nearer all stand than the dance asks, or than an arm's length
+  floor.closerThanAsked = ({ places, closer }, [, , , apart, between], { arm, step }) => {
+    const said = [apart, between].filter((one) => (one ?? null) !== null).map((one) => one * step);
+    const asked = Math.min(arm, ...said);
+    const nearest = floor.nearestTwo(places);
+    return Math.min(closer, nearest < asked ? nearest / asked : 1);
+  };
+
   // each dancer's place so that the ways are short, groups of a size changing over whole, odd groups tried everywhere
   floor.shortest = ({ area, data }, at, standing, together) => {
     let best = null, least = null;
@@ -46,18 +54,23 @@
     return found;
   }
 
-  // the slot of each group, those of a size in the slots of that size that are nearest
-  function takes(groups, together, at) {
+  // the slot of each group, those of a size in the slots of that size that are nearest; in order where nobody is anywhere
+  // yet
+  const takes = (floor.takes = (groups, together, at) => {
     const found = [];
     for (const size of [...new Set(floor.sized(together))].sort((a, b) => a - b)) {
       const free = [...groups.keys()].filter((n) => groups[n].length === size);
       const ours = [...together.keys()].filter((n) => together[n].length === size);
+      if (!at) {
+        ours.forEach((n, k) => { found[n] = free[k]; });
+        continue;
+      }
       const middles = ours.map((n) => floor.among(together[n].map((one) => at[one])));
       const nearest = nearestPlaces(middles, free.map((n) => floor.among(groups[n])));
       ours.forEach((n, k) => { found[n] = free[nearest[k]]; });
     }
     return found;
-  }
+  });
 
   function nearestPlaces(from, places) {
     const far = from.map((one) => places.map((place) => floor.fine(floor.metres(one, place))));

@@ -8,13 +8,13 @@
     .map((other) => floor.metres(one, other))));
   const told = (metres) => `${(Math.round(metres / HAND) * HAND).toFixed(1).replace(/\.0$/, "")} m`;
 
-  // a line for each section whose places are new and are more than a place for each
-  floor.tape = (data, room) => {
+  // a line for each of the sections in `danced` whose places are new and are more than a place for each
+  floor.tape = (data, room, danced) => {
     const known = new Map();
     const drawn = (many) => known.get(many) ?? known.set(many, floor.drawnIn(data, room, many)).get(many);
     const seen = new Set();
     return data.parts.flatMap(({ letter, spot, begins }) => {
-      if (!letter || spot !== "new place" || seen.has(letter) || data.sections[letter].start[0] === "scattered") return [];
+      if (!letter || !danced.has(letter) || spot !== "new place" || seen.has(letter) || data.sections[letter].start[0] === "scattered") return [];
       seen.add(letter);
       const words = apart(drawn(floor.dancingIn(room, letter)), letter, begins);
       return words ? [gettext("Part {part}: {metres}.", { part: letter, metres: words })] : [];

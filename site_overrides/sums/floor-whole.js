@@ -7,16 +7,17 @@
   const { floor } = sums;
 
   // everybody's legs, to be asked of bank.paths.at, and the parts with who is in which row
-  floor.paths = (data, pupils, hall) => {
-    const area = floor.dancingArea(hall, data.lined);
-    const walk = { data, area, dancers: [], places: [] };
+  // `spots` is for how many pupils the places are laid where a team stands on those of a larger one
+  floor.paths = (data, pupils, hall, spots = 0) => {
+    const area = floor.dancingArea(hall, data.lined, borderOf(data));
+    const walk = { data, area, hall, spots, dancers: [], places: [] };
     const parts = data.parts.map((part) => {
       if (!part.letter) return part;
       const section = data.sections[part.letter];
       const together = classInGroups(pupils, section.size, data.sizes);
-      const closer = walk.dancers.length ? come(walk, part, section, together) : putDown(walk, section, together);
+      const { closer, wanted } = walk.dancers.length ? come(walk, part, section, together) : putDown(walk, section, together);
       through(walk, part, section, together);
-      return { ...part, ...rolesIn(section, together), closer };
+      return { ...part, ...rolesIn(section, together), closer, wanted };
     });
     return { first: walk.places, legs: walk.dancers.map((dancer) => dancer.legs), parts, hall, data };
   };
@@ -48,22 +49,39 @@
   }
 
   function putDown(walk, section, together) {
-    const { groups, closer } = floor.slots(section.start, floor.sized(together), walk.area, walk.data.step);
-    const places = floor.byDancer(groups, together, together.map((_, n) => n));
+    const { places, closer } = newPlaces(walk, section, together, null);
     const ways = facing(walk, section, places, together);
     walk.dancers = places.map((place, n) => floor.dancer(place, ways[n]));
     walk.places = places.map(([x, y], n) => [x, y, floor.rest(ways[n], 360), 1]);
-    return floor.closerThanAsked({ places, closer }, section.start, walk.data);
+    return { closer: floor.closerThanAsked({ places, closer }, section.start, walk.data), wanted: places };
+  }
+
+  const borderOf = (data) => Math.max(floor.BORDER, data.wide);
+
+  // each dancer's place as the section says; `at` is where all are, null at the very start
+  function newPlaces(walk, section, together, at) {
+    const { data, hall } = walk;
+    const { start: standing, size } = section;
+    const free = standing[8];
+    const metres = free && Object.fromEntries(Object.entries(free).map(([side, steps]) => [side, steps * data.step]));
+    const area = free ? floor.dancingArea(hall, data.lined, borderOf(data), metres) : walk.area;
+    if (walk.spots && floor.hasSpots(standing, floor.sized(together))) {
+      return floor.onSpots(standing, together, size, sizesOf(walk.spots, size, data.sizes).length, at, area, data.step);
+    }
+    if (at) return floor.shortest({ area, data }, at, standing, together);
+    const { groups, closer } = floor.slots(standing, floor.sized(together), area, data.step);
+    return { places: floor.byDancer(groups, together, together.map((_, n) => n)), closer };
   }
 
   // everybody to the start of a section, as far as the join lets them, and round to its facing
   function come(walk, part, section, together) {
     let places = here(walk);
     if (part.goes && part.spot === "first place") places = walk.places;
-    let closer = 1;
+    let closer = 1, wanted = null;
     if (part.spot === "new place") {
-      const found = floor.shortest(walk, here(walk), section.start, together);
+      const found = newPlaces(walk, section, together, here(walk));
       closer = floor.closerThanAsked(found, section.start, walk.data);
+      wanted = found.places;
       if (part.goes) places = found.places;
     }
     const ways = facing(walk, section, places, together);
@@ -71,7 +89,7 @@
       if (dancer.busy > part.from) return;
       floor.goTo(dancer, places[n], ways[n], part.from, part.begins, part.goes ? part.most ?? Infinity : Infinity);
     });
-    return closer;
+    return { closer, wanted };
   }
 
   function through(walk, part, section, together) {

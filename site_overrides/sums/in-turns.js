@@ -9,6 +9,7 @@
   const MAKING = ["make", "develop"];
   const SEEN = ["show", "look and talk"];
   const AS_ONE = ["whole class", "half class"];
+  const TOLD = /\b(?:teams?|tîm|timau)\b/i;
   const TEAMS = {
     2: gettext("team 1, then team 2"),
     3: gettext("team 1, then 2, then 3"),
@@ -24,7 +25,11 @@
     const tight = one.parts.some((letter) => room.tight.includes(letter));
     if (!one.parts.length || MOVING.includes(one.phase)) return moving(one, minutes, room, tight);
     const halved = one.grouping === "half class" || one.shows || SEEN.includes(one.phase);
-    if (one.shows?.atOnce || (halved && !teams.length)) return null;
+    if (one.shows?.atOnce) return null;
+    if (halved && !teams.length) {
+      return tight && one.grouping === "half class" && !one.shows
+        ? { words: gettext("if all dance it at once, {turns}", { turns: turns(room) }), teams: false, each: 0, beside: true } : null;
+    }
     if (!tight && !(teams.length === 2 && one.grouping === "half class")) return null;
     if (MAKING.includes(one.phase)) {
       const words = gettext("all learn it on the spot, then dance it: {turns}", { turns: turns(room) });
@@ -48,8 +53,20 @@
   // groups as a page says them, with the turns beside; the whole class is not together where it is in turns
   sums.groupsInTurns = (groups, one, turn) => {
     if (!turn) return groups;
-    if (!AS_ONE.includes(one.grouping)) return `${groups}; ${turn.words}`;
+    if (!AS_ONE.includes(one.grouping) || turn.beside) return `${groups}; ${turn.words}`;
     return turn.words.charAt(0).toUpperCase() + turn.words.slice(1);
+  };
+
+  // what is said to get into groups: where others watch who dances, which team sits; not where the words tell of teams
+  sums.intoToday = (words, one, turn, room) => {
+    if (!words || !turn?.teams || TOLD.test(words)) return words;
+    if (!one.shows && !SEEN.includes(one.phase) && one.grouping !== "half class") return words;
+    return ngettext(
+      "“Team 2, sit {where}. Team 1, dance. Then change.”",
+      "“All but team 1, sit {where}. Team 1, dance. Then the next team.”",
+      room.sharing.teams.length - 1,
+      { where: room.waiting.where ?? sums.floor.sitInWords(room.lined) },
+    );
   };
 
   function turns({ sharing: { teams, waiting, dancing }, groups }) {

@@ -2,6 +2,7 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const { gettext } = bank;
+  const LONG = 50; // letters of groups that are set smaller
 
   for (const root of document.querySelectorAll('[data-part="wall"]:not([data-started])')) {
     try { start(root); root.dataset.started = ""; } catch (error) { console.error("wall:", error); }
@@ -103,6 +104,7 @@
       const room = bank.sums.roomToday(fit);
       const teams = root.querySelector("[data-teams]");
       if (teams) teams.textContent = room ? bank.sums.hallToday(facts, room) : "";
+      bank.plansToday?.(root, room);
       const minutes = new Map(bank.sums.lessonToday(facts, fit).sittings.flat().map((one) => [one.step, one.minutes]));
       for (const { section } of steps) {
         const [lasts, groups] = ["lasts", "groups"].map((name) => section.querySelector(`[data-${name}]`));
@@ -112,6 +114,7 @@
         const words = bank.sums.groupsToday(facts, section.dataset.grouping, fit) || groups.dataset.written;
         groups.textContent = room
           ? bank.sums.groupsInTurns(words, one, bank.sums.inTurns(one, minutes.get(one.number), room)) : words;
+        groups.toggleAttribute("data-long", groups.textContent.length > LONG);
       }
       if (!count.counting()) say(settings.trouble);
     }

@@ -23,7 +23,7 @@ NOT_IN_THE_LIST = {
     "Ctrl": "a key",
     "Gellir": "from gallu",
     "allen": "gallen after na: na allen nhw",
-    "byrhewch": "from byrhau",
+    "Arhoswch": "from aros",
     "cliriach": "from clir",
     "drymiwch": "from drymio",
     "gellir": "from gallu",

@@ -257,6 +257,14 @@ def props_underfoot(unit: EditableUnit) -> Place | None:
     return _task(unit, "Drop your scarf on the floor and run on.")
 
 
+@fault("hall-said-too-small", "set")
+def hall_said_too_small(unit: EditableUnit) -> Place | None:
+    sections = unit.data[unit.file]["sections"].values()
+    if not any("apart" in one.get("start", {}) for one in sections):
+        return None  # nobody knows where they stand
+    return unit.set(unit.file, ("space", "hall"), "A clear hall. Needs 8 by 6 metres for 30.")
+
+
 @fault("space-for-fewer", "set")
 def space_for_fewer(unit: EditableUnit) -> Place | None:
     return unit.set(unit.file, ("space", "hall"), "A clear hall")

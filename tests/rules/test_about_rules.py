@@ -69,6 +69,7 @@ ANY_LANGUAGE = {"looks-like-personal-data", "lookers-do-not-fit-grouping"}
 """A telephone number is one in any language, and who looks is a field."""
 READ_OTHERWISE = {
     "facing-nobody-turns-to": "looks for turning in how a change is made",
+    "hall-said-too-small": "looks for a hall in the words for it",
     "line-hard-to-read": "has an ease of reading for English",
     "space-for-fewer": "looks for square metres in the words for the hall",
     "too-few-whole-runs": "counts runs that are danced twice",

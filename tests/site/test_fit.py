@@ -249,7 +249,7 @@ def test_groups_showing_and_floor_are_said_in_plain_sentences(site: Path, browse
             words = ask("sums.groupsInWords", class_groups(groupings, grouping, 27))
             assert words[0].upper() + words[1:] in told
             assert words[0].upper() + words[1:] in seen.page.locator(".steps").inner_text()
-        assert "say “Turn to the nearest person. If one pupil is left, make a three.”" in told
+        assert "Say “Find your group from earlier lessons.”" in told, "pairs are not made again"
         # what a three changes: the author's own words, for pairs; in fours it is another three
         odd = odd_groups_said(unit, one)
         assert odd["pairs"]["3"] in told
@@ -285,6 +285,13 @@ def test_the_lesson_and_the_dance_from_above_say_the_same_of_a_hall(
         page, _, fitted = (above or "").partition("#")
     with lesson(browser, site, f"#{fitted}", path=f"units/rock-pool/{page}") as seen:
         assert seen.page.locator("[data-walls]").inner_text() == wanted
+    drawn_for = set()
+    for kind in ("", "-card", "-wall"):
+        path = LESSON_3.replace(".html", f"{kind}.html")
+        with lesson(browser, site, f"#fit=45-0-30-0-{space}", path=path) as seen:
+            seen.page.wait_for_selector(".for-whom", state="attached")
+            drawn_for.add(tuple(seen.page.locator(".for-whom").all_text_contents()))
+    assert len(drawn_for) == 1, "lesson, card and wall draw one floor"
     ready = (site / "units/rock-pool/ready.html").read_text(encoding="utf-8")
     assert room_in_words(unit_room(unit, 30, Hall(15.0, 10.0))) in unescape(ready)
 

@@ -82,7 +82,8 @@ def assert_sound(one: Step, turn: Any, room: Room, minutes: int, *, enough: bool
     elif enough:
         assert set(one["parts"]) & set(room.tight) or one["grouping"] == "half class"
     if one["phase"] in ("make", "develop") and one["parts"]:
-        assert turn["words"].startswith("all learn it on the spot")
+        begins = "if all dance it at once" if turn.get("beside") else "all learn it on the spot"
+        assert turn["words"].startswith(begins)
 
 
 def test_the_whole_class_is_not_together_where_it_is_in_turns() -> None:
@@ -105,10 +106,12 @@ def test_the_whole_class_is_not_together_where_it_is_in_turns() -> None:
              "team 1, then team 2", None, None],
         ),
         (
-            "seeds-on-the-move", 30, [14, 9], 3,
-            [None, "team 1, then team 2, 1 minute each", None, None,
-             "all learn it on the spot, then dance it: team 1, then team 2", "team 1, then team 2",
-             None],
+            "seeds-on-the-move", 30, [15, 10], 3,
+            [None, "24 at once, three pairs sit, others each time", None,
+             "all learn it on the spot, then dance it: 24 at once, three pairs sit, others each "
+             "time",
+             "all learn it on the spot, then dance it: 24 at once, three pairs sit, others each "
+             "time", None, None],
         ),
     ],
 )  # fmt: skip

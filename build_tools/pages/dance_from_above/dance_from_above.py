@@ -20,12 +20,11 @@ from build_tools.pages.page import Page
 from build_tools.pages.pieces.doors import MOVES
 from build_tools.pages.pieces.heard_data import heard_pieces
 from build_tools.pages.pieces.picture import Picture, picture
-from build_tools.paths.for_pages import page_data
 from build_tools.paths.model import Paths
+from build_tools.views.dance.floor_data import floor_data
 from build_tools.views.dance.left_open import OPEN
 from build_tools.views.dance.moves_before import shown
 from build_tools.views.dance.on_the_floor import in_a_hall
-from build_tools.views.dance.recommended_metres import recommended_least
 from build_tools.views.dance.room_to_dance import as_drawn, unit_room
 from build_tools.views.dance.score import Score, ScoreMotif, ScoreStretch, score
 from build_tools.views.dance.timeline import span_seconds
@@ -195,7 +194,7 @@ def _watched(unit: Unit, paths: Paths, found: Score) -> WatchedView:
         "title": unit.title,
         "parts": [_part(one, names) for one in found.stretches],
         "sets": [_moves(one, known[one.name]) for one in found.motifs],
-        "paths": page_data(paths) | {"least": recommended_least(unit.years)},
+        "paths": floor_data(unit, paths),
         "bodies": body_form([(one.action, one.before) for one in alike.values()]),
         "told": [one.told for one in alike.values()],
     }

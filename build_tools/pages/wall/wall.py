@@ -206,12 +206,18 @@ def _step(
 def danced_in(dance: Dance, step: Step) -> tuple[str, ...]:
     """The motifs and developments that pupils need to see in a step.
 
-    All that the step makes or changes; else those of the one section, or the motifs, that it
-    dances, two at most. Several sections at once draw none: `order_danced` tells their order.
+    All that the step makes or changes, but for what is danced nowhere and is only on the way to
+    another, in which one of its actions is another; else those of the one section, or the motifs,
+    that it dances, two at most. Several sections at once draw none: `order_danced` tells their
+    order.
     """
     made = [name for name in (*step.makes, *step.develops) if _is_moves(dance, name)]
     if made:
-        return tuple(dict.fromkeys(made))
+        danced = {what for s in dance.sections.values() for one in s.danced for what in one.what}
+        changed = [dance.developments[name] for name in step.develops if name in dance.developments]
+        on_the_way = {one.of for one in changed if one.device == "replacing an action"} - danced
+        on_the_way &= set(step.develops)
+        return tuple(name for name in dict.fromkeys(made) if name not in on_the_way)
     names = tuple(dict.fromkeys((*step.joins, *step.makes, *step.dances, *step.shows)))
     if len([name for name in names if name in dance.sections]) > 1 or "whole" in names:
         return ()

@@ -12,7 +12,7 @@ of the day, and generated dances hold the two together.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import lru_cache, partial
 from itertools import product
@@ -29,14 +29,17 @@ from build_tools.paths.squeezed import closer_than_asked, squeezed
 from build_tools.paths.whole import paths_of
 from build_tools.views.dance.on_the_floor import middle_age
 from build_tools.views.dance.recommended_metres import has_room_for, recommended_least
+from build_tools.views.dance.same_spots import Spots, same_spots
 from build_tools.views.dance.teams import Sharing, Whole, sharings, whole_groups
+from build_tools.views.dance.waiting import Waiting, waiting_in
 from build_tools.views.lesson.class_groups import joined_in_lessons
 
 SHORTER = 0.5
 """How long a travelling step is where children are told to halve it."""
 
-Drawn = Callable[[int, Hall, float], Paths]
-"""The dance by so many pupils in a hall, with steps that are so many times as long."""
+Drawn = Callable[[int, Hall, float, int], Paths]
+"""The dance by so many pupils in a hall, with steps that are so many times as long, on the spots of
+so many pupils if that is not 0."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,8 +66,12 @@ class Room:
     """Who dances at once."""
     tight: tuple[str, ...]
     """The sections that do not take the whole class at once; the others do."""
+    spots: Spots
+    """Whether teams stand on the same spots."""
     lined: frozenset[str]
     """The sides of the hall along which watchers sit."""
+    waiting: Waiting
+    """What those do who sit, and where."""
 
     @property
     def turns(self) -> int:
@@ -81,34 +88,39 @@ def as_drawn(room: Room) -> bool:
 def unit_room(unit: Unit, pupils: int = USUAL_CLASS, hall: Hall | None = None) -> Room:
     """How the unit's dance is danced by so many pupils of its age in `hall`."""
     return room_to_dance(
-        partial(_drawn, unit), pupils, hall or Hall(), recommended_least(unit.years)
+        partial(_drawn, unit),
+        pupils,
+        hall or Hall(),
+        recommended_least(unit.years),
+        waiting_in(unit),
     )
 
 
 @lru_cache(maxsize=16)
-def _drawn(unit: Unit, pupils: int, hall: Hall, stride: float) -> Paths:
+def _drawn(unit: Unit, pupils: int, hall: Hall, stride: float, spots: int) -> Paths:
     """The unit's dance; for one hall after another the same is asked again and again."""
     joined = joined_in_lessons(unit)
-    return paths_of(unit.dance, pupils, hall, middle_age(unit), joined=joined, stride=stride)
+    age = middle_age(unit)
+    return paths_of(unit.dance, pupils, hall, age, joined=joined, stride=stride, spots=spots)
 
 
-def room_to_dance(drawn: Drawn, pupils: int, hall: Hall, least: int) -> Room:
+def room_to_dance(drawn: Drawn, pupils: int, hall: Hall, least: int, waiting: Waiting) -> Room:
     """The least change that leaves everybody their room; `least` is m² for each pupil."""
     holds = has_room_for(hall.width * hall.depth, least)
-    turned, as_drawn = Hall(hall.depth, hall.width), drawn(pupils, hall, 1.0)
+    turned, as_drawn = Hall(hall.depth, hall.width), drawn(pupils, hall, 1.0, 0)
     groups = whole_groups(pupils, as_drawn.sizes)
-    strides = (1.0,) if steps_reach(drawn(*ASKED_OF, 1.0)) else (1.0, SHORTER)
+    strides = (1.0,) if steps_reach(drawn(*ASKED_OF, 1.0, 0)) else (1.0, SHORTER)
     ways = list(sharings(groups))
     tried = (
         (way, stride, where)
         for way, stride in product(ways, strides)
         for where in ((hall,) if hall.width == hall.depth else (hall, turned))
-        if way.dancing[0] <= holds
-        and all(_has_room(drawn(many, where, stride), way is not ways[0]) for many in way.asked)
+        if way.dancing[0] <= holds and _has_room(drawn, way, where, stride, watched=way != ways[0])
     )
     found = next(tried, None)
     sharing, stride, where = found or (ways[0], 1.0, hall)
     enough = pupils <= holds
+    teams = [drawn(many, where, stride, sharing.spots) for many in map(sum, sharing.teams)]
     return Room(
         pupils=pupils,
         hall=hall,
@@ -120,13 +132,25 @@ def room_to_dance(drawn: Drawn, pupils: int, hall: Hall, least: int) -> Room:
         closer=squeezed(as_drawn),
         groups=groups,
         sharing=sharing,
-        tight=_tight(drawn(ways[0].asked[0], where, stride), enough=enough),
+        tight=_tight([drawn(many, where, stride, 0) for many in _both(ways[0])], enough=enough),
+        spots=same_spots(teams),
         lined=LINED[watchers(as_drawn.dance)],
+        waiting=waiting,
     )
 
 
-def _has_room(paths: Paths, watched: bool) -> bool:
-    return not squeezed(paths) and not _leaving(paths, watched=watched)
+def _has_room(drawn: Drawn, way: Sharing, hall: Hall, stride: float, *, watched: bool) -> bool:
+    """Whether whole groups stand as the dance asks, and all as they are, clear of the walls."""
+    whole = [drawn(many, hall, stride, way.spots) for many in way.asked]
+    if any(squeezed(paths) or _leaving(paths, watched=watched) for paths in whole):
+        return False
+    each = (drawn(many, hall, stride, way.spots) for many in way.dancing)
+    return not any(_leaving(paths, watched=watched) for paths in each)
+
+
+def _both(way: Sharing) -> tuple[int, ...]:
+    """How many would dance, as whole groups and as they are."""
+    return tuple(dict.fromkeys((way.asked[0], way.dancing[0])))
 
 
 def _leaving(paths: Paths, *, watched: bool) -> tuple[tuple[str, int], ...]:
@@ -142,12 +166,13 @@ def _leaving(paths: Paths, *, watched: bool) -> tuple[tuple[str, int], ...]:
     return tuple(found.items())
 
 
-def _tight(paths: Paths, *, enough: bool) -> tuple[str, ...]:
+def _tight(whole: Sequence[Paths], *, enough: bool) -> tuple[str, ...]:
     """The sections that do not take all at once; all of them where there are too few metres.
 
     A section that starts where dancers are, or in their first places, stands as close as they do.
     """
-    near = dict(_leaving(paths, watched=False))
+    near = dict(one for paths in whole for one in _leaving(paths, watched=False))
+    paths = whole[0]
     found: list[str] = []
     first = before = None
     for one in paths.stretches:

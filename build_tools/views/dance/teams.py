@@ -35,6 +35,11 @@ class Sharing:
     asked: tuple[int, ...]
     """For how many it is asked whether they have room, as `_asked` says."""
 
+    @property
+    def spots(self) -> int:
+        """For how many pupils the places of a team are laid; 0 where there are no teams."""
+        return self.asked[0] if self.teams else 0
+
 
 @dataclass(frozen=True, slots=True)
 class Whole:

@@ -167,7 +167,20 @@ def _short(lesson: Lesson) -> str:
     words = lesson.trouble[_SHORT]
     named = _left_out_by_number(words)
     meant = _left_out_by_phase(lesson, words)
-    return f"{_left_out(lesson, named, meant)}{_later(lesson, named | meant)}"
+    shorter = named | meant | _shortened_already(lesson, words)
+    return f"{_left_out(lesson, named, meant)}{_later(lesson, shorter)}"
+
+
+_IN_STEP = re.compile(r"\b[Ii]n steps? (\d+(?:(?:, | and |, and )\d+)*)")
+_ONCE = re.compile(r"\b(?:[Rr]un|[Rr]ehearse|[Pp]lay)\b[^.;]*\bonce\b|\b[Oo]ne run\b")
+
+
+def _shortened_already(lesson: Lesson, words: str) -> frozenset[int]:
+    """The steps that the author's line makes shorter: by number, or those that are run once."""
+    said = (number for found in _IN_STEP.finditer(words) for number in _NUMBERS.findall(found[1]))
+    once = _ONCE.search(words) is not None
+    runs = {n for n, one in enumerate(lesson.steps, start=1) if once and one.phase == "rehearse"}
+    return frozenset({*map(int, said), *runs})
 
 
 _NUMBERS = re.compile(r"\d+")
@@ -225,7 +238,12 @@ def _left_out(lesson: Lesson, named: frozenset[int], meant: frozenset[int]) -> s
 def _later(lesson: Lesson, named: frozenset[int]) -> str:
     """What can still be shortened by a teacher who notices after that."""
     still = [one for one in can_be_shortened(lesson) if one.step not in named]
-    given = [_("step {step} by {minutes}", step=one.step, minutes=one.minutes) for one in still]
+    given = [
+        _("{number} off step {step}", step=one.step, number=one.minutes)
+        if n
+        else _("{minutes} off step {step}", step=one.step, minutes=minutes_in_words(one.minutes))
+        for n, one in enumerate(still)
+    ]
     if not given:
         return ""
-    return " " + _("If you run short after that, shorten {steps}.", steps=listed(given))
+    return " " + _("If you run short after that, take {steps}.", steps=listed(given))

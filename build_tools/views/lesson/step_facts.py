@@ -73,13 +73,28 @@ def parts_placed(unit: Unit, lesson: Lesson, index: int) -> tuple[str, ...]:
     where each works alone.
     """
     step, dance = lesson.steps[index], unit.dance
-    named = (*step.makes, *step.joins, *step.dances, *step.shows)
+    named = (*step.makes, *step.joins, *step.dances, *step.shows, *_made_at_home(dance, step))
     apart = step.grouping == "alone"
     return tuple(
         letter
         for letter in letters_in(dance, named)
         if dance.sections[letter].start.formation not in _OF_GROUPS
         or not (apart or _not_yet(unit, lesson, index, groups_of(dance.sections[letter]).size))
+    )
+
+
+_HOME = re.compile(r"\b(?:home|spots?|marks?)\b", re.IGNORECASE)
+
+
+def _made_at_home(dance: Dance, step: Step) -> tuple[str, ...]:
+    """The sections whose moves a step makes, where pupils stand on their own spots for it."""
+    made = {*step.makes, *step.develops}
+    if not made or not _HOME.search(step.place or ""):
+        return ()
+    return tuple(
+        letter
+        for letter, section in dance.sections.items()
+        if any(made.intersection(passage.what) for passage in section.danced)
     )
 
 

@@ -12,17 +12,26 @@ from build_tools.views.dance.room_to_dance import Room
 from build_tools.views.dance.teams import Team
 from build_tools.views.words.groups_in_words import group_named, groups_in_words
 from build_tools.views.words.plain_words import listed
-from build_tools.views.words.punctuation import capital
+from build_tools.views.words.punctuation import capital, sentence
 
 _MARK = N_("Chalk a line one big step from each wall; who reaches it dances on the spot.")
 _CLOSE = N_("Not even a quarter of the class has the room it needs: dance it on the spot.")
 _SMALL = N_("The floor is too small for all to dance at once.")
+_TURNS = {
+    "same": (N_("One team at a time dances in the middle of the hall, always on the same spots."),),
+    "but odd groups": (
+        N_("One team at a time dances in the middle of the hall, always on the same spots."),
+        N_("A group of another size needs marks of its own."),
+    ),
+    "none": (N_("One team at a time dances in the middle of the hall."),),
+}
+"""By whether the teams stand on the same spots."""
 _SIDES = ("front", "back", "left", "right")
 
 
 def room_in_words(room: Room) -> str:
     """What to do, who dances at once, and why, in a few sentences."""
-    walls, small = _why(room), "" if room.enough else _(_SMALL)
+    walls, small = why_in_words(room), "" if room.enough else _(_SMALL)
     if not room.found:
         return " ".join(filter(None, (small or walls, _(_CLOSE if room.closer else _MARK))))
     all_at_once = room.sharing.dancing == (room.pupils,)
@@ -37,34 +46,49 @@ def room_in_words(room: Room) -> str:
 def sharing_in_words(room: Room) -> str:
     """Who dances and who sits, where not all dance at once: the teams, or who sits each time."""
     teams, waiting = room.sharing.teams, room.sharing.waiting
-    where = sit_in_words(room.lined)
+    where = room.waiting.where or sit_in_words(room.lined)
+    does = does_in_words(room)
     if waiting:
         many = [str(one) for one in sorted(room.sharing.dancing)]
         return ngettext(
-            "{pupils} can dance at once: {groups} sits {where} and counts aloud. "
+            "{pupils} can dance at once: {groups} sits {where}. {does} "
             "Change who sits each time it is danced.",
-            "{pupils} can dance at once: {groups} sit {where} and count aloud. "
+            "{pupils} can dance at once: {groups} sit {where}. {does} "
             "Change who sits each time it is danced.",
             waiting,
             pupils=listed(many, "or"),
             groups=group_named(room.groups.usual, waiting),
             where=where,
+            does=does,
         )
     if not teams:
         return ""
     named = " ".join(team_in_words(n, team) for n, team in enumerate(teams, start=1))
-    return ngettext(
-        "The class is {teams} teams, the same in every lesson. {named} One team at a time dances "
-        "in the middle of the hall, always on the same spots; the other sits {where} and counts "
-        "aloud.",
-        "The class is {teams} teams, the same in every lesson. {named} One team at a time dances "
-        "in the middle of the hall, always on the same spots; the others sit {where} and count "
-        "aloud.",
-        len(teams) - 1,
-        teams=number_counting(len(teams)),
-        named=named,
-        where=where,
+    return " ".join(
+        (
+            _(
+                "The class is {teams} teams, the same in every lesson. {named}",
+                teams=number_counting(len(teams)),
+                named=named,
+            ),
+            *(_(words) for words in _TURNS[room.spots]),
+            ngettext(
+                "The other sits {where}.", "The others sit {where}.", len(teams) - 1, where=where
+            ),
+            does,
+        )
     )
+
+
+def does_in_words(room: Room) -> str:
+    """What those do who sit: as the unit says, or what goes with the sound of the dance."""
+    if room.waiting.does:
+        return sentence(room.waiting.does)
+    if room.waiting.counts:
+        return _("Those who sit count aloud.")
+    if room.groups.usual == 1:
+        return _("Each of them watches one dancer.")
+    return _("Each of them watches {group}.", group=group_named(room.groups.usual, 1))
 
 
 def team_in_words(number: int, team: Team) -> str:
@@ -98,7 +122,7 @@ def _how(room: Room) -> str:
     return listed(how)
 
 
-def _why(room: Room) -> str:
+def why_in_words(room: Room) -> str:
     """What would be wrong if all danced at once as it is drawn; nothing where all is well."""
     near = [
         _("{number} in part {part}", number=many, part=part)

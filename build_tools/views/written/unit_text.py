@@ -199,7 +199,8 @@ def fields_of_unit(unit: Unit) -> Iterator[FieldText]:
     yield FieldText(("kit", "wear"), "wear", unit.kit.wear)
     yield from _listed(("kit", "collect"), unit.kit.collect)
     yield FieldText(("kit", "without_props"), "without_props", unit.kit.without_props)
-    yield from _written(("space",), unit.space, ("hall", "half_hall", "classroom"))
+    for_space = ("hall", "half_hall", "classroom", "who_sits_does", "who_sits_where")
+    yield from _written(("space",), unit.space, for_space)
     for name, reason in unit.allow.items():
         yield FieldText(("allow", name), "allow", reason)
     for n, reading in enumerate(unit.read_by):

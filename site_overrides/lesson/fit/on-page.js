@@ -30,12 +30,22 @@
       });
       teams.textContent = room ? bank.sums.hallToday(facts, room) : "";
       teams.hidden = !teams.textContent;
-      form.plans?.(article, room);
+      bank.plansToday?.(article, room);
+      lessSpace(room);
+      form.marks?.(article, facts, room);
       for (const old of article.querySelectorAll(".sitting")) old.remove();
       if (two) turn(sittings);
       // two sittings, and teams, say more than the lesson's size on paper was reckoned for
       document.documentElement.dataset.paper = (two || !teams.hidden) && paper !== MORE ? SMALLEST : paper;
     };
+
+    // the author's own way in a small hall is for one in which nothing else is found: two ways at once would be one too many
+    function lessSpace(room) {
+      const own = article.querySelector('[data-part="fit"]').dataset.room;
+      for (const words of article.querySelectorAll(".aside-rows dd")) {
+        if (own && words.textContent === own) words.parentElement.hidden = Boolean(room?.found);
+      }
+    }
 
     // steps that stood on one line stay on one line, as far as they follow one another
     function shortLines(sitting, index) {
@@ -75,8 +85,12 @@
     const long = each ? gettext("{minutes} each time", { minutes: lasts[0] }) : then(lasts);
     put(minutes, taught ? long : form.asWritten(minutes));
     const groups = bank.sums.groupsToday(facts, one.grouping, fit) || form.asWritten(grouping);
-    const shortest = Math.min(...(taught ? at : [one]).map((part) => part.minutes));
-    put(grouping, room ? bank.sums.groupsInTurns(groups, one, bank.sums.inTurns(one, shortest, room)) : groups);
+    const turn = room && bank.sums.inTurns(one, form.shortest(sittings, one, taught), room);
+    put(grouping, room ? bank.sums.groupsInTurns(groups, one, turn) : groups);
+    const into = element.querySelector(".into");
+    if (!into) return;
+    const now = room ? bank.sums.intoToday(form.asWritten(into), one, turn, room) : form.asWritten(into);
+    put(into, now === form.asWritten(into) ? now : gettext("say {into}", { into: now }));
   }
 
   const then = (words) => words.reduce((first, second) => gettext("{first}, then {second}", { first, second }));

@@ -47,5 +47,9 @@
     return sitting.map(({ step, minutes }) => ({ step, minutes, start: end, end: (end += minutes) }));
   };
 
+  // the fewest minutes that a step has today
+  form.shortest = (sittings, one, taught) =>
+    Math.min(...(taught ? sittings.flat().filter(({ step }) => step === one.number) : [one]).map(({ minutes }) => minutes));
+
   form.isTaught = (plan, fit) => Boolean(fit) && (plan.sittings.length > 1 || !plan.sentence);
 })();

@@ -62,10 +62,13 @@
       const step = form.step(one.number);
       const plain = sizes.length === 1 || size === 1;
       const say = sums.groupsSentence(groupings, one.grouping, fit.dancing, today);
+      // groups that stand already are not made again
+      const made = one.grouping === "half class" ? sums.roomToday(fit)?.sharing.teams.length > 0
+        : groupings.slice(0, groupings.length - today.length).includes(one.grouping);
       const into = step.querySelector(".into") && !plain;
       const words = [
-        plain ? "" : form.sentence(sums.groupsInWords(sizes)),
-        into ? gettext("If they have no groups yet, say “{words}”", { words: say }) : gettext("Say “{words}”", { words: say }),
+        plain || (made && one.grouping === "half class") ? "" : form.sentence(sums.groupsInWords(sizes)),
+        toSay(one, say, plain ? false : made, into),
         sums.oddGroups(sizes, size, JSON.parse(said.odd ?? "{}")[one.grouping] ?? {}),
       ];
       list.append(form.make("div", "",
@@ -73,6 +76,14 @@
         form.make("dd", words.filter(Boolean).join(" "))));
     });
     return [form.make("h3", gettext("Groups")), list];
+  }
+
+  function toSay({ grouping }, words, made, into) {
+    if (made) {
+      const again = grouping === "half class" ? gettext("Stay in your teams.") : gettext("Find your group from earlier lessons.");
+      return gettext("Say “{words}”", { words: again });
+    }
+    return into ? gettext("If they have no groups yet, say “{words}”", { words }) : gettext("Say “{words}”", { words });
   }
 
   function showing(facts, plan, fit, said) {

@@ -3,15 +3,15 @@
   const bank = (window.danceUnitBank ||= {});
   const form = (bank.fitForm ||= {});
   const { gettext } = bank;
+  const TAPE = /tape|chalk|tâp|sialc/i;
 
   // how the dance is danced here, and in which steps of today not all dance at once
-  function inThisHall(facts, plan, room) {
+  function inThisHall(facts, plan, fit, room) {
     const { make } = form;
     const words = bank.sums.floor.roomInWords(room);
     if (!room.found || bank.sums.floor.allAtOnce(room)) return [make("p", "", make("strong", words))];
     const told = facts.flatMap((one) => {
-      const parts = plan.sittings.flat().filter(({ step }) => step === one.number);
-      const turn = bank.sums.inTurns(one, Math.min(...parts.map(({ minutes }) => minutes), one.minutes), room);
+      const turn = bank.sums.inTurns(one, form.shortest(plan.sittings, one, form.isTaught(plan, fit)), room);
       return turn ? [make("li", gettext("{step}: {turns}.", { step: form.nameOf(one.number), turns: turn.words }))] : [];
     });
     if (told.length) {
@@ -41,7 +41,7 @@
     const room = bank.sums.roomToday(fit);
     const has = gettext("{each} for each pupil, with {pupils} on {metres} m².", { each: each.each, pupils: fit.dancing, metres });
     parts.push(make("p", `${has} ${recommended}`));
-    if (room) parts.push(...inThisHall(facts, plan, room));
+    if (room) parts.push(...inThisHall(facts, plan, fit, room));
     // the author's own ways are for a hall in which nothing else is found: two ways at once would be one too many
     if (room ? !room.found : !each.enough) {
       const own = { half: said.half, classroom: said.classroom }[fit.space];
@@ -49,16 +49,28 @@
         said.room && gettext("In this lesson: {words}", { words: said.room })].filter(Boolean);
       if (changes.length) parts.push(make("ul", "", ...changes.map((words) => make("li", words))));
     }
-    if (room) parts.push(...tape(room));
+    if (room) parts.push(...tape(facts, room));
     if (fit.space.endsWith("s")) parts.push(make("p.quiet", gettext("A big step is taken as 1 metre.")));
     else if (!fit.space.endsWith("m")) parts.push(make("p.quiet", `${said.source} ${gettext("Yours may differ: pace it to be sure.")}`));
     return parts;
   };
 
+  const marked = (facts, room) => bank.sums.floor.tape(bank.danceOnFloor, room, new Set(facts.flatMap(({ parts }) => parts)));
+
+  // what the marks are made of, among what to get, where the author has not named it
+  form.marks = (article, facts, room) => {
+    article.querySelector("[data-marks]")?.remove();
+    const list = article.querySelector("ul.get");
+    if (!list || !room || TAPE.test(list.textContent) || !marked(facts, room).length) return;
+    const thing = form.make("li", gettext("Tape or chalk, for the marks in this hall"));
+    thing.dataset.marks = "";
+    list.append(thing);
+  };
+
   // how far apart the marks are on this floor
-  function tape(room) {
+  function tape(facts, room) {
     const { make } = form;
-    const rows = bank.sums.floor.tape(bank.danceOnFloor, room);
+    const rows = marked(facts, room);
     if (!rows.length) return [];
     return [make("p", "", make("strong", gettext("Tape for this hall.")), ` ${gettext("From middle to middle of two places, to a hand’s breadth:")}`),
       make("ul", "", ...rows.map((words) => make("li", words)))];

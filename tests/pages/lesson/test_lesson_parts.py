@@ -77,7 +77,7 @@ def test_short_of_time_names_what_to_leave_out_and_what_to_shorten_later() -> No
     said = {line.label: line.words for line in trouble_lines(unit.lessons[1])}
     assert said["You are short of time"] == (
         "Leave out exploring. That is step 3: it saves 5 minutes. If you run short after that, "
-        "shorten step 4 by 3, step 5 by 2, step 6 by 2 and step 7 by 1."
+        "take 3 minutes off step 4, 2 off step 5, 2 off step 6 and 1 off step 7."
     )
 
 
@@ -85,14 +85,16 @@ def test_short_of_time_names_what_to_leave_out_and_what_to_shorten_later() -> No
     ("line", "expected"),
     [
         ("Leave out step 3.", "Leave out step 3. That saves 5 minutes. If you run short after "
-         "that, shorten step 4 by 3, step 5 by 2, step 6 by 2 and step 7 by 1."),
+         "that, take 3 minutes off step 4, 2 off step 5, 2 off step 6 and 1 off step 7."),
         ("Leave out steps 3 and 5.", "Leave out steps 3 and 5. That saves 11 minutes. If you run "
-         "short after that, shorten step 4 by 3, step 6 by 2 and step 7 by 1."),
+         "short after that, take 3 minutes off step 4, 2 off step 6 and 1 off step 7."),
         ("Leave out step 5.", "Leave out step 5. That is steps 3 and 5: they save 11 minutes. If "
-         "you run short after that, shorten step 4 by 3, step 6 by 2 and step 7 by 1."),
+         "you run short after that, take 3 minutes off step 4, 2 off step 6 and 1 off step 7."),
         ("Do not leave out step 5.", "Do not leave out step 5. That is step 3: it saves 5 minutes. "
-         "If you run short after that, shorten step 4 by 3, step 5 by 2, step 6 by 2 and step 7 by "
-         "1."),
+         "If you run short after that, take 3 minutes off step 4, 2 off step 5, 2 off step 6 and 1 "
+         "off step 7."),
+        ("In step 4, try it once.", "In step 4, try it once. That is step 3: it saves 5 minutes. "
+         "If you run short after that, take 2 minutes off step 5, 2 off step 6 and 1 off step 7."),
     ],
 )  # fmt: skip
 def test_a_step_left_out_by_its_number_is_not_shortened_as_well(line: str, expected: str) -> None:

@@ -20,7 +20,9 @@ from build_tools.paths.whole import paths_of
 from build_tools.views.dance.on_the_floor import middle_age
 from build_tools.views.dance.recommended_metres import recommended_least
 from build_tools.views.dance.room_to_dance import Room, unit_room
+from build_tools.views.dance.same_spots import Spots
 from build_tools.views.dance.teams import Sharing, Whole, sharings, teams_of, whole_groups
+from build_tools.views.dance.waiting import Waiting
 from build_tools.views.lesson.class_groups import joined_in_lessons
 from build_tools.views.words.room_said import room_in_words
 from tests.support.sound_bank import every_unit, whole_bank
@@ -32,7 +34,8 @@ def _drawn(unit: Unit, room: Room) -> Paths:
     hall = Hall(room.hall.depth, room.hall.width) if room.turned else room.hall
     dancing = room.sharing.asked[0]
     age, joined = middle_age(unit), joined_in_lessons(unit)
-    return paths_of(unit.dance, dancing, hall, age, joined=joined, stride=room.stride)
+    spots = room.sharing.spots
+    return paths_of(unit.dance, dancing, hall, age, joined=joined, stride=room.stride, spots=spots)
 
 
 @pytest.mark.parametrize("unit", every_unit(), ids=lambda unit: str(unit.slug))
@@ -44,7 +47,7 @@ def test_what_is_told_works_and_nothing_less_does(unit: Unit) -> None:
         paths = _drawn(unit, room)
         wall, apart = floor(paths.hall), closest_at_starts(paths)
         for leg in (leg for legs in paths.legs for leg in legs):
-            assert wall.holds((leg.x1, leg.y1), 0.05 - BORDER / 2) or not _counted(paths, leg)
+            assert wall.holds((leg.x1, leg.y1), 0.05 - BORDER) or not _counted(paths, leg)
         for letter, (closest, roomy) in apart.items():
             assert closest >= 0.9 * min(roomy, paths.body.arm), letter
         metres = hall.width * hall.depth
@@ -76,7 +79,7 @@ def closest_at_starts(paths: Paths) -> dict[str, tuple[float, float]]:
 
 
 WORDS = {
-    "magnets": ((18.0, 9.0), (15.0, 9.0)),
+    "magnets": ((18.0, 10.0), (15.0, 9.0)),
     "marble-run": ((15.0, 9.0), (12.0, 9.0)),
     "rope-bridge": ((18.0, 9.0), (15.0, 9.0)),
     "leaving": ((18.0, 9.0), (15.0, 9.0)),
@@ -147,18 +150,29 @@ def test_each_way_is_said_in_a_sentence() -> None:
     for (turned, stride), words in ways.items():
         room = _room(turned=turned, stride=stride, leaving=(("A", 1), ("B", 2)) if turned else ())
         assert room_in_words(room) == words
-    teams = _room(Sharing(((4, 4, 4, 3), (4, 4, 4, 3)), 0, (15,), (16,)), closer=("A", "C"))
-    assert room_in_words(teams) == (
+    two = Sharing(((4, 4, 4, 3), (4, 4, 4, 3)), 0, (15,), (16,))
+    named = (
         "The class is two teams, the same in every lesson. Team 1: three fours and one three, 15. "
-        "Team 2: three fours and one three, 15. One team at a time dances in the middle of the "
-        "hall, always on the same spots; the other sits along the front and counts aloud. If all "
-        "danced at once as it is drawn, pupils in parts A and C would stand closer than the dance "
-        "asks."
+        "Team 2: three fours and one three, 15. One team at a time dances in the middle of the hall"
+    )
+    assert room_in_words(_room(two, closer=("A", "C"), spots="same")) == (
+        f"{named}, always on the same spots. The other sits along the front. Those who sit count "
+        "aloud. If all danced at once as it is drawn, pupils in parts A and C would stand closer "
+        "than the dance asks."
+    )
+    watching = Waiting(counts=False)
+    assert room_in_words(_room(two, waiting=watching)) == (
+        f"{named}. The other sits along the front. Each of them watches one four."
+    )
+    own = Waiting(counts=True, does="they hum", where="along the wall that is not the door's")
+    assert room_in_words(_room(two, spots="but odd groups", waiting=own)) == (
+        f"{named}, always on the same spots. A group of another size needs marks of its own. The "
+        "other sits along the wall that is not the door's. They hum."
     )
     few = _room(Sharing((), 1, (27, 26), (28,)), enough=False, lined=frozenset(("left", "right")))
     assert room_in_words(few) == (
-        "26 or 27 can dance at once: one four sits at both ends and counts aloud. Change who sits "
-        "each time it is danced. The floor is too small for all to dance at once."
+        "26 or 27 can dance at once: one four sits at both ends. Those who sit count aloud. Change "
+        "who sits each time it is danced. The floor is too small for all to dance at once."
     )
     both = _room(found=False, leaving=(("B", 1),), closer=("B",))
     assert room_in_words(both) == (
@@ -176,6 +190,7 @@ def test_each_way_is_said_in_a_sentence() -> None:
 
 
 _ALL = Sharing((), 0, (30,), (32,))
+_COUNTED = Waiting(counts=True)
 
 
 def _room(
@@ -188,11 +203,15 @@ def _room(
     leaving: tuple[tuple[str, int], ...] = (),
     closer: tuple[str, ...] = (),
     lined: frozenset[str] = frozenset(("front",)),
+    spots: Spots = "none",
+    waiting: Waiting = _COUNTED,
 ) -> Room:
     """Thirty in fours in a hall of 15 by 10 metres, all at once as it is drawn."""
     groups, hall = Whole(4, (4, 4, 4, 4, 4, 4, 3, 3)), Hall(15.0, 10.0)
     return Room(
-        *(30, hall, found, turned, stride, enough, leaving, closer, groups, sharing, (), lined)
+        *(30, hall, found, turned, stride, enough, leaving, closer, groups, sharing, (), spots),
+        lined,
+        waiting,
     )
 
 
@@ -212,12 +231,12 @@ def test_teams_are_whole_groups_and_as_even_as_they_go(pupils: int, sizes: tuple
 
 
 def test_the_teams_of_two_classes() -> None:
-    """As teachers of these classes, in halls of 12 by 10 and 14 by 9 metres, set them."""
+    """As teachers of these classes, in halls of 12 by 10 and 14 by 10 metres, set them."""
     rooms = {
         slug: unit_room(next(one for one in whole_bank().units if one.slug == slug), many, hall)
         for slug, many, hall in (
             ("magnets", 29, Hall(12.0, 10.0)),
-            ("seeds-on-the-move", 30, Hall(14.0, 9.0)),
+            ("seeds-on-the-move", 30, Hall(14.0, 10.0)),
         )
     }
     assert rooms["magnets"].sharing.teams == ((4, 4, 4, 4), (5, 4, 4))

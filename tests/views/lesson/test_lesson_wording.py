@@ -45,4 +45,4 @@ def test_leaving_out_exploring_is_the_step_that_explores() -> None:
     lesson = replace(LESSON, steps=steps, trouble=trouble)
     (said,) = (text for _, text in trouble_in_words(lesson) if "Leave out exploring" in text)
     assert f"step {explores[0]}: it saves" in said
-    assert f"shorten step {explores[0]}" not in said
+    assert f"off step {explores[0]}" not in said

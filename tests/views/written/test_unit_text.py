@@ -44,6 +44,7 @@ ADDED: dict[FieldPath, object] = {
             "found": "one step was too long",
         }
     ],
+    ("space", "who_sits_where"): "along the wall that is not the door's",
     ("tried", "with"): "two classes of Year 4",
     ("tried", "where"): "a school hall",
     ("tried", "changed"): "one step was too long",

@@ -1,10 +1,9 @@
-// The plans of the floor on a fitted lesson, drawn anew: who dances at once of this class, in this hall. Loaded with the
-// floor. Each keeps the height that it has on paper.
+// The plans of the floor on a lesson, its card and its wall, drawn anew for a class: who dances at once of it, in this
+// hall. Loaded with the floor. Each keeps the height that it has on paper.
 (() => {
   const bank = (window.danceUnitBank ||= {});
-  const form = (bank.fitForm ||= {});
   const { gettext } = bank;
-  const SVG = "http://www.w3.org/2000/svg";
+  const SPACE = { p: "http://www.w3.org/1999/xhtml" }, SVG = "http://www.w3.org/2000/svg"; // of elements
   const EDGE = 22, ACROSS = 0.42; // units round the hall for the names of its sides; of the way to the nearest neighbour
   const MOST = 8; // units of a dancer's radius
   const SIZES = [[20, 16], [15, 12], [11, 9]]; // units across a dancer and of the number in it, as standing_plan.py has them
@@ -12,24 +11,29 @@
   const FRONT = gettext("front");
   const written = new WeakMap();
 
-  // back to the page's own where there is no room to draw for
-  form.plans = (article, room) => {
-    for (const figure of article.querySelectorAll(".figure:has(svg.standing)")) {
-      const own = written.get(figure) ?? keep(figure);
-      const letter = [...own.svg.classList].find((one) => one.startsWith("part-")).slice(5).replace("-changed", "'");
-      const shown = room?.found ? drawn(own.svg, letter, room) : own.svg;
-      figure.querySelector("svg.standing").replaceWith(shown);
-      const line = figure.querySelector("li:last-child");
-      if (line) line.textContent = room?.found ? `${forWhom(letter, room)}.` : own.words;
-      figure.querySelector(".for-whom")?.remove();
-      if (room?.found) shown.after(form.make("p.for-whom", `${forWhom(letter, room)}.`));
+  // the plans of a page as they are for `room`; back to its own where there is no room to draw for
+  bank.plansToday = (root, room) => {
+    if (!written.has(root)) written.set(root, { room: null, plans: [...root.querySelectorAll("svg.standing")].map(keep) });
+    const kept = written.get(root);
+    const now = room?.found ? room : null;
+    if (kept.room === now) return;
+    kept.room = now;
+    for (const plan of kept.plans) {
+      const words = now && `${forWhom(plan.letter, now)}.`;
+      const shown = now ? drawn(plan.own, plan.letter, now) : plan.own;
+      plan.shown.replaceWith(shown);
+      plan.shown = shown;
+      if (plan.line) plan.line.textContent = words ?? plan.words;
+      plan.told?.remove();
+      plan.told = now && add(null, "p", { class: "for-whom" }, words);
+      if (now) shown.after(plan.told);
     }
   };
 
-  function keep(figure) {
-    const own = { svg: figure.querySelector("svg.standing"), words: figure.querySelector("li:last-child")?.textContent };
-    written.set(figure, own);
-    return own;
+  function keep(own) {
+    const line = own.parentElement.querySelector("ol li:last-child");
+    const letter = [...own.classList].find((one) => one.startsWith("part-")).slice(5).replace("-changed", "'");
+    return { own, letter, line, words: line?.textContent, shown: own, told: null };
   }
 
   function forWhom(letter, room) {
@@ -93,7 +97,7 @@
   }
 
   function add(parent, name, attributes, words = "") {
-    const element = document.createElementNS(SVG, name);
+    const element = document.createElementNS(SPACE[name] ?? SVG, name);
     for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, value);
     element.textContent = words;
     parent?.append(element);

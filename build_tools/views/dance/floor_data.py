@@ -1,0 +1,25 @@
+"""A unit's dance as the data from which a page tells who dances at once, for any class and hall."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from build_tools.model.unit import Unit
+from build_tools.paths.for_pages import page_data
+from build_tools.paths.model import Paths
+from build_tools.views.dance.recommended_metres import recommended_least
+from build_tools.views.dance.waiting import waiting_in
+
+
+def floor_data(unit: Unit, paths: Paths) -> dict[str, Any]:
+    """`page_data`, and least: the square metres for each pupil; waiting: who sits does what, where.
+
+    `sums/floor-room-to-dance.js` asks for the first, `sums/floor-room-said.js` for the second.
+    """
+    waiting = waiting_in(unit)
+    told: dict[str, Any] = {"counts": waiting.counts}
+    if waiting.does:
+        told["does"] = waiting.does
+    if waiting.where:
+        told["where"] = waiting.where
+    return page_data(paths) | {"least": recommended_least(unit.years), "waiting": told}
