@@ -41,8 +41,12 @@ def ticks(at: Point, outwards: float) -> str:
 
 
 def ring(x: float, y: float, wide: float, left: bool, back: bool, feel: Collection[str]) -> str:
-    """An arrow round the body, open behind it; `back` has a head at both ends."""
-    way = -1 if left else 1
+    """An arrow round the body, open at its far side; `back` has a head at both ends.
+
+    It is seen a little from above, so that what lies lower is nearer: a turn to the right, which
+    is clockwise from above, passes the near side from right to left.
+    """
+    way = 1 if left else -1
     points = [
         (x - way * wide * math.cos(a), y + wide * 0.3 * math.sin(a))
         for a in (math.radians(degrees) for degrees in range(-35, 206, 20))

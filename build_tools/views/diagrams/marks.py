@@ -18,7 +18,7 @@ def marks(action: Action, x: float, y: float) -> str:
         pieces.append(_pathway(action.pathway or "straight", x - 10, y))
         x += 12
     if "turn" in action.kinds:
-        pieces.append(_loop(x, y))
+        pieces.append(_loop(x, y, left=action.side == "left"))
         x += 15
     if "jump" in action.kinds:
         pieces.append(_arch(x - 4, y))
@@ -52,13 +52,16 @@ def _pathway(pathway: str, x: float, y: float) -> str:
     return path(start + drawn, 1.6)
 
 
-def _loop(x: float, y: float) -> str:
-    points = [
-        (x + 5 * math.sin(math.radians(a)), y - 5 * math.cos(math.radians(a))) for a in (40, 320)
-    ]
-    (x1, y1), (x2, y2) = points
-    d = f"M{num(x1)} {num(y1)}A5 5 0 1 1 {num(x2)} {num(y2)}"
-    return path(d, 1.6) + path(f"M{num(x2 - 5)} {num(y2)}L{num(x2)} {num(y2)}V{num(y2 + 5)}", 1.6)
+def _loop(x: float, y: float, *, left: bool) -> str:
+    """A turn seen from above: clockwise to the right, the other way to the left."""
+    way = -1 if left else 1
+    (x1, y1), (x2, y2) = (
+        (x + way * 5 * math.sin(math.radians(a)), y - 5 * math.cos(math.radians(a)))
+        for a in (40, 320)
+    )
+    d = f"M{num(x1)} {num(y1)}A5 5 0 1 {int(not left)} {num(x2)} {num(y2)}"
+    head = f"M{num(x2 - way * 5)} {num(y2)}L{num(x2)} {num(y2)}V{num(y2 + 5)}"
+    return path(d, 1.6) + path(head, 1.6)
 
 
 def _arch(x: float, y: float) -> str:
