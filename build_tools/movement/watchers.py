@@ -8,7 +8,12 @@ from typing import Literal
 from build_tools.model.dance import Dance
 
 Watchers = Literal[
-    "at the front", "all round", "on two sides", "at the short walls", "front in the middle"
+    "at the front",
+    "all round",
+    "on two sides",
+    "at the short walls",
+    "at one short wall",
+    "front in the middle",
 ]
 
 _ALL_ROUND = re.compile(
@@ -19,7 +24,12 @@ _ALL_ROUND = re.compile(
 )
 _SHORT_WALLS = re.compile(
     r"\b(?:watch\w*|sit|seats?|chairs|benches)\b[^.;]*\b"
-    r"(?:short (?:walls|sides)|both ends|(?:two|either) ends?(?: of)?)\b",
+    r"(?:short (?:walls?|sides?)|both ends|(?:two|either|one) ends?(?: of)?)\b",
+    re.IGNORECASE,
+)
+_ONE_OF_THEM = re.compile(
+    r"\b(?:one (?:of the )?(?:short (?:walls?|sides?)|ends?)|"
+    r"short wall that is not|(?:never|not) (?:at |by |along )?the door)",
     re.IGNORECASE,
 )
 _TWO_SIDES = re.compile(
@@ -37,12 +47,13 @@ def watchers(dance: Dance) -> Watchers:
     """Where watchers sit: all round, on two sides, or at the front, which may be the middle.
 
     Two sides are the front and the back; where the words have watchers by the short walls, they sit
-    to the left and the right of a dance that faces a long one.
+    to the left and the right of a dance that faces a long one, or at one of the two: which is for
+    the hall to say, so both are kept free for them.
     """
     if _ALL_ROUND.search(dance.front):
         return "all round"
     if _SHORT_WALLS.search(dance.front):
-        return "at the short walls"
+        return "at one short wall" if _ONE_OF_THEM.search(dance.front) else "at the short walls"
     if _TWO_SIDES.search(dance.front):
         return "on two sides"
     return "front in the middle" if _MIDDLE.match(dance.front) else "at the front"

@@ -29,6 +29,7 @@ LINED: Mapping[Watchers, frozenset[str]] = {
     "all round": frozenset(SIDES),
     "on two sides": frozenset({"front", "back"}),
     "at the short walls": frozenset({"left", "right"}),
+    "at one short wall": frozenset({"left", "right"}),
     "front in the middle": frozenset(),
 }
 """The sides along which watchers sit."""

@@ -28,6 +28,10 @@ _SIT: dict[Watchers, str] = {
         "Watchers sit close together along both short walls, with their feet in, "
         "and the dancers have the floor between them."
     ),
+    "at one short wall": N_(
+        "Watchers sit close together along one short wall, with their feet in, "
+        "and the dancers have the rest of the floor."
+    ),
     "front in the middle": N_(
         "Watchers sit close together in the middle, facing out, with their feet "
         "in, and the dancers have the floor round them."

@@ -17,6 +17,7 @@ _SIGNS: dict[Watchers, str] = {
     "all round": N_("watchers all round"),
     "on two sides": N_("watchers on two sides"),
     "at the short walls": N_("front; watchers at both ends"),
+    "at one short wall": N_("front; watchers at one end"),
     "front in the middle": N_("front: the middle"),
 }
 

@@ -31,6 +31,11 @@ THICK = "4"
         ("Watchers sit along both long walls", "on two sides"),
         ("One long wall, the foot. Watchers sit by the short walls.", "at the short walls"),
         ("A long wall; watchers sit at both ends of the hall", "at the short walls"),
+        (
+            "One long wall. Watchers sit by the short walls, never at the door's.",
+            "at one short wall",
+        ),
+        ("A long wall; watchers sit at one end of the hall", "at one short wall"),
         ("One short wall, where watchers sit", "at the front"),
         ("The middle of the ring", "front in the middle"),
     ],
