@@ -141,7 +141,7 @@ def _transitions(made: Plan) -> list[Fields]:
             "as": "move",
             "counts": JOIN_COUNTS,
             "how": "Walk to your place for the next part and face the front",
-            "cue": "Two taps on the drum, and the teacher holds up the next letter",
+            "cue": "Two drum taps; the teacher shows the next letter",
         }
         for first, second in pairs
     ]  # fmt: skip

@@ -209,7 +209,7 @@ def _so_far(made: Plan, number: int, asked: Asked) -> Fields:
         }
     return {
         "story_so_far": f"The class has made {parts}.",
-        "never_did_last": f"In recall, teach part {before} from its cards, and go on from there.",
+        "never_did_last": f"In recall, teach part {before} from its cards.",
     }
 
 

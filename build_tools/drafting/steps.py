@@ -61,7 +61,7 @@ def recall(number: int, letter: str) -> TimedStep:
     return timed(
         2, 3, 8, "recall", f"Dance part {letter} again",
         grouping="whole class",
-        task=f"Dance part {letter} once. If it was not clear yet, dance its start first, slowly.",
+        task=f"Dance part {letter} once; if it was unclear, its start first, slowly.",
         ask=[
             {
                 "question": f"What is clearer than in lesson {number - 1}?",
@@ -97,7 +97,7 @@ def explore(making: Making) -> TimedStep:
         ],
         look_for="Many different answers, with space around each.",
         easier=f"Try one idea for {part}, small, then big.",
-        harder=f"Try each idea for {part} with a new part of the body.",
+        harder=f"Try each idea for {part} with a new body part.",
     )  # fmt: skip
 
 
@@ -119,12 +119,8 @@ def make(making: Making, *, whole_section: bool) -> TimedStep:
             easier=f"Keep one rule of {part} and let the teacher call the other.",
             harder=f"Add a pause of your own inside the rules of {part}.",
         )  # fmt: skip
-    task = (
-        f"Learn the four moves of {part}, eight counts in all. Say the words to remember them."
-        if making.learned
-        else f"From what you found, make four moves for {part}, eight counts in all. Say the "
-        "words to remember them."
-    )
+    four = f"Learn the four moves of {part}" if making.learned else f"Make four moves for {part}"
+    task = f"{four}, eight counts in all. Say the words to remember them."
     return timed(
         5, 7, 120, "make", f"Set four moves on eight counts for {part}",
         grouping="alone", intensity="steady", counts=MOTIF_COUNTS,
@@ -186,14 +182,14 @@ def develop(asked: Asked, making: Making) -> TimedStep:
             grouping="pairs", into="Turn to the person nearest you. One over makes a three.",
             intensity="steady", counts=device.counts,
             say=device.say,
-            task=f"Dance the moves you know once. Then dance them changed, {device.counts} "
-            "counts, and count aloud to remember them.",
+            task=f"Dance the moves you know, then change them, {device.counts} counts. "
+            "Count aloud to remember them.",
             look_for="A watcher can say what has changed.",
             develops=[making.development],
             **settles,
             teaches=teaches,
-            easier=f"Change a single move for {part}, and walk it first.",
-            harder="Make the change so clear that nobody needs telling.",
+            easier=f"Change a single move for {part}; walk it first.",
+            harder="Make the change clear to anyone.",
         )  # fmt: skip
     return timed(
         3, 6, 120, "develop", f"Change one thing and make {part}",
@@ -208,7 +204,7 @@ def develop(asked: Asked, making: Making) -> TimedStep:
         **settles,
         teaches=teaches,
         easier=f"Change a single move of {part}, and walk it first.",
-        harder=f"Make the change in {part} so clear that nobody needs telling.",
+        harder=f"Make the change in {part} clear to anyone.",
     )  # fmt: skip
 
 
@@ -224,7 +220,7 @@ def second_develop(asked: Asked, making: Making) -> TimedStep:
         "Count it aloud to remember it.",
         look_for="Partners start and end together.",
         makes=[making.letter],
-        easier=f"Dance half of {part}, and hold still for the rest.",
+        easier=f"Dance half of {part}, then be still.",
         harder=f"Dance {part} with your backs to each other.",
     )  # fmt: skip
 

@@ -18,7 +18,7 @@ def join(letters: Sequence[str], *, settles: bool, least: int = 3) -> TimedStep:
         least, 5, 20, "join", f"Join parts {listed(letters)}",
         grouping="whole class", intensity="steady",
         say="Finish one part, and be still. Two taps, then walk to your next place.",
-        task=f"{choose}Walk each join for eight counts. Then dance the parts with the joins.",
+        task=f"{choose}Walk each join, eight counts. Then dance the parts with their joins.",
         look_for="Everyone in place by eight.",
         joins=list(letters),
         dances=list(letters),

@@ -45,7 +45,7 @@ def test_units_of_one_name_are_told_apart_and_say_who_published_them(
     assert "3 units of 2 banks" in said
     front = (out / "index.html").read_text(encoding="utf-8")
     for name, publisher in zip(names, ("North hills", "South shore"), strict=True):
-        assert f'href="units/{name}/index.html"' in front
+        assert f"href=units/{name}/index.html" in front
         assert publisher in front
         assert publisher in (out / "units" / name / "index.html").read_text(encoding="utf-8")
     safety = (out / "safety.html").read_text(encoding="utf-8")

@@ -19,7 +19,7 @@ from tests.support.banks import CONTENT
 UNITS = ("rock-pool", "seeds-on-the-move", "weaving-shed")
 READ_INTO_NUMBERS = {
     "seconds", "form", "counts", "after", "times", "returns", "steps", "apart", "groups_apart",
-    "on", "louder",
+    "on", "louder", "free",
 }  # fmt: skip
 """Fields whose text the model keeps as numbers or letters, so that no hint can stand there."""
 

@@ -63,7 +63,7 @@ def content(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 def write(file: Path, hint: str, words: str) -> None:
     """Write over a mark and its hint, as in a text editor."""
-    place = re.compile(re.escape(f"{MARK} {hint}") + r"(?= *\||\n)")
+    place = re.compile(re.escape(f"{MARK} {hint}") + r"(?= *\||;|\n)")
     text, number = place.subn(lambda _: words, file.read_text(encoding="utf-8"))
     assert number == 1, hint
     file.write_text(text, encoding="utf-8")

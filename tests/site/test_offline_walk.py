@@ -19,7 +19,8 @@ FACES = "document.fonts.ready.then((faces) => [...faces].map((face) => face.stat
 TEXT = """
 () => {
   const copy = document.querySelector("main").cloneNode(true);
-  for (const added of copy.querySelectorAll("button, .seen-here, .kept")) added.remove();
+  const byScript = "button, .seen-here, .kept, #at-fit > :not(summary)";
+  for (const added of copy.querySelectorAll(byScript)) added.remove();
   return copy.textContent.replace(/\\s+/g, " ");
 }
 """

@@ -22,7 +22,7 @@ def in_pages(name: str, what: str, expected: str, make: Maker, must_not: str = "
 
 
 def csp_line(t: Any) -> Any:
-    found = re.search(r'<meta http-equiv="Content-Security-Policy"[^>]*>\n?', t)
+    found = re.search(r'<meta http-equiv="?Content-Security-Policy"?[^>]*>\n?', t)
     assert found
     return found[0]
 
