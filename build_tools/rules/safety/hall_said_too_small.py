@@ -23,7 +23,7 @@ from build_tools.paths.leaving import too_near_a_wall
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.dance.on_the_floor import in_a_hall, on_the_floor
-from build_tools.views.dance.room_to_dance import Room, as_drawn, unit_room
+from build_tools.views.dance.room_to_dance import Room, dances_as_drawn, unit_room
 from build_tools.views.words.room_said import why_in_words
 
 GRADE: Grade = "question"
@@ -42,8 +42,9 @@ def check(unit: Unit) -> Iterator[Finding]:
     if said is None:
         return
     width, depth, pupils = (int(number) for number in said.groups())
-    room = unit_room(unit, pupils, Hall(float(width), float(depth)))
-    if on_the_floor(unit) is not None and not as_drawn(room):
+    hall = Hall(float(width), float(depth))
+    if on_the_floor(unit) is not None and not dances_as_drawn(unit, pupils, hall):
+        room = unit_room(unit, pupils, hall)
         yield Finding(
             unit.file,
             ("space", "hall"),
@@ -86,6 +87,6 @@ def _mend(unit: Unit, pupils: int, width: int, depth: int) -> str:
         for d in range(_LARGER + 1)
     )
     for _, wide, deep in larger:
-        if as_drawn(unit_room(unit, pupils, Hall(float(wide), float(deep)))):
+        if dances_as_drawn(unit, pupils, Hall(float(wide), float(deep))):
             return f"{wide} by {deep} metres are enough: write that, or let fewer dance at once"
     return "let fewer dance at once, or say who dances nearer, with shorter steps"

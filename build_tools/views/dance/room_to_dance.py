@@ -96,6 +96,15 @@ def unit_room(unit: Unit, pupils: int = USUAL_CLASS, hall: Hall | None = None) -
     )
 
 
+def dances_as_drawn(unit: Unit, pupils: int, hall: Hall) -> bool:
+    """Whether `as_drawn` says so of `unit_room`, asked of the first way alone."""
+    drawn = partial(_drawn, unit)
+    if pupils > has_room_for(hall.width * hall.depth, recommended_least(unit.years)):
+        return False
+    all_at_once = next(iter(sharings(whole_groups(pupils, drawn(pupils, hall, 1.0, 0).sizes))))
+    return _has_room(drawn, all_at_once, hall, 1.0, watched=False)
+
+
 @lru_cache(maxsize=16)
 def _drawn(unit: Unit, pupils: int, hall: Hall, stride: float, spots: int) -> Paths:
     """The unit's dance; for one hall after another the same is asked again and again."""

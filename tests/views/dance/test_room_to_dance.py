@@ -19,7 +19,7 @@ from build_tools.paths.scatter import nearest_two
 from build_tools.paths.whole import paths_of
 from build_tools.views.dance.on_the_floor import middle_age
 from build_tools.views.dance.recommended_metres import recommended_least
-from build_tools.views.dance.room_to_dance import Room, unit_room
+from build_tools.views.dance.room_to_dance import Room, as_drawn, dances_as_drawn, unit_room
 from build_tools.views.dance.same_spots import Spots
 from build_tools.views.dance.teams import Sharing, Whole, sharings, teams_of, whole_groups
 from build_tools.views.dance.waiting import Waiting
@@ -85,6 +85,14 @@ WORDS = {
     "leaving": ((18.0, 9.0), (15.0, 9.0)),
 }
 """Units whose own words say in which hall 30 dance at once, and a hall that is too small."""
+
+
+@given(st.sampled_from(every_unit()), st.integers(24, 36), st.integers(8, 20), st.integers(7, 12))
+def test_whether_all_dance_as_drawn_is_one_answer(
+    unit: Unit, pupils: int, wide: int, deep: int
+) -> None:
+    hall = Hall(float(wide), float(deep))
+    assert dances_as_drawn(unit, pupils, hall) == as_drawn(unit_room(unit, pupils, hall))
 
 
 @pytest.mark.parametrize("slug", WORDS)
