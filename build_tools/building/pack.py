@@ -12,8 +12,7 @@ from pathlib import Path
 
 from build_tools.building.assets import asset_files
 from build_tools.building.finishing.one_file import one_file
-from build_tools.building.finishing.short_html import short_html
-from build_tools.building.finishing.smaller import smaller
+from build_tools.building.finishing.smaller import as_published
 from build_tools.building.unit_files import drawn
 from build_tools.disk.places import PROJECT
 from build_tools.model.bank import Bank
@@ -131,7 +130,7 @@ def _pages(bank: Bank, unit: Unit, sources: Mapping[str, bytes]) -> Iterator[Pac
             *further_pages(lonely, unit),
             *(lesson_page(lonely, unit, one) for one in unit.lessons),
         ]
-    files = {path: short_html(smaller(html)).encode() for path, html in drawn(pages).items()}
+    files = {path: as_published(html) for path, html in drawn(pages).items()}
     yield from pages_in_pack({**asset_files(), **files}, unit, sources)
 
 

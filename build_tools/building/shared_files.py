@@ -7,8 +7,7 @@ from collections.abc import Mapping, Sequence
 
 from build_tools.building.assets import asset_files
 from build_tools.building.finder_files import finder_files
-from build_tools.building.finishing.short_html import short_html
-from build_tools.building.finishing.smaller import smaller
+from build_tools.building.finishing.smaller import as_published
 from build_tools.building.unit_files import drawn
 from build_tools.checking.check_bank import Report
 from build_tools.comparing.comparison import SinceLast
@@ -33,7 +32,7 @@ def shared_files(bank: Bank, units: Sequence[Listed]) -> dict[str, bytes]:
     return {
         **asset_files(),
         **found,
-        **{path: short_html(smaller(html)).encode() for path, html in pages.items()},
+        **{path: as_published(html) for path, html in pages.items()},
     }
 
 
@@ -43,7 +42,7 @@ def review_files(bank: Bank, report: Report, since: Mapping[str, SinceLast]) -> 
     `since` is what changed since the edition kept of each unit, by its folder's name.
     """
     pages = drawn([review_page(bank, report, since)])
-    return {path: short_html(smaller(html)).encode() for path, html in pages.items()}
+    return {path: as_published(html) for path, html in pages.items()}
 
 
 def notices() -> tuple[Notice, ...]:

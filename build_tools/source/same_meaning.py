@@ -32,9 +32,9 @@ def meaning_the_same(
     """
     meant = _parts(file, before, around)
     fields = _BY_PLACE.get(around, ()) if meant else ()
+    now = _parts(file, fresh, around)
     for number, old in enumerate(came_from):
         for field in fields if old is not None else ():
-            now = _parts(file, fresh, around)
             if number >= len(now) or old is None or old >= len(meant):
                 continue
             value = meant[old].get(field)
@@ -43,7 +43,7 @@ def meaning_the_same(
             made = _with(file, fresh, (*around, number, field), value)
             if isinstance(made, EditRefused):
                 return made
-            fresh = made
+            fresh, now = made, _parts(file, made, around)
     return fresh
 
 

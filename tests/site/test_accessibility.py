@@ -23,8 +23,6 @@ from tests.support.browser import address_of, reader
 from tests.support.built_sites import BOOKLET, pages_to_open
 
 WIDE, NARROW = 1280, 320
-LOOKS = ((WIDE, False), (WIDE, True), (NARROW, False), (NARROW, True))
-USUAL = (LOOKS[0], LOOKS[-1])
 MOST_PICTURED = 24
 """Words on a page whose ground axe-core leaves open and that are measured in the usual run."""
 # What axe-core cannot decide for itself and why that is no fault here.
@@ -56,7 +54,8 @@ def test_no_page_breaks_a_rule(browser: Browser, site: Path, thorough: bool) -> 
             if not thorough:
                 at.page.evaluate(FEW_RULES)
                 shorten(at.page)
-            for width, dark in LOOKS if thorough else USUAL:
+            looks = axe.every_look if thorough else axe.usual_looks
+            for width, dark in looks(WIDE, NARROW):
                 put_on(at.page, width, dark=dark)
                 found = axe.run(at.page, only=None if thorough or not dark else axe.OF_LOOKS)
                 where = f"{path} at {width} px{', dark' if dark else ''}"

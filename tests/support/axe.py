@@ -91,7 +91,7 @@ def looks(*widths: int) -> list[Any]:
 
     In the usual run the widest on light paper and the narrowest on dark; the long run has all.
     """
-    usual = {(max(widths), False), (min(widths), True)}
+    usual = usual_looks(*widths)
     return [
         pytest.param(
             width,
@@ -99,9 +99,18 @@ def looks(*widths: int) -> list[Any]:
             id=f"{width}-{'dark' if dark else 'light'}",
             marks=() if (width, dark) in usual else pytest.mark.thorough,
         )
-        for width in widths
-        for dark in (False, True)
+        for width, dark in every_look(*widths)
     ]
+
+
+def every_look(*widths: int) -> list[tuple[int, bool]]:
+    """The widths, each on light and on dark paper."""
+    return [(width, dark) for width in widths for dark in (False, True)]
+
+
+def usual_looks(*widths: int) -> list[tuple[int, bool]]:
+    """The widest on light paper and the narrowest on dark."""
+    return [(max(widths), False), (min(widths), True)]
 
 
 @cache

@@ -13,10 +13,8 @@ VOID = frozenset(
 )
 
 
-_TAG = re.compile(
-    r"""<(?P<end>/?)(?P<name>[A-Za-z][^\s/>]*)(?P<rest>(?:"[^"]*"|'[^']*'|[^"'>])*)>""",
-    re.DOTALL,
-)
+TAG = r"""<(?P<end>/?)(?P<name>[A-Za-z][^\s/>]*)(?P<rest>(?:"[^"]*"|'[^']*'|[^"'>])*)>"""
+_TAG = re.compile(TAG, re.DOTALL)
 """A tag of a page of ours, as it is drawn or as it is published; signs of HTML in text escaped."""
 _VALUE = r"""(?:"[^"]*"|'[^']*'|[^\s"'=<>`]+)"""
 _ATTRIBUTE = re.compile(rf"""([^\s"'=/]+)(?:=({_VALUE}))?""")

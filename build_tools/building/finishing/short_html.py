@@ -11,10 +11,9 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 
-_TOKEN = re.compile(
-    r"""<(?P<end>/?)(?P<name>[A-Za-z][^\s/>]*)(?P<rest>(?:"[^"]*"|'[^']*'|[^"'>])*)>|[^<]+|<""",
-    re.DOTALL,
-)
+from build_tools.building.finishing.rewriting import TAG
+
+_TOKEN = re.compile(rf"{TAG}|[^<]+|<", re.DOTALL)
 _ATTRIBUTE = re.compile(
     r"""([^\s"'=/<>]+)(?:\s*=\s*("[^"]*"|'[^']*'|[^\s"'=<>`]+))?""",
 )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from build_tools.building.finishing.once import once
+from build_tools.building.finishing.short_html import short_html
 from build_tools.building.finishing.short_paths import with_short_paths
 from build_tools.building.finishing.strokes import with_stroke_classes
 
@@ -10,3 +11,8 @@ from build_tools.building.finishing.strokes import with_stroke_classes
 def smaller(html: str) -> str:
     """The page `html`, the same in every browser and on paper, in fewer letters."""
     return once(with_stroke_classes(with_short_paths(html)))
+
+
+def as_published(html: str) -> bytes:
+    """The file of a page that nothing more is made from."""
+    return short_html(smaller(html)).encode()
