@@ -80,8 +80,8 @@ def test_the_rock_pools_rows_by_hand() -> None:
     assert read == [("1 to 2", "rock"), ("3 to 4", "rush"), ("5 to 6", "break"), ("7 to 8", "sink")]
     assert wave.rows[1].more.startswith("2 counts, travel sideways to the left")
     (anemone,) = (m for m in view_of(real_unit()).motifs if m.name == "anemone")
-    # 2, 2, 1, 1, 2
-    assert [row.counts for row in anemone.rows] == ["1 to 2", "3 to 4", "5", "6", "7 to 8"]
+    # 4, 1, 1, 2
+    assert [row.counts for row in anemone.rows] == ["1 to 4", "5", "6", "7 to 8"]
 
 
 def test_a_section_is_chosen_once_however_often_it_comes() -> None:

@@ -56,7 +56,7 @@ def test_each_lesson_of_the_rock_pool_brings_one_motif() -> None:
     found = {new.lesson: new for new in new_by_lesson(real_unit())}
     assert {number: new.load for number, new in found.items()} == {
         1: Load(4, Fraction(8)),
-        2: Load(5, Fraction(8)),
+        2: Load(5, Fraction(12)),  # the motif, 4 of 8 counts; and the drift, of 4
         3: Load(4, Fraction(8)),
     }
     assert found[1].names[0] == "wave"
