@@ -1,8 +1,8 @@
 """Parts of a list that were moved mean what they meant: what followed from their place is written.
 
 A step that says no grouping has that of the step before it. Where another step stands before it
-now, and that is of another grouping, the step gets its own written down; so do its kind and its
-effort, and the sections that a join is between.
+now, and that is of another grouping, the step gets its own written down; so does its kind, and so
+do the sections that a join is between.
 """
 
 from __future__ import annotations
@@ -17,7 +17,7 @@ from build_tools.source.front_matter import Document, read_markdown
 from build_tools.source.item_edit import WAYS, Way
 
 _BY_PLACE: Mapping[FieldPath, Sequence[str]] = {
-    ("steps",): ("phase", "grouping", "intensity"),
+    ("steps",): ("phase", "grouping"),
     ("transitions",): ("from", "to"),
 }
 """The fields that follow from where a part stands, by its list."""

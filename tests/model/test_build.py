@@ -117,12 +117,12 @@ def test_whole_numbers_written_with_a_point_are_whole(bank: Path) -> None:
     assert [type(n) for n in leaves(unit) if isinstance(n, float)] == []
 
 
-def test_a_step_without_a_least_time_has_three_quarters(bank: Path) -> None:
+def test_a_step_without_a_least_time_is_not_squeezed(bank: Path) -> None:
     file = bank / "units" / UNIT / "lesson-1.md"
     text = file.read_text(encoding="utf-8")
     file.write_text(re.sub(r"    least: .*\n", "", text), encoding="utf-8")
     for step in build(bank).lessons[0].steps:
-        assert abs(step.least - step.minutes * 3 / 4) <= 1 / 2
+        assert step.least == step.minutes
 
 
 def test_what_the_unit_says_for_the_safety_of_all_comes_behind_each_lessons_own(bank: Path) -> None:

@@ -1,10 +1,11 @@
 """What follows in a unit from the rest of it, as long as nothing else is written.
 
 Of a section: that its parts dance together, how many a group has by its roles, where it starts by
-where the one before ends, who makes a sound, and how long the one piece is that says no length.
-Between sections: which they are, by the form. Elsewhere: what most units say. Nothing follows from
-whose a unit is or whom it is for, since that changes when another school adapts it: credits,
-licences and what a curriculum says are always written.
+where the one before ends, and how long the one piece of sound is that says no length. Between
+sections: which they are, by the form. Elsewhere: what most units say. Nothing follows from whose a
+unit is or whom it is for, since that changes when another school adapts it: credits, licences and
+what a curriculum says are always written. Nor does anything follow that a valid file could always
+leave out, such as who makes a sound: it has its meaning already.
 """
 
 from __future__ import annotations
@@ -19,12 +20,6 @@ from build_tools.shapes.shape import shape_of
 Data = Mapping[str, Any]
 _FOLLOWS = "dancers follow the sound"
 _MADE_BY = "teacher then pupils"
-_BY = {
-    **dict.fromkeys(("beat", "soft beat", "roll", "shaker", "bell", "voice"), "teacher"),
-    "claps": "dancers",
-    "recording": "player",
-}
-"""Who makes a sound."""
 _NO_MATTER = 512
 _STANDING = ("formation", "facing", "place")
 """Of where dancers stand, what is always said; the rest may be left open."""
@@ -138,13 +133,10 @@ def _places(roles: Any) -> Iterator[Any]:
 
 
 def _heard(value: Any, counts: Any) -> Any:
-    """Pieces that say who makes them; the one without a length has what is left of `counts`."""
+    """Pieces of sound; the one without a length has what is left of `counts`."""
     if not isinstance(value, list) or not all(isinstance(one, dict) for one in value):
         return value
-    made = [
-        {"by": _BY[one["sound"]], **one} if _BY.get(str(one.get("sound"))) else dict(one)
-        for one in value
-    ]
+    made = [dict(one) for one in value]
     without = [one for one in made if "counts" not in one and "seconds" not in one]
     written = [_number(one["counts"]) for one in made if "counts" in one]
     whole = _number(counts)

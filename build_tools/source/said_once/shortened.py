@@ -19,9 +19,7 @@ _FOLLOWING = {
         "lesson",
         "minutes",
         "steps[].phase",
-        "steps[].least",
         "steps[].grouping",
-        "steps[].intensity",
         "look_and_talk.who",
     ),
     "unit": (
@@ -34,12 +32,10 @@ _FOLLOWING = {
         "sections[].danced[].as",
         "sections[].sound.follows",
         "sections[].heard[].counts",
-        "sections[].heard[].by",
         "motifs[].from",
         "transitions[].from",
         "transitions[].to",
         "transitions[].heard[].counts",
-        "transitions[].heard[].by",
     ),
 }
 """The fields that may be left out; `[]` is each line of a list, or each name."""

@@ -1,8 +1,10 @@
-"""What follows in a lesson from the rest of it: its number, its minutes, and of each step its kind,
-its least minutes, its grouping and its effort.
+"""What follows in a lesson from the rest of it: its number, its minutes, and of each step its kind
+and its grouping.
 
-A field that is written stands. Nothing is made up of what is not there: where a default cannot be
-worked out, the field stays away and the schema asks for it.
+Only a field that every file had to write may follow: one that could be left out has its meaning
+already, and a file that leaves it out keeps that. A field that is written stands. Nothing is made
+up of what is not there: where a default cannot be worked out, the field stays away and the schema
+asks for it.
 """
 
 from __future__ import annotations
@@ -19,7 +21,6 @@ _NUMBER = re.compile(r"lesson-([1-9][0-9]?)\.md\Z")
 _BY_WHAT_IT_DOES = {"joins": "join", "develops": "develop", "makes": "make",
                     "shows": "look and talk"}  # fmt: skip
 """The kind of a step by what it does to the dance, the first that it does."""
-_EFFORT = {"warm-up": "steady", "cool-down": "gentle"}
 _WHO_LOOKS = {"alone": "yourself", "pairs": "another pair", "half class": "half the class",
               "whole class": "whole class"}  # fmt: skip
 _LOOKING = ("look and talk", "show")
@@ -44,11 +45,6 @@ def lesson_in_full(data: Any, file: str) -> Any:
     return made
 
 
-def least_of(minutes: int) -> int:
-    """The fewest minutes of a step that does not say: three quarters, a half rounded down."""
-    return max(1, (3 * minutes + 1) // 4)
-
-
 def _steps(steps: Sequence[Data], *, first: bool) -> list[dict[str, Any]]:
     """Each step in full; `first` where this is the first lesson, which has nothing to recall."""
     full: list[dict[str, Any]] = []
@@ -57,14 +53,10 @@ def _steps(steps: Sequence[Data], *, first: bool) -> list[dict[str, Any]]:
         step = dict(own)
         last = number == len(steps) - 1
         phase = step.setdefault("phase", _phase(own, number, last=last, first_lesson=first))
-        if "least" not in own and _whole(own.get("minutes")):
-            step["least"] = least_of(own["minutes"])
         if "grouping" not in own:
             step["grouping"] = "alone" if number == 0 or phase == "cool-down" else stays
         # a word that is none is told of where it stands, and nowhere else
         stays = step["grouping"] if step["grouping"] in _groupings() else stays
-        if "intensity" not in own and isinstance(phase, str) and phase in _EFFORT:
-            step["intensity"] = _EFFORT[phase]
         full.append(step)
     return full
 

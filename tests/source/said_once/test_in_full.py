@@ -6,12 +6,13 @@ here to its laws and to cases that say the defaults in words.
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from typing import Any
 
 import pytest
 from hypothesis import given
 
-from build_tools.shapes.schemas import Kind
+from build_tools.shapes.schemas import Kind, schema
 from build_tools.shapes.shape import shape_of
 from build_tools.source.front_matter import Document, kind_of_file, read_markdown
 from build_tools.source.said_once.in_full import in_full
@@ -21,6 +22,7 @@ from build_tools.source.typed.canonical import canonical
 from build_tools.source.typed.what_was_read import Reading
 from tests.source.said_once.units import LESSON, lessons, units, with_lines
 from tests.support.banks import CONTENT
+from tests.support.optional_fields import Place, place
 
 FILE = "units/boats/lesson-2.md"
 
@@ -41,6 +43,36 @@ def _kept(written: Any, full: Any) -> bool:
     if isinstance(written, list):
         return len(written) == len(full) and all(map(_kept, written, full))
     return bool(written == full)
+
+
+def added(written: Any, full: Any, here: Place) -> Iterator[tuple[Place, str]]:
+    """Each field that `full` has and `written` has not, with the place that it stands in."""
+    if isinstance(written, dict) and isinstance(full, dict):
+        by_name = isinstance(here.part.get("additionalProperties"), dict)
+        for name, one in full.items():
+            if name not in written:
+                yield here, name
+            elif by_name or name in here.part.get("properties", {}):
+                yield from added(written[name], one, here.inner("*" if by_name else name))
+    elif isinstance(written, list) and isinstance(full, list) and "items" in here.part:
+        for old, new in zip(written, full, strict=True):
+            yield from added(old, new, here.inner("[]"))
+
+
+def follows_only_what_every_file_had(data: Any, kind: Kind, file: str) -> None:
+    """A field that could always be left out has its meaning already, and no other may follow."""
+    for here, name in added(data, in_full(data, kind, file), place(schema(kind), kind)):
+        assert name in here.needed | {*here.one_of}, f"{name} was never needed in a {kind}"
+
+
+@given(lessons)
+def test_nothing_follows_in_a_lesson_that_could_be_left_out(data: dict[str, Any]) -> None:
+    follows_only_what_every_file_had(data, "lesson", FILE)
+
+
+@given(units)
+def test_nothing_follows_in_a_unit_that_could_be_left_out(data: dict[str, Any]) -> None:
+    follows_only_what_every_file_had(data, "unit", "units/boats/unit.md")
 
 
 @given(lessons)
@@ -90,10 +122,9 @@ def without(text: str, *lines: str) -> str:
 def test_the_first_step_is_the_warm_up_and_the_last_the_cool_down() -> None:
     text = LESSON.replace("  - phase: warm-up\n    does", "  - does", 1)
     text = text.replace("  - phase: cool-down\n    does", "  - does", 1)
-    text = without(text, "    intensity: steady", "    intensity: gentle")
     first, last = step(0, text), step(5, text)
-    assert (first["phase"], first["intensity"], first["grouping"]) == ("warm-up", "steady", "alone")
-    assert (last["phase"], last["intensity"], last["grouping"]) == ("cool-down", "gentle", "alone")
+    assert (first["phase"], first["grouping"]) == ("warm-up", "alone")
+    assert (last["phase"], last["grouping"]) == ("cool-down", "alone")
 
 
 @pytest.mark.parametrize(
@@ -125,14 +156,6 @@ def test_a_grouping_stays_until_another_is_written() -> None:
     assert step(3, text)["grouping"] == "alone"
 
 
-@pytest.mark.parametrize(
-    ("minutes", "least"), [(1, 1), (2, 1), (4, 3), (5, 4), (6, 4), (8, 6), (12, 9), (20, 15)]
-)
-def test_the_least_is_three_quarters(minutes: int, least: int) -> None:
-    text = LESSON.replace("minutes: 6", f"minutes: {minutes}", 1)
-    assert step(0, text)["least"] == least
-
-
 def test_a_lesson_lasts_as_long_as_its_steps_and_has_the_number_of_its_file() -> None:
     text = without(LESSON, "lesson: 1", "minutes: 40")
     read = read_markdown("units/boats/lesson-3.md", text.encode())
@@ -152,7 +175,7 @@ def test_a_remark_keeps_its_field() -> None:
     made = tidied("lesson-1.md", text.encode())
     assert isinstance(made, Tidied)
     assert 'grouping: "alone"  # they may not know\n' in made.text
-    assert "intensity: steady" not in made.text
+    assert made.text.count("grouping:") < LESSON.count("grouping:"), "others are left out"
 
 
 def test_whose_something_is_never_follows() -> None:

@@ -15,7 +15,7 @@ from build_tools.source.tidy import Tidied, tidied
 from tests.source.said_once.units import LESSON
 
 FILE = "lesson-1.md"
-MEANT = ("phase", "grouping", "intensity", "does")
+MEANT = ("phase", "grouping", "does")
 
 
 def short() -> bytes:

@@ -33,9 +33,7 @@ def sound(old: str, new: str) -> Document:
 def test_braces_on_a_line_of_their_own_are_a_line_of_the_list() -> None:
     with_heard = "    counts: 24\n    heard:\n      {counts: 24, sound: beat}\n"
     read_ = sound("    counts: 24\n", with_heard)
-    assert read_.data["sections"]["A"]["heard"] == [
-        {"counts": 24, "sound": "beat", "by": "teacher"}
-    ]
+    assert read_.data["sections"]["A"]["heard"] == [{"counts": 24, "sound": "beat"}]
     assert any("read as a line of `heard`" in guess.message for guess in read_.guesses)
 
 
