@@ -39,6 +39,7 @@ def _with(move: Move, arms: str) -> Pose:
 def _arms(move: Move) -> str:
     by_manner = {
         "flick": "v" if move.end == "high" else "forwards-up" if move.end == "middle" else "ripple",
+        "pat": "pressed",
         "press": "forwards-up" if rises(move) else "pressed",
         "pull": "pulled",
         "wave": "wave",

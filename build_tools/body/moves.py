@@ -50,6 +50,8 @@ class Move:
     there_and_back: bool
     times: int
     """How many jumps it is."""
+    chosen: frozenset[str]
+    """What pupils decide of it, so that its picture is one of several: as `Action.chosen`."""
 
     @property
     def kinds(self) -> tuple[str, ...]:
@@ -63,11 +65,10 @@ def move_of(action: Action, before: Action | None = None) -> Move:
     left = action.side == "left"
     part = _first("parts", action.body_part)
     steps, turn_by = action.steps, action.turn_by
-    words = " ".join(filter(None, (action.step, action.word)))
     return Move(
         kind=action.kind,
         also=action.also,
-        manner=_first(action.kind, words),
+        manner=_manner(action),
         start=start,
         end=end,
         size=(action.size or "").split(" to ")[-1] or None,
@@ -85,7 +86,18 @@ def move_of(action: Action, before: Action | None = None) -> Move:
         turn=_TURNS.get(turn_by or "whole", 360.0) * (-1 if left else 1),
         there_and_back=turn_by == "there and back",
         times=action.times,
+        chosen=action.chosen,
     )
+
+
+def slashes(move: Move) -> bool:
+    """Whether it goes over the floor, or into the air, with the effort called a slash.
+
+    Strong, sudden and winding is to slash (Laban and Lawrence, Effort, 1947): steps have no such
+    feel but by the arms.
+    """
+    goes = {"travel", "jump"} & set(move.kinds)
+    return bool(goes) and move.feel >= {"strong", "sudden", "indirect"}
 
 
 def rises(move: Move) -> bool:
@@ -107,7 +119,16 @@ _TURNS = {
     "whole": 360.0,
     "there and back": 120.0,
 }
+_NOT_WALKED = frozenset({"roll", "crawl", "side", "gallop", "skip", "hop", "run"})
+"""Steps that are no walk, whatever word pupils have for a walk: a rush in quick steps is none."""
 _ENDINGS = r"(?:s|es|d|ed|ing|ning|ping|ting)?"
+
+
+def _manner(action: Action) -> str | None:
+    """The shape or the kind of step that the words name: the author's step first, then pupils'."""
+    found = _first(action.kind, " ".join(filter(None, (action.step, action.word))))
+    walked = action.kind == "travel" and action.step == "walk"
+    return None if walked and found in _NOT_WALKED else found
 
 
 def _levels(action: Action, before: Action | None) -> tuple[str, str]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from build_tools.body.keys import Keys, sided, stance, stepped
-from build_tools.body.moves import Move
+from build_tools.body.moves import Move, slashes
 from build_tools.body.pose import Pose
 from build_tools.body.shapes import balanced, shape, with_arms
 from build_tools.body.skeleton import raised_off_floor
@@ -100,4 +100,6 @@ def _stride_of(move: Move, manner: str | None) -> tuple[str, str]:
 
 
 def _arms(move: Move, else_: str) -> str:
+    if slashes(move):
+        return "one-up-one-down"
     return _PART_ARMS.get(move.part or "", else_)

@@ -110,7 +110,7 @@ def _action(data: Data, offered: frozenset[str] = frozenset()) -> Action:
         towards=data.get("towards"),
         turn_by=data.get("turn_by"),
         times=int(data.get("times", 1)),
-        part_chosen=part if part in offered else None,
+        chosen=frozenset({"body_part"}) if part in offered else frozenset(),
     )
 
 

@@ -36,8 +36,8 @@ class Action:
     """quarter, half, three quarters, whole, or there and back."""
     times: int = 1
     """How many jumps it is, one after another in its counts."""
-    part_chosen: str | None = None
-    """Its body part where that is only one of those that a choice of the unit offers."""
+    chosen: frozenset[str] = frozenset()
+    """Which of body_part, size and dynamics pupils decide; what stands there is one of many."""
     theme: Action | None = None
     """Of a move that pupils change in a way of their own: the move as they had it before."""
 

@@ -73,7 +73,9 @@ def _setting(field: str) -> Callable[[Actions, Development], Actions]:
 
     def carry_out(actions: Actions, d: Development) -> Actions:
         return tuple(
-            replace(a, **{field: getattr(d, field)}) if not d.only or n in d.only else a
+            replace(a, **{field: getattr(d, field)}, chosen=a.chosen - {field})
+            if not d.only or n in d.only
+            else a
             for n, a in enumerate(actions, start=1)
         )
 

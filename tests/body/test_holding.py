@@ -72,13 +72,15 @@ def test_a_rise_lifts_the_arms_only_where_it_says_so() -> None:
     assert moved(rise).end.right_arm.raised < 60 < 150 < up.right_arm.raised
 
 
-def test_a_part_that_pupils_choose_is_not_said() -> None:
+def test_a_part_that_pupils_choose_is_known_as_theirs() -> None:
     (unit,) = (one for one in whole_bank().units if one.slug == "rock-pool")
     before = drawn_actions(unit.dance, "anemone")
     for name, places in (("new-anemone", (0, 1)), ("anemone-snap", (0,))):
         actions = drawn_actions(unit.dance, name)
-        assert [actions[n].body_part for n in places] == [None] * len(places)
+        assert all("body_part" in actions[n].chosen for n in places)
+        assert [actions[n].body_part for n in places] == ["elbows"] * len(places)
     assert before[0].body_part == "hands"
+    assert not before[0].chosen
     assert [action.kind for action in drawn_actions(unit.dance, "new-anemone")] == [
         action.kind for action in before
     ]

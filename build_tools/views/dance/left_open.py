@@ -1,8 +1,8 @@
 """What pupils decide, so that it is drawn as a blank and never as if it were decided.
 
 A choice leaves the counts as they are and says nothing of the moves: a new order, a level, what is
-left out. Devices that change how a move is done, and not which, keep the moves and name the
-manner instead ("another part of the body"); those are no blanks. A variation of pupils' own is a
+left out. Devices that change how a move is done, and not which, keep the moves and say what
+of them pupils choose (`Action.chosen`); those are no blanks. A variation of pupils' own is a
 blank that knows the move it varies (`Action.theme`), so that it can be drawn faint.
 """
 
@@ -20,9 +20,9 @@ from build_tools.movement.devices import OWN
 OPEN = "open"
 """The kind of an action that pupils decide: it has counts and nothing else."""
 _MANNER: Mapping[str, Mapping[str, Any]] = {
-    "change of dynamics": {"dynamics": ()},
-    "change of body part": {"body_part": None},
-    "change of size": {"size": None},
+    "change of dynamics": {"dynamics": (), "chosen": frozenset({"dynamics"})},
+    "change of body part": {"body_part": None, "chosen": frozenset({"body_part"})},
+    "change of size": {"size": None, "chosen": frozenset({"size"})},
     "change of facing": {"facing": None},
     "change of formation": {},
     "change of number of dancers": {},
@@ -41,7 +41,7 @@ def drawn_actions(dance: Dance, name: str) -> tuple[Action, ...]:
     before = drawn_actions(dance, development.of)
     if is_left_to_pupils(development):
         return tuple(
-            _left(action, development.device)
+            _left(action, development.device, _if_not(dance, development))
             if not development.only or n in development.only
             else action
             for n, action in enumerate(before, start=1)
@@ -77,13 +77,26 @@ def _themes(actions: tuple[Action, ...]) -> tuple[Action, ...]:
     return tuple(action.theme or action for action in actions)
 
 
-def _left(action: Action, device: str) -> Action:
-    """An action as far as it is still known where pupils decide what `device` changes."""
+def _if_not(dance: Dance, development: Development) -> str:
+    """What is danced where nothing is chosen, as the unit says it."""
+    choice = dance.choices.get(development.choice or "")
+    return choice.if_not.strip().rstrip(".").lower() if choice else ""
+
+
+def _left(action: Action, device: str, if_not: str) -> Action:
+    """An action as far as it is still known where pupils decide what `device` changes.
+
+    A picture needs some part of the body, and shows the one that the unit has if none is chosen.
+    """
     if device == OWN:
         return _blank(action, action.theme or action)
     if device not in _MANNER or action.kind == OPEN:
         return _blank(action)
-    return replace(action, **_MANNER[device])
+    manner = dict(_MANNER[device])
+    if "body_part" in manner:
+        manner["body_part"] = if_not or None
+    manner["chosen"] = action.chosen | manner.get("chosen", frozenset())
+    return replace(action, **manner)
 
 
 def _blank(action: Action, theme: Action | None = None) -> Action:

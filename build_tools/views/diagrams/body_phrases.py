@@ -41,6 +41,7 @@ GESTURES = {
     "snap": N_("arms bent at the sides open and snap shut"),
     "flick": N_("hands flick, fingers spread"),
     "ripple": N_("arms and fingers ripple in front"),
+    "pat": N_("both hands pat"),
     "press": N_("both arms press forwards and down"),
     "lift": N_("both arms lift forwards and up"),
     "pull": N_("one arm pulls back, the other stays in front"),
@@ -64,6 +65,14 @@ PARTS = {
     "back": N_("the back rounds"),
     "chest": N_("the chest opens"),
 }
+CHOSEN_PARTS = {
+    "flick": N_("the part you chose flicks"),
+    "open": N_("the part you chose opens wide"),
+    "ripple": N_("the part you chose ripples"),
+    "stretch": N_("the part you chose stretches"),
+    "swing": N_("the part you chose swings"),
+}
+"""What a part of the body does that pupils choose, of which its picture shows one."""
 SIZES = {"small": N_("small"), "big": N_("big")}
 SHAPES = {
     "curled": N_("curled up small"),
@@ -105,3 +114,5 @@ WAYS = {
     "free": N_("freely"),
     "bound": N_("held back"),
 }
+CURVED = N_("on a curve")
+"""How one goes who goes by a winding way along a curve: the curve is the way."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from build_tools.body.gesturing import pulled_away
 from build_tools.body.jumping import arms_out
-from build_tools.body.moves import Move, rises, weight_aside
+from build_tools.body.moves import Move, rises, slashes, weight_aside
 from build_tools.body.poses import Moved
 from build_tools.body.sitting import small_jump
 from build_tools.page_words.forms import number_in_words
@@ -72,6 +72,8 @@ def _doing(done: Moved) -> str:
         return _transfer(done)
     if done.held:
         return _("still, in the same shape")
+    if "size" in move.chosen:
+        return _("still, in a bigger or smaller shape")
     held = _held(move)
     if done.body != "standing":
         held = phrases.SEATED.get(held, held)
@@ -97,7 +99,7 @@ def _travel(done: Moved) -> str:
     if done.body == "chair":
         if way:
             return _("feet step on the spot, leaning {way}", way=way)
-        return _("feet step on the spot")
+        return ", ".join(filter(None, (_("feet step on the spot"), _slashed(move))))
     named = phrases.STEPS.get(move.manner or "")
     if named is None:
         named = (
@@ -108,7 +110,17 @@ def _travel(done: Moved) -> str:
     if way:
         steps = _("{steps} {way}", steps=steps, way=way)
     how = phrases.STEPPED.get(move.manner or "")
-    return f"{steps}, {_(how)}" if how else steps
+    said = (steps, _(how) if how else "", _slashed(move), _size(move))
+    return ", ".join(filter(None, said))
+
+
+def _slashed(move: Move) -> str:
+    return _("arms slashing") if slashes(move) else ""
+
+
+def _size(move: Move) -> str:
+    """That it is bigger or smaller, where pupils choose which."""
+    return _("bigger or smaller") if "size" in move.chosen else ""
 
 
 def _wheeled(move: Move, way: str) -> str:
@@ -127,7 +139,11 @@ def _jump(done: Moved) -> str:
         if small_jump(move):
             return _so_often(move, _("lift the shoulders and let them drop softly"))
         return _so_often(move, _("fold forwards, then throw the arms and chest up"))
-    if move.part in ("hand", "fingers", "arm") and move.manner == "small":
+    if "size" in move.chosen:
+        shape = _size(move)
+    elif slashes(move):
+        shape = _slashed(move)
+    elif move.part in ("hand", "fingers", "arm") and move.manner == "small":
         shape = _("small, hands up with fingers spread")
     elif move.manner in phrases.JUMPS:
         shape = _(phrases.JUMPS[move.manner])
@@ -165,6 +181,8 @@ def _turn(done: Moved) -> str:
 
 def _gesture(done: Moved) -> str:
     move = done.move
+    if "body_part" in move.chosen:
+        return _chosen_part(move)
     if done.body == "wheels" and move.part in ("foot", "leg", "knee"):
         return _("one hand reaches low, where a foot would go")
     if pulled_away(move) and move.part not in phrases.PARTS:
@@ -175,11 +193,24 @@ def _gesture(done: Moved) -> str:
         return _("lean {way}, the feet still", way=_way(move))
     manner = "lift" if move.manner == "press" and rises(move) else move.manner
     known = phrases.PARTS.get(move.part or "") or phrases.GESTURES.get(manner or "")
-    if known is not None:
-        said = _(known)
-    else:
-        said = _("arms move {way}", way=_way(move)) if _way(move) else _("arms move")
-    return f"{said}, {_(phrases.SIZES[move.size])}" if move.size in phrases.SIZES else said
+    said = _(known) if known is not None else _arms_move(move)
+    size = _size(move) or (_(phrases.SIZES[move.size]) if move.size in phrases.SIZES else "")
+    return f"{said}, {size}" if size else said
+
+
+def _arms_move(move: Move) -> str:
+    way = _way(move)
+    if move.one_side and move.part in ("arm", "hand"):
+        return _("one arm moves {way}", way=way) if way else _("one arm moves")
+    return _("arms move {way}", way=way) if way else _("arms move")
+
+
+def _chosen_part(move: Move) -> str:
+    if move.manner in phrases.CHOSEN_PARTS:
+        return _(phrases.CHOSEN_PARTS[move.manner])
+    if way := _way(move):
+        return _("the part you chose moves {way}", way=way)
+    return _("the part you chose moves")
 
 
 def _transfer(done: Moved) -> str:
@@ -222,7 +253,12 @@ def _level(done: Moved) -> str:
 
 
 def _feel(move: Move) -> list[str]:
-    return [_(way) for one, way in phrases.WAYS.items() if one in move.feel]
+    if "dynamics" in move.chosen:
+        return [_("with the feel you chose")]
+    ways = dict(phrases.WAYS)
+    if move.kind == "travel" and move.pathway == "curved":
+        ways["indirect"] = phrases.CURVED
+    return [_(way) for one, way in ways.items() if one in move.feel]
 
 
 def _aside(move: Move) -> str:

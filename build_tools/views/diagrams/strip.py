@@ -106,7 +106,9 @@ def _with_new(action: Action, words: str, change: str) -> str:
     if change and action.kind == OPEN:
         # the change says itself that pupils choose, and what
         return f"{words.removesuffix(_('as pupils choose'))}{change}"
-    return _("{move} (new: {change})", move=words, change=change) if change else words
+    if not change or (action.chosen and change in words.split(", ")):
+        return words
+    return _("{move} (new: {change})", move=words, change=change)
 
 
 def _counts_of(row: Row, before: Fraction) -> str:

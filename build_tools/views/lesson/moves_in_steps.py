@@ -147,7 +147,8 @@ def _told_as(move: MoveMet) -> object:
 
 
 def _whatever_its_feel(move: MoveMet) -> object:
-    plain = replace(move.action, dynamics=()) if move.action else None
+    known = move.action
+    plain = replace(known, dynamics=(), chosen=known.chosen - {"dynamics"}) if known else None
     return move.word.casefold(), plain
 
 

@@ -157,10 +157,11 @@ def action_in_words(action: Action, lasts: str | None = None) -> str:
         how_far_in_words(action),
         _along(action.pathway),
         _level(action.level),
-        of_schema(action.size) if action.size else "",
-        _with(action.body_part, action.part_chosen),
+        _size(action),
+        _with(action.body_part, chosen="body_part" in action.chosen),
         facing_in_words(action.facing) if action.facing else "",
         all_of([of_schema(word) for word in action.dynamics]),
+        _("with the feel you chose") if "dynamics" in action.chosen else "",
     ]
     text = ", ".join(part for part in parts if part)
     return f"{word}: {text}" if word else text
@@ -171,16 +172,22 @@ def all_of(words: Sequence[str]) -> str:
     return "" if not words else reduce(lambda said, one: row([said, one]), words)
 
 
+def _size(action: Action) -> str:
+    if "size" in action.chosen:
+        return _("bigger or smaller")
+    return of_schema(action.size) if action.size else ""
+
+
 def _along(pathway: str | None) -> str:
     return _("along a {pathway} line", pathway=of_schema(pathway)) if pathway else ""
 
 
-def _with(part: str | None, chosen: str | None) -> str:
+def _with(part: str | None, *, chosen: bool = False) -> str:
     """With which part of the body: the hands, one arm, or the part that pupils chose."""
+    if chosen:
+        return _("with the part you chose")
     if not part:
         return ""
-    if part == chosen:
-        return _("with the part you chose")
     if part.split()[0] in ("one", "both", "a", "an"):
         return _("with {part}", part=part)
     return _("with the {part}", part=part)
@@ -272,7 +279,7 @@ def _changed_to(d: Development, sides: Mapping[str, str]) -> str:
         _("danced {size}", size=of_schema(d.size)) if d.size else "",
         _level(d.level),
         _along(d.pathway),
-        _with(d.body_part, None),
+        _with(d.body_part),
         formation_in_words(d.formation) if d.formation else "",
     )
     return ", ".join(one for one in said if one)

@@ -9,6 +9,7 @@ import pytest
 
 from build_tools.body.poses import moved
 from build_tools.model.dance import Action
+from build_tools.views.dance.left_open import drawn_actions
 from build_tools.views.diagrams.body_words import body_in_words
 from build_tools.views.words.plain_words import action_label
 from tests.support.sound_bank import unit_named, whole_bank
@@ -74,3 +75,70 @@ def test_no_published_move_is_said_to_be_half_high_all_through() -> None:
                 assert action_label(action)
                 seen += 1
     assert seen > 60
+
+
+def moves_of(slug: str, name: str) -> dict[str, Action]:
+    return {action_label(a): a for a in drawn_actions(unit_named(slug).dance, name)}
+
+
+def told(slug: str, name: str, word: str) -> str:
+    return body_in_words(moved(moves_of(slug, name)[word], None, "standing"))
+
+
+@pytest.mark.parametrize(
+    ("slug", "name", "word", "words"),
+    [
+        # an adviser found the plain move's words under moves that pupils change (common practice,
+        # no source: what is said of a move is what is danced)
+        ("rock-pool", "anemone-opens", "open", "The part you chose opens wide"),
+        ("rock-pool", "anemone-snap", "flick", "The part you chose flicks"),
+        ("rock-pool", "crab-answer", "hide", "Still, in a bigger or smaller shape"),
+        ("marble-run", "new-push", "push", "The part you chose moves forwards"),
+        ("rock-pool", "storm-wave", "rush", "Two small steps, arms slashing"),
+        ("leaving", "pat-peg", "pat", "Both hands pat"),
+        ("leaving", "peg", "unhook", "One arm moves up"),
+        ("kite-and-string", "kite", "swoop", "Three small steps to the left"),
+    ],
+)
+def test_a_changed_move_is_said_as_it_is_danced(
+    slug: str, name: str, word: str, words: str
+) -> None:
+    assert told(slug, name, word).startswith(words)
+
+
+def test_a_dodge_that_pupils_resize_is_neither_small_nor_big() -> None:
+    dodge = told("rock-pool", "crab-answer", "dodge")
+    assert dodge.startswith("Bend the knees and jump to the right, bigger or smaller, landing")
+    assert told("road-builders", "own-stone", "take").endswith("with the feel you chose")
+
+
+def test_a_way_along_a_curve_is_no_winding_way() -> None:
+    swoop = told("kite-and-string", "kite", "swoop")
+    assert "on a curve" in swoop
+    assert "winding" not in swoop
+
+
+def test_a_part_that_pupils_choose_is_drawn_as_one_that_the_unit_offers() -> None:
+    """A figure whose arms open wide is no picture of an elbow or a shoulder that opens."""
+    seen = 0
+    for unit in whole_bank().units:
+        dance = unit.dance
+        for name, development in dance.developments.items():
+            if development.device != "change of body part" or development.body_part:
+                continue
+            for action in drawn_actions(dance, name):
+                if "body_part" in action.chosen:
+                    theme = moves_of(unit.slug, development.of)[action_label(action)]
+                    assert moved(action).end != moved(theme).end
+                    seen += 1
+    assert seen >= 3
+
+
+def test_quick_steps_are_walked_whatever_the_word_for_them() -> None:
+    """In a storm the rush is no side-step: its step says so, and the arms slash by its effort."""
+    rush = moved(moves_of("rock-pool", "storm-wave")["rush"])
+    plain = moved(moves_of("rock-pool", "wave")["rush"])
+    assert plain.move.manner == "side"
+    assert rush.move.manner is None
+    shown = rush.shown
+    assert abs(shown.right_arm.raised - shown.left_arm.raised) > 90
