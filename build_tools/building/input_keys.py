@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Iterable
 from pathlib import Path
 
+from build_tools.disk.digests import digest_of_files, digest_once, files_below
 from build_tools.disk.places import OVERRIDES, PACKAGE, PROJECT
 from build_tools.disk.stray_files import is_stray
 from build_tools.shapes.schemas import SCHEMA_FOLDER
@@ -15,10 +15,11 @@ _BESIDE_CODE = (".py", ".json", ".txt", ".js", ".po")
 
 def software_digest() -> str:
     """A digest of this software: its code and tables, its templates, schemas and notices."""
-    ours = [path for path in PACKAGE.rglob("*") if path.suffix in _BESIDE_CODE]
-    shown = [path for path in OVERRIDES.rglob("*") if path.is_file() and not is_stray(path.name)]
+    ours = [path for path in files_below(PACKAGE) if path.suffix in _BESIDE_CODE]
+    shown = [path for path in files_below(OVERRIDES) if not is_stray(path.name)]
     named = [PROJECT / name for name in ("NOTICES.json", "pyproject.toml")]
-    return digest_of_files([*ours, *shown, *SCHEMA_FOLDER.glob("*.json"), *named], PROJECT)
+    files = [*ours, *shown, *SCHEMA_FOLDER.glob("*.json"), *named]
+    return digest_of_files(files, PROJECT, digest_once)
 
 
 def settings_digest(content: Path) -> str:
@@ -27,15 +28,6 @@ def settings_digest(content: Path) -> str:
     files += [path for path in content.glob("*/*") if path.parent.name != "units"]
     plain = [path for path in files if path.is_file() and not is_stray(path.name)]
     return digest_of_files(plain, content)
-
-
-def digest_of_files(files: Iterable[Path], root: Path) -> str:
-    """One digest of the names, below `root`, and the bytes of `files`."""
-    found = hashlib.sha256()
-    for path in sorted(files):
-        name = path.relative_to(root).as_posix() if path.is_relative_to(root) else path.name
-        found.update(f"{name}\0{hashlib.sha256(path.read_bytes()).hexdigest()}\n".encode())
-    return found.hexdigest()
 
 
 def digest_of(*parts: object) -> str:

@@ -31,7 +31,8 @@ from build_tools.checking.stamps import (
     stamp_of,
     unchanged,
 )
-from build_tools.disk.places import PACKAGE
+from build_tools.disk.digests import DOUBT_NANOSECONDS, digest_of_files, digest_once, files_below
+from build_tools.disk.places import PACKAGE, PROJECT
 from build_tools.model.bank import Bank, UnitOutline
 from build_tools.model.build_bank import build_bank
 from build_tools.model.unit import Neighbours, SchoolYears
@@ -44,8 +45,6 @@ FEW = 24
 BATCH = 8
 MOST_KEPT = 8
 """Of so many banks results are kept; those checked longest ago make room."""
-DOUBT_NANOSECONDS = 2_000_000_000
-"""Some file systems keep times in steps of two seconds; younger files may change unseen."""
 BETWEEN_COLLECTIONS = 100_000
 """New objects between two searches for rubbish: units are many objects, and few go in circles."""
 
@@ -191,11 +190,9 @@ def _newest_trusted(kept_file: Path | None) -> int:
 
 def _version(grades: Mapping[str, Grade]) -> str:
     """A digest of everything but the content that a result depends on."""
-    digest = hashlib.sha256(json.dumps(sorted(grades.items())).encode())
-    ours = [*PACKAGE.rglob("*.py"), *PACKAGE.rglob("*.po")]
-    for path in sorted([*ours, *SCHEMA_FOLDER.glob("*.json")]):
-        digest.update(path.name.encode() + b"\0" + path.read_bytes())
-    return digest.hexdigest()
+    ours = [path for path in files_below(PACKAGE) if path.suffix in (".py", ".po")]
+    files = digest_of_files([*ours, *SCHEMA_FOLDER.glob("*.json")], PROJECT, digest_once)
+    return hashlib.sha256(json.dumps([files, *sorted(grades.items())]).encode()).hexdigest()
 
 
 def _save(kept_file: Path, version: str, kept: Mapping[str, _Kept]) -> None:

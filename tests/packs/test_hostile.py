@@ -1,19 +1,28 @@
-"""Each hostile pack is refused with its own words, soon, in little room, with nothing written."""
+"""Each hostile pack is refused with its own words, soon, in little room, with nothing written.
+
+In the usual run each is judged in this process, and each sixth is sent to the command, which judges
+it in a process of its own; with `--thorough` each is.
+"""
 
 from __future__ import annotations
 
 import os
 import sys
+import time
 from pathlib import Path
 
 import pytest
 
 from build_tools import cli
+from build_tools.commands import take_in  # noqa: F401 -- read before writes are watched
+from build_tools.packs.reading.walled import Refused
+from build_tools.use_cases import judging_packs
 from tests.packs import hostile
 from tests.support.judged import measuring, took
 from tests.support.packs import empty_bank, pack, written
 
 MOST_SECONDS, MOST_BYTES = 4.0, 200 * 2**20
+_SENT = list(hostile.EVERY)[::6]
 _WRITES = {"open", "os.mkdir", "os.rename", "os.link", "os.symlink", "os.remove", "os.rmdir"}
 _watched: list[str] | None = None
 
@@ -37,6 +46,11 @@ def _note(event: str, arguments: tuple[object, ...]) -> None:
 sys.addaudithook(_note)
 
 
+@pytest.fixture(scope="module")
+def bank(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    return empty_bank(tmp_path_factory.mktemp("bank") / "content")
+
+
 def test_there_are_more_than_sixty_and_each_has_words_of_its_own() -> None:
     assert len(hostile.EVERY) >= 60
     words = [words for _, words in hostile.EVERY.values()]
@@ -44,6 +58,30 @@ def test_there_are_more_than_sixty_and_each_has_words_of_its_own() -> None:
 
 
 @pytest.mark.parametrize("name", hostile.EVERY)
+def test_its_own_words_say_why(
+    name: str, bank: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    make, words = hostile.EVERY[name]
+    scratch = tmp_path / "scratch"
+    scratch.mkdir()
+    monkeypatch.setattr("tempfile.tempdir", str(scratch))
+    file = written(tmp_path, make())
+    before = time.process_time()
+    found = judging_packs._judge(bank, file)
+    assert time.process_time() - before < MOST_SECONDS
+    assert isinstance(found, Refused)
+    assert words in "\n".join([found.why, *map(str, found.problems)])
+    assert not list(scratch.iterdir())
+    assert not list((bank / "units").iterdir())
+
+
+@pytest.mark.parametrize(
+    "name",
+    [
+        pytest.param(name, marks=() if name in _SENT else pytest.mark.thorough)
+        for name in hostile.EVERY
+    ],
+)
 def test_it_is_refused(
     name: str, tmp_path: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
 ) -> None:

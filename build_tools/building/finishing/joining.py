@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
+from functools import lru_cache
 
 import minify_html
 
@@ -21,8 +22,12 @@ def joined(scripts: Iterable[str]) -> str:
     return "".join(f"{_short(script)}\n" for script in scripts)
 
 
+@lru_cache(maxsize=256)
 def _short(script: str) -> str:
-    """The same script in fewer letters; the library takes scripts only as parts of a page."""
+    """The same script in fewer letters; the library takes scripts only as parts of a page.
+
+    Kept for the next build of a process that builds again and again.
+    """
     script = _LINES_OF_REMARKS.sub("", script)
     made = minify_html.minify(f"{_BEFORE}{script.lstrip()}{_AFTER}", minify_js=True)
     return made.removeprefix(_BEFORE).removesuffix(_AFTER)

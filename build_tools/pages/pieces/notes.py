@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from functools import lru_cache
 
 from markdown_it import MarkdownIt
 from markdown_it.token import Token
@@ -23,8 +24,12 @@ _READER = (
 _READER.validateLink = is_safe_address  # type: ignore[method-assign, assignment]
 
 
+@lru_cache(maxsize=1024)
 def notes_html(text: str, top: int) -> Markup:
-    """The notes as HTML, their highest heading at level `top`; empty for no notes."""
+    """The notes as HTML, their highest heading at level `top`; empty for no notes.
+
+    Kept, since the manual of every rule is a note, and stays the same from build to build.
+    """
     if not text.strip():
         return Markup("")
     tokens = _READER.parse(text)

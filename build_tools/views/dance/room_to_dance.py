@@ -13,10 +13,11 @@ of the day, and generated dances hold the two together.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import lru_cache, partial
 from itertools import product
 
+from build_tools.model.dance import Dance
 from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.movement.watchers import watchers
@@ -87,30 +88,47 @@ def as_drawn(room: Room) -> bool:
 
 def unit_room(unit: Unit, pupils: int = USUAL_CLASS, hall: Hall | None = None) -> Room:
     """How the unit's dance is danced by so many pupils of its age in `hall`."""
-    return room_to_dance(
-        partial(_drawn, unit),
-        pupils,
-        hall or Hall(),
-        recommended_least(unit.years),
-        waiting_in(unit),
-    )
+    least = recommended_least(unit.years)
+    return _room_of(_danced_in(unit), least, waiting_in(unit), pupils, hall or Hall())
 
 
 def dances_as_drawn(unit: Unit, pupils: int, hall: Hall) -> bool:
     """Whether `as_drawn` says so of `unit_room`, asked of the first way alone."""
-    drawn = partial(_drawn, unit)
+    drawn = partial(_drawn, _danced_in(unit))
     if pupils > has_room_for(hall.width * hall.depth, recommended_least(unit.years)):
         return False
     all_at_once = next(iter(sharings(whole_groups(pupils, drawn(pupils, hall, 1.0, 0).sizes))))
     return _has_room(drawn, all_at_once, hall, 1.0, watched=False)
 
 
+@dataclass(frozen=True, slots=True)
+class _Danced:
+    """What places and paths depend on of a unit: not its words, which change far more often.
+
+    A dance equals only itself; two are alike here that say the same.
+    """
+
+    said: str
+    joined: tuple[int, ...]
+    age: float
+    dance: Dance = field(compare=False)
+
+
+def _danced_in(unit: Unit) -> _Danced:
+    return _Danced(repr(unit.dance), joined_in_lessons(unit), middle_age(unit), unit.dance)
+
+
+@lru_cache(maxsize=128)
+def _room_of(danced: _Danced, least: int, waiting: Waiting, pupils: int, hall: Hall) -> Room:
+    """Kept, since a page in the preview is made again for each word that changes."""
+    return room_to_dance(partial(_drawn, danced), pupils, hall, least, waiting)
+
+
 @lru_cache(maxsize=16)
-def _drawn(unit: Unit, pupils: int, hall: Hall, stride: float, spots: int) -> Paths:
+def _drawn(danced: _Danced, pupils: int, hall: Hall, stride: float, spots: int) -> Paths:
     """The unit's dance; for one hall after another the same is asked again and again."""
-    joined = joined_in_lessons(unit)
-    age = middle_age(unit)
-    return paths_of(unit.dance, pupils, hall, age, joined=joined, stride=stride, spots=spots)
+    dance, joined, age = danced.dance, danced.joined, danced.age
+    return paths_of(dance, pupils, hall, age, joined=joined, stride=stride, spots=spots)
 
 
 def room_to_dance(drawn: Drawn, pupils: int, hall: Hall, least: int, waiting: Waiting) -> Room:
