@@ -147,12 +147,12 @@ def test_each_word_of_a_move_that_is_made_is_explained_in_its_step_or_before_it(
 def test_the_authors_notes_on_a_move_stand_in_its_step_and_not_at_the_foot() -> None:
     unit = next(unit for unit in real_bank().units if unit.slug == "rock-pool")
     view = view_of(unit, unit.lessons[1])
-    (made,) = [step for step in view.steps if step.number == 4]
-    assert made.help.moves[1].means == "Turn a little way round and back."
-    assert made.help.moves[1].feel == "Light, slow and smooth, winding."
+    (made,) = [step for step in view.steps if step.number == 5]
+    assert made.help.moves[0].means == "Open, turn a little way round for two, and back for two."
+    assert made.help.moves[0].feel == "Light, slow and smooth, winding."
     (canon,) = [step for step in view.steps if "Canon means taking turns" in step.help.notes]
     assert canon.does == "Dance it one after another"
-    assert "Turn a little way round" not in view.notes
+    assert "turn a little way round" not in view.notes
     assert "Canon means" not in view.notes
 
 
