@@ -105,6 +105,7 @@ PAGE_SCRIPTS = {
         *_HALL,
         _UNIT_FLOOR,
         "wall/wall-count.js",
+        "wall/wall-fit.js",
         "wall/wall.js",
         "pieces/kept-settings.js",
     ),

@@ -23,6 +23,7 @@
       const counted = section.querySelector("[data-count]");
       return { section, lines, strips, count: counted && count.take(counted) };
     });
+    const fits = hall.wallFits(root, () => screens[at]?.step?.section);
     const openings = [...root.querySelectorAll("[data-start]")];
     // each picture alone first; then a screen for each line, and more where there are more strips than lines
     screens = [...openings.map((_, part) => ({ step: null, part })), ...steps.flatMap((step) =>
@@ -53,6 +54,7 @@
       bar.toggleAttribute("data-first", at === openings.length);
       back.disabled = at === 0;
       next.disabled = at === screens.length - 1;
+      fits();
       window.scrollTo(0, 0);
     }
 
@@ -60,6 +62,8 @@
       const pick = (all) => all.forEach((one, index) => one.toggleAttribute("data-now", index === Math.min(part, all.length - 1)));
       pick(step.lines);
       pick(step.strips);
+      const room = step.section.querySelector(".room");
+      if (room) room.hidden = part > 0; // where the front is, once
       const last = Math.max(step.lines.length, step.strips.length);
       const told = { number: steps.indexOf(step) + 1, many: steps.length, part: part + 1, parts: last };
       place.textContent = last > 1
@@ -80,7 +84,9 @@
         const moves = strip.querySelectorAll(".move");
         spans.forEach(([from, to], n) => moves[n].toggleAttribute("data-lit", from <= now && now < to));
         const here = spans[0][0] <= now && now < spans.at(-1)[1];
-        if (here) for (const other of step.strips) other.toggleAttribute("data-now", other === strip);
+        if (!here || strip.hasAttribute("data-now")) continue;
+        for (const other of step.strips) other.toggleAttribute("data-now", other === strip);
+        fits();
       }
     }
 

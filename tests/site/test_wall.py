@@ -20,11 +20,12 @@ from build_tools.views.dance.room_to_dance import unit_room
 from build_tools.views.words.room_said import team_in_words
 from tests.support import axe
 from tests.support.browser import address_of
-from tests.support.built_sites import heaviest, html_pages
+from tests.support.built_sites import html_pages
 from tests.support.hall import KEY, REFUSED, TEN_PAST_ONE, opened, small_targets
 from tests.support.sound_bank import real_bank
 
 WALL = "units/rock-pool/lesson-3-wall.html"
+FULLEST = "units/gathering-peascods/lesson-3-wall.html"
 JOINING = "units/rock-pool/lesson-4-wall.html"
 TASK, LEAST = 0.046, 0.044
 SIZES = """
@@ -49,6 +50,7 @@ SIZES = """
     task: line ? size(line) : 1e9,
     words: line ? line.textContent.trim() : "the picture alone.",
     drawn: drawn ? drawn.getBoundingClientRect().height : 0,
+    counted: Boolean(document.querySelector(".wall-step[data-now] .count-go")),
     wordsAlone: Boolean(
       document.querySelector(".wall-step[data-now] :is(.order, .phrase)[data-now]")),
     least: Math.min(...forClass.map(size)), many: all.length, wide: scrollWidth, high: scrollHeight,
@@ -95,10 +97,10 @@ def test_the_back_of_the_hall_can_read_every_screen_of_every_lesson(
 ) -> None:
     """At 1280 x 720 and 1920 x 1080 to the letter; on a squarer screen drawings are narrower."""
     walls = [path for path in html_pages(site) if path.endswith("-wall.html")]
-    walls = walls if thorough else heaviest(site, walls)
+    walls = walls if thorough else [FULLEST]
     faults, high, seen = [], size[1], 0
     least = LEAST if size[0] / size[1] > 1.5 else 0.04
-    with opened(browser, site, WALL, size=size) as at:
+    with opened(browser, site, WALL, size=size, extra_script=SILENT) as at:
         for path in walls:
             at.page.goto(address_of(site, path))
             while True:
@@ -114,11 +116,40 @@ def test_the_back_of_the_hall_can_read_every_screen_of_every_lesson(
                     faults.append(f"{where}: broken inside a sentence")
                 if not found["wordsAlone"] and found["drawn"] < 0.3 * high:
                     faults.append(f"{where}: drawn {found['drawn']}")
+                if found["counted"] and high < counting(at.page):
+                    faults.append(f"{where}: too high while it is counted")
                 if at.page.get_by_role("button", name="Next").is_disabled():
                     break
                 at.page.keyboard.press("PageDown")
     assert seen > 8 * len(walls)
     assert faults == []
+
+
+def counting(page: Page) -> int:
+    """How high the screen is while its counts go, in pixels; they are stopped again."""
+    page.keyboard.press(" ")
+    high: int = page.evaluate(
+        "new Promise(done => requestAnimationFrame(() => requestAnimationFrame("
+        "() => done(document.documentElement.scrollHeight))))"
+    )
+    page.keyboard.press("Escape")
+    return high
+
+
+def test_a_screen_that_tells_of_teams_still_fits(
+    browser: Browser, site: Path, thorough: bool
+) -> None:
+    """Half a hall for a class of thirty: teams in words where the lesson begins."""
+    walls = [path for path in html_pages(site) if path.endswith("-wall.html")]
+    walls = walls if thorough else [FULLEST]
+    with opened(browser, site, WALL, size=(1024, 768)) as at:
+        for path in walls:
+            at.page.goto(address_of(site, path) + "#fit=45-8-30-2-half")
+            at.page.wait_for_function("document.querySelector('[data-teams]').textContent")
+            while not place(at.page):
+                at.page.keyboard.press("PageDown")
+            found = at.page.evaluate(SIZES)
+            assert found["high"] <= 768, path
 
 
 def test_long_tasks_are_split_and_nothing_is_lost(browser: Browser, site: Path) -> None:
