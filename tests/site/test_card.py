@@ -485,6 +485,7 @@ def test_what_is_read_is_large_and_what_is_pressed_is_large(browser: Browser, si
             ".step-card strong, .step-card summary, .finish, .panel dd, .panel dt"
         )
         page.locator("[data-if]").click()
+        expect(page.locator("[data-trouble]")).to_contain_text("Every time: floor clear")
         assert len(font_sizes(held)) > 15
         assert min(font_sizes(held)) >= 19.9
         assert small_targets(page) == []

@@ -17,6 +17,7 @@ from build_tools.pages.hall.hall import Ways, groups_words, ways
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.for_scripts import ForScripts, StepData, for_scripts, step_data
 from build_tools.pages.pieces.labelled import Labelled
+from build_tools.pages.pieces.last_time import LastTime, last_time_of
 from build_tools.pages.pieces.motif_drawn import MotifDrawn, motif_drawn
 from build_tools.pages.pieces.notes import notes_html
 from build_tools.pages.pieces.picture import Picture
@@ -27,6 +28,8 @@ from build_tools.pages.pieces.talk import TalkView, talk_view
 from build_tools.pages.pieces.trouble import trouble_lines
 from build_tools.views.diagrams.body_sprite import sprite
 from build_tools.views.lesson.lesson_wording import (
+    DEFERENCE,
+    EVERY_TIME,
     heading_of_change,
     where_in_words,
 )
@@ -105,7 +108,11 @@ class CardView:
     room: str
     """Which side is the front, and what the unit calls the others."""
     safety: tuple[str, ...]
-    """What to check and say before they move."""
+    """What to check and say before they move: the lesson's own lines, and those of every time."""
+    deference: str
+    """That the school's own risk assessment comes first."""
+    last_time: LastTime | None
+    """Where the lesson starts, from what was seen at the end of the one before."""
     notes: Markup
     """The author's notes that are about no one step."""
     bodies: Markup
@@ -145,7 +152,9 @@ def card_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         pupils_make=lesson.pupils_make,
         minutes=kept_together(minutes_in_words(lesson.minutes)),
         room=the_room(unit.dance),
-        safety=lesson.safety,
+        safety=(*lesson.safety, _(EVERY_TIME)),
+        deference=_(DEFERENCE),
+        last_time=last_time_of(unit, lesson),
         notes=notes_html(today.notes, 3),
         bodies=Markup(sprite(body for one in drawn.values() for body in one.bodies)),
         change=tuple(

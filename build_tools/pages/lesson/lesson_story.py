@@ -7,29 +7,12 @@ from dataclasses import dataclass
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.page_words.words import _, ngettext
+from build_tools.pages.pieces.last_time import LastTime, last_time_of
 from build_tools.views.dance.journey import Journey, journeys
 from build_tools.views.dance.progress import sources
-from build_tools.views.lesson.lesson_wording import (
-    lesson_before,
-    looked_for_last_time,
-    never_did,
-)
+from build_tools.views.lesson.lesson_wording import never_did
 from build_tools.views.words.plain_words import listed, name_in_words
 from build_tools.views.words.punctuation import capital, sentence
-
-
-@dataclass(frozen=True, slots=True)
-class LastTime:
-    """Where this lesson starts, from what was seen at the end of the one before."""
-
-    lesson: str
-    """The number of the lesson before."""
-    looked_for: str
-    """What was looked for then."""
-    seen: str
-    """Where to start if it was seen."""
-    not_yet: str
-    """Where to start if it was not seen yet."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,7 +33,6 @@ class StoryView:
 
 def story_of(unit: Unit, lesson: Lesson) -> StoryView | None:
     """The story so far, or None where there is nothing to tell."""
-    before = lesson_before(unit, lesson)
     lines = tuple(
         _journey_in_words(journey, lesson.number)
         for journey in journeys(unit)
@@ -58,25 +40,13 @@ def story_of(unit: Unit, lesson: Lesson) -> StoryView | None:
     )
     view = StoryView(
         so_far=lesson.story_so_far,
-        last_time=_last_time(before),
+        last_time=last_time_of(unit, lesson),
         never_did=never_did(unit, lesson) if lesson.never_did_last else None,
         never_did_start=sentence(lesson.never_did_last) if lesson.never_did_last else None,
         journeys=lines,
     )
     told = view.so_far or view.last_time or view.never_did or view.journeys
     return view if told else None
-
-
-def _last_time(before: Lesson | None) -> LastTime | None:
-    if before is None or before.look_and_talk is None or before.look_and_talk.next is None:
-        return None
-    talk, start = before.look_and_talk, before.look_and_talk.next
-    return LastTime(
-        lesson=str(before.number),
-        looked_for=looked_for_last_time(talk),
-        seen=sentence(start.seen),
-        not_yet=sentence(start.not_yet),
-    )
 
 
 def _changed_today(unit: Unit, lesson: Lesson, motif: str) -> bool:

@@ -67,9 +67,23 @@ def test_what_can_wait_is_what_the_author_says() -> None:
     assert any(step.can_wait for at in range(len(LESSONS)) for step in card(at).steps)
 
 
+def test_who_has_the_card_alone_has_the_checks_and_both_starts() -> None:
+    for at, (unit, lesson) in enumerate(LESSONS):
+        view = card(at)
+        assert view.safety[:-1] == lesson.safety
+        assert view.safety[-1].startswith("Every time: floor clear and dry")
+        before = [one for one in unit.lessons if one.number == lesson.number - 1]
+        left = [one.look_and_talk.next for one in before if one.look_and_talk]
+        starts = [one.not_yet[1:] for one in left if one]
+        assert ([view.last_time.not_yet[1:].rstrip(".")] if view.last_time else []) == [
+            start.rstrip(".") for start in starts
+        ]
+
+
 def test_a_lesson_without_looking_and_talking_has_a_card_too() -> None:
     unit, lesson = LESSONS[0]
-    view = card_page(real_bank(), unit, replace(lesson, look_and_talk=None)).context
+    silent = replace(lesson, look_and_talk=None)
+    view = card_page(real_bank(), replace(unit, lessons=(silent,)), silent).context
     assert isinstance(view, CardView)
     assert view.talk is None
 
