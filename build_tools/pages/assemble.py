@@ -22,7 +22,7 @@ from build_tools.pages.first_unit.first_unit import first_unit_page
 from build_tools.pages.front.front import front_page
 from build_tools.pages.get_ready.get_ready import ready_page
 from build_tools.pages.glossary.glossary import words_page
-from build_tools.pages.handouts.handouts import all_handouts_page, handouts_page
+from build_tools.pages.handouts.handouts import handouts_page
 from build_tools.pages.lesson.lesson import lesson_page
 from build_tools.pages.moves.moves import moves_page
 from build_tools.pages.page import Page
@@ -120,8 +120,7 @@ def _unit_pages(bank: Bank, unit: Unit, published: Collection[str]) -> list[Page
         counts_page(bank, unit),
         dance_page(bank, unit),
         booklet_page(bank, unit),
-        *(handouts_page(bank, unit, lesson) for lesson in unit.lessons),
-        all_handouts_page(bank, unit),
+        handouts_page(bank, unit),
         sheet_page(bank, unit),
     ]
 

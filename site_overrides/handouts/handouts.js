@@ -8,24 +8,59 @@
   }
 
   function start(root) {
-    const groupings = root.dataset.groupings.split(" ").filter(Boolean).map((one) => one.replace("_", " "));
+    const views = new Map();
+    for (const one of root.querySelectorAll("i[data-groupings]")) {
+      views.set(one.id.replace(/^lesson-/, ""), one);
+    }
+    const whole = root.querySelector("i[data-groupings]");
+    const after = document.title.slice(whole.dataset.title.length);
+    let shown = whole;
     const planned = root.querySelector("[data-planned]");
     const written = planned.textContent;
     bank.settings.onChange(show);
-    show();
+    window.addEventListener("hashchange", choose);
+    choose();
+
+    // The address says which lesson's; a place on the page stays in what is shown.
+    function choose() {
+      const named = /^#lesson-(\d+)(?!\d)/.exec(window.location.hash);
+      if (named) shown = views.get(named[1]) ?? whole;
+      else if (!window.location.hash.startsWith("#at-")) shown = whole;
+      else if (shown !== whole) window.history.replaceState(null, "", `#${shown.id}`);
+      only(shown === whole ? "all" : shown.id.replace("lesson-", ""));
+      document.title = shown.dataset.title + after;
+      show();
+    }
+
+    function only(name) {
+      root.dataset.shown = name;
+      for (const part of root.querySelectorAll("[data-in]")) {
+        part.toggleAttribute("data-out", !part.dataset.in.split(" ").includes(name));
+      }
+      for (const card of root.querySelectorAll("[data-left-over]")) {
+        card.classList.toggle("left-over", card.dataset.leftOver.split(" ").includes(name));
+      }
+    }
 
     function show() {
       const fit = bank.settings.fit();
       const pupils = fit ? fit.dancing : USUAL;
-      for (const part of root.querySelectorAll("[data-grouping]")) counted(part, copies(part.dataset.grouping, pupils));
-      rows(fit ? fit.dancing + fit.watching : USUAL);
+      const groupings = shown.dataset.groupings.split(" ").filter(Boolean).map((one) => one.replace("_", " "));
+      for (const given of root.querySelectorAll("[data-grouping]:not([data-out], [data-out] *)")) {
+        const part = given.closest(".handed") ?? given;
+        const many = copies(groupings, given.dataset.grouping, pupils);
+        counted(part, many);
+        const said = given.querySelector("[data-count]");
+        if (said) said.textContent = String(many);
+      }
+      for (const sheet of root.querySelectorAll(".observed tbody")) rows(sheet, fit ? fit.dancing + fit.watching : USUAL);
       planned.textContent = fit
         ? bank.gettext("Counted for your {pupils} pupils. Print only the sides you need.", { pupils })
         : written;
     }
 
     // one for each group; pupils who dance alone share one between two
-    function copies(grouping, pupils) {
+    function copies(groupings, grouping, pupils) {
       if (grouping === "alone") return Math.max(1, bank.sums.groups(pupils, 2).length);
       return Math.max(1, bank.sums.classGroups(groupings, grouping, pupils).length);
     }
@@ -44,8 +79,6 @@
         last.after(copy);
         last = copy;
       }
-      const said = part.querySelector("[data-count]");
-      if (said) said.textContent = String(many);
     }
 
     // a copy shows the first one's drawing: a name stands on a page once
@@ -58,9 +91,7 @@
       named.replaceChildren(use);
     }
 
-    function rows(many) {
-      const body = root.querySelector(".observed tbody");
-      if (!body) return;
+    function rows(body, many) {
       while (body.rows.length > many) body.lastElementChild.remove();
       while (body.rows.length < many) {
         const row = body.rows[0].cloneNode(true);

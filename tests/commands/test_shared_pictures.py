@@ -42,7 +42,7 @@ def test_pages_show_it_upright_with_nothing_hidden_and_with_its_credit(bank: Pat
         assert shown.size == (80, 60)
     assert SECRET.encode() not in files[f"{at}media/harbour.jpg"]
     lesson, wall, prints = (
-        files[f"{at}lesson-2{end}.html"].decode() for end in ("", "-wall", "-handouts")
+        files[f"{at}{name}.html"].decode() for name in ("lesson-2", "lesson-2-wall", "to-print")
     )
     for page in (lesson, wall, prints):
         assert 'src=media/harbour.jpg alt="Boats lie still' in page

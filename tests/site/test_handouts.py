@@ -25,12 +25,13 @@ MARGIN, BODY, CREDITS, CARD, IN_DRAWINGS = 15.0, 11.0, 10.5, 48.0, 9.5
 # Each strip, word card and the sheet as it stands on the page, in order; small cards are a set
 # for each group to hold.
 PIECES = """
-() => [...document.querySelectorAll(".strips .cut")].map((strip) => [
+() => [...document.querySelectorAll(".strips .handed:not([data-out]) .cut")].map((strip) => [
   ...strip.querySelectorAll("p strong, svg text"),
 ].map((piece) => piece.textContent))
 """
 CARDS = """
 () => [...document.querySelectorAll(".cards:not(.small, .device) li > .word")]
+  .filter((word) => !word.closest("[data-out]"))
   .map((word) => word.textContent)
 """
 
@@ -52,7 +53,7 @@ def units() -> tuple[Unit, ...]:
 def lessons() -> Iterator[tuple[str, Unit, Lesson]]:
     for unit in units():
         for lesson in unit.lessons:
-            yield f"units/{unit.slug}/lesson-{lesson.number}-handouts.html", unit, lesson
+            yield f"units/{unit.slug}/to-print.html#lesson-{lesson.number}", unit, lesson
 
 
 def handed(browser: Browser, site: Path, paths: list[str]) -> dict[str, Handed]:
@@ -60,7 +61,7 @@ def handed(browser: Browser, site: Path, paths: list[str]) -> dict[str, Handed]:
     with reader(browser, site) as at:
         for path in paths:
             at.page.goto(address_of(site, path))
-            too = at.page.locator("#at-strips-too")
+            too = at.page.locator("p:not([data-out]) .strips-too")
             if too.count():
                 too.check()
             strips, cards = (at.page.evaluate(script) for script in (PIECES, CARDS))

@@ -134,4 +134,5 @@ def is_inside(address: str, folder: Path) -> bool:
 
 def address_of(folder: Path, path: str, *, served: bool = False) -> str:
     """The address of a page of the folder, as `reader` opens it."""
-    return SERVED_AT + path if served else (folder / path).resolve().as_uri()
+    file, mark, place = path.partition("#")
+    return (SERVED_AT + file if served else (folder / file).resolve().as_uri()) + mark + place

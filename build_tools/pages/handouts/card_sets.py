@@ -94,18 +94,18 @@ def card_set(one: CardSet, bodies: Mapping[str, BodyDrawn], devices: Devices) ->
         said=_(_SETS.get(one.grouping, _SET)) if one.grouping else None,
         in_a_row=in_a_row,
         cards=tuple(
-            _device(devices, word, n) if told else _card(word, bodies.get(word.casefold()), one)
-            for n, word in enumerate(one.cards, start=1)
+            _device(devices, word) if told else _card(word, bodies.get(word.casefold()), one)
+            for word in one.cards
         ),
         by_hand=by_hand(one.sets, in_a_row or ""),
     )
 
 
-def _device(devices: Devices, word: str, place: int) -> CardView:
+def _device(devices: Devices, word: str) -> CardView:
     shown, means = devices.drawn.get(word), devices.cards[word].plain
     if shown is None:
         return CardView(capital(of_schema(word)), False, None, means)
-    anchor = f"at-device-{place}"
+    anchor = f"at-device-{word.replace(' ', '-')}"
     return CardView(
         word=capital(of_schema(word)),
         wide=False,

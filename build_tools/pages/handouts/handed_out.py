@@ -17,11 +17,23 @@ def by_hand(many: int, each: str) -> str | None:
 
 
 @dataclass(frozen=True, slots=True)
-class StripView:
-    """A strip; the page's script makes as many as there are groups."""
+class GivenOut:
+    """To whom a strip is given, and how often; the page's script makes as many as are wanted."""
 
     heading: str
     """What it is and who gets one: Crab, one for each pair."""
+    grouping: str
+    """The grouping of which each group has one."""
+    count: str
+    """How many there are."""
+    by_hand: str | None
+    """How often to print the side where no script makes the copies; None where it is once."""
+
+
+@dataclass(frozen=True, slots=True)
+class StripView:
+    """A strip, as one lesson gives it out."""
+
     name: str
     """What stands on each strip."""
     how: str | None
@@ -30,12 +42,8 @@ class StripView:
     """The strip."""
     choices: tuple[str, ...]
     """What pupils choose, each with a line to write it on."""
-    grouping: str
-    """The grouping of which each group has one."""
-    count: str
-    """How many there are."""
-    by_hand: str | None
-    """How often to print the side where no script makes the copies; None where it is once."""
+    given: GivenOut
+    """To whom, and how many."""
 
 
 @dataclass(frozen=True, slots=True)

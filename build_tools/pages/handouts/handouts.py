@@ -1,52 +1,37 @@
-"""To print for a lesson: strips to cut for each group, words to put up, a sheet to look with."""
+"""To print for a class: one page of a unit for all its lessons, each thing once.
+
+The page shows what every lesson hands out; where its address names a lesson, that lesson's alone.
+Styles choose by the address without a script, for the first MOST lessons.
+"""
 
 from __future__ import annotations
 
-import re
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 from markupsafe import Markup
 
 from build_tools.model.bank import Bank
-from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.page_words.words import N_, _
 from build_tools.pages.frame.frame import Frame, Link, frame
-from build_tools.pages.handouts.card_sets import card_bodies, card_set, device_cards
 from build_tools.pages.handouts.handed_out import (
-    CardSetView,
+    CardView,
+    GivenOut,
     LookFor,
     PictureView,
     StripView,
     TextView,
-    by_hand,
 )
+from build_tools.pages.handouts.of_lessons import HandedOut, handed_out
+from build_tools.pages.handouts.shown_for import Shown, once_each
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.labelled import Labelled
-from build_tools.pages.pieces.lesson_entries import lesson_href
-from build_tools.pages.pieces.motif_drawn import motif_drawn
-from build_tools.pages.pieces.notes import notes_html
 from build_tools.pages.pieces.picture import Picture
 from build_tools.views.diagrams.body_sprite import sprite
-from build_tools.views.lesson.choices_in import choices_in
-from build_tools.views.lesson.class_groups import groupings_known
-from build_tools.views.lesson.handouts import StripToHand, looked_for, strips_to_hand
-from build_tools.views.lesson.to_print import text_of, to_print
-from build_tools.views.words.plain_words import development_in_words, name_in_words
-from build_tools.views.words.punctuation import capital, sentence
-from build_tools.views.words.words_needed import words_needed
 
-_EACH = {
-    "alone": N_("one between two"),
-    "pairs": N_("one for each pair"),
-    "half class": N_("one for each half of the class"),
-    "whole class": N_("one for the whole class, to put up"),
-}
-_EACH_GROUP = N_("one for each group")
-ALL = "to-print.html"
-_STRIPS = re.compile(r"\bstrips?\b", re.IGNORECASE)
+PATH = "to-print.html"
 _TELLS_NOBODY = N_(
     "No pupil is named here and nothing is kept by the bank. Keep what you write as your school’s "
     "policy says."
@@ -54,8 +39,88 @@ _TELLS_NOBODY = N_(
 
 
 @dataclass(frozen=True, slots=True)
+class OneView:
+    """What one lesson shows of the page, or all of them."""
+
+    name: str
+    """The lesson's number, or all."""
+    place: str
+    """Its place on the page, which an address names."""
+    heading: str
+    """To print for which lesson, or for all."""
+    title: str
+    """The page's title in this view."""
+    lesson: Link | None
+    """The way to the lesson; None for all lessons."""
+    groupings: str
+    """How the lesson's steps are grouped, for scripts; empty for all lessons."""
+
+
+@dataclass(frozen=True, slots=True)
+class CardsView:
+    """Cards of one kind, for whichever lessons."""
+
+    anchor: str
+    """Its place on the page, as a lesson's list leads to it."""
+    place: str
+    """The same where another set has that already."""
+    heading: str
+    """What they are: Letter cards."""
+    size: str
+    """How large they are printed."""
+    grouping: str | None
+    """The grouping of which each group has a set; None where one set is for the class."""
+    said: str | None
+    """How many sets there are, in words."""
+    in_a_row: str | None
+    """The same where it goes on from the heading."""
+    views: str
+    """The views that show any of them."""
+    cards: tuple[Shown[CardView], ...]
+    """Each card once."""
+    odd: tuple[str, ...]
+    """For each card, the views in which it is the last of an odd number."""
+    by_hand: tuple[Shown[str], ...]
+    """How often to print the side where no script makes the copies."""
+
+
+@dataclass(frozen=True, slots=True)
+class StripsView:
+    """A strip, for whichever lessons."""
+
+    name: str
+    """What stands on each strip."""
+    how: str | None
+    """How it is made from another; None for a motif as first made."""
+    picture: Picture
+    """The strip, with its place in its drawing."""
+    choices: tuple[str, ...]
+    """What pupils choose, each with a line to write it on."""
+    views: str
+    """The views that show it."""
+    given: tuple[Shown[GivenOut], ...]
+    """To whom it is given."""
+
+
+@dataclass(frozen=True, slots=True)
+class SheetView:
+    """A sheet to look with, for the lessons that look for equally many things."""
+
+    views: str
+    """The lessons that have it."""
+    place: str
+    """Its place on the page."""
+    which: tuple[Shown[str], ...]
+    """The lesson's name."""
+    looking_at: tuple[Shown[str], ...]
+    """The one thing looked for today."""
+    heads: tuple[Shown[tuple[LookFor, ...]], ...]
+    """What is looked for, a column each."""
+
+
+@dataclass(frozen=True, slots=True)
 class HandoutsView:
-    """What to print for one lesson."""
+    """What to print for a unit and for each of its lessons."""
 
     frame: Frame
     """What stands around the content."""
@@ -63,150 +128,155 @@ class HandoutsView:
     """The language the unit is written in, as a language tag."""
     unit: Link
     """The way to the unit."""
-    lesson: Link | None
-    """The way to the lesson; None for all lessons."""
-    heading: str
-    """To print for which lesson, or for all."""
-    all: Link | None
-    """The way to everything of the unit; None where this is it."""
-    groupings: str
-    """How the lesson's steps are grouped, for scripts; empty for all lessons."""
+    all: Link
+    """The way to everything of the unit."""
+    one_by_one: tuple[OneView, ...]
+    """All lessons, then each."""
+    every: str
+    """All the views."""
+    lessons: str
+    """The views of lessons."""
     planned: str
     """For how many pupils it is planned."""
-    pictures: tuple[PictureView, ...]
-    """The pictures that the lesson shows."""
-    texts: tuple[TextView, ...]
-    """The poem, story or rhythm that the lesson uses."""
-    card_sets: tuple[CardSetView, ...]
+    pictures: tuple[Shown[PictureView], ...]
+    """The pictures that are shown."""
+    pictures_for: str
+    """The views that show any."""
+    texts: tuple[Shown[TextView], ...]
+    """The poem, story or rhythm that is used."""
+    texts_for: str
+    """The views that show any."""
+    card_sets: tuple[CardsView, ...]
     """Letters, numbers, signs and words to cut out."""
     bodies: Markup
     """The bodies that pictures point to, drawn once."""
-    strips: tuple[StripView, ...]
+    strips: tuple[StripsView, ...]
     """What pupils dance, move by move, one for each group to hold."""
-    strips_asked: bool
-    """Whether "What to get" asks for strips; else they are printed for who wants them."""
-    words: tuple[Labelled, ...]
-    """The lesson's words with their plain meanings."""
-    looking: tuple[LookFor, ...]
-    """What is looked for, a column each."""
-    looking_at: str | None
-    """The one thing looked for today."""
+    strips_for: str
+    """The views that show any."""
+    strips_asked: str
+    """The views whose "What to get" asks for strips."""
+    strips_not_asked: str
+    """The others, where they are printed for who wants them."""
+    words: tuple[Shown[Labelled], ...]
+    """The words with their plain meanings."""
+    words_for: str
+    """The views that show any."""
+    sheets: tuple[SheetView, ...]
+    """Sheets to look with."""
     rows: tuple[int, ...]
     """The numbers of the rows, a row for each pupil."""
     tells_nobody: str
     """That no pupil's name is printed or kept."""
 
 
-def handouts_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
-    """The page units/<slug>/lesson-<n>-handouts.html."""
-    return _page(bank, unit, (lesson,), lesson)
-
-
-def all_handouts_page(bank: Bank, unit: Unit) -> Page:
+def handouts_page(bank: Bank, unit: Unit) -> Page:
     """The page units/<slug>/to-print.html: what every lesson hands out, each thing once."""
-    return _page(bank, unit, unit.lessons, None)
-
-
-def handouts_href(number: int) -> str:
-    """Where a lesson's handouts lie, seen from any page of its unit."""
-    return f"lesson-{number}-handouts.html"
-
-
-def _page(bank: Bank, unit: Unit, lessons: Sequence[Lesson], only: Lesson | None) -> Page:
-    """What `lessons` hand out; `only` is the one lesson of its own page."""
-    heading = (
-        _("To print for lesson {number}", number=only.number)
-        if only
-        else _("To print for the whole unit")
-    )
-    path = f"units/{unit.slug}/{handouts_href(only.number) if only else ALL}"
-    title = f"{heading}: {f'{only.title}, ' if only else ''}{unit.title}"
+    views = (handed_out(bank, unit), *(handed_out(bank, unit, one) for one in unit.lessons))
+    path = f"units/{unit.slug}/{PATH}"
     about = _("Pictures, texts, cards and strips, and a sheet to look with.")
-    handed = _strips(unit, lessons)
-    printed = to_print(unit, lessons)
-    drawn = {one.name: motif_drawn(unit.dance, one.name) for one, _choices in handed}
-    words = card_bodies(unit.dance, tuple(drawn))
-    named = [one for card_set in printed.cards for one in card_set.cards]
-    devices = device_cards(bank, unit, printed)
-    bodies = [body for one in (*drawn.values(), *devices.drawn.values()) for body in one.bodies]
-    bodies += [body for word, body in words.items() if word in {n.casefold() for n in named}]
-    talk = only.look_and_talk if only else None
     view = HandoutsView(
-        frame=frame(bank, path, title, about, "handouts.js"),
+        frame=frame(bank, path, views[0].title, about, "handouts.js"),
         language=unit.language,
         unit=Link(unit.title, "index.html"),
-        lesson=Link(
-            _("Lesson {number}: {title}", number=only.number, title=only.title),
-            lesson_href(only.number),
-        )
-        if only
-        else None,
-        heading=heading,
-        all=Link(_("Everything for this unit, each thing once"), ALL) if only else None,
-        groupings=" ".join(one.replace(" ", "_") for one in groupings_known(unit, only))
-        if only
-        else "",
+        all=Link(_("Everything for this unit, each thing once"), PATH),
+        one_by_one=tuple(
+            OneView(one.name, _place(one), one.heading, one.title, one.lesson, one.groupings)
+            for one in views
+        ),
+        every=_those(views, bool),
+        lessons=_those(views, lambda one: one.lesson is not None),
         planned=_(
             "Counted for {pupils} pupils. Print only the sides you need.", pupils=USUAL_CLASS
         ),
-        pictures=tuple(
-            PictureView(one.title, one.file or "", one.text_version or "")
-            for one in printed.pictures
-        ),
-        texts=tuple(
-            TextView(one.title, notes_html(text_of(unit, one), 3)) for one in printed.texts
-        ),
-        card_sets=tuple(card_set(one, words, devices) for one in printed.cards),
-        bodies=Markup(sprite(bodies)),
-        strips=tuple(
-            _strip(unit, one, choices, drawn[one.name].picture, n)
-            for n, (one, choices) in enumerate(handed, start=1)
-        ),
-        strips_asked=any(_STRIPS.search(line) for lesson in lessons for line in lesson.collect),
-        words=tuple(
-            Labelled(word, sentence(plain))
-            for word, plain in {
-                meaning.word: meaning.plain
-                for lesson in lessons
-                for meaning in words_needed(unit, lesson, bank.words)
-            }.items()
-        ),
-        looking=tuple(
-            LookFor(sentence(end.every_pupil), sentence(end.looks_like))
-            for end in (looked_for(unit, only) if only else ())
-        ),
-        looking_at=sentence(talk.looking_for) if talk else None,
+        pictures=once_each((one.name, one.pictures) for one in views),
+        pictures_for=_those(views, lambda one: bool(one.pictures)),
+        texts=once_each((one.name, one.texts) for one in views),
+        texts_for=_those(views, lambda one: bool(one.texts)),
+        card_sets=tuple(_cards(views, place) for place in range(len(views[0].card_sets))),
+        bodies=Markup(sprite(body for one in views for body in one.bodies)),
+        strips=tuple(_strip(views, one, n) for n, one in enumerate(views[0].strips, start=1)),
+        strips_for=_those(views, lambda one: bool(one.strips)),
+        strips_asked=_those(views, lambda one: one.strips_asked),
+        strips_not_asked=_those(views, lambda one: not one.strips_asked),
+        words=once_each((one.name, one.words) for one in views),
+        words_for=_those(views, lambda one: bool(one.words)),
+        sheets=tuple(_sheets(views)),
         rows=tuple(range(1, USUAL_CLASS + 1)),
         tells_nobody=_(_TELLS_NOBODY),
     )
     return Page(path, "handouts/handouts.html", view.frame.title, view)
 
 
-def _strips(unit: Unit, lessons: Sequence[Lesson]) -> list[tuple[StripToHand, tuple[str, ...]]]:
-    """Each strip once, with what pupils choose in it; for several lessons the most copies."""
-    found: dict[str, tuple[StripToHand, tuple[str, ...]]] = {}
-    for lesson in lessons:
-        for one in strips_to_hand(unit, lesson):
-            known = found.get(one.name)
-            if known is None or one.copies > known[0].copies:
-                found[one.name] = (one, choices_in(unit, one.name))
-    return list(found.values())
+def _place(one: HandedOut) -> str:
+    return f"lesson-{one.name}" if one.lesson else "at-all"
 
 
-def _strip(
-    unit: Unit, handed: StripToHand, choices: tuple[str, ...], drawn: Picture, place: int
-) -> StripView:
-    name = capital(name_in_words(handed.name))
-    made = unit.dance.developments.get(handed.name)
-    named = str(drawn.svg).replace("<svg ", f'<svg id="at-drawing-{place}" ', 1)
-    each = _(_EACH.get(handed.grouping, _EACH_GROUP))
-    return StripView(
-        heading=f"{name}, {each}",
-        name=name,
-        how=sentence(development_in_words(made, unit.dance.sides)) if made else None,
-        picture=replace(drawn, svg=Markup(named)),
-        choices=choices,
-        grouping=handed.grouping,
-        count=str(handed.copies),
-        by_hand=by_hand(handed.copies, each),
+def _those(views: Sequence[HandedOut], wanted: Callable[[HandedOut], bool]) -> str:
+    return " ".join(one.name for one in views if wanted(one))
+
+
+def _cards(views: Sequence[HandedOut], place: int) -> CardsView:
+    """The cards of one kind for one size of groups, in whichever views they are."""
+    of_unit = views[0].card_sets
+    whole = of_unit[place]
+    sets = [
+        (view.name, one)
+        for view in views
+        for one in view.card_sets
+        if (one.anchor, one.grouping) == (whole.anchor, whole.grouping)
+    ]
+    cards = once_each((name, one.cards) for name, one in sets)
+    last: dict[int, list[str]] = {}
+    for name, one in sets:
+        if len(one.cards) % 2:
+            shown = [n for n, card in enumerate(cards) if name in card.views.split()]
+            last.setdefault(shown[-1], []).append(name)
+    again = sum(one.anchor == whole.anchor for one in of_unit[:place])
+    return CardsView(
+        anchor=whole.anchor,
+        heading=whole.heading,
+        size=whole.size,
+        grouping=whole.grouping,
+        said=whole.said,
+        in_a_row=whole.in_a_row,
+        place=f"{whole.anchor}-{again + 1}" if again else whole.anchor,
+        views=" ".join(name for name, _one in sets),
+        cards=cards,
+        odd=tuple(" ".join(last.get(n, ())) for n in range(len(cards))),
+        by_hand=once_each((name, (one.by_hand,)) for name, one in sets if one.by_hand),
     )
+
+
+def _strip(views: Sequence[HandedOut], whole: StripView, place: int) -> StripsView:
+    named = str(whole.picture.svg).replace("<svg ", f'<svg id="at-drawing-{place}" ', 1)
+    found = [
+        (view.name, (one.given,)) for view in views for one in view.strips if one.name == whole.name
+    ]
+    return StripsView(
+        name=whole.name,
+        how=whole.how,
+        picture=replace(whole.picture, svg=Markup(named)),
+        choices=whole.choices,
+        views=" ".join(name for name, _given in found),
+        given=once_each(found),
+    )
+
+
+def _sheets(views: Sequence[HandedOut]) -> list[SheetView]:
+    lessons = [one for one in views if one.looking]
+    sheets = []
+    for n, many in enumerate(dict.fromkeys(len(one.looking) for one in lessons), start=1):
+        having = [one for one in lessons if len(one.looking) == many]
+        sheets.append(
+            SheetView(
+                views=_those(having, bool),
+                place=f"at-sheet-{n}",
+                which=once_each((one.name, (one.lesson.words,)) for one in having if one.lesson),
+                looking_at=once_each(
+                    (one.name, (one.looking_at,)) for one in having if one.looking_at
+                ),
+                heads=once_each((one.name, (one.looking,)) for one in having),
+            )
+        )
+    return sheets

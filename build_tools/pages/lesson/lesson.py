@@ -198,7 +198,7 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         counts=Link(
             _("Counts for the hall") if unit.dance.tempo else _("Cues for the hall"), "counts.html"
         ),
-        handouts=Link(_("To print for the class"), f"lesson-{lesson.number}-handouts.html"),
+        handouts=Link(_("To print for the class"), f"to-print.html#lesson-{lesson.number}"),
         short_lines=tuple(_short_line(lesson, line) for line in lesson_in_short(lesson)),
         fit=fit_view(unit, lesson),
         room=the_room(unit.dance),

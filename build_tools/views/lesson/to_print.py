@@ -90,7 +90,7 @@ def where_to_get(unit: Unit, lesson: Lesson, line: str) -> str | None:
             return "counts.html"
         for anchor in ([f"{kind}-sets"] if found.each else []) + [str(kind)]:
             if anchor in anchors:
-                return f"lesson-{lesson.number}-handouts.html#{anchor}"
+                return f"to-print.html#lesson-{lesson.number}-{anchor}"
     return None
 
 

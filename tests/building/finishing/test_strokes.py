@@ -9,7 +9,7 @@ from playwright.sync_api import Browser
 from build_tools.building.finishing.strokes import stroke_rules, with_stroke_classes
 from build_tools.building.templates import html_of
 from build_tools.disk.places import OVERRIDES
-from build_tools.pages.handouts.handouts import all_handouts_page
+from build_tools.pages.handouts.handouts import handouts_page
 from build_tools.pages.moves.moves import moves_page
 from build_tools.pages.page import Page
 from build_tools.pages.wall.wall import wall_page
@@ -38,7 +38,7 @@ def test_the_classes_draw_as_the_attributes_did(browser: Browser) -> None:
     unit, bank = real_unit(), real_bank()
     for page in (
         wall_page(bank, unit, unit.lessons[1]),
-        all_handouts_page(bank, unit),
+        handouts_page(bank, unit),
         moves_page(bank, unit),
     ):
         before = pictures(page)

@@ -6,7 +6,10 @@ anything that is printed before the lesson.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import replace
+from functools import cache
+from typing import TypeVar
 
 import pytest
 
@@ -15,30 +18,34 @@ from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.pages.handouts.card_sets import CARD_POINTS
-from build_tools.pages.handouts.handouts import (
-    HandoutsView,
-    all_handouts_page,
-    handouts_page,
-)
+from build_tools.pages.handouts.handouts import HandoutsView, handouts_page
+from build_tools.pages.handouts.of_lessons import HandedOut, handed_out
+from build_tools.pages.handouts.shown_for import Shown
 from build_tools.views.lesson.handouts import copies_for, strips_to_hand
 from build_tools.views.lesson.to_print import to_print
 from tests.support.drawn import Seen, page_seen
-from tests.support.sound_bank import every_unit, real_bank, real_unit, whole_bank
+from tests.support.sound_bank import every_unit, real_bank, real_unit
 
+T = TypeVar("T")
 UNITS = every_unit()
 LESSONS = [(unit, lesson) for unit in UNITS for lesson in unit.lessons]
 NAMES = [f"{unit.slug}-{lesson.number}" for unit, lesson in LESSONS]
 
 
-def view_of(unit: Unit, lesson: Lesson) -> HandoutsView:
-    context = handouts_page(real_bank(), unit, lesson).context
+def view_of(unit: Unit, lesson: Lesson | None) -> HandedOut:
+    return handed_out(real_bank(), unit, lesson)
+
+
+@cache
+def page_of(unit: Unit) -> HandoutsView:
+    context = handouts_page(real_bank(), unit).context
     assert isinstance(context, HandoutsView)
     return context
 
 
-def seen(unit: Unit, lesson: Lesson) -> Seen:
-    page = handouts_page(real_bank(), unit, lesson)
-    return page_seen(page)
+@cache
+def seen(unit: Unit) -> Seen:
+    return page_seen(handouts_page(real_bank(), unit))
 
 
 @pytest.mark.parametrize(
@@ -77,29 +84,30 @@ def test_all_that_is_made_changed_or_danced_has_its_strips(unit: Unit, lesson: L
             if name in unit.dance.motifs or name in unit.dance.developments:
                 assert name in handed
     shown = view_of(unit, lesson).strips
-    assert [one.count for one in shown] == [str(many) for many in handed.values()]
+    assert [one.given.count for one in shown] == [str(many) for many in handed.values()]
 
 
 @pytest.mark.parametrize(("unit", "lesson"), LESSONS, ids=NAMES)
 def test_each_side_stands_once_and_says_how_often_to_print_it(unit: Unit, lesson: Lesson) -> None:
     """The page's script makes the copies; who has none reads how many there are to be."""
-    view, found = view_of(unit, lesson), seen(unit, lesson)
+    view, found = view_of(unit, lesson), seen(unit)
     sets = {one.anchor: one.sets for one in to_print(unit, (lesson,)).cards}
-    many = [*(sets[one.anchor] for one in view.card_sets), *(int(s.count) for s in view.strips)]
-    said = [*(one.by_hand for one in view.card_sets), *(one.by_hand for one in view.strips)]
+    strips = [one.given for one in view.strips]
+    many = [*(sets[one.anchor] for one in view.card_sets), *(int(s.count) for s in strips)]
+    said = [*(one.by_hand for one in view.card_sets), *(one.by_hand for one in strips)]
     for number, words in zip(many, said, strict=True):
         assert (words is None) == (number == 1)
         assert words is None or words.startswith(f"Print this side {number} times: one ")
         assert words is None or words in found.text()
     drawn = [one for one in found.values("svg", "id") if one.startswith("at-drawing-")]
-    assert len(drawn) == len(set(drawn)) == len(view.strips)
+    assert len(drawn) == len(set(drawn)) == len(page_of(unit).strips)
 
 
 def test_the_crabs_strips_by_hand() -> None:
     # lesson 3 makes the crab and both its changes in pairs, and recalls the anemone in the fours
     # of lesson 2, which were whole pairs: six fours and one six
     unit = real_unit()
-    headings = [f"{s.heading}: {s.count}" for s in view_of(unit, unit.lessons[2]).strips]
+    headings = strips_given(unit, 2)
     assert headings[:3] == [
         "Crab, one for each pair: 15",
         "Mirror crab, one for each pair: 15",
@@ -107,13 +115,17 @@ def test_the_crabs_strips_by_hand() -> None:
     ]
     assert "Anemone, one for each group: 7" in headings
     # lesson 2 recalls the tide, which the whole class dances
-    before = [f"{s.heading}: {s.count}" for s in view_of(unit, unit.lessons[1]).strips]
-    assert "Wave, one for the whole class, to put up: 1" in before
+    assert "Wave, one for the whole class, to put up: 1" in strips_given(unit, 1)
+
+
+def strips_given(unit: Unit, place: int) -> list[str]:
+    strips = (one.given for one in view_of(unit, unit.lessons[place]).strips)
+    return [f"{given.heading}: {given.count}" for given in strips]
 
 
 @pytest.mark.parametrize(("unit", "lesson"), LESSONS, ids=NAMES)
 def test_words_have_their_meanings_and_actions_their_cards(unit: Unit, lesson: Lesson) -> None:
-    view, text = view_of(unit, lesson), seen(unit, lesson).text()
+    view, text = view_of(unit, lesson), seen(unit).text()
     for word, plain in lesson.words.items():
         assert word in {row.label for row in view.words}
         assert " ".join(plain[1:].split()) in text
@@ -136,13 +148,13 @@ def test_words_on_cards_are_large() -> None:
 
 @pytest.mark.parametrize(("unit", "lesson"), LESSONS, ids=NAMES)
 def test_the_sheet_has_the_lessons_end_points_and_nobodys_name(unit: Unit, lesson: Lesson) -> None:
-    view, text = view_of(unit, lesson), seen(unit, lesson).text()
+    view, text = view_of(unit, lesson), seen(unit).text()
     named = lesson.look_and_talk.end_points if lesson.look_and_talk else ()
     ends = [unit.end_points[n] for n in named] or list(unit.end_points.values())
     assert len(view.looking) == len(ends)
     for end in ends:
         assert " ".join(end.looks_like[1:].split()) in text
-    assert view.rows == tuple(range(1, 31))
+    assert page_of(unit).rows == tuple(range(1, 31))
     assert "No pupil is named here and nothing is kept" in text
 
 
@@ -185,10 +197,64 @@ def test_what_pupils_choose_has_a_line_on_its_strip() -> None:
     assert own.choices == (unit.dance.choices["pattern-order"].what,)
 
 
-def test_one_page_prints_everything_of_a_unit_each_thing_once() -> None:
+def test_the_page_shows_each_lesson_what_it_hands_out_and_nothing_else() -> None:
+    """In each of its views: of the whole unit, and of each lesson."""
+    for unit in UNITS:
+        page = page_of(unit)
+        assert [one.name for one in page.one_by_one] == page.every.split()
+        for name, lesson in (("all", None), *((str(one.number), one) for one in unit.lessons)):
+            own = view_of(unit, lesson)
+            pictures, texts = in_view(page.pictures, name), in_view(page.texts, name)
+            words = in_view(page.words, name)
+            assert same(pictures, own.pictures)
+            assert same(texts, own.texts)
+            assert same(words, own.words)
+            sets = {
+                (one.anchor, one.grouping): one
+                for one in page.card_sets
+                if name in one.views.split()
+            }
+            assert sets.keys() == {(one.anchor, one.grouping) for one in own.card_sets}
+            for of in own.card_sets:
+                found = sets[of.anchor, of.grouping]
+                shown = in_view(found.cards, name)
+                assert same(shown, of.cards)
+                assert in_view(found.by_hand, name) == ([of.by_hand] if of.by_hand else [])
+                odd = [
+                    card
+                    for card, views in zip(found.cards, found.odd, strict=True)
+                    if name in views.split()
+                ]
+                assert [one.what for one in odd] == (shown[-1:] if len(shown) % 2 else [])
+            strips = [one for one in page.strips if name in one.views.split()]
+            given = [(one.name, *in_view(one.given, name)) for one in strips]
+            assert same(given, [(one.name, one.given) for one in own.strips])
+            assert (name in page.strips_asked.split()) == own.strips_asked
+            sheets = [one for one in page.sheets if name in one.views.split()]
+            assert [in_view(one.heads, name) for one in sheets] == [[own.looking]] * len(sheets)
+            assert len(sheets) == bool(own.looking)
+
+
+def in_view(things: tuple[Shown[T], ...], name: str) -> list[T]:
+    return [one.what for one in things if name in one.views.split()]
+
+
+def same(some: Iterable[object], others: Iterable[object]) -> bool:
+    """In whatever order: a lesson's come in the order of the unit."""
+    return sorted(map(repr, some)) == sorted(map(repr, others))
+
+
+def test_styles_choose_a_lesson_without_a_script_as_far_as_units_go() -> None:
+    styles = (OVERRIDES / "handouts" / "handouts.css").read_text(encoding="utf-8")
+    for unit in UNITS:
+        for lesson in unit.lessons:
+            assert f':not([data-in~="{lesson.number}"])' in styles
+            assert f"#lesson-{lesson.number}:target" in styles
+
+
+def test_everything_of_a_unit_has_each_strip_once() -> None:
     for unit in real_bank().units:
-        view = all_handouts_page(real_bank(), unit).context
-        assert isinstance(view, HandoutsView)
+        view = view_of(unit, None)
         names = [one.name for one in view.strips]
         assert len(names) == len(set(names))
         for lesson in unit.lessons:
@@ -199,17 +265,3 @@ def test_one_page_prints_everything_of_a_unit_each_thing_once() -> None:
             for one in own.card_sets:
                 words = {c.word for s in view.card_sets if s.anchor == one.anchor for c in s.cards}
                 assert {card.word for card in one.cards} <= words
-
-
-def test_a_unit_of_one_lesson_has_both_pages() -> None:
-    """The lesson's own, and everything for the unit: neither takes the other's place."""
-    (unit,) = (one for one in whole_bank().units if one.slug == "kite-and-string")
-    assert len(unit.lessons) == 1
-    whole, own = (
-        all_handouts_page(whole_bank(), unit),
-        handouts_page(whole_bank(), unit, unit.lessons[0]),
-    )
-    assert (whole.path.rpartition("/")[2], own.path.rpartition("/")[2]) == (
-        "to-print.html",
-        "lesson-1-handouts.html",
-    )

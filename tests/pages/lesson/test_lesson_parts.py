@@ -214,12 +214,12 @@ def test_who_is_left_over_is_told_where_groups_are_first_made_and_who_watches_wh
 def test_what_to_get_leads_to_where_it_is_printed_or_heard() -> None:
     unit = next(unit for unit in real_bank().units if unit.slug == "rock-pool")
     found = {one.words: one.href for one in view_of(unit, unit.lessons[0]).collect}
-    page = "lesson-1-handouts.html"
+    page = "to-print.html"
     assert found == {
         "A drum": "counts.html",
-        "Both drawings and the poem": f"{page}#at-pictures",
-        "Word cards: rock, rush, break, sink": f"{page}#at-cards",
-        "Wall signs: sea, beach": f"{page}#at-signs",
+        "Both drawings and the poem": f"{page}#lesson-1-at-pictures",
+        "Word cards: rock, rush, break, sink": f"{page}#lesson-1-at-cards",
+        "Wall signs: sea, beach": f"{page}#lesson-1-at-signs",
     }
 
 

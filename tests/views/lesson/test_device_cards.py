@@ -58,4 +58,4 @@ def test_they_are_on_the_page_to_print_a_set_for_each_group() -> None:
     (cards,) = [one for one in to_print(unit, (lesson,)).cards if one.kind is Kind.DEVICES]
     assert cards.cards == ("level", "looking another way", "canon", "whistling")
     assert cards.sets > 1
-    assert where_to_get(unit, lesson, LINE) == "lesson-2-handouts.html#at-devices-sets"
+    assert where_to_get(unit, lesson, LINE) == "to-print.html#lesson-2-at-devices-sets"
