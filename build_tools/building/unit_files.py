@@ -11,10 +11,10 @@ from pathlib import Path
 from build_tools.building.assets import asset_files
 from build_tools.building.finder_files import card_files
 from build_tools.building.finishing.bound import bound
-from build_tools.building.finishing.deflated import packed
 from build_tools.building.finishing.one_file import as_data, one_file
 from build_tools.building.finishing.short_html import short_html
 from build_tools.building.finishing.smaller import smaller
+from build_tools.building.finishing.squeezed_parts import packed, with_small_data
 from build_tools.building.floor_file import floor_file
 from build_tools.building.templates import html_of
 from build_tools.model.bank import Bank
@@ -55,6 +55,8 @@ def _unit_files(
     pages[booklet] = bound(pages[booklet], lambda name: pages[f"{at}{name}"])
     pages = {path: smaller(html) for path, html in pages.items()}
     pages[booklet] = packed(short_html(pages[booklet]))
+    above = f"{at}dance.html"
+    pages[above] = with_small_data(pages[above])
     folder = content / "units" / unit.slug
     media = {one: cleaned(one, lies_in(folder, one).read_bytes()) for one in sorted(unit.media)}
     files = {path: short_html(html).encode() for path, html in pages.items()}

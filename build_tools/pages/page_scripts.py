@@ -112,6 +112,7 @@ PAGE_SCRIPTS = {
     "counts.js": (*_WORDS, *_PLAYING, *_COUNTS),
     "dance_from_above.js": (
         *_WORDS,
+        "pieces/unsqueezed.js",
         "sums/school-year.js",
         "sums/settings.js",
         "sums/class-groups.js",
@@ -134,7 +135,7 @@ PAGE_SCRIPTS = {
     ),
     "finder.js": ("front/fetch-finder.js",),
     "finding.js": _FINDING,
-    "booklet.js": (*_WORDS, "pieces/print.js", "booklet/unpack.js"),
+    "booklet.js": (*_WORDS, "pieces/print.js", "pieces/unsqueezed.js", "booklet/unpack.js"),
     "handouts.js": (
         *_WORDS,
         "sums/class-groups.js",

@@ -12,7 +12,8 @@
   }
 
   function start(root) {
-    const data = JSON.parse(root.dataset.dance);
+    const { dance: told, danceSmall } = root.dataset;
+    const data = JSON.parse(danceSmall ? bank.unsqueezed(danceSmall) : told);
     const { tempo, phrase, parts, sets } = data;
     for (const one of parts) if (one.heard) one.heard = counts.pieces(one.heard);
     const part = (name) => root.querySelector(`[data-${name}]`);

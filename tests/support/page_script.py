@@ -18,6 +18,7 @@ from build_tools.pages.page_scripts import FITTED, FLOOR, IN_THE_HALL, ROOM, SUM
 SCRIPTS = OVERRIDES
 WITHOUT_A_PAGE = (
     "pieces/page-words.js",
+    "pieces/unsqueezed.js",
     *SUMS,
     *FLOOR,
     *ROOM,

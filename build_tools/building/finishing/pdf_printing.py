@@ -11,7 +11,7 @@ from contextlib import contextmanager
 from pathlib import Path
 
 from build_tools.building.browsers import ToolMissingError, installed_browsers
-from build_tools.building.finishing.deflated import unpacked
+from build_tools.building.finishing.squeezed_parts import unpacked
 from build_tools.lifeline import programs
 from build_tools.misuse import Misuse
 

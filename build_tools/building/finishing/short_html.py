@@ -92,5 +92,5 @@ def _written(name: str, value: str) -> str:
         return f'{name}="{inside}"'
     if "'" not in inside:
         return f"{name}='{inside}'"
-    escaped = inside.replace('"', "&#34;")
-    return f'{name}="{escaped}"'
+    double, single = inside.replace('"', "&#34;"), inside.replace("'", "&#39;")
+    return f'{name}="{double}"' if len(double) <= len(single) else f"{name}='{single}'"

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from build_tools.building.finishing.deflated import packed, unpacked
+from build_tools.building.finishing.squeezed_parts import packed, unpacked
 
 LESSONS = ("<article><h2>Ä first</h2><div>one</div></article>" * 20, "<p>the second</p>" * 30)
 PLACES = "".join(
