@@ -194,6 +194,7 @@ def _standing(data: Data) -> Standing:
             "apart": _some(data.get("apart")),
             "groups_apart": _some(data.get("groups_apart")),
             "columns": whole(data.get("columns")),
+            "clusters": whole(data.get("clusters")),
             "free": tuple((side, counts(n)) for side, n in sorted(data.get("free", {}).items())),
         }
     )

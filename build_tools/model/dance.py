@@ -157,6 +157,9 @@ class Standing:
     """Sides, and steps from that wall to the nearest: at the front exactly, elsewhere at least."""
     third: str | None = None
     """Where the third of a three stands among pairs: between or behind; None for beside."""
+    clusters: int | None = None
+    """In how many loose clusters they are who are scattered."""
+    each_group_one_way: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -278,10 +281,7 @@ class EndingPart:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Dance:
-    """The whole class dance. `tempo` is in beats a minute, `phrase` in counts.
-
-    A dance equals only itself, so that what is worked out of it once can be kept by it.
-    """
+    """The class dance, equal only to itself; `tempo` is in beats a minute, `phrase` in counts."""
 
     form: tuple[str, ...]
     order_choice: str | None

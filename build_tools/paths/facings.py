@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 
+from build_tools.model.dance import Standing
 from build_tools.paths.class_in_groups import Together
 from build_tools.paths.hall import SIDES, Area, Point, ahead, bearing, fine, metres
 
@@ -37,13 +38,17 @@ def facings(
     centres: Sequence[Point],
     area: Area,
     nobody_faces: str | None = None,
+    each_group_one_way: bool = False,
 ) -> list[float]:
     """The way each dancer faces, by number; `centres` are what each has for a centre.
 
-    `nobody_faces` is a side that is left out where they face different ways.
+    Where they face different ways `nobody_faces` is a side that is left out, and with
+    `each_group_one_way` those of a group face the side towards which it has most floor.
     """
     if facing in SIDES:
         return [SIDES[facing]] * len(places)
+    if facing == "mixed" and each_group_one_way:
+        return _as_groups(places, together, area, nobody_faces)
     if facing == "mixed":
         return _with_room(places, area, SIDES.get(nobody_faces or ""))
     if facing == "partner":
@@ -61,6 +66,67 @@ def facings(
         turned if _there(place, centre) else (bearing(place, centre) + turned) % 360
         for place, centre in zip(places, centres, strict=True)
     ]
+
+
+def facings_of(
+    standing: Standing,
+    places: Sequence[Point],
+    together: Together,
+    centres: Sequence[Point],
+    area: Area,
+) -> list[float]:
+    """The same as a unit says it of how dancers stand."""
+    return facings(
+        standing.facing,
+        places,
+        together,
+        centres,
+        area,
+        standing.nobody_faces,
+        standing.each_group_one_way,
+    )
+
+
+def _as_groups(
+    places: Sequence[Point], together: Together, area: Area, nobody_faces: str | None
+) -> list[float]:
+    """One of the four sides for each group, that with the most floor as far as another group.
+
+    Of sides with as much floor each group in turn takes the next, so that not all look one way.
+    """
+    middles = [
+        tuple(sum(places[one][axis] for one in group) / len(group) for axis in (0, 1))
+        for group in together
+    ]
+    sides = [way for side, way in SIDES.items() if side != nobody_faces]
+    found = [0.0] * len(places)
+    for n, group in enumerate(together):
+        others = [
+            (x - middles[n][0], y - middles[n][1]) for k, (x, y) in enumerate(middles) if k != n
+        ]
+        best = -math.inf
+        for k in range(len(sides)):
+            way = sides[(n + k) % len(sides)]
+            floor = _floor_ahead(middles[n], way, others, area)
+            if floor > best + _SLIGHT:
+                best = floor
+                for one in group:
+                    found[one] = way
+    return found
+
+
+def _floor_ahead(here: Sequence[float], way: float, others: Sequence[Point], area: Area) -> float:
+    """Metres to the wall that way, or to the nearest of `others` who are more that way than aside.
+
+    `others` are told from here.
+    """
+    dx, dy = ahead(way)
+    wall = (area.right - here[0]) * max(dx, 0) + (here[0] - area.left) * max(-dx, 0)
+    wall += (area.back - here[1]) * max(dy, 0) + (here[1] - area.front) * max(-dy, 0)
+    before = [
+        x * dx + y * dy for x, y in others if x * dx + y * dy > abs(x * dy - y * dx) - _SLIGHT
+    ]
+    return fine(min([wall, *(one for one in before if one > _SLIGHT)]))
 
 
 def _there(place: Point, other: Point) -> bool:

@@ -97,8 +97,7 @@ def _section(paths: Paths, section: Section, moves: dict[tuple[Any, ...], int]) 
         found["rows"] = [[name, list(places)] for name, places in rows]
     if section.counts is not None:
         return found | {"danced": list(_danced(paths, section, moves))}
-    ends = ends_how(section)
-    return found | {"ends": ends} | ({"end": _standing(section.end)} if ends == "new" else {})
+    return found | {"ends": ends_how(section), "end": _standing(section.end)}
 
 
 def _odd(groups: Groups) -> list[list[int]]:
@@ -111,8 +110,8 @@ def _odd(groups: Groups) -> list[list[int]]:
 
 def _standing(one: Standing) -> list[Any]:
     """Formation, facing, within, apart, groups apart, columns, the side that nobody faces, where
-    larger groups stand, by its number in `_ENDS`, steps free by side, and where a third stands;
-    what is not said is None."""
+    larger groups stand, by its number in `_ENDS`, steps free by side, where a third stands, in how
+    many clusters, and 1 where each group faces one way; what is not said is None."""
     apart, between = one.apart, one.groups_apart
     found = [
         one.formation,
@@ -125,6 +124,8 @@ def _standing(one: Standing) -> list[Any]:
         _ENDS.index(one.larger_groups) if one.larger_groups else None,
         {side: float(steps) for side, steps in one.free} or None,
         one.third,
+        one.clusters,
+        1 if one.each_group_one_way else None,
     ]
     while found[-1] is None:
         found.pop()

@@ -10,8 +10,9 @@ from collections.abc import Sequence
 from build_tools.body.ages import AtAge
 from build_tools.model.dance import Section
 from build_tools.paths.class_in_groups import Together
+from build_tools.paths.facings import facings_of
 from build_tools.paths.hall import Area, Point
-from build_tools.paths.starting import shortest
+from build_tools.paths.starting import centres_of, shortest
 from build_tools.paths.walking import Dancer, go_to
 
 _PAUSE = 2.0
@@ -62,8 +63,10 @@ def improvise(
     """
     here = tuple((dancer.x, dancer.y) for dancer in dancers)
     ends = ends_at(section, together, here, first, area, body)
+    centres = centres_of(ends, together, area)
+    faced = facings_of(section.end, ends, together, centres, area)
     until = begins + lasts
-    for dancer, place in zip(dancers, ends, strict=True):
+    for dancer, place, facing in zip(dancers, ends, faced, strict=True):
         sets_out = max(begins, dancer.busy_until)
         if sets_out < until:
-            go_to(dancer, place, dancer.facing, sets_out, until, body.running * (until - sets_out))
+            go_to(dancer, place, facing, sets_out, until, body.running * (until - sets_out))

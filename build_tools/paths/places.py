@@ -18,7 +18,7 @@ from build_tools.model.dance import Standing
 from build_tools.paths.floor_left import margin, slack
 from build_tools.paths.hall import SIDES, Area, Point, fine, turned
 from build_tools.paths.in_columns import columns_tried, in_columns
-from build_tools.paths.scatter import nearest_two, scattered
+from build_tools.paths.scatter import nearest_two, scattered, spaced_out
 from build_tools.paths.shapes_in_class import (
     USUAL_APART,
     deepest_last,
@@ -110,7 +110,11 @@ def _facing_front(
         return _of_groups(standing, inside, area, body, (*unsaid, *more), between, kind, team)
     dancers = sum(sizes)
     if standing.formation == "scattered":
-        points, closer = _spaced_out(scattered(dancers, area), apart, area, body)
+        if standing.clusters:
+            loose = _in_clusters(standing.clusters, dancers, _metres(apart, body), area)
+            return replace(loose, groups=dealt(_points(loose), sizes))
+        near = None if apart is None else apart * body.step
+        points, closer = spaced_out(scattered(dancers, area), near, area)
         return Slots(dealt(points, sizes), closer, ())
     if standing.formation in ("rows", "pairs", "small groups"):
         return _of_groups(standing, [((0.0, 0.0),)] * dancers, area, body, unsaid, 0.0)
@@ -239,6 +243,13 @@ def _apart(
     return replace(_laid(drawn, middles(low), area, unsaid), drawn_closer=low)
 
 
+def _in_clusters(many: int, dancers: int, between: float, area: Area) -> Slots:
+    """Dancers in loose clusters of nearly a size, twice as far from one another as inside."""
+    sizes = [(dancers + n) // many for n in range(many)]
+    inside = [shape("cluster", size, between) for size in sizes if size]
+    return _apart(inside, 2 * between, area, ())
+
+
 def _less(area: Area, across: float, along: float) -> Area:
     """An area less so much on each side, nothing at least."""
     across, along = min(across, area.width / 2), min(along, area.depth / 2)
@@ -272,23 +283,6 @@ def _fitted(
     along = min(1.0, area.depth / 2 / deep) if deep else 1.0
     found = tuple((x0 + (x - around[0]) * across, y0 + (y - around[1]) * along) for x, y in points)
     return found, min(across, along)
-
-
-def _spaced_out(
-    points: tuple[Point, ...], apart: float | None, area: Area, body: AtAge
-) -> tuple[tuple[Point, ...], float]:
-    """Scattered places, drawn towards the middle where a unit says how near neighbours are.
-
-    And by how much they are nearer than that where the hall has no more room.
-    """
-    nearest = nearest_two(points)
-    if apart is None or apart == 0 or nearest == math.inf:
-        return points, 1.0
-    closer = apart * body.step / nearest
-    if closer >= 1:
-        return points, 1 / closer
-    x0, y0 = area.middle
-    return tuple((x0 + (x - x0) * closer, y0 + (y - y0) * closer) for x, y in points), 1.0
 
 
 def dealt(points: Sequence[Point], sizes: Sequence[int]) -> tuple[tuple[Point, ...], ...]:

@@ -42,6 +42,23 @@ def nearest_two(points: tuple[Point, ...]) -> float:
     return fine(least)
 
 
+def spaced_out(
+    points: tuple[Point, ...], near: float | None, area: Area
+) -> tuple[tuple[Point, ...], float]:
+    """Scattered places, drawn towards the middle where a unit says how near neighbours are.
+
+    And by how much they are nearer than those metres where the hall has no more room.
+    """
+    nearest = nearest_two(points)
+    if not near or nearest == math.inf:
+        return points, 1.0
+    closer = near / nearest
+    if closer >= 1:
+        return points, 1 / closer
+    x0, y0 = area.middle
+    return tuple((x0 + (x - x0) * closer, y0 + (y - y0) * closer) for x, y in points), 1.0
+
+
 @lru_cache(maxsize=128)
 def _in_a_square(many: int) -> tuple[Point, ...]:
     """The lattice in a square of one by one, in strips that are walked up and down."""

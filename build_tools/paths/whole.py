@@ -20,7 +20,7 @@ from build_tools.movement.watchers import watchers
 from build_tools.movement.whole import transition_between
 from build_tools.paths.class_in_groups import Together, class_in_groups
 from build_tools.paths.dancing import dance_section, room_of
-from build_tools.paths.facings import facings
+from build_tools.paths.facings import facings_of
 from build_tools.paths.group_sizes import groups_of
 from build_tools.paths.hall import BORDER, Area, Hall, Point, dancing_area
 from build_tools.paths.improvising import improvise
@@ -200,8 +200,7 @@ def _facing(
     walk: _Walk, section: Section, places: Sequence[Point], together: Together
 ) -> list[float]:
     centres = centres_of(places, together, walk.area)
-    start = section.start
-    return facings(start.facing, places, together, centres, walk.area, start.nobody_faces)
+    return facings_of(section.start, places, together, centres, walk.area)
 
 
 def _through(walk: _Walk, section: Section, together: Together, start: Start) -> None:

@@ -32,10 +32,11 @@
     return [partner[0] + aside[0], partner[1] + aside[1]];
   };
 
-  // a standing is as floor-places.js has it; its facing, and the side that nobody faces
+  // a standing is as floor-places.js has it; its facing, the side that nobody faces, whether a group faces one way
   floor.facings = (standing, places, together, centres, area) => {
     const facing = standing[1];
     if (facing in floor.SIDES) return places.map(() => floor.SIDES[facing]);
+    if (facing === "mixed" && standing[11]) return asGroups(places, together, area, standing[6]);
     if (facing === "mixed") return withRoom(places, area, floor.SIDES[standing[6]] ?? null);
     if (facing === "partner") {
       const [partner, beside] = [floor.partners(together), floor.sharing(together)];
@@ -48,6 +49,34 @@
     return places.map((place, n) =>
       there(place, centres[n]) ? turned : floor.rest(floor.bearing(place, centres[n]) + turned, 360));
   };
+
+  // one of the four sides for each group, that with the most floor; of sides with as much the next in turn
+  function asGroups(places, together, area, barred) {
+    const middles = together.map((group) => floor.among(group.map((one) => places[one])));
+    const sides = Object.keys(floor.SIDES).filter((side) => side !== barred).map((side) => floor.SIDES[side]);
+    const found = [];
+    together.forEach((group, n) => {
+      const [x, y] = middles[n];
+      const others = middles.filter((_, k) => k !== n).map((other) => [other[0] - x, other[1] - y]);
+      let best = -Infinity, way = 0;
+      sides.forEach((_, k) => {
+        const side = sides[(n + k) % sides.length];
+        const open = floorAhead(middles[n], side, others, area);
+        if (open > best + SLIGHT) [best, way] = [open, side];
+      });
+      for (const one of group) found[one] = way;
+    });
+    return found;
+  }
+
+  function floorAhead([x, y], way, others, [left, front, right, back]) {
+    const [dx, dy] = floor.ahead(way);
+    const wall = (right - x) * Math.max(dx, 0) + (x - left) * Math.max(-dx, 0) +
+      (back - y) * Math.max(dy, 0) + (y - front) * Math.max(-dy, 0);
+    const along = ([ox, oy]) => ox * dx + oy * dy;
+    const before = others.filter((one) => along(one) > Math.abs(one[0] * dy - one[1] * dx) - SLIGHT).map(along);
+    return floor.fine(Math.min(wall, ...before.filter((far) => far > SLIGHT)));
+  }
 
   // a way for each on which nobody comes near who goes a way of their own meanwhile
   function withRoom(places, area, barred) {

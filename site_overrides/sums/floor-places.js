@@ -1,6 +1,7 @@
 // Where a class stands: formation, groups and distances as places in a hall, as build_tools/paths/places.py has
 // them. A standing is [formation, facing, within, apart, groups apart, columns, the side that nobody faces, where
-// larger groups stand: 0 and 1 at the left and right of the front row, 2 and 3 of the back]; what is not said is null.
+// larger groups stand: 0 and 1 at the left and right of the front row, 2 and 3 of the back, steps free by side, where a
+// third stands, in how many clusters, 1 where each group faces one way]; what is not said is null.
 (() => {
   const floor = window.danceUnitBank.sums.floor;
   const USUAL_APART = 2, HALVINGS = 24, USUAL_CLASS = 30;
@@ -42,6 +43,10 @@
       return ofGroups(standing, level(kind, inside), area, step, between, kind, team);
     }
     const dancers = sizes.reduce((sum, one) => sum + one, 0);
+    if (formation === "scattered" && standing[10]) {
+      const { groups, closer } = inClusters(standing[10], dancers, (apart ?? USUAL_APART) * step, area);
+      return dealt([groups.flat(), closer], sizes);
+    }
     if (formation === "scattered") return dealt(spacedOut(floor.scattered(dancers, area), apart, area, step), sizes);
     if (["rows", "pairs", "small groups"].includes(formation)) {
       return ofGroups(standing, Array.from({ length: dancers }, () => [[0, 0]]), area, step, 0);
@@ -169,6 +174,14 @@
     }
     const drawn = inside.map((one) => one.map(([x, y]) => [x * low, y * low]));
     return { ...laid(drawn, middles(low), area), closer: low };
+  }
+
+  // in loose clusters of nearly a size, twice as far from one another as inside
+  function inClusters(many, dancers, between, area) {
+    const sizes = Array.from({ length: many }, (_, n) => Math.floor((dancers + n) / many)).filter(Boolean);
+    const inside = sizes.map((size) => floor.shape("cluster", size, between));
+    const most = (at) => Math.max(0, ...inside.flat().map((point) => 2 * Math.abs(point[at])));
+    return apartFrom(inside, [most(0), most(1)], 2 * between, area);
   }
 
   function less(area, across, along) {

@@ -36,7 +36,7 @@
 
   const here = (walk) => walk.dancers.map(({ x, y }) => [x, y]);
 
-  function facing(walk, section, places, together) {
+  function facing(walk, standing, places, together) {
     const alone = together.every((group) => group.length === 1);
     const all = alone ? floor.among(places) : floor.middle(walk.area);
     const centres = places.map(() => all);
@@ -45,12 +45,12 @@
       const own = floor.among(group.map((one) => places[one]));
       for (const one of group) centres[one] = own;
     }
-    return floor.facings(section.start, places, together, centres, walk.area);
+    return floor.facings(standing, places, together, centres, walk.area);
   }
 
   function putDown(walk, section, together) {
     const { places, closer } = newPlaces(walk, section, together, null);
-    const ways = facing(walk, section, places, together);
+    const ways = facing(walk, section.start, places, together);
     walk.dancers = places.map((place, n) => floor.dancer(place, ways[n]));
     walk.places = places.map(([x, y], n) => [x, y, floor.rest(ways[n], 360), 1]);
     return { closer: floor.closerThanAsked({ places, closer }, section.start, walk.data), wanted: places };
@@ -84,7 +84,7 @@
       wanted = found.places;
       if (part.goes) places = found.places;
     }
-    const ways = facing(walk, section, places, together);
+    const ways = facing(walk, section.start, places, together);
     walk.dancers.forEach((dancer, n) => {
       if (dancer.busy > part.from) return;
       floor.goTo(dancer, places[n], ways[n], part.from, part.begins, part.goes ? part.most ?? Infinity : Infinity);
@@ -105,10 +105,11 @@
     let ends = here(walk);
     if (section.ends === "first") ends = walk.places;
     if (section.ends === "new") ends = floor.shortest(walk, here(walk), section.end, together).places;
+    const ways = facing(walk, section.end, ends, together);
     const until = part.begins + part.lasts;
     dancers.forEach((dancer, n) => {
       const from = Math.max(part.begins, dancer.busy);
-      if (from < until) floor.goTo(dancer, ends[n], dancer.facing, from, until, data.running * (until - from));
+      if (from < until) floor.goTo(dancer, ends[n], ways[n], from, until, data.running * (until - from));
     });
   }
 

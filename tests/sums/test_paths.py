@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import json
+from dataclasses import replace
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from build_tools.model.dance import Dance
+from build_tools.model.dance import Dance, Standing
 from build_tools.model.unit import Unit
 from build_tools.paths.for_pages import paths_for_page, roles_in
 from build_tools.paths.hall import Hall
@@ -52,6 +53,25 @@ def test_a_made_dance_is_where_the_model_has_it(
     paths = paths_of(dance, many, hall)
     moments = [0.0, paths.lasts * part, paths.lasts]
     assert_alike(paths_for_page(paths_of(dance)), paths, moments)
+
+
+@given(dances(), pupils, halls, st.integers(2, 8), st.sampled_from(("scattered", "small groups")))
+def test_flocks_are_where_the_model_has_them(
+    dance: Dance, many: int, hall: Hall, clusters: int, formation: str
+) -> None:
+    """Loose clusters, and groups that each face a way of their own, at start and end."""
+
+    def in_flocks(one: Standing) -> Standing:
+        mixed = replace(one, formation=formation, facing="mixed", clusters=clusters)
+        return replace(mixed, each_group_one_way=clusters % 2 == 0)
+
+    sections = {
+        letter: replace(one, start=in_flocks(one.start), end=in_flocks(one.end))
+        for letter, one in dance.sections.items()
+    }
+    flocks = replace(dance, sections=sections)
+    paths = paths_of(flocks, many, hall)
+    assert_alike(paths_for_page(paths_of(flocks)), paths, [0.0, paths.lasts])
 
 
 @pytest.mark.parametrize("unit", every_unit(), ids=lambda unit: str(unit.slug))

@@ -117,7 +117,8 @@ def _ways(paths: Paths, stretch: StretchPaths, frame: Frame) -> str:
     for legs in paths.legs:
         last = None
         for leg in legs:
-            if not stretch.begins <= leg.start < stretch.ends:
+            # who is put down anew as a section begins has no way: nobody knows how they came
+            if not stretch.begins <= leg.start < stretch.ends or leg.end == leg.start:
                 continue
             start, end = _at(frame, (leg.x0, leg.y0)), _at(frame, (leg.x1, leg.y1))
             if start == end or (frozenset((start, end)) in drawn and not leg.bend):

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 
 from build_tools.model.dance import Standing
+from build_tools.page_words.forms import number_in_words
 from build_tools.page_words.words import N_, _, of_schema
 from build_tools.views.words.sides_named import NO_NAMES, side_in_words
 
@@ -39,6 +40,10 @@ _LARGER = {
 def standing_in_words(standing: Standing, sides: Mapping[str, str] = NO_NAMES) -> str:
     """How the dancers stand: in pairs, facing a partner; sides of the hall by their own names."""
     where = formation_in_words(standing.formation)
+    if standing.formation == "scattered" and standing.clusters:
+        where = _("in {number} loose groups", number=number_in_words(standing.clusters))
+    if standing.facing == "mixed" and standing.each_group_one_way:
+        return _("{where}, each group facing its own way", where=where)
     if standing.facing == "mixed" and standing.nobody_faces:
         return _(
             "{where}, facing any way but {side}",
