@@ -168,7 +168,13 @@ SPOILED = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize("spoil", SPOILED)
+IN_TURNS = [
+    pytest.param(spoil, marks=pytest.mark.thorough if number % 2 else ())
+    for number, spoil in enumerate(SPOILED)
+]
+
+
+@pytest.mark.parametrize("spoil", IN_TURNS[::-1])
 def test_a_draft_with_errors_is_left_out_in_one_line(
     run: Any, bank: Path, tmp_path: Path, spoil: Callable[[Path], None]
 ) -> None:
@@ -198,7 +204,7 @@ def second_unit(bank: Path) -> Path:
     return bank / DRAFT
 
 
-@pytest.mark.parametrize("spoil", SPOILED)
+@pytest.mark.parametrize("spoil", IN_TURNS)
 def test_errors_in_one_unit_stop_no_other(
     run: Any, bank: Path, tmp_path: Path, spoil: Callable[[Path], None]
 ) -> None:

@@ -215,7 +215,14 @@ def test_the_first_pages_are_shown_once_where_somebody_looks(
     assert [f"preview on {address}" for address in opened] == [first] * times
 
 
-@pytest.mark.parametrize("number", [signal.SIGTERM, signal.SIGHUP, signal.SIGKILL])
+@pytest.mark.parametrize(
+    "number",
+    [
+        signal.SIGKILL,
+        signal.SIGTERM,
+        pytest.param(signal.SIGHUP, marks=pytest.mark.thorough),
+    ],
+)
 def test_ending_its_first_process_ends_all_of_it(
     watching: Watching, tmp_path: Path, number: int
 ) -> None:

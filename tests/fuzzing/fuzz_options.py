@@ -9,13 +9,15 @@ from tests.fuzzing.targets import TARGETS
 PLANTED = "a planted fault"
 PLANTED_SECONDS = 60
 SEED = 20261125
+FEW = 300
+"""Readings of one target in the usual run, which take about half a second."""
 MOST_WAITING = 300
 """Seconds by the clock on the wall, on a busy computer, until one reading is said to hang."""
 MOST_MEGABYTES = 700
 
 
-def options(name: str, seconds: int, folder: Path) -> list[str]:
-    """Write what the target begins with into `folder`; give the options for that long."""
+def options(name: str, seconds: int, folder: Path, *, few: bool) -> list[str]:
+    """Write what the target begins with into `folder`; give the options for that long or `FEW`."""
     beginnings, ended, words = folder / "beginnings", folder / "ended", folder / "words"
     for made in (beginnings, ended):
         made.mkdir(parents=True, exist_ok=True)
@@ -29,6 +31,7 @@ def options(name: str, seconds: int, folder: Path) -> list[str]:
     return [
         *([f"-dict={words}"] if words.exists() else []),
         f"-max_total_time={seconds}",
+        *([f"-runs={FEW}"] if few else []),
         f"-seed={SEED}",
         f"-max_len={most}",
         f"-timeout={MOST_WAITING}",

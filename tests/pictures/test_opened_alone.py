@@ -31,7 +31,7 @@ HEARD = "heard.test"
 MOST_SECONDS = 1.0
 TRIES, BUSY = 5, 4
 """The quickest counts: other programs of this machine are no fault of a drawing."""
-FEW, SOME = 6, 15
+FEW, SOME = 3, 8
 PAINTED = """new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(
   () => done(performance.now() / 1000))))"""
 RAN = "document.documentElement.hasAttribute('data-ran')"

@@ -82,7 +82,7 @@ def second(first: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
     params=[
         "chromium-file",
         "chromium-http",
-        "firefox-file",
+        pytest.param("firefox-file", marks=pytest.mark.thorough),
         # Where browsers differ is in what they let files do.
         pytest.param("firefox-http", marks=pytest.mark.thorough),
     ]

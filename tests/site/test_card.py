@@ -73,7 +73,12 @@ def test_start_takes_the_real_time_and_says_when_to_finish(browser: Browser, sit
 
 
 @pytest.mark.parametrize(
-    ("hour", "minute", "finish"), [(11, 30, "12.15"), (12, 20, "1.05"), (8, 15, "9.00")]
+    ("hour", "minute", "finish"),
+    [
+        (12, 20, "1.05"),
+        pytest.param(11, 30, "12.15", marks=pytest.mark.thorough),
+        pytest.param(8, 15, "9.00", marks=pytest.mark.thorough),
+    ],
 )
 def test_the_clock_has_twelve_hours(
     browser: Browser, site: Path, hour: int, minute: int, finish: str
@@ -343,7 +348,10 @@ KEPT_WRONG: list[Any] = [
 ]
 
 
-@pytest.mark.parametrize("kept", KEPT_WRONG)
+@pytest.mark.parametrize(
+    "kept",
+    [*(pytest.param(one, marks=pytest.mark.thorough) for one in KEPT_WRONG[:3]), *KEPT_WRONG[3:]],
+)
 def test_a_kept_card_that_makes_no_sense_starts_fresh(
     browser: Browser, site: Path, kept: object
 ) -> None:
@@ -365,7 +373,14 @@ def test_a_spoilt_store_gets_a_plain_sentence_and_a_working_card(
         expect(at.page.locator("[data-finish]")).to_have_text("Finish by 1.52")
 
 
-@pytest.mark.parametrize("fragment", ["#fit=x", "#fit=5-9-0-0-moon&last=%", "#last=perhaps"])
+@pytest.mark.parametrize(
+    "fragment",
+    [
+        "#fit=5-9-0-0-moon&last=%",
+        pytest.param("#fit=x", marks=pytest.mark.thorough),
+        pytest.param("#last=perhaps", marks=pytest.mark.thorough),
+    ],
+)
 def test_a_nonsense_address_gets_a_plain_sentence_and_a_working_card(
     browser: Browser, site: Path, fragment: str
 ) -> None:

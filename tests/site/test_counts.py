@@ -229,7 +229,13 @@ def test_slower_and_faster_are_told_and_kept_to_a_metronomes_scale(silent: Page)
     assert silent.get_by_role("button", name="Back to 108").count() == 0
 
 
-@pytest.mark.parametrize("how", REFUSED)
+@pytest.mark.parametrize(
+    "how",
+    [
+        pytest.param(how, marks=pytest.mark.thorough if number else ())
+        for number, how in enumerate(REFUSED)
+    ],
+)
 def test_where_sound_is_refused_the_numbers_count_and_it_says_so(
     browser: Browser, site: Path, how: str
 ) -> None:

@@ -270,7 +270,14 @@ def test_groups_showing_and_floor_are_said_in_plain_sentences(site: Path, browse
         assert not re.search(r"cannot(?! dance today)|not enough|impossible", told)
 
 
-@pytest.mark.parametrize("space", ["15x10m", "12x9s", "full"])
+@pytest.mark.parametrize(
+    "space",
+    [
+        "12x9s",
+        pytest.param("15x10m", marks=pytest.mark.thorough),
+        pytest.param("full", marks=pytest.mark.thorough),
+    ],
+)
 def test_the_lesson_and_the_dance_from_above_say_the_same_of_a_hall(
     site: Path, browser: Browser, space: str
 ) -> None:
@@ -446,8 +453,15 @@ def test_nonsense_in_the_address_is_told_and_left_out(site: Path, browser: Brows
             assert seen.page.evaluate(ON_PAGE)["whole"] == "45 minutes", fragment
 
 
-@pytest.mark.parametrize("served", [False, True], ids=["file", "served"])
-@pytest.mark.parametrize("extra", ["", REFUSING], ids=["kept", "refused"])
+@pytest.mark.parametrize(
+    ("served", "extra"),
+    [
+        pytest.param(False, REFUSING, id="file-refused"),
+        pytest.param(True, "", id="served-kept"),
+        pytest.param(False, "", id="file-kept", marks=pytest.mark.thorough),
+        pytest.param(True, REFUSING, id="served-refused", marks=pytest.mark.thorough),
+    ],
+)
 def test_the_fit_goes_to_the_next_lesson_the_card_the_wall_and_back(
     site: Path, browser: Browser, served: bool, extra: str
 ) -> None:
@@ -522,7 +536,13 @@ def test_a_copied_link_goes_through_the_stable_page_and_not_through_an_edition(
     assert link == (tmp_path / "share" / LESSON_3).as_uri() + f"#fit={CODE}"
 
 
-@pytest.mark.parametrize("code", [CODE, "45-5-25-2-half"], ids=["two", "one"])
+@pytest.mark.parametrize(
+    "code",
+    [
+        pytest.param(CODE, id="two"),
+        pytest.param("45-5-25-2-half", id="one", marks=pytest.mark.thorough),
+    ],
+)
 def test_print_follows_the_fitted_lesson(site: Path, browser: Browser, code: str) -> None:
     path = "units/weaving-shed/lesson-3.html" if code != CODE else LESSON_3
     with lesson(browser, site, f"#fit={code}", path=path) as seen:

@@ -19,6 +19,7 @@ from tests.support.tabs import wait_for
 KEY = "dance-unit-bank"
 UNIT = "units/rock-pool"
 LESSON, CARD, WALL = (f"{UNIT}/lesson-2{kind}.html" for kind in ("", "-card", "-wall"))
+OTHERS = [pytest.param(path, marks=pytest.mark.thorough) for path in (CARD, WALL)]
 FIT = {"available": 38, "changing": 7, "dancing": 25, "watching": 2, "space": "half"}
 STORES = re.compile(
     r"localStorage|sessionStorage|indexedDB|document\.cookie|\bcaches\b|openDatabase"
@@ -88,7 +89,7 @@ def test_every_page_that_can_keep_something_says_so_and_no_other(site: Path) -> 
     assert with_part == with_settings - only_read
 
 
-@pytest.mark.parametrize("path", [LESSON, CARD, WALL])
+@pytest.mark.parametrize("path", [LESSON, *OTHERS])
 def test_it_says_what_is_kept_and_until_when_and_lets_it_go(
     browser: Browser, site: Path, path: str
 ) -> None:
@@ -216,7 +217,7 @@ def test_where_the_browser_keeps_nothing_that_is_what_is_said(browser: Browser, 
         assert lines(page) == ["Nothing so far."]
 
 
-@pytest.mark.parametrize("path", [LESSON, CARD, WALL])
+@pytest.mark.parametrize("path", [LESSON, *OTHERS])
 def test_without_script_nothing_is_kept_and_nothing_is_said(
     browser: Browser, site: Path, path: str
 ) -> None:

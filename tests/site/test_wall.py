@@ -350,7 +350,12 @@ def test_a_reload_stays_where_it_was_that_day(browser: Browser, site: Path) -> N
     ("extra_script", "fragment", "said"),
     [
         (REFUSED, "", "keeps nothing"),
-        (f"localStorage.setItem({json.dumps(KEY)}, '[');", "", "could not be read"),
+        pytest.param(
+            f"localStorage.setItem({json.dumps(KEY)}, '[');",
+            "",
+            "could not be read",
+            marks=pytest.mark.thorough,
+        ),
         ("", "#fit=a-b&last=%", "could not be read"),
     ],
     ids=["storage refused", "corrupt settings", "nonsense in the address"],
@@ -364,7 +369,9 @@ def test_it_works_whatever_was_kept(
         assert at.said == []
 
 
-@pytest.mark.parametrize("at_screen", [-1, 4000, "x", None])
+@pytest.mark.parametrize(
+    "at_screen", [4000, None, *(pytest.param(at, marks=pytest.mark.thorough) for at in (-1, "x"))]
+)
 def test_a_kept_place_that_makes_no_sense_starts_at_the_first(
     browser: Browser, site: Path, at_screen: object
 ) -> None:

@@ -207,9 +207,19 @@ def test_a_marks_number_is_never_sent_with_the_words_beside_it(
     ("shown_as", "is_field", "new"),
     [
         ("Two taps mean stop. Land softly and bend your knees.", "steps.0.say", "Be still at two."),
-        ("Folds you can count", "look_and_talk.looking_for", "stillness at the end"),
         ("Dance the first part once", "look_and_talk.next.seen", "dance it twice"),
-        ("Learn the fold, make the drift and mirror it", "focus", "Learn the fold again"),
+        pytest.param(
+            "Folds you can count",
+            "look_and_talk.looking_for",
+            "stillness at the end",
+            marks=pytest.mark.thorough,
+        ),
+        pytest.param(
+            "Learn the fold, make the drift and mirror it",
+            "focus",
+            "Learn the fold again",
+            marks=pytest.mark.thorough,
+        ),
     ],
 )
 def test_a_sentence_in_the_pages_own_marks_is_changed_alone(

@@ -101,8 +101,15 @@ def texts(page: Page) -> list[str]:
     return [frame.content() for one in page.context.pages for frame in one.frames]
 
 
-@pytest.mark.parametrize("host", ["127.0.0.1", "localhost"])
-@pytest.mark.parametrize("knows", [True, False], ids=["knows the secret", "does not"])
+@pytest.mark.parametrize(
+    ("knows", "host"),
+    [
+        pytest.param(True, "localhost", id="knows the secret"),
+        pytest.param(False, "127.0.0.1", id="does not"),
+        pytest.param(True, "127.0.0.1", id="knows, by number", marks=pytest.mark.thorough),
+        pytest.param(False, "localhost", id="does not, by name", marks=pytest.mark.thorough),
+    ],
+)
 def test_a_page_on_another_port_gets_nothing(
     browser: Browser, preview: Preview, tmp_path: Path, host: str, knows: bool
 ) -> None:
