@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import multiprocessing
 import os
 import signal
@@ -13,6 +14,7 @@ from hypothesis import settings
 from playwright.sync_api import Browser
 
 from build_tools.__main__ import INSIDE
+from build_tools.checking.quick_check import BETWEEN_COLLECTIONS
 from build_tools.project.tools_for_tests import tools
 from tests.support.banks import THOROUGH
 from tests.support.browser import launched
@@ -44,6 +46,13 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
         later = [item for item in items if item.get_closest_marker("thorough")]
         items[:] = [item for item in items if not item.get_closest_marker("thorough")]
         config.hook.pytest_deselected(items=later)
+
+
+def pytest_collection_finish() -> None:
+    """Thousands of tests stay to the end: no search for rubbish looks through them again."""
+    gc.collect()
+    gc.freeze()
+    gc.set_threshold(BETWEEN_COLLECTIONS, 20, 100)
 
 
 def pytest_configure(config: pytest.Config) -> None:
