@@ -231,7 +231,7 @@ def _transfer(done: Moved) -> str:
             return _("fold forwards")
         return _("curl up small") if move.manner == "fold" else _("bend the knees and sink")
     if move.manner == "rise" or move.start == "low" or rises(move):
-        return _("rise")
+        return _("rise") if stood else _("unfold and sit up tall")
     return _("bend the knees") if stood else _("fold a little forwards")
 
 

@@ -93,14 +93,18 @@ class TodaysMoves:
 def todays_moves(unit: Unit, lesson: Lesson) -> TodaysMoves:
     """The moves of each step of `lesson`."""
     drawn = drawn_in_steps(unit.dance, lesson.steps)
-    placed = notes_in_steps(unit.dance, lesson, _words(unit, lesson))
+    danced = [
+        tuple(_all_met(unit, lesson, danced_by(unit.dance, step), varied=True))
+        for step in lesson.steps
+    ]
+    again = _again(unit, lesson, drawn)
+    placed = notes_in_steps(unit.dance, lesson, _told_of_moves(unit, lesson, drawn, danced, again))
     made = _made(
         unit,
         lesson,
         drawn,
         [[MoveMet(one.word, one.text, None) for one in words] for words in placed.words],
     )
-    again = _again(unit, lesson, drawn)
     known: set[str] = set()
     found = []
     for n, step in enumerate(lesson.steps):
@@ -109,8 +113,7 @@ def todays_moves(unit: Unit, lesson: Lesson) -> TodaysMoves:
         fresh = tuple(letter for letter in older if letter not in {*known, *parts})
         known |= {*parts, *fresh}
         helps = tuple(placed.helps[n])
-        danced = _all_met(unit, lesson, danced_by(unit.dance, step), varied=True)
-        told = (*made[n], tuple(danced), again[n])
+        told = (*made[n], danced[n], again[n])
         found.append(StepMoves(drawn[n], *told, parts, fresh, helps, placed.ways[n]))
     return TodaysMoves(tuple(found), placed.rest)
 
@@ -203,7 +206,7 @@ def _met(unit: Unit, lesson: Lesson, name: str, action: Action, before: Action |
     said = " ".join(map(first_sentence, (piece.text, piece.seated, piece.wheels)))
     if not way_still_true(made, action, said):
         return MoveMet(word, None, action, before, motif=name)
-    means = words_as_they_hold(made, action, piece.text)
+    means = words_as_they_hold(made, action, piece.text) or None
     seated, wheels = (way_as_it_holds(made, action, w) for w in (piece.seated, piece.wheels))
     return MoveMet(word, means, action, before, seated, wheels or seated, name)
 
@@ -221,16 +224,31 @@ def _explained(
 ) -> tuple[Explained, Sequence[Action]] | None:
     """What the notes say of the move: of the lesson that makes it, else of the nearest before.
 
-    With it the moves that this was written for, none where it is this very one: what is said of
+    What this lesson's notes say of a move that it only dances again comes before that. With it
+    the moves that this was written for, none where it is this very one: what is said of
     an earlier one may be no longer true, of a side, a speed, a number of counts or a size.
     """
     made_in = first_made_in(unit, name) or lesson.number
-    for one in reversed([one for one in unit.lessons if one.number <= made_in]):
+    before = [one for one in unit.lessons if one.number <= made_in]
+    if lesson.number > made_in and not _makes_anew(unit, lesson, word):
+        before.append(lesson)
+    for one in reversed(before):
         for piece in notes_read(one.notes):
             if isinstance(piece, Explained) and piece.word.casefold() == word.casefold():
-                its_own = one.number == made_in and not _comes_of_another(unit, name, made_in)
-                return piece, () if its_own else _as_made(unit, name, word)
+                own = one.number == made_in and not _comes_of_another(unit, name, made_in)
+                now = one is lesson and lesson.number > made_in
+                return piece, () if own or now else _as_made(unit, name, word)
     return None
+
+
+def _makes_anew(unit: Unit, lesson: Lesson, word: str) -> bool:
+    """Whether the lesson makes something with a move of that word, which its notes then tell of."""
+    return any(
+        action_label(action).casefold() == word.casefold()
+        for step in lesson.steps
+        for name in motifs_in(unit.dance, (*step.makes, *step.develops))
+        for action, _ in _moves(unit.dance, name, varied=True)
+    )
 
 
 def _comes_of_another(unit: Unit, name: str, number: int) -> bool:
@@ -249,11 +267,32 @@ def _as_made(unit: Unit, name: str, word: str) -> list[Action]:
     ]
 
 
-def _words(unit: Unit, lesson: Lesson) -> frozenset[str]:
-    """The words of every move of the lesson, in small letters."""
+def _told_of_moves(
+    unit: Unit,
+    lesson: Lesson,
+    drawn: Sequence[Sequence[str]],
+    danced: Sequence[Sequence[MoveMet]],
+    again: Sequence[Sequence[MoveMet]],
+) -> frozenset[str]:
+    """The words, in small letters, of which all that the notes say is told of their move.
+
+    What the notes say of other moves, as of one that only an earlier lesson makes and whose words
+    stand there, is no move's here: it stands in a step that it names, or at the foot.
+    """
+    made = (one for names in drawn for one in _once(_all_met(unit, lesson, names)))
+    means: dict[str, str] = {}
+    ways: dict[str, str] = {}
+    for one in (*made, *(one for step in again for one in step)):
+        word = one.word.casefold()
+        means[word] = f"{means.get(word, '')} {one.means or ''}"
+    for one in (one for step in danced for one in step):
+        word = one.word.casefold()
+        ways[word] = f"{ways.get(word, '')} {one.seated or ''} {one.wheels or ''}"
     return frozenset(
-        action_label(action).casefold()
-        for step in lesson.steps
-        for name in motifs_in(unit.dance, (*step.makes, *step.develops, *danced_in(step)))
-        for action, _ in _moves(unit.dance, name)
+        word
+        for piece in notes_read(lesson.notes)
+        if isinstance(piece, Explained) and (word := piece.word.casefold()) in ways
+        for now in (explained_by_now(unit, lesson.number, piece),)
+        if now.text in means.get(word, "")
+        and all(way in ways[word] for way in (now.seated, now.wheels) if way)
     )

@@ -53,6 +53,9 @@ _GETTING_ABOUT = re.compile(
     re.IGNORECASE,
 )
 
+_LOOK = re.compile(r"\b(?:look behind|glance|look over|look back)\b", re.IGNORECASE)
+"""What every way back on wheels has; none in another language, whose ways are their own."""
+
 
 @dataclass(frozen=True, slots=True)
 class SeatedMove:
@@ -88,6 +91,7 @@ def all_seated_ways(
         met = _met(unit.dance, danced.danced) | dict.fromkeys(map(_written, danced.ways))
         apart = _told_apart(met)
         ways = _each_word_once([one for one in met if one not in told], apart)
+        ways += _with_a_look(unit.dance, ways, told, danced.danced)
         ways = _with_motifs(unit.dance, ways, told, danced.danced)
         agree = have_to_agree(unit.dance, danced)
         said_of_all = "" if met else general
@@ -163,6 +167,32 @@ def _each_word_once(
             else replace(one, word=_("{move} in {part}", move=one.word, part=letter))
         )
         first.setdefault((one.word.casefold(), letter), named)
+    return tuple(first.values())
+
+
+def _with_a_look(
+    dance: Dance,
+    ways: Sequence[SeatedMove],
+    told: Container[SeatedMove],
+    danced: Sequence[MoveMet],
+) -> tuple[SeatedMove, ...]:
+    """The ways back whose word the step tells on: nobody goes back for want of the look behind."""
+    back = {
+        way: one.motif
+        for one in danced
+        if _changes(one)
+        and _LOOK.search((way := _seated(dance, one)).wheels)
+        and way not in ways
+        and way not in told
+        and not any(
+            _LOOK.search(other.wheels) and other.word.casefold() == one.word.casefold()
+            for other in ways
+        )
+    }
+    first: dict[str, SeatedMove] = {}
+    for one, motif in back.items():
+        named = _("{move} in {part}", move=one.word, part=name_in_words(motif or ""))
+        first.setdefault(one.word.casefold(), replace(one, word=named))
     return tuple(first.values())
 
 

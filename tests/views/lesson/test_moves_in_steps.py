@@ -5,9 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+import pytest
+
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.views.lesson.moves_in_steps import MoveMet, todays_moves
+from build_tools.views.lesson.notes_read import Explained, notes_read
 from tests.support.sound_bank import real_unit, whole_bank
 
 
@@ -79,3 +82,48 @@ def test_a_move_whose_feel_pupils_now_choose_is_the_one_told_before() -> None:
     assert [(one.word, one.step) for one in step.before] == [
         ("take", 4), ("carry", 4), ("give", 4), ("stand", 4),
     ]  # fmt: skip
+
+
+def everything(unit: Unit, number: int) -> str:
+    """All that a lesson tells of its moves, their ways and its notes."""
+    today = todays_moves(unit, unit.lessons[number - 1])
+    words = [today.notes]
+    for step in today.steps:
+        words += step.helps
+        words += [one.written for one in step.ways]
+        words += [one.means or "" for one in (*step.made, *step.again)]
+        words += [way or "" for one in step.danced for way in (one.seated, one.wheels)]
+    return "\n".join(words)
+
+
+@pytest.mark.parametrize("number", [1, 4, 5])
+def test_no_words_of_notes_are_lost_whatever_lesson_makes_their_move(number: int) -> None:
+    """A second line for a move, one under a heading, one of a move that is only danced again."""
+    notes = (
+        "- **Rush**: say one.\n- **Rush**: say two.\n\n**Sink**: say three.\n\n"
+        "### Sitting, or on wheels\n\n- **Rush**: Chair: say four. Wheels: say five.\n"
+        "- **Break**: say six.\n\n- **Grip**, in a three: say seven.\n- **Flick**: say eight.\n"
+    )
+    unit = with_notes(real_unit(), number, notes)
+    said = everything(unit, number).casefold()
+    for one in ("one", "two", "three", "four", "five", "six", "seven", "eight"):
+        assert f"say {one}" in said, one
+    assert "sitting, or on wheels" not in said, "no heading stands over nothing"
+
+
+@pytest.mark.parametrize(
+    ("line", "seated", "wheels"),
+    [
+        ("- **Rush**, sitting: say it.", True, False),
+        ("- **Rush** (on wheels): say it.", False, True),
+        ("- **Rush, seated:** say it.", True, False),
+        ("- **Rush**: sitting, or on wheels: say it.", True, True),
+    ],
+)
+def test_words_for_who_sits_are_not_said_to_everybody(
+    line: str, seated: bool, wheels: bool
+) -> None:
+    (rush,) = notes_read(line)
+    assert isinstance(rush, Explained)
+    assert (rush.word, rush.text) == ("Rush", "")
+    assert (bool(rush.seated), bool(rush.wheels)) == (seated, wheels)

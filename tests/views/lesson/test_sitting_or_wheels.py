@@ -268,3 +268,37 @@ def test_only_what_a_step_dances_has_a_way_in_it() -> None:
     pops, goes = ways_of("seeds-on-the-move", 3)[3], ways_of("seeds-on-the-move", 3)[4]
     assert [one.word for one in pops.moves] == ["tight", "pop", "settle"]
     assert "go" in [one.word for one in goes.moves]
+
+
+def test_a_step_that_goes_out_and_back_keeps_the_look_behind() -> None:
+    """The software's own ways, in every lesson in which somebody goes back on wheels."""
+    seen = 0
+    for unit in whole_bank().units:
+        plain = with_notes(unit, 1, "")
+        for lesson in plain.lessons:
+            steps = todays_moves(plain, lesson).steps
+            for n, ways in enumerate(all_seated_ways(plain, lesson.steps, steps), start=1):
+                back = {
+                    one.word.casefold()
+                    for one in steps[n - 1].danced
+                    if one.action
+                    and one.action.direction == "backwards"
+                    and one.action.kind == "travel"
+                }
+                told = {one.word.casefold().split(" in ")[0] for one in ways.moves}
+                for word in back & told:
+                    its = [m for m in ways.moves if m.word.casefold().split(" in ")[0] == word]
+                    earlier = "step" in " ".join(ways.lines)
+                    assert any("look behind" in m.wheels for m in its) or earlier, (unit.slug, n)
+                    seen += 1
+    assert seen
+
+
+def test_a_chair_is_not_told_to_rise() -> None:
+    """To rise from a chair is to stand up, which who sits there may not be able to do."""
+    for unit in whole_bank().units:
+        plain = with_notes(unit, 1, "")
+        for lesson in plain.lessons:
+            steps = todays_moves(plain, lesson).steps
+            for way in all_seated_ways(plain, lesson.steps, steps):
+                assert all(one.chair != "Rise" and one.wheels != "Rise" for one in way.moves)
