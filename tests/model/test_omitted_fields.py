@@ -34,6 +34,7 @@ MEANS: Mapping[Kind, Mapping[str, Mapping[str, Any]]] = {
         "draft": {"Unit.draft": False},
         "dance.sound.looped": {"Sound.looped": False},
         "sections.*.danced[].swap": {"Passage.swap": False},
+        "sections.*.start.each_group_one_way": {"Standing.each_group_one_way": False},
         # eight counts to a phrase are usual in music for dance
         "dance.phrase": {"Dance.phrase": 8},
         # what is not said to be done again is done once
