@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-import hashlib
 import os
 from collections.abc import Mapping
 from contextlib import suppress
 from pathlib import Path
 from typing import Any
 
+from build_tools.disk.digests import digest_of_file, size_and_times
 from build_tools.disk.stray_files import is_stray
 from build_tools.source.media_files import SHARED
 
@@ -21,7 +21,10 @@ Stamp = dict[str, list[Any]]
 
 def stamp_of(files: Mapping[str, os.DirEntry[str]]) -> Stamp:
     """The stamp of `files`, each read for its digest."""
-    return {name: [*_size_and_times(entry), digest_of_file(entry)] for name, entry in files.items()}
+    return {
+        name: [*size_and_times(entry.stat()), _digest_if_read(entry)]
+        for name, entry in files.items()
+    }
 
 
 def files_of(folder: Path) -> dict[str, os.DirEntry[str]]:
@@ -44,15 +47,10 @@ def _entries(folder: Path) -> list[os.DirEntry[str]]:
     return []
 
 
-def _size_and_times(entry: os.DirEntry[str]) -> tuple[int, int, int]:
-    stat = entry.stat()
-    return stat.st_size, stat.st_mtime_ns, stat.st_ctime_ns
-
-
-def digest_of_file(entry: os.DirEntry[str]) -> str:
+def _digest_if_read(entry: os.DirEntry[str]) -> str:
     """The SHA-256 of a file; empty where it cannot be read."""
     try:
-        return hashlib.sha256(Path(entry.path).read_bytes()).hexdigest()
+        return digest_of_file(Path(entry.path))
     except OSError:
         return ""
 
@@ -68,10 +66,10 @@ def unchanged(folder: Path, old: Stamp, trusted: int) -> Stamp | None:
         return None
     for name, entry in files.items():
         size, *times, digest = old[name]
-        now_size, *now_times = _size_and_times(entry)
+        now_size, *now_times = size_and_times(entry.stat())
         if now_size != size:
             return None
-        if (now_times != times or max(now_times) > trusted) and digest_of_file(entry) != digest:
+        if (now_times != times or max(now_times) > trusted) and _digest_if_read(entry) != digest:
             return None
         stamp[name] = [now_size, *now_times, digest]
     return stamp

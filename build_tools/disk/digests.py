@@ -15,6 +15,11 @@ _Signs = tuple[int, int, int, int]
 _known: dict[str, tuple[_Signs, str]] = {}
 
 
+def size_and_times(status: os.stat_result) -> tuple[int, int, int]:
+    """A file's size in bytes, and when it was written and last changed at all, in nanoseconds."""
+    return status.st_size, status.st_mtime_ns, status.st_ctime_ns
+
+
 def digest_of_file(path: Path) -> str:
     """The digest of the bytes of `path`, read now."""
     return hashlib.sha256(path.read_bytes()).hexdigest()
@@ -27,12 +32,12 @@ def digest_once(path: Path) -> str:
     system has no time that programs cannot set, another file may have the size and time of this.
     """
     status = path.stat()
-    signs = (status.st_size, status.st_mtime_ns, status.st_ctime_ns, status.st_ino)
+    signs = (*size_and_times(status), status.st_ino)
     known = _known.get(str(path))
     if known is not None and known[0] == signs:
         return known[1]
     found = digest_of_file(path)
-    if max(status.st_mtime_ns, status.st_ctime_ns) < time.time_ns() - DOUBT_NANOSECONDS:
+    if max(signs[1:3]) < time.time_ns() - DOUBT_NANOSECONDS:
         _known[str(path)] = signs, found
     return found
 

@@ -114,13 +114,13 @@ def test_a_change_of_the_same_size_and_time_is_found_in_an_old_file(
     later = time.time_ns() + HOUR
     os.utime(kept, ns=(later, later))
     digests: list[str] = []
-    digest = stamps.digest_of_file
+    digest = stamps._digest_if_read
 
     def watched(entry: os.DirEntry[str]) -> str:
         digests.append(entry.name)
         return digest(entry)
 
-    monkeypatch.setattr(stamps, "digest_of_file", watched)
+    monkeypatch.setattr(stamps, "_digest_if_read", watched)
     assert quick_check(bank, kept) == before
     assert digests == []
     path = bank / UNIT / "lesson-1.md"

@@ -9,6 +9,7 @@ from fractions import Fraction
 from build_tools.body.poses import moved
 from build_tools.model.dance import Action, Dance
 from build_tools.movement.counts import figures
+from build_tools.page_words.speaking import kept_by_language
 from build_tools.page_words.words import _
 from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.views.dance.left_open import OPEN, drawn_actions
@@ -33,8 +34,9 @@ class MotifDrawn:
     """What it points to."""
 
 
+@kept_by_language(maxsize=64)
 def motif_drawn(dance: Dance, name: str) -> MotifDrawn:
-    """The picture of a motif or development."""
+    """The picture of a motif or development; lessons, cards and what is printed show it again."""
     actions, counted = drawn_actions(dance, name), is_counted(dance)
     drawn = figure_strip(
         strip_title(name), actions, counted, changes_unseen(dance, name), _words(actions, counted)
