@@ -8,15 +8,18 @@ from __future__ import annotations
 import gc
 import os
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
 from pathlib import Path
 
 from build_tools.building.input_keys import digest_of
 from build_tools.building.progress import Progress
-from build_tools.building.site_record import kept_listed
+from build_tools.building.site_record import kept_listed, read_listed
 from build_tools.building.unit_files import unit_files
-from build_tools.disk.in_place import write_changed
+from build_tools.checking.check_bank import check_shape
+from build_tools.disk.in_place import FRESH, write_changed
+from build_tools.disk.scratch import scratch
+from build_tools.lifeline.walls import FellError, WallError, within_walls
 from build_tools.misuse import Misuse
 from build_tools.model.bank import Bank
 from build_tools.model.build import build_unit
@@ -77,6 +80,39 @@ def draw_units(
 
     with ProcessPoolExecutor(cores, initializer=_start) as pool:
         yield from _counted(pool.map(work, jobs, chunksize=2), len(jobs), progress)
+
+
+def draw_faulty(
+    bank: Bank, wanted: Mapping[str, Sequence[str]], place: Place, progress: Progress
+) -> Iterator[Drawn]:
+    """Draw those of the units `wanted` that can be drawn though they have errors.
+
+    What an error leaves to draw nobody knows before it is tried, so each is drawn within walls:
+    whatever becomes of it, the others and the author go on. Nothing is left of one that fails.
+    """
+    for done, job in enumerate(wanted.items(), 1):
+        with scratch("faulty", beside=place.fresh.parent) as room:
+            apart = replace(place, fresh=room / FRESH)
+            try:
+                one = within_walls(_draw_and_list, bank, apart, job, room=room, often=True)
+            except (FellError, WallError):
+                continue
+            for name in one.changed:
+                goal = place.fresh / name
+                goal.parent.mkdir(parents=True, exist_ok=True)
+                (apart.fresh / name).replace(goal)
+        progress(done, len(wanted))
+        yield one
+
+
+def _draw_and_list(bank: Bank, place: Place, job: tuple[str, Sequence[str]]) -> Drawn:
+    """A unit drawn; one that is out of shape, only if the bank's own pages can list it."""
+    from build_tools.building.shared_files import shared_files
+
+    one = _draw_one(bank, place, job)
+    if check_shape(read_unit_folder(place.content, job[0])):
+        shared_files(bank, [read_listed(one.listed)])
+    return one
 
 
 def read_unit(content: Path, slug: str) -> Unit:

@@ -54,10 +54,12 @@ def wanted_of(
     content: Path,
     shown: Collection[str],
     standing: Collection[str] = frozenset(),
+    faulty: Collection[str] = frozenset(),
 ) -> Wanted | None:
     """The site of the units `shown`, by their folders; None where the bank's files are broken.
 
-    The pages of those `standing` stay as they were made last.
+    The pages of those `standing` stay as they were made last; those of the `faulty` among the
+    shown do where they cannot be made.
     """
     if report.settings is None:
         return None
@@ -73,4 +75,5 @@ def wanted_of(
         {slug: report.units[slug].digest for slug in sorted(shown)},
         leads,
         frozenset(standing),
+        frozenset(faulty),
     )

@@ -44,6 +44,8 @@ class Wanted:
     """For each of them, those among them that its pages lead to."""
     standing: frozenset[str] = frozenset()
     """Units whose pages of last time stay as they are, if there are any."""
+    faulty: frozenset[str] = frozenset()
+    """Those of `units` that have errors: where one cannot be drawn, its pages of last time stay."""
     keep: bool = False
     """Whether each lesson is there as one file to keep, and as a word-processor file to edit."""
     more: Mapping[str, bytes] = field(default_factory=dict)
@@ -57,6 +59,8 @@ class Built:
     units: int
     written: tuple[str, ...]
     gone: tuple[str, ...]
+    behind: frozenset[str] = frozenset()
+    """The faulty units whose pages, if there are any, are those of last time."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,6 +70,8 @@ class _Plan:
     keys: Mapping[str, str]
     standing: Mapping[str, UnitMade]
     stale: Mapping[str, tuple[str, ...]]
+    whole: Mapping[str, UnitMade]
+    """All of last time whose files lie there as they were put."""
 
 
 def build_site(
@@ -90,16 +96,23 @@ def build_site(
                 write_record(record, software, again)
             return Built(len(wanted.units), (), ())
     # Loading what draws takes longer than finding that nothing has to be drawn.
-    from build_tools.building.drawing import Place, draw_units
+    from build_tools.building.drawing import Place, draw_faulty, draw_units
     from build_tools.building.shared_files import shared_files
 
     with changing(out) as room:
         fresh = room / FRESH
         place = Place(wanted.content, out, fresh, wanted.keep)
         made, written = dict(plan.standing), list[str]()
-        for one in draw_units(wanted.settings, plan.stale, place, progress):
+        sound = {slug: leads for slug, leads in plan.stale.items() if slug not in wanted.faulty}
+        faulty = {slug: leads for slug, leads in plan.stale.items() if slug in wanted.faulty}
+        for one in (
+            *draw_units(wanted.settings, sound, place, progress),
+            *draw_faulty(wanted.settings, faulty, place, progress),
+        ):
             made[one.slug] = _made(one, plan.keys)
             written += one.changed
+        behind = faulty.keys() - made.keys()
+        made |= {slug: plan.whole[slug] for slug in behind if slug in plan.whole}
         made = {slug: made[slug] for slug in sorted(made)}
         shared_key = _shared_key(settings, made.values())
         shared = before.shared
@@ -114,7 +127,7 @@ def build_site(
         stamps = _stamps(here, gone, written, fresh)
         put(room, out, gone)
     write_record(record, software, SiteRecord(made, shared_key, shared, stamps))
-    return Built(len(wanted.units), tuple(written), gone)
+    return Built(len(wanted.units), tuple(written), gone, frozenset(behind))
 
 
 def _planned(wanted: Wanted, settings: str, before: SiteRecord, here: Mapping[str, Stamp]) -> _Plan:
@@ -130,7 +143,7 @@ def _planned(wanted: Wanted, settings: str, before: SiteRecord, here: Mapping[st
     standing = {slug: one for slug, one in whole.items() if slug in wanted.standing}
     standing |= {slug: whole[slug] for slug, key in keys.items() if _key(whole, slug) == key}
     stale = {slug: wanted.leads.get(slug, ()) for slug in sorted(keys) if slug not in standing}
-    return _Plan(keys, {slug: standing[slug] for slug in sorted(standing)}, stale)
+    return _Plan(keys, {slug: standing[slug] for slug in sorted(standing)}, stale, whole)
 
 
 def _key(made: Mapping[str, UnitMade], slug: str) -> str:

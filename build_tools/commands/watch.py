@@ -19,7 +19,7 @@ from build_tools.commands.shared.folders import existing_content, take_content
 from build_tools.disk.scratch import scratch
 from build_tools.misuse import Misuse
 from build_tools.problem import Problem
-from build_tools.use_cases.watch import ProblemsFound, stopped, watch
+from build_tools.use_cases.watch import ProblemsFound, Written, watch
 
 MOST_PORT = 65535
 _SECONDS_A_UNIT = 4
@@ -53,7 +53,7 @@ def run(args: Namespace) -> int:
                     if isinstance(seen, ProblemsFound):
                         _tell(content, seen.problems, state)
                         continue
-                    _show(seen.pages, state)
+                    _show(seen, state)
                     if seen.pages and not opened:
                         opened = True
                         _open(preview.address)
@@ -95,12 +95,12 @@ def _tell(content: Path, problems: Sequence[Problem], state: State) -> None:
     brief = as_summary(problems, f"{content.name}/") + "\n" if problems else ""
     print(f"\n{brief}{counted(problems)}", flush=True)
     state.say(text, shown(content, problems))
-    state.older(stopped(problems))
 
 
-def _show(written: Sequence[str], state: State) -> None:
+def _show(written: Written, state: State) -> None:
     state.being_made = False
-    for pages in written:
+    for pages in written.pages:
         print(f"{pages} written", flush=True)
-    if written:
+    state.older(written.older)
+    if written.pages:
         state.rebuilt()

@@ -71,17 +71,24 @@ class _Fell:
 
 
 def within_walls(
-    work: Callable[..., Answer], *given: Any, room: Path, seconds: int = PROCESSOR_SECONDS
+    work: Callable[..., Answer],
+    *given: Any,
+    room: Path,
+    seconds: int = PROCESSOR_SECONDS,
+    often: bool = False,
 ) -> Answer:
     """What `work(*given)` gives, done by another process whose temporary files lie in `room`.
 
-    `work` is a function of a module; `seconds` are the processor's. Raises WallError where a limit
-    is hit, and FellError for whatever `work` raises.
+    `work` is a function of a module; `seconds` are the processor's. Where it is done `often`, what
+    it needs is loaded once for all, by the process that the others are forked from. Raises
+    WallError where a limit is hit, and FellError for whatever `work` raises.
     """
     if sys.platform == "win32":
         context = multiprocessing.get_context("spawn")
     else:
         context = multiprocessing.get_context("forkserver")
+        if often:
+            context.set_forkserver_preload([work.__module__])
     here, there = context.Pipe(duplex=False)
     told_it = (there, str(room), seconds, work, given)
     process = context.Process(target=_work, args=told_it, daemon=True)

@@ -149,6 +149,8 @@ def _danced(
         spans = part_spans(passage, known)
         turns = parts_in(passage)
         for span in spans:
+            if places is not None and span.part > len(places):
+                continue  # more things than parts, which a rule tells: nobody is free to dance it
             who = [-1, span.part - 1, turns] if places is None else list(places[span.part - 1])
             begins = start + float(span.start)
             ready = made_ready_of(

@@ -23,9 +23,11 @@ class ProblemsFound:
 
 @dataclass(frozen=True, slots=True)
 class Written:
-    """Which pages were written anew, in words; none where errors stand in the way."""
+    """Which pages were written anew, in words."""
 
     pages: tuple[str, ...]
+    older: frozenset[str] = frozenset()
+    """The units whose pages are older than their files, since errors leave nothing to draw."""
 
 
 def watch(
@@ -44,30 +46,31 @@ def watch(
 def _seen(content: Path, out: Path, kept_in: Path) -> Iterator[ProblemsFound | Written]:
     report = quick_check(content, kept_in)
     yield ProblemsFound(report.problems)
-    yield Written(rebuilt(content, report, out, kept_in.with_suffix(".site")))
+    yield rebuilt(content, report, out, kept_in.with_suffix(".site"))
 
 
-def rebuilt(content: Path, report: QuickReport, out: Path, record: Path) -> tuple[str, ...]:
-    """Write anew below `out` what changed; returns what was written, in words.
+def rebuilt(content: Path, report: QuickReport, out: Path, record: Path) -> Written:
+    """Write anew below `out` what changed.
 
-    Drafts are shown as if they were finished. While a unit has errors, its last good pages stand.
+    Drafts are shown as if they were finished, and so are units with errors, since their author
+    wants to see what she writes; where an error leaves nothing to draw, the last pages stand.
     """
-    wrong = stopped(report.problems)
-    shown = [slug for slug, seen in report.units.items() if seen.outline and slug not in wrong]
-    wanted = wanted_of(report, content, shown, wrong & report.units.keys())
+    wrong = faulty_units(report.problems) & report.units.keys()
+    wanted = wanted_of(report, content, sorted(report.units), faulty=wrong)
     if wanted is None:
-        return ()
+        return Written((), wrong)
     try:
-        return _in_words(build_site(wanted, out, record))
+        built = build_site(wanted, out, record)
     except Misuse:
         # A file was saved again while it was read; that save comes next.
-        return ()
+        return Written((), wrong)
+    return Written(_in_words(built), built.behind)
 
 
-def stopped(problems: Iterable[Problem]) -> frozenset[str]:
-    """The units, by their folders, whose pages stay as they are until something is mended.
+def faulty_units(problems: Iterable[Problem]) -> frozenset[str]:
+    """The units, by their folders, that have errors.
 
-    A file that has no place in a unit's folder is told of, and stops nothing that is written.
+    A file that has no place in a unit's folder is told of, and is no error of what is written.
     """
     parts = (one.file.split("/") for one in problems if one.severity == "error" and one.rule != ODD)
     return frozenset(part[1] for part in parts if part[0] == "units" and len(part) > 1)

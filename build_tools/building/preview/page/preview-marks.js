@@ -45,7 +45,7 @@
       const shown = units.slice(0, 5).map((name) => way(name, `${others.filter((one) => one.file === name).length} in ${name.replace(/^units\//, "")}`));
       said.push(file ? "Elsewhere: " : "To look at: ", ...listed(shown), units.length > 5 ? ` and in ${units.length - 5} more files. ` : ". ");
     }
-    if (state.older.includes(slug)) said.push("This page is older than the file: it is the last one without errors. ");
+    if (state.older.includes(slug)) said.push("This page is older than the file: an error leaves nothing to draw it from. ");
     return said;
   }
 
