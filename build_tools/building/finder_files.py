@@ -13,10 +13,13 @@ from pathlib import Path
 
 from build_tools.model.bank import Bank
 from build_tools.model.unit import Unit
+from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.page_words.tables import ENGLISH
 from build_tools.pages.pieces.unit_card import first_picture, small_name, unit_card
+from build_tools.paths.hall import KNOWN_HALLS
 from build_tools.pictures.small import small_picture
 from build_tools.source.media_files import lies_in
+from build_tools.views.dance.room_to_dance import unit_room
 from build_tools.views.finding.choices import CHOICES
 from build_tools.views.finding.findable import Findable
 from build_tools.views.finding.order_of_years import order_of_year
@@ -26,6 +29,7 @@ from build_tools.views.finding.word_index import (
     words_of_the_bank,
 )
 from build_tools.views.finding.words_typed import words_typed
+from build_tools.views.words.room_said import at_once_in_short
 
 FOLDER = "assets/find"
 
@@ -72,7 +76,7 @@ def card_files(bank: Bank, unit: Unit, content: Path) -> dict[str, bytes]:
         "strip": card.strip.svg,
         "lessons": len(card.lessons),
         "hall": unit.space.hall,
-        "halfHall": unit.space.half_hall,
+        "halfHall": _in_half_a_hall(unit),
         "classroom": unit.space.classroom,
     }
     if card.language != ENGLISH:
@@ -104,6 +108,12 @@ def _values(units: Sequence[Findable], name: str) -> Iterator[tuple[str, str, st
             sets[value.name] = sets.get(value.name, 0) | 1 << number
     for value_name in sorted(words, key=order_of_year if name == "year" else str):
         yield value_name, words[value_name], f"{sets[value_name]:x}"
+
+
+def _in_half_a_hall(unit: Unit) -> str:
+    """How many dance at once there, as every page says; the author's way where none is found."""
+    room = unit_room(unit, USUAL_CLASS, KNOWN_HALLS["half"])
+    return at_once_in_short(room) if room.found else unit.space.half_hall
 
 
 def _script(name: str, part: object) -> bytes:

@@ -21,6 +21,9 @@ _CLEAR = 1.6
 """Metres from anybody that are room enough: more is no better."""
 _AT_A_WALL = 0.8
 """A wall may be so much nearer than a dancer."""
+_PAST_THE_BORDER = 0.4
+"""But less where the way ends past the border that is kept free along it: who picks a way towards
+empty floor picks none up to a wall while another is as free."""
 _ROUNDS = 4
 _WAYS_APART = 360 / _WAYS
 FACES = 1.5 * _WAYS_APART
@@ -269,4 +272,5 @@ def _to_a_wall(way: Way, area: Area) -> float:
     """Metres from its end to the nearest wall, as `_AT_A_WALL` reckons them."""
     x, y = way[-2:]
     wall = min(x - area.left, area.right - x, y - area.front, area.back - y)
-    return max(0.0, wall + _AT_A_WALL)
+    nearer = _AT_A_WALL if wall > -_SLIGHT else _PAST_THE_BORDER
+    return max(0.0, wall + nearer)

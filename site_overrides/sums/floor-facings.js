@@ -1,7 +1,7 @@
 // Who is whose partner, and which way each dancer faces, as build_tools/paths/facings.py has them.
 (() => {
   const floor = window.danceUnitBank.sums.floor;
-  const WAYS = 8, APART = 45, GOES = 2, LOOKS = [0.25, 0.5, 0.75, 1], CLEAR = 1.6, AT_A_WALL = 0.8, ROUNDS = 4;
+  const WAYS = 8, APART = 45, GOES = 2, LOOKS = [0.25, 0.5, 0.75, 1], CLEAR = 1.6, AT_A_WALL = 0.8, PAST_THE_BORDER = 0.4, ROUNDS = 4;
   const SLIGHT = 1e-6, SQUARE = 0.05, FACES = 67.5;
 
   const there = (place, other) => floor.metres(place, other) < SLIGHT;
@@ -132,6 +132,7 @@
   }
 
   function toAWall([x, y], [left, front, right, back]) {
-    return Math.max(0, Math.min(x - left, right - x, y - front, back - y) + AT_A_WALL);
+    const wall = Math.min(x - left, right - x, y - front, back - y);
+    return Math.max(0, wall + (wall > -SLIGHT ? AT_A_WALL : PAST_THE_BORDER));
   }
 })();

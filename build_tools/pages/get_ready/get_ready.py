@@ -90,7 +90,7 @@ def ready_page(bank: Bank, unit: Unit) -> Page:
         spaces=(
             Labelled(_("In a hall"), unit.space.hall),
             *_halls(unit),
-            Labelled(_("In half a hall"), unit.space.half_hall),
+            *_author_on_half_a_hall(unit),
             Labelled(_("In a classroom"), unit.space.classroom),
         ),
         halls_from=halls_from_in_words(unit.dance),
@@ -117,6 +117,12 @@ def _halls(unit: Unit) -> Iterator[Labelled]:
             "{pupils} pupils in {halls} metres", pupils=USUAL_CLASS, halls=listed(halls, "or")
         )
         yield Labelled(where, words)
+
+
+def _author_on_half_a_hall(unit: Unit) -> Iterator[Labelled]:
+    """The author's own way where none is worked out: two ways at once would be one too many."""
+    if not unit_room(unit, USUAL_CLASS, KNOWN_HALLS["half"]).found:
+        yield Labelled(_("In half a hall"), unit.space.half_hall)
 
 
 def _lessons(numbers: tuple[int, ...], of: int) -> str:

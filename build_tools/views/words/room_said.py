@@ -43,6 +43,19 @@ def room_in_words(room: Room) -> str:
     return " ".join(filter(None, (said, told, sharing_in_words(room), why)))
 
 
+def at_once_in_short(room: Room) -> str:
+    """How many dance at once, in one short sentence, for who chooses among units."""
+    if room.sharing.teams:
+        teams = number_counting(len(room.sharing.teams))
+        return _(
+            "{pupils} pupils dance in {teams} teams, in turns.", pupils=room.pupils, teams=teams
+        )
+    many = listed([str(one) for one in sorted(set(room.sharing.dancing))], "or")
+    if room.sharing.waiting:
+        return _("{pupils} of {all} pupils dance at once.", pupils=many, all=room.pupils)
+    return _("All {pupils} can dance at once.", pupils=room.pupils)
+
+
 def sharing_in_words(room: Room) -> str:
     """Who dances and who sits, where not all dance at once: the teams, or who sits each time."""
     teams, waiting = room.sharing.teams, room.sharing.waiting

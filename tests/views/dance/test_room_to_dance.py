@@ -24,7 +24,7 @@ from build_tools.views.dance.same_spots import Spots
 from build_tools.views.dance.teams import Sharing, Whole, sharings, teams_of, whole_groups
 from build_tools.views.dance.waiting import Waiting
 from build_tools.views.lesson.class_groups import joined_in_lessons
-from build_tools.views.words.room_said import room_in_words
+from build_tools.views.words.room_said import at_once_in_short, room_in_words
 from tests.support.sound_bank import every_unit, whole_bank
 
 HALLS = (Hall(18.0, 10.0), Hall(15.0, 10.0), Hall(12.0, 9.0), Hall(9.0, 6.0))
@@ -105,6 +105,27 @@ def test_gaps_that_a_small_hall_squeezes_count_as_no_room(slug: str) -> None:
     assert small.sharing.dancing[0] < 30
     assert small.tight
     assert "would stand closer than the dance asks" in room_in_words(small)
+
+
+def test_seeds_go_in_a_hall_of_twelve_by_nine_as_its_notes_say() -> None:
+    """Eight pairs, then seven: who goes a way of their own goes towards floor, not to a wall."""
+    (unit,) = (one for one in whole_bank().units if one.slug == "seeds-on-the-move")
+    room = unit_room(unit, 30, Hall(12.0, 9.0))
+    assert "mark homes for eight pairs" in unit.notes
+    assert [len(team) for team in room.sharing.teams] == [8, 7]
+
+
+@pytest.mark.parametrize(
+    ("hall", "words"),
+    [
+        (Hall(25.0, 15.0), "All 30 can dance at once."),
+        (Hall(15.0, 10.0), "24 of 30 pupils dance at once."),
+        (Hall(12.0, 9.0), "30 pupils dance in two teams, in turns."),
+    ],
+)
+def test_who_chooses_a_unit_is_told_in_short(hall: Hall, words: str) -> None:
+    (unit,) = (one for one in whole_bank().units if one.slug == "seeds-on-the-move")
+    assert at_once_in_short(unit_room(unit, 30, hall)) == words
 
 
 _REACH = (

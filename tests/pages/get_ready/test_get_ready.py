@@ -1,0 +1,18 @@
+"""Get ready: one way for each hall, and never two that contradict each other."""
+
+from __future__ import annotations
+
+from build_tools.movement.class_groups import USUAL_CLASS
+from build_tools.pages.get_ready.get_ready import ReadyView, ready_page
+from build_tools.paths.hall import KNOWN_HALLS
+from build_tools.views.dance.room_to_dance import unit_room
+from tests.support.sound_bank import whole_bank
+
+
+def test_the_authors_way_in_half_a_hall_is_told_only_where_none_is_worked_out() -> None:
+    for unit in whole_bank().units:
+        view = ready_page(whole_bank(), unit).context
+        assert isinstance(view, ReadyView)
+        told = [one.words for one in view.spaces]
+        worked_out = unit_room(unit, USUAL_CLASS, KNOWN_HALLS["half"]).found
+        assert (unit.space.half_hall in told) != worked_out, unit.slug
