@@ -28,6 +28,7 @@ from build_tools.source.folder import (
     unit_slugs,
 )
 from build_tools.source.front_matter import Document
+from build_tools.source.lines_run_together import lines_run_together
 from build_tools.source.other_programs import notes_for_others
 from build_tools.source.shared_pictures import LIST as SHARED_LIST
 from build_tools.source.shared_pictures import problems_of_list, unused
@@ -143,7 +144,11 @@ def check_bank_files(root: Path) -> BankFiles:
 
 def _notes(documents: Iterable[Document]) -> list[Problem]:
     """How files were read, where they were typed otherwise than they are read."""
-    return [note for one in documents for note in (*one.read_as(), *notes_for_others(one))]
+    return [
+        note
+        for one in documents
+        for note in (*one.read_as(), *notes_for_others(one), *lines_run_together(one))
+    ]
 
 
 def check_unit(root: Path, slug: str, grades: Mapping[str, Grade]) -> UnitCheck:

@@ -8,6 +8,7 @@ from typing import Any
 from build_tools.model.build_dance import build_dance
 from build_tools.model.build_lesson import build_lesson
 from build_tools.model.build_work import build_works
+from build_tools.model.grouped_as_made import with_groupings
 from build_tools.model.known_fields import known
 from build_tools.model.unit import (
     Ancestor,
@@ -38,7 +39,7 @@ def build_unit(
     kit = Kit(data["kit"]["wear"], tuple(data["kit"]["collect"]), data["kit"]["without_props"])
     safety = tuple(data.get("safety", []))
     read = (build_lesson(lesson, kit.collect, safety) for lesson in lessons)
-    built = sorted(read, key=lambda one: (one.number, one.file))
+    built = with_groupings(sorted(read, key=lambda one: (one.number, one.file)))
     return Unit(
         slug=slug,
         file=unit.file,
@@ -73,7 +74,7 @@ def build_unit(
         space=_space(data["space"]),
         allow=dict(data.get("allow", {})),
         tried=_tried(data["tried"]),
-        lessons=tuple(built),
+        lessons=built,
         media=dict(media),
         notes=unit.body,
         safety=safety,

@@ -9,6 +9,7 @@ from build_tools.model.build_dance import counts, whole
 from build_tools.model.build_work import build_works
 from build_tools.model.known_fields import known, texts
 from build_tools.model.lesson import Lesson, LookAndTalk, Next, Question, Step
+from build_tools.model.same_words import same_words
 from build_tools.source.front_matter import Document
 
 Data = Mapping[str, Any]
@@ -20,10 +21,13 @@ def build_lesson(
     """The lesson written in `document`.
 
     `kit` is what the unit collects: what a lesson gets ready that does not say it. `standing` is
-    what the unit says for the safety of every lesson.
+    what the unit says for the safety of every lesson; what the lesson says too is there once.
     """
     data: Data = document.data
     talk = data.get("look_and_talk")
+    own = tuple(data.get("safety", []))
+    said = {same_words(line) for line in own}
+    others = [line for line in standing if same_words(line) not in said]
     return Lesson(
         file=document.file,
         number=int(data["lesson"]),
@@ -41,8 +45,8 @@ def build_lesson(
         change=texts(data.get("change", {})),
         trouble=texts(data["if"]),
         not_dancing=data["not_dancing"],
-        safety=(*data.get("safety", []), *standing),
-        standing=len(standing),
+        safety=(*own, *others),
+        standing=len(others),
         words=dict(data.get("words", {})),
         notes=document.body,
     )

@@ -24,6 +24,10 @@ READING_FAULTS: dict[str, str] = {
     "read-as": "What was typed in another way than YAML has it is read as what it plainly is, and "
     "you are told how.\n\nThere is nothing to mend where that is what you mean. `tidy` writes the "
     "file so that every program reads it alike.\n\nBad:  phase: Explore\nGood: phase: explore",
+    "hyphen-missing": "Each line of a list starts with a hyphen.\n\nA line without one is read as "
+    "more of the line above it, so that two things to get ready become one. Where a line ends "
+    "early and the next begins with a capital letter, you are asked.\n\n"
+    "Bad:  collect: [A drum The poem]\nGood: collect: [A drum, The poem]",
     "anchor-used": "Fields are written out where they are used.\n\nLinks between places in a file "
     "are hard to see and easy to break.",
     "odd-number": "Numbers are ordinary numbers in figures.",

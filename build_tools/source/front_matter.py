@@ -192,9 +192,10 @@ _PACK_ANEW = "ask whoever sent it to run `tidy` and to pack it again"
 def _read_fields(yaml_text: str, first_line: int, file: str) -> _Read:
     """The plain data, or what prevents it.
 
-    A file that YAML reads and that fits its schema means what YAML says. Only two things are looked
-    at again: a number sign in a text, since YAML takes what follows for a remark, and a list line
-    that stands a space too far in, since YAML takes it for more of the line above.
+    A file that YAML reads and that fits its schema means what YAML says. Only three things are
+    looked at again: a number sign in a text, since YAML takes what follows for a remark; a list
+    line that stands a space too far in, since YAML takes it for more of the line above; and a list
+    in brackets with semicolons or brackets in its texts, since YAML parts these at every comma.
     """
     kind, quick = kind_of_file(file), read_quickly(yaml_text)
     if kind is None:
@@ -204,12 +205,14 @@ def _read_fields(yaml_text: str, first_line: int, file: str) -> _Read:
         return _Read(None, (result,)) if isinstance(result, Fault) else _Read(result[0])
     plain = _meant(quick, kind, file, yaml_text)
     fits = quick is not ODD and not plain.troubles and quick_validator(kind).is_valid(plain.data)
-    joined = _JOINED.search(yaml_text) is not None
+    brackets = _BRACKETS.search(yaml_text) is not None
+    joined = brackets or _JOINED.search(yaml_text) is not None
     if fits and not joined and not ("#" in yaml_text and _HASH.search(yaml_text)):
         return _Read(plain.data, fitting=plain.data, headed=plain.headed)
     made = read_typed(yaml_text, first_line, shape_of(kind))
     typed = _meant(made.data, kind, file, yaml_text)
-    if fits and (made.faults or not (joined or same_but_for_hashes(plain.data, typed.data))):
+    alike = joined or same_but_for_hashes(plain.data, typed.data)
+    if fits and (made.faults or not alike or (brackets and typed.data == plain.data)):
         return _Read(plain.data, fitting=plain.data, headed=plain.headed)
     if quick is not ODD and made.faults and not plain.troubles:
         return _Read(plain.data, headed=plain.headed)  # the schema says what is out of place
@@ -230,6 +233,8 @@ def _meant(data: Any, kind: Kind, file: str, yaml_text: str) -> Spread:
 
 
 _JOINED = re.compile(r"^( *)- .*[^\s:|>]\n\1 +- ", re.MULTILINE)
+_BRACKETS = re.compile(r""":\s+\[(?!\s*["'])(?:[^\]|{,]|,(?!\s*["']))*[;(]""")
+"""A list in brackets, no text of it in quotation marks, with a sign that holds texts together."""
 _HASH = re.compile(r"(?:^|[ \t])#", re.MULTILINE)
 
 

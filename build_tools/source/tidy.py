@@ -14,6 +14,7 @@ from build_tools.source.front_matter import (
     read_data,
     read_markdown,
 )
+from build_tools.source.lines_run_together import lines_run_together
 from build_tools.source.said_once.shortened import shortened
 from build_tools.source.typed.canonical import canonical
 from build_tools.source.typed.reader import read_typed
@@ -49,6 +50,8 @@ def tidied(file: str, raw: bytes) -> Tidied | NotTidied:
         return NotTidied("it is none of a bank's files")
     if not isinstance(before.data, dict):
         return NotTidied("there are no fields in it")
+    if asked := lines_run_together(before):
+        return NotTidied("there is something to ask first", tuple(asked))
     shape = shape_of(kind)
     made = read_again(before, shape)
     if made.faults:

@@ -38,3 +38,14 @@ def test_what_a_lesson_says_is_its_own() -> None:
     unit = build_unit("paper-boats", FOLDER.unit, FOLDER.lessons, FOLDER.media)
     said = [tuple(lesson.data["collect"]) for lesson in FOLDER.lessons]
     assert [lesson.collect for lesson in unit.lessons] == said
+
+
+def test_what_a_lesson_says_of_safety_is_not_said_again_for_every_lesson() -> None:
+    assert FOLDER.unit is not None
+    lines = ["The school's risk assessment comes first.", "Check the floor."]
+    unit = replace(FOLDER.unit, data={**FOLDER.unit.data, "safety": lines})
+    own = {**FOLDER.lessons[0].data, "safety": ["Bend the knees.", "check the  floor"]}
+    lessons = [replace(FOLDER.lessons[0], data=own), *FOLDER.lessons[1:]]
+    built = build_unit("paper-boats", unit, lessons, FOLDER.media).lessons[0]
+    assert built.safety == ("Bend the knees.", "check the  floor", lines[0])
+    assert built.standing == 1

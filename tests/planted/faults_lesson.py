@@ -119,3 +119,10 @@ def warm_up_does_not_prepare(unit: EditableUnit) -> Place | None:
     for field in ("say", "look_for", "dances", "easier", "harder"):
         step.pop(field, None)
     return file, ("steps", 0, "task")
+
+
+@fault("step-stands-twice", "repeat")
+def step_stands_twice(unit: EditableUnit) -> Place | None:
+    file = unit.lesson_files[0]
+    unit.repeat(file, ("steps", 1), 2)
+    return file, ("steps", 2, "does")

@@ -217,3 +217,32 @@ def number_said_is_not_there(unit: EditableUnit) -> Place | None:
 @fault("number-said-is-not-there", "set")
 def step_said_is_not_there(unit: EditableUnit) -> Place | None:
     return unit.set(unit.lesson_files[1], ("never_did_last",), "In step 11, teach the first part.")
+
+
+@fault("option-cut-at-a-comma", "set")
+def option_cut_at_a_comma(unit: EditableUnit) -> Place | None:
+    name = next(iter(unit.top.get("choices", {})), None)
+    if name is None:
+        return None
+    options = ["wide", "like a puddle on the path", "round", "like a drop on a leaf"]
+    unit.set(unit.file, ("choices", name, "from"), options)
+    return unit.file, ("choices", name, "from", 1)
+
+
+@fault("lesson-is-a-copy", "repeat")
+def lesson_is_a_copy(unit: EditableUnit) -> Place | None:
+    first, last = unit.lesson_files[-2:]
+    unit.data[last]["steps"] = unit.data[first]["steps"]
+    return last, ("title",)
+
+
+@fault("join-names-another-part", "set")
+def join_names_another_part(unit: EditableUnit) -> Place | None:
+    pairs = _pairs(unit)
+    if "order" in unit.top["dance"] or len(set(unit.top["sections"])) < 3 or not pairs:
+        return None
+    n = _transition(unit, pairs[0])
+    third = next((x for x in unit.top["sections"] if x not in pairs[0]), None)
+    if n is None or third is None:
+        return None
+    return unit.set(unit.file, ("transitions", n, "cue"), f"The teacher shows the letter {third}")

@@ -68,6 +68,8 @@ def test_needs_only_rules_of_one_unit(rule: Rule) -> None:
 ANY_LANGUAGE = {"looks-like-personal-data", "lookers-do-not-fit-grouping"}
 """A telephone number is one in any language, and who looks is a field."""
 READ_OTHERWISE = {
+    "join-names-another-part": "looks for letters in the words of a sign",
+    "option-cut-at-a-comma": "looks for how an option begins",
     "facing-nobody-turns-to": "looks for turning in how a change is made",
     "hall-said-too-small": "looks for a hall in the words for it",
     "line-hard-to-read": "has an ease of reading for English",

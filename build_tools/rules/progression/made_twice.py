@@ -23,7 +23,7 @@ from build_tools.views.dance.progress import StepPlace, steps_in_order
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
-NEEDS = ("unknown-name", "lesson-numbers-broken")
+NEEDS = ("unknown-name", "lesson-numbers-broken", "lesson-is-a-copy")
 
 
 def check(unit: Unit) -> Iterator[Finding]:

@@ -13,6 +13,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from build_tools.model.same_words import same_words
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
@@ -26,7 +27,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     for name, choice in unit.dance.choices.items():
         seen: dict[str, int] = {}
         for n, option in enumerate(choice.options):
-            said = " ".join(option.casefold().split()).rstrip(".")
+            said = same_words(option)
             first = seen.setdefault(said, n)
             if first != n:
                 yield Finding(

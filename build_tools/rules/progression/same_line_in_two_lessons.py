@@ -13,13 +13,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from build_tools.model.same_words import same_words
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"
-NEEDS = ("lesson-numbers-broken",)
+NEEDS = ("lesson-numbers-broken", "lesson-is-a-copy")
 
 _OWN = ("title", "focus", "pupils_make", "story_so_far", "never_did_last")
 
@@ -29,7 +30,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     seen: dict[tuple[str, str], int] = {}
     for lesson in unit.lessons:
         for field in _OWN:
-            text = " ".join((getattr(lesson, field) or "").casefold().split()).rstrip(".")
+            text = same_words(getattr(lesson, field))
             if not text:
                 continue
             first = seen.setdefault((field, text), lesson.number)

@@ -4,7 +4,8 @@ and its grouping.
 Only a field that every file had to write may follow: one that could be left out has its meaning
 already, and a file that leaves it out keeps that. A field that is written stands. Nothing is made
 up of what is not there: where a default cannot be worked out, the field stays away and the schema
-asks for it.
+asks for it. In which grouping a part was made another lesson may say; so a step that goes over it,
+where no grouping is written before, is `as made`, and the model finds out which.
 """
 
 from __future__ import annotations
@@ -21,9 +22,10 @@ _NUMBER = re.compile(r"lesson-([1-9][0-9]?)\.md\Z")
 _BY_WHAT_IT_DOES = {"joins": "join", "develops": "develop", "makes": "make",
                     "shows": "look and talk"}  # fmt: skip
 """The kind of a step by what it does to the dance, the first that it does."""
-_WHO_LOOKS = {"alone": "yourself", "pairs": "another pair", "half class": "half the class",
-              "whole class": "whole class"}  # fmt: skip
-_LOOKING = ("look and talk", "show")
+_WHO_LOOKS = {"alone": "yourself", "as made": "yourself", "pairs": "another pair",
+              "half class": "half the class", "whole class": "whole class"}  # fmt: skip
+LOOKING = ("look and talk", "show")
+AS_MADE = "as made"
 
 
 def lesson_in_full(data: Any, file: str) -> Any:
@@ -48,17 +50,27 @@ def lesson_in_full(data: Any, file: str) -> Any:
 def _steps(steps: Sequence[Data], *, first: bool) -> list[dict[str, Any]]:
     """Each step in full; `first` where this is the first lesson, which has nothing to recall."""
     full: list[dict[str, Any]] = []
-    stays = "alone"
+    stays, written, here = "alone", False, set[Any]()
     for number, own in enumerate(steps):
         step = dict(own)
         last = number == len(steps) - 1
         phase = step.setdefault("phase", _phase(own, number, last=last, first_lesson=first))
+        written = written or "grouping" in own
         if "grouping" not in own:
-            step["grouping"] = "alone" if number == 0 or phase == "cool-down" else stays
+            goes_over = not written and not here.issuperset(_named(own, "dances", "shows"))
+            usual = AS_MADE if goes_over else stays
+            step["grouping"] = "alone" if number == 0 or phase == "cool-down" else usual
+        here.update(_named(own, "makes", "develops"))
         # a word that is none is told of where it stands, and nowhere else
         stays = step["grouping"] if step["grouping"] in _groupings() else stays
         full.append(step)
     return full
+
+
+def _named(step: Data, *fields: str) -> list[Any]:
+    """What a step names in lists; nothing of what is no list of names."""
+    found = [step[field] for field in fields if isinstance(step.get(field), list)]
+    return [name for names in found for name in names if isinstance(name, str)]
 
 
 @cache
@@ -75,10 +87,13 @@ def _phase(step: Data, number: int, *, last: bool, first_lesson: bool) -> str:
 
 
 def _who_looks(steps: Sequence[Data]) -> str:
-    looks = next((step for step in steps if step.get("phase") in _LOOKING), {})
+    looks = next((step for step in steps if step.get("phase") in LOOKING), {})
     grouping = looks.get("grouping")
-    if not isinstance(grouping, str):
-        return ""
+    return who_looks(grouping) if isinstance(grouping, str) else ""
+
+
+def who_looks(grouping: str) -> str:
+    """Who looks, by the grouping of the step in which they do."""
     return _WHO_LOOKS.get(grouping, "another group")
 
 

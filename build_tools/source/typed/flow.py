@@ -1,4 +1,8 @@
-"""A list or fields between brackets, read by its shape: a comma may stand in a text of fields."""
+"""A list or fields between brackets, read by its shape: a comma may stand in a text of fields.
+
+A list of texts with a semicolon between two of them is parted by semicolons, as it is without
+brackets; what stands in brackets within a text belongs together.
+"""
 
 from __future__ import annotations
 
@@ -93,6 +97,7 @@ class _Reader:
     ) -> list[Any]:
         self.at += 1
         held: list[Any] = []
+        between = ";" if each.takes == "text" and self._semicolons(closer) else ","
         while self._more(closer):
             self.placed((*path, len(held)), self.at)
             one = _FLOW_KEY.match(self.text, self.at)
@@ -101,10 +106,11 @@ class _Reader:
                 self._entry(held[-1], each, name, (*path, len(held) - 1), depth, f",{closer}")
             else:
                 before = self.at
-                held.append(self.value(each, name, (*path, len(held)), depth + 1, f",{closer}"))
+                ends = f"{between}{closer}"
+                held.append(self.value(each, name, (*path, len(held)), depth + 1, ends))
                 if self.at == before:
                     self.at += 1  # a bracket where none belongs
-            self._comma()
+            self._comma(between)
         return held
 
     def _fields(
@@ -222,10 +228,24 @@ class _Reader:
             return False
         return True
 
-    def _comma(self) -> None:
+    def _comma(self, sign: str = ",") -> None:
         self._space()
-        if self.text[self.at : self.at + 1] == ",":
+        if self.text[self.at : self.at + 1] == sign:
             self.at += 1
+
+    def _semicolons(self, closer: str) -> bool:
+        """Whether a semicolon stands between two texts of the list that was just opened.
+
+        Where one begins with a quotation mark, somebody parts them as YAML does, by commas.
+        """
+        at, found = self.at, ","
+        while found == ",":
+            at = _SPACE.match(self.text, at).end()  # type: ignore[union-attr]
+            if self.text[at : at + 1] in ('"', "'"):
+                return False
+            at = self._end_of_words(at, f",;{closer}")
+            found, at = self.text[at : at + 1], at + 1
+        return found == ";"
 
     def _space(self) -> None:
         self.at = _SPACE.match(self.text, self.at).end()  # type: ignore[union-attr]

@@ -44,6 +44,9 @@ def test_names(items: list[str]) -> None:
         ("answers: it bends", ["it bends"]),
         ("answers: edges;\n          flat parts", ["edges", "flat parts"]),
         ("answers: [edges, flat parts]", ["edges", "flat parts"]),
+        ("answers: [edges, both; flat parts, each]", ["edges, both", "flat parts, each"]),
+        ("answers: [edges (two, flat), folds]", ["edges (two, flat)", "folds"]),
+        ("answers: [my friend's edge, both; folds]", ["my friend's edge, both", "folds"]),
         ('answers: "1: edges; 2: folds"', ["1: edges", "2: folds"]),
         ("answers: 1: edges; 2: folds", ["1: edges", "2: folds"]),
     ],
@@ -56,6 +59,17 @@ def test_answers_as_they_are_typed(typed: str, read: list[str]) -> None:
     made = tidied("lesson-1.md", text.encode())
     assert isinstance(made, Tidied)
     assert "; ".join(read) in made.text
+
+
+@pytest.mark.parametrize("answers", ["[edges (flat), folds]", '["edges; both", folds]'])
+def test_brackets_that_yaml_reads_as_they_are_meant_are_read_by_yaml(answers: str) -> None:
+    line = f"      answers: {answers}"
+    found = read_markdown(
+        "lesson-1.md", with_lines(LESSON, "question: How many folds did you see?", line).encode()
+    )
+    assert isinstance(found, Document)
+    assert found.kind is None
+    assert len(found.data["look_and_talk"]["questions"][0]["answers"]) == 2
 
 
 def test_answers_with_commas_alone_could_be_one_or_more_and_are_told() -> None:

@@ -1,0 +1,55 @@
+"""Each lesson has steps of its own.
+
+A lesson is often begun as a copy of another. Where most of its steps are still those, the unit has
+a lesson more than it teaches, and a class does the same morning twice.
+
+Bad:
+    lesson 1: steps: [{does: Walk, task: Walk., …}, {does: Fold, task: Fold., …},
+        {does: Sink, task: Sink., …}]
+    lesson 2: steps: [{does: Walk, task: Walk., …}, {does: Fold, task: Fold., …},
+        {does: Sink, task: Sink., …}]
+Good:
+    lesson 1: steps: [{does: Walk, task: Walk., …}, {does: Fold, task: Fold., …},
+        {does: Sink, task: Sink., …}]
+    lesson 2: steps: [{does: Walk, task: Walk., …}, {does: Open, task: Open., …},
+        {does: Drift, task: Drift., …}]
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from build_tools.model.lesson import Lesson
+from build_tools.model.same_words import same_words
+from build_tools.model.unit import Unit
+from build_tools.problem import Grade
+from build_tools.rules.rule import Finding
+
+GRADE: Grade = "question"
+SOURCE = "common practice, no source"
+NEEDS = ("lesson-numbers-broken",)
+
+_FEWEST = 3
+"""A warm-up and a cool-down may well come again."""
+
+
+def check(unit: Unit) -> Iterator[Finding]:
+    """Yield a finding for each lesson most of whose steps are those of an earlier one."""
+    for n, lesson in enumerate(unit.lessons):
+        for earlier in unit.lessons[:n]:
+            own, theirs = _steps(lesson), set(_steps(earlier))
+            many = sum(step in theirs for step in own)
+            if many >= _FEWEST and 2 * many > len(own):
+                yield Finding(
+                    lesson.file,
+                    ("title",),
+                    f"lesson {lesson.number} is a copy of lesson {earlier.number}: {many} of its "
+                    f"{len(own)} steps are the same, word for word, and the unit has "
+                    f"{len(unit.lessons)} lessons with it",
+                    "write in it what is new, or move its file out of the unit",
+                )
+                break
+
+
+def _steps(lesson: Lesson) -> list[tuple[str, str]]:
+    return [(same_words(step.does), same_words(step.task)) for step in lesson.steps]
