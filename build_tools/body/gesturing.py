@@ -10,6 +10,8 @@ from build_tools.body.pose import Arm, Pose, Trunk, both_arms, both_feet, mirror
 from build_tools.body.shapes import balanced, shape, with_arms
 
 _MIDDLE_HIPS = 0.86
+AT_THE_HEAD = {"lips": "hush", "ear": "listen"}
+"""A part of the head to which one hand goes, and the arms that it takes."""
 
 
 def gesture(move: Move) -> Keys:
@@ -71,6 +73,8 @@ def pulled_away(move: Move) -> bool:
 def _part(move: Move, pose: Pose) -> Pose:
     """The pose with the leading part doing the most of it."""
     part, trunk, high = move.part, pose.trunk, move.end == "high"
+    if part in AT_THE_HEAD:
+        return with_arms(pose, AT_THE_HEAD[part])
     if part in ("hand", "arm", "elbow") and move.one_side:
         pose = replace(pose, left_arm=Arm())
     if part == "elbow":
@@ -182,9 +186,9 @@ def _rock(move: Move) -> Pose:
 
 
 def _swayed(move: Move) -> Pose:
-    """The weight over one foot, and both feet on the floor."""
-    pose = with_arms(stance(move.end), "low-side")
-    pose = both_feet(pose, lambda foot: replace(foot, across=0.13))
+    """The weight over one foot, both feet on the floor, the arms as they hang: it is small."""
+    pose = with_arms(stance(move.end), "rest")
+    pose = both_feet(pose, lambda foot: replace(foot, across=0.11))
     if move.direction in ("forwards", "backwards"):
         tip = 10.0 if move.direction == "forwards" else -6.0
         return balanced(replace(pose, trunk=replace(pose.trunk, tip=tip)))
@@ -209,6 +213,9 @@ def _held(move: Move) -> Pose:
     level, manner = move.end, move.manner
     if manner == "tall" and level == "low":
         manner = "curled"
+    if move.part in AT_THE_HEAD and manner is None:
+        stood = {"low": "crouch", "middle": "soft", "high": "stand"}[level]
+        return shape(stood, AT_THE_HEAD[move.part])
     if manner is None and level == "low":
         manner = "curled" if move.size == "small" else "low"
     if manner == "curled":

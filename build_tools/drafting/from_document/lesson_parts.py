@@ -31,7 +31,7 @@ _WORD = 40
 _LOOK = re.compile(r"(?P<who>.+?)\. They look at (?P<at>.+)\.")
 _SHORT_OF_TIME = re.compile(
     r" (?=That (?:is steps? [\d, and]+: (?:it saves|they save)|saves) \w+ minutes?\b"
-    r"|If you run short after that, )"
+    r"|If you run short after that, |If you know it before you start, take )"
 )
 """What the page adds to the author's line on short time."""
 _JOURNEY = re.compile(

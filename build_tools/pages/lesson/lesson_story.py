@@ -32,11 +32,16 @@ class StoryView:
 
 
 def story_of(unit: Unit, lesson: Lesson) -> StoryView | None:
-    """The story so far, or None where there is nothing to tell."""
-    lines = tuple(
-        _journey_in_words(journey, lesson.number)
-        for journey in journeys(unit)
-        if _changed_today(unit, lesson, journey.motif)
+    """The story so far, or None where there is nothing to tell, as there is of a first lesson."""
+    first = lesson is unit.lessons[0]
+    lines = (
+        ()
+        if first
+        else tuple(
+            _journey_in_words(journey, lesson.number)
+            for journey in journeys(unit)
+            if _changed_today(unit, lesson, journey.motif)
+        )
     )
     view = StoryView(
         so_far=lesson.story_so_far,

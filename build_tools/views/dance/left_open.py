@@ -8,7 +8,8 @@ blank that knows the move it varies (`Action.theme`), so that it can be drawn fa
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+import re
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from functools import lru_cache
 from typing import Any
@@ -17,6 +18,8 @@ from build_tools.model.dance import Action, Dance, Development
 from build_tools.movement.development import actions_of, develop, is_left_to_pupils
 from build_tools.movement.devices import OWN
 
+_WAY = re.compile(r"\b(?:up|down|forwards|backwards|sideways)\b")
+"""A way that an option names."""
 OPEN = "open"
 """The kind of an action that pupils decide: it has counts and nothing else."""
 _MANNER: Mapping[str, Mapping[str, Any]] = {
@@ -41,7 +44,12 @@ def drawn_actions(dance: Dance, name: str) -> tuple[Action, ...]:
     before = drawn_actions(dance, development.of)
     if is_left_to_pupils(development):
         return tuple(
-            _left(action, development.device, _if_not(dance, development))
+            _left(
+                action,
+                development.device,
+                _if_not(dance, development),
+                options_of(dance, development.name),
+            )
             if not development.only or n in development.only
             else action
             for n, action in enumerate(before, start=1)
@@ -77,13 +85,20 @@ def _themes(actions: tuple[Action, ...]) -> tuple[Action, ...]:
     return tuple(action.theme or action for action in actions)
 
 
+def options_of(dance: Dance, name: str) -> tuple[str, ...]:
+    """What a development that is left to pupils may be changed to, in the author's words."""
+    development = dance.developments.get(name)
+    choice = dance.choices.get(development.choice or "") if development else None
+    return choice.options if choice else ()
+
+
 def _if_not(dance: Dance, development: Development) -> str:
     """What is danced where nothing is chosen, as the unit says it."""
     choice = dance.choices.get(development.choice or "")
     return choice.if_not.strip().rstrip(".").lower() if choice else ""
 
 
-def _left(action: Action, device: str, if_not: str) -> Action:
+def _left(action: Action, device: str, if_not: str, options: Sequence[str]) -> Action:
     """An action as far as it is still known where pupils decide what `device` changes.
 
     A picture needs some part of the body, and shows the one that the unit has if none is chosen.
@@ -95,6 +110,9 @@ def _left(action: Action, device: str, if_not: str) -> Action:
     manner = dict(_MANNER[device])
     if "body_part" in manner:
         manner["body_part"] = if_not or None
+        if any(_WAY.search(option) for option in options):
+            # shoulders go up where hands go down: the way is the part's own
+            manner["direction"] = None
     manner["chosen"] = action.chosen | manner.get("chosen", frozenset())
     return replace(action, **manner)
 

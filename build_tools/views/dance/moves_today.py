@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
@@ -26,7 +27,7 @@ from build_tools.views.words.plain_words import (
     name_in_words,
     way_in_words,
 )
-from build_tools.views.words.punctuation import sentence
+from build_tools.views.words.punctuation import quoted, sentence
 from build_tools.views.words.sections_called import called
 
 _KINDS = {
@@ -46,6 +47,16 @@ _FEEL = {
     "free": N_("free"),
     "bound": N_("held back"),
 }
+
+
+_EVERYONE = re.compile(r"everyone(?P<how>(?:[,:]? .+)?)")
+"""Who dances, in the author's words, and how they do it."""
+_SO_OFTEN = (
+    N_("everyone dances {what}"),
+    N_("everyone dances {what} twice"),
+    N_("everyone dances {what} three times"),
+    N_("everyone dances {what} four times"),
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -175,12 +186,40 @@ def feel_in_words(dynamics: tuple[str, ...]) -> str:
 def _part(dance: Dance, section: Section, starts_told: bool) -> PartToday:
     danced = []
     for one in parts_over_counts(dance, section).passages:
-        said = _said(one.passage, dance.sides, starts_told)
+        all_dance = _all_dance(one.passage)
+        said = all_dance or _said(one.passage, dance.sides, starts_told)
         if section.counts is not None:
             first, last = figures(one.start + 1), figures(one.end)
-            said = _("Counts {first} to {last}, {what}", first=first, last=last, what=said)
+            said = (
+                _("Counts {first} to {last}: {what}", first=first, last=last, what=said)
+                if all_dance
+                else _("Counts {first} to {last}, {what}", first=first, last=last, what=said)
+            )
         danced.append(said)
-    return PartToday(section.letter, called(section), tuple(danced), section.sound.what)
+    return PartToday(section.letter, _heading(section), tuple(danced), section.sound.what)
+
+
+def _heading(section: Section) -> str:
+    """How it is called; of a changed return what its sign stands for is told too."""
+    if section.returns is None or not section.name:
+        return called(section)
+    return _(
+        "{letter}, {part} changed: {name}",
+        letter=section.letter,
+        part=section.returns,
+        name=section.name,
+    )
+
+
+def _all_dance(passage: Passage) -> str:
+    """A whole sentence where everyone dances one thing: everyone dances “sheep” twice."""
+    found = _EVERYONE.fullmatch(passage.who or "")
+    names = list(dict.fromkeys(passage.what))
+    often = passage.times <= len(_SO_OFTEN) and not passage.swap and passage.fit == "unison"
+    if found is None or len(names) > 1 or not often:
+        return ""
+    how = _SO_OFTEN[passage.times - 1]
+    return _(how, what=quoted(name_in_words(names[0]))) + found["how"]
 
 
 def _said(passage: Passage, sides: Mapping[str, str], starts_told: bool) -> str:

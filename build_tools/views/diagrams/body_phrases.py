@@ -55,6 +55,8 @@ GESTURES = {
     "lean": N_("lean, the feet still"),
 }
 PARTS = {
+    "lips": N_("one finger goes to the lips"),
+    "ear": N_("one hand goes behind the ear"),
     "elbow": N_("elbows out to the sides"),
     "shoulder": N_("shoulders lift"),
     "head": N_("the head moves"),
@@ -83,6 +85,11 @@ SHAPES = {
     "crouched": N_("crouched"),
     "standing": N_("standing"),
 }
+AT_THE_HEAD = {
+    "lips": N_("a finger to the lips"),
+    "ear": N_("a hand behind one ear"),
+}
+"""What is held where one hand is at the head, standing or sitting."""
 HALF_HIGH = {
     "tall": N_("the knees bent, arms round you"),
     "curled": N_("the knees and back bent, arms round you"),

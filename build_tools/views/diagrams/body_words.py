@@ -74,6 +74,8 @@ def _doing(done: Moved) -> str:
         return _("still, in the same shape")
     if "size" in move.chosen:
         return _("still, in a bigger or smaller shape")
+    if move.part in phrases.AT_THE_HEAD and move.manner is None:
+        return _("still, {shape}", shape=_(phrases.AT_THE_HEAD[move.part]))
     held = _held(move)
     if done.body != "standing":
         held = phrases.SEATED.get(held, held)
@@ -222,7 +224,7 @@ def _transfer(done: Moved) -> str:
     if weight_aside(move):
         way = _way(move) or _("to the right")
         if move.size == "small" and stood:
-            return _("sway {way}, both feet on the floor", way=way)
+            return _("a small sway {way}, both feet on the floor", way=way)
         if stood:
             return _("lean {way}, on to one foot", way=way)
         return _("lean {way}, on to one hip", way=way)

@@ -12,7 +12,7 @@ from build_tools.views.words.punctuation import capital
 def as_in_steps(told: Sequence[tuple[str | None, int]], *, more: bool = False) -> str:
     """Every step that told one of the ways, those of a changed return apart.
 
-    `told` is for each way the letter of its changed return, if it has to be told apart, and its
+    `told` is for each way what its changed return is called, if it has to be told apart, and its
     step. With `more`, the step tells ways of its own, which follow.
     """
     plain = {step for letter, step in told if letter is None}

@@ -21,6 +21,7 @@ from build_tools.views.words.beat_in_phrases import made_in_words
 from build_tools.views.words.deeds_of_sound import OwnWords
 from build_tools.views.words.plain_words import seconds_in_words
 from build_tools.views.words.punctuation import sentence
+from build_tools.views.words.sections_called import in_short
 from build_tools.views.words.sounds_to_make import made_in_seconds
 
 _FEWEST_IN_A_RUN = 2
@@ -95,11 +96,12 @@ def parts_in_a_run(dance: Dance, letters: tuple[str, ...]) -> tuple[Stretch, ...
         beside, sign = joins[0]
         at_each = _("At each join") + beside
         return (Stretch(_("Each part"), parts[0]), Stretch(at_each, sign))
-    told = [Stretch(letters[0], parts[0])]
+    told = [Stretch(in_short(dance, letters[0]), parts[0])]
     for letter, join, part in zip(letters[1:], joins, parts[1:], strict=True):
         if join:
-            told.append(Stretch(_("To {part}", part=letter) + join[0], join[1], is_join=True))
-        told.append(Stretch(letter, part))
+            to = _("To {part}", part=in_short(dance, letter))
+            told.append(Stretch(to + join[0], join[1], is_join=True))
+        told.append(Stretch(in_short(dance, letter), part))
     return tuple(told)
 
 
@@ -136,7 +138,7 @@ def _join(dance: Dance, before: str, after: str) -> tuple[str, str] | tuple[()]:
 def _beside(made: str) -> str:
     """What is sounded meanwhile, in brackets: (four taps, no sound for four), (two eights)."""
     lines = [f"{one[:1].lower()}{one[1:]}" for one in made.rstrip(".").split(". ") if one]
-    taps = re.compile(r"tap (?=[\w ]* eights?$)")
+    taps = re.compile(r"(?:tap|pat) (?=[\w ]* (?:eights?|beats)$)")
     return f" ({', '.join(taps.sub('', one) for one in lines)})" if lines else ""
 
 

@@ -18,7 +18,7 @@ from build_tools.views.dance.timeline import Sounding, joined_sounding, section_
 from build_tools.views.lesson.beat_of_parts import made_over
 from build_tools.views.lesson.one_thing_at_a_time import one_thing_at_a_time
 
-_PLAIN = re.compile(r"Tap (?!on \d)(?:[\w ]+|(?:softly )?on each count for [\w ]+)\.")
+_PLAIN = re.compile(r"(?:Tap|Pat) (?!on \d)(?:[\w ]+|(?:softly )?on each count for [\w ]+)\.")
 """All that is sounded is the beat."""
 _PRACTISED = frozenset({"beat", "soft beat", "voice", "recording"})
 """Sounds to which moves are practised before they are put together."""

@@ -117,7 +117,11 @@ def looked_for_last_time(talk: LookAndTalk) -> str:
     what = talk.looking_for.strip()
     if "?" in what:
         return _("Last time you looked: {what}", what=sentence(what))
-    return _("Last time you looked for {what}.", what=small(what.rstrip(".!")))
+    inside = small(what.rstrip(".!"))
+    if inside[:1].isupper():
+        # a name keeps its capital, and so nothing is lost where it is none
+        return _("Last time you looked for this: {what}", what=sentence(what))
+    return _("Last time you looked for {what}.", what=inside)
 
 
 def never_did(unit: Unit, lesson: Lesson) -> str:
@@ -236,7 +240,10 @@ def _left_out(lesson: Lesson, named: frozenset[int], meant: frozenset[int]) -> s
 
 
 def _later(lesson: Lesson, named: frozenset[int]) -> str:
-    """What can still be shortened by a teacher who notices after that."""
+    """What else can be shortened: by a teacher who notices after that, else only beforehand.
+
+    Where the author's line is about a late step, the earlier ones are over by then.
+    """
     still = [one for one in can_be_shortened(lesson) if one.step not in named]
     given = [
         _("{number} off step {step}", step=one.step, number=one.minutes)
@@ -246,4 +253,7 @@ def _later(lesson: Lesson, named: frozenset[int]) -> str:
     ]
     if not given:
         return ""
+    waits = {n for n, step in enumerate(lesson.steps, start=1) if step.can_wait}
+    if any(one.step < min(named | waits, default=0) for one in still):
+        return " " + _("If you know it before you start, take {steps}.", steps=listed(given))
     return " " + _("If you run short after that, take {steps}.", steps=listed(given))

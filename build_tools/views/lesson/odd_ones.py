@@ -8,10 +8,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
+from functools import lru_cache
 
-from build_tools.model.dance import Groups, Section
+from build_tools.model.dance import Dance, Groups, Section
 from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
+from build_tools.movement.development import actions_of
+from build_tools.views.dance.parts_named import motifs_in
 from build_tools.views.lesson.later_parts import said_by_now
 from build_tools.views.words.punctuation import capital
 
@@ -50,6 +53,29 @@ def said_by_the_author(unit: Unit, lesson: Lesson, size: int) -> str | None:
     found = (said_of(size, (text,)) for text in texts)
     held = (said_by_now(unit, lesson.number, said) for said in found if said)
     return next((said for said in held if said), None)
+
+
+def holds_in(dance: Dance, section: Section, said: str) -> bool:
+    """Whether what is `said` of a group is of this section too.
+
+    "5 beats with 1" is of the part in which the beat runs along the row, dancer by dancer. It is
+    no use where all beat at once, or where nobody beats.
+    """
+    named = {word for word in _words_of_moves(dance) if re.search(rf"\b{word}(?:e?s)?\b", said)}
+    if not named:
+        return True
+    roles = section.groups.roles.values() if section.groups else ()
+    if roles:
+        return any(len(places) == 1 for places in roles)
+    danced = motifs_in(dance, (section.letter,))
+    return any(one.word in named for name in danced for one in actions_of(dance, name))
+
+
+@lru_cache(maxsize=16)
+def _words_of_moves(dance: Dance) -> frozenset[str]:
+    """What moves are called by one word of small letters, as it stands in a sentence."""
+    called = (one.word for motif in dance.motifs.values() for one in motif.actions)
+    return frozenset(word for word in called if word and word.isalpha())
 
 
 def last_dances_alone(section: Section, size: int) -> bool:

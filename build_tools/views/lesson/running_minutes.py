@@ -14,6 +14,8 @@ from collections.abc import Sequence
 from build_tools.model.dance import Dance, Motif
 from build_tools.model.lesson import Lesson, Step
 from build_tools.page_words.words import N_, _
+from build_tools.views.words.plain_words import listed
+from build_tools.views.words.punctuation import small
 
 LEAST_MINUTES = 3
 """A shorter step is over before it can be divided."""
@@ -41,6 +43,10 @@ _IN_SIDES = re.compile(
 """The class works in two sides, one after the other."""
 _MINUTES_FOR_TWO_EACH = 6
 """In fewer, two sides have a go each. Common practice, no source."""
+_MINUTES_TO_SHOW, _MINUTES_TO_SHOW_WHAT_IS_GIVEN = 5, 6
+"""In fewer, the last minute is wanted for dancing: of what is theirs there is more to see, of what
+is given more to learn. Common practice, no source."""
+_OPENING_WORDS = re.compile(r"[^.,;:]+")
 _WHO = {
     "alone": N_("each pupil"),
     "pairs": N_("each pair"),
@@ -75,7 +81,9 @@ def run_in_words(dance: Dance, lesson: Lesson, index: int, helps: Sequence[str] 
     goes_told = _tells_goes(step, helps)
     if step.phase == "explore":
         if _number_of_goes(step, helps):
-            return _("Between goes, name one thing that you saw, and let everyone try that.")
+            return _(
+                "Half way through the goes, name one thing that you saw, and let everyone try that."
+            )
         return _(
             "Let them try for most of the time. Stop twice: name one thing that you saw, "
             "and let everyone try that."
@@ -100,7 +108,9 @@ def _making(dance: Dance, step: Step, *, shown_next: bool, goes_told: bool) -> s
     if any(_improvised(dance, name) for name in step.makes):
         return _playing(step, goes_told=goes_told)
     limited = _HOW_OFTEN.search(step.task) is not None
-    at_last = () if shown_next or limited else (_(_AT_LAST[step.grouping]),)
+    least = _MINUTES_TO_SHOW if _is_their_own(dance, step) else _MINUTES_TO_SHOW_WHAT_IS_GIVEN
+    unshown = shown_next or limited or step.minutes < least
+    at_last = () if unshown else (_(_AT_LAST[step.grouping]),)
     if goes_told and not limited:
         return _in_its_order(dance, step)
     if step.settles and all(dance.choices[name].by == "class" for name in step.settles):
@@ -113,10 +123,18 @@ def _making(dance: Dance, step: Step, *, shown_next: bool, goes_told: bool) -> s
         who = _(_WHO[step.grouping])
         if limited:
             return _(
-                "First {who} tries, only as often as the task says. Then say “Keep one”, and they "
+                "First {who} tries, only as often as Pupils says. Then say “Keep one”, and they "
                 "dance the one they kept once.",
                 who=who,
             )
+        if what := _one_thing_open(dance, step):
+            tried = _(
+                "For about half the time, {who} tries out one thing: {what}. Then say “Keep one”. "
+                "Now they dance all of it with the one they kept, a few times, until they know it.",
+                who=who,
+                what=what,
+            )
+            return " ".join([tried, *at_last])
         tried = _(
             "For about half the time, {who} tries ways of doing it. Then say “Keep one”. "
             "Now they dance the one they kept a few times, until they know it.",
@@ -127,7 +145,7 @@ def _making(dance: Dance, step: Step, *, shown_next: bool, goes_told: bool) -> s
     if limited:
         slowly = _(
             "Take it a piece at a time, slowly and with no counts; then as it is danced, only as "
-            "often as the task says."
+            "often as Pupils says."
         )
         return f"{given} {slowly}"
     counted = all(dance.sections[n].kind == "counted" for n in step.makes if n in dance.sections)
@@ -175,9 +193,29 @@ def _in_its_order(dance: Dance, step: Step) -> str | None:
     if not _is_their_own(dance, step):
         return None
     voted = step.settles and all(dance.choices[name].by == "class" for name in step.settles)
-    order = _("Keep to the order of the task; about half the time is for trying.")
+    what = _one_thing_open(dance, step)
+    order = (
+        _(
+            "Keep to the order that Pupils has. About half the time is for trying: {what}.",
+            what=what,
+        )
+        if what
+        else _("Keep to the order that Pupils has. About half the time is for trying.")
+    )
     then = _("Then they vote, and go on.") if voted else _("Then say “Keep one”, and go on.")
     return f"{order} {then}"
+
+
+def _one_thing_open(dance: Dance, step: Step) -> str:
+    """What a step settles, in the author's opening words, where the moves themselves are given.
+
+    A teacher read "tries ways of doing it" of four fixed moves, of which one part was to choose.
+    """
+    moves = [dance.motifs[name] for name in step.makes if name in dance.motifs]
+    if any(one.made_by not in ("teacher", "teacher then pupils") for one in moves):
+        return ""
+    opened = (_OPENING_WORDS.match(dance.choices[name].what.strip()) for name in step.settles)
+    return listed([small(found[0].strip()) for found in opened if found])
 
 
 def _what_is_given(dance: Dance, step: Step) -> str:

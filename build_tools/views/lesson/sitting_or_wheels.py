@@ -27,6 +27,7 @@ from build_tools.views.lesson.notes_read import Explained
 from build_tools.views.lesson.room_beside_chairs import tells_room_beside_chairs
 from build_tools.views.words.plain_words import name_in_words
 from build_tools.views.words.punctuation import capital
+from build_tools.views.words.sections_called import in_short
 from build_tools.views.written.jumps import jump_in
 
 IN_GENERAL = N_(
@@ -87,10 +88,11 @@ def all_seated_ways(
     found: list[SeatedWays] = []
     told: dict[SeatedMove, int] = {}
     said: dict[str, int] = {}
+    called = {letter: in_short(unit.dance, letter) for letter in unit.dance.sections}
     for number, (step, danced) in enumerate(zip(steps, moves, strict=True), start=1):
         met = _met(unit.dance, danced.danced) | dict.fromkeys(map(_written, danced.ways))
         apart = _told_apart(met)
-        ways = _each_word_once([one for one in met if one not in told], apart)
+        ways = _each_word_once([one for one in met if one not in told], apart, called)
         ways += _with_a_look(unit.dance, ways, told, danced.danced)
         ways = _with_motifs(unit.dance, ways, told, danced.danced)
         agree = have_to_agree(unit.dance, danced)
@@ -99,7 +101,8 @@ def all_seated_ways(
         lines = [line for line in holds if line not in said]
         if older := [(apart[one], told[one]) for one in met if one in told]:
             # before the step's own ways, which stand below the lines
-            lines.insert(len(lines) if ways else 0, as_in_steps(older, more=bool(ways)))
+            named = [(letter and called[letter], step) for letter, step in older]
+            lines.insert(len(lines) if ways else 0, as_in_steps(named, more=bool(ways)))
         elif general in holds and general in said:
             lines.insert(0, as_in_steps([(None, said[general])]))
         found.append(
@@ -155,7 +158,9 @@ def _told_apart(met: Mapping[SeatedMove, str | None]) -> dict[SeatedMove, str | 
 
 
 def _each_word_once(
-    ways: Sequence[SeatedMove], apart: Mapping[SeatedMove, str | None]
+    ways: Sequence[SeatedMove],
+    apart: Mapping[SeatedMove, str | None],
+    called: Mapping[str, str],
 ) -> tuple[SeatedMove, ...]:
     """The first way of each word, as a step meets it, and that of a changed return beside it."""
     first: dict[tuple[str, str | None], SeatedMove] = {}
@@ -164,7 +169,7 @@ def _each_word_once(
         named = (
             one
             if letter is None
-            else replace(one, word=_("{move} in {part}", move=one.word, part=letter))
+            else replace(one, word=_("{move} in {part}", move=one.word, part=called[letter]))
         )
         first.setdefault((one.word.casefold(), letter), named)
     return tuple(first.values())

@@ -17,6 +17,7 @@ from build_tools.movement.counts import seconds
 from build_tools.movement.whole import transition_between
 from build_tools.page_words.words import N_, _
 from build_tools.views.dance.order_danced import WHOLE
+from build_tools.views.dance.timeline import section_sounding
 from build_tools.views.lesson.beat_of_parts import (
     Stretch,
     danced_in_order,
@@ -28,16 +29,19 @@ from build_tools.views.lesson.beat_of_step import is_played, made_in_step, tappe
 from build_tools.views.lesson.once_a_lesson import once_a_lesson
 from build_tools.views.lesson.who_starts import starts_in_words
 from build_tools.views.words.pace_said import pace_in_words
-from build_tools.views.words.phrases_counted import counts_in_phrases
+from build_tools.views.words.phrases_counted import counts_in_phrases, number_word
 from build_tools.views.words.plain_words import length_in_words, listed, seconds_in_words
 from build_tools.views.words.punctuation import capital, sentence
+from build_tools.views.words.sections_called import in_short
 
 _MOST_SIGNS = 3
 """More than these are no help in a step: who dances what, and the page of the dance, tell them."""
 _BEAT, _SOUND, _STARTS = N_("Beat"), N_("Sound"), N_("Starts")
 _HOW_FAST = N_("How fast")
-_LONG = 70
-"""Letters of a line that is not told twice on a page."""
+_LONG = {_SOUND: 200}
+_LONG_ELSE = 70
+"""Letters of a line that is not told twice on a page; what sounds where nobody counts is wanted
+where it is done, unless it is very long."""
 
 
 class Told(NamedTuple):
@@ -53,6 +57,16 @@ class Told(NamedTuple):
         return self.words.replace("\n", " ")
 
 
+class _Beat(NamedTuple):
+    """What beat the steps so far had."""
+
+    tapped: str = ""
+    """How the last one is tapped, as `tapped_in_step` has it."""
+    counts: Fraction = Fraction(0)
+    several: bool = False
+    """Whether any had several eights, so that what an eight is was told."""
+
+
 def teachers_parts(unit: Unit, lesson: Lesson, *, in_full: bool) -> tuple[tuple[Told, ...], ...]:
     """For every step its beat or sound, who starts on which count, and the signs of its joins.
 
@@ -65,7 +79,7 @@ def teachers_parts(unit: Unit, lesson: Lesson, *, in_full: bool) -> tuple[tuple[
         return tuple(tuple(_labelled(told)) for told in every)
     before: dict[Told, int] = {}
     known: set[str] = set()
-    found, goes_on = [], ""
+    found, goes_on = [], _Beat()
     for number, (step, told) in enumerate(zip(lesson.steps, every, strict=True), start=1):
         tapped = tapped_in_step(unit.dance, step)
         shorter = [
@@ -73,13 +87,16 @@ def teachers_parts(unit: Unit, lesson: Lesson, *, in_full: bool) -> tuple[tuple[
             for one in told
             if one.label != _BEAT or not _waits_for_the_last(unit, lesson, step)
         ]
-        page = _on_a_page(unit.dance, step, shorter, before, tapped == goes_on)
+        alike = goes_on if tapped and tapped == goes_on.tapped else None
+        page = _on_a_page(unit.dance, step, shorter, before, alike)
         found.append(tuple(_labelled(page)))
         for one in told:
             before.setdefault(one, number)
         if not _waits_for_the_last(unit, lesson, step):
             known |= _sounds_told(unit.dance, step)
-        goes_on = tapped if step.counts else goes_on
+        if step.counts:
+            several = goes_on.several or step.counts > unit.dance.phrase
+            goes_on = _Beat(tapped, step.counts, several)
     return tuple(found)
 
 
@@ -123,17 +140,40 @@ def _in_full(unit: Unit, lesson: Lesson) -> tuple[tuple[Told, ...], ...]:
 
 
 def _on_a_page(
-    dance: Dance, step: Step, told: Sequence[Told], before: Mapping[Told, int], goes_on: bool
+    dance: Dance,
+    step: Step,
+    told: Sequence[Told],
+    before: Mapping[Told, int],
+    goes_on: _Beat | None,
 ) -> Iterator[Told]:
-    """What of a step's lines is told where the lines of earlier steps stand above."""
+    """What of a step's lines is told where the lines of earlier steps stand above.
+
+    `goes_on` is the plain beat of the step before, where this step has the same.
+    """
     for one in told:
-        if one in before and len(one.words) > _LONG:
+        if one in before and len(one.words) > _LONG.get(one.label, _LONG_ELSE):
             yield Told(one.label, _("As in step {number}.", number=before[one]))
-        elif one.label == _BEAT and goes_on and tapped_in_step(dance, step):
-            counted = _counted(dance, step)
-            yield Told(_BEAT, sentence(_("{counts}, as before", counts=counted)))
+        elif one.label == _BEAT and goes_on:
+            yield Told(_BEAT, _goes_on(dance, step, goes_on))
         elif one.label != _STARTS or step.phase != "recall" or step.makes:
             yield one
+
+
+def _goes_on(dance: Dance, step: Step, before: _Beat) -> str:
+    """The plain beat of the step before, for as many counts, or for more or fewer."""
+    counted = _counted(dance, step)
+    if step.counts == before.counts:
+        return sentence(_("{counts}, as before", counts=counted))
+    if step.counts == dance.phrase or before.several:
+        return sentence(_("{counts} now, same speed", counts=counted))
+    return sentence(_("{counts} now{each}, same speed", counts=counted, each=_each(dance, step)))
+
+
+def _each(dance: Dance, step: Step) -> str:
+    """What an eight is, where a teacher first has several; nothing where a few beats are over."""
+    if (step.counts or Fraction(0)) % dance.phrase:
+        return ""
+    return _(", {number} beats each", number=number_word(dance.phrase))
 
 
 def _told(unit: Unit, lesson: Lesson, step: Step) -> Iterator[Told]:
@@ -182,6 +222,9 @@ def section_of(dance: Dance, step: Step) -> Section | None:
 
 
 def _counted(dance: Dance, step: Step) -> str:
+    """Its counts in phrases; one phrase by its beats, which need no word of the trade."""
+    if step.counts == dance.phrase:
+        return capital(_("{number} beats", number=number_word(dance.phrase)))
     return capital(counts_in_phrases(step.counts or Fraction(0), dance.phrase))
 
 
@@ -191,24 +234,24 @@ def _beat(dance: Dance, step: Step, *, first: bool) -> str:
     if not first or not dance.tempo:
         return made or (sentence(counted) if counted else "")
     long = length_in_words(seconds(step.counts or Fraction(0), dance.tempo))
-    pace = (
-        ""
-        if is_played(dance, step)
-        else _with_pace(made, pace_in_words(dance.tempo), plain=bool(tapped_in_step(dance, step)))
-    )
+    pace = pace_in_words(dance.tempo)
+    if tapped_in_step(dance, step):
+        return _tapped(made[:-1], dance, step, long, pace)
     lasts = (
-        _("about {long}", long=long)
-        if made or not counted
-        else _("{counts}, about {long}", counts=counted, long=long)
+        _("{counts} last about {long}.", counts=counted, long=long)
+        if counted
+        else _("All of it lasts about {long}.", long=long)
     )
-    return f"{capital(lasts)}. {pace or made}".rstrip()
+    said = (lasts, made, "" if is_played(dance, step) else _beat_is(pace))
+    return " ".join(part for part in said if part)
 
 
-def _with_pace(made: str, pace: str, *, plain: bool) -> str:
-    """What is sounded with how fast: tap each, twice a second."""
-    if plain:
-        return _("{beat}, {pace}.", beat=made[:-1], pace=pace)
-    return f"{made} {_beat_is(pace)}".lstrip()
+def _tapped(made: str, dance: Dance, step: Step, long: str, pace: str) -> str:
+    """A plain beat: how many, how long it takes and how fast: tap eight beats, about 4 seconds."""
+    if step.counts == dance.phrase:
+        return _("{beat}, about {long}, {pace}.", beat=made, long=long, pace=pace)
+    each = _each(dance, step)
+    return _("{beat}{each}, about {long}, {pace}.", beat=made, each=each, long=long, pace=pace)
 
 
 def _beat_is(pace: str) -> str:
@@ -216,9 +259,14 @@ def _beat_is(pace: str) -> str:
 
 
 def _sound(dance: Dance, section: Section) -> str:
-    """What is sounded where nobody counts, how long it lasts, and on what it ends."""
-    long = f"{capital(seconds_in_words(section.seconds))}." if section.seconds else ""
-    ends = _("Ends on: {what}", what=sentence(section.ends_on)) if section.ends_on else ""
+    """What is sounded where nobody counts, how long it lasts, and on what it ends.
+
+    Of one sound the length is told with it.
+    """
+    several = len(section_sounding(dance, section).pieces) != 1
+    all_of_it = section.seconds if several else None
+    long = _("In all {long}.", long=seconds_in_words(all_of_it)) if all_of_it else ""
+    ends = _("At the very end: {what}", what=sentence(section.ends_on)) if section.ends_on else ""
     return " ".join(part for part in (long, sound_in_words(dance, section), ends) if part)
 
 
@@ -228,7 +276,11 @@ def _signs(dance: Dance, step: Step) -> tuple[str, ...]:
     for before, after in pairwise(step.joins):
         join = transition_between(dance, before, after)
         if join is not None:
-            pair = _("{before} to {after}", before=before, after=after)
+            pair = _(
+                "{before} to {after}",
+                before=in_short(dance, before),
+                after=in_short(dance, after),
+            )
             found.setdefault(sentence(join.cue), []).append(pair)
     if len(found) > _MOST_SIGNS:
         return ()

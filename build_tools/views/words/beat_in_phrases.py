@@ -131,6 +131,9 @@ def _bybars_heard(
     pieces: Sequence[Piece], phrase: int, own: OwnWords, begun: Begun
 ) -> Iterator[str]:
     bars = bars_heard(pieces, phrase, own)
+    if len(bars) == 1 and (beats := _beats(bars[0], phrase)):
+        yield beats
+        return
     long = _comes_again(bars)
     other = long and any(_words_of(b) != _words_of(bars[n % long]) for n, b in enumerate(bars))
     if other or not own.told:
@@ -237,9 +240,8 @@ def _whole(made: Made, bar: Bar, many: int, phrase: int) -> str | None:
     if list(made.on) != [Fraction(n) for n in range(-(-bar.length // 1))]:
         return None
     if made.deed.taps and whole:
-        taps = _(
-            "{does} {phrases}", does=does, phrases=phrases_in_words(many, phrase, soft=bool(how))
-        )
+        phrases = phrases_in_words(many, phrase, soft=bool(how))
+        taps = _("{does} {phrases}", does=does, phrases=phrases)
         return louder(taps, made, each=many > 1)
     if not whole and (few := for_a_while(made)):
         return few
@@ -250,3 +252,21 @@ def _whole(made: Made, bar: Bar, many: int, phrase: int) -> str | None:
         else _("{does} on each count for {counts}", does=does, counts=length_word(bar.length))
     )
     return louder(told, made, each=many > 1)
+
+
+def _beats(bar: Bar, phrase: int) -> str:
+    """One phrase of taps alone: tap eight beats, for a teacher who would ask what an eight is.
+
+    Empty where it is anything else.
+    """
+    made = bar.made[0]
+    plain = len(bar.made) == 1 and bar.length == phrase and made.deed.taps
+    if not plain or list(made.on) != [Fraction(n) for n in range(phrase)]:
+        return ""
+    does, number = made.deed.does, number_word(phrase)
+    taps = (
+        _("{does} {number} soft beats", does=does, number=number)
+        if made.deed.how
+        else _("{does} {number} beats", does=does, number=number)
+    )
+    return louder(taps, made)

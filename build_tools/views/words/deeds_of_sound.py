@@ -21,6 +21,9 @@ class _Does(NamedTuple):
 
 
 _TAP = _Does(N_("tap"), N_("the class taps"), N_("a player taps"), N_("dancers tap"))
+_PAT = N_("pat")
+"""What the teacher does whose beats the unit pats, on a book or a leg."""
+_PATS = re.compile(r"\bpat(?:s|ted|ting)?\b", re.IGNORECASE)
 _DOES = {
     "beat": _TAP,
     "soft beat": _TAP._replace(how=N_("softly")),
@@ -128,6 +131,8 @@ def deed(sound: str, by: str | None, words: Sequence[str], own: OwnWords, shaker
             how,
             called.endswith(("tap", "taps")),
         )
+    if by in (None, "teacher") and sound in _TAPPED and _PATS.search(own.what):
+        return Deed(_(_PAT), how, taps=True)
     said = _(_by(does, by), shaker=shaker or _("the shaker"))
     return Deed(said, how, sound in _TAPPED and by != "dancers")
 

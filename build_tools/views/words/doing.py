@@ -7,7 +7,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.roles import places_danced
 from build_tools.page_words.words import _, pgettext
 from build_tools.views.dance.parts_over_counts import JOBS, RowSpan
-from build_tools.views.lesson.odd_ones import last_dances_alone, said_of
+from build_tools.views.lesson.odd_ones import holds_in, last_dances_alone, said_of
 from build_tools.views.words.plain_words import listed, name_in_words
 
 
@@ -40,7 +40,8 @@ def odd_group_in_words(unit: Unit, section: Section) -> tuple[str, ...]:
         return ()
     size = groups.size
     lines = []
-    if more := said_of(size + 1, (unit.notes,)):
+    more = said_of(size + 1, (unit.notes,))
+    if more and holds_in(unit.dance, section, more):
         lines.append(more)
     elif section.kind != "improvised":
         danced = places_danced(groups, size + 1)
@@ -54,7 +55,8 @@ def odd_group_in_words(unit: Unit, section: Section) -> tuple[str, ...]:
                 other=same,
             )
         )
-    if size > 2 and (fewer := said_of(size - 1, (unit.notes,))):
+    fewer = said_of(size - 1, (unit.notes,)) if size > 2 else None
+    if fewer and holds_in(unit.dance, section, fewer):
         lines.append(fewer)
     elif size > 2 and last_dances_alone(section, size):
         lines.append(

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from build_tools.model.dance import Dance, Section
 from build_tools.page_words.words import _
+from build_tools.views.words.punctuation import quoted
 
 
 def called(section: Section) -> str:
@@ -30,6 +31,17 @@ def in_a_sentence(section: Section) -> str:
         if section.name.lower().startswith("the ")
         else _("the {name}", name=section.name)
     )
+
+
+def in_short(dance: Dance, letter: str) -> str:
+    """Its letter where a line has no room for more; a changed return by its name: “night”.
+
+    A' is a sign of the trade, and a teacher who is new to it asks what it says.
+    """
+    section = dance.sections[letter]
+    if section.returns is None:
+        return letter
+    return quoted(section.name) if section.name else _("{part} changed", part=section.returns)
 
 
 def called_by(dance: Dance, letter: str) -> str:

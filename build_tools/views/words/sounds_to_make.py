@@ -32,6 +32,8 @@ def made_in_seconds(pieces: Sequence[Piece], *, about: bool, what: str = "") -> 
     own = OwnWords(what)
     lines = [capital(_lasting(one, about=about, own=own, shaker=shaken)) for one in pieces]
     told: list[str] = []
+    if len(set(lines)) > 1 and pieces[-1].sound in _STRUCK:
+        lines[-1] = _("Last, {what}", what=f"{lines[-1][:1].lower()}{lines[-1][1:]}")
     while lines:
         run, times = _repeated(lines)
         told += lines[:run]

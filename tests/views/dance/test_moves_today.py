@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from fractions import Fraction
 from typing import Any
 
@@ -10,10 +11,10 @@ import pytest
 from build_tools.model.dance import Action
 from build_tools.movement.development import actions_of
 from build_tools.movement.effort import EFFORT_ACTIONS
-from build_tools.views.dance.moves_today import danced_today, move_in_words
+from build_tools.views.dance.moves_today import danced_today, move_in_words, parts_of
 from build_tools.views.dance.parts_named import motifs_in
 from build_tools.views.words.plain_words import action_label
-from tests.support.sound_bank import real_bank
+from tests.support.sound_bank import real_bank, whole_bank
 
 
 def lessons() -> list[tuple[str, int]]:
@@ -79,5 +80,15 @@ def test_every_move_and_section_of_the_lesson_is_told_once(slug: str, number: in
             section = unit.dance.sections[part.letter]
             assert len(part.danced) == len(section.danced)
             if section.counts is not None:
-                last = part.danced[-1].removeprefix("Counts ").partition(",")[0].split()[-1]
+                counts = re.match(r"Counts? (?:\S+ to )?([\d /]+)[,:]", part.danced[-1])
+                assert counts is not None
+                last = counts[1]
                 assert Fraction(last) <= section.counts
+
+
+def test_what_everyone_dances_is_a_sentence() -> None:
+    """A teacher read "Counts 1 to 16, sheep: everyone, wherever they look" and saw no meaning."""
+    unit = next(unit for unit in whole_bank().units if unit.slug == "through-the-gap")
+    first, changed = parts_of(unit.dance, ("A", "A'"))
+    assert first.danced[0] == "Counts 1 to 16: everyone dances “sheep” twice, wherever they look"
+    assert changed.called == "A', A changed: night"

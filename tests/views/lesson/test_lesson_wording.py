@@ -8,7 +8,7 @@ import pytest
 
 from build_tools.views.lesson.lesson_wording import looked_for_last_time, trouble_in_words
 from build_tools.views.words.punctuation import small, stopped
-from tests.support.sound_bank import real_unit
+from tests.support.sound_bank import real_unit, whole_bank
 
 LESSON = real_unit().lessons[0]
 TALK = LESSON.look_and_talk
@@ -19,7 +19,8 @@ TALK = LESSON.look_and_talk
     [
         ("still feet", "Last time you looked for still feet."),
         ("A push from the feet.", "Last time you looked for a push from the feet."),
-        ("Newton's push", "Last time you looked for Newton's push."),
+        ("Newton's push", "Last time you looked for this: Newton's push."),
+        ("Landings as soft as wool.", "Last time you looked for this: Landings as soft as wool."),
         ("Is the clump still? (2 counts)", "Last time you looked: Is the clump still? (2 counts)."),
         ("who grows, one by one?", "Last time you looked: Who grows, one by one?"),
     ],
@@ -46,3 +47,16 @@ def test_leaving_out_exploring_is_the_step_that_explores() -> None:
     (said,) = (text for _, text in trouble_in_words(lesson) if "Leave out exploring" in text)
     assert f"step {explores[0]}: it saves" in said
     assert f"off step {explores[0]}" not in said
+
+
+def test_steps_that_are_over_are_shortened_beforehand_or_not_at_all() -> None:
+    """A teacher who saw in step 7 that time was short read of five steps that were over."""
+    unit = next(one for one in whole_bank().units if one.slug == "magnets")
+    steps = tuple(replace(one, can_wait=False) for one in unit.lessons[0].steps)
+    lesson = replace(unit.lessons[0], steps=steps)
+    late = replace(lesson, trouble={"short_of_time": "Rehearse it once."})
+    ((_, said),) = trouble_in_words(late)
+    assert "If you know it before you start, take" in said
+    early = replace(lesson, trouble={"short_of_time": "Leave out step 2."})
+    ((_, said),) = trouble_in_words(early)
+    assert "If you run short after that, take" in said

@@ -186,7 +186,7 @@ def test_where_the_task_limits_the_goes_no_more_are_asked_for() -> None:
 
     assert "a few times" in said("Try both lower, both taller, one of each. Choose.")
     for limited in ("Try each way once each. Choose.", "Try both; rest; once more."):
-        assert "only as often as the task says" in said(limited)
+        assert "only as often as Pupils says" in said(limited)
         assert "a few times" not in said(limited)
         assert "In the last minute" not in said(limited)
 
@@ -197,3 +197,26 @@ def test_moves_that_are_given_may_still_be_done_in_ones_own_way() -> None:
         own = {name for name, one in unit.dance.motifs.items() if one.made_by != "teacher"}
         for made, said in run_lines(unit):
             assert not (own & set(made) and "nothing to invent" in said), (unit.slug, made)
+
+
+def test_what_is_open_is_named_where_the_moves_are_given() -> None:
+    """A teacher read "tries ways of doing it" of four fixed moves with one part to choose."""
+    unit = next(unit for unit in whole_bank().units if unit.slug == "kite-and-string")
+    lesson = unit.lessons[0]
+    index = next(n for n, step in enumerate(lesson.steps) if "kite" in step.makes)
+    said = run_in_words(unit.dance, lesson, index) or ""
+    assert "tries out one thing: the part of the body that the string is tied to." in said
+
+
+def test_the_last_minute_of_a_short_step_is_for_dancing() -> None:
+    unit = next(unit for unit in whole_bank().units if unit.slug == "kite-and-string")
+    lesson = unit.lessons[0]
+    index = next(n for n, step in enumerate(lesson.steps) if "A" in step.makes)
+    step = lesson.steps[index]
+
+    def said(minutes: int) -> str:
+        steps = (*lesson.steps[:index], replace(step, minutes=minutes), *lesson.steps[index + 1 :])
+        return run_in_words(unit.dance, replace(lesson, steps=steps), index) or ""
+
+    assert "In the last minute" not in said(4)
+    assert "In the last minute" in said(7)

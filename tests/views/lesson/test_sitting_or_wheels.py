@@ -175,8 +175,8 @@ def test_a_step_leads_to_the_steps_that_hold_the_words_of_each_of_its_moves() ->
 def test_a_run_tells_the_ways_of_the_changed_return_as_well() -> None:
     run = {one.word: one.wheels for one in ways_of("leaving", 6)[2].moves}
     made = {one.word: one.wheels for one in ways_of("leaving", 5)[2].moves}
-    assert run["sling in A'"] == made["sling"] != run["sling"]
-    assert any("in A', as in step 3" in line for line in ways_of("leaving", 5)[4].lines)
+    assert run["sling in “the hook”"] == made["sling"] != run["sling"]
+    assert any("in “the hook”, as in step 3" in line for line in ways_of("leaving", 5)[4].lines)
 
 
 def test_nobody_is_asked_to_wheel_backwards_without_a_look() -> None:

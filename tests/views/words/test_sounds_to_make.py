@@ -20,7 +20,7 @@ def test_where_nothing_is_counted_each_sound_is_told_with_its_seconds() -> None:
     told = made_in_seconds(pieces_of(shaken, still, taps), about=True)
     assert told == (
         "Shake the shaker for about 15 seconds. No sound for about 4 seconds. "
-        "Tap softly 8 times, one a second."
+        "Last, tap softly 8 times, one a second."
     )
     bell = Heard("bell", seconds=8, by="teacher")
     assert made_in_seconds(pieces_of(bell), about=False) == ("Ring the bell for 8 seconds.")
