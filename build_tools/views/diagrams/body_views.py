@@ -27,7 +27,7 @@ def view_of(done: Moved) -> float:
         return -SIDE if move.left else SIDE
     if "turn" in move.kinds:
         return ASIDE if wheels else BEHIND
-    if move.kind == "stillness" and _folded(done):
+    if move.kind == "stillness" and (move.part == "lips" or _folded(done)):
         return SIDE
     if move.direction == "sideways" or (move.kind, move.manner) in _FROM_BEHIND:
         return ASIDE if wheels else BEHIND
@@ -39,7 +39,7 @@ def view_of(done: Moved) -> float:
         return SIDE
     if move.kind == "gesture" and move.manner in _FROM_THE_SIDE:
         return SIDE
-    if move.kind == "gesture" and move.part in ("head", "knee", "back", "chest"):
+    if move.kind == "gesture" and move.part in ("head", "lips", "knee", "back", "chest"):
         return SIDE
     return ASIDE if wheels else BEHIND
 
