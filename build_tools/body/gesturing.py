@@ -16,7 +16,7 @@ AT_THE_HEAD = {"lips": "hush", "ear": "listen"}
 
 def gesture(move: Move) -> Keys:
     """A move of a part of the body, standing at the level that it ends on."""
-    twice = max(1, min(2, round(move.counts)))
+    twice = there_and_agains(move)
     manner = move.manner
     if manner == "clap":
         return there_and_again(
@@ -26,12 +26,20 @@ def gesture(move: Move) -> Keys:
         shut = _with(move, "pincers")
         opened = both_arms(shut, lambda arm: replace(arm, elbow=60, raised=88, wrist=-20))
         return there_and_again((opened, shut), twice)
+    if manner == "knock" and move.part in (None, "hand") and not move.one_side:
+        arms = _arms(move)
+        return there_and_again((_with(move, f"{arms}-open"), _with(move, arms)), twice)
     if manner == "ripple":
         one = _part(move, _with(move, "ripple"))
         other = both_arms(one, lambda arm: replace(arm, raised=arm.raised + 22, wrist=40))
         return there_and_again((other, one), twice)
     pose = _part(move, _with(move, _arms(move)))
     return sided(one_key(_finished(move, pose)), move)
+
+
+def there_and_agains(move: Move) -> int:
+    """How often hands that snap, ripple or knock do it: once a count, twice at most."""
+    return max(1, min(2, round(move.counts)))
 
 
 def _with(move: Move, arms: str) -> Pose:
@@ -42,6 +50,7 @@ def _arms(move: Move) -> str:
     by_manner = {
         "flick": "v" if move.end == "high" else "forwards-up" if move.end == "middle" else "ripple",
         "pat": "pressed",
+        "knock": "knock-low" if move.direction == "down" else "knock",
         "press": "forwards-up" if rises(move) else "pressed",
         "pull": "pulled",
         "wave": "wave",

@@ -69,6 +69,27 @@ def stays_near(text: str | None) -> bool:
     return bool(COMES_HOME.said(text) or _FAR.denied(text))
 
 
+_ON_ONE_SPOT = Saying(
+    """
+    on ~1 your|own|their|its ~1 spot|place|mark
+    foot|feet|=planted ~3 spot|place|mark
+    on the spot
+    nobody ~2 travel|leave
+    """
+)
+_GOES_AND_COMES = Saying(
+    """
+    back|return|come|comes|go|goes|walk|walks|end|ends|until|then
+    """
+)
+"""Words with which a spot is one that they come to."""
+
+
+def stays_on_one_spot(text: str | None) -> bool:
+    """Whether a text of a section that is made up keeps everybody where they stand."""
+    return bool(_ON_ONE_SPOT.said(text)) and not _GOES_AND_COMES.said(text)
+
+
 WALKS_TO_A_PLACE = Saying(
     """
     walk|go|run|move|step|skip|march|creep|hurry|stride|travel|jog|tiptoe

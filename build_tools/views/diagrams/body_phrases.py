@@ -69,6 +69,7 @@ PARTS = {
 }
 CHOSEN_PARTS = {
     "flick": N_("the part you chose flicks"),
+    "knock": N_("the part you chose knocks"),
     "open": N_("the part you chose opens wide"),
     "ripple": N_("the part you chose ripples"),
     "stretch": N_("the part you chose stretches"),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from build_tools.body.gesturing import pulled_away
+from build_tools.body.gesturing import pulled_away, there_and_agains
 from build_tools.body.jumping import arms_out
 from build_tools.body.moves import Move, rises, slashes, weight_aside
 from build_tools.body.poses import Moved
@@ -193,11 +193,22 @@ def _gesture(done: Moved) -> str:
         return _("arms shoot up")
     if move.manner == "lean" and _way(move):
         return _("lean {way}, the feet still", way=_way(move))
+    if move.manner == "knock" and move.part in (None, "hand") and not move.one_side:
+        return _knock(move)
     manner = "lift" if move.manner == "press" and rises(move) else move.manner
     known = phrases.PARTS.get(move.part or "") or phrases.GESTURES.get(manner or "")
     said = _(known) if known is not None else _arms_move(move)
     size = _size(move) or (_(phrases.SIZES[move.size]) if move.size in phrases.SIZES else "")
     return f"{said}, {size}" if size else said
+
+
+def _knock(move: Move) -> str:
+    low, twice = move.direction == "down", there_and_agains(move) > 1
+    if low:
+        return _("both hands knock low twice") if twice else _("both hands knock low")
+    if twice:
+        return _("both hands knock twice, close to the body")
+    return _("both hands knock, close to the body")
 
 
 def _arms_move(move: Move) -> str:

@@ -18,6 +18,9 @@ _STRIKES = re.compile(r"\b(?:tap|pat|drum|roll|shake|clap|ring)\b", re.IGNORECAS
 _SPEAKS = re.compile(r"\b(?:call|count|name|say|whisper)\b", re.IGNORECASE)
 _THE_WORDS = re.compile(r"\b(?:say|whisper)\b[^.;]*\bwords?\b", re.IGNORECASE)
 """The author asks for the same words as the beat does."""
+_WORD = re.compile(r"[^\W\d_]+")
+_SAME = 3
+"""Words of the beat, one after another, that the author gives too: then they are its words."""
 
 
 def one_thing_at_a_time(made: str, pieces: Sequence[Piece], you: str) -> str:
@@ -29,6 +32,18 @@ def one_thing_at_a_time(made: str, pieces: Sequence[Piece], you: str) -> str:
         small = f"{made[:1].lower()}{made[1:]}"
         return _("First point. When they know it, {what}", what=small)
     speaks = any(one.sound == "voice" for one in own)
-    if speaks and _SPEAKS.search(you) and not _THE_WORDS.search(you):
+    if speaks and _SPEAKS.search(you) and not (_THE_WORDS.search(you) or _said(pieces, you)):
         return f"{made} " + _("Where you have something else to say, say that instead.")
     return made
+
+
+def _said(pieces: Sequence[Piece], you: str) -> bool:
+    """Whether the author gives words of the beat: there is nothing else to say."""
+    words = [word for one in pieces for said in one.words for word in _words(said.says)]
+    given = f" {' '.join(_words(you))} "
+    runs = (words[n : n + _SAME] for n in range(len(words) - _SAME + 1))
+    return any(f" {' '.join(run)} " in given for run in runs)
+
+
+def _words(text: str) -> list[str]:
+    return [word.casefold() for word in _WORD.findall(text)]

@@ -65,6 +65,23 @@ def test_a_click_is_a_jolt_of_the_arms_and_no_crabs_pincers() -> None:
     assert "snap shut" in body_in_words(moved(snap, None, "standing"))
 
 
+def test_a_knock_is_on_oneself_as_often_as_it_has_counts_and_presses_nothing() -> None:
+    """An adviser: "it happens twice, on oneself; pressing forwards is what the unit forbids"."""
+    knock: dict[str, Any] = {
+        "kind": "gesture",
+        "word": "knock",
+        "level": "high to middle",
+        "body_part": "fists",
+    }
+    assert said(**knock) == "Both hands knock twice, close to the body, from high to half high"
+    once = moved(Action(counts=Fraction(1), **knock), None, "chair")
+    assert body_in_words(once).startswith("On a chair: both hands knock, close to the body")
+    low = {"kind": "gesture", "word": "rap", "level": "middle", "direction": "down"}
+    assert said(**low) == "Both hands knock low twice"
+    press = {"kind": "gesture", "word": "press", "level": "high to middle"}
+    assert said(**press).startswith("Both arms press forwards and down")
+
+
 def test_no_published_move_is_said_to_be_half_high_all_through() -> None:
     seen = 0
     for unit in whole_bank().units:

@@ -113,6 +113,20 @@ def test_pointing_comes_before_tapping_and_the_authors_words_before_the_beats() 
         assert one_thing_at_a_time(say, voice, alike) == say
 
 
+def test_who_says_the_words_of_the_beat_has_nothing_else_to_say() -> None:
+    """An adviser: "Where you have something else to say" means nothing to who speaks the words."""
+    words = ("tight", "tight", "burst", "stick", "stick", "set", "tle", "-")
+    voice = laid(
+        [Heard("voice", counts=Fraction(8), says=words)], counted=True, tempo=120, phrase=8
+    )
+    assert voice is not None
+    say = "Say the words for one eight."
+    for same in ("All say: tight, tight, burst.", "Call: stick, stick, set – tle"):
+        assert one_thing_at_a_time(say, voice, same) == say
+    for other in ("Call go, tight, then set.", "Say burst."):
+        assert one_thing_at_a_time(say, voice, other) != say
+
+
 def test_music_is_not_played_where_the_step_says_it_goes_without() -> None:
     unit = unit_named("gathering-peascods")
     lesson = unit.lessons[0]
