@@ -9,6 +9,8 @@ from typing import Any
 from build_tools.schema_check.misfit import Misfit
 from build_tools.schema_check.shown_how import lines_to_copy
 from build_tools.schema_check.teachers_words import said_for
+from build_tools.shapes.shape import shape_of_part
+from build_tools.source.said_once.in_one_line import in_one_text
 
 _TYPES = {
     "integer": "a whole number",
@@ -63,6 +65,9 @@ def wrong_value(name: str, misfit: Misfit, within: str) -> Said:
 
     `within` is the schema that it does not fit.
     """
+    if misfit.keyword == "type" and _may_be_one(misfit, within):
+        message = f"{name} is {_kind_of(misfit.value)}: its commas may part several, or be in one"
+        return message, "put a semicolon between each two; if it is one, put a semicolon at its end"
     worder = _WORDERS.get(misfit.keyword)
     if worder is not None:
         message, help_ = worder(name, misfit)
@@ -83,6 +88,14 @@ def _type(name: str, misfit: Misfit) -> Said:
         lines = f"{takes}{example}; each on a line of its own that starts with a hyphen"
         return f"{name} is {_kind_of(misfit.value)}, but it takes {takes}", f"write {lines}"
     return f"{name} is {_kind_of(misfit.value)}, but it takes {takes}", f"write {takes}"
+
+
+def _may_be_one(misfit: Misfit, within: str) -> bool:
+    """Whether it is a list of texts in one line that commas may part."""
+    if not isinstance(misfit.value, str) or ";" in misfit.value or "," not in misfit.value:
+        return False
+    field = str(misfit.path[-1]) if misfit.path else ""
+    return in_one_text(shape_of_part(misfit.schema, within), field)
 
 
 def _shown_how(misfit: Misfit, within: str) -> str:

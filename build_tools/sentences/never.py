@@ -50,7 +50,7 @@ NEVER = Saying(
     bunk up
     leg up
     @pull ~3 each-other
-    hold|grip|take|grab|clasp|wrist|hand|=arms|ankle ~~7 v:@pull
+    hold|grip|take|grab|clasp|wrist|hand|=arms|ankle ~~7 v:@pull !your|their|in
     v:@pull ~2 against ~2 @other|team|side|pair
     @pull ~2 @other ~3 along|over|across|to|by|up|towards|down|through|round|around|off|back
     @pull ~1 your|their|a|the ?other partner|person|dancer|pupil|friend !@of_mind
@@ -144,6 +144,30 @@ _HARMLESS = Saying(
     """
 )
 """Nobody is borne or pulled after all."""
+
+
+_KINDS: tuple[tuple[str, Saying], ...] = (
+    ("pulling one another", Saying("@pull|tug|=taken|wrist|wrists|ankle|ankles", _LISTS)),
+    ("socks without shoes", Saying("sock|socks|stocking|stockinged")),
+    ("going with eyes shut, or not where one goes", Saying("eye|eyes")),
+    ("a drop or a stiff landing on knees, hands or bottom", Saying(
+        """
+        @drop ~~8 @bony|tail|coccyx|stiff|stiffly|locked
+        @bony ~2 @drop
+        """, _LISTS)),
+    ("weight on a head, a neck or a back", Saying(
+        "head|neck|headstand|head-stand|headspin|head-spin|necklace-roll|candlestick-roll|nape"
+        "|shoulder|shoulders|back|backs|roll|rolls|somersault|handspring")),
+    ("a race to something to touch", Saying("race|sprint|charge|wall|run|dash")),
+    ("the splits", Saying("=splits")),
+    ("going over somebody", Saying("over|across")),
+)  # fmt: skip
+_OTHERWISE = "lifting, carrying or climbing on one another"
+
+
+def kind_of(said: Said) -> str:
+    """What is ruled out, in the words of its kind."""
+    return next((kind for kind, words in _KINDS if words.said(said.text)), _OTHERWISE)
 
 
 def never(text: str) -> Said | None:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from build_tools.sentences.reading import read
 from build_tools.sentences.sayings import Said, Saying
 
@@ -209,9 +211,16 @@ def touching(text: str | None) -> Said | None:
         return None
     reading = read(text)
     for said in TOUCH.all_in(text):
-        if not APART.said(reading.sentence_of(said.words[0])):
-            return said
+        sentence = reading.sentence_of(said.words[0])
+        if APART.said(sentence) or (_FEET.fullmatch(said.text) and _JUMPS.mentioned(sentence)):
+            continue
+        return said
     return None
+
+
+_FEET = re.compile(r"(?:foot|feet)\W+to\W+(?:foot|feet)", re.IGNORECASE)
+_JUMPS = Saying("jump|hop|leap|land|bounce|spring|skip|step|weight")
+"""From a foot to a foot of one's own, as jumps are told."""
 
 
 def may_touch(text: str) -> bool:

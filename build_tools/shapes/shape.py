@@ -32,10 +32,11 @@ ANY = Shape("any")
 @cache
 def shape_of(kind: Kind) -> Shape:
     """The shape of a whole file of `kind`."""
-    return _shape(schema(kind), kind)
+    return shape_of_part(schema(kind), kind)
 
 
-def _shape(part: Mapping[str, Any], within: str) -> Shape:
+def shape_of_part(part: Mapping[str, Any], within: str) -> Shape:
+    """The shape of a part of the schema `within`."""
     while "$ref" in part:
         part, within = referred(part, within)
     if "enum" in part:
@@ -50,13 +51,13 @@ def _shape(part: Mapping[str, Any], within: str) -> Shape:
     if "boolean" in kinds:
         return Shape("yes or no")
     if "array" in kinds:
-        return Shape("list", each=_shape(part.get("items", {}), within))
+        return Shape("list", each=shape_of_part(part.get("items", {}), within))
     if "properties" in part:
-        fields = {name: _shape(one, within) for name, one in part["properties"].items()}
+        fields = {name: shape_of_part(one, within) for name, one in part["properties"].items()}
         return Shape("fields", fields=fields)
     if isinstance(each := part.get("additionalProperties"), Mapping):
         names, _ = _resolved(part.get("propertyNames", {}), within)
-        return Shape("names", each=_shape(each, within), pattern=names.get("pattern", ""))
+        return Shape("names", each=shape_of_part(each, within), pattern=names.get("pattern", ""))
     return ANY
 
 

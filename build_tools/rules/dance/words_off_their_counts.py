@@ -29,6 +29,7 @@ from build_tools.movement.development import actions_of
 from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.dance.parts_over_counts import RowSpan, parts_over_counts
+from build_tools.views.words.plain_words import counts_in_words, how_many
 
 GRADE: Grade = "question"
 NEEDS = ("unknown-name", "counts-do-not-fill-section", "heard-does-not-fill", "heard-on-no-count")
@@ -74,10 +75,19 @@ def check(unit: Unit) -> Iterator[Finding]:
                 yield Finding(
                     unit.file,
                     said.path,
-                    f'`says` has "{said.word}" on count {said.count + 1} of {letter}, {why}',
+                    f'`says` has "{said.word}" on count {said.count + 1} of {letter}, {why}'
+                    f"{_lacking(section, said.path)}",
                     "say each move's word, or its first part, on the first count of the move, and "
                     'write "-" where nothing is said',
                 )
+
+
+def _lacking(section: Section, path: FieldPath) -> str:
+    """That a piece has fewer words than counts, or more."""
+    piece = section.heard[int(path[3])]
+    if piece.counts is None or len(piece.says) == piece.counts:
+        return ""
+    return f"; there are {how_many(len(piece.says), 'word')} for {counts_in_words(piece.counts)}"
 
 
 def _wrong(

@@ -29,6 +29,7 @@ def check(unit: Unit) -> Iterator[Finding]:
                 yield Finding(
                     lesson.file,
                     ("steps", n, "grouping"),
-                    f"step {n + 1} has `grouping: alone`, but `into` says how to get into groups",
-                    "write the grouping that `into` is for, or take `into` out",
+                    f"`into` of step {n + 1} says how to get into groups, but each pupil is alone "
+                    "in it: so it is written, or no `grouping` is and they stay as they were",
+                    "write the `grouping` that `into` is for, or take `into` out",
                 )

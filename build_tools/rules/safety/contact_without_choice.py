@@ -50,7 +50,8 @@ def check(unit: Unit) -> Iterator[Finding]:
             one.path,
             f'{where} asks for contact ("{said.text}"), and nothing with it says how to dance it '
             "without touching",
-            "add a way without, such as: or a hand's width apart, not touching",
+            "add a way without, such as: or a hand's width apart, not touching; if nobody touches, "
+            "say whose it is, such as: from your own foot to your other foot",
         )
 
 

@@ -34,11 +34,17 @@ def check(unit: Unit) -> Iterator[Finding]:
     texts = (unit.notes, *(t for one in unit.lessons for t in (*one.safety, one.notes)))
     if not unit.lessons or DEFERENCE.in_any(texts):
         return
+    first = unit.lessons[0]
     many = sum(len(lesson.safety) for lesson in unit.lessons)
     yield Finding(
-        unit.lessons[0].file,
-        ("safety",),
+        first.file,
+        ("safety",) if len(first.safety) > first.standing else (),
         f"none of the {many} safety lines in {how_many(len(unit.lessons), 'lesson')} names the "
-        "school's own risk assessment",
-        "add a line under `safety` of lesson 1: your school's risk assessment comes first",
+        "school's own risk assessment"
+        if many
+        else "no line under `safety` of the unit or of a lesson, and nothing in the notes, names "
+        "the school's own risk assessment",
+        "write under `safety` of the unit: your school's risk assessment comes first"
+        if not many
+        else "add a line under `safety` of lesson 1: your school's risk assessment comes first",
     )

@@ -32,13 +32,17 @@ def check(unit: Unit) -> Iterator[Finding]:
     if any(unit_text(unit).saying(LOOKED_AT, _KINDS, meant=False)):
         return
     first = unit.lessons[0]
+    many = len(first.safety)
+    said = _FEW.get(many, f"none of the {many} safety lines here checks the floor")
     yield Finding(
         first.file,
-        ("safety",),
-        f"none of the {len(first.safety)} safety lines here, and nothing elsewhere in the unit, "
-        "checks the floor"
-        if len(first.safety) > 1
-        else "the 1 safety line here does not check the floor, and nothing elsewhere in the unit "
-        "does",
+        ("safety",) if many > first.standing else (),
+        f"{said}, and nothing elsewhere in the unit checks it",
         "add a line under `safety`: check the floor is dry and clear",
     )
+
+
+_FEW = {
+    0: "no line under `safety` of this lesson or of the unit checks the floor",
+    1: "the 1 safety line here does not check the floor",
+}

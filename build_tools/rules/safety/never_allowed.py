@@ -18,7 +18,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.never import NEVER, never
+from build_tools.sentences.never import NEVER, kind_of, never
 from build_tools.views.written.unit_text import DOING, Found, unit_text
 
 GRADE: Grade = "error"
@@ -46,8 +46,11 @@ def check(unit: Unit) -> Iterator[Finding]:
         yield Finding(
             found.file,
             found.path,
-            f'`{found.field.kind}` asks for what the bank never asks of pupils ("{said.text}")',
-            "say it another way: side by side, in the air, or sinking with control, on bent knees",
+            f'`{found.field.kind}` seems to ask for {kind_of(said)} ("{said.text}"), which the '
+            "bank never asks of pupils",
+            "say it another way: side by side, in the air, or sinking with control, on bent knees; "
+            "if that is not what you mean, say whose arms or what thing it is, such as: pull your "
+            "own arms in",
         )
 
 

@@ -1,8 +1,9 @@
 """Short lists in one line, without brackets or hyphens, and back.
 
-Names, words and numbers have commas between (`dances: call, answer`), texts have semicolons
-(`answers: my eyes; the end of the throw`), and what is said on counts has spaces
-(`says: edge two cast`). A list of one is the one.
+Names, words and numbers have commas between (`dances: call, answer`), and so have the few lists of
+texts that are names (`subjects: Geography, English`). Texts have semicolons (`answers: my eyes; the
+end of the throw`), and what is said on counts has spaces (`says: edge two cast`). A list of one is
+the one.
 """
 
 from __future__ import annotations
@@ -17,6 +18,8 @@ from build_tools.shapes.shape import ANY, Shape
 SAYS = "says"
 """The one list of texts whose parts are single words, one on each count."""
 _SHORT = ("code", "word", "number")
+_NAMES = ("subjects", "teaches")
+"""Lists of texts that are names and hold no comma."""
 _A_LINE_EACH = ("collect", "classroom_first", "safety", "rules")
 """Lists of sentences; each is written on a line of its own, with a hyphen."""
 _STARTS_A_LINE = re.compile(r"\s*(?:[-*•·–—]|[0-9]+[.)]\s)")
@@ -38,6 +41,8 @@ def parts_of(typed: str, each: Shape, name: str) -> list[Any] | None:
         return None
     if name == SAYS:
         return [part for part in re.split(r"[,;]?\s+", typed.strip().strip(",;")) if part]
+    if name in _NAMES:
+        return [part for part in re.split(r"\s*[,;]\s*", typed.strip()) if part]
     if "," in typed and ";" not in typed:
         return None
     return [part for part in re.split(r"\s*;\s*", typed.strip()) if part]
@@ -68,7 +73,8 @@ def one_line(items: Sequence[Any], each: Shape, name: str) -> Any:
         return None
     if any(isinstance(one, bool) or not isinstance(one, str | int) for one in items):
         return None
-    between = ", " if each.takes in _SHORT else " " if name == SAYS else "; "
+    commas = each.takes in _SHORT or name in _NAMES
+    between = ", " if commas else " " if name == SAYS else "; "
     line = between.join(str(one) for one in items)
     if each.takes not in (*_SHORT, "text") or plainly(line, each, name) != list(items):
         return None

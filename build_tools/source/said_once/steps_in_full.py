@@ -39,8 +39,10 @@ def lesson_in_full(data: Any, file: str) -> Any:
     if not isinstance(steps, list) or not all(isinstance(step, dict) for step in steps):
         return made
     made["steps"] = full = _steps(steps, first=made.get("lesson") == 1)
-    if "minutes" not in data and steps and all(_whole(step.get("minutes")) for step in steps):
-        made["minutes"] = sum(step["minutes"] for step in steps)
+    if "minutes" not in data and steps:
+        # a step that lacks its minutes is told of where it stands, and nowhere else
+        known = [step["minutes"] for step in steps if _whole(step.get("minutes"))]
+        made["minutes"] = max(1, sum(known))
     talk = data.get("look_and_talk")
     if isinstance(talk, dict) and "who" not in talk and (who := _who_looks(full)):
         made["look_and_talk"] = {**talk, "who": who}

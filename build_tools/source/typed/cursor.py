@@ -7,7 +7,7 @@ from typing import Any
 
 from build_tools.problem import FieldPath
 from build_tools.shapes.shape import Shape
-from build_tools.source.typed.lines import Key, Line, key_of, lines_of
+from build_tools.source.typed.lines import TAB, Key, Line, key_of, lines_of
 from build_tools.source.typed.what_was_read import Reading
 
 
@@ -31,8 +31,8 @@ class Open:
 class Cursor:
     """Reads line by line; remarks and empty lines are kept for the field that follows them."""
 
-    def __init__(self, text: str, first_line: int, made: Reading) -> None:
-        self.lines = lines_of(text, first_line)
+    def __init__(self, text: str, first_line: int, made: Reading, tab: int = TAB) -> None:
+        self.lines = lines_of(text, first_line, tab)
         self.made = made
         self.at = 0
         self.open: list[Open] = []

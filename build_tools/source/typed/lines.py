@@ -49,17 +49,17 @@ class Key:
     known: bool
 
 
-def lines_of(text: str, first_line: int) -> list[Line]:
-    """Each line of `text`, the first of which is `first_line` in its file."""
-    return [_line(raw, n) for n, raw in enumerate(text.split("\n"), start=first_line)]
+def lines_of(text: str, first_line: int, tab: int = TAB) -> list[Line]:
+    """Each line of `text`, the first of them `first_line` in its file; a tab has `tab` columns."""
+    return [_line(raw, n, tab) for n, raw in enumerate(text.split("\n"), start=first_line)]
 
 
-def _line(raw: str, number: int) -> Line:
+def _line(raw: str, number: int, tab: int) -> Line:
     bare = raw.lstrip()
     margin = raw[: len(raw) - len(bare)]
     indent = 0
     for sign in margin:
-        indent = (indent // TAB + 1) * TAB if sign == "\t" else indent + 1
+        indent = (indent // tab + 1) * tab if sign == "\t" else indent + 1
     return Line(number, indent, "\t" in margin, bare.rstrip(), raw)
 
 

@@ -17,6 +17,7 @@ from build_tools.source.typed.cursor import Cursor, Open
 from build_tools.source.typed.lines import Key, Line, bullet, key_of, like_a_name, plain_bullet
 from build_tools.source.typed.plain_texts import TextReader
 from build_tools.source.typed.short_values import ShortReader
+from build_tools.source.typed.tabs import read_by_its_tabs
 from build_tools.source.typed.what_was_read import Reading, shown
 
 
@@ -25,16 +26,20 @@ def read_typed(text: str, first_line: int, shape: Shape, *, yaml_reads: bool = F
 
     Where `yaml_reads` the whole of it, a quotation mark that opens a text is sure to be closed.
     """
-    reader = _Reader(text, first_line, yaml_reads=yaml_reads)
-    reader.read(shape)
-    return reader.made
+
+    def with_tabs_of(columns: int) -> Reading:
+        reader = _Reader(text, first_line, columns, yaml_reads=yaml_reads)
+        reader.read(shape)
+        return reader.made
+
+    return read_by_its_tabs(text, first_line, with_tabs_of)
 
 
 class _Reader:
-    def __init__(self, text: str, first_line: int, *, yaml_reads: bool) -> None:
+    def __init__(self, text: str, first_line: int, tab: int, *, yaml_reads: bool) -> None:
         self.made = Reading()
         self.made.places[()] = (first_line, 1)
-        self.cursor = Cursor(text, first_line, self.made)
+        self.cursor = Cursor(text, first_line, self.made, tab)
         self.texts = TextReader(self.cursor, self.made, marks_close=yaml_reads)
         self.short = ShortReader(self.cursor, self.made)
 
