@@ -20,7 +20,7 @@ from pathlib import Path
 from typing import Any
 
 from build_tools.shapes.shape import ANY, Shape, shape_of
-from build_tools.source.front_matter import Document, kind_of_file, read_markdown
+from build_tools.source.front_matter import Document, kind_of_file, read_again, read_markdown
 from build_tools.source.typed.rows import columns_of
 from build_tools.source.yaml_quickly import read_quickly
 
@@ -50,8 +50,10 @@ def share_of(document: Document) -> Share:
     kind = kind_of_file(document.file)
     assert kind is not None
     found = Share(said=len(document.body.split()))
-    written = read_quickly(document.yaml_text)
-    assert isinstance(written, dict), f"{document.file} is not as tidy writes it"
+    # a file that YAML cannot read, or reads otherwise, is counted as it is read line by line
+    by_lines = read_again(document, shape_of(kind)).data
+    written = read_quickly(document.yaml_text) if document.kind is None else by_lines
+    written = written if isinstance(written, dict) else {}
     for name, structure, said in _counted(written, shape_of(kind), ""):
         found.by_field[name] += structure
         found.said += said

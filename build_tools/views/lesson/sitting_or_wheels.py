@@ -12,10 +12,12 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from build_tools.body.poses import moved
-from build_tools.model.dance import Dance
+from build_tools.model.dance import Action, Dance
 from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
 from build_tools.movement.counts import seconds as seconds_of
+from build_tools.page_words.speaking import spoken
+from build_tools.page_words.tables import ENGLISH
 from build_tools.page_words.words import N_, _
 from build_tools.views.diagrams.body_words import deed_in_words
 from build_tools.views.lesson.as_in_steps import as_in_steps
@@ -56,6 +58,8 @@ _GETTING_ABOUT = re.compile(
 
 _LOOK = re.compile(r"\b(?:look behind|glance|look over|look back)\b", re.IGNORECASE)
 """What every way back on wheels has; none in another language, whose ways are their own."""
+_SEES = re.compile(r"\b(?:look|glance|turn the head|eyes)", re.IGNORECASE)
+_ROLLS = re.compile(r"\b(?:push|wheel|roll|glide|go|travel)", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -229,9 +233,19 @@ def _seated(dance: Dance, one: MoveMet) -> SeatedMove:
     assert one.action is not None
     seconds = float(seconds_of(one.action.counts, dance.tempo)) if dance.tempo else None
     chair, wheels = (_said(one, body, seconds) for body in ("chair", "wheels"))
-    return SeatedMove(
-        one.word, *(_closed(way) for way in (one.seated or chair, one.wheels or wheels))
-    )
+    own = one.wheels and _own_way_back(one.action, one.wheels)
+    return SeatedMove(one.word, *(_closed(way) for way in (one.seated or chair, own or wheels)))
+
+
+def _own_way_back(action: Action, way: str) -> str:
+    """The author's way on wheels; where it is also that of a way back, with the look behind.
+
+    "One gentle push" says no direction, and may have been written for the way out.
+    """
+    goes_back = "travel" in action.kinds and action.direction == "backwards"
+    if not goes_back or spoken() != ENGLISH or _SEES.search(way) or not _ROLLS.search(way):
+        return way
+    return _("{wheel}, after a look behind", wheel=way.strip().removesuffix("."))
 
 
 def _written(one: Explained) -> SeatedMove:

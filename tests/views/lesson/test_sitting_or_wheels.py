@@ -302,3 +302,30 @@ def test_a_chair_is_not_told_to_rise() -> None:
             steps = todays_moves(plain, lesson).steps
             for way in all_seated_ways(plain, lesson.steps, steps):
                 assert all(one.chair != "Rise" and one.wheels != "Rise" for one in way.moves)
+
+
+@pytest.mark.parametrize(
+    ("own", "told"),
+    [
+        ("one gentle push.", "One gentle push, after a look behind"),
+        ("one small roll back.", "One small roll back, after a look behind"),
+        ("one push, after a look.", "One push, after a look"),
+        ("brakes stay on; sit back.", "Brakes stay on; sit back"),
+    ],
+)
+def test_an_own_way_of_a_way_back_has_the_look_behind(own: str, told: str) -> None:
+    """Written for the way out as well, it may say no direction."""
+    unit = published("rope-bridge")
+    bare = with_notes(unit, 1, "")
+    number, (step, word) = (
+        1,
+        next(
+            (n, one.word)
+            for n, step in enumerate(todays_moves(bare, bare.lessons[0]).steps)
+            for one in step.danced
+            if one.action and one.action.kind == "travel" and one.action.direction == "backwards"
+        ),
+    )
+    noted = with_notes(unit, number, f"- **{word.capitalize()}**: Go back. On wheels: {own}")
+    ways = ways_in(noted, number)[step].moves
+    assert [one.wheels for one in ways if one.word.casefold() == word.casefold()] == [told]
