@@ -18,7 +18,7 @@ from build_tools.movement.development import actions_of
 from build_tools.movement.roles import part_places, place_danced
 from build_tools.movement.whole import lengths
 from build_tools.paths.class_in_groups import Together
-from build_tools.paths.facings import partners, sharing, straight_across
+from build_tools.paths.facings import Three, in_threes, looked_at, partners
 from build_tools.paths.going_round import passing
 from build_tools.paths.group_sizes import groups_of
 from build_tools.paths.hall import SIDES, Point, bearing, side_named
@@ -34,8 +34,8 @@ class Room:
     """What dancers of a section need to know of those around them."""
 
     partner: dict[int, int]
-    beside: dict[int, int]
-    """Whose partner the odd one of a group shares."""
+    threes: dict[int, Three]
+    """Two who share a partner, and that partner, by each of them."""
     mates: dict[int, tuple[int, ...]]
     """Everybody in a dancer's group, themselves too."""
     middle: Point
@@ -47,7 +47,7 @@ class Room:
 def room_of(together: Together, middle: Point, home: tuple[Point, ...]) -> Room:
     """Who is whose partner and in whose group, and where everybody begins."""
     mates = {dancer: group for group in together for dancer in group}
-    return Room(partners(together), sharing(together), mates, middle, home)
+    return Room(partners(together), in_threes(together), mates, middle, home)
 
 
 def dance_section(
@@ -232,9 +232,12 @@ def _seen(
     if whom == "home":
         there = room.home[one]
     elif whom == "partner":
-        there = dancers[room.partner[one]].point_at(moment)
-        if one in room.beside:
-            there = straight_across(here, there, dancers[room.beside[one]].point_at(moment))
+        there = looked_at(
+            one,
+            room.partner[one],
+            room.threes.get(one),
+            lambda mate: dancers[mate].point_at(moment),
+        )
     elif whom in ("centre", "outwards"):
         mates = room.mates[one]
         points = [dancers[mate].point_at(moment) for mate in mates]

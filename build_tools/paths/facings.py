@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 
 from build_tools.model.dance import Standing
 from build_tools.paths.class_in_groups import Together
@@ -11,6 +11,7 @@ from build_tools.paths.hall import SIDES, Area, Point, ahead, bearing, fine, met
 
 Way = tuple[float, float, float, float, float, float, float, float]
 """Where a dancer is at each of `_LOOKS`: x and y of each in turn."""
+Three = tuple[int, int, int]
 _WAYS = 8
 """How many ways a dancer thinks of, straight out from the middle of the floor the first."""
 _GOES = 2.0
@@ -55,10 +56,9 @@ def facings(
     if facing == "mixed":
         return _with_room(places, area, SIDES.get(nobody_faces or ""))
     if facing == "partner":
-        partner, beside = partners(together), sharing(together)
+        partner, threes = partners(together), in_threes(together)
         looks = [
-            straight_across(place, places[partner[n]], places[beside.get(n, n)])
-            for n, place in enumerate(places)
+            looked_at(n, partner[n], threes.get(n), places.__getitem__) for n in range(len(places))
         ]
         return [
             0.0 if _there(place, look) else bearing(place, look)
@@ -153,9 +153,31 @@ def partners(together: Together) -> dict[int, int]:
     return found
 
 
-def sharing(together: Together) -> dict[int, int]:
-    """The odd one of each group, and whose partner they share: place 3's is place 1's."""
-    return {group[-1]: group[-3] for group in together if len(group) > 2 and len(group) % 2}
+def in_threes(together: Together) -> dict[int, Three]:
+    """The last three of each odd group: who was there first, the partner of both, the odd one."""
+    odd = [group[-3:] for group in together if len(group) > 2 and len(group) % 2]
+    return {
+        one: (first, shared, over) for first, shared, over in odd for one in (first, shared, over)
+    }
+
+
+def looked_at(dancer: int, partner: int, three: Three | None, at: Callable[[int], Point]) -> Point:
+    """Where a dancer has their partner before them; `at` is where each stands.
+
+    Two who share a partner that stands level between them look straight over, shoulder to
+    shoulder, and the partner looks between them. Else the odd one goes with the first.
+    """
+    if three is None:
+        return at(partner)
+    first, shared, over = (at(one) for one in three)
+    x, y = (first[0] + over[0]) / 2, (first[1] + over[1]) / 2
+    level = abs(metres(first, shared) - metres(over, shared)) < _SLIGHT
+    if level and not _there((x, y), shared):
+        if dancer == three[1]:
+            return (x, y)
+        here = at(dancer)
+        return (shared[0] + here[0] - x, shared[1] + here[1] - y)
+    return straight_across(over, shared, first) if dancer == three[2] else at(partner)
 
 
 def straight_across(here: Point, partner: Point, beside: Point) -> Point:

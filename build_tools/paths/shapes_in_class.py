@@ -30,13 +30,18 @@ def shape_in_class(
 
     Partners may be seven steps apart, and nobody stands seven steps behind the one they go with:
     a third is two steps behind the first, a fifth half way between the first and the third. Where
-    the dance says so, a `third` is between the other two, or two steps behind their middle.
+    the dance says so, a `third` is between the other two, two steps behind their middle, or two
+    steps behind the first with the second level between them.
     """
     near = USUAL_APART * body.step
     if third is not None and size == 3 and 2 in sizes:
         one, other = shape(kind, 2, between)
         x, y = (one[0] + other[0]) / 2, (one[1] + other[1]) / 2
-        return (one, (x, y), other) if third == "between" else (one, other, (x, y + near))
+        if third == "between":
+            return (one, (x, y), other)
+        if third == "behind the first":
+            return ((one[0], y - near / 2), other, (one[0], y + near / 2))
+        return (one, other, (x, y + near))
     if kind not in ("face to face", "back to back") or between <= near:
         return shape(kind, size, between)
     if size == 3 and 2 in sizes:
@@ -55,7 +60,7 @@ def deepest_last(
     One that goes further back than most would come near whoever is behind it.
     """
     order = list(range(len(inside)))
-    if kind not in _STOOD_LEVEL and third != "behind":
+    if kind not in _STOOD_LEVEL and third in (None, "between"):
         return order
     sizes = [len(one) for one in inside]
     usual = max(sizes, key=lambda one: (sizes.count(one), one))

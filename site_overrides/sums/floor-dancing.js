@@ -103,9 +103,7 @@
     let there = room.middle;
     if (whom === "home") return room.home[one];
     if (whom === "partner") {
-      there = pointAt(dancers[room.partner[one]], moment);
-      const beside = dancers[room.beside[one]];
-      if (beside) there = floor.straightAcross(here, there, pointAt(beside, moment));
+      there = floor.lookedAt(one, room.partner[one], room.threes[one], (mate) => pointAt(dancers[mate], moment));
     } else if (room.mates[one].length > 1) {
       const points = room.mates[one].map((mate) => pointAt(dancers[mate], moment));
       there = [0, 1].map((at) => points.reduce((sum, point) => sum + point[at], 0) / points.length);

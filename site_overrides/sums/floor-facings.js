@@ -17,15 +17,30 @@
     return found;
   };
 
-  // the odd one of each group, and whose partner they share
-  floor.sharing = (together) => {
+  // the last three of each odd group, by each of them: who was there first, the partner of both, the odd one
+  floor.inThrees = (together) => {
     const found = [];
-    for (const group of together) if (group.length > 2 && group.length % 2) found[group.at(-1)] = group.at(-3);
+    for (const group of together) {
+      if (group.length > 2 && group.length % 2) for (const one of group.slice(-3)) found[one] = group.slice(-3);
+    }
     return found;
   };
 
+  // where a dancer has their partner before them: two who share one that stands level between them look straight over,
+  // and the partner between them
+  floor.lookedAt = (dancer, partner, three, at) => {
+    if (!three) return at(partner);
+    const [first, shared, over] = three.map(at);
+    const middle = floor.among([first, over]);
+    if (Math.abs(floor.metres(first, shared) - floor.metres(over, shared)) < SLIGHT && !there(middle, shared)) {
+      const here = at(dancer);
+      return dancer === three[1] ? middle : shared.map((one, n) => one + here[n] - middle[n]);
+    }
+    return dancer === three[2] ? straightAcross(over, shared, first) : at(partner);
+  };
+
   // where who shares the partner of one who stands squarely beside them looks: straight across as that one does
-  floor.straightAcross = (here, partner, beside) => {
+  const straightAcross = (here, partner, beside) => {
     const [across, aside] = [partner, here].map((one) => [one[0] - beside[0], one[1] - beside[1]]);
     const slant = Math.abs(across[0] * aside[0] + across[1] * aside[1]);
     if (slant >= SQUARE * Math.hypot(...across) * Math.hypot(...aside)) return partner;
@@ -39,9 +54,9 @@
     if (facing === "mixed" && standing[11]) return asGroups(places, together, area, standing[6]);
     if (facing === "mixed") return withRoom(places, area, floor.SIDES[standing[6]] ?? null);
     if (facing === "partner") {
-      const [partner, beside] = [floor.partners(together), floor.sharing(together)];
+      const [partner, threes] = [floor.partners(together), floor.inThrees(together)];
       return places.map((place, n) => {
-        const look = floor.straightAcross(place, places[partner[n]], places[beside[n] ?? n]);
+        const look = floor.lookedAt(n, partner[n], threes[n], (one) => places[one]);
         return there(place, look) ? 0 : floor.bearing(place, look);
       });
     }

@@ -60,7 +60,9 @@
     if (third && size === 3 && sizes.includes(2)) {
       const [one, other] = floor.shape(kind, 2, between);
       const [x, y] = [0, 1].map((at) => (one[at] + other[at]) / 2);
-      return third === "between" ? [one, [x, y], other] : [one, other, [x, y + near]];
+      if (third === "between") return [one, [x, y], other];
+      if (third !== "behind") return [[one[0], y - near / 2], other, [one[0], y + near / 2]];
+      return [one, other, [x, y + near]];
     }
     const pairs = kind === "face to face" || kind === "back to back";
     if (!pairs || between <= near) return floor.shape(kind, size, between);
@@ -75,7 +77,7 @@
   // the order in which groups are laid from the front: what goes further back than most last, with nobody behind it
   function deepestLast(kind, inside, third) {
     const order = inside.map((_, n) => n);
-    if (!STOOD_LEVEL.includes(kind) && third !== "behind") return order;
+    if (!STOOD_LEVEL.includes(kind) && (third ?? "between") === "between") return order;
     const sizes = inside.map((one) => one.length);
     const deep = inside.map((one) => floor.fine(span(one, 1)));
     const least = deep[sizes.indexOf(floor.commonest(sizes))];

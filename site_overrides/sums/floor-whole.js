@@ -97,8 +97,8 @@
     if (section.danced) {
       const mates = [];
       for (const group of together) for (const one of group) mates[one] = group;
-      const [partner, beside] = [floor.partners(together), floor.sharing(together)];
-      const room = { partner, beside, mates, middle: floor.middle(area), home: here(walk), arm: data.arm, placeOf: placeOf(section) };
+      const [partner, threes] = [floor.partners(together), floor.inThrees(together)];
+      const room = { partner, threes, mates, middle: floor.middle(area), home: here(walk), arm: data.arm, placeOf: placeOf(section) };
       floor.dance(dancers, section.danced, data.moves, together, part.begins, room);
       return;
     }

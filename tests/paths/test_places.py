@@ -14,7 +14,7 @@ from hypothesis import strategies as st
 
 from build_tools.body.ages import at_age
 from build_tools.model.dance import Standing
-from build_tools.paths.facings import FACES, facings, partners, sharing
+from build_tools.paths.facings import FACES, facings, in_threes, partners
 from build_tools.paths.hall import SIDES, Hall, Point, bearing, dancing_area, metres
 from build_tools.paths.places import FITS, Slots, slots
 from build_tools.paths.scatter import nearest_two
@@ -199,11 +199,12 @@ def test_partners_face_one_another_and_nobody_faces_themselves(sizes: tuple[int,
     places = everybody(found)
     first = [sum(sizes[:n]) for n in range(len(sizes))]
     together = tuple(tuple(range(f, f + size)) for f, size in zip(first, sizes, strict=True))
-    with_whom, shared = partners(together), sharing(together)
+    with_whom, threes = partners(together), in_threes(together)
     ways = facings("partner", places, together, centres_of(places, together, HALL), HALL)
     for dancer, other in with_whom.items():
         if other != dancer:
-            beside = shared.get(dancer, dancer)
+            three = threes.get(dancer)
+            beside = three[0] if three is not None and dancer == three[2] else dancer
             assert ways[dancer] == pytest.approx(bearing(places[beside], places[other]))
         if with_whom[other] == dancer and other != dancer:
             turned = (ways[dancer] - ways[other]) % 360

@@ -8,7 +8,7 @@ import pytest
 
 from build_tools.body.ages import at_age
 from build_tools.model.dance import Standing
-from build_tools.paths.facings import facings, sharing
+from build_tools.paths.facings import facings, in_threes
 from build_tools.paths.hall import Area, metres
 from build_tools.paths.places import slots
 from build_tools.paths.whole import paths_of
@@ -43,7 +43,10 @@ def test_who_does_not_stand_squarely_beside_the_first_looks_at_the_partner() -> 
     assert facings("partner", places, ((0, 1, 2),), centres, AREA)[2] == pytest.approx(
         30.4655, abs=1
     )
-    assert sharing(((0, 1), (2, 3, 4), (5, 6, 7, 8, 9), (10,))) == {4: 2, 9: 7}
+    assert in_threes(((0, 1), (2, 3, 4), (5, 6, 7, 8, 9), (10,))) == {
+        **dict.fromkeys((2, 3, 4), (2, 3, 4)),
+        **dict.fromkeys((7, 8, 9), (7, 8, 9)),
+    }
 
 
 def test_the_third_among_pairs_stands_near_the_first_however_far_the_partner() -> None:
@@ -56,3 +59,37 @@ def test_the_third_among_pairs_stands_near_the_first_however_far_the_partner() -
     assert first[0] == third[0]
     alone = slots(one, (3,), AREA, body).groups[0]
     assert metres(alone[0], alone[2]) == pytest.approx(7 * body.step)
+
+
+@pytest.mark.parametrize("side", ["front", "left"])
+def test_the_third_may_stand_behind_the_first_with_the_partner_of_both_between_them(
+    side: str,
+) -> None:
+    """After home time: "the ones one behind the other, two steps apart, with the two level between
+    them, two steps to the side; when all turn, the ones are side by side"."""
+    body = at_age(6.5)
+    two = Fraction(2)
+    one = Standing(
+        "pairs",
+        side,
+        "Spots",
+        within="side by side",
+        apart=two,
+        groups_apart=two,
+        columns=3,
+        third="behind the first",
+    )
+    sizes = (3, 2, 2, 2)
+    found = slots(one, sizes, AREA, body).groups
+    first, second, third = found[0]
+    between = ((first[0] + third[0]) / 2, (first[1] + third[1]) / 2)
+    assert metres(first, third) == pytest.approx(2 * body.step)
+    assert metres(second, between) == pytest.approx(2 * body.step)
+    # the three stands last, with nobody behind it
+    ahead = 1 if side == "front" else 0
+    assert third[ahead] == pytest.approx(max(place[ahead] for group in found for place in group))
+    places = [place for group in found for place in group]
+    together = ((0, 1, 2), (3, 4), (5, 6), (7, 8))
+    ways = facings("partner", places, together, places, AREA)
+    right = 90.0 if side == "front" else 0.0
+    assert [round(way, 6) % 360 for way in ways[:3]] == [right, right + 180, right]
