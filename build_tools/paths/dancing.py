@@ -44,10 +44,10 @@ class Room:
     """Where everybody is as the section begins: their own mark, by number."""
 
 
-def room_of(together: Together, middle: Point, home: tuple[Point, ...]) -> Room:
-    """Who is whose partner and in whose group, and where everybody begins."""
+def room_of(together: Together, pairs: Together, middle: Point, home: tuple[Point, ...]) -> Room:
+    """Who is whose partner, by `pairs`, and in whose group, and where everybody begins."""
     mates = {dancer: group for group in together for dancer in group}
-    return Room(partners(together), in_threes(together), mates, middle, home)
+    return Room(partners(pairs), in_threes(pairs), mates, middle, home)
 
 
 def dance_section(

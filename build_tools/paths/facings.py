@@ -164,7 +164,7 @@ def in_threes(together: Together) -> dict[int, Three]:
 def looked_at(dancer: int, partner: int, three: Three | None, at: Callable[[int], Point]) -> Point:
     """Where a dancer has their partner before them; `at` is where each stands.
 
-    Two who share a partner that stands level between them look straight over, shoulder to
+    Two who share a partner that stands off, level between them, look straight over, shoulder to
     shoulder, and the partner looks between them. Else the odd one goes with the first.
     """
     if three is None:
@@ -172,7 +172,7 @@ def looked_at(dancer: int, partner: int, three: Three | None, at: Callable[[int]
     first, shared, over = (at(one) for one in three)
     x, y = (first[0] + over[0]) / 2, (first[1] + over[1]) / 2
     level = abs(metres(first, shared) - metres(over, shared)) < _SLIGHT
-    if level and not _there((x, y), shared):
+    if level and metres((x, y), shared) > metres(first, over) / 2 + _SLIGHT:
         if dancer == three[1]:
             return (x, y)
         here = at(dancer)

@@ -50,7 +50,7 @@ def ends_at(
 def improvise(
     dancers: Sequence[Dancer],
     section: Section,
-    together: Together,
+    with_whom: tuple[Together, Together],
     begins: float,
     lasts: float,
     area: Area,
@@ -59,12 +59,14 @@ def improvise(
 ) -> None:
     """Let `dancers` go through an example of a section that lasts so many seconds.
 
+    `with_whom` are the groups, and those in which they have partners.
     Whoever still dances what was before, in an overlap, sets out when that is done.
     """
+    together, pairs = with_whom
     here = tuple((dancer.x, dancer.y) for dancer in dancers)
     ends = ends_at(section, together, here, first, area, body)
     centres = centres_of(ends, together, area)
-    faced = facings_of(section.end, ends, together, centres, area)
+    faced = facings_of(section.end, ends, pairs, centres, area)
     until = begins + lasts
     for dancer, place, facing in zip(dancers, ends, faced, strict=True):
         sets_out = max(begins, dancer.busy_until)

@@ -200,14 +200,22 @@ def _facing(
     walk: _Walk, section: Section, places: Sequence[Point], together: Together
 ) -> list[float]:
     centres = centres_of(places, together, walk.area)
-    return facings_of(section.start, places, together, centres, walk.area)
+    return facings_of(section.start, places, _with_whom(walk, together), centres, walk.area)
+
+
+def _with_whom(walk: _Walk, together: Together) -> Together:
+    """Who has a partner in whom: where all dance alone, those of the pairs that the dance has."""
+    alone = 2 in walk.sizes and max(map(len, together)) == 1
+    return class_in_groups(walk.pupils, 2, walk.sizes) if alone else together
 
 
 def _through(walk: _Walk, section: Section, together: Together, start: Start) -> None:
     """Everybody through a section."""
     lasts, most = _length(section)
     counted = section.counts is not None
-    room = room_of(together, walk.area.middle, tuple((one.x, one.y) for one in walk.dancers))
+    pairs = _with_whom(walk, together)
+    here = tuple((one.x, one.y) for one in walk.dancers)
+    room = room_of(together, pairs, walk.area.middle, here)
     if counted:
         body = walk.body
         if walk.stride != 1:
@@ -218,7 +226,14 @@ def _through(walk: _Walk, section: Section, together: Together, start: Start) ->
         )
     else:
         improvise(
-            walk.dancers, section, together, walk.moment, lasts, walk.area, walk.body, walk.first
+            walk.dancers,
+            section,
+            (together, pairs),
+            walk.moment,
+            lasts,
+            walk.area,
+            walk.body,
+            walk.first,
         )
     walk.stretches.append(
         StretchPaths(

@@ -26,13 +26,14 @@
     return found;
   };
 
-  // where a dancer has their partner before them: two who share one that stands level between them look straight over,
+  // where a dancer has their partner before them: two who share one that stands off, level between them, look straight over,
   // and the partner between them
   floor.lookedAt = (dancer, partner, three, at) => {
     if (!three) return at(partner);
     const [first, shared, over] = three.map(at);
     const middle = floor.among([first, over]);
-    if (Math.abs(floor.metres(first, shared) - floor.metres(over, shared)) < SLIGHT && !there(middle, shared)) {
+    const level = Math.abs(floor.metres(first, shared) - floor.metres(over, shared)) < SLIGHT;
+    if (level && floor.metres(middle, shared) > floor.metres(first, over) / 2 + SLIGHT) {
       const here = at(dancer);
       return dancer === three[1] ? middle : shared.map((one, n) => one + here[n] - middle[n]);
     }

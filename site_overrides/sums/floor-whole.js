@@ -10,7 +10,8 @@
   // `spots` is for how many pupils the places are laid where a team stands on those of a larger one
   floor.paths = (data, pupils, hall, spots = 0) => {
     const area = floor.dancingArea(hall, data.lined, borderOf(data));
-    const walk = { data, area, hall, spots, dancers: [], places: [] };
+    const pairs = data.sizes.includes(2) ? classInGroups(pupils, 2, data.sizes) : null;
+    const walk = { data, area, hall, spots, pairs, dancers: [], places: [] };
     const parts = data.parts.map((part) => {
       if (!part.letter) return part;
       const section = data.sections[part.letter];
@@ -36,6 +37,9 @@
 
   const here = (walk) => walk.dancers.map(({ x, y }) => [x, y]);
 
+  // who has a partner in whom: where all dance alone, those of the pairs that the dance has
+  const withWhom = ({ pairs }, together) => (pairs && together.every((group) => group.length === 1) ? pairs : together);
+
   function facing(walk, standing, places, together) {
     const alone = together.every((group) => group.length === 1);
     const all = alone ? floor.among(places) : floor.middle(walk.area);
@@ -45,7 +49,7 @@
       const own = floor.among(group.map((one) => places[one]));
       for (const one of group) centres[one] = own;
     }
-    return floor.facings(standing, places, together, centres, walk.area);
+    return floor.facings(standing, places, withWhom(walk, together), centres, walk.area);
   }
 
   function putDown(walk, section, together) {
@@ -97,7 +101,8 @@
     if (section.danced) {
       const mates = [];
       for (const group of together) for (const one of group) mates[one] = group;
-      const [partner, threes] = [floor.partners(together), floor.inThrees(together)];
+      const pairs = withWhom(walk, together);
+      const [partner, threes] = [floor.partners(pairs), floor.inThrees(pairs)];
       const room = { partner, threes, mates, middle: floor.middle(area), home: here(walk), arm: data.arm, placeOf: placeOf(section) };
       floor.dance(dancers, section.danced, data.moves, together, part.begins, room);
       return;

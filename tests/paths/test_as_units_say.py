@@ -84,3 +84,14 @@ def test_who_hauls_stops_at_their_own_mark() -> None:
     for count in range(int(calling.lasts) + 1):
         for n, now in enumerate(paths.everybody(calling.begins + count)):
             assert (now.x - begun[n].x) * inward[n] > -1e-6, f"dancer {n} at count {count}"
+
+
+@pytest.mark.parametrize("letter", ["B", "C"])
+def test_the_ones_of_a_three_look_right_and_pairs_at_one_another(letter: str) -> None:
+    """After home time: "when all turn, the ones are side by side"; in C each has a thing alone."""
+    paths, one = danced("after-home-time", letter, 15)
+    _, pairs = danced("after-home-time", "B", 15)
+    before = paths.everybody(one.begins)
+    for group in pairs.together:
+        ways = [before[dancer].facing for dancer in group]
+        assert ways == pytest.approx([90.0, 270.0, 90.0][: len(group)])

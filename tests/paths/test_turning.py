@@ -51,7 +51,7 @@ def dancers_after(dance: Dance, one: Section, at_first: list[Moment]) -> list[Da
         one,
         together,
         0.0,
-        room_of(together, (0.0, 0.0), tuple((m.x, m.y) for m in at_first)),
+        room_of(together, together, (0.0, 0.0), tuple((m.x, m.y) for m in at_first)),
         BODY,
         0.5,
     )
