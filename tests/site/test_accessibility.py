@@ -1,6 +1,6 @@
 """Each kind of page at a wide and a narrow screen, held to axe-core and to its contrast.
 
-In the usual run the heaviest page of each template, wide and light, and every other one narrow and
+In the usual run the heaviest page of each template, wide and light, and every fourth narrow and
 dark by the rules that depend on how it looks, and of what stands in a page many times over, made in
 one way, the first few; in the long run every page in all four looks, whole, by every rule.
 
@@ -23,6 +23,8 @@ from tests.support.browser import address_of, reader
 from tests.support.built_sites import BOOKLET, pages_to_open
 
 WIDE, NARROW = 1280, 320
+DARK_EVERY = 4
+"""Of so many pages one is looked at in the dark too in the usual run."""
 MOST_PICTURED = 24
 """Words on a page whose ground axe-core leaves open and that are measured in the usual run."""
 # What axe-core cannot decide for itself and why that is no fault here.
@@ -56,7 +58,7 @@ def test_no_page_breaks_a_rule(browser: Browser, site: Path, thorough: bool) -> 
                 shorten(at.page)
             looks = axe.every_look(WIDE, NARROW)
             if not thorough:
-                looks = axe.usual_looks(WIDE, NARROW)[: 1 + number % 2]
+                looks = axe.usual_looks(WIDE, NARROW)[: 2 if number % DARK_EVERY == 0 else 1]
             for width, dark in looks:
                 put_on(at.page, width, dark=dark)
                 found = axe.run(at.page, only=None if thorough or not dark else axe.OF_LOOKS)

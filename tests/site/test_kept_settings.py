@@ -197,7 +197,7 @@ def test_a_day_that_is_none_is_over(browser: Browser, site: Path) -> None:
             page.goto(address_of(site, "index.html"))
             text = f'{{"version":1,"day":{day},"fit":{json.dumps(FIT)}}}'
             page.evaluate("([key, text]) => localStorage.setItem(key, text)", [KEY, text])
-            page.goto(address_of(site, LESSON))
+            page.goto(address_of(site, CARD))
             assert page.evaluate("danceUnitBank.settings.fit()") is None, day
             assert page.evaluate("localStorage.length") == 0, day
 
@@ -237,6 +237,7 @@ def test_it_is_no_part_of_the_print_and_of_the_page_to_keep(browser: Browser, si
     assert "this device keeps" not in as_made_here(site, f"{UNIT}/lesson-2.html")
 
 
+@pytest.mark.thorough
 def test_in_firefox_each_page_of_a_folder_lets_go_what_it_kept(
     firefox: Firefox, site: Path
 ) -> None:

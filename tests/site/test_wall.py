@@ -90,7 +90,10 @@ def walk(page: Page, most: int = 80) -> list[str]:
 
 @pytest.mark.parametrize(
     "size",
-    [(1280, 720), pytest.param((1920, 1080), marks=pytest.mark.thorough), (1024, 768)],
+    [
+        (1280, 720),
+        *(pytest.param(one, marks=pytest.mark.thorough) for one in ((1920, 1080), (1024, 768))),
+    ],
 )
 def test_the_back_of_the_hall_can_read_every_screen_of_every_lesson(
     browser: Browser, site: Path, size: tuple[int, int], thorough: bool
