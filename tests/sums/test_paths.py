@@ -36,8 +36,8 @@ def assert_alike(written: str, paths: Paths, moments: list[float]) -> None:
         assert (part["begins"], part["lasts"]) == (stretch.begins, stretch.lasts)
         if part.get("who"):
             assert tuple(part["who"]) == roles_in(stretch)
-    for moment in moments:
-        shown = ask("paths.at", found, moment)
+    everywhere = ask("paths.atEach", found, moments)
+    for moment, shown in zip(moments, everywhere, strict=True):
         for (x, y, facing, level), one in zip(shown, paths.everybody(moment), strict=True):
             assert x == pytest.approx(one.x, abs=NEAR)
             assert y == pytest.approx(one.y, abs=NEAR)

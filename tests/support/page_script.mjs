@@ -15,6 +15,10 @@ for (const file of process.argv.slice(2)) runInThisContext(readFileSync(file, "u
 globalThis.danceUnitBank.stepFactsOf = (all) =>
   globalThis.danceUnitBank.stepFacts({ querySelectorAll: () => all.map((dataset) => ({ dataset })) });
 
+// where everybody is at each of some moments, so that all the paths of a dance cross over once
+const { paths } = globalThis.danceUnitBank;
+paths.atEach = (all, moments) => moments.map((moment) => paths.at(all, moment));
+
 // what is typed, with the little words as a list, since a set is no JSON
 const { finding } = globalThis.danceUnitBank;
 finding.readTypedOf = (text, passedOver) => finding.readTyped(text, new Set(passedOver));
