@@ -118,6 +118,8 @@ def test_what_two_teachers_typed_finds_what_the_bank_has(browser: Browser, site:
         for typed in SEARCHES["everywhere"]:
             look_for(at.page, typed)
             assert str(len(titles)) in told(at.page), typed
+        for search in SEARCHES["first"]:
+            assert look_for(at.page, search["typed"])[:1] == [titles[search["unit"]]], search
         for search in SEARCHES["among"]:
             found = look_for(at.page, search["typed"])
             assert titles[search["unit"]] in found, (search, found)

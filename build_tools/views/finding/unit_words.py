@@ -20,7 +20,8 @@ class Strength(IntEnum):
     ABOUT = 0
     """It is what the unit is about: its title, topics, subjects, what the dance will be."""
     IN_IT = 1
-    """It is in what is shown, made or taught."""
+    """It is in what is shown, made or taught; or in a longer phrase for a topic: who types farm
+    means farms before the farm animals of a unit about animals."""
     NEAR = 2
     """The bank's thesaurus says that it is near one of its topics."""
     SAID = 3
@@ -32,15 +33,19 @@ def unit_words(bank: Bank, unit: Unit) -> Mapping[str, Strength]:
     found: dict[str, Strength] = {}
     passed_over = _all(bank.thesaurus.passed_over)
     of_the_hall = _all(bank.thesaurus.of_the_hall)
-    for strength, texts in (
-        (Strength.ABOUT, _about(bank, unit)),
-        (Strength.IN_IT, _in_it(unit)),
-        (Strength.NEAR, _near(bank, unit)),
-        (Strength.SAID, _said(unit)),
+    phrases = tuple(_phrases(bank, unit))
+    for strength, texts, left_out in (
+        (Strength.ABOUT, _about(unit), passed_over),
+        (
+            Strength.ABOUT,
+            (one for one in phrases if len(_all([one]) - passed_over) == 1),
+            passed_over,
+        ),
+        (Strength.IN_IT, phrases, passed_over),
+        (Strength.IN_IT, _in_it(unit), passed_over | of_the_hall),
+        (Strength.NEAR, _near(bank, unit), passed_over),
+        (Strength.SAID, _said(unit), passed_over | of_the_hall),
     ):
-        left_out = passed_over
-        if strength in (Strength.IN_IT, Strength.SAID):
-            left_out = passed_over | of_the_hall
         for word in _all(texts):
             if word not in left_out:
                 found.setdefault(word, strength)
@@ -51,13 +56,17 @@ def _all(texts: Iterable[str]) -> frozenset[str]:
     return frozenset(word for text in texts for word in words_typed(text))
 
 
-def _about(bank: Bank, unit: Unit) -> Iterator[str]:
+def _about(unit: Unit) -> Iterator[str]:
     yield unit.title
     yield _IN_EVERY_UNIT
     yield unit.summary
     yield from unit.subjects
+    yield from (name_in_words(topic) for topic in unit.topics)
+
+
+def _phrases(bank: Bank, unit: Unit) -> Iterator[str]:
+    """What else people type for its topics and subjects, of one word or more."""
     for topic in unit.topics:
-        yield name_in_words(topic)
         if topic in bank.topics:
             yield from bank.topics[topic].also
     topics, subjects = set(unit.topics), set(unit.subjects)

@@ -27,6 +27,18 @@ def test_a_word_is_as_strong_as_where_it_stands() -> None:
     assert words["tentacles"] is Strength.SAID  # what a drawing shows
 
 
+def test_a_word_of_a_longer_phrase_for_a_topic_comes_after_a_topic_of_its_own() -> None:
+    """Who types farm means farms before the farm animals of a unit about animals."""
+    bank = real_bank()
+    assert "farm animals" in bank.topics["animals"].also
+    about_animals = replace(real_unit(), topics=("animals",))
+    assert unit_words(bank, about_animals)["farm"] is Strength.IN_IT
+    assert unit_words(bank, replace(real_unit(), topics=("farms",)))["farm"] is Strength.ABOUT
+    assert "under the sea" in bank.topics["ocean-life"].also
+    at_sea = replace(real_unit(), topics=("ocean-life",))
+    assert unit_words(bank, at_sea)["sea"] is Strength.ABOUT, "little words make no phrase"
+
+
 def test_little_words_and_words_of_the_room_lead_nowhere() -> None:
     words = unit_words(real_bank(), real_unit())
     assert not {"the", "under", "about", "walk", "knees", "drum"} & set(words)
