@@ -22,9 +22,12 @@ from build_tools.drafting.from_document.leftover import (
     put_in_list,
 )
 from build_tools.drafting.from_document.step_values import Fields, put_question
+from build_tools.views.lesson.checks_before import ROOM_BESIDE_CHAIRS
 from build_tools.views.lesson.lesson_wording import DEFERENCE, EVERY_TIME
 
-SAID_ANYWAY = frozenset({EVERY_TIME, DEFERENCE, "You do not need to demonstrate."})
+SAID_ANYWAY = frozenset(
+    {EVERY_TIME, DEFERENCE, ROOM_BESIDE_CHAIRS, "You do not need to demonstrate."}
+)
 """What every lesson's page says by itself."""
 _MOST_WORDS = 12
 _WORD = 40

@@ -48,7 +48,8 @@ def put_head(fields: Fields, text: str, where: str, left: Leftover) -> None:
             put_minutes(fields, piece, where, left)
         elif piece.startswith("say “"):
             left.labels.add("say")
-            put(fields, "into", unquoted(piece.removeprefix("say ")), where, left)
+            told, closing, besides = piece.removeprefix("say ").partition("”")
+            put(fields, "into", unquoted(told + closing) + besides, where, left)
         elif "phase" not in fields and key(piece) in PHASE_WORDS:
             fields["phase"] = PHASE_WORDS[key(piece)]
             left.labels.add(piece)

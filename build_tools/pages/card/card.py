@@ -27,13 +27,15 @@ from build_tools.pages.pieces.step_help import StepHelp, step_helps
 from build_tools.pages.pieces.talk import TalkView, talk_view
 from build_tools.pages.pieces.trouble import trouble_lines
 from build_tools.views.diagrams.body_sprite import sprite
+from build_tools.views.lesson.checks_before import checks_before
 from build_tools.views.lesson.lesson_wording import (
     DEFERENCE,
-    EVERY_TIME,
     heading_of_change,
+    into_in_words,
     where_in_words,
 )
-from build_tools.views.lesson.moves_in_steps import TodaysMoves, todays_moves
+from build_tools.views.lesson.moves_in_steps import todays_moves
+from build_tools.views.lesson.moves_met import TodaysMoves
 from build_tools.views.lesson.step_facts import step_facts
 from build_tools.views.lesson.teachers_part import teachers_parts
 from build_tools.views.words.plain_words import minutes_in_words
@@ -152,7 +154,7 @@ def card_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         pupils_make=lesson.pupils_make,
         minutes=kept_together(minutes_in_words(lesson.minutes)),
         room=the_room(unit.dance),
-        safety=(*lesson.safety, _(EVERY_TIME)),
+        safety=checks_before(unit, lesson),
         deference=_(DEFERENCE),
         last_time=last_time_of(unit, lesson),
         notes=notes_html(today.notes, 3),
@@ -188,12 +190,12 @@ def _steps(
             does=step.does,
             minutes=kept_together(minutes_in_words(step.minutes)),
             groups=groups_words(step.grouping),
-            into=quoted(step.into) if step.into else None,
+            into=into_in_words(step.into) if step.into else None,
             say=quoted(step.say) if step.say else None,
             task=step.task,
             you=step.you,
             yours=tuple(Labelled(*one) for one in yours[n]),
-            **_looking(step, talk if n in looking[-1:] else None),
+            **_looking(lesson, step, talk if n in looking[-1:] else None),
             where=where_in_words(step),
             easier=step.easier,
             harder=step.harder,
@@ -218,10 +220,10 @@ class _Looking(TypedDict):
     """Who looks at what."""
 
 
-def _looking(step: Step, talk: TalkView | None) -> _Looking:
+def _looking(lesson: Lesson, step: Step, talk: TalkView | None) -> _Looking:
     """What is looked for and asked in a step; in the closing talk, what the lesson looks for."""
     if talk is None:
-        asked = tuple(question_view(q) for q in step.ask[:1])
+        asked = tuple(question_view(q, lesson) for q in step.ask[:1])
         return {"look_for": step.look_for, "questions": asked, "talk": None}
     return {
         "look_for": step.look_for or talk.looking_for,

@@ -32,15 +32,16 @@ from build_tools.views.dance.parts_named import letters_in
 from build_tools.views.diagrams.body_sprite import BodyDrawn, sprite
 from build_tools.views.diagrams.small_line import small_line
 from build_tools.views.diagrams.standing_plan import standing_plan
+from build_tools.views.lesson.checks_before import checks_before
 from build_tools.views.lesson.drawn_first import drawn_first
 from build_tools.views.lesson.lesson_in_short import LineInShort, lesson_in_short
 from build_tools.views.lesson.lesson_wording import (
     DEFERENCE,
-    EVERY_TIME,
     heading_of_change,
     step_in_short,
 )
-from build_tools.views.lesson.moves_in_steps import TodaysMoves, todays_moves
+from build_tools.views.lesson.moves_in_steps import todays_moves
+from build_tools.views.lesson.moves_met import TodaysMoves
 from build_tools.views.lesson.notes_in_steps import danced_in
 from build_tools.views.lesson.standing_in_steps import plans_of
 from build_tools.views.lesson.to_print import where_to_get
@@ -204,7 +205,7 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         room=the_room(unit.dance),
         room_printed=bool(unit.dance.sides),
         classroom_first=lesson.classroom_first,
-        safety=(*lesson.safety, _(EVERY_TIME)),
+        safety=checks_before(unit, lesson),
         story=story_of(unit, lesson),
         plans=_plans_on_paper(unit, lesson) if paper.plans else (),
         steps=step_views(

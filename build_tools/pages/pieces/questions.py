@@ -4,8 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from build_tools.model.lesson import Question
-from build_tools.views.lesson.lesson_wording import answers_in_words, looks_back_in_words
+from build_tools.model.lesson import Lesson, Question
+from build_tools.views.lesson.lesson_wording import (
+    answers_in_words,
+    looks_back_in_words,
+    question_said,
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -20,8 +24,10 @@ class QuestionView:
     """The lesson it looks back to, in words."""
 
 
-def question_view(question: Question) -> QuestionView:
+def question_view(question: Question, lesson: Lesson) -> QuestionView:
     """A question as the page shows it."""
     return QuestionView(
-        question.question, answers_in_words(question), looks_back_in_words(question)
+        question_said(question, lesson),
+        answers_in_words(question),
+        looks_back_in_words(question),
     )

@@ -13,7 +13,7 @@ from build_tools.pages.pieces.notes import notes_html
 from build_tools.views.dance.moves_today import PartToday, part_lines, parts_of
 from build_tools.views.lesson.groups_told import left_over_in_words, watching_in_words
 from build_tools.views.lesson.move_meanings import meant, part_heading
-from build_tools.views.lesson.moves_in_steps import MetBefore, MoveMet, StepMoves, TodaysMoves
+from build_tools.views.lesson.moves_met import MetBefore, MoveMet, StepMoves, TodaysMoves
 from build_tools.views.lesson.running_minutes import run_in_words
 from build_tools.views.lesson.sitting_or_wheels import SeatedWays, all_seated_ways
 from build_tools.views.lesson.teachers_part import tells_starts

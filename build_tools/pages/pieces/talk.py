@@ -37,7 +37,7 @@ def talk_view(unit: Unit, lesson: Lesson, talk: LookAndTalk) -> TalkView:
         who=who_looks(talk),
         at=talk.at,
         looking_for=sentence(talk.looking_for),
-        questions=tuple(question_view(q) for q in talk.questions),
+        questions=tuple(question_view(q, lesson) for q in talk.questions),
         next_heading=what_comes_after(unit, lesson),
         seen=sentence(talk.next.seen) if talk.next else None,
         not_yet=sentence(talk.next.not_yet) if talk.next else None,

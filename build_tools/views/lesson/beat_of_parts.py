@@ -10,23 +10,28 @@ from typing import NamedTuple
 
 from build_tools.model.dance import Dance, Section
 from build_tools.model.lesson import Step
+from build_tools.movement.counts import figures
 from build_tools.movement.sounding import Piece
 from build_tools.movement.whole import transition_between
 from build_tools.page_words.speaking import kept_by_language
 from build_tools.page_words.words import _
 from build_tools.views.dance.moves_begun import moves_begun
 from build_tools.views.dance.order_danced import WHOLE
+from build_tools.views.dance.parts_over_counts import parts_over_counts
 from build_tools.views.dance.timeline import join_sounding, section_sounding
+from build_tools.views.words.bars_heard import does_throughout
 from build_tools.views.words.beat_in_phrases import made_in_words
-from build_tools.views.words.deeds_of_sound import OwnWords
-from build_tools.views.words.plain_words import seconds_in_words
-from build_tools.views.words.punctuation import sentence
+from build_tools.views.words.deeds_of_sound import OwnWords, are_counts
+from build_tools.views.words.plain_words import listed, seconds_in_words
+from build_tools.views.words.punctuation import capital, quoted, sentence
 from build_tools.views.words.sections_called import in_short
 from build_tools.views.words.sounds_to_make import made_in_seconds
 
 _FEWEST_IN_A_RUN = 2
 _KEPT = 64
 """Runs, parts and joins that are kept: many steps dance the same, and more than a dance has."""
+_SAID_ALONG = frozenset({"voice", "beat", "soft beat", "silence"})
+"""Sounds along which a teacher can say the words of a join."""
 _LONG = 24
 """Letters of what is told once on a page."""
 
@@ -36,8 +41,30 @@ def made_over(dance: Dance, section: Section | None, pieces: Sequence[Piece]) ->
     if section is None:
         return made_in_words(pieces, dance.phrase, own_words(dance, None))
     whole = bool(pieces) and pieces[-1].end == section.counts
+    if whole and (lengths := _off_the_phrases(dance, section, pieces)):
+        return capital(
+            _(
+                "{does} for {lengths} counts in turn.",
+                does=does_throughout(pieces, own_words(dance, section)),
+                lengths=listed(lengths),
+            )
+        )
     begun = moves_begun(dance, section) if whole else {}
     return made_in_words(pieces, dance.phrase, own_words(dance, section), begun)
+
+
+def _off_the_phrases(dance: Dance, section: Section, pieces: Sequence[Piece]) -> list[str]:
+    """How many counts each passage has, where one sound goes on through passages of other lengths.
+
+    "Say the words for five eights" is no help where the words begin anew after 28 counts.
+    """
+    sounds = {(one.sound, one.by) for one in pieces}
+    if len(sounds) != 1 or pieces[0].sound not in ("voice", "silence"):
+        return []
+    passages = parts_over_counts(dance, section).passages
+    if len(passages) < _FEWEST_IN_A_RUN or all(one.start % dance.phrase == 0 for one in passages):
+        return []
+    return [figures(one.end - one.start) for one in passages]
 
 
 def own_words(dance: Dance, section: Section | None) -> OwnWords:
@@ -129,17 +156,24 @@ def _join(dance: Dance, before: str, after: str) -> tuple[str, str] | tuple[()]:
     if join is None or (before, after) not in pairwise(dance.form):
         return ()
     heard = join_sounding(dance, dance.sections[before], join, dance.sections[after])
-    # how a join is done, and with which words, its own page tells
     own = own_words(dance, None)._replace(told=False)
     made = made_in_words(heard.pieces, dance.phrase, own)
-    return _beside(made), sentence(join.cue)
+    words = [word.says for piece in heard.pieces for word in piece.words]
+    if not words or are_counts(words) or not {one.sound for one in heard.pieces} <= _SAID_ALONG:
+        return _beside(made), sentence(join.cue)
+    if all(re.search(rf"\b{re.escape(word)}\b", join.cue, re.IGNORECASE) for word in words):
+        # the sign has them: "say the words" beside it asked for others
+        voice = all(piece.sound == "voice" for piece in heard.pieces)
+        return "" if voice else _beside(made), sentence(join.cue)
+    return _beside(made, quoted(" ".join(words))), sentence(join.cue)
 
 
-def _beside(made: str) -> str:
-    """What is sounded meanwhile, in brackets: (four taps, no sound for four), (two eights)."""
+def _beside(made: str, words: str = "") -> str:
+    """What is sounded meanwhile and said, in brackets: (no sound for four), (two eights: “…”)."""
     lines = [f"{one[:1].lower()}{one[1:]}" for one in made.rstrip(".").split(". ") if one]
     taps = re.compile(r"(?:tap|pat) (?=[\w ]* (?:eights?|beats)$)")
-    return f" ({', '.join(taps.sub('', one) for one in lines)})" if lines else ""
+    told = ", ".join(taps.sub("", one) for one in lines)
+    return f" ({': '.join(part for part in (told, words) if part)})" if told or words else ""
 
 
 @kept_by_language(maxsize=_KEPT)

@@ -7,11 +7,15 @@ from build_tools.model.dance import Dance
 
 def only_in_return(dance: Dance, motif: str | None) -> str | None:
     """The letter of the one changed return that dances `motif`, where no other section does."""
+    letter = part_alone(dance, motif)
+    return letter if letter and dance.sections[letter].returns is not None else None
+
+
+def part_alone(dance: Dance, motif: str | None) -> str | None:
+    """The letter of the one section that dances `motif`, where no other does."""
     dancing = [
-        section
+        section.letter
         for section in dance.sections.values()
         if any(motif in passage.what for passage in section.danced)
     ]
-    if len(dancing) != 1 or dancing[0].returns is None:
-        return None
-    return dancing[0].letter
+    return dancing[0] if len(dancing) == 1 else None

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from build_tools.model.dance import Action, Dance, Passage, Section
-from build_tools.views.lesson.moves_in_steps import MoveMet, StepMoves
+from build_tools.views.lesson.moves_met import MoveMet, StepMoves
 
 _ONE_ANOTHER = frozenset({"partner", "centre"})
 _ABOUT_TURN = frozenset({"half"})

@@ -63,6 +63,22 @@ def step_in_short(lesson: Lesson, number: int) -> str:
     return f"{number}.\N{NO-BREAK SPACE}{lesson.steps[number - 1].does}"
 
 
+_FOR_THE_TEACHER = re.compile(
+    r"(?:^|(?<=[.;] ))(?:If (?:one|a pair|two|somebody) (?:is|are) left|(?:One|Two) (?:left|over)"
+    r"|An? \w+ (?:left )?over|In a mixed class)\b.*"
+)
+"""The last sentences of how groups are made, where they are about who is over."""
+
+
+def into_in_words(into: str) -> str:
+    """How groups are made: in quotation marks what pupils are told; what is for the teacher not."""
+    found = _FOR_THE_TEACHER.search(into)
+    told = into[: found.start()].strip() if found else into
+    if not found or not told:
+        return quoted(into)
+    return f"{quoted(told)} {found[0]}"
+
+
 def where_in_words(step: Step) -> str | None:
     """Where pupils stand for a step and which way they face, as sentences."""
     place = sentence(step.place) if step.place else ""
@@ -91,6 +107,17 @@ def answers_in_words(question: Question) -> str | None:
     if not words:
         return None
     return words if words.endswith((".", "?", "!")) else f"{words}."
+
+
+def question_said(question: Question, lesson: Lesson) -> str:
+    """The question as it is asked: of the lesson before pupils know that it was last time.
+
+    A class of five-year-olds knows no lesson 1.
+    """
+    back = question.looks_back_to
+    if back is None or back != lesson.number - 1:
+        return question.question
+    return re.sub(rf"\bin lesson {back}\b", _("last time"), question.question)
 
 
 def looks_back_in_words(question: Question) -> str | None:

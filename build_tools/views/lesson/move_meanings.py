@@ -8,7 +8,7 @@ from build_tools.body.poses import moved
 from build_tools.page_words.words import _
 from build_tools.views.dance.moves_today import feel_in_words
 from build_tools.views.diagrams.body_words import body_in_words
-from build_tools.views.lesson.moves_in_steps import MoveMet
+from build_tools.views.lesson.moves_met import MoveMet
 from build_tools.views.words.punctuation import sentence
 
 

@@ -8,7 +8,7 @@ that made the move; where there are none, what its picture shows.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import lru_cache
 
 from build_tools.model.dance import Action, Dance
@@ -20,6 +20,14 @@ from build_tools.views.dance.moves_before import moves_before, shown
 from build_tools.views.dance.parts_named import letters_in, motifs_in
 from build_tools.views.lesson.drawn_in_steps import danced_by, drawn_in_steps
 from build_tools.views.lesson.later_parts import explained_by_now, first_made_in
+from build_tools.views.lesson.moves_met import (
+    MetBefore,
+    MoveMet,
+    StepMoves,
+    TodaysMoves,
+    once,
+    once_in_each_part,
+)
 from build_tools.views.lesson.notes_in_steps import danced_in, notes_in_steps
 from build_tools.views.lesson.notes_read import Explained, notes_read
 from build_tools.views.lesson.once_a_lesson import once_a_lesson
@@ -30,63 +38,6 @@ from build_tools.views.lesson.words_still_true import (
     words_as_they_hold,
 )
 from build_tools.views.words.plain_words import action_label
-
-
-@dataclass(frozen=True, slots=True)
-class MoveMet:
-    """A move, or another word of the notes: `action` is None where it is no single move."""
-
-    word: str
-    means: str | None
-    """The author's words; None where there are none and its picture has to say it."""
-    action: Action | None
-    before: Action | None = None
-    seated: str | None = None
-    """The author's words for one who sits on a chair, if there are any."""
-    wheels: str | None = None
-    """The same for one in a wheelchair, where it is another way."""
-    motif: str | None = None
-    """The motif or development that it is a move of."""
-
-
-@dataclass(frozen=True, slots=True)
-class MetBefore:
-    """A move that a step makes and an earlier one told: its word, and that step's number."""
-
-    word: str
-    step: int
-
-
-@dataclass(frozen=True, slots=True)
-class StepMoves:
-    """What a step tells of moves."""
-
-    drawn: tuple[str, ...] = ()
-    """Motifs and developments that are made in it, by name: each has a picture of its own."""
-    made: tuple[MoveMet, ...] = ()
-    """Moves of what is made or changed in it."""
-    before: tuple[MetBefore, ...] = ()
-    """The others of these, which an earlier step told."""
-    danced: tuple[MoveMet, ...] = ()
-    """Every move of what is made, changed or danced again in it, told or not."""
-    again: tuple[MoveMet, ...] = ()
-    """Moves danced again, in the first step that dances them."""
-    parts: tuple[str, ...] = ()
-    """Letters of the sections made in it."""
-    parts_again: tuple[str, ...] = ()
-    """Letters of the sections danced again in it for the first time today."""
-    helps: tuple[str, ...] = ()
-    """Paragraphs of the notes that are about it, in Markdown."""
-    ways: tuple[Explained, ...] = ()
-    """What the notes say of it, or of its part, for who sits or uses a wheelchair."""
-
-
-@dataclass(frozen=True, slots=True)
-class TodaysMoves:
-    """The moves of a lesson step by step, and what of its notes is about no step."""
-
-    steps: tuple[StepMoves, ...]
-    notes: str
 
 
 @once_a_lesson
@@ -128,7 +79,7 @@ def _made(
     told: dict[object, int] = {}
     found = []
     for n, (names, words) in enumerate(zip(drawn, placed, strict=True)):
-        moves = _once(_all_met(unit, lesson, names))
+        moves = once(_all_met(unit, lesson, names))
         new = tuple(m for m in moves if _told_as(m) not in told)
         before = tuple(
             MetBefore(m.word, told[_told_as(m)] + 1) for m in moves if _told_as(m) in told
@@ -164,7 +115,7 @@ def _again(unit: Unit, lesson: Lesson, drawn: Sequence[Sequence[str]]) -> list[t
     for names, step in zip(drawn, lesson.steps, strict=True):
         told |= {(m.word, m.action) for m in _all_met(unit, lesson, names) if m.action}
         danced = [x for x in motifs_in(unit.dance, danced_in(step)) if x not in today]
-        moves = _once(_all_met(unit, lesson, danced))
+        moves = once_in_each_part(unit.dance, _all_met(unit, lesson, danced))
         new = tuple(m for m in moves if m.word not in words and (m.word, m.action) not in told)
         words |= {m.word for m in new}
         found.append(new)
@@ -209,14 +160,6 @@ def _met(unit: Unit, lesson: Lesson, name: str, action: Action, before: Action |
     means = words_as_they_hold(made, action, piece.text) or None
     seated, wheels = (way_as_it_holds(made, action, w) for w in (piece.seated, piece.wheels))
     return MoveMet(word, means, action, before, seated, wheels or seated, name)
-
-
-def _once(moves: Sequence[MoveMet]) -> tuple[MoveMet, ...]:
-    """Each word once: the first time that it comes."""
-    found: dict[str, MoveMet] = {}
-    for move in moves:
-        found.setdefault(move.word.casefold(), move)
-    return tuple(found.values())
 
 
 def _explained(
@@ -279,7 +222,7 @@ def _told_of_moves(
     What the notes say of other moves, as of one that only an earlier lesson makes and whose words
     stand there, is no move's here: it stands in a step that it names, or at the foot.
     """
-    made = (one for names in drawn for one in _once(_all_met(unit, lesson, names)))
+    made = (one for names in drawn for one in once(_all_met(unit, lesson, names)))
     means: dict[str, str] = {}
     ways: dict[str, str] = {}
     for one in (*made, *(one for step in again for one in step)):

@@ -45,6 +45,8 @@ def notes_in_steps(dance: Dance, lesson: Lesson, moves: frozenset[str]) -> Notes
             if piece.word.casefold() in moves:
                 continue
             place = _named_in(dance, steps, piece.word)
+            if place is None and not piece.text:
+                place = _heads(steps, piece.word)
             if place is None:
                 rest.append(piece.written)
                 continue
@@ -119,6 +121,13 @@ def _named_in(dance: Dance, steps: Sequence[Step], word: str) -> int | None:
         if named in names:
             return n
     return None
+
+
+def _heads(steps: Sequence[Step], word: str) -> int | None:
+    """The step of any kind whose heading begins with the word: one that shows has ways too."""
+    begins = word.casefold()
+    named = (n for n, step in enumerate(steps) if step.does.casefold().startswith(begins))
+    return next(named, None)
 
 
 def _called(dance: Dance, step: Step) -> str:

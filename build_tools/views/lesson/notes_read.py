@@ -123,6 +123,9 @@ def _explained(piece: str, under: tuple[Whom, ...]) -> Explained | None:
     if whom == () and (_NO_EXPLANATION.match(told) or not (hyphen or _colon(found))):
         return None
     text, said = ways_said(" ".join(_AFTER_WORD.sub("", told, count=1).split()))
+    if not any(map(str.isalnum, text)):
+        # "**Tug**. Seated: …" explains nothing but how it goes sitting
+        text = ""
     if ways := whom or under:
         text, said = "", said_of_whom(ways, text, said)
     text = capital(text) if hyphen else text

@@ -20,13 +20,13 @@ from build_tools.page_words.speaking import spoken
 from build_tools.page_words.tables import ENGLISH
 from build_tools.page_words.words import N_, _
 from build_tools.views.diagrams.body_words import deed_in_words
-from build_tools.views.lesson.as_in_steps import as_in_steps
-from build_tools.views.lesson.changed_return import only_in_return
+from build_tools.views.lesson.as_in_steps import as_in_steps, ways_of_other_steps
+from build_tools.views.lesson.changed_return import only_in_return, part_alone
 from build_tools.views.lesson.class_groups import GROUP_SIZES
 from build_tools.views.lesson.coming_near import have_to_agree
-from build_tools.views.lesson.moves_in_steps import MoveMet, StepMoves
+from build_tools.views.lesson.moves_met import MoveMet, StepMoves
+from build_tools.views.lesson.moves_tried import named_in_trying
 from build_tools.views.lesson.notes_read import Explained
-from build_tools.views.lesson.room_beside_chairs import tells_room_beside_chairs
 from build_tools.views.words.plain_words import name_in_words
 from build_tools.views.words.punctuation import capital
 from build_tools.views.words.sections_called import in_short
@@ -42,13 +42,9 @@ IN_GENERAL_WITHOUT_JUMPS = N_(
     "gentle push does for two steps, and both hands on the wheels make a turn."
 )
 """The same in a unit in which nobody jumps."""
-ROOM_WITH_OTHERS = N_(
-    "With others: leave two steps more on each side of a wheelchair, one beside a chair."
-)
-"""Said where the unit itself does not say how much room."""
 AGREE_WITH_OTHERS = N_("With others: agree where you meet, and which of you moves there.")
 """Said only where dancers come near one another and the unit does not settle how."""
-_SAID_ONCE = frozenset({IN_GENERAL, IN_GENERAL_WITHOUT_JUMPS, ROOM_WITH_OTHERS, AGREE_WITH_OTHERS})
+_SAID_ONCE = frozenset({IN_GENERAL, IN_GENERAL_WITHOUT_JUMPS, AGREE_WITH_OTHERS})
 _BEYOND_GESTURE = frozenset({"travel", "turn", "jump", "transfer"})
 _GETTING_ABOUT = re.compile(
     r"\b(?:walk|step|side-step|skip|run|jump|bounce|turn|spin|travel|go|sway|rush|roll|hop|"
@@ -88,20 +84,24 @@ def all_seated_ways(
     unit: Unit, steps: Sequence[Step], moves: Sequence[StepMoves]
 ) -> tuple[SeatedWays, ...]:
     """The ways of every step of a lesson. What an earlier step told is not told again."""
-    room_told, general = tells_room_beside_chairs(unit), _in_general(unit)
+    general = _in_general(unit)
     found: list[SeatedWays] = []
     told: dict[SeatedMove, int] = {}
     said: dict[str, int] = {}
     called = {letter: in_short(unit.dance, letter) for letter in unit.dance.sections}
     for number, (step, danced) in enumerate(zip(steps, moves, strict=True), start=1):
-        met = _met(unit.dance, danced.danced) | dict.fromkeys(map(_written, danced.ways))
+        if sends_back := ways_of_other_steps(danced.ways):
+            found.append(SeatedWays(lines=(sends_back,)))
+            continue
+        own = dict.fromkeys(map(_written, danced.ways))
+        met = _met(unit.dance, danced.danced or named_in_trying(step, moves)) | own
         apart = _told_apart(met)
         ways = _each_word_once([one for one in met if one not in told], apart, called)
         ways += _with_a_look(unit.dance, ways, told, danced.danced)
         ways = _with_motifs(unit.dance, ways, told, danced.danced)
         agree = have_to_agree(unit.dance, danced)
         said_of_all = "" if met else general
-        holds = tuple(_lines(step, general=said_of_all, room=not room_told, agree=agree))
+        holds = tuple(_lines(step, general=said_of_all, agree=agree))
         lines = [line for line in holds if line not in said]
         if older := [(apart[one], told[one]) for one in met if one in told]:
             # before the step's own ways, which stand below the lines
@@ -125,19 +125,16 @@ def _in_general(unit: Unit) -> str:
     return IN_GENERAL if jumps else IN_GENERAL_WITHOUT_JUMPS
 
 
-def _lines(step: Step, *, general: str, room: bool, agree: bool) -> Iterator[str]:
+def _lines(step: Step, *, general: str, agree: bool) -> Iterator[str]:
     """What holds for a whole step: in general where it has no moves, and with others near.
 
-    With others it is how much room they leave and, where they come near, what they agree.
+    With others it is what they agree, where they come near.
     """
     if general and _GETTING_ABOUT.search(f"{step.does} {step.task}"):
         yield general
     danced = step.makes or step.develops or step.joins or step.dances or step.shows
-    if GROUP_SIZES.get(step.grouping, 1) > 1 and danced:
-        if room:
-            yield ROOM_WITH_OTHERS
-        if agree:
-            yield AGREE_WITH_OTHERS
+    if agree and danced and GROUP_SIZES.get(step.grouping, 1) > 1:
+        yield AGREE_WITH_OTHERS
 
 
 def _met(dance: Dance, danced: Sequence[MoveMet]) -> dict[SeatedMove, str | None]:
@@ -146,6 +143,8 @@ def _met(dance: Dance, danced: Sequence[MoveMet]) -> dict[SeatedMove, str | None
     for one in danced:
         if _changes(one):
             way, letter = _seated(dance, one), only_in_return(dance, one.motif)
+            if letter is None and (one.seated or one.wheels):
+                letter = part_alone(dance, one.motif)
             found[way] = letter if found.get(way, letter) == letter else None
     return found
 
@@ -186,23 +185,27 @@ def _with_a_look(
     danced: Sequence[MoveMet],
 ) -> tuple[SeatedMove, ...]:
     """The ways back whose word the step tells on: nobody goes back for want of the look behind."""
+    shown = {(one.chair, one.wheels) for one in ways}
     back = {
         way: one.motif
         for one in danced
         if _changes(one)
         and _LOOK.search((way := _seated(dance, one)).wheels)
-        and way not in ways
+        and (way.chair, way.wheels) not in shown
         and way not in told
-        and not any(
-            _LOOK.search(other.wheels) and other.word.casefold() == one.word.casefold()
-            for other in ways
-        )
+        and not any(_LOOK.search(other.wheels) and _is_of(one.word, other.word) for other in ways)
     }
     first: dict[str, SeatedMove] = {}
     for one, motif in back.items():
         named = _("{move} in {part}", move=one.word, part=name_in_words(motif or ""))
         first.setdefault(one.word.casefold(), replace(one, word=named))
     return tuple(first.values())
+
+
+def _is_of(word: str, told: str) -> bool:
+    """Whether a way is told of that move: by its word alone, or by it and its part."""
+    small, word = told.casefold(), word.casefold()
+    return small == word or small.startswith(f"{word} ")
 
 
 def _with_motifs(

@@ -11,7 +11,8 @@ from build_tools.page_words.words import _
 from build_tools.views.dance.moves_today import part_lines, parts_of
 from build_tools.views.lesson.groups_told import left_over_in_words, watching_in_words
 from build_tools.views.lesson.move_meanings import MoveMeant, meant, part_heading
-from build_tools.views.lesson.moves_in_steps import MoveMet, StepMoves, todays_moves
+from build_tools.views.lesson.moves_in_steps import todays_moves
+from build_tools.views.lesson.moves_met import MoveMet, StepMoves
 from build_tools.views.lesson.teachers_part import tells_starts
 from build_tools.views.paper.printed import Runs, labelled, row
 

@@ -19,21 +19,23 @@ from build_tools.views.diagrams.figure_strip import figure_strip_size
 from build_tools.views.diagrams.small_line import line_size, line_title
 from build_tools.views.diagrams.strip import StripSize, strip_title
 from build_tools.views.diagrams.strip_changes import changes_unseen
+from build_tools.views.lesson.checks_before import checks_before
 from build_tools.views.lesson.drawn_first import drawn_first
 from build_tools.views.lesson.grouping_in_words import grouping_in_words
 from build_tools.views.lesson.lesson_in_short import lesson_in_short
 from build_tools.views.lesson.lesson_wording import (
     DEFERENCE,
-    EVERY_TIME,
     WAY_TO_TALK,
     answers_in_words,
     has_way_to_talk,
     heading_of_change,
+    into_in_words,
     lesson_before,
     looked_for_last_time,
     looks_back_in_words,
     never_did,
     phase_in_words,
+    question_said,
     step_in_short,
     trouble_in_words,
     what_comes_after,
@@ -164,7 +166,7 @@ def _before(unit: Unit, lesson: Lesson) -> Iterator[tuple[Runs, ...]]:
     if lesson.classroom_first:
         lines = (Run(line) for line in lesson.classroom_first)
         yield ((_heading(_("In the classroom first")), *lines),)
-    checks = (Run(line) for line in (*lesson.safety, _(EVERY_TIME)))
+    checks = (Run(line) for line in checks_before(unit, lesson))
     yield ((_heading(_("Before they move")), *checks),)
     story = tuple(_story(unit, lesson))
     if story:
@@ -198,7 +200,7 @@ def _step(
     lesson: Lesson, index: int, time: StepTime, told: Runs, yours: Sequence[Told]
 ) -> PrintedStep:
     step = lesson.steps[index]
-    into = " · " + _("say {into}", into=quoted(step.into)) if step.into else ""
+    into = " · " + _("say {into}", into=into_in_words(step.into)) if step.into else ""
     return PrintedStep(
         title=Run(f"{index + 1}. {step.does}", bold=True),
         phase=Run(f"· {phase_in_words(step.phase)}"),
@@ -223,7 +225,7 @@ def _rest(lesson: Lesson, index: int, yours: Sequence[Told]) -> Iterator[Run]:
     if step.look_for:
         yield from labelled(_("Look for"), step.look_for)
     for question in step.ask:
-        yield from _question(question)
+        yield from _question(question, lesson)
     if has_way_to_talk(lesson, step):
         yield Run(_(WAY_TO_TALK), gap=APART)
     if step.easier:
@@ -232,11 +234,11 @@ def _rest(lesson: Lesson, index: int, yours: Sequence[Told]) -> Iterator[Run]:
         yield from labelled(_("Harder"), step.harder)
 
 
-def _question(question: Question) -> Runs:
+def _question(question: Question, lesson: Lesson) -> Runs:
     back, answers = looks_back_in_words(question), answers_in_words(question)
     return (
         label(_("Ask")),
-        Run(question.question, bold=True),
+        Run(question_said(question, lesson), bold=True),
         *([Run(f"({back})")] if back else []),
         *([Run(_("They may say: {answers}", answers=answers))] if answers else []),
         Run("", gap=APART),
@@ -255,7 +257,7 @@ def _talk(unit: Unit, lesson: Lesson) -> PrintedTalk | None:
             label(_("Look for")),
             Run(sentence(talk.looking_for)),
         ),
-        asks=tuple(_question(question) for question in talk.questions),
+        asks=tuple(_question(question, lesson) for question in talk.questions),
         heading=_heading(what_comes_after(unit, lesson)) if after else None,
         rows=_seen_or_not(after) if after else (),
     )

@@ -34,6 +34,8 @@ class Made:
     loud: tuple[Fraction, ...]
     words: tuple[str, ...] = field(default=(), compare=False)
     """What a voice says in it, where that is more than numbers; not what makes two alike."""
+    on_words: bool = False
+    """Whether it falls once on each of the words that are said with it, and not on each count."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,6 +57,13 @@ def bars_heard(pieces: Sequence[Piece], phrase: int, own: OwnWords) -> tuple[Bar
         found.append(Bar(till - start, _heard_in(inside, start, till, own)))
         start = till
     return tuple(found)
+
+
+def does_throughout(pieces: Sequence[Piece], own: OwnWords) -> str:
+    """What is done through pieces of one sound by the same people: say the words, no sound."""
+    first, last = pieces[0], pieces[-1]
+    by = None if first.by == "teacher" else first.by
+    return _deed(first, by, first.start, last.end, own).does
 
 
 def _heard_in(
@@ -86,7 +95,17 @@ def _by_maker(
             tuple(sorted(stroke.at - start for stroke in strokes)),
             () if alike else tuple(sorted(loud)),
             tuple(_words(same, start, end)) if sound == "voice" else (),
+            _falls_on_words(same, strokes, start, end),
         )
+
+
+def _falls_on_words(
+    pieces: Sequence[Piece], strokes: Sequence[Stroke], start: Fraction, end: Fraction
+) -> bool:
+    if any(one.by not in (None, "teacher") for one in pieces):
+        return False
+    words = {word.at for one in pieces for word in _from(one.words, start, end)}
+    return bool(words) and len(words) < end - start and words == {one.at for one in strokes}
 
 
 def _words(pieces: Iterable[Piece], start: Fraction, end: Fraction) -> Iterator[str]:

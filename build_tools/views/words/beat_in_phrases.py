@@ -212,6 +212,13 @@ def _alike(bar: Bar, many: int, phrase: int) -> str:
     """So many bars in a row that sound alike."""
     if len(bar.made) == 1 and (whole := _whole(bar.made[0], bar, many, phrase)):
         return whole
+    if len(bar.made) == 1 and bar.made[0].on_words and bar.length == phrase:
+        deed = bar.made[0].deed
+        return _(
+            "{does} once on each word, for {phrases}",
+            does=f"{deed.does} {deed.how}".rstrip(),
+            phrases=phrases_in_words(many, phrase),
+        )
     in_order = one_after_another(bar)
     each = in_order or "; ".join(in_bar(one, bar) for one in bar.made)
     if bar.length < phrase:

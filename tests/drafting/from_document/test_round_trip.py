@@ -10,6 +10,7 @@ import pytest
 from build_tools.building.word_file.unit_document import word_file
 from build_tools.drafting.from_document.draft_from_document import DraftFromDocument
 from build_tools.model.lesson import Lesson
+from build_tools.views.lesson.lesson_wording import question_said
 from build_tools.views.words.open_places import MARK
 from build_tools.views.words.punctuation import sentence
 from tests.drafting.from_document.making import fields_of, sound, tokens, told, without_clock
@@ -59,7 +60,8 @@ def test_its_steps_come_back(lesson: Lesson) -> None:
         assert one.get("look_for") == step.look_for
         assert one.get("counts") == (int(step.counts) if step.counts else None)
         asked = [q["question"] for q in one.get("ask", [])]
-        assert asked == [q.question for q in step.ask]
+        # of the lesson before the page says "last time"
+        assert asked == [question_said(question, lesson) for question in step.ask]
         answers = [a for q in one.get("ask", []) for a in q.get("answers", [])]
         assert tokens(" ".join(answers)) == tokens(" ".join(a for q in step.ask for a in q.answers))
 

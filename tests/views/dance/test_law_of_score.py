@@ -21,7 +21,7 @@ from build_tools.views.dance.parts_over_counts import (
 )
 from build_tools.views.words.doing import doing_in_words, odd_group_in_words
 from tests.movement.strategies import FITS, dance, section
-from tests.support.sound_bank import real_unit
+from tests.support.sound_bank import real_unit, whole_bank
 
 MOTIFS = {
     name: (Action("travel", Fraction(counts), f"go {name}"),)
@@ -235,3 +235,13 @@ def test_what_pupils_decide_is_blank_and_keeps_its_counts() -> None:
     ]  # fmt: skip
     decided = Development("own", "walk", "change of order", choice="which", order=(2, 1))
     assert [a.word for a in drawn_actions(open_dance(decided), "own")] == ["hop", "walk"]
+
+
+def test_what_a_five_does_along_the_row_is_told_of_the_part_that_goes_along_it() -> None:
+    """An adviser of the weaving read "5 beats with 1" of parts in which all beat at once."""
+    unit = next(one for one in whole_bank().units if one.slug == "weaving-shed")
+    told = {
+        letter: " ".join(odd_group_in_words(unit, part))
+        for letter, part in unit.dance.sections.items()
+    }
+    assert [letter for letter, said in told.items() if "beats with" in said] == ["B"]

@@ -6,7 +6,13 @@ from dataclasses import replace
 
 import pytest
 
-from build_tools.views.lesson.lesson_wording import looked_for_last_time, trouble_in_words
+from build_tools.model.lesson import Question
+from build_tools.views.lesson.lesson_wording import (
+    into_in_words,
+    looked_for_last_time,
+    question_said,
+    trouble_in_words,
+)
 from build_tools.views.words.punctuation import small, stopped
 from tests.support.sound_bank import real_unit, whole_bank
 
@@ -60,3 +66,21 @@ def test_steps_that_are_over_are_shortened_beforehand_or_not_at_all() -> None:
     early = replace(lesson, trouble={"short_of_time": "Leave out step 2."})
     ((_, said),) = trouble_in_words(early)
     assert "If you run short after that, take" in said
+
+
+def test_what_is_for_the_teacher_is_not_said_to_pupils() -> None:
+    assert into_in_words("Face your partner.") == "“Face your partner.”"
+    assert into_in_words("Face the nearest person. One over makes a three.") == (
+        "“Face the nearest person.” One over makes a three."
+    )
+    assert into_in_words("One with two. A pair left over joins a four.") == (
+        "“One with two.” A pair left over joins a four."
+    )
+    assert into_in_words("One left makes a three.") == "“One left makes a three.”"
+
+
+def test_the_lesson_before_is_last_time_to_who_is_asked() -> None:
+    question = Question("What is stiller than in lesson 1?", ("feet",), 1)
+    second, third = (replace(LESSON, number=number) for number in (2, 3))
+    assert question_said(question, second) == "What is stiller than last time?"
+    assert question_said(question, third) == "What is stiller than in lesson 1?"

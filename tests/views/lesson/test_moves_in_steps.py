@@ -9,7 +9,8 @@ import pytest
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
-from build_tools.views.lesson.moves_in_steps import MoveMet, todays_moves
+from build_tools.views.lesson.moves_in_steps import todays_moves
+from build_tools.views.lesson.moves_met import MoveMet
 from build_tools.views.lesson.notes_read import Explained, notes_read
 from tests.support.sound_bank import real_unit, whole_bank
 
@@ -127,3 +128,12 @@ def test_words_for_who_sits_are_not_said_to_everybody(
     assert isinstance(rush, Explained)
     assert (rush.word, rush.text) == ("Rush", "")
     assert (bool(rush.seated), bool(rush.wheels)) == (seated, wheels)
+
+
+def test_a_run_tells_a_move_anew_where_another_part_has_it_another_way() -> None:
+    """An adviser: lesson 5 of the seeds gave part A's words for part C."""
+    unit = next(one for one in whole_bank().units if one.slug == "seeds-on-the-move")
+    lesson = unit.lessons[4]
+    told = {m.word: m.means for step in todays_moves(unit, lesson).steps for m in step.again}
+    assert told["go in C"] != told["go"]
+    assert (told["go in C"] or "").startswith("Three small steps to the front")

@@ -194,10 +194,16 @@ def test_only_the_first_counted_step_tells_the_pace_and_none_where_there_is_no_b
 def test_a_beat_says_what_an_eight_is_and_whether_there_are_more_of_them() -> None:
     """A Reception teacher read "Tap one soft eight", and then "Four eights, as before"."""
     gap = unit_named("through-the-gap")
-    assert told_of(gap, 1, 3)["Beat"] == (
-        "Pat eight soft beats, about 4 seconds, a little slower than twice a second."
-    )
-    assert told_of(gap, 1, 4)["Beat"] == "Four eights now, eight beats each, same speed."
+    beats = [
+        one.words
+        for told in teachers_parts(gap, gap.lessons[0], in_full=False)
+        for one in told
+        if one.label == "Beat"
+    ]
+    assert beats[:2] == [
+        "Pat eight soft beats, about 4 seconds, a little slower than twice a second.",
+        "Four eights now, eight beats each, same speed.",
+    ]
     assert told_of(unit_named("leaving"), 3, 4)["Beat"] == "Four eights, as before."
 
 
@@ -212,3 +218,24 @@ def test_a_changed_return_is_called_by_its_name_on_a_lesson() -> None:
     run = told_of(gap, 3, 2)["Beat"]
     assert "To “night”" in run
     assert "A'" not in run
+
+
+def test_the_words_of_a_join_are_told_unless_its_sign_has_them() -> None:
+    """ "Say the words for four": which, when the sign beside it asks for others?"""
+    gap = unit_named("through-the-gap")
+    runs = " ".join(
+        one.words for told in teachers_parts(gap, gap.lessons[2], in_full=True) for one in told
+    )
+    assert "To B (two soft eights: “walk and walk" in runs
+    assert "To “night”: " in runs
+
+
+def test_words_that_do_not_begin_anew_with_each_eight_are_told_by_their_lengths() -> None:
+    """An adviser of the rope bridge: "five eights" where a canon takes twelve counts."""
+    bridge = unit_named("rope-bridge")
+    runs = " ".join(
+        one.words
+        for told in teachers_parts(bridge, bridge.lessons[5], in_full=True)
+        for one in told
+    )
+    assert "A: Say the words for 16, 12, 8 and 4 counts in turn." in runs

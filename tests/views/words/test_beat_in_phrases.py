@@ -213,3 +213,12 @@ def test_what_dancers_sound_on_themselves_has_the_authors_word() -> None:
     assert told(knock, "Hands and fists") == "For one eight: dancers knock on 5."
     assert told(knock, "Hands and fists", frozenset()) == "For one eight: dancers sound on 5."
     assert told(burst, "Each pupil claps once") == "For one eight: dancers clap on 3."
+
+
+def test_a_tap_on_every_word_and_not_on_every_count_is_told_by_the_words() -> None:
+    """A Reception teacher: "tap softly on 1, 3, 5 and 7" of trot, wait, trot, wait."""
+    words = ("trot", "-", "trot", "-", "nib", "-", "ble", "-")
+    on = tuple(Fraction(n) for n in (1, 3, 5, 7))
+    slow = Heard("soft beat", counts=Fraction(8), by="teacher", on=on, says=words)
+    told = made_in_words(pieces_of(slow, slow), PHRASE)
+    assert told == "Tap softly once on each word, for two eights."
