@@ -68,7 +68,11 @@ def lesson_notes(asked: Asked, made: Plan, number: int) -> str:
             else "Expect the first run to be rough, and do not stop it. Mend one join only.\n"
         )
     part = made.makings[number - 1].part
-    return f"You do not need to dance. Read the words of {part}, tap a steady beat, and look.\n"
+    hint = f"a move of {part} in your words, then how it goes seated and on wheels; a line each"
+    return (
+        f"You do not need to dance. Read the words of {part}, tap a steady beat, and look.\n\n"
+        f"- {still(hint)}\n"
+    )
 
 
 def _focus(making: Making, *, alone: bool) -> str:

@@ -13,7 +13,8 @@ def still_to_write(unit: Unit, help_: str) -> Iterator[Finding]:
     """A finding for each open place, with its field and its hint."""
     for place in open_places(unit):
         field = next((p for p in reversed(place.path) if isinstance(p, str)), None)
-        where = f"`{field}`" if field else f"the text below the fields of `{_name(place.file)}`"
+        named = field and place.path[0] != "notes"
+        where = f"`{field}`" if named else f"the text below the fields of `{_name(place.file)}`"
         yield Finding(place.file, place.path, f"{where} is still to write: {place.hint}", help_)
 
 

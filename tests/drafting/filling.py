@@ -57,6 +57,10 @@ _PATTERNS = (
     (r"what pupils may say of part (\w)", "my arms were the tail"),
     (r"the four moves of part (\w) said .+", "Drift, two. Turn, two. Flutter, two. Hang, two."),
     (r"what pupils may have seen in lesson (\d)", "they all hung still"),
+    (
+        r"a move of part (\w) in your words, .+",
+        "**Drift**: go as the wind goes. Seated: lean as it does. On wheels: one gentle push.",
+    ),
     (r"the one thing watchers look for .+", "one clear stillness, like a kite that hangs"),
 )  # fmt: skip
 
@@ -87,10 +91,19 @@ def fill(folder: Path) -> int:
         for field in OF_ONE_LESSON:
             if MARK in read.data.get(field, ""):
                 data[field] += f", the {read.data['lesson']}"
+        lines = [_line(line, written) for line in read.body.split("\n")]
         total += len(written)
         kind: Kind = "unit" if file.name == "unit.md" else "lesson"
-        file.write_text(page(kind, data, read.body), encoding="utf-8", newline="")
+        file.write_text(page(kind, data, "\n".join(lines)), encoding="utf-8", newline="")
     return total
+
+
+def _line(line: str, written: list[str]) -> str:
+    """A line of the notes, with words in place of its mark and its hint."""
+    if MARK not in line:
+        return line
+    written.append(words_for(hint_in(line)))
+    return line.partition(MARK)[0] + written[-1]
 
 
 def _filled(value: Any, written: list[str]) -> Any:

@@ -71,12 +71,12 @@ def test_a_finished_unit_has_none(slug: str) -> None:
     assert open_places(build_unit(slug, read.unit, read.lessons, read.media)) == ()
 
 
-def test_a_mark_in_the_notes_stands_at_the_files_start() -> None:
+def test_a_mark_in_the_notes_stands_on_its_line() -> None:
     read = folder("rock-pool")
     assert read.unit is not None
     lesson = replace(read.lessons[0], body="One line.\n\n- ✎ how the wave is danced.\n")
     unit = build_unit("rock-pool", read.unit, [lesson], read.media)
-    assert open_places(unit) == (OpenPlace(lesson.file, (), "how the wave is danced"),)
+    assert open_places(unit) == (OpenPlace(lesson.file, ("notes", 2), "how the wave is danced"),)
 
 
 @pytest.mark.parametrize(

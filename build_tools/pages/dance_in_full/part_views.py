@@ -16,12 +16,12 @@ from build_tools.views.dance.progress import settled
 from build_tools.views.diagrams.floor_plan import unit_floor_plan
 from build_tools.views.diagrams.parts import parts_figure
 from build_tools.views.words.changed_return import changed_in_words
+from build_tools.views.words.choices_said import DECIDED_BY, options_in_words
 from build_tools.views.words.doing import odd_group_in_words
 from build_tools.views.words.plain_words import (
     counts_in_words,
     danced_in_words,
     seconds_in_words,
-    told_apart,
     transition_in_words,
 )
 from build_tools.views.words.punctuation import capital, sentence
@@ -33,12 +33,6 @@ _KINDS = {
     "voice": N_("A voice"),
     "pupils live": N_("Pupils play or sing"),
     "silence": N_("Silence"),
-}
-_DECIDED_BY = {
-    "class": N_("the class"),
-    "groups": N_("groups"),
-    "pairs": N_("pairs"),
-    "each pupil": N_("each pupil"),
 }
 _NO_DRUM = re.compile(
     r"(?:an?|the|some|one) (?:\w+ ){0,2}"
@@ -169,7 +163,7 @@ def choice_views(unit: Unit) -> tuple[ChoiceView, ...]:
     where = settled(unit)
     found = []
     for name, choice in unit.dance.choices.items():
-        by = _(_DECIDED_BY[choice.by])
+        by = _(DECIDED_BY[choice.by])
         if where[name]:
             lesson = where[name][0].lesson
             told = _("Decided by {who}, settled in lesson {lesson}.", who=by, lesson=lesson)
@@ -178,7 +172,7 @@ def choice_views(unit: Unit) -> tuple[ChoiceView, ...]:
         found.append(
             ChoiceView(
                 choice.what,
-                sentence(told_apart(choice.options, "or")),
+                options_in_words(choice),
                 told,
                 sentence(choice.if_not),
             )

@@ -40,6 +40,11 @@ LESSON = (
     ),
     ("the one thing watchers look for in lesson 1", "one move that is clearly lower than before"),
     ("what pupils may have seen in lesson 1", "the flutter was low the second time"),
+    (
+        "a move of part A in your words, then how it goes seated and on wheels; a line each",
+        "**Glide**: two long steps, arms wide. Seated: lift the feet by turns, arms wide. "
+        "On wheels: one gentle push, then arms wide.",
+    ),
 )
 """What stands at each mark in lesson-1.md, and what an author writes there."""
 
@@ -50,6 +55,9 @@ MOVES = (
     ("stillness in a word", "perch"),
     ("what motif-a stands for", "A paper bird that glides, wheels and settles"),
     ("what part A is about, in a line", "A sheet of paper becomes a bird and tries its wings."),
+    ("one shape to choose", "wide like open wings"),
+    ("a second shape to choose", "narrow like a folded sheet"),
+    ("the shape that you give", "Wide like open wings."),
 )
 """The same in unit.md for what the lesson shows."""
 
@@ -75,9 +83,6 @@ REST = (
     ("what you see when the idea is there", "A watcher can say where the paper becomes a bird."),
     ("what you see of the idea on the way", "The folds are clear."),
     ("what you see of the idea beyond that", "The glide carries on through the turn."),
-    ("one shape to choose", "wide like open wings"),
-    ("a second shape to choose", "narrow like a folded sheet"),
-    ("the shape that you give", "Wide like open wings."),
     (
         "how the dance ends, in three counts or three breaths",
         "Everyone perches in the shape they chose, for three breaths.",

@@ -9,7 +9,7 @@ slot.
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from build_tools.model.dance import Dance, Motif
 from build_tools.model.lesson import Lesson, Step
@@ -134,7 +134,7 @@ def _making(dance: Dance, step: Step, *, shown_next: bool, goes_told: bool) -> s
                 who=who,
                 what=what,
             )
-            return " ".join([tried, *at_last])
+            return " ".join([*_taught(dance, step), tried, *at_last])
         tried = _(
             "For about half the time, {who} tries ways of doing it. Then say “Keep one”. "
             "Now they dance the one they kept a few times, until they know it.",
@@ -216,6 +216,12 @@ def _one_thing_open(dance: Dance, step: Step) -> str:
         return ""
     opened = (_OPENING_WORDS.match(dance.choices[name].what.strip()) for name in step.settles)
     return listed([small(found[0].strip()) for found in opened if found])
+
+
+def _taught(dance: Dance, step: Step) -> Iterator[str]:
+    """That the moves are the teacher's, where only one thing in them is open."""
+    if any(name in dance.motifs for name in step.makes):
+        yield _("Teach the moves first: they are given.")
 
 
 def _what_is_given(dance: Dance, step: Step) -> str:

@@ -78,7 +78,7 @@ class OpenPlace:
 def open_places(unit: Unit) -> tuple[OpenPlace, ...]:
     """Every open place of the unit and its lessons, in the order they are written in.
 
-    An open place in the notes below the fields stands at the file's start.
+    An open place in the notes below the fields stands on its line there.
     """
     found: list[OpenPlace] = []
     documents: list[tuple[str, object, str]] = [(unit.file, unit, unit.notes)]
@@ -86,7 +86,8 @@ def open_places(unit: Unit) -> tuple[OpenPlace, ...]:
     for file, written, notes in documents:
         texts: list[tuple[FieldPath, str]] = []
         _collect(written, (), texts, unit.dance.sound)
-        texts += [((), line) for line in notes.split("\n") if MARK in line]
+        lines = enumerate(notes.split("\n"))
+        texts += [(("notes", number), line) for number, line in lines if MARK in line]
         found += [
             OpenPlace(file, path, hint_in(text))
             for path, text in texts
