@@ -38,7 +38,9 @@ _SHORT_OF_TIME = re.compile(
 )
 """What the page adds to the author's line on short time."""
 _JOURNEY = re.compile(
-    r".+ (?:is made and changed today|was made in lesson \d+ and is changed today)\..*"
+    r".+ (?:is made and changed today|was made in lesson \d+ and is changed today"
+    r"|is made today, and its .+ (?:is|are) also danced without the rest"
+    r"|was made in lesson \d+; today its .+ (?:is|are) danced without the rest)\..*"
 )
 _LAST_TIME = ("last time you looked for ", "if you saw it: ", "if not yet: ")
 _NEVER_DID = re.compile(r"Never did lesson \d+\? Start here: ?")

@@ -8,7 +8,7 @@ from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.page_words.words import _, ngettext
 from build_tools.pages.pieces.last_time import LastTime, last_time_of
-from build_tools.views.dance.journey import Journey, journeys
+from build_tools.views.dance.journey import Journey, journeys, piece_danced_alone
 from build_tools.views.dance.progress import sources
 from build_tools.views.lesson.lesson_wording import never_did
 from build_tools.views.words.plain_words import listed, name_in_words
@@ -38,7 +38,7 @@ def story_of(unit: Unit, lesson: Lesson) -> StoryView | None:
         ()
         if first
         else tuple(
-            _journey_in_words(journey, lesson.number)
+            _journey_in_words(unit, journey, lesson.number)
             for journey in journeys(unit)
             if _changed_today(unit, lesson, journey.motif)
         )
@@ -60,16 +60,11 @@ def _changed_today(unit: Unit, lesson: Lesson, motif: str) -> bool:
     )
 
 
-def _journey_in_words(journey: Journey, today: int) -> str:
-    """Wave was made in lesson 1 and is changed today. It is danced again in lessons 4 and 5."""
-    name = capital(name_in_words(journey.motif))
+def _journey_in_words(unit: Unit, journey: Journey, today: int) -> str:
+    """Wave was made in lesson 1 and is changed today. It comes again in lessons 4 and 5."""
     made = next((stop.lesson for stop in journey.stops if "made" in stop.deeds), today)
     later = [stop.lesson for stop in journey.stops if stop.lesson > today]
-    opening = (
-        _("{move} is made and changed today.", move=name)
-        if made == today
-        else _("{move} was made in lesson {lesson} and is changed today.", move=name, lesson=made)
-    )
+    opening = _today(unit, journey.motif, made, today)
     if not later:
         return opening
     again = ngettext(
@@ -79,3 +74,30 @@ def _journey_in_words(journey: Journey, today: int) -> str:
         lessons=listed([str(n) for n in later]),
     )
     return f"{opening} {again}"
+
+
+def _today(unit: Unit, motif: str, made: int, today: int) -> str:
+    """What today makes of a motif that lesson `made` made: changed, or a piece of it alone."""
+    name = capital(name_in_words(motif))
+    piece = piece_danced_alone(unit, motif, today)
+    moves = listed(piece)
+    if piece and made == today:
+        return ngettext(
+            "{move} is made today, and its {moves} is also danced without the rest.",
+            "{move} is made today, and its {moves} are also danced without the rest.",
+            len(piece),
+            move=name,
+            moves=moves,
+        )
+    if piece:
+        return ngettext(
+            "{move} was made in lesson {lesson}; today its {moves} is danced without the rest.",
+            "{move} was made in lesson {lesson}; today its {moves} are danced without the rest.",
+            len(piece),
+            move=name,
+            lesson=made,
+            moves=moves,
+        )
+    if made == today:
+        return _("{move} is made and changed today.", move=name)
+    return _("{move} was made in lesson {lesson} and is changed today.", move=name, lesson=made)

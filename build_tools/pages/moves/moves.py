@@ -35,6 +35,7 @@ _MADE_BY = {
 _DEEDS = {
     "made": NN_("made in lesson {lessons}", "made in lessons {lessons}"),
     "changed": NN_("changed in lesson {lessons}", "changed in lessons {lessons}"),
+    "in part": NN_("danced in part in lesson {lessons}", "danced in part in lessons {lessons}"),
     "danced": NN_("danced in lesson {lessons}", "danced in lessons {lessons}"),
     "shown": NN_("shown in lesson {lessons}", "shown in lessons {lessons}"),
 }

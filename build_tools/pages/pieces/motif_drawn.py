@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -12,6 +12,7 @@ from build_tools.movement.counts import figures
 from build_tools.page_words.speaking import kept_by_language
 from build_tools.page_words.words import _
 from build_tools.pages.pieces.picture import Picture, picture
+from build_tools.views.dance.kept_in_choice import CountsKept, kept_in_choice
 from build_tools.views.dance.left_open import OPEN, drawn_actions, options_of
 from build_tools.views.dance.moves_before import moves_before, shown
 from build_tools.views.dance.without_counts import is_counted
@@ -43,22 +44,29 @@ def motif_drawn(dance: Dance, name: str) -> MotifDrawn:
         actions,
         counted,
         changes_unseen(dance, name),
-        _words(actions, counted, options_of(dance, name)),
+        _words(actions, counted, options_of(dance, name), kept_in_choice(dance, name)),
     )
     return MotifDrawn(picture(drawn.figure), drawn.bodies)
 
 
-def _words(actions: Sequence[Action], counted: bool, options: Sequence[str]) -> tuple[str, ...]:
+def _words(
+    actions: Sequence[Action],
+    counted: bool,
+    options: Sequence[str],
+    kept: Mapping[CountsKept, str],
+) -> tuple[str, ...]:
     """Move by move: on which counts, what the body does, and the same in the words of dance.
 
-    `options` are those of which pupils choose one, where the motif is changed so.
+    `options` are those of which pupils choose one, where the motif is changed so, and `kept` what
+    no choice changes.
     """
     if all(shown(action) is None for action in actions):
         return (_("Every move is as pupils choose."),)
     lines = []
     at = Fraction(0)
     for action, before in zip(actions, moves_before(actions), strict=True):
-        said = _said(action, before, options)
+        keeps = kept.get((at, at + action.counts), "")
+        said = _said(action, before, options, keeps)
         lines.append(_on_counts(at, action, said) if counted else said)
         at += action.counts
     return tuple(lines)
@@ -71,9 +79,11 @@ def _on_counts(at: Fraction, action: Action, move: str) -> str:
     return _("Counts {first} to {last}: {move}", first=first, last=last, move=move)
 
 
-def _said(action: Action, before: Action | None, options: Sequence[str]) -> str:
+def _said(action: Action, before: Action | None, options: Sequence[str], keeps: str) -> str:
     if action.kind == OPEN:
         if word := action_label(action):
+            if keeps:
+                return _("{move}: {kept}, in the way chosen.", move=capital(word), kept=keeps)
             return _("{move}, changed as pupils choose.", move=capital(word))
         chosen = _("as pupils choose")
         return f"{chosen}."

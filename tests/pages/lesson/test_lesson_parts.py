@@ -14,13 +14,14 @@ from build_tools.pages.lesson.lesson import LessonView, lesson_page
 from build_tools.pages.lesson.lesson_covers import covers
 from build_tools.pages.lesson.lesson_steps import StepView
 from build_tools.pages.lesson.lesson_story import story_of
+from build_tools.pages.moves.moves import motif_views
 from build_tools.pages.pieces.trouble import trouble_lines
 from build_tools.views.dance.coverage import HEADINGS, met
 from build_tools.views.dance.journey import journeys
 from build_tools.views.dance.left_open import OPEN, drawn_actions
 from build_tools.views.diagrams.strip import strip_title
 from build_tools.views.lesson.groups_told import left_over_in_words, watching_in_words
-from tests.support.sound_bank import real_bank, real_unit
+from tests.support.sound_bank import real_bank, real_unit, unit_named
 
 
 def view_of(unit: Unit, lesson: Lesson) -> LessonView:
@@ -77,6 +78,29 @@ def test_the_journey_of_what_today_changes_names_every_lesson_of_it() -> None:
         for stop in journey.stops:
             if stop.lesson > number or (stop.lesson in made and stop.lesson != number):
                 assert str(stop.lesson) in line
+
+
+@pytest.mark.parametrize(
+    ("slug", "number", "told"),
+    [
+        ("road-builders", 3, "Road was made in lesson 1; today its heave and ram are danced "
+         "without the rest. It comes again in lessons 4 and 5."),
+        ("magnets", 3, "Pull was made in lesson 1; today its swing is danced without the rest. "
+         "It comes again in lessons 4 and 5."),
+        ("road-builders", 4, "Road was made in lesson 1 and is changed today. It comes again in "
+         "lesson 5."),
+    ],
+)  # fmt: skip
+def test_a_piece_taken_out_of_a_motif_is_no_change_of_it(slug: str, number: int, told: str) -> None:
+    """An adviser read "Road is changed today" where its moves are only danced by themselves."""
+    unit = unit_named(slug)
+    story = story_of(unit, unit.lessons[number - 1])
+    assert story
+    assert told in story.journeys
+    (when,) = (one.when for one in motif_views(unit) if told.startswith(one.name.capitalize()))
+    changed = re.search(r"changed in lessons? ([\d, and]+)", when)
+    assert changed
+    assert (str(number) in changed[1]) == ("changed" in told)
 
 
 def test_short_of_time_names_what_to_leave_out_and_what_to_shorten_later() -> None:
