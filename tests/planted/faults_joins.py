@@ -76,6 +76,22 @@ def partners_drift_apart(unit: EditableUnit) -> Place | None:
     return None
 
 
+@fault("partners-end-at-another-distance", "set")
+def partners_end_at_another_distance(unit: EditableUnit) -> Place | None:
+    for letter, section in unit.top["sections"].items():
+        if not section.get("danced"):
+            continue
+        place = {"formation": "pairs", "facing": "partner", "place": "Facing, eight steps apart"}
+        section.update(start=dict(place), end=dict(place), idea="Two come to know one another")
+        name = next(iter(unit.top["motifs"]))
+        action = {"travel": 3, "as": "come", "direction": "forwards"}
+        unit.top["motifs"][name]["actions"] = [action]
+        _only(unit, name)
+        section["danced"] = [{"what": [name], "as": "unison", "who": "everyone"}]
+        return unit.file, ("sections", letter, "danced")
+    return None
+
+
 def _only(unit: EditableUnit, name: str) -> None:
     """Take out what is made of a motif, and let the motif be danced wherever that was."""
     developments = unit.top.pop("developments", {})
