@@ -14,7 +14,6 @@ from build_tools.pages.assess.assess import assess_page
 from build_tools.pages.before_you_sign.before_you_sign import sign_page
 from build_tools.pages.booklet.booklet import booklet_page
 from build_tools.pages.browse.browse import browse_pages
-from build_tools.pages.card.card import card_page
 from build_tools.pages.counts.counts import counts_page
 from build_tools.pages.dance_from_above.dance_from_above import dance_page
 from build_tools.pages.dance_in_full.dance_in_full import parts_page
@@ -115,7 +114,6 @@ def _unit_pages(bank: Bank, unit: Unit, published: Collection[str]) -> list[Page
         sign_page(bank, unit),
         show_page(bank, unit),
         *(lesson_page(bank, unit, lesson) for lesson in unit.lessons),
-        *(card_page(bank, unit, lesson) for lesson in unit.lessons),
         *(wall_page(bank, unit, lesson) for lesson in unit.lessons),
         counts_page(bank, unit),
         dance_page(bank, unit),

@@ -78,6 +78,7 @@ _FINDING = tuple(
 PAGE_SCRIPTS = {
     "lesson.js": (
         *_WORDS,
+        "card/as-card.js",
         "lesson/keep.js",
         *(part for part in SUMS if part != _CATCHING_UP),
         "lesson/whole.js",
@@ -89,13 +90,12 @@ PAGE_SCRIPTS = {
         "pieces/print.js",
     ),
     "card.js": (
-        *_WORDS,
-        *SUMS,
+        _CATCHING_UP,
         *_HALL,
+        "card/from-lesson.js",
         "card/shown-with-script.js",
         "card/card-state.js",
         *_KEEPING,
-        _UNIT_FLOOR,
         "card/card.js",
     ),
     "wall.js": (

@@ -14,7 +14,7 @@
   const SPACE = "(full|half|classroom|unknown|[1-9][0-9]?x[1-9][0-9]?[ms])";
   const CODE = new RegExp(`^${NUMBER}-${NUMBER}-${NUMBER}-${NUMBER}-${SPACE}$`);
   const SEEN = ["seen", "not-yet"];
-  const LESSON = /^lesson-[1-9][0-9]?(?=&|$)/;
+  const PLACE = /^(?:lesson-[1-9][0-9]?|card)(?=&|$)/; // a way to look at a page
   const KEPT_NAME = /^[a-z0-9][a-z0-9/-]*$/;
 
   const listeners = [];
@@ -40,6 +40,7 @@
     code: codeOf,
     fromCode,
     linked,
+    carry,
     seen: (unit, lesson) => kept.seen[`${unit}/${lesson}`] ?? null,
     keepSeen(unit, lesson, value) {
       if (value !== null && !SEEN.includes(value)) return false;
@@ -234,8 +235,8 @@
 
   function linked(href) {
     const [page, fragment = ""] = href.split(/#(.*)/s);
-    // a link to a place on a page goes to that place; a lesson's, on a page of several, says more
-    const place = LESSON.exec(fragment)?.[0];
+    // a link to a place on a page goes to that place; one to a lesson's, on a page of several, or to a card says more
+    const place = PLACE.exec(fragment)?.[0];
     if (fragment && fragment !== place && !parts(fragment).size) return href;
     const carried = place ? [place] : [];
     if (fit) carried.push(`fit=${codeOf(fit)}`);
@@ -268,7 +269,7 @@
 
   function putAddress(carried) {
     troubles.delete(NONSENSE);
-    const place = LESSON.exec(window.location.hash.slice(1))?.[0];
+    const place = PLACE.exec(window.location.hash.slice(1))?.[0];
     if (place) carried.unshift(place);
     const address = carried.length ? `#${carried.join("&")}` : window.location.href.split("#")[0];
     try { window.history.replaceState(null, "", address); } catch (error) { console.error("settings:", error); }

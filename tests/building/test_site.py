@@ -74,7 +74,7 @@ def test_a_changed_unit_writes_its_own_pages_alone(bank: Path, out: Path, tmp_pa
     assert done.written
     assert all(name.startswith(f"{UNIT}/") for name in done.written)
     assert f"{UNIT}/lesson-2.html" in done.written
-    assert f"{UNIT}/lesson-1-card.html" not in done.written
+    assert f"{UNIT}/lesson-1-wall.html" not in done.written
     assert files(out) == files(built_anew(bank, tmp_path / "anew", tmp_path))
 
 
@@ -211,7 +211,7 @@ class Edits:
             file.write(f"\ntopic-{self.count}: {{also: [things {self.count}]}}\n")
 
     def template(self) -> None:
-        page = self.overrides / self.choose.choice(("front/front.html", "card/card.html"))
+        page = self.overrides / self.choose.choice(("front/front.html", "wall/wall.html"))
         with page.open("a", encoding="utf-8") as file:
             file.write("\n")
         frame = self.overrides / "frame" / "frame.html"

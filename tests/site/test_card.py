@@ -17,7 +17,7 @@ from playwright.sync_api import Browser, Page, expect
 
 from tests.support import axe
 from tests.support.browser import address_of
-from tests.support.built_sites import heaviest, heaviest_of_each_unit, html_pages
+from tests.support.built_sites import heaviest, heaviest_of_each_unit, lesson_pages
 from tests.support.hall import (
     KEY,
     LETTERS_APART,
@@ -28,7 +28,7 @@ from tests.support.hall import (
     small_targets,
 )
 
-CARD = "units/rock-pool/lesson-3-card.html"
+CARD = "units/rock-pool/lesson-3.html#card"
 SAFE = ("warm-up", "cool-down", "look and talk")
 LOCK = """
 window.asked = 0;
@@ -238,13 +238,13 @@ def test_catch_up_never_cuts_warm_up_cool_down_or_the_closing_question(
     browser: Browser, site: Path, thorough: bool
 ) -> None:
     """At every step, a little late to an hour late: on the heaviest lessons, or on every one."""
-    cards = [path for path in html_pages(site) if path.endswith("-card.html")]
-    cards = cards if thorough else heaviest_of_each_unit(site, cards)
+    every = lesson_pages(site)
+    cards = every if thorough else heaviest_of_each_unit(site, every)
     waited, cut = 0, 0
     cases: list[tuple[str, dict[str, Any]]] = []
     with opened(browser, site, CARD) as at:
         for path in cards:
-            at.page.goto(address_of(site, path))
+            at.page.goto(address_of(site, f"{path}#card"))
             found: list[dict[str, Any]] = at.page.evaluate(CATCH_UP)
             assert len(found) > 100
             cases += [(path, case) for case in found]
@@ -376,9 +376,9 @@ def test_a_spoilt_store_gets_a_plain_sentence_and_a_working_card(
 @pytest.mark.parametrize(
     "fragment",
     [
-        "#fit=5-9-0-0-moon&last=%",
-        pytest.param("#fit=x", marks=pytest.mark.thorough),
-        pytest.param("#last=perhaps", marks=pytest.mark.thorough),
+        "&fit=5-9-0-0-moon&last=%",
+        pytest.param("&fit=x", marks=pytest.mark.thorough),
+        pytest.param("&last=perhaps", marks=pytest.mark.thorough),
     ],
 )
 def test_a_nonsense_address_gets_a_plain_sentence_and_a_working_card(
@@ -434,7 +434,7 @@ def test_without_the_lock_there_is_one_quiet_line(browser: Browser, site: Path, 
 
 
 def test_it_follows_the_fitted_lesson(browser: Browser, site: Path) -> None:
-    with opened(browser, site, f"{CARD}#fit=45-8-27-2-half") as at:
+    with opened(browser, site, f"{CARD}&fit=45-8-27-2-half") as at:
         page = at.page
         assert "37 minutes to teach" in page.locator("[data-plan]").inner_text()
         start(page)
@@ -455,7 +455,7 @@ def test_it_follows_the_fitted_lesson(browser: Browser, site: Path) -> None:
 def test_a_lesson_too_long_for_its_slot_is_taught_in_two_sittings(
     browser: Browser, site: Path
 ) -> None:
-    with opened(browser, site, f"{CARD}#fit=28-4-27-0-full") as at:
+    with opened(browser, site, f"{CARD}&fit=28-4-27-0-full") as at:
         page = at.page
         assert "two sittings of 24 minutes" in page.locator("[data-plan]").inner_text()
         tap(page, "Second sitting")
@@ -470,18 +470,6 @@ def test_a_lesson_too_long_for_its_slot_is_taught_in_two_sittings(
             "Dance again what you made",
         ]
         assert headings[-2:] == ["Watch another pair's crabs", "Hide, stretch and breathe"]
-
-
-def test_without_script_every_step_is_there_to_read(browser: Browser, site: Path) -> None:
-    with opened(browser, site, CARD, script=False) as at:
-        page = at.page
-        assert page.locator(".step-card[data-minutes]").count() == 8
-        for step in page.locator(".step-card[data-minutes]").all():
-            assert step.is_visible()
-        assert page.locator("button:visible").count() == 0
-        assert not page.get_by_text("Dance again what you made").is_visible()
-        page.locator("summary", has_text="If …").click()
-        assert page.get_by_text("It gets silly").is_visible()
 
 
 def test_what_is_read_is_large_and_what_is_pressed_is_large(browser: Browser, site: Path) -> None:
@@ -525,10 +513,10 @@ def test_on_a_phone_what_is_said_is_seen_without_scrolling(
 ) -> None:
     """On a small phone too, 390 x 664 between the browser's own bars."""
     low = {}
-    cards = [path for path in html_pages(site) if path.endswith("-card.html")]
+    every = lesson_pages(site)
     with opened(browser, site, CARD, size=(390, 664)) as at:
-        for path in cards if thorough else heaviest(site, cards):
-            at.page.goto(address_of(site, path))
+        for path in every if thorough else heaviest(site, every):
+            at.page.goto(address_of(site, f"{path}#card"))
             start(at.page)
             for _ in range(at.page.locator(".step-card[data-minutes]").count()):
                 over = at.page.evaluate(UNDER_THE_BAR)

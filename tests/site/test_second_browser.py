@@ -10,7 +10,7 @@ from tests.support.firefox import Firefox
 from tests.support.tabs import complaints, wait_for
 
 UNIT = "units/rock-pool/"
-CARD, COUNTS = f"{UNIT}lesson-2-card.html", f"{UNIT}counts.html"
+CARD, COUNTS = f"{UNIT}lesson-2.html#card", f"{UNIT}counts.html"
 WIDTHS = (390, 1280)
 
 

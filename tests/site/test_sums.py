@@ -13,8 +13,8 @@ from tests.sums.lessons import GROUPINGS, some_lesson
 from tests.support.browser import address_of, reader
 from tests.support.page_script import page_script
 
-PAGE = "units/rock-pool/lesson-3-card.html"
-FIT = "fit=45-8-27-2-15x9m"
+PAGE = "units/rock-pool/lesson-3.html"
+FIT = "card&fit=45-8-27-2-15x9m"
 """A card that is fitted has every sum; some are loaded then."""
 ANSWER = """
 (calls) => calls.map(([name, given]) =>

@@ -347,7 +347,7 @@ def test_it_follows_the_fitted_lesson_and_the_links_carry_the_settings(
         ]
         assert hrefs == [
             "lesson-3.html#fit=45-8-27-2-half",
-            "lesson-3-card.html#fit=45-8-27-2-half",
+            "lesson-3.html#card&fit=45-8-27-2-half",
         ]
 
 

@@ -64,9 +64,16 @@ def heaviest(folder: Path, paths: Iterable[str]) -> list[str]:
 
 
 def pages_to_open(folder: Path, thorough: bool) -> list[str]:
-    """Every page in the long run; in the usual one the heaviest of each template."""
+    """Every page in the long run; in the usual one the heaviest of each template.
+
+    Lessons as cards for the hand come first, since an address with another place on the same page
+    is no page to go to.
+    """
     pages = html_pages(folder)
-    return pages if thorough else heaviest(folder, pages)
+    lessons = lesson_pages(folder)
+    if not thorough:
+        pages, lessons = heaviest(folder, pages), heaviest(folder, lessons)
+    return [*(f"{path}#card" for path in lessons), *pages]
 
 
 def lessons_to_open(folder: Path, thorough: bool) -> list[str]:

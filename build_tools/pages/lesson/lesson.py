@@ -142,6 +142,8 @@ class LessonView:
     """A part for a pupil who cannot dance today."""
     trouble: tuple[Labelled, ...]
     """One line for each thing that can go wrong."""
+    short_of_time: str | None
+    """What the author says to do when time is short, for scripts."""
     change: tuple[Labelled, ...]
     """Ways to change the lesson to fit the class."""
     words: tuple[Labelled, ...]
@@ -193,7 +195,7 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         collect=tuple(ThingToGet(one, where_to_get(unit, lesson, one)) for one in lesson.collect),
         music=music(unit),
         pictures=lesson_pictures(lesson),
-        card=Link(_("Teach it, step by step"), f"lesson-{lesson.number}-card.html"),
+        card=Link(_("Teach it, step by step"), f"{lesson_href(lesson.number)}#card"),
         wall=Link(_("On the wall"), f"lesson-{lesson.number}-wall.html"),
         above=Link(_("The dance from above"), "dance.html"),
         counts=Link(
@@ -214,6 +216,7 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         talk=talk_view(unit, lesson, lesson.look_and_talk) if lesson.look_and_talk else None,
         not_dancing=lesson.not_dancing,
         trouble=trouble_lines(lesson),
+        short_of_time=lesson.trouble.get("short_of_time"),
         change=tuple(
             Labelled(heading_of_change(key), words) for key, words in lesson.change.items()
         ),

@@ -58,6 +58,9 @@ class StepView:
     """What you do while they move."""
     yours: tuple[Labelled, ...]
     """What you sound and how fast, who starts on which count, and the signs of joins."""
+    in_full: tuple[Labelled, ...]
+    """The same without looking at the steps before, for whoever sees this step alone; empty where
+    that is no more."""
     look_for: str | None
     """The one thing to look for."""
     questions: tuple[QuestionView, ...]
@@ -100,6 +103,7 @@ def step_views(
             helps,
             told,
             teachers_parts(unit, lesson, in_full=False),
+            teachers_parts(unit, lesson, in_full=True),
             plans,
             strict=True,
         )
@@ -115,6 +119,7 @@ def _step(
     helped: StepHelp,
     told: int,
     yours: tuple[Told, ...],
+    in_full: tuple[Told, ...],
     plans: tuple[Picture, ...],
 ) -> StepView:
     return StepView(
@@ -131,6 +136,7 @@ def _step(
         task=step.task,
         you=step.you,
         yours=tuple(Labelled(*one) for one in yours),
+        in_full=tuple(Labelled(*one) for one in in_full) if in_full != yours else (),
         look_for=step.look_for,
         questions=tuple(question_view(q, lesson) for q in step.ask),
         easier=step.easier,

@@ -13,11 +13,11 @@ from build_tools.model.dance import Dance
 from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
 from build_tools.page_words.words import _
-from build_tools.pages.frame.frame import Frame, frame
-from build_tools.pages.hall.hall import Ways, groups_words, ways
+from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.for_scripts import ForScripts, StepData, for_scripts, step_data
 from build_tools.pages.pieces.heard_data import heard_data
+from build_tools.pages.pieces.lesson_entries import lesson_href
 from build_tools.pages.pieces.lesson_pictures import lesson_pictures
 from build_tools.pages.pieces.music import Music, music
 from build_tools.pages.pieces.picture import Picture, picture
@@ -29,6 +29,7 @@ from build_tools.views.dance.step_sounding import step_sounding
 from build_tools.views.dance.without_counts import is_counted, lengths_in_words
 from build_tools.views.diagrams.bodies_over_counts import bodies_over_counts
 from build_tools.views.diagrams.body_sprite import BodyDrawn, sprite
+from build_tools.views.lesson.grouping_in_words import grouping_in_words
 from build_tools.views.lesson.step_facts import StepFacts, step_facts
 from build_tools.views.words.plain_words import counts_in_words, minutes_in_words, name_in_words
 from build_tools.views.words.punctuation import capital, kept_together
@@ -124,8 +125,10 @@ class WallView:
     """The language the unit is written in, as a language tag."""
     for_scripts: ForScripts
     """What the wall tells its scripts."""
-    ways: Ways
-    """The ways to the other views of the lesson."""
+    lesson: Link
+    """The way to the page that is read in the morning."""
+    card: Link
+    """The way to the card for the hand."""
     title: str
     """What the lesson is called, without its number."""
     music: Music | None
@@ -146,7 +149,8 @@ class WallView:
 
 def wall_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
     """The page units/<slug>/lesson-<n>-wall.html."""
-    path = f"units/{unit.slug}/lesson-{lesson.number}-wall.html"
+    href = lesson_href(lesson.number)
+    path = f"units/{unit.slug}/{href.replace('.html', '-wall.html')}"
     title = _(
         "Wall for lesson {number}: {lesson}, {unit}",
         number=lesson.number,
@@ -166,7 +170,8 @@ def wall_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         frame=frame(bank, path, title, lesson.pupils_make, "wall.js"),
         language=unit.language,
         for_scripts=for_scripts(unit, lesson),
-        ways=ways(lesson),
+        lesson=Link(_("Lesson {number}", number=lesson.number), href),
+        card=Link(_("Card"), f"{href}#card"),
         title=lesson.title,
         music=music(unit),
         opening=(*(first if lesson.number == 1 else ()), *own),
@@ -191,7 +196,7 @@ def _step(
         data=step_data(facts),
         does=step.does,
         minutes=kept_together(minutes_in_words(step.minutes)),
-        groups=groups_words(step.grouping),
+        groups=capital(grouping_in_words(step.grouping)),
         lines=wall_lines(step.task),
         strips=_strips(dance, danced, step, bodies),
         order=()

@@ -1,1 +1,0 @@
-"""The lesson as a card for the hand."""
