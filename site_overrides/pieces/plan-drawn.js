@@ -6,7 +6,7 @@
   const SPACE = { p: "http://www.w3.org/1999/xhtml" }, SVG = "http://www.w3.org/2000/svg"; // of elements
   const EDGE = 22, ACROSS = 0.42; // units round the hall for the names of its sides; of the way to the nearest neighbour
   const MOST = 8; // units of a dancer's radius
-  const SIZES = [[20, 16], [15, 12], [11, 9]]; // units across a dancer and of the number in it, as standing_plan.py has them
+  const SIZES = [[20, 16], [15, 13], [11, 9]]; // units across a dancer and of the number in it, as standing_plan.py has them
   const NAMED = ["front", "back", "left", "right"];
   const FRONT = gettext("front");
   const written = new WeakMap();

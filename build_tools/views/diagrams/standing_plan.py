@@ -32,7 +32,7 @@ from build_tools.views.words.standing_said import larger_groups_in_words, standi
 WIDTH = 360
 _BESIDE, _ABOVE, _LINE = 20, 22, 21
 """Units left and right of the hall and above it, and from one line of words to the next."""
-_SIZES = ((20.0, 16), (15.0, 12), (11.0, 9))
+_SIZES = ((20.0, 16), (15.0, 13), (11.0, 9))
 """Across a dancer and of the number in it; the first that keeps neighbours apart is taken."""
 _BASELINE = 0.36
 """How far under the middle of a number its baseline is, in its sizes."""
