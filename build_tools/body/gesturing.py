@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from build_tools.body.keys import Keys, lowered, one_key, sided, stance, there_and_again
-from build_tools.body.moves import Move, rises, weight_aside
+from build_tools.body.moves import Move, held_out, rises, weight_aside
 from build_tools.body.pose import Arm, Pose, Trunk, both_arms, both_feet, mirrored
 from build_tools.body.shapes import balanced, shape, with_arms
 
@@ -60,7 +60,7 @@ def _arms(move: Move) -> str:
         "close": "hug",
         "swing": "one-up-one-down",
         "bow": "rest",
-        "lean": "low-side",
+        "lean": "forwards" if held_out(move) else "low-side",
     }
     by_way = {"up": "up", "down": "pressed", "forwards": "forwards", "backwards": "back"}
     if pulled_away(move) or (move.manner == "open" and move.direction == "up"):

@@ -100,6 +100,12 @@ def slashes(move: Move) -> bool:
     return bool(goes) and move.feel >= {"strong", "sudden", "indirect"}
 
 
+def held_out(move: Move) -> bool:
+    """Whether one hand or arm is held out in front all through steps or a lean."""
+    held = move.kind == "travel" or (move.kind == "gesture" and move.manner == "lean")
+    return held and move.one_side and move.part in ("hand", "arm")
+
+
 def rises(move: Move) -> bool:
     """Whether it ends on a higher level than it starts."""
     return LEVELS.index(move.end) > LEVELS.index(move.start)

@@ -30,8 +30,13 @@ class Moved:
     body: str
     start: Pose
     keys: Keys
-    held: bool = False
-    """Whether it is still in the shape of the move before it."""
+    holding: Move | None = None
+    """The move before it, where it is still in the shape of that."""
+
+    @property
+    def held(self) -> bool:
+        """Whether it is still in the shape of the move before it."""
+        return self.holding is not None
 
     @property
     def end(self) -> Pose:
@@ -60,8 +65,8 @@ def _moved(move: Move, before: Move | None, body: str) -> Moved:
         _keys(before, body).end if before else _opening(move, body),
         turned=0.0,
     )
-    held = holds(move, before)
-    return Moved(move, body, start, one_key(start) if held else _keys(move, body), held)
+    holding = before if holds(move, before) else None
+    return Moved(move, body, start, one_key(start) if holding else _keys(move, body), holding)
 
 
 def _keys(move: Move, body: str) -> Keys:

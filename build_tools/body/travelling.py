@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 from build_tools.body.keys import Keys, sided, stance, stepped
-from build_tools.body.moves import Move, slashes
-from build_tools.body.pose import Pose
+from build_tools.body.moves import Move, held_out, slashes
+from build_tools.body.pose import Arm, Pose
 from build_tools.body.shapes import balanced, shape, with_arms
 from build_tools.body.skeleton import raised_off_floor
 
@@ -26,6 +26,9 @@ def travel(move: Move) -> Keys:
     """Steps in the move's own way, ending on its level."""
     manner = _manner(move)
     end = stance(move.end, "rest")
+    if held_out(move):
+        # what is held out is still out when the feet have come to rest
+        end = _with_the_arm(end)
     if manner == "roll":
         return _rolled(end)
     if manner == "side":
@@ -33,6 +36,10 @@ def travel(move: Move) -> Keys:
     stride, passing = _steps(move, manner)
     keys = stepped(stride, passing, end, move.steps, same_foot=manner in ("hop", "gallop"))
     return sided(keys, move)
+
+
+def _with_the_arm(pose: Pose) -> Pose:
+    return replace(pose, right_arm=with_arms(pose, "forwards").right_arm, left_arm=Arm())
 
 
 def _manner(move: Move) -> str | None:
@@ -63,6 +70,8 @@ def _steps(move: Move, manner: str | None) -> tuple[Pose, Pose]:
     name, arms = _stride_of(move, manner)
     stride = shape(name, _arms(move, arms))
     passing = with_arms(shape("passing"), _arms(move, "rest"))
+    if held_out(move):
+        stride, passing = _with_the_arm(stride), _with_the_arm(passing)
     passing = replace(passing, hips=min(passing.hips, stride.hips + 0.02), trunk=stride.trunk)
     if manner == "stamp":
         passing = shape("soft", arms)

@@ -9,6 +9,7 @@ from build_tools.body.poses import BODIES, moved
 from build_tools.model.dance import Action
 from build_tools.views.dance.left_open import drawn_actions
 from build_tools.views.dance.moves_before import moves_before
+from build_tools.views.diagrams.body_views import view_of
 from build_tools.views.diagrams.body_words import body_in_words
 from tests.support.sound_bank import whole_bank
 
@@ -22,6 +23,28 @@ def test_a_stillness_without_a_shape_holds_the_one_before_it() -> None:
         leant, held = moved(LEAN, None, body), moved(STILL, LEAN, body)
         assert held.start == held.end == held.shown == replace(leant.end, turned=0.0)
         assert held.end != moved(STILL, None, body).end, "once it stood upright"
+
+
+def test_what_is_held_is_seen_from_where_the_shape_was() -> None:
+    """An adviser saw a lean held taut as one who stands upright and is turned to us."""
+    for body in BODIES:
+        leant, held = moved(LEAN, None, body), moved(STILL, LEAN, body)
+        assert view_of(held) == view_of(leant) != view_of(moved(STILL, None, body))
+
+
+def test_an_arm_that_steps_are_told_to_hold_out_is_out_all_through_them() -> None:
+    """An adviser saw a link let go before a lean: the arm hung while the feet stepped."""
+    back = Action("travel", Fraction(2), "lengthen", level="middle", direction="backwards")
+    held = replace(back, body_part="one hand", step="walk", steps=Fraction(1), size="small")
+    for body in ("standing", "chair"):
+        poses = [one.pose for one in moved(held, None, body).keys.moments]
+        assert all(pose.right_arm.raised > 80 > 20 > pose.left_arm.raised for pose in poses)
+    assert moved(replace(held, body_part=None)).end.right_arm.raised < 20
+    assert body_in_words(moved(held)) == "One small step backwards, one arm held out"
+    leant = moved(replace(LEAN, body_part="one arm"), held)
+    assert leant.start.right_arm.raised > 80
+    assert leant.end.right_arm.raised > 80 > moved(LEAN).end.right_arm.raised
+    assert body_in_words(leant) == "Lean backwards, the feet still, one arm held out"
 
 
 def test_a_shape_of_its_own_is_not_held_over() -> None:

@@ -21,8 +21,12 @@ _FROM_THE_SIDE = {"press", "pull", "point", "bow", "close"}
 
 
 def view_of(done: Moved) -> float:
-    """From where to see it. A wheelchair never goes sideways: it is seen going where it faces."""
-    move, wheels = done.move, done.body == "wheels"
+    """From where to see it. A wheelchair never goes sideways: it is seen going where it faces.
+
+    What is held in the shape of the move before is seen from where that is: a lean backwards, held,
+    looked from behind like standing upright.
+    """
+    move, wheels = done.holding or done.move, done.body == "wheels"
     if move.kind == "travel" and wheels and (move.direction == "sideways" or move.manner == "side"):
         return -SIDE if move.left else SIDE
     if "turn" in move.kinds:
@@ -51,7 +55,7 @@ def _folded(done: Moved) -> bool:
 
 def leftwards(done: Moved) -> bool:
     """Whether the picture goes to the left."""
-    move = done.move
+    move = done.holding or done.move
     if move.direction == "sideways" or move.manner == "side":
         # What is wound back goes away from where it is let go.
         return move.left != (move.manner == "wind")

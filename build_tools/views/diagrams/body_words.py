@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from build_tools.body.gesturing import pulled_away, there_and_agains
 from build_tools.body.jumping import arms_out
-from build_tools.body.moves import Move, rises, slashes, weight_aside
+from build_tools.body.moves import Move, held_out, rises, slashes, weight_aside
 from build_tools.body.poses import Moved
 from build_tools.body.sitting import small_jump
 from build_tools.page_words.forms import number_in_words
@@ -99,9 +99,10 @@ def _travel(done: Moved) -> str:
     if done.body == "wheels":
         return _wheeled(move, way)
     if done.body == "chair":
+        stepping = _("feet step on the spot")
         if way:
-            return _("feet step on the spot, leaning {way}", way=way)
-        return ", ".join(filter(None, (_("feet step on the spot"), _slashed(move))))
+            stepping = _("feet step on the spot, leaning {way}", way=way)
+        return ", ".join(filter(None, (stepping, _arms_too(move))))
     named = phrases.STEPS.get(move.manner or "")
     if named is None:
         named = (
@@ -112,8 +113,12 @@ def _travel(done: Moved) -> str:
     if way:
         steps = _("{steps} {way}", steps=steps, way=way)
     how = phrases.STEPPED.get(move.manner or "")
-    said = (steps, _(how) if how else "", _slashed(move), _size(move))
+    said = (steps, _(how) if how else "", _arms_too(move), _size(move))
     return ", ".join(filter(None, said))
+
+
+def _arms_too(move: Move) -> str:
+    return _("one arm held out") if held_out(move) else _slashed(move)
 
 
 def _slashed(move: Move) -> str:
@@ -192,7 +197,8 @@ def _gesture(done: Moved) -> str:
     if move.manner == "open" and move.direction == "up":
         return _("arms shoot up")
     if move.manner == "lean" and _way(move):
-        return _("lean {way}, the feet still", way=_way(move))
+        leant = _("lean {way}, the feet still", way=_way(move))
+        return ", ".join(filter(None, (leant, _arms_too(move))))
     if move.manner == "knock" and move.part in (None, "hand") and not move.one_side:
         return _knock(move)
     manner = "lift" if move.manner == "press" and rises(move) else move.manner
