@@ -77,7 +77,7 @@ def seated_keys(keys: Keys, move: Move, base: str) -> Keys:
     if move.kind == "turn":
         return sitting.changed(lambda pose: with_arms(pose, _round(move)))
     if move.kind == "transfer" and (move.manner == "rock" or move.end == move.start):
-        return sitting.changed(_leant)
+        return sitting.changed(_swayed if move.size == "small" else _leant)
     if base == "wheels" and move.part in ("foot", "leg", "knee"):
         return sitting.changed(lambda pose: with_arms(pose, "point-low"))
     return sitting
@@ -170,6 +170,13 @@ def _twisted(keys: Keys, move: Move) -> Keys:
 
 def _round(move: Move) -> str:
     return "wheel-round" if not move.left else "wheel-round-left"
+
+
+def _swayed(pose: Pose) -> Pose:
+    """A little weight on one hip, the arms as they hang."""
+    trunk = _leant(pose).trunk
+    half = replace(trunk, tilt=trunk.tilt / 2, lean=trunk.lean / 2, cock=trunk.cock / 2)
+    return replace(with_arms(pose, "rest"), trunk=half)
 
 
 def _leant(pose: Pose) -> Pose:

@@ -40,8 +40,13 @@ def test_the_captions_say_where_the_hand_is() -> None:
     assert body_in_words(moved(listen)) == "Still, a hand behind one ear"
 
 
-def test_a_small_sway_has_the_arms_by_the_sides() -> None:
+@pytest.mark.parametrize("body", BODIES)
+def test_a_small_sway_has_the_arms_by_the_sides(body: str) -> None:
+    """An adviser: "small and neat", and a figure that swings both arms wide."""
     for tick in actions("tick"):
-        body = skeleton(moved(tick).end)
-        for arm in (body.right_arm, body.left_arm):
-            assert abs(arm.wrist.x - arm.shoulder.x) < 0.15
+        small, big = (
+            skeleton(moved(one, None, body).end) for one in (tick, replace(tick, size="big"))
+        )
+        wide = [abs(one.left_arm.wrist.x - one.left_arm.shoulder.x) for one in (small, big)]
+        assert wide[0] < 0.2
+        assert wide[0] < wide[1]

@@ -244,6 +244,8 @@ def _transfer(done: Moved) -> str:
             return _("a small sway {way}, both feet on the floor", way=way)
         if stood:
             return _("lean {way}, on to one foot", way=way)
+        if move.size == "small":
+            return _("lean a little {way}", way=way)
         return _("lean {way}, on to one hip", way=way)
     if move.end == "low" or (move.manner == "fold" and move.end == "middle"):
         if not stood:

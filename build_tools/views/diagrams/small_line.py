@@ -44,7 +44,7 @@ def small_line(dance: Dance, prefix: str, today: Collection[str] | None = None) 
 
 def line_title(dance: Dance, today: Collection[str] | None = None) -> str:
     """What the line shows."""
-    form = " ".join(dance.form)
+    form = _form(dance)
     if today is None:
         return _("The dance is {form}", form=form)
     parts = [letter for letter in dict.fromkeys(dance.form) if letter in today]
@@ -57,6 +57,17 @@ def line_title(dance: Dance, today: Collection[str] | None = None) -> str:
         form=form,
         parts=listed(parts),
     )
+
+
+def _form(dance: Dance) -> str:
+    """The letters in order, and what the sign of a changed return stands for."""
+    changed = [
+        _("{letter} is {part} changed", letter=letter, part=dance.sections[letter].returns)
+        for letter in dict.fromkeys(dance.form)
+        if dance.sections[letter].returns is not None
+    ]
+    form = " ".join(dance.form)
+    return f"{form} ({', '.join(changed)})" if changed else form
 
 
 def line_size() -> StripSize:

@@ -165,7 +165,25 @@ def _join(dance: Dance, before: str, after: str) -> tuple[str, str] | tuple[()]:
         # the sign has them: "say the words" beside it asked for others
         voice = all(piece.sound == "voice" for piece in heard.pieces)
         return "" if voice else _beside(made), sentence(join.cue)
-    return _beside(made, quoted(" ".join(words))), sentence(join.cue)
+    sections = (dance.sections[before], dance.sections[after])
+    places = (place.place for one in sections for place in (one.start, one.end))
+    text = " ".join((join.how, join.cue, *places, *(one.idea for one in sections)))
+    return _beside(made, quoted(" ".join(_put_together(words, text)))), sentence(join.cue)
+
+
+def _put_together(syllables: Sequence[str], text: str) -> list[str]:
+    """Words of which each syllable has a beat, as they are written: "part ner" is partner.
+
+    `text` is what else is said of the same, in which the words stand whole.
+    """
+    known = set(re.findall(r"[^\W\d_]+", text.casefold()))
+    found: list[str] = []
+    for one in syllables:
+        if found and one.casefold() not in known and f"{found[-1]}{one}".casefold() in known:
+            found[-1] += one
+        else:
+            found.append(one)
+    return found
 
 
 def _beside(made: str, words: str = "") -> str:
