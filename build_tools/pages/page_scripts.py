@@ -25,7 +25,8 @@ SUMS = tuple(
 FLOOR = tuple(
     f"sums/floor-{name}.js"
     for name in (
-        *("metres-each", "hall", "shapes", "places", "starting", "facings", "dancing", "whole"),
+        *("metres-each", "hall", "shapes", "places", "starting", "columns", "facings"),
+        *("dancing", "whole"),
     )
 )
 """Where a class stands and goes in a dance, for the class and the hall of the day."""

@@ -48,7 +48,7 @@ def on_spots(
     elif each_its_own(standing, tuple(sizes)):
         laid = slots(standing, (size,) * max(many, len(sizes)), area, body, team=True)
         spots = zip(sizes, laid.groups, strict=False)
-        groups = tuple(_placed(standing, one, spot, body) for one, spot in spots)
+        groups = tuple(in_spot(standing, one, spot, body) for one, spot in spots)
     else:
         laid = slots(standing, (1,) * max(many * size, sum(sizes)), area, body, team=True)
         groups = dealt([place for spot in laid.groups for place in spot], sizes)
@@ -56,7 +56,7 @@ def on_spots(
     return by_dancer(groups, together, takes_of(found, together, here)), found
 
 
-def _placed(
+def in_spot(
     standing: Standing, many: int, spot: tuple[Point, ...], body: AtAge
 ) -> tuple[Point, ...]:
     """So many dancers where a usual group has `spot`, their first row level with its own."""

@@ -89,7 +89,7 @@ def _at_its_mark(found: Slots, front: float) -> Slots:
 def own_shape(standing: Standing, size: int, usual: int, body: AtAge) -> tuple[Point, ...]:
     """The shape of a group of `size` among such of a `usual` size, as if the front were ahead."""
     between = _metres(None if standing.apart is None else float(standing.apart), body)
-    kind = _kind(standing, (usual, usual))
+    kind = kind_of(standing, (usual, usual))
     return shape_in_class(kind, size, (usual,), between, body, standing.third)
 
 
@@ -100,7 +100,7 @@ def _facing_front(
     unsaid = () if apart is not None else ("apart",)
     if each_its_own(standing, sizes):
         between = _metres(apart, body)
-        kind = _kind(standing, sizes)
+        kind = kind_of(standing, sizes)
         inside = stood_level(
             kind,
             [shape_in_class(kind, size, sizes, between, body, standing.third) for size in sizes],
@@ -134,7 +134,7 @@ def each_its_own(standing: Standing, sizes: tuple[int, ...]) -> bool:
     return bool(standing.within or standing.columns or standing.groups_apart is not None)
 
 
-def _kind(standing: Standing, sizes: tuple[int, ...]) -> str:
+def kind_of(standing: Standing, sizes: tuple[int, ...]) -> str:
     """The shape that a group makes."""
     if standing.within is not None:
         return standing.within
@@ -183,11 +183,13 @@ def _of_groups(
     else:
         tried = sorted({-(-many // rows) for rows in range(1, many + 1)})
     unsaid = (*unsaid, *asked)
-    laid = [_in_columns(inside, k, between, clear, area, unsaid, kind, standing) for k in tried]
+    tried_in = [_in_columns(inside, k, between, clear, area, unsaid, kind, standing) for k in tried]
     if standing.columns is not None:
-        free = [margin(_points(one), area) if team else 0.0 for one in laid]
-        return laid[max(range(len(laid)), key=lambda n: (fine(laid[n].drawn_closer), free[n]))]
-    return max(laid, key=lambda one: (nearest_two(_points(one)), slack(_points(one), area)))
+        free = [margin(_points(one), area) if team else 0.0 for one in tried_in]
+        return tried_in[
+            max(range(len(tried_in)), key=lambda n: (fine(tried_in[n].drawn_closer), free[n]))
+        ]
+    return max(tried_in, key=lambda one: (nearest_two(_points(one)), slack(_points(one), area)))
 
 
 def _points(one: Slots) -> tuple[Point, ...]:
@@ -216,7 +218,7 @@ def _in_columns(
         order = deepest_last(kind, inside, standing.third)
     ordered = [inside[n] for n in order]
     middles = in_columns(ordered, columns, between, clear, area, last_row_beside(larger))
-    found = _laid(ordered, middles, area, unsaid)
+    found = laid(ordered, middles, area, unsaid)
     return replace(found, groups=tuple(found.groups[order.index(n)] for n in range(len(order))))
 
 
@@ -240,7 +242,7 @@ def _apart(
         middle = (low + high) / 2
         low, high = (middle, high) if keeps_clear(middle) else (low, middle)
     drawn = [tuple((x * low, y * low) for x, y in one) for one in inside]
-    return replace(_laid(drawn, middles(low), area, unsaid), drawn_closer=low)
+    return replace(laid(drawn, middles(low), area, unsaid), drawn_closer=low)
 
 
 def _in_clusters(many: int, dancers: int, between: float, area: Area) -> Slots:
@@ -256,12 +258,13 @@ def _less(area: Area, across: float, along: float) -> Area:
     return Area(area.left + across, area.front + along, area.right - across, area.back - along)
 
 
-def _laid(
+def laid(
     inside: Sequence[tuple[Point, ...]],
     middles: Sequence[Point],
     area: Area,
     unsaid: tuple[str, ...],
 ) -> Slots:
+    """Groups of these shapes round these middles, drawn closer where they do not fit."""
     points = [
         (middle[0] + x, middle[1] + y)
         for group, middle in zip(inside, middles, strict=True)

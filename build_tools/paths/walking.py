@@ -248,7 +248,13 @@ def nearest_turn(now: float, wanted: float) -> float:
 
 
 def go_to(
-    dancer: Dancer, place: Point, facing: float, start: float, end: float, most: float
+    dancer: Dancer,
+    place: Point,
+    facing: float,
+    start: float,
+    end: float,
+    most: float,
+    bend: float = BEND / 2,
 ) -> None:
     """Let `dancer` go to `place` along a slight curve, `most` metres at most, and face so there."""
     here = (dancer.x, dancer.y)
@@ -269,7 +275,7 @@ def go_to(
             face1,
             dancer.level,
             dancer.level,
-            BEND / 2 * long * part,
+            bend * long * part,
         )
     )
     dancer.x, dancer.y, dancer.facing = x1, y1, face1 % 360

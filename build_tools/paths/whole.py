@@ -13,18 +13,27 @@ from fractions import Fraction
 from functools import lru_cache
 
 from build_tools.body.ages import AtAge, at_age
-from build_tools.model.dance import Dance, Section
+from build_tools.model.dance import Dance, Section, Standing
 from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.movement.counts import seconds
 from build_tools.movement.watchers import watchers
 from build_tools.movement.whole import transition_between
 from build_tools.paths.class_in_groups import Together, class_in_groups
+from build_tools.paths.column_by_column import (
+    Cell,
+    Columns,
+    columns_of,
+    dealt_anew,
+    dealt_places,
+    ways_cross,
+)
 from build_tools.paths.dancing import dance_section, room_of
 from build_tools.paths.facings import facings_of
+from build_tools.paths.going_in_turn import times_in_columns
 from build_tools.paths.group_sizes import groups_of
 from build_tools.paths.hall import BORDER, Area, Hall, Point, dancing_area
 from build_tools.paths.improvising import improvise
-from build_tools.paths.legs import Moment
+from build_tools.paths.legs import BEND, Moment
 from build_tools.paths.model import Paths, Start, StretchPaths
 from build_tools.paths.on_spots import has_spots, on_spots
 from build_tools.paths.places import Slots
@@ -108,6 +117,11 @@ class _Walk:
     moment: float = 0.0
     first: tuple[Point, ...] = ()
     """Where each dancer is put down at the start."""
+    first_columns: Columns | None = None
+    columns: Columns | None = None
+    """The columns in which all are put down at the start, and stand now."""
+    crossing: tuple[Cell, ...] = ()
+    """Where each group stands whose ways may go through one another in the join that is next."""
     at_first: list[Moment] = field(default_factory=list)
     dancers: list[Dancer] = field(default_factory=list)
     stretches: list[StretchPaths] = field(default_factory=list)
@@ -123,6 +137,7 @@ def _put_down(walk: _Walk, section: Section, together: Together) -> Start:
     places, found = _new_places(walk, section, together, ())
     facing = _facing(walk, section, places, together)
     walk.first = places
+    walk.first_columns = walk.columns
     walk.dancers = [Dancer(*place, degrees) for place, degrees in zip(places, facing, strict=True)]
     walk.at_first = [dancer.now() for dancer in walk.dancers]
     walk.unsaid += unsaid_of_start(section, found)
@@ -144,6 +159,25 @@ def _new_places(
     if free:
         area = dancing_area(walk.hall, watchers(walk.dance), border_of(walk.body), free)
     many = len(class_in_groups(walk.spots, size, walk.sizes)) if walk.spots else 0
+    if here and (dealt := dealt_anew(walk.columns, standing, together)):
+        assert walk.columns is not None
+        walk.crossing, walk.columns = ways_cross(walk.columns, dealt), dealt
+        return dealt_places(standing, dealt, size, many, area, walk.body)
+    places, found = _laid_out(walk, standing, together, size, many, here, area)
+    walk.columns = columns_of(standing, together, places)
+    return places, found
+
+
+def _laid_out(
+    walk: _Walk,
+    standing: Standing,
+    together: Together,
+    size: int,
+    many: int,
+    here: Sequence[Point],
+    area: Area,
+) -> tuple[tuple[Point, ...], Slots]:
+    """The same where no columns are dealt anew; `many` is for how many groups a team has spots."""
     if many and has_spots(standing, [len(group) for group in together]):
         return on_spots(standing, together, size, many, here, area, walk.body)
     if here:
@@ -158,7 +192,7 @@ def _come(walk: _Walk, before: Section | None, section: Section, together: Toget
     spot, here = spot_of(before, section), walk.here()
     wanted, closer = here, 1.0
     if spot == "first place":
-        wanted = walk.first
+        wanted, walk.columns = walk.first, walk.first_columns
     elif spot == "new place":
         wanted, found = _new_places(walk, section, together, here)
         closer = found.drawn_closer
@@ -190,10 +224,15 @@ def _join(
     """Everybody to these places in so many counts, and round to the section's facing."""
     facing = _facing(walk, section, places, together)
     most = math.inf if seconds is None else walk.body.running * seconds
+    times = times_in_columns(walk.crossing, together, walk.here(), places)
+    walk.crossing = ()
     for n, (dancer, place) in enumerate(zip(walk.dancers, places, strict=True)):
         if dancer.busy_until > walk.moment:
             continue
-        go_to(dancer, place, facing[n], walk.moment, walk.moment + lasts, most)
+        first, last = times.get(n, (0.0, 1.0))
+        start, end = walk.moment + lasts * first, walk.moment + lasts * last
+        bend = 0.0 if n in times else BEND / 2
+        go_to(dancer, place, facing[n], start, end, most * (last - first), bend)
 
 
 def _facing(
@@ -214,8 +253,8 @@ def _through(walk: _Walk, section: Section, together: Together, start: Start) ->
     lasts, most = _length(section)
     counted = section.counts is not None
     pairs = _with_whom(walk, together)
-    here = tuple((one.x, one.y) for one in walk.dancers)
-    room = room_of(together, pairs, walk.area.middle, here)
+    room = room_of(together, pairs, walk.area.middle, walk.here())
+    walk.columns = walk.columns if counted else None
     if counted:
         body = walk.body
         if walk.stride != 1:

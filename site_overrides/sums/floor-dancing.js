@@ -25,14 +25,14 @@
   }
 
   // to a place along a slight curve, `most` metres at most, to face so there
-  floor.goTo = (dancer, place, facing, start, end, most) => {
+  floor.goTo = (dancer, place, facing, start, end, most, bend = BEND / 2) => {
     const here = [dancer.x, dancer.y];
     const long = floor.metres(here, place);
     const part = long ? Math.min(1, most / long) : 1;
     const [x, y] = [here[0] + (place[0] - here[0]) * part, here[1] + (place[1] - here[1]) * part];
     const turned = nearestTurn(dancer.facing, facing);
     if (floor.metres([x, y], here) < SLIGHT && Math.abs(turned - dancer.facing) < SLIGHT) return;
-    leg(dancer, start, end, x, y, turned, dancer.level, (BEND / 2) * long * part);
+    leg(dancer, start, end, x, y, turned, dancer.level, bend * long * part);
   };
 
   // `danced` are [who, count, numbers of moves]; `room` says who is whose partner and in whose group

@@ -50,6 +50,7 @@
   }
 
   // so many dancers where a usual group has `spot`, their first row level with its own
+  floor.inSpot = placed;
   function placed(standing, many, spot, step) {
     if (many === spot.length) return spot;
     const quarters = (floor.SIDES[standing[1]] || 0) / 90;

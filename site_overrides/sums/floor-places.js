@@ -108,6 +108,13 @@
     return inside.map((group, n) => group.map(([x, y]) => [x, y - (fronts[n] - front)]));
   }
 
+  // groups of these sizes in so many columns, row by row as they come
+  floor.inCells = (standing, sizes, columns, area, step) => {
+    const between = (standing[3] ?? USUAL_APART) * step, kind = kindOf(standing, sizes);
+    const inside = level(kind, sizes.map((size) => ownShape(kind, size, sizes, between, USUAL_APART * step, standing[9])));
+    return laid(inside, inColumns(inside, columns, null, standing[4] * step, between, area, 0), area);
+  };
+
   const eachItsOwn = (floor.eachItsOwn = ([formation, , within, apart, between, columns], sizes) => {
     if (Math.max(...sizes) === 1) return false;
     if (["pairs", "small groups", "rows"].includes(formation)) return true;

@@ -57,6 +57,7 @@
     const ways = facing(walk, section.start, places, together);
     walk.dancers = places.map((place, n) => floor.dancer(place, ways[n]));
     walk.places = places.map(([x, y], n) => [x, y, floor.rest(ways[n], 360), 1]);
+    walk.firstColumns = walk.columns;
     return { closer: floor.closerThanAsked({ places, closer }, section.start, walk.data), wanted: places };
   }
 
@@ -69,8 +70,21 @@
     const free = standing[8];
     const metres = free && Object.fromEntries(Object.entries(free).map(([side, steps]) => [side, steps * data.step]));
     const area = free ? floor.dancingArea(hall, data.lined, borderOf(data), metres) : walk.area;
-    if (walk.spots && floor.hasSpots(standing, floor.sized(together))) {
-      return floor.onSpots(standing, together, size, sizesOf(walk.spots, size, data.sizes).length, at, area, data.step);
+    const team = walk.spots ? sizesOf(walk.spots, size, data.sizes).length : 0;
+    const dealt = at && floor.dealtAnew(walk.columns, standing, together);
+    if (dealt) {
+      walk.crossing = [walk.columns, dealt];
+      walk.columns = dealt;
+      return floor.dealtPlaces(standing, dealt, size, team, area, data.step);
+    }
+    const found = laidOut(walk, standing, together, size, team, at, area);
+    walk.columns = floor.columnsOf(standing, together, found.places);
+    return found;
+  }
+
+  function laidOut({ data }, standing, together, size, team, at, area) {
+    if (team && floor.hasSpots(standing, floor.sized(together))) {
+      return floor.onSpots(standing, together, size, team, at, area, data.step);
     }
     if (at) return floor.shortest({ area, data }, at, standing, together);
     const { groups, closer } = floor.slots(standing, floor.sized(together), area, data.step);
@@ -80,7 +94,9 @@
   // everybody to the start of a section, as far as the join lets them, and round to its facing
   function come(walk, part, section, together) {
     let places = here(walk);
+    walk.crossing = null;
     if (part.goes && part.spot === "first place") places = walk.places;
+    if (part.spot === "first place") walk.columns = walk.firstColumns;
     let closer = 1, wanted = null;
     if (part.spot === "new place") {
       const found = newPlaces(walk, section, together, here(walk));
@@ -89,9 +105,12 @@
       if (part.goes) places = found.places;
     }
     const ways = facing(walk, section.start, places, together);
+    const lasts = part.begins - part.from, most = part.goes ? part.most ?? Infinity : Infinity;
+    const times = walk.crossing ? floor.timesInColumns(walk.crossing, together, here(walk), places) : [];
     walk.dancers.forEach((dancer, n) => {
       if (dancer.busy > part.from) return;
-      floor.goTo(dancer, places[n], ways[n], part.from, part.begins, part.goes ? part.most ?? Infinity : Infinity);
+      const [first, last] = times[n] ?? [0, 1];
+      floor.goTo(dancer, places[n], ways[n], part.from + lasts * first, part.from + lasts * last, most * (last - first), times[n] && 0);
     });
     return { closer, wanted };
   }
@@ -110,6 +129,7 @@
     let ends = here(walk);
     if (section.ends === "first") ends = walk.places;
     if (section.ends === "new") ends = floor.shortest(walk, here(walk), section.end, together).places;
+    walk.columns = null;
     const ways = facing(walk, section.end, ends, together);
     const until = part.begins + part.lasts;
     dancers.forEach((dancer, n) => {

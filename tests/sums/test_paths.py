@@ -15,10 +15,11 @@ from build_tools.paths.for_pages import paths_for_page, roles_in
 from build_tools.paths.hall import Hall
 from build_tools.paths.model import Paths
 from build_tools.paths.whole import paths_of
-from build_tools.views.dance.on_the_floor import in_a_hall
+from build_tools.views.dance.on_the_floor import in_a_hall, middle_age
+from build_tools.views.lesson.class_groups import joined_in_lessons
 from tests.paths.strategies import dances, halls, pupils
 from tests.support.page_script import ask
-from tests.support.sound_bank import every_unit
+from tests.support.sound_bank import every_unit, unit_named
 
 SOME = [
     pytest.param(unit, marks=() if number % 3 == 0 else pytest.mark.thorough)
@@ -28,10 +29,13 @@ NEAR, TURNED, LEVEL = 0.001, 0.01, 0.001
 """Metres, degrees, and parts of the way from one level to the next."""
 
 
-def assert_alike(written: str, paths: Paths, moments: list[float]) -> None:
-    """What the script makes of the page's data is what the model has for this class and hall."""
+def assert_alike(written: str, paths: Paths, moments: list[float], spots: int = 0) -> None:
+    """What the script makes of the page's data is what the model has for this class and hall.
+
+    `spots` is for how many pupils the places are laid; 0 for those who dance.
+    """
     hall = [paths.hall.width, paths.hall.depth]
-    found = ask("sums.floor.paths", json.loads(written), paths.dancers, hall)
+    found = ask("sums.floor.paths", json.loads(written), paths.dancers, hall, spots)
     for part, stretch in zip(found["parts"], paths.stretches, strict=True):
         assert (part["begins"], part["lasts"]) == (stretch.begins, stretch.lasts)
         if part.get("who"):
@@ -87,3 +91,13 @@ def test_a_unit_is_where_the_model_has_it_at_every_count(unit: Unit) -> None:
     paths = in_a_hall(unit)
     counts = [float(count) for count in range(int(paths.lasts) + 1)]
     assert_alike(paths_for_page(paths), paths, counts)
+
+
+@pytest.mark.parametrize(("many", "spots"), [(28, 0), (31, 0), (14, 16), (12, 16)])
+def test_who_waits_in_a_join_waits_as_long_in_the_browser(many: int, spots: int) -> None:
+    unit = unit_named("magnets")
+    age, joined = middle_age(unit), joined_in_lessons(unit)
+    paths = paths_of(unit.dance, many, Hall(), age, joined=joined, spots=spots)
+    joins = [one for one in paths.stretches if one.section is None]
+    moments = [one.begins + one.lasts * part for one in joins for part in (0.25, 0.5, 0.75)]
+    assert_alike(paths_for_page(in_a_hall(unit)), paths, moments, spots)
