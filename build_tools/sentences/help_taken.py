@@ -73,7 +73,16 @@ CHANGES = Saying(
 """The dance itself changes."""
 
 
+SOUNDLESS = Saying(
+    """
+    land|jump|step|walk|tread|move|sink|fall|roll|come|go|patter|dance|stop ~5 no|without ~2 sound|
+        noise
+    """
+)
+"""Lighter than before: no help is taken away where feet make no sound."""
+
+
 def only_takes_help_away(text: str) -> Said | None:
     """What help a text takes away, if it changes nothing of the dance."""
     said = HELP_TAKEN.said(text) or NO_HELP.denied(text)
-    return None if said is None or CHANGES.said(text) else said
+    return None if said is None or CHANGES.said(text) or SOUNDLESS.mentioned(text) else said

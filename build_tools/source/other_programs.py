@@ -16,8 +16,7 @@ from build_tools.source.typed.rows import spread
 from build_tools.source.typed.what_was_read import READ_AS
 from build_tools.source.yaml_reader import read_yaml
 
-_TIDY = "nothing, if that is what you mean; `tidy` writes it so that any program reads it as this "
-_TIDY += "bank does"
+_TIDY = "nothing to mend; `tidy` writes it so that any program reads it as this bank does"
 
 
 def notes_for_others(document: Document) -> list[Problem]:
@@ -27,7 +26,9 @@ def notes_for_others(document: Document) -> list[Problem]:
     found = read_yaml(document.yaml_text, document.first_line)
     if isinstance(found, Fault):
         line, column = found.line, found.column
-        message = f"other programs cannot read on from here: {found.message}"
+        message = (
+            f"this is read as it is meant; a program of another make stops here: {found.message}"
+        )
     else:
         data = spread(found[0]).data if document.kind == "unit" else found[0]
         data = in_full(data, document.kind, document.file)

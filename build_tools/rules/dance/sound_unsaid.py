@@ -46,8 +46,9 @@ def check(unit: Unit) -> Iterator[Finding]:
             where[0],
             f"no `heard` says what sounds {listed(tuple(dict.fromkeys(places.values())))}, where "
             "the sound changes or is not counted",
-            "write under `heard` what sounds, each piece on a line with a hyphen, such as "
-            "`- {seconds: 6, sound: roll}` or `- {counts: 8, sound: silence}`",
+            "write `heard:` there, and below it a line for each piece, set in, with a hyphen: "
+            "`- sound: beat` if that sounds all the time; of several, each with its `counts: 8` or "
+            "`seconds: 6` on the line below",
         )
 
 

@@ -6,7 +6,7 @@ from build_tools.model.dance import Choice, Dance
 from build_tools.model.lesson import Step
 from build_tools.page_words.words import N_, _
 from build_tools.views.words.plain_words import told_apart
-from build_tools.views.words.punctuation import sentence
+from build_tools.views.words.punctuation import sentence, stopped
 
 DECIDED_BY = {
     "class": N_("the class"),
@@ -18,7 +18,11 @@ DECIDED_BY = {
 
 def options_in_words(choice: Choice) -> str:
     """The options in a row, as a sentence."""
-    return sentence(told_apart(choice.options, "or"))
+    return sentence(_row(choice))
+
+
+def _row(choice: Choice) -> str:
+    return told_apart(choice.options, "or")
 
 
 def chosen_in_step(dance: Dance, step: Step) -> tuple[str, ...]:
@@ -32,7 +36,7 @@ def chosen_in_step(dance: Dance, step: Step) -> tuple[str, ...]:
                 _(
                     "{what}: {options}",
                     what=choice.what.strip().removesuffix("."),
-                    options=options_in_words(choice),
+                    options=stopped(_row(choice)),
                 ),
                 _("Decided by {who}.", who=_(DECIDED_BY[choice.by])),
                 _("If they have not decided: {what}", what=sentence(choice.if_not)),

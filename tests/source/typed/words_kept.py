@@ -19,6 +19,9 @@ def lost_words(fields: str, kind: Kind) -> Counter[str]:
     """Each word that was typed in `fields` more often than it was kept, and how much more often."""
     made = read_typed(fields, 1, shape_of(kind))
     told = {guess.line for guess in made.guesses} | {fault.line for fault in made.faults}
+    # from a tab that makes no sense on, the file is not read, and that alone is told
+    tabs = [fault.line for fault in made.faults if "begins with a tab" in fault.message]
+    told |= set(range(min(tabs), fields.count("\n") + 2)) if tabs else set()
     typed: Counter[str] = Counter()
     kept: Counter[str] = Counter()
     for number, line in enumerate(fields.split("\n"), start=1):
