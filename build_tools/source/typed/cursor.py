@@ -21,6 +21,8 @@ class Open:
     lists: bool = False
     item: bool = False
     first: str = ""
+    restarted: bool = False
+    """Whether its first field came again: most likely a hyphen is missing there."""
     data: dict[str, Any] = field(default_factory=dict)
 
     def wants(self, key: Key) -> bool:

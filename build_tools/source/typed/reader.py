@@ -85,7 +85,7 @@ class _Reader:
             cursor.take()
             # a place of its own, so that no remark in it takes that of another
             apart = (*path, f"\0{len(made.aside)}")
-            made.aside.append(self._value(inner, line, key, apart))
+            made.aside.append({key.typed: self._value(inner, line, key, apart)})
             return
         if len(here.data) >= MOST_ENTRIES:
             made.fault("broken-yaml", line.number, line.indent + 1, *_TOO_MANY)
@@ -106,7 +106,10 @@ class _Reader:
 
     def _again(self, line: Line, key: Key, here: Open, inside: FieldPath) -> None:
         first = self.made.places[inside][0]
+        if here.restarted:
+            return  # the hyphen that is missing above has been told
         if here.item and key.meant == here.first:
+            here.restarted = True
             help_ = (
                 "if a new part of the list starts here, write a hyphen and a space in front of "
                 f"`{key.meant}`; if not, put what both say into one"

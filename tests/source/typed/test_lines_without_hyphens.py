@@ -6,7 +6,10 @@ From a trial: an adviser wrote a unit with the manual alone; each of these led t
 from __future__ import annotations
 
 from build_tools.problem import Problem
+from build_tools.shapes.shape import shape_of
 from build_tools.source.front_matter import Document, read_markdown
+from build_tools.source.typed.reader import read_typed
+from tests.source.said_once.units import LESSON
 from tests.support.banks import ROOT
 
 BASE = (ROOT / "tests/rules/base/units/paper-boats/unit.md").read_text(encoding="utf-8")
@@ -101,3 +104,10 @@ def test_marks_round_a_whole_text_are_told_where_they_are_not_shown() -> None:
     read_ = sound(line, f"{ending}  without_props: Clap the beat.\n")
     assert read_.data["kit"]["collect"] == ["in my tummy", "It: is"]
     assert any("not shown" in guess.message for guess in read_.guesses)
+
+
+def test_a_hyphen_that_is_missing_is_told_once() -> None:
+    text = LESSON.replace("  - phase: cool-down\n    does", "    phase: cool-down\n    does", 1)
+    assert text != LESSON
+    made = read_typed(text.split("---\n")[1], 2, shape_of("lesson"))
+    assert [one.rule for one in made.faults] == ["repeated-field"]
