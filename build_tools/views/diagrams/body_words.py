@@ -118,10 +118,8 @@ def _travel(done: Moved) -> str:
 
 
 def _arms_too(move: Move) -> str:
-    return _("one arm held out") if held_out(move) else _slashed(move)
-
-
-def _slashed(move: Move) -> str:
+    if held_out(move):
+        return _("one arm held out")
     return _("arms slashing") if slashes(move) else ""
 
 
@@ -149,7 +147,7 @@ def _jump(done: Moved) -> str:
     if "size" in move.chosen:
         shape = _size(move)
     elif slashes(move):
-        shape = _slashed(move)
+        shape = _arms_too(move)
     elif move.part in ("hand", "fingers", "arm") and move.manner == "small":
         shape = _("small, hands up with fingers spread")
     elif move.manner in phrases.JUMPS:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Container, Sequence
+from collections.abc import Container, Iterable, Sequence
 from functools import lru_cache
 from itertools import pairwise
 from typing import NamedTuple
@@ -108,17 +108,19 @@ class Stretch(NamedTuple):
 
 
 @kept_by_language(maxsize=_KEPT)
-def parts_in_a_run(dance: Dance, letters: tuple[str, ...]) -> tuple[Stretch, ...]:
+def parts_in_a_run(
+    dance: Dance, letters: tuple[str, ...], apart: tuple[tuple[str, str], ...] = ()
+) -> tuple[Stretch, ...]:
     """Several parts danced one after another: what each sounds like, and the sign of each join.
 
-    None where music plays all through, and where nothing is counted: the signs are told then by
-    themselves.
+    No join is told between neighbours that are danced `apart`, with a rest between. None where
+    music plays all through, and where nothing is counted: the signs are told then by themselves.
     """
     counted = any(dance.sections[letter].counts is not None for letter in letters)
     if not counted or all(_is_music(dance, letter) for letter in letters):
         return ()
     parts = [_part(dance, letter) for letter in letters]
-    joins = [_join(dance, *each) for each in pairwise(letters)]
+    joins = [() if each in apart else _join(dance, *each) for each in pairwise(letters)]
     if len(set(parts)) == 1 and len(set(joins)) == 1 and joins[0]:
         beside, sign = joins[0]
         at_each = _("At each join") + beside
@@ -126,18 +128,33 @@ def parts_in_a_run(dance: Dance, letters: tuple[str, ...]) -> tuple[Stretch, ...
     told = [Stretch(in_short(dance, letters[0]), parts[0])]
     for letter, join, part in zip(letters[1:], joins, parts[1:], strict=True):
         if join:
-            to = _("To {part}", part=in_short(dance, letter))
-            told.append(Stretch(to + join[0], join[1], is_join=True))
+            told.append(_to(dance, letter, join))
         told.append(Stretch(in_short(dance, letter), part))
     return tuple(told)
 
 
-def run_in_words(stretches: Sequence[Stretch], known: Container[str] = ()) -> str:
-    """A run, a line for each part and join; what is `known` from above is not told again."""
+def joins_alone(dance: Dance, pairs: Iterable[tuple[str, str]]) -> tuple[Stretch, ...]:
+    """Joins that are walked by themselves: what is sounded in each, and its sign."""
+    joins = [(after, _join(dance, before, after)) for before, after in pairs]
+    return tuple(_to(dance, letter, join) for letter, join in joins if join)
+
+
+def _to(dance: Dance, letter: str, join: tuple[str, str]) -> Stretch:
+    beside, sign = join
+    return Stretch(_("To {part}", part=in_short(dance, letter)) + beside, sign, is_join=True)
+
+
+def run_in_words(
+    stretches: Sequence[Stretch], known: Container[str] = (), *, joins: bool = False
+) -> str:
+    """A run, a line for each part and join; what is `known` from above is not told again.
+
+    Its joins are named even so where the step is for them: `joins`.
+    """
     told = []
     for one in stretches:
         old = one.told in known and len(one.told) > _LONG
-        if old and one.is_join:
+        if old and one.is_join and not joins:
             continue
         said = _("as before.") if old else one.told
         told.append(f"{one.which}: {said}")

@@ -12,13 +12,14 @@ from dataclasses import replace
 from functools import lru_cache
 
 from build_tools.model.dance import Action, Dance
-from build_tools.model.lesson import Lesson
+from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
 from build_tools.movement.development import roots
 from build_tools.views.dance.left_open import OPEN, drawn_actions
 from build_tools.views.dance.moves_before import moves_before, shown
 from build_tools.views.dance.parts_named import letters_in, motifs_in
 from build_tools.views.lesson.drawn_in_steps import danced_by, drawn_in_steps
+from build_tools.views.lesson.joins_walked import joins_walked, ways_of_joins
 from build_tools.views.lesson.later_parts import explained_by_now, first_made_in
 from build_tools.views.lesson.moves_met import (
     MetBefore,
@@ -65,8 +66,22 @@ def todays_moves(unit: Unit, lesson: Lesson) -> TodaysMoves:
         known |= {*parts, *fresh}
         helps = tuple(placed.helps[n])
         told = (*made[n], danced[n], again[n])
-        found.append(StepMoves(drawn[n], *told, parts, fresh, helps, placed.ways[n]))
+        ways = (*placed.ways[n], *_ways_of_joins(unit, lesson, step, placed.ways))
+        found.append(StepMoves(drawn[n], *told, parts, fresh, helps, ways))
     return TodaysMoves(tuple(found), placed.rest)
+
+
+def _ways_of_joins(
+    unit: Unit, lesson: Lesson, step: Step, own: Sequence[Sequence[Explained]]
+) -> tuple[Explained, ...]:
+    """How joins that a step walks again go sitting, where today's notes do not say it."""
+    walked = joins_walked(unit.dance, step)
+    said = (way.seated or way.wheels or "" for ways in own for way in ways)
+    if not walked or any("join" in way.casefold() for way in said):
+        return ()
+    before = [one for one in reversed(unit.lessons) if one.number < lesson.number]
+    ways = ((one, [moves.ways for moves in todays_moves(unit, one).steps]) for one in before)
+    return ways_of_joins(unit.dance, walked, ways)
 
 
 def _made(

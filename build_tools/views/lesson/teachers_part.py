@@ -18,10 +18,10 @@ from build_tools.movement.whole import transition_between
 from build_tools.page_words.words import N_, _
 from build_tools.views.dance.order_danced import WHOLE
 from build_tools.views.dance.timeline import section_sounding
+from build_tools.views.lesson.beat_of_joins import practises_joins, run_of, run_sounds
 from build_tools.views.lesson.beat_of_parts import (
     Stretch,
     danced_in_order,
-    parts_in_a_run,
     run_in_words,
     sound_in_words,
 )
@@ -118,7 +118,7 @@ def _known_left_out(
     dance: Dance, step: Step, told: Told, before: Mapping[Told, int], known: Container[str]
 ) -> Told:
     """A run with no part in it that stands above; a run that stands there as it is stays."""
-    run = parts_in_a_run(dance, danced_in_order(dance, step))
+    run = run_of(dance, step)
     if not run or told in before or told.label not in (_BEAT, _SOUND):
         return told
     return Told(told.label, _ordered(dance, step, run, known))
@@ -126,12 +126,12 @@ def _known_left_out(
 
 def _sounds_told(dance: Dance, step: Step) -> set[str]:
     """What a step tells of parts and joins."""
-    run = parts_in_a_run(dance, danced_in_order(dance, step))
+    run = run_of(dance, step)
     section = section_of(dance, step)
     alone = {made_in_step(dance, step)} if step.counts and not run else set()
     if section is not None and section.counts is None:
         alone.add(sound_in_words(dance, section))
-    return {one.told for one in run} | alone
+    return run_sounds(dance, step) | alone
 
 
 @once_a_lesson
@@ -180,7 +180,7 @@ def _told(unit: Unit, lesson: Lesson, step: Step) -> Iterator[Told]:
     dance = unit.dance
     section = section_of(dance, step)
     first = step is next((one for one in lesson.steps if one.counts), None)
-    run = parts_in_a_run(dance, danced_in_order(dance, step))
+    run = run_of(dance, step)
     if run:
         yield Told(_BEAT, _ordered(dance, step, run))
         if first and dance.tempo:
@@ -198,7 +198,8 @@ def _told(unit: Unit, lesson: Lesson, step: Step) -> Iterator[Told]:
 def _ordered(dance: Dance, step: Step, run: Sequence[Stretch], known: Container[str] = ()) -> str:
     """A run of all parts where pupils chose their order, with the order in which it is told."""
     chosen = dance.order_choice is not None and danced_in_order(dance, step) == dance.form
-    told, alike = run_in_words(run, known), run[0].which != dance.form[0]
+    told = run_in_words(run, known, joins=practises_joins(dance, step))
+    alike = run[0].which != dance.form[0]
     if not chosen or alike:
         return told
     order = _("If your order is {letters}.", letters=listed(dance.form))
