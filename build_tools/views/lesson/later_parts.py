@@ -69,7 +69,7 @@ def _without(later: re.Pattern[str], sentence: str) -> str:
 def _of_later_parts(unit: Unit, number: int) -> re.Pattern[str] | None:
     """What names a part that no lesson up to `number` has, though a later one makes it."""
     dance = unit.dance
-    first = _first_lessons(unit)
+    first = first_lessons(unit)
     later = [letter for letter, made in first.items() if made > number]
     by_now = [letter for letter, made in first.items() if made <= number]
     known = {word for letter in by_now for word in _names(dance, letter)}
@@ -82,7 +82,7 @@ def _of_later_parts(unit: Unit, number: int) -> re.Pattern[str] | None:
     return re.compile("|".join(marks)) if marks else None
 
 
-def _first_lessons(unit: Unit) -> dict[str, int]:
+def first_lessons(unit: Unit) -> dict[str, int]:
     """The number of the first lesson that makes or dances each part."""
     first: dict[str, int] = {}
     for lesson in unit.lessons:

@@ -32,6 +32,7 @@ from build_tools.views.lesson.moves_met import (
 from build_tools.views.lesson.notes_in_steps import danced_in, notes_in_steps
 from build_tools.views.lesson.notes_read import Explained, notes_read
 from build_tools.views.lesson.once_a_lesson import once_a_lesson
+from build_tools.views.lesson.return_danced import dances_a_return, lesson_of_return
 from build_tools.views.lesson.words_still_true import (
     first_sentence,
     way_as_it_holds,
@@ -46,7 +47,7 @@ def todays_moves(unit: Unit, lesson: Lesson) -> TodaysMoves:
     """The moves of each step of `lesson`."""
     drawn = drawn_in_steps(unit.dance, lesson.steps)
     danced = [
-        tuple(_all_met(unit, lesson, danced_by(unit.dance, step), varied=True))
+        tuple(_all_met(unit, lesson, danced_by(unit.dance, step), step, varied=True))
         for step in lesson.steps
     ]
     again = _again(unit, lesson, drawn)
@@ -126,22 +127,40 @@ def _again(unit: Unit, lesson: Lesson, drawn: Sequence[Sequence[str]]) -> list[t
     today = {name for names in drawn for name in names}
     told: set[tuple[str, Action]] = set()
     words: set[str] = set()
+    of_return: dict[str, str | None] = {}
     found = []
     for names, step in zip(drawn, lesson.steps, strict=True):
         told |= {(m.word, m.action) for m in _all_met(unit, lesson, names) if m.action}
         danced = [x for x in motifs_in(unit.dance, danced_in(step)) if x not in today]
-        moves = once_in_each_part(unit.dance, _all_met(unit, lesson, danced))
-        new = tuple(m for m in moves if m.word not in words and (m.word, m.action) not in told)
-        words |= {m.word for m in new}
+        moves = once_in_each_part(unit.dance, _all_met(unit, lesson, danced, step))
+        alone = dances_a_return(unit.dance, step)
+        new = tuple(
+            m
+            for m in moves
+            if m.word not in words
+            and (m.word, m.action) not in told
+            and of_return.get(m.word, "") != m.means
+        )
+        # what is told of a changed return alone may be another thing where all is danced
+        if alone:
+            of_return |= {m.word: m.means for m in new}
+        else:
+            words |= {m.word for m in new}
         found.append(new)
     return found
 
 
 def _all_met(
-    unit: Unit, lesson: Lesson, names: Sequence[str], *, varied: bool = False
+    unit: Unit,
+    lesson: Lesson,
+    names: Sequence[str],
+    step: Step | None = None,
+    *,
+    varied: bool = False,
 ) -> list[MoveMet]:
+    """The moves of these motifs as `step` dances them: in a changed return with its own words."""
     return [
-        _met(unit, lesson, name, *pair)
+        _met(unit, lesson, name, step, *pair)
         for name in names
         for pair in _moves(unit.dance, name, varied=varied)
     ]
@@ -161,9 +180,16 @@ def _moves(
     )
 
 
-def _met(unit: Unit, lesson: Lesson, name: str, action: Action, before: Action | None) -> MoveMet:
+def _met(
+    unit: Unit,
+    lesson: Lesson,
+    name: str,
+    step: Step | None,
+    action: Action,
+    before: Action | None,
+) -> MoveMet:
     word = action_label(action)
-    found = _explained(unit, lesson, name, word)
+    found = _explained(unit, lesson, name, word, step)
     if found is None:
         return MoveMet(word, None, action, before, motif=name)
     piece, made = found
@@ -178,11 +204,12 @@ def _met(unit: Unit, lesson: Lesson, name: str, action: Action, before: Action |
 
 
 def _explained(
-    unit: Unit, lesson: Lesson, name: str, word: str
+    unit: Unit, lesson: Lesson, name: str, word: str, step: Step | None
 ) -> tuple[Explained, Sequence[Action]] | None:
     """What the notes say of the move: of the lesson that makes it, else of the nearest before.
 
-    What this lesson's notes say of a move that it only dances again comes before that. With it
+    What this lesson's notes say of a move that it only dances again comes before that, and so does
+    what the lesson says that made a changed return, where the step dances nothing else. With it
     the moves that this was written for, none where it is this very one: what is said of
     an earlier one may be no longer true, of a side, a speed, a number of counts or a size.
     """
@@ -190,11 +217,14 @@ def _explained(
     before = [one for one in unit.lessons if one.number <= made_in]
     if lesson.number > made_in and not _makes_anew(unit, lesson, word):
         before.append(lesson)
+    of_return = lesson_of_return(unit, lesson, step, word) if step else None
+    if of_return and of_return.number > made_in:
+        before.insert(len(before) - (lesson in before), of_return)
     for one in reversed(before):
         for piece in notes_read(one.notes):
             if isinstance(piece, Explained) and piece.word.casefold() == word.casefold():
                 own = one.number == made_in and not _comes_of_another(unit, name, made_in)
-                now = one is lesson and lesson.number > made_in
+                now = one.number > made_in
                 return piece, () if own or now else _as_made(unit, name, word)
     return None
 
