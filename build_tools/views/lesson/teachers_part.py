@@ -38,7 +38,7 @@ _MOST_SIGNS = 3
 """More than these are no help in a step: who dances what, and the page of the dance, tell them."""
 _BEAT, _SOUND, _STARTS = N_("Beat"), N_("Sound"), N_("Starts")
 _HOW_FAST = N_("How fast")
-_LONG = {_SOUND: 200}
+_LONG = {_SOUND: 190}
 _LONG_ELSE = 70
 """Letters of a line that is not told twice on a page; what sounds where nobody counts is wanted
 where it is done, unless it is very long."""

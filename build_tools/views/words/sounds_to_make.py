@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from typing import NamedTuple
 
 from build_tools.movement.sounding import Piece
 from build_tools.page_words.words import _, ngettext
@@ -12,6 +13,7 @@ from build_tools.views.words.punctuation import capital, quoted
 
 _MOST_WORDS = 8
 """More words than these are said as a class knows them, and not told one by one."""
+_MOST_BARE = 16
 _STRUCK = frozenset({"beat", "soft beat", "claps", "shaker", "bell"})
 """Sounds whose strokes can be numbered."""
 _SHAKEN = re.compile(
@@ -30,21 +32,49 @@ def made_in_seconds(pieces: Sequence[Piece], *, about: bool, what: str = "") -> 
     """
     shaken = _shaken(what)
     own = OwnWords(what)
-    lines = [capital(_lasting(one, about=about, own=own, shaker=shaken)) for one in pieces]
+    lines = [_lasting(one, about=about, own=own, shaker=shaken) for one in pieces]
+    last = None
+    if len({one.alone for one in lines}) > 1 and pieces[-1].sound in _STRUCK:
+        last = _("Last, {what}", what=lines.pop().alone)
     told: list[str] = []
-    if len(set(lines)) > 1 and pieces[-1].sound in _STRUCK:
-        lines[-1] = _("Last, {what}", what=f"{lines[-1][:1].lower()}{lines[-1][1:]}")
+    row: list[_Lasting] = []
     while lines:
-        run, times = _repeated(lines)
-        told += lines[:run]
+        run, times = _repeated([one.alone for one in lines])
         if times > 1:
-            told.append(
-                _("That {number} times", number=times)
-                if run == 1
-                else _("All of it {number} times", number=times)
-            )
+            told += [*_in_a_row(row), *_in_a_row(lines[:run]), _so_often(run, times)]
+            row = []
+        else:
+            row.append(lines[0])
         del lines[: run * times]
-    return " ".join(f"{line}." for line in told)
+    told += _in_a_row(row)
+    return " ".join(f"{capital(line)}." for line in (*told, *([last] if last else ())))
+
+
+class _Lasting(NamedTuple):
+    """What sounds, and how long, said alone and after others whose seconds are told."""
+
+    alone: str
+    after: str | None
+    """None of strokes that are numbered, which have no seconds."""
+
+
+def _in_a_row(lines: Sequence[_Lasting]) -> list[str]:
+    """Sounds one after another: ring the bell for about 8 seconds, no sound for 8."""
+    told: list[str] = []
+    joins = False
+    for one in lines:
+        if joins and one.after is not None:
+            told[-1] += f", {one.after}"
+        else:
+            told.append(one.alone)
+        joins = one.after is not None
+    return told
+
+
+def _so_often(run: int, times: int) -> str:
+    if run == 1:
+        return _("That {number} times", number=times)
+    return _("All of it {number} times", number=times)
 
 
 def _shaken(what: str) -> str:
@@ -65,22 +95,31 @@ def _repeated(lines: Sequence[str]) -> tuple[int, int]:
     return 1, 1
 
 
-def _lasting(piece: Piece, *, about: bool, own: OwnWords, shaker: str) -> str:
+def _lasting(piece: Piece, *, about: bool, own: OwnWords, shaker: str) -> _Lasting:
     seconds = ngettext("{number} second", "{number} seconds", round(piece.length))
     long = _("about {long}", long=seconds) if about else seconds
+    # a bare number past what a class counts would read as counts
+    after = str(round(piece.length)) if piece.length <= _MOST_BARE else long
     if piece.sound == "silence":
-        return _("no sound for {long}", long=long)
+        return _Lasting(_("no sound for {long}", long=long), _("no sound for {long}", long=after))
     if piece.sound == "recording":
-        return _("the music plays for {long}", long=long)
+        alone = _("the music plays for {long}", long=long)
+        return _Lasting(alone, _("the music plays for {long}", long=after))
     does = _told(piece, own, shaker)
     if piece.rate is None and piece.strokes and piece.sound in _STRUCK:
-        many = len(piece.strokes)
-        if many == 1:
-            return _("{does} once", does=does)
-        if many == round(piece.length):
-            return _("{does} {number} times, one a second", does=does, number=many)
-        return _("{does} {number} times", does=does, number=many)
-    return _("{does} for {long}", does=does, long=long)
+        return _Lasting(_numbered(does, len(piece.strokes), round(piece.length)), None)
+    return _Lasting(
+        _("{does} for {long}", does=does, long=long), _("{does} for {long}", does=does, long=after)
+    )
+
+
+def _numbered(does: str, many: int, seconds: int) -> str:
+    """So many strokes in so many seconds."""
+    if many == 1:
+        return _("{does} once", does=does)
+    if many == seconds:
+        return _("{does} {number} times, one a second", does=does, number=many)
+    return _("{does} {number} times", does=does, number=many)
 
 
 def _told(piece: Piece, own: OwnWords, shaker: str) -> str:

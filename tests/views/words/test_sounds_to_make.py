@@ -19,14 +19,19 @@ def test_where_nothing_is_counted_each_sound_is_told_with_its_seconds() -> None:
     still = Heard("silence", seconds=4)
     told = made_in_seconds(pieces_of(shaken, still, taps), about=True)
     assert told == (
-        "Shake the shaker for about 15 seconds. No sound for about 4 seconds. "
+        "Shake the shaker for about 15 seconds, no sound for 4. "
         "Last, tap softly 8 times, one a second."
     )
     bell = Heard("bell", seconds=8, by="teacher")
     assert made_in_seconds(pieces_of(bell), about=False) == ("Ring the bell for 8 seconds.")
     roll = Heard("roll", seconds=4)
     rolls = made_in_seconds(pieces_of(roll, still, roll, still), about=False)
-    assert rolls == "Roll the drum for 4 seconds. No sound for 4 seconds. All of it 2 times."
+    assert rolls == "Roll the drum for 4 seconds, no sound for 4. All of it 2 times."
+    twice = made_in_seconds(pieces_of(still, taps, still, bell), about=False)
+    assert twice == (
+        "No sound for 4 seconds. Tap softly 8 times, one a second. No sound for 4 seconds. "
+        "Last, ring the bell for 8 seconds."
+    )
 
 
 def test_dancers_make_sounds_and_do_not_speak() -> None:
@@ -34,5 +39,5 @@ def test_dancers_make_sounds_and_do_not_speak() -> None:
     drip = Heard("voice", seconds=9, by="dancers")
     creak = Heard("voice", seconds=2, by="teacher")
     assert made_in_seconds(pieces_of(drip, creak), about=True) == (
-        "Dancers make their sounds for about 9 seconds. Make your sound for about 2 seconds."
+        "Dancers make their sounds for about 9 seconds, make your sound for 2."
     )
