@@ -56,6 +56,16 @@ _WATCH = {
     "half the class": N_("Half the class sits and watches the other half dance; then they change."),
 }
 
+_CALLED = {
+    "pairs": re.compile(r"\b(?:partner|pairs?)\b", re.IGNORECASE),
+    **{
+        name: re.compile(rf"\b(?:your|each|in) {number}s?\b(?! (?:\w+ )?steps?\b)", re.IGNORECASE)
+        for name, number in (("threes", "three"), ("fours", "four"), ("fives", "five"))
+    },
+    "sixes": re.compile(r"\b(?:your six|each six|in sixes)\b(?! (?:\w+ )?steps?\b)", re.IGNORECASE),
+}
+"""What a place calls the groups by which pupils stand there; numbers of steps are none."""
+
 _WHO_WATCHES = re.compile(
     r"\b(?:sits|(?<!to )sit (?:down|along|by|at|beside|on|in|three|two|one)|(?:half|rest) sits?"
     r"|watchers,? (?:sit|stand)|watches|stay\b[^.]*\bwatch|looks on|one dances"
@@ -67,6 +77,31 @@ _WHO_WATCHES = re.compile(
 
 def left_over_in_words(unit: Unit, lesson: Lesson, index: int) -> str | None:
     """What a teacher does with who is left, and each one's job; said where a size first comes.
+
+    That is where pupils first stand by their groups, though each may dance alone there.
+    """
+    told = (
+        _left_over(unit, lesson, n)
+        for n in range(index, len(lesson.steps))
+        if _stood_first(lesson, n) == index
+    )
+    return next(filter(None, told), None)
+
+
+def _stood_first(lesson: Lesson, index: int) -> int:
+    """The step in which the groups of a step first take their places: beside your partner."""
+    name = _CALLED.get(lesson.steps[index].grouping)
+    if name is None:
+        return index
+    for n, step in enumerate(lesson.steps[:index]):
+        placed = " ".join(filter(None, (step.into, step.place)))
+        if step.grouping in ("alone", "whole class") and name.search(placed):
+            return n
+    return index
+
+
+def _left_over(unit: Unit, lesson: Lesson, index: int) -> str | None:
+    """What is told of who is left by the groups of a step, the first of their size.
 
     The author's own words come first, and what the step itself says is not said again. It is of
     the groups that classes of 24 to 36 make in this lesson: whole pairs that join leave a pair.

@@ -18,10 +18,11 @@ _SIZES = {name: n for n, name in enumerate(("three", "four", "five", "six", "sev
 def test_pairs_that_join_leave_a_pair_in_lessons_without_pairs_too() -> None:
     unit = real_unit()
     told = {
-        lesson.number: left_over_in_words(unit, lesson, index) or ""
+        lesson.number: " ".join(
+            left_over_in_words(unit, lesson, index) or "" for index in range(len(lesson.steps))
+        )
         for lesson in unit.lessons
-        for index, step in enumerate(lesson.steps)
-        if step.grouping == "fours" and "fours" not in {s.grouping for s in lesson.steps[:index]}
+        if "fours" in {step.grouping for step in lesson.steps}
     }
     assert sorted(told) == [2, 3, 4, 5]
     # in lesson 2 the step says so itself
@@ -34,16 +35,17 @@ def test_pairs_that_join_leave_a_pair_in_lessons_without_pairs_too() -> None:
 def test_only_groups_that_a_class_makes_are_told_and_each_has_something_to_do(unit: Unit) -> None:
     for lesson in unit.lessons:
         known = groupings_known(unit, lesson)
-        for index, step in enumerate(lesson.steps):
+        for index in range(len(lesson.steps)):
             words = left_over_in_words(unit, lesson, index)
             if words is None:
                 continue
+            # who stands by their groups, and dances alone there, is told of the groups to come
+            to_come = (one.grouping for one in lesson.steps[index:])
+            grouping = next(one for one in to_come if GROUP_SIZES.get(one, 1) > 1)
             sizes = {
-                size
-                for pupils in range(24, 37)
-                for size in class_groups(known, step.grouping, pupils)
+                size for pupils in range(24, 37) for size in class_groups(known, grouping, pupils)
             }
-            wanted = GROUP_SIZES[step.grouping]
+            wanted = GROUP_SIZES[grouping]
             for name in re.findall(r"make an? (\w+)", words):
                 assert _SIZES[name] in sizes - {wanted}
             assert "pair is left" not in words or wanted + 2 in sizes
@@ -77,3 +79,32 @@ def test_who_watches_is_not_said_where_the_step_says_it(
     (step,) = (one for one in lesson.steps if one.phase == "look and talk")
     said = watching_in_words(lesson, replace(step, into=into, task=task, you=None))
     assert (said is not None) == told
+
+
+@pytest.mark.parametrize(
+    ("place", "told_in"),
+    [
+        ("Beside your partner, front row first", 2),
+        ("In pairs of spots, a three last", 2),
+        ("On your own spot, three steps from anyone", 5),
+        (None, 5),
+    ],
+)
+def test_who_is_left_is_told_where_groups_first_take_their_places(
+    place: str | None, told_in: int
+) -> None:
+    """A teacher placed a three in step 2, and read in step 5 how it stands."""
+    unit = next(one for one in whole_bank().units if one.slug == "kite-and-string")
+    steps = list(unit.lessons[0].steps)
+    steps[1] = replace(steps[1], place=place)
+    lesson = replace(unit.lessons[0], steps=tuple(steps))
+    told = [n for n in range(len(steps)) if left_over_in_words(unit, lesson, n)]
+    assert [n + 1 for n in told] == [told_in]
+
+
+def test_steps_on_the_floor_are_no_groups() -> None:
+    """Four steps from the front are no fours."""
+    unit = next(one for one in whole_bank().units if one.slug == "road-builders")
+    lesson = unit.lessons[0]
+    told = [n for n in range(len(lesson.steps)) if left_over_in_words(unit, lesson, n)]
+    assert lesson.steps[told[0]].grouping == "fours"
