@@ -71,12 +71,20 @@ def _arms(move: Move) -> str:
         return by_way[move.direction]
     if move.direction == "sideways":
         return "point"
+    if slants(move):
+        return "slant"
     return {"high": "v", "middle": "side-soft", "low": "hands-low"}[move.end]
 
 
 def pulled_away(move: Move) -> bool:
     """Whether something pulls the arm, so that it goes away from the body and not to it."""
     return move.manner == "pull" and move.direction in ("up", "down", "forwards")
+
+
+def slants(move: Move) -> bool:
+    """Whether arms go up on a slant, to one side."""
+    arms = move.manner is None and move.part in (None, "arm", "hand", "fingers")
+    return arms and move.kind == "gesture" and move.direction == "diagonal" and move.end == "high"
 
 
 def _part(move: Move, pose: Pose) -> Pose:
@@ -108,6 +116,8 @@ def _part(move: Move, pose: Pose) -> Pose:
         return balanced(
             replace(with_arms(pose, "back"), trunk=replace(trunk, tip=0, bend=-22, nod=-18))
         )
+    if slants(move):
+        return balanced(replace(pose, trunk=replace(trunk, tilt=4, lean=12)))
     if move.manner == "bow":
         return balanced(replace(pose, trunk=replace(trunk, tip=40, bend=25, nod=20)))
     if move.manner == "lean":

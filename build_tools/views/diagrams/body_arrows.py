@@ -68,11 +68,13 @@ def steps(ends: list[Point], count: int, high: float, feel: Collection[str]) -> 
 
 
 def bent(ends: list[Point], pathway: str | None, feel: Collection[str]) -> str:
-    """An arrow as the pathway is: straight, curved or zigzag."""
+    """An arrow as the pathway is: straight, one bend or a zigzag; a curve that winds is a curve."""
     (x0, y0), (x1, _) = ends[0], ends[-1]
-    if pathway == "curved" and "indirect" not in feel:
-        points = [(x0 + (x1 - x0) * n / 10, y0 - 9 * math.sin(math.pi * n / 5)) for n in range(11)]
-        return stroke(points, feel)
+    if pathway == "curved":
+        points = [
+            (x0 + (x1 - x0) * n / 10, y0 - 12 * math.sin(math.pi * n / 10)) for n in range(11)
+        ]
+        return stroke(points, set(feel) - {"indirect"})
     if pathway == "zigzag":
         points = [(x0 + (x1 - x0) * n / 5, y0 + (0, -8, 8, -8, 8, 0)[n]) for n in range(6)]
         return stroke(points, set(feel) - {"indirect"})

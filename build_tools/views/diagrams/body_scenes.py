@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, replace
 
+from build_tools.body.gesturing import slants
 from build_tools.body.moves import Move, rises, weight_aside
 from build_tools.body.poses import Moved, pose_at
 from build_tools.body.skeleton import Skeleton, skeleton
@@ -111,6 +112,8 @@ def _level_arrow(done: Moved, bodies: tuple[Skeleton, Skeleton], gap: Point) -> 
     down = -TALL * min(start.head.y, end.head.y) + 4
     up = min(down - 24, -TALL * max(start.head.y, end.head.y) + 4)
     points = [(middle, down), (middle, up)]
+    if slants(move):
+        points = [(gap[0], down), (gap[1], up)]
     return arrows.stroke(points if rising else points[::-1], move.feel)
 
 

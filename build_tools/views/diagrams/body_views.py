@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from build_tools.body.gesturing import slants
 from build_tools.body.poses import Moved
 
 SIDE, ASIDE, BEHIND = 62.0, 28.0, 0.0
@@ -59,4 +60,6 @@ def leftwards(done: Moved) -> bool:
     if move.direction == "sideways" or move.manner == "side":
         # What is wound back goes away from where it is let go.
         return move.left != (move.manner == "wind")
+    if slants(move):
+        return move.left
     return move.direction == "backwards" and move.kind in ("travel", "jump", "transfer")

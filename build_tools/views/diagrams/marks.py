@@ -46,7 +46,7 @@ def _pathway(pathway: str, x: float, y: float) -> str:
     start = f"M{num(x - 8)} {num(y)}"
     drawn = {
         "straight": "h16",
-        "curved": "q4 -9 8 0t8 0",
+        "curved": "q8 -14 16 0",
         "zigzag": "l4 -4 4 8 4 -8 4 4",
     }[pathway]
     return path(start + drawn, 1.6)

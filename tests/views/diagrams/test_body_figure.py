@@ -11,7 +11,9 @@ from pathlib import Path
 import pytest
 from hypothesis import given
 
-from build_tools.body.poses import BODIES
+from build_tools.body.poses import BODIES, moved
+from build_tools.body.ranges import beyond
+from build_tools.body.skeleton import skeleton
 from build_tools.model.dance import Action
 from build_tools.views.diagrams.body_figure import HEIGHT, body_figure, figure_of
 from tests.body.strategies import bodies, joined, published
@@ -85,3 +87,53 @@ def test_a_picture_is_the_same_at_each_drawing() -> None:
     kept = Path(__file__).with_name("body_break.svg").read_text(encoding="utf-8")
     action = Action("jump", Fraction(2), "break", level="high", size="big", dynamics=("strong",))
     assert figure_of(action) == kept.strip()
+
+
+def _way_drawn(svg: str) -> list[tuple[float, float]]:
+    """The points of the arrow's line, without its head."""
+    drawn = next(
+        one.attrib["d"] for one in ET.fromstring(svg).iter("path") if one.get("class") == "way"
+    )
+    first = re.split(r"(?<=\d)M", drawn)[0]
+    found, (x, y) = [], (0.0, 0.0)
+    for letter, numbers in re.findall(r"([MLl])([^MLl]*)", first):
+        values = list(map(float, re.findall(r"-?\d*\.?\d+", numbers)))
+        for dx, dy in zip(values[::2], values[1::2], strict=True):
+            x, y = (x + dx, y + dy) if letter == "l" else (dx, dy)
+            found.append((x, y))
+    return found
+
+
+@pytest.mark.parametrize("feel", [(), ("light",), ("indirect", "light")])
+def test_a_curved_way_is_one_bend(feel: tuple[str, ...]) -> None:
+    """The path over the floor has one, to one side (`paths/legs.py`); the arrow was an S."""
+    action = Action("travel", Fraction(4), direction="forwards", pathway="curved", dynamics=feel)
+    points = _way_drawn(figure_of(action))
+    start, end = points[0], points[-1]
+    aside = [
+        (end[0] - start[0]) * (y - start[1]) - (end[1] - start[1]) * (x - start[0])
+        for x, y in points[1:-1]
+    ]
+    assert max(map(abs, aside)) > 1
+    assert all(one < 0 for one in aside) or all(one > 0 for one in aside)
+
+
+@pytest.mark.parametrize("side", ["left", "right"])
+def test_arms_that_go_up_diagonally_go_up_on_a_slant_to_their_side(side: str) -> None:
+    """Both hands end higher and further to that side than the head; they went straight up."""
+    up = Action(
+        "gesture", Fraction(2), level="low to high", direction="diagonal", side=side,
+        body_part="arms",
+    )  # fmt: skip
+    straight = Action("gesture", Fraction(2), level="low to high", direction="up", body_part="arms")
+    body = skeleton(moved(up).shown)
+    sign = -1 if side == "left" else 1
+    for arm in (body.right_arm, body.left_arm):
+        assert arm.tip.y > body.head.y
+    middle = (body.right_arm.tip.x + body.left_arm.tip.x) / 2
+    assert sign * (middle - body.pelvis.x) > 0.25
+    assert not beyond(body)
+    points = _way_drawn(figure_of(up))
+    assert sign * (points[-1][0] - points[0][0]) > 5
+    assert points[-1][1] < points[0][1]
+    assert abs(_way_drawn(figure_of(straight))[-1][0] - _way_drawn(figure_of(straight))[0][0]) < 1
