@@ -123,7 +123,12 @@ PAGE_SCRIPTS = {
         *_PLAYING,
         *_DANCE,
     ),
-    "room.js": ("sums/number-in-words.js", "sums/groups-named.js", *ROOM),
+    "room.js": (
+        "sums/number-in-words.js",
+        "sums/groups-named.js",
+        *ROOM,
+        "dance_from_above/stills.js",
+    ),
     "floor.js": (
         "playing/paths.js",
         *FLOOR,

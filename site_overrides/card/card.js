@@ -92,7 +92,7 @@
       const room = sums.roomToday(settings.fit());
       put(part("teams"), room ? sums.hallToday(facts, room) : "");
       part("teams").hidden = !part("teams").textContent;
-      bank.plansToday?.(root, room);
+      bank.plansToday?.(root, room, settings.fit());
       if (plan[at]) showStep(sections.get(plan[at].step));
       showEnd();
       showList();

@@ -1,5 +1,6 @@
 // My class and our hall: taken from the fit form's settings, changed here, and everybody's places worked out anew. Who
-// dances at once there is loaded then: for the class and the hall that it is drawn for, the page says it itself.
+// dances at once there, and the pictures part by part, are loaded then: for the class and the hall that it is drawn for,
+// the page has them itself.
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const { gettext } = bank;
@@ -49,7 +50,7 @@
       part("walls").textContent = floor.roomInWords(room);
       part("walls").classList.toggle("as-drawn", floor.asDrawn(room));
       offerTeams();
-      if (team.value) draw();
+      draw();
     }
 
     // who dances at once, as the words have it; everybody on the floor is drawn only where that is asked
@@ -65,7 +66,9 @@
 
     function draw() {
       const [pupils, ...hall] = now.split(",").map(Number);
-      changed(team.value ? floor.drawnIn(data, room, Number(team.value)) : floor.paths(data, pupils, hall));
+      const paths = team.value ? floor.drawnIn(data, room, Number(team.value)) : floor.paths(data, pupils, hall);
+      changed(paths);
+      dance.stills?.(paths, data);
     }
 
     team.addEventListener("change", draw);

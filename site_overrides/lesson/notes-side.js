@@ -3,7 +3,7 @@
 (() => {
   const { gettext } = window.danceUnitBank;
   const article = document.querySelector("[data-lesson]");
-  const LINES = 101, LETTERS = 44, PLAN = 10; // of a side, a line, a plan
+  const LINES = 101, LETTERS = 44, PLAN = 9; // of a side, a line, a plan without its words
   let made = null;
 
   window.addEventListener("beforeprint", () => {
@@ -32,7 +32,7 @@
     let room = told.reduce((left, one) => left - one.map(lines).reduce((a, b) => a + b, one.length && 1.5), LINES - besides);
     const drawnBefore = article.querySelector(".plans") && !article.querySelector(".sitting, .teams:not([hidden])");
     return steps.map((step, n) => {
-      const fitting = drawnBefore ? [] : plans[n].filter(() => (room -= PLAN) >= 0);
+      const fitting = drawnBefore ? [] : plans[n].filter((one) => (room -= PLAN + lines(one)) >= 0);
       return ofStep(step, [...fitting, ...told[n]]);
     });
   }

@@ -1,5 +1,6 @@
 // The plans of the floor on a lesson, its card and its wall, drawn anew for a class: who dances at once of it, in this
-// hall. Loaded with the floor. Each keeps the height that it has on paper.
+// hall. Each says for whom it is drawn; what no hall is known for stays as it was planned, and says so. Loaded with the
+// floor. Each keeps the height that it has on paper.
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const { gettext } = bank;
@@ -7,33 +8,51 @@
   const EDGE = 22, ACROSS = 0.42; // units round the hall for the names of its sides; of the way to the nearest neighbour
   const MOST = 8; // units of a dancer's radius
   const SIZES = [[20, 16], [15, 13], [11, 9]]; // units across a dancer and of the number in it, as standing_plan.py has them
+  const LINE = 16, LETTERS = 13; // units from one line of words on paper to the next, and their size
   const NAMED = ["front", "back", "left", "right"];
   const FRONT = gettext("front");
+  const PAIRS = gettext("One way. Pairs may stand anywhere."), GROUPS = gettext("One way. Groups may stand anywhere.");
   const written = new WeakMap();
 
-  // the plans of a page as they are for `room`; back to its own where there is no room to draw for
-  bank.plansToday = (root, room) => {
+  // the plans of a page as they are for `room`; its own where there is no room to draw for, for the class of a `fit` too
+  bank.plansToday = (root, room, fit) => {
     if (!written.has(root)) written.set(root, { room: null, plans: [...root.querySelectorAll("svg.standing")].map(keep) });
     const kept = written.get(root);
-    const now = room?.found ? room : null;
+    const now = room?.found ? room : Boolean(fit);
     if (kept.room === now) return;
     kept.room = now;
     for (const plan of kept.plans) {
-      const words = now && `${forWhom(plan.letter, now)}.`;
-      const shown = now ? drawn(plan.own, plan.letter, now) : plan.own;
+      const words = now && (now === true ? asPlanned() : `${forWhom(plan.letter, now)}.${oneWay(plan.letter)}`);
+      const shown = now && (now !== true || plan.paper) ? drawn(plan, now) : plan.own;
       plan.shown.replaceWith(shown);
       plan.shown = shown;
-      if (plan.line) plan.line.textContent = words ?? plan.words;
+      if (plan.line) plan.line.textContent = words || plan.words;
       plan.told?.remove();
-      plan.told = now && add(null, "p", { class: "for-whom" }, words);
-      if (now) shown.after(plan.told);
+      plan.told = now && !plan.paper ? add(null, "p", { class: "for-whom" }, words) : null;
+      if (plan.told) shown.after(plan.told);
     }
   };
 
+  // `paper` is a plan that is printed alone: what it says stands in the drawing
   function keep(own) {
     const line = own.parentElement.querySelector("ol li:last-child");
     const letter = [...own.classList].find((one) => one.startsWith("part-")).slice(5).replace("-changed", "'");
-    return { own, letter, line, words: line?.textContent, shown: own, told: null };
+    return { own, letter, line, words: line?.textContent, shown: own, told: null, paper: Boolean(own.closest(".plans")) };
+  }
+
+  const drawnFor = (many, wide, deep) => gettext("Drawn for {many} pupils, {wide} by {deep} m.", { many, wide, deep });
+
+  function asPlanned() {
+    const { pupils, hall: [wide, deep] } = bank.danceOnFloor;
+    return gettext("Drawn for {pupils} pupils in a hall {wide} metres along the front and {deep} deep, not for your class and hall.", { pupils, wide, deep });
+  }
+
+  // that it is one way of many, where groups have no places of their own
+  function oneWay(letter) {
+    const { floor } = bank.sums;
+    const data = bank.danceOnFloor;
+    if (!floor.standsAnywhere(data, data.parts.find((one) => one.letter === letter))) return "";
+    return ` ${data.sections[letter].size === 2 ? PAIRS : GROUPS}`;
   }
 
   function forWhom(letter, room) {
@@ -46,20 +65,38 @@
     return gettext("Drawn for {who}, in a hall {wide} metres along the front and {deep} deep", { who, wide, deep });
   }
 
-  function drawn(own, letter, room) {
+  // for `room`, or as it was planned where that is true: the same a little smaller, with a line below it
+  function drawn({ own, letter, paper }, room) {
     const { floor } = bank.sums;
-    const paths = floor.drawnIn(bank.danceOnFloor, room, floor.dancingIn(room, letter));
+    const data = bank.danceOnFloor;
     const [, , width, height] = own.getAttribute("viewBox").split(" ").map(Number);
+    if (room === true) {
+      const copy = own.cloneNode(true);
+      const larger = (height + LINE) / height;
+      copy.setAttribute("viewBox", `${((1 - larger) * width) / 2} 0 ${larger * width} ${height + LINE}`);
+      below(copy, [drawnFor(data.pupils, ...data.hall)], width, height + LINE);
+      return copy;
+    }
+    const many = floor.dancingIn(room, letter);
+    const paths = floor.drawnIn(data, room, many);
     const [wide, deep] = paths.hall;
-    const scale = Math.min((width - 2 * EDGE) / wide, (height - 2 * EDGE) / deep);
-    const [x, y] = [width / 2, height / 2];
+    const lines = paper ? [drawnFor(many, wide, deep), oneWay(letter).trim()].filter(Boolean) : [];
+    const high = height - LINE * lines.length;
+    const scale = Math.min((width - 2 * EDGE) / wide, (high - 2 * EDGE) / deep);
+    const [x, y] = [width / 2, high / 2];
     const svg = add(null, "svg", { viewBox: `0 0 ${width} ${height}`, class: own.getAttribute("class"), role: "img",
       "aria-label": `${own.querySelector("title")?.textContent ?? gettext("Where they stand")}. ${forWhom(letter, room)}` });
+    below(svg, lines, width, height);
     add(svg, "rect", { x: x - (wide / 2) * scale, y: y - (deep / 2) * scale, width: wide * scale, height: deep * scale,
       fill: "none", stroke: "currentColor" });
     names(svg, paths, x, y, scale);
     dancers(svg, paths, letter, ([across, back]) => [x + across * scale, y + back * scale], scale);
     return svg;
+  }
+
+  function below(svg, lines, width, height) {
+    lines.forEach((words, n) => add(svg, "text", { x: width / 2, y: height - 4 - LINE * (lines.length - 1 - n), "text-anchor": "middle",
+      "font-size": LETTERS, fill: "currentColor" }, words));
   }
 
   function names(svg, { data: { names: own }, hall: [wide, deep] }, x, y, scale) {

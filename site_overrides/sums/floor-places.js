@@ -12,6 +12,8 @@
     semicircle: "semicircle", V: "V", cluster: "cluster",
   };
 
+  const LOOSE = ["scattered", "pairs", "small groups"];
+
   // the size that most groups have, the larger of two
   floor.commonest = (sizes) => {
     const count = (size) => sizes.filter((one) => one === size).length;
@@ -121,6 +123,12 @@
     if (formation === "scattered") return (within ?? apart ?? null) !== null;
     return Boolean(within || columns || (between ?? null) !== null);
   });
+
+  // whether groups that stand so in new places may stand anywhere, as anywhere.py says
+  floor.standsAnywhere = (data, { letter, spot }) => {
+    const { start: [formation, , , , , columns = null], size } = data.sections[letter];
+    return spot === "new place" && size > 1 && columns === null && LOOSE.includes(formation);
+  };
 
   function kindOf([formation, facing, within], sizes) {
     if (within) return within;

@@ -8,13 +8,17 @@
     .map((other) => floor.metres(one, other))));
   const told = (metres) => `${(Math.round(metres / HAND) * HAND).toFixed(1).replace(/\.0$/, "")} m`;
 
-  // a line for each of the sections in `danced` whose places are new and are more than a place for each
-  floor.tape = (data, room, danced) => {
+  // a line for each of the sections in `letters` whose places are new, are more than a place for each and lie where the
+  // unit has them
+  floor.tape = (data, room, letters) => {
+    const danced = new Set(letters);
     const known = new Map();
     const drawn = (many) => known.get(many) ?? known.set(many, floor.drawnIn(data, room, many)).get(many);
     const seen = new Set();
-    return data.parts.flatMap(({ letter, spot, begins }) => {
-      if (!letter || !danced.has(letter) || spot !== "new place" || seen.has(letter) || data.sections[letter].start[0] === "scattered") return [];
+    return data.parts.flatMap((part) => {
+      const { letter, spot, begins } = part;
+      if (!letter || !danced.has(letter) || spot !== "new place" || seen.has(letter)) return [];
+      if (data.sections[letter].start[0] === "scattered" || floor.standsAnywhere(data, part)) return [];
       seen.add(letter);
       const words = apart(drawn(floor.dancingIn(room, letter)), letter, begins);
       return words ? [gettext("Part {part}: {metres}.", { part: letter, metres: words })] : [];

@@ -110,7 +110,7 @@
       const room = bank.sums.roomToday(fit);
       const teams = root.querySelector("[data-teams]");
       if (teams) teams.textContent = room ? bank.sums.hallToday(facts, room) : "";
-      bank.plansToday?.(root, room);
+      bank.plansToday?.(root, room, fit);
       const minutes = new Map(bank.sums.lessonToday(facts, fit).sittings.flat().map((one) => [one.step, one.minutes]));
       for (const { section } of steps) {
         const [lasts, groups] = ["lasts", "groups"].map((name) => section.querySelector(`[data-${name}]`));

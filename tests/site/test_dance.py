@@ -22,7 +22,7 @@ from build_tools.views.lesson.class_groups import joined_in_lessons
 from build_tools.views.words.room_said import room_in_words
 from tests.support import axe
 from tests.support.hall import opened, small_targets
-from tests.support.sound_bank import real_unit
+from tests.support.sound_bank import real_unit, unit_named
 
 UNIT = real_unit()
 PAGE = f"units/{UNIT.slug}/dance.html"
@@ -226,3 +226,47 @@ def test_the_picture_goes_by_the_clock_of_the_sound(browser: Browser, site: Path
                 off.append(min(apart))
         assert len(off) > 20
         assert max(off) < 0.05
+
+
+STILLS = """
+[...document.querySelectorAll(".still")].map((one) => {
+  const hall = one.querySelector("svg.floor rect");
+  const dots = [...one.querySelectorAll("svg.floor > svg path[stroke-width='7']")];
+  return [Number(hall.getAttribute("width")) / Number(hall.getAttribute("height")),
+    dots.map((dot) => (dot.getAttribute("d").match(/h0/g) || []).length).reduce((a, b) => a + b, 0),
+    one.querySelector(".in-words li:nth-last-child(1 of :not([hidden]))").textContent];
+})
+"""
+
+
+def test_the_pictures_part_by_part_are_of_the_class_and_hall_of_the_day(
+    browser: Browser, site: Path
+) -> None:
+    """They stayed those of thirty in 18 by 10 metres while the moving plan was drawn anew."""
+    unit = unit_named("road-builders")
+    page = f"units/{unit.slug}/dance.html"
+    letters = list(dict.fromkeys(unit.dance.form))
+    with opened(browser, site, page, size=(1280, 900)) as at:
+        before = at.page.evaluate(STILLS)
+        assert [round(one[0], 2) for one in before] == [1.8] * len(letters)
+        at.page.get_by_label("My class").fill("28")
+        at.page.locator("[data-wide]").fill("16")
+        at.page.locator("[data-deep]").fill("12")
+        at.page.locator("[data-deep]").blur()
+        expect(at.page.locator("[data-drawn-for]")).to_have_text(
+            "Drawn for 28 pupils in a hall 16 metres wide and 12 deep, with the front at the top."
+        )
+        paths = in_a_hall(unit, 28, Hall(16.0, 12.0))
+        for (sides, dots, said), letter in zip(at.page.evaluate(STILLS), letters, strict=True):
+            stretch = next(s for s in paths.stretches if s.section and s.section.letter == letter)
+            start, end = paths.everybody(stretch.begins), paths.everybody(stretch.ends - 1e-6)
+            twice = any(math.dist(a[:2], b[:2]) > 0.3 for a, b in zip(start, end, strict=True))
+            assert sides == pytest.approx(16 / 12)
+            assert dots == 28 * (1 + twice), letter
+            assert said == "Drawn for 28 pupils on a floor of 16 by 12 metres."
+        at.page.get_by_label("My class").fill("30")
+        at.page.locator("[data-wide]").fill("18")
+        at.page.locator("[data-deep]").fill("10")
+        at.page.locator("[data-deep]").blur()
+        expect(at.page.locator("[data-drawn-for]")).to_contain_text("Drawn for 30 pupils")
+        assert at.page.evaluate(STILLS) == before

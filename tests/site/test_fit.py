@@ -303,6 +303,38 @@ def test_the_lesson_and_the_dance_from_above_say_the_same_of_a_hall(
     assert room_in_words(unit_room(unit, 30, Hall(15.0, 10.0))) in unescape(ready)
 
 
+@pytest.mark.parametrize(
+    ("space", "on_screen", "on_paper"),
+    [
+        (
+            "14x10m",
+            "Drawn for all 28, in a hall 14 metres along the front and 10 deep.",
+            "Drawn for 28 pupils, 14 by 10 m.",
+        ),
+        (
+            "unknown",
+            "Drawn for 30 pupils in a hall 18 metres along the front and 10 deep, not for your "
+            "class and hall.",
+            "Drawn for 30 pupils, 18 by 10 m.",
+        ),
+    ],
+)
+def test_every_plan_of_a_fitted_lesson_says_for_whom_it_is_drawn(
+    site: Path, browser: Browser, space: str, on_screen: str, on_paper: str
+) -> None:
+    """On screen beside it, on paper in it: a plan without it was taken for that of the class."""
+    path = "units/road-builders/lesson-5.html"
+    with lesson(browser, site, f"#fit=45-0-28-0-{space}", path=path) as seen:
+        seen.page.wait_for_selector(".for-whom", state="attached")
+        steps = seen.page.locator(".step-plan")
+        assert steps.count() == seen.page.locator(".step-plan .for-whom").count() > 0
+        assert set(seen.page.locator(".for-whom").all_text_contents()) == {on_screen}
+        paper = seen.page.locator(".plans figure")
+        assert paper.count() > 0
+        for figure in paper.all():
+            assert on_paper in figure.locator("svg text").all_text_contents()
+
+
 def test_watchers_sit_where_the_dance_has_its_front(site: Path, browser: Browser) -> None:
     path = "units/rock-pool/lesson-6.html"
     unit, _ = the_lesson(path)

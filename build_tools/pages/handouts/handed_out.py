@@ -6,13 +6,19 @@ from dataclasses import dataclass
 
 from markupsafe import Markup
 
+from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.page_words.words import _
 from build_tools.pages.pieces.picture import Picture
 
 
 def by_hand(many: int, each: str) -> str | None:
     """How often to print what is wanted so `many` times, where no script makes the copies."""
-    said = _("Print this side {number} times: {each}.", number=many, each=each)
+    said = _(
+        "Print this side {number} times for {pupils} pupils: {each}.",
+        number=many,
+        pupils=USUAL_CLASS,
+        each=each,
+    )
     return said if many > 1 else None
 
 

@@ -14,7 +14,9 @@ from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.movement.roles import rows_marked
 from build_tools.movement.watchers import Watchers, watchers
 from build_tools.page_words.words import N_, _, ngettext, of_schema
+from build_tools.paths.anywhere import stands_anywhere
 from build_tools.paths.for_pages import roles_in
+from build_tools.paths.group_sizes import groups_of
 from build_tools.paths.hall import Hall, Point, metres
 from build_tools.paths.leaving import leaving_the_hall
 from build_tools.paths.legs import CORNERS, Leg, Moment, point_of
@@ -28,7 +30,11 @@ from build_tools.views.diagrams.svg import SMALL, drawing, el, num, path, text, 
 from build_tools.views.lesson.class_groups import joined_in_lessons
 from build_tools.views.words.sections_called import title_of
 from build_tools.views.words.sides_named import sides_in_words
-from build_tools.views.words.standing_said import larger_groups_in_words, standing_in_words
+from build_tools.views.words.standing_said import (
+    anywhere_in_words,
+    larger_groups_in_words,
+    standing_in_words,
+)
 
 WIDTH = 360
 _BESIDE, _ABOVE, _LINE = 20, 22, 21
@@ -190,6 +196,10 @@ def _legend(stretch: StretchPaths, twice: bool, top: float) -> Iterator[str]:
         x += wide
     if row:
         yield "".join(row)
+        top += _LINE
+    if stands_anywhere(stretch) and stretch.section is not None:
+        words = anywhere_in_words(groups_of(stretch.section).size)
+        yield text(words, _BESIDE, top + 16, SMALL)
 
 
 def _roles(stretch: StretchPaths) -> tuple[tuple[str, tuple[int, ...]], ...]:
@@ -197,7 +207,7 @@ def _roles(stretch: StretchPaths) -> tuple[tuple[str, tuple[int, ...]], ...]:
 
 
 def _words(paths: Paths, stretch: StretchPaths, twice: bool) -> Iterator[str]:
-    """The same in words: how they stand, where watchers sit, and for whom it is drawn."""
+    """The same in words: how they stand, where watchers sit, for whom it is drawn, who is out."""
     section = stretch.section
     assert section is not None
     sides = paths.dance.sides
@@ -206,18 +216,20 @@ def _words(paths: Paths, stretch: StretchPaths, twice: bool) -> Iterator[str]:
     yield _("At the end: {standing}. {place}.", **_standing(section.end, sides))
     if named := sides_in_words(sides):
         yield named
+    if stands_anywhere(stretch):
+        yield anywhere_in_words(groups_of(section).size)
     if not stretch.counted:
         yield _("One way it may look. Pupils find their own, and end where it takes them.")
     elif not twice:
         yield _("All end where they start, and are drawn once.")
     yield _(_SENTENCES[watchers(paths.dance)])
-    yield from _walls(paths, stretch)
     yield _(
         "Drawn for {pupils} pupils on a floor of {wide} by {deep} metres.",
         pupils=paths.dancers,
         wide=f"{paths.hall.width:g}",
         deep=f"{paths.hall.depth:g}",
     )
+    yield from _walls(paths, stretch)
 
 
 def _walls(paths: Paths, stretch: StretchPaths) -> Iterator[str]:

@@ -15,7 +15,9 @@ from build_tools.model.unit import Unit
 from build_tools.movement.roles import rows_marked
 from build_tools.page_words.speaking import kept_by_language
 from build_tools.page_words.words import _
+from build_tools.paths.anywhere import stands_anywhere
 from build_tools.paths.for_pages import roles_in
+from build_tools.paths.group_sizes import groups_of
 from build_tools.paths.hall import Point, metres
 from build_tools.paths.legs import Moment
 from build_tools.paths.model import Paths, StretchPaths
@@ -27,7 +29,11 @@ from build_tools.views.diagrams.svg import SMALL, drawing, el, path, text, text_
 from build_tools.views.lesson.standing_in_steps import plan_title
 from build_tools.views.words.punctuation import capital, sentence
 from build_tools.views.words.sides_named import sides_in_words
-from build_tools.views.words.standing_said import larger_groups_in_words, standing_in_words
+from build_tools.views.words.standing_said import (
+    anywhere_in_words,
+    larger_groups_in_words,
+    standing_in_words,
+)
 
 WIDTH = 360
 _BESIDE, _ABOVE, _LINE = 20, 22, 21
@@ -64,27 +70,38 @@ def standing_plan(unit: Unit, letter: str) -> Figure:
     frame = framed(paths.hall, WIDTH, _BESIDE, _ABOVE)
     under = frame.bottom + (_LINE if "back" in unit.dance.sides else 8)
     legend = tuple(_legend(section, under))
+    rows = _rows_below(section, anywhere=stands_anywhere(stretch))
+    if stands_anywhere(stretch):
+        top = under + _LINE * (rows - 1) + 16
+        legend += (text(anywhere_in_words(groups_of(section).size), _BESIDE, top, SMALL),)
     title = plan_title(section)
     placed = _placed(paths, stretch, frame)
     svg = drawing(
         title,
         WIDTH,
-        under + _LINE * bool(legend),
+        under + _LINE * rows,
         hall(paths, frame),
         *_groups(stretch, placed),
         *_dancers(placed),
         *legend,
         kind="floor standing part-" + letter.replace("'", "-changed"),
     )
-    return Figure(title, svg, tuple(_words(unit, paths, section)))
+    return Figure(title, svg, tuple(_words(unit, paths, stretch)))
 
 
 def plan_height(unit: Unit, letter: str) -> float:
     """How high the plan is where it is one unit wide; it need not be drawn for that."""
-    section = unit.dance.sections[letter]
-    bottom = framed(in_a_hall(unit).hall, WIDTH, _BESIDE, _ABOVE).bottom
-    below = (_LINE if "back" in unit.dance.sides else 8) + _LINE * bool(_told_roles(section))
+    paths, section = in_a_hall(unit), unit.dance.sections[letter]
+    stretch = next(one for one in paths.stretches if one.section and one.section.letter == letter)
+    bottom = framed(paths.hall, WIDTH, _BESIDE, _ABOVE).bottom
+    rows = _rows_below(section, anywhere=stands_anywhere(stretch))
+    below = (_LINE if "back" in unit.dance.sides else 8) + _LINE * rows
     return (bottom + below) / WIDTH
+
+
+def _rows_below(section: Section, *, anywhere: bool) -> int:
+    """Rows of words below the floor: the roles, and that it is one way of many."""
+    return bool(_told_roles(section)) + anywhere
 
 
 def _placed(paths: Paths, stretch: StretchPaths, frame: Frame) -> list[_Dancer]:
@@ -212,13 +229,17 @@ def _legend(section: Section, top: float) -> Iterator[str]:
         x += 29 + text_width(name, SMALL) * 1.25
 
 
-def _words(unit: Unit, paths: Paths, section: Section) -> Iterator[str]:
+def _words(unit: Unit, paths: Paths, stretch: StretchPaths) -> Iterator[str]:
     """The same in words."""
+    section = stretch.section
+    assert section is not None
     at, sides = section.start, unit.dance.sides
     yield f"{capital(standing_in_words(at, sides))}. {sentence(at.place)}"
     yield from larger_groups_in_words(at)
     if named := sides_in_words(sides):
         yield named
+    if stands_anywhere(stretch):
+        yield anywhere_in_words(groups_of(section).size)
     yield _(
         "Drawn for {pupils} pupils on a floor of {wide} by {deep} metres, the front at the top.",
         pupils=paths.dancers,

@@ -66,6 +66,13 @@ def facing_in_words(facing: str, sides: Mapping[str, str] = NO_NAMES) -> str:
     return _(_FACINGS[facing])
 
 
+def anywhere_in_words(size: int) -> str:
+    """That a plan shows one way of many, where groups of `size` have no places of their own."""
+    if size == 2:
+        return _("One way. Pairs may stand anywhere.")
+    return _("One way. Groups may stand anywhere.")
+
+
 def larger_groups_in_words(standing: Standing) -> Iterator[str]:
     """Where a group stands that is larger than most, if the unit says it."""
     if standing.larger_groups is not None:

@@ -30,7 +30,7 @@
       });
       teams.textContent = room ? bank.sums.hallToday(facts, room) : "";
       teams.hidden = !teams.textContent;
-      bank.plansToday?.(article, room);
+      bank.plansToday?.(article, room, fit);
       lessSpace(room);
       form.marks?.(article, facts, room);
       for (const old of article.querySelectorAll(".sitting")) old.remove();

@@ -55,7 +55,7 @@
     return parts;
   };
 
-  const marked = (facts, room) => bank.sums.floor.tape(bank.danceOnFloor, room, new Set(facts.flatMap(({ parts }) => parts)));
+  const marked = (facts, room) => bank.sums.floor.tape(bank.danceOnFloor, room, facts.flatMap(({ parts }) => parts));
 
   // what the marks are made of, among what to get, where the author has not named it
   form.marks = (article, facts, room) => {

@@ -97,7 +97,8 @@ def test_each_side_stands_once_and_says_how_often_to_print_it(unit: Unit, lesson
     said = [*(one.by_hand for one in view.card_sets), *(one.by_hand for one in strips)]
     for number, words in zip(many, said, strict=True):
         assert (words is None) == (number == 1)
-        assert words is None or words.startswith(f"Print this side {number} times: one ")
+        times = f"Print this side {number} times for 30 pupils: one "
+        assert words is None or words.startswith(times)
         assert words is None or words in found.text()
     drawn = [one for one in found.values("svg", "id") if one.startswith("at-drawing-")]
     assert len(drawn) == len(set(drawn)) == len(page_of(unit).strips)
@@ -180,7 +181,9 @@ def test_all_that_a_lesson_asks_to_get_and_that_is_paper_is_printed() -> None:
     assert [card.word for card in letters.cards] == list("ABCD")
     # a set for each row of four of thirty pupils, whose pairs join: six fours, and a six
     assert letters.grouping == "fours"
-    assert letters.by_hand == "Print this side 7 times: one set for each group of four."
+    assert (
+        letters.by_hand == "Print this side 7 times for 30 pupils: one set for each group of four."
+    )
 
 
 def test_the_mill_story_is_printed_without_the_notes_around_it() -> None:

@@ -8,7 +8,9 @@ import pytest
 
 from build_tools.model.unit import Unit
 from build_tools.views.dance.on_the_floor import in_a_hall
+from build_tools.views.diagrams.floor_plan import unit_floor_plan
 from build_tools.views.diagrams.standing_plan import WIDTH, plan_height, standing_plan
+from tests.support.drawn import seen_in
 from tests.support.sound_bank import every_unit, whole_bank
 
 _DOTS = re.compile(r"M[-\d.]+ [-\d.]+h0")
@@ -87,3 +89,22 @@ def test_it_tells_the_same_in_words_and_says_where_the_front_is() -> None:
         assert figure.words[-1].endswith("the front at the top.")
         assert "front" in figure.svg
         assert len(figure.svg) < 6000
+
+
+def test_a_plan_of_pairs_that_stand_anywhere_says_that_it_is_one_way() -> None:
+    """Sheep and lambs in pairs, anywhere on the hill, were drawn as straight rows without a word;
+    pairs in rows and columns have spots, and pairs who stay where they are have theirs."""
+    said = "One way. Pairs may stand anywhere."
+    gap = unit_named("through-the-gap")
+    for figure in (
+        standing_plan(gap, "B"),
+        unit_floor_plan(gap, gap.dance.sections["B"]),
+    ):
+        assert said in seen_in(figure.svg).words
+        assert said in figure.words
+    for slug, letter in (("kite-and-string", "A"), ("seeds-on-the-move", "B")):
+        unit = unit_named(slug)
+        assert said not in unit_floor_plan(unit, unit.dance.sections[letter]).words
+    box = _BOX.search(standing_plan(gap, "B").svg)
+    assert box is not None
+    assert float(box[2]) / float(box[1]) == pytest.approx(plan_height(gap, "B"), abs=0.01)

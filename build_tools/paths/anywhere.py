@@ -1,0 +1,25 @@
+"""Where a unit leaves it open where groups stand: they stand as drawn, or anywhere else.
+
+Pairs and small groups of which it says how they stand inside, and not in how many columns, have no
+places of their own in the hall. `site_overrides/sums/floor-places.js` says the same on the pages.
+"""
+
+from __future__ import annotations
+
+from build_tools.model.dance import Section
+from build_tools.paths.group_sizes import groups_of
+from build_tools.paths.model import StretchPaths
+
+_LOOSE = ("scattered", "pairs", "small groups")
+
+
+def stands_anywhere(stretch: StretchPaths) -> bool:
+    """Whether a section starts in new places that are nobody's own."""
+    new = stretch.start is not None and stretch.start.spot == "new place"
+    return new and stretch.section is not None and leaves_places_open(stretch.section)
+
+
+def leaves_places_open(section: Section) -> bool:
+    """Whether its groups may stand anywhere."""
+    at, size = section.start, groups_of(section).size
+    return size > 1 and at.formation in _LOOSE and at.columns is None
