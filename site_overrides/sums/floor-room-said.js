@@ -17,8 +17,8 @@
     if (!room.found) return [small || walls, room.closer.length ? CLOSE : MARK].filter(Boolean).join(" ");
     const all = floor.allAtOnce(room), how = floor.howInWords(room);
     return [
-      all && `${[gettext("All {pupils} can dance at once", { pupils }), how].filter(Boolean).join(", ")}.`,
-      how && !all && gettext("{how}, and in turns.", { how: capital(how) }),
+      all && gettext("All {pupils} can dance at once.", { pupils }),
+      how,
       floor.sharingInWords(room),
       !all || how ? small || walls : "",
     ].filter(Boolean).join(" ");
@@ -71,25 +71,31 @@
     return lined.includes("back") ? gettext("along the front and the back") : gettext("along the front");
   };
 
-  floor.howInWords = ({ turned, stride, hall: [wide, deep] }) => row([
-    turned && (deep < wide ? gettext("with a short wall as the front") : gettext("with a long wall as the front")),
-    stride !== 1 && gettext("with every travelling step half as long"),
-  ].filter(Boolean));
+  // what to change, a sentence each
+  floor.howInWords = ({ turned, stride, hall: [wide, deep] }) => [
+    turned && (deep < wide ? gettext("Take a short wall as the front.") : gettext("Take a long wall as the front.")),
+    stride !== 1 && gettext("Make every travelling step half as long."),
+  ].filter(Boolean).join(" ");
 
   // what would be wrong if all danced at once as it is drawn
   function why({ leaving, closer }) {
     const near = leaving.map(({ letter: part, dancers: number }, n) => n
       ? gettext("{number} in part {part}", { number, part })
       : ngettext("{number} pupil in part {part}", "{number} pupils in part {part}", number, { part }));
-    const found = near.length ? [gettext("{pupils} would come too near a wall", { pupils: row(near) })] : [];
-    if (closer.length) {
-      found.push(ngettext(
-        "pupils in part {parts} would stand closer than the dance asks",
-        "pupils in parts {parts} would stand closer than the dance asks",
-        closer.length,
-        { parts: row(closer) },
-      ));
-    }
-    return found.length ? gettext("If all danced at once as it is drawn, {what}.", { what: row(found) }) : "";
+    const close = (parts) => near.length ? ngettext(
+      "Pupils in part {parts} would stand closer than the dance asks.",
+      "Pupils in parts {parts} would stand closer than the dance asks.",
+      closer.length,
+      { parts },
+    ) : ngettext(
+      "If all danced at once as it is drawn, pupils in part {parts} would stand closer than the dance asks.",
+      "If all danced at once as it is drawn, pupils in parts {parts} would stand closer than the dance asks.",
+      closer.length,
+      { parts },
+    );
+    return [
+      near.length && gettext("If all danced at once as it is drawn, {pupils} would come too near a wall.", { pupils: row(near) }),
+      closer.length && close(row(closer)),
+    ].filter(Boolean).join(" ");
   }
 })();

@@ -98,7 +98,7 @@
     const turning = facts.some((one) => sums.inTurns(one, one.minutes, room));
     const how = placed && sums.floor.howInWords(room);
     return [
-      how && `${how.charAt(0).toUpperCase()}${how.slice(1)}.`,
+      how,
       turning && sums.floor.sharingInWords(room),
     ].filter(Boolean).join(" ");
   };

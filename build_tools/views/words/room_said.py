@@ -7,12 +7,12 @@ together.
 from __future__ import annotations
 
 from build_tools.page_words.forms import number_counting
-from build_tools.page_words.words import N_, _, ngettext
+from build_tools.page_words.words import NN_, N_, _, ngettext
 from build_tools.views.dance.room_to_dance import Room
 from build_tools.views.dance.teams import Team
 from build_tools.views.words.groups_in_words import group_named, groups_in_words
 from build_tools.views.words.plain_words import listed
-from build_tools.views.words.punctuation import capital, sentence
+from build_tools.views.words.punctuation import sentence
 
 _MARK = N_("Chalk a line one big step from each wall; who reaches it dances on the spot.")
 _CLOSE = N_("Not even a quarter of the class has the room it needs: dance it on the spot.")
@@ -26,6 +26,16 @@ _TURNS = {
     "none": (N_("One team at a time dances in the middle of the hall."),),
 }
 """By whether the teams stand on the same spots."""
+_CLOSER = NN_(
+    "If all danced at once as it is drawn, pupils in part {parts} would stand closer than the "
+    "dance asks.",
+    "If all danced at once as it is drawn, pupils in parts {parts} would stand closer than the "
+    "dance asks.",
+)
+_CLOSER_TOO = NN_(
+    "Pupils in part {parts} would stand closer than the dance asks.",
+    "Pupils in parts {parts} would stand closer than the dance asks.",
+)
 _SIDES = ("front", "back", "left", "right")
 
 
@@ -36,11 +46,9 @@ def room_in_words(room: Room) -> str:
         return " ".join(filter(None, (small or walls, _(_CLOSE if room.closer else _MARK))))
     all_at_once = room.sharing.dancing == (room.pupils,)
     how = _how(room)
-    who = _("All {pupils} can dance at once", pupils=room.pupils)
-    said = f"{', '.join(filter(None, (who, how)))}." if all_at_once else ""
-    told = _("{how}, and in turns.", how=capital(how)) if how and not all_at_once else ""
+    said = _("All {pupils} can dance at once.", pupils=room.pupils) if all_at_once else ""
     why = small or walls if not all_at_once or how else ""
-    return " ".join(filter(None, (said, told, sharing_in_words(room), why)))
+    return " ".join(filter(None, (said, *how, sharing_in_words(room), why)))
 
 
 def at_once_in_short(room: Room) -> str:
@@ -123,16 +131,15 @@ def sit_in_words(lined: frozenset[str]) -> str:
     return _("along the front and the back") if "back" in lined else _("along the front")
 
 
-def _how(room: Room) -> str:
+def _how(room: Room) -> list[str]:
+    """What to change, a sentence each."""
     how = []
     if room.turned:
         short = room.hall.depth < room.hall.width
-        how.append(
-            _("with a short wall as the front") if short else _("with a long wall as the front")
-        )
+        how.append(_("Take a short wall as the front.") if short else _("Take a long wall as the front."))
     if room.stride != 1:
-        how.append(_("with every travelling step half as long"))
-    return listed(how)
+        how.append(_("Make every travelling step half as long."))
+    return how
 
 
 def why_in_words(room: Room) -> str:
@@ -145,16 +152,15 @@ def why_in_words(room: Room) -> str:
         )
         for n, (part, many) in enumerate(room.leaving)
     ]
-    found = [_("{pupils} would come too near a wall", pupils=listed(near))] if near else []
-    if room.closer:
+    found = []
+    if near:
         found.append(
-            ngettext(
-                "pupils in part {parts} would stand closer than the dance asks",
-                "pupils in parts {parts} would stand closer than the dance asks",
-                len(room.closer),
-                parts=listed(room.closer),
+            _(
+                "If all danced at once as it is drawn, {pupils} would come too near a wall.",
+                pupils=listed(near),
             )
         )
-    if not found:
-        return ""
-    return _("If all danced at once as it is drawn, {what}.", what=listed(found))
+    if room.closer:
+        said = _CLOSER_TOO if near else _CLOSER
+        found.append(ngettext(*said, len(room.closer), parts=listed(room.closer)))
+    return " ".join(found)

@@ -172,8 +172,8 @@ def test_each_way_is_said_in_a_sentence() -> None:
         (
             True,
             1.0,
-        ): f"All 30 can dance at once, with a short wall as the front. {near}",
-        (True, 0.5): "All 30 can dance at once, with a short wall as the front and with every "
+        ): f"All 30 can dance at once. Take a short wall as the front. {near}",
+        (True, 0.5): "All 30 can dance at once. Take a short wall as the front. Make every "
         f"travelling step half as long. {near}",
     }
     for (turned, stride), words in ways.items():
@@ -205,8 +205,8 @@ def test_each_way_is_said_in_a_sentence() -> None:
     )
     both = _room(found=False, leaving=(("B", 1),), closer=("B",))
     assert room_in_words(both) == (
-        "If all danced at once as it is drawn, 1 pupil in part B would come too near a wall and "
-        "pupils in part B would stand closer than the dance asks. Not even a quarter of the class "
+        "If all danced at once as it is drawn, 1 pupil in part B would come too near a wall. "
+        "Pupils in part B would stand closer than the dance asks. Not even a quarter of the class "
         "has the room it needs: dance it on the spot."
     )
     none = _room(found=False, leaving=(("A", 4),))
