@@ -13,6 +13,7 @@ Watchers = Literal[
     "on two sides",
     "at the short walls",
     "at one short wall",
+    "at the tables",
     "front in the middle",
 ]
 
@@ -32,6 +33,10 @@ _ONE_OF_THEM = re.compile(
     r"short wall that is not|(?:never|not) (?:at |by |along )?the door)",
     re.IGNORECASE,
 )
+_TABLES = re.compile(
+    r"\b(?:watch\w*|sit|sits)\b[^.;]*\b(?:at|on|behind) (?:the |their )?(?:tables?|desks?)\b",
+    re.IGNORECASE,
+)
 _TWO_SIDES = re.compile(
     r"\b(?:two (?:opposite |long |facing )?(?:sides|walls)|both (?:long )?(?:sides|walls)|"
     r"either side|opposite (?:sides|walls))\b",
@@ -46,10 +51,13 @@ _MIDDLE = re.compile(
 def watchers(dance: Dance) -> Watchers:
     """Where watchers sit: all round, on two sides, or at the front, which may be the middle.
 
+    In a classroom they sit at the tables, which take none of the floor that is cleared.
     Two sides are the front and the back; where the words have watchers by the short walls, they sit
     to the left and the right of a dance that faces a long one, or at one of the two: which is for
     the hall to say, so both are kept free for them.
     """
+    if _TABLES.search(dance.front):
+        return "at the tables"
     if _ALL_ROUND.search(dance.front):
         return "all round"
     if _SHORT_WALLS.search(dance.front):

@@ -30,6 +30,7 @@ LINED: Mapping[Watchers, frozenset[str]] = {
     "on two sides": frozenset({"front", "back"}),
     "at the short walls": frozenset({"left", "right"}),
     "at one short wall": frozenset({"left", "right"}),
+    "at the tables": frozenset(),
     "front in the middle": frozenset(),
 }
 """The sides along which watchers sit."""

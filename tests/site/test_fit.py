@@ -335,6 +335,20 @@ def test_every_plan_of_a_fitted_lesson_says_for_whom_it_is_drawn(
             assert on_paper in figure.locator("svg text").all_text_contents()
 
 
+def test_halves_that_a_step_sends_somewhere_are_not_sent_elsewhere(
+    site: Path, browser: Browser
+) -> None:
+    """The step has one half sit along the front; the fit had each stand on a side of the hall."""
+    path = "units/rock-pool/lesson-1.html"
+    unit, one = the_lesson(path)
+    halves = next(step for step in one.steps if step.grouping == "half class")
+    assert "nearest the front sit along it" in (halves.into or "")
+    with lesson(browser, site, "#fit=50-0-28-0-25x15m", path=path) as seen:
+        told = seen.page.locator("[data-results]").text_content() or ""
+        assert "Recommended" in told
+        assert "on each side of the hall" not in told
+
+
 def test_watchers_sit_where_the_dance_has_its_front(site: Path, browser: Browser) -> None:
     path = "units/rock-pool/lesson-6.html"
     unit, _ = the_lesson(path)

@@ -32,6 +32,9 @@ _SIT: dict[Watchers, str] = {
         "Watchers sit close together along one short wall, with their feet in, "
         "and the dancers have the rest of the floor."
     ),
+    "at the tables": N_(
+        "Watchers sit at the tables, along the walls, and the dancers have the cleared floor."
+    ),
     "front in the middle": N_(
         "Watchers sit close together in the middle, facing out, with their feet "
         "in, and the dancers have the floor round them."

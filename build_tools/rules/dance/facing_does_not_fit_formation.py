@@ -27,7 +27,7 @@ _NO_PARTNER = ("scattered", "file", "V", "semicircle", "cluster")
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each start or end whose facing its formation has not got."""
-    in_the_round = watchers(unit.dance) != "at the front"
+    in_the_round = watchers(unit.dance) not in ("at the front", "at the tables")
     for letter, section in unit.dance.sections.items():
         for end, standing in (("start", section.start), ("end", section.end)):
             formation, facing = standing.formation, standing.facing

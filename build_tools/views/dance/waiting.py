@@ -11,6 +11,8 @@ from dataclasses import dataclass
 
 from build_tools.model.dance import Dance, Section
 from build_tools.model.unit import Unit
+from build_tools.movement.watchers import watchers
+from build_tools.page_words.words import _
 
 _STRUCK = frozenset({"beat", "soft beat", "claps"})
 """Sounds that one may count aloud to."""
@@ -29,7 +31,10 @@ class Waiting:
 def waiting_in(unit: Unit) -> Waiting:
     """The unit's own words, or what follows from its sound."""
     space = unit.space
-    return Waiting(counted_aloud(unit.dance), space.who_sits_does, space.who_sits_where)
+    where = space.who_sits_where
+    if where is None and watchers(unit.dance) == "at the tables":
+        where = _("at the tables")
+    return Waiting(counted_aloud(unit.dance), space.who_sits_does, where)
 
 
 def counted_aloud(dance: Dance) -> bool:

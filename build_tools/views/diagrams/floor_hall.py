@@ -18,6 +18,7 @@ _SIGNS: dict[Watchers, str] = {
     "on two sides": N_("watchers on two sides"),
     "at the short walls": N_("front; watchers at both ends"),
     "at one short wall": N_("front; watchers at one end"),
+    "at the tables": N_("front; watchers at the tables"),
     "front in the middle": N_("front: the middle"),
 }
 
@@ -63,7 +64,10 @@ def hall(paths: Paths, frame: Frame) -> str:
         "left": (f.left, f.top, f.left, f.bottom),
         "right": (f.right, f.top, f.right, f.bottom),
     }
-    sign = ", ".join((_(_SIGNS[sit]), *([own["front"]] if "front" in own else [])))
+    named = [own["front"]] if "front" in own else []
+    sign = ", ".join((_(_SIGNS[sit]), *named))
+    if named and sit == "at the tables":
+        sign = _("{front}; watchers at the tables", front=named[0])
     return el(
         "g",
         text(sign, f.middle[0], f.top - 7, SMALL, "middle", kind="quiet"),

@@ -53,6 +53,7 @@ _SENTENCES: dict[Watchers, str] = {
     "on two sides": N_("Watchers sit on two sides, the top and the bottom of the plan."),
     "at the short walls": N_("Watchers sit at both ends, the left and the right of the plan."),
     "at one short wall": N_("Watchers sit at one end, the left or the right of the plan."),
+    "at the tables": N_("Watchers sit at the tables, round the cleared floor."),
     "front in the middle": N_("The front is the middle of the floor."),
 }
 

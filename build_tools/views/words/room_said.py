@@ -136,7 +136,9 @@ def _how(room: Room) -> list[str]:
     how = []
     if room.turned:
         short = room.hall.depth < room.hall.width
-        how.append(_("Take a short wall as the front.") if short else _("Take a long wall as the front."))
+        how.append(
+            _("Take a short wall as the front.") if short else _("Take a long wall as the front.")
+        )
     if room.stride != 1:
         how.append(_("Make every travelling step half as long."))
     return how

@@ -68,7 +68,8 @@
       const into = step.querySelector(".into") && !plain;
       const words = [
         plain || (made && one.grouping === "half class") ? "" : form.sentence(sums.groupsInWords(sizes)),
-        toSay(one, say, plain ? false : made, into),
+        // a step that sends its halves somewhere itself is not to be contradicted
+        one.grouping === "half class" && into && !made ? "" : toSay(one, say, plain ? false : made, into),
         sums.oddGroups(sizes, size, JSON.parse(said.odd ?? "{}")[one.grouping] ?? {}),
       ];
       list.append(form.make("div", "",

@@ -37,6 +37,8 @@ THICK = "4"
         ),
         ("A long wall; watchers sit at one end of the hall", "at one short wall"),
         ("One short wall, where watchers sit", "at the front"),
+        ("The wall with the board. Watchers sit at the tables, along the walls", "at the tables"),
+        ("The end with the tables, where watchers sit", "at the front"),
         ("The middle of the ring", "front in the middle"),
     ],
 )
@@ -57,6 +59,12 @@ def test_the_front_line_says_where_watchers_sit(front: str, where: str) -> None:
             "Watchers sit at both ends, the left and the right",
         ),
         ("The middle", "front: the middle", 0, "The front is the middle"),
+        (
+            "The board. Watchers sit at the tables",
+            "front; watchers at the tables",
+            0,
+            "Watchers sit at the tables, round the cleared floor.",
+        ),
     ],
 )
 def test_the_plan_and_the_text_version_say_it(front: str, sign: str, sides: int, said: str) -> None:
