@@ -14,12 +14,14 @@ _LOOSE = ("scattered", "pairs", "small groups")
 
 
 def stands_anywhere(stretch: StretchPaths) -> bool:
-    """Whether a section starts in new places that are nobody's own."""
-    new = stretch.start is not None and stretch.start.spot == "new place"
-    return new and stretch.section is not None and leaves_places_open(stretch.section)
+    """Whether a section starts in new places that are nobody's own, nor so far from others."""
+    section = stretch.section
+    if section is None or stretch.start is None or stretch.start.spot != "new place":
+        return False
+    return leaves_places_open(section) and section.start.groups_apart is None
 
 
 def leaves_places_open(section: Section) -> bool:
-    """Whether its groups may stand anywhere."""
+    """Whether its groups have no places of their own, so that there is nothing to mark."""
     at, size = section.start, groups_of(section).size
     return size > 1 and at.formation in _LOOSE and at.columns is None

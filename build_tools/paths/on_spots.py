@@ -17,7 +17,7 @@ from build_tools.paths.hall import SIDES, Area, Point, turned
 from build_tools.paths.places import Slots, dealt, each_its_own, own_shape, slots
 from build_tools.paths.starting import by_dancer, takes_of
 
-_CLOSING_UP = ("circle", "semicircle", "V", "cluster")
+_CLOSING_UP = ("circle", "semicircle", "horseshoe", "V", "cluster")
 """What a whole class makes and closes where fewer dance, so that nobody keeps a spot."""
 
 

@@ -17,6 +17,7 @@ from build_tools.body.ages import AtAge
 from build_tools.model.dance import Standing
 from build_tools.paths.floor_left import margin, slack
 from build_tools.paths.hall import SIDES, Area, Point, fine, turned
+from build_tools.paths.horseshoe import along_walls
 from build_tools.paths.in_columns import columns_tried, in_columns
 from build_tools.paths.scatter import nearest_two, scattered, spaced_out
 from build_tools.paths.shapes_in_class import (
@@ -36,11 +37,12 @@ _OWN_SHAPE = {
     "file": "one behind another",
     "circle": "circle",
     "semicircle": "semicircle",
+    "horseshoe": "horseshoe",
     "V": "V",
     "cluster": "cluster",
 }
 """The shape a formation gives to dancers who make it together."""
-_ONE_FOR_ALL = ("line", "two lines", "file", "circle", "semicircle", "V", "cluster")
+_ONE_FOR_ALL = ("line", "two lines", "file", "circle", "semicircle", "horseshoe", "V", "cluster")
 """Formations that the whole class makes where nothing says that each group makes its own."""
 FITS = 0.9
 """What is drawn closer than that stands no more as the unit says; a class finds a tenth by itself,
@@ -119,6 +121,9 @@ def _facing_front(
     if standing.formation in ("rows", "pairs", "small groups"):
         return _of_groups(standing, [((0.0, 0.0),)] * dancers, area, body, unsaid, 0.0)
     kind = _OWN_SHAPE[standing.formation]
+    if kind == "horseshoe":
+        points, closer = along_walls(dancers, None if apart is None else apart * body.step, area)
+        return Slots(dealt(points, sizes), closer, ())
     points, closer = _fitted(shape(kind, dancers, _for_all(kind, dancers, apart, area, body)), area)
     return Slots(dealt(points, sizes), closer, unsaid)
 

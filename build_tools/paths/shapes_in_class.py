@@ -13,7 +13,14 @@ from build_tools.paths.within_group import shape
 
 USUAL_APART = 2
 """Steps between neighbours where a unit does not say; common practice, no source."""
-_STOOD_LEVEL = ("one behind another", "file", "face to face", "back to back", "semicircle")
+_STOOD_LEVEL = (
+    "one behind another",
+    "file",
+    "face to face",
+    "back to back",
+    "semicircle",
+    "horseshoe",
+)
 """Shapes that go back from the front, in which the first of one group stands beside the next's,
 and of a curve the ends; the deepest stand last, where no group is behind them."""
 

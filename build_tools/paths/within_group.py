@@ -8,6 +8,7 @@ from __future__ import annotations
 import math
 
 from build_tools.paths.hall import Point
+from build_tools.paths.horseshoe import horseshoe
 
 _HEX = ((1.0, 0.0), (0.5, 1.0), (-0.5, 1.0), (-1.0, 0.0), (-0.5, -1.0), (0.5, -1.0))
 """Six neighbours at the same distance, in halves of a triangle's height."""
@@ -17,7 +18,8 @@ _HIGH = math.sqrt(3) / 2
 def shape(kind: str, dancers: int, apart: float, behind: float | None = None) -> tuple[Point, ...]:
     """The places of `dancers` in a shape with neighbours `apart` metres from one another.
 
-    `kind` is one of those a unit names for a group, or file, semicircle or V; another is a line.
+    `kind` is one of those a unit names for a group, or file, semicircle, horseshoe or V; another
+    is a line.
     Of partners one pair is `behind` the other by so many metres, where that is not as far as
     partners are apart.
     """
@@ -38,6 +40,8 @@ def shape(kind: str, dancers: int, apart: float, behind: float | None = None) ->
         return _diamond(dancers, apart)
     if kind == "semicircle":
         return _half_ring(dancers, apart)
+    if kind == "horseshoe":
+        return horseshoe(dancers, dancers * apart / 3, dancers * apart / 3)
     if kind == "V":
         return _point_first(dancers, apart)
     return _centred([(n * apart, 0.0) for n in range(dancers)])

@@ -15,6 +15,7 @@ _LISTS = {
     ),
     "shape": (
         "line row circle ring pair group four three partner cluster column file square semicircle "
+        "horseshoe "
         "arc diamond pool place spot space side wall corner middle centre edge end number tape "
         "chalk position home star half curtain team front back left right own new letter name "
         "neighbour three six five other each-other them other others opposite station post house "
@@ -36,7 +37,7 @@ GETS_THERE = Saying(
     v:@opens ~6 into|to|onto|until|in|out|apart|open|down|at|like|towards ~6 @shape|straight|wide
     #1..40 side-steps|steps|strides|paces ?in|back|out|across|left|right|forward|until
     side steps|step
-    ^ v:@opens ~3 circle|ring|line|row|group|cluster|column|semicircle
+    ^ v:@opens ~3 circle|ring|line|row|group|cluster|column|semicircle|horseshoe
     v:form|make|find|join|take|reach ~3 @shape
     v:step|walk|come|move ~1 out|in|back|off|away ~3 of ~2 ring|circle|line|pair|group|row
     take|#1..40 ~4 step|steps|counts|strides ~3 into|to|in|towards|back|out|apart|away|forward|

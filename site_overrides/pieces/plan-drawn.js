@@ -51,8 +51,10 @@
   function oneWay(letter) {
     const { floor } = bank.sums;
     const data = bank.danceOnFloor;
-    if (!floor.standsAnywhere(data, data.parts.find((one) => one.letter === letter))) return "";
-    return ` ${data.sections[letter].size === 2 ? PAIRS : GROUPS}`;
+    const section = data.sections[letter];
+    const { spot } = data.parts.find((one) => one.letter === letter);
+    if (spot !== "new place" || !floor.placesOpen(section) || (section.start[4] ?? null) !== null) return "";
+    return ` ${section.size === 2 ? PAIRS : GROUPS}`;
   }
 
   function forWhom(letter, room) {

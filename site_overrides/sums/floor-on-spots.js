@@ -3,7 +3,7 @@
 (() => {
   const { floor } = window.danceUnitBank.sums;
   const HAND = 0.1; // metres between two marks that are one
-  const CLOSING_UP = ["circle", "semicircle", "V", "cluster"];
+  const CLOSING_UP = ["circle", "semicircle", "horseshoe", "V", "cluster"];
 
   floor.hasSpots = (standing, sizes) =>
     standing[0] !== "scattered" && (floor.eachItsOwn(standing, sizes) || !CLOSING_UP.includes(standing[0]));

@@ -6,10 +6,10 @@
   const floor = window.danceUnitBank.sums.floor;
   const USUAL_APART = 2, HALVINGS = 24, USUAL_CLASS = 30;
   floor.FITS = 0.9; // as places.py says why
-  const STOOD_LEVEL = ["one behind another", "file", "face to face", "back to back", "semicircle"];
+  const STOOD_LEVEL = ["one behind another", "file", "face to face", "back to back", "semicircle", "horseshoe"];
   const OWN_SHAPE = {
     line: "line", rows: "line", "two lines": "two lines", file: "one behind another", circle: "circle",
-    semicircle: "semicircle", V: "V", cluster: "cluster",
+    semicircle: "semicircle", horseshoe: "horseshoe", V: "V", cluster: "cluster",
   };
 
   const LOOSE = ["scattered", "pairs", "small groups"];
@@ -54,6 +54,7 @@
       return ofGroups(standing, Array.from({ length: dancers }, () => [[0, 0]]), area, step, 0);
     }
     const kind = OWN_SHAPE[formation];
+    if (kind === "horseshoe") return dealt(floor.alongWalls(dancers, apart === null ? null : apart * step, area), sizes);
     return dealt(fitted(floor.shape(kind, dancers, forAll(kind, dancers, apart, area, step)), area, [0, 0]), sizes);
   }
 
@@ -124,11 +125,9 @@
     return Boolean(within || columns || (between ?? null) !== null);
   });
 
-  // whether groups that stand so in new places may stand anywhere, as anywhere.py says
-  floor.standsAnywhere = (data, { letter, spot }) => {
-    const { start: [formation, , , , , columns = null], size } = data.sections[letter];
-    return spot === "new place" && size > 1 && columns === null && LOOSE.includes(formation);
-  };
+  // whether the groups of a section have no places of their own, as anywhere.py says
+  floor.placesOpen = ({ start: [formation, , , , , columns = null], size }) =>
+    size > 1 && columns === null && LOOSE.includes(formation);
 
   function kindOf([formation, facing, within], sizes) {
     if (within) return within;

@@ -26,11 +26,32 @@
       const turn = (n) => (Math.PI * n) / (dancers - 1);
       return centred(times(dancers, (n) => [-radius * Math.cos(turn(n)), radius * Math.sin(turn(n))]));
     }
+    if (kind === "horseshoe") return horseshoe(dancers, (dancers * apart) / 3, (dancers * apart) / 3);
     if (kind === "V") {
       const across = (n) => (n - (dancers - 1) / 2) * apart * Math.sqrt(0.5);
       return centred(times(dancers, (n) => [across(n), Math.abs(across(n))]));
     }
     return centred(times(dancers, (n) => [n * apart, 0]));
+  };
+
+  // evenly along the left, the back and the right of a floor, as horseshoe.py has them
+  function horseshoe(dancers, wide, deep) {
+    const gap = (2 * deep + wide) / dancers;
+    return times(dancers, (n) => {
+      const along = (n + 0.5) * gap;
+      if (along <= deep) return [-wide / 2, along - deep / 2];
+      if (along <= deep + wide) return [along - deep - wide / 2, deep / 2];
+      return [wide / 2, deep / 2 - (along - deep - wide)];
+    });
+  }
+
+  // the same along the walls of an area, `apart` metres from one another where that is said; and how much closer
+  floor.alongWalls = (dancers, apart, area) => {
+    const gap = (2 * floor.deep(area) + floor.wide(area)) / dancers;
+    const part = apart === null ? 1 : Math.min(1, apart / gap);
+    const [x, y] = floor.middle(area);
+    const places = horseshoe(dancers, floor.wide(area) * part, floor.deep(area) * part);
+    return [places.map(([dx, dy]) => [x + dx, y + dy]), Math.min(1, gap / (apart || gap))];
   };
 
   function centred(points) {

@@ -15,10 +15,10 @@
     const known = new Map();
     const drawn = (many) => known.get(many) ?? known.set(many, floor.drawnIn(data, room, many)).get(many);
     const seen = new Set();
-    return data.parts.flatMap((part) => {
-      const { letter, spot, begins } = part;
+    return data.parts.flatMap(({ letter, spot, begins }) => {
       if (!letter || !danced.has(letter) || spot !== "new place" || seen.has(letter)) return [];
-      if (data.sections[letter].start[0] === "scattered" || floor.standsAnywhere(data, part)) return [];
+      const section = data.sections[letter], [formation, , , between = null] = section.start;
+      if (formation === "scattered" || (formation === "horseshoe" && between === null) || floor.placesOpen(section)) return [];
       seen.add(letter);
       const words = apart(drawn(floor.dancingIn(room, letter)), letter, begins);
       return words ? [gettext("Part {part}: {metres}.", { part: letter, metres: words })] : [];

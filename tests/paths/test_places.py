@@ -335,3 +335,32 @@ def test_a_scattered_class_nearer_than_its_distance_is_said_to_be_closer() -> No
     found = slots(one, (1,) * 30, dancing_area(Hall(7, 7), "at the front"), BODY)
     assert found.drawn_closer == pytest.approx(nearest_two(everybody(found)) / (4 * BODY.step))
     assert found.drawn_closer < 1
+
+
+@pytest.mark.parametrize("facing", ["front", "right", "back", "left", "centre"])
+def test_a_horseshoe_is_along_three_walls_and_open_to_the_side_it_faces(facing: str) -> None:
+    """Starlings begin along three walls; they were drawn in a half circle in the middle."""
+    (found,) = (slots(Standing("horseshoe", facing, "Walls"), (1,) * 30, HALL, at_age(8)),)
+    places = [group[0] for group in found.groups]
+    open_to = "front" if facing == "centre" else facing
+    at = {
+        "front": sum(y == pytest.approx(HALL.front) for _, y in places),
+        "back": sum(y == pytest.approx(HALL.back) for _, y in places),
+        "left": sum(x == pytest.approx(HALL.left) for x, _ in places),
+        "right": sum(x == pytest.approx(HALL.right) for x, _ in places),
+    }
+    assert at.pop(open_to) == 0
+    assert all(many > 3 for many in at.values())
+    assert sum(at.values()) >= 30
+    assert found.drawn_closer == 1
+    gap = min(metres(one, other) for n, one in enumerate(places) for other in places[:n])
+    near = slots(
+        Standing("horseshoe", facing, "Walls", apart=Fraction(1)), (1,) * 30, HALL, at_age(8)
+    )
+    assert near.drawn_closer == 1
+    close = [group[0] for group in near.groups]
+    assert min(metres(a, b) for n, a in enumerate(close) for b in close[:n]) < gap
+    far = slots(
+        Standing("horseshoe", facing, "Walls", apart=Fraction(4)), (1,) * 30, HALL, at_age(8)
+    )
+    assert far.drawn_closer < 0.6

@@ -340,7 +340,7 @@ def test_halves_that_a_step_sends_somewhere_are_not_sent_elsewhere(
 ) -> None:
     """The step has one half sit along the front; the fit had each stand on a side of the hall."""
     path = "units/rock-pool/lesson-1.html"
-    unit, one = the_lesson(path)
+    _, one = the_lesson(path)
     halves = next(step for step in one.steps if step.grouping == "half class")
     assert "nearest the front sit along it" in (halves.into or "")
     with lesson(browser, site, "#fit=50-0-28-0-25x15m", path=path) as seen:

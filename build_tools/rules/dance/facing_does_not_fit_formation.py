@@ -22,7 +22,7 @@ GRADE: Grade = "question"
 SOURCE = "common practice, no source"
 
 _NO_CENTRE = ("line", "file", "V")
-_NO_PARTNER = ("scattered", "file", "V", "semicircle", "cluster")
+_NO_PARTNER = ("scattered", "file", "V", "semicircle", "horseshoe", "cluster")
 
 
 def check(unit: Unit) -> Iterator[Finding]:

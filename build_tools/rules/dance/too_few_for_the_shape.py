@@ -26,7 +26,7 @@ SOURCE = (
     "half circle and a V need three is common practice, no source"
 )
 
-_LEAST = {"circle": 3, "semicircle": 3, "V": 3, "diamond": 4}
+_LEAST = {"circle": 3, "semicircle": 3, "horseshoe": 3, "V": 3, "diamond": 4}
 _EVEN = ("face to face", "back to back")
 _BETTER = {
     2: "face to face, side by side or one behind another",

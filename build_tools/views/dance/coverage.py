@@ -18,7 +18,7 @@ HEADINGS: Mapping[str, tuple[str, ...]] = {
     "space": (
         "low", "middle", "high", "forwards", "backwards", "sideways", "diagonal", "up", "down",
         "straight", "curved", "zigzag", "small", "big", "scattered", "line", "two lines", "file",
-        "circle", "semicircle", "V", "cluster",
+        "circle", "semicircle", "horseshoe", "V", "cluster",
     ),
     "dynamics": (
         "strong", "light", "sudden", "sustained", "direct", "indirect", "free", "bound", "punch",

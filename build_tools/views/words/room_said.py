@@ -7,7 +7,7 @@ together.
 from __future__ import annotations
 
 from build_tools.page_words.forms import number_counting
-from build_tools.page_words.words import NN_, N_, _, ngettext
+from build_tools.page_words.words import N_, NN_, _, ngettext
 from build_tools.views.dance.room_to_dance import Room
 from build_tools.views.dance.teams import Team
 from build_tools.views.words.groups_in_words import group_named, groups_in_words
