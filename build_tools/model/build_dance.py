@@ -107,6 +107,7 @@ def _action(data: Data, offered: frozenset[str] = frozenset()) -> Action:
         dynamics=tuple(data.get("dynamics", [])),
         step=data.get("step"),
         steps=_some(data.get("steps")),
+        in_all=_some(data.get("in_all")),
         towards=data.get("towards"),
         turn_by=data.get("turn_by"),
         times=int(data.get("times", 1)),

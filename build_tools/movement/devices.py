@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import replace
+from typing import Any
 
 from build_tools.model.dance import Action, Development
 
@@ -69,13 +70,18 @@ def _swap(range_: str | None) -> str | None:
 
 
 def _setting(field: str) -> Callable[[Actions, Development], Actions]:
-    """A device that gives the chosen actions one new value and leaves counts alone."""
+    """A device that gives the chosen actions one new value and leaves counts alone.
+
+    Steps of another size go as far as that size says.
+    """
+
+    def changed(a: Action, value: Any) -> Action:
+        found = replace(a, **{field: value}, chosen=a.chosen - {field})
+        return replace(found, in_all=None) if field == "size" else found
 
     def carry_out(actions: Actions, d: Development) -> Actions:
         return tuple(
-            replace(a, **{field: getattr(d, field)}, chosen=a.chosen - {field})
-            if not d.only or n in d.only
-            else a
+            changed(a, getattr(d, field)) if not d.only or n in d.only else a
             for n, a in enumerate(actions, start=1)
         )
 

@@ -49,7 +49,11 @@ def step_length(action: Action, body: AtAge) -> float:
 
 def way_long(action: Action, body: AtAge) -> float:
     """Metres from where it starts to where it ends; 0 where it stays on the spot."""
-    return steps_of(action) * step_length(action, body) if goes(action) else 0.0
+    if not goes(action):
+        return 0.0
+    if action.in_all is not None:
+        return float(action.in_all) * body.step
+    return steps_of(action) * step_length(action, body)
 
 
 @cache

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from itertools import combinations
 
 import pytest
@@ -11,7 +12,7 @@ from build_tools.paths.for_pages import roles_in
 from build_tools.paths.hall import metres
 from build_tools.paths.model import Paths, StretchPaths
 from build_tools.views.dance.on_the_floor import in_a_hall
-from tests.support.sound_bank import whole_bank
+from tests.support.sound_bank import unit_named, whole_bank
 
 
 def danced(slug: str, letter: str, pupils: int = 30) -> tuple[Paths, StretchPaths]:
@@ -95,3 +96,23 @@ def test_the_ones_of_a_three_look_right_and_pairs_at_one_another(letter: str) ->
     for group in pairs.together:
         ways = [before[dancer].facing for dancer in group]
         assert ways == pytest.approx([90.0, 270.0, 90.0][: len(group)])
+
+
+def test_the_shift_of_the_road_is_half_way_to_the_next_file() -> None:
+    """Three tiny side-steps, a step in all, half way to the next file: they were 0.88 metres, three
+    quarters of the way."""
+    unit = unit_named("road-builders")
+    assert "a step in all, half way to the next file" in unit.lessons[1].notes
+    for pupils in (28, 30, 31):
+        paths = in_a_hall(unit, pupils)
+        sighting = next(s for s in paths.stretches if s.section and s.section.letter == "B")
+        start = paths.everybody(sighting.begins)
+        between = sorted({round(one.x, 3) for one in start})
+        ways = {
+            round(math.dist(leg[2:4], leg[4:6]), 3)
+            for legs in paths.legs
+            for leg in legs
+            if sighting.begins <= leg.start < sighting.ends and leg[2:4] != leg[4:6]
+        }
+        half = (between[1] - between[0]) / 2
+        assert ways == {pytest.approx(half, abs=0.002)}

@@ -10,7 +10,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from build_tools.body.ages import at_age
-from build_tools.model.dance import Action
+from build_tools.model.dance import Action, Development
+from build_tools.movement.development import develop
 from build_tools.paths.steps import step_length, way_long
 from tests.paths.strategies import SHARED, STEPS, ages
 
@@ -42,6 +43,21 @@ def test_no_step_back_is_longer_than_the_same_ahead(age: float, one: Action) -> 
     back = step_length(replace(one, direction="backwards"), body)
     assert back <= ahead
     assert back == ahead or back >= body.back_step - 1e-9
+
+
+@given(ages, st.integers(1, 8), st.fractions(Fraction(1, 2), 8, max_denominator=4))
+def test_steps_that_are_so_long_in_all_are_so_long(age: float, many: int, far: Fraction) -> None:
+    """Three tiny side-steps, one step in all; made small or big, they are as long as that says."""
+    body = at_age(age)
+    tiny = Action(
+        "travel", Fraction(4), direction="sideways", step="side-step", steps=Fraction(many),
+        in_all=far, size="small",
+    )  # fmt: skip
+    assert way_long(tiny, body) == pytest.approx(float(far) * body.step)
+    big = Development("wide", "shift", "change of size", size="big")
+    (made,) = develop((tiny,), big)
+    assert made.in_all is None
+    assert way_long(made, body) == pytest.approx(many * step_length(made, body))
 
 
 @given(ages)

@@ -34,6 +34,7 @@ _FIELDS = {
     "how": "dynamics",
     "step": "step",
     "steps": "steps",
+    "in all": "in_all",
     "towards": "towards",
     "turn by": "turn_by",
     "times": "times",

@@ -43,16 +43,25 @@ def _steps(action: Action) -> str:
         return of_schema(action.step) if action.step else ""
     form, many = 1 if action.steps <= 1 else 2, figures(action.steps)
     if action.step in _COUNTED:
-        return ngettext(*_COUNTED[action.step], form, number=many)
+        return ngettext(*_COUNTED[action.step], form, number=many) + _in_all(action)
     if action.step is None:
-        return ngettext("{number} step", "{number} steps", form, number=many)
-    return ngettext(
+        return ngettext("{number} step", "{number} steps", form, number=many) + _in_all(action)
+    said = ngettext(
         "{kind} {number} step",
         "{kind} {number} steps",
         form,
         kind=of_schema(action.step),
         number=many,
     )
+    return said + _in_all(action)
+
+
+def _in_all(action: Action) -> str:
+    """How far they go together, where each is not as long as its size says."""
+    if action.in_all is None:
+        return ""
+    form, many = 1 if action.in_all <= 1 else 2, figures(action.in_all)
+    return ", " + ngettext("{number} step in all", "{number} steps in all", form, number=many)
 
 
 def _round(turn_by: str | None) -> str:

@@ -140,6 +140,10 @@ def test_who_changes_over_and_what_others_do_is_said() -> None:
     ("action", "said"),
     [
         (Action("travel", Fraction(4), step="skip", steps=Fraction(3)), "3 skips"),
+        (
+            Action("travel", Fraction(3), step="side-step", steps=Fraction(3), in_all=Fraction(1)),
+            "3 side-steps, 1 step in all",
+        ),
         (Action("travel", Fraction(4), step="walk", steps=Fraction(1, 2)), "walk 1/2 step"),
         (
             Action("travel", Fraction(4), steps=Fraction(4), towards="partner"),
