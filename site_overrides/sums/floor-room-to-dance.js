@@ -36,12 +36,14 @@
       if (!known.has(key)) known.set(key, floor.paths(stepping(data, stride), many, turned ? turnedHall(hall) : hall, spots));
       return known.get(key);
     };
-    // whole groups stand as the dance asks, and all as they are, clear of the walls
+    // whole groups stand as the dance asks, and a three of which the third is behind; all as they are, clear of the walls
+    const behind = Object.values(data.sections).some(({ start }) => start[9] === "behind");
     const hasRoom = ({ sharing, stride, turned }) => {
       const spots = spotsOf(sharing);
       const clear = (many) => !floor.leaving(drawn(many, stride, turned, spots), sharing !== all).length;
-      return sharing.asked.every((many) => !floor.squeezed(drawn(many, stride, turned, spots)).length && clear(many))
-        && sharing.dancing.every(clear);
+      const placed = (many) => !floor.squeezed(drawn(many, stride, turned, spots)).length;
+      return sharing.asked.every((many) => placed(many) && clear(many))
+        && sharing.dancing.every((many) => clear(many) && (!behind || placed(many)));
     };
     const ways = [all, ...fewer].filter(({ dancing }) => dancing[0] <= holds).flatMap((sharing) => strides.flatMap((stride) =>
       (hall[0] === hall[1] ? [false] : [false, true]).map((turned) => ({ sharing, stride, turned }))));

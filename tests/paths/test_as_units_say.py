@@ -9,9 +9,11 @@ import pytest
 
 from build_tools.body.ages import tables
 from build_tools.paths.for_pages import roles_in
-from build_tools.paths.hall import metres
+from build_tools.paths.hall import Hall, metres
 from build_tools.paths.model import Paths, StretchPaths
+from build_tools.paths.places import FITS
 from build_tools.views.dance.on_the_floor import in_a_hall
+from build_tools.views.dance.room_to_dance import dances_as_drawn, unit_room
 from tests.support.sound_bank import unit_named, whole_bank
 
 
@@ -115,4 +117,32 @@ def test_the_shift_of_the_road_is_half_way_to_the_next_file() -> None:
             if sighting.begins <= leg.start < sighting.ends and leg[2:4] != leg[4:6]
         }
         half = (between[1] - between[0]) / 2
-        assert ways == {pytest.approx(half, abs=0.002)}
+        assert list(ways) == [pytest.approx(half, abs=0.002)]
+
+
+@pytest.mark.parametrize("pupils", [27, 29, 31, 33])
+def test_a_three_of_kites_has_its_room_at_the_right_end_of_the_back_row(pupils: int) -> None:
+    """Two on the spots, the third behind, three big steps free behind the spots; where the wall is
+    nearer, fewer fly at a time. All were told to fly at once with the third at the wall."""
+    unit = unit_named("kite-and-string")
+    assert "three big steps free behind the spots" in unit.notes
+    for hall in (Hall(18.0, 10.0), Hall(18.0, 12.0), Hall(16.0, 11.0)):
+        paths = in_a_hall(unit, pupils, hall)
+        first = next(one for one in paths.stretches if one.section)
+        (three,) = (group for group in first.together if len(group) == 3)
+        one, other, third = (paths.at_first[n] for n in three)
+        assert one.y == pytest.approx(other.y)
+        assert third.y > one.y
+        assert one.x < third.x < other.x
+        on_spots = [place for n, place in enumerate(paths.at_first) if n != three[2]]
+        back_row = [place for place in on_spots if place.y == pytest.approx(one.y)]
+        assert one.y == pytest.approx(max(place.y for place in on_spots))
+        assert other.x == max(place.x for place in back_row)
+        free = hall.depth / 2 - one.y
+        if dances_as_drawn(unit, pupils, hall):
+            assert free >= FITS * 3 * paths.body.step * float(tables()["steps"]["big"])
+        else:
+            assert unit_room(unit, pupils, hall).sharing.dancing[0] < pupils
+    assert not dances_as_drawn(unit, 31, Hall(18.0, 10.0))
+    assert dances_as_drawn(unit, 31, Hall(18.0, 12.0))
+    assert dances_as_drawn(unit, 30, Hall(18.0, 10.0))

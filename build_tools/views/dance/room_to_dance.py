@@ -167,12 +167,23 @@ def room_to_dance(drawn: Drawn, pupils: int, hall: Hall, least: int, waiting: Wa
 
 
 def _has_room(drawn: Drawn, way: Sharing, hall: Hall, stride: float, *, watched: bool) -> bool:
-    """Whether whole groups stand as the dance asks, and all as they are, clear of the walls."""
+    """Whether whole groups stand as the dance asks, and all as they are, clear of the walls.
+
+    A three too stands as it asks where it says that the third is behind the pair: their room is
+    known then, and where there is none, fewer dance at once.
+    """
     whole = [drawn(many, hall, stride, way.spots) for many in way.asked]
     if any(squeezed(paths) or _leaving(paths, watched=watched) for paths in whole):
         return False
     each = (drawn(many, hall, stride, way.spots) for many in way.dancing)
-    return not any(_leaving(paths, watched=watched) for paths in each)
+    return not any(
+        _leaving(paths, watched=watched) or (_third_behind(paths) and squeezed(paths))
+        for paths in each
+    )
+
+
+def _third_behind(paths: Paths) -> bool:
+    return any(section.start.third == "behind" for section in paths.dance.sections.values())
 
 
 def _both(way: Sharing) -> tuple[int, ...]:
