@@ -27,11 +27,9 @@ class Action:
     body_part: str | None = None
     dynamics: tuple[str, ...] = ()
     step: str | None = None
-    """The kind of step of a travel."""
     steps: Fraction | None = None
-    """How many steps a travel has; one a count where it is not said."""
     in_all: Fraction | None = None
-    """How far they go together, in walking steps, where each is not as long as its size says."""
+    """Of a travel: the kind of step, how many (else one a count), how many walking steps in all."""
     towards: str | None = None
     """partner, centre, or a side of the hall by any of its names."""
     turn_by: str | None = None
