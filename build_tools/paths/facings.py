@@ -184,8 +184,11 @@ def straight_across(here: Point, partner: Point, beside: Point) -> Point:
     """Where who shares the partner of one who stands at `beside` has that partner before them.
 
     Who stands squarely beside the other looks and goes straight across as they do, to the empty
-    place next to the partner of both, and not on a slant into their way.
+    place next to the partner of both, and not on a slant into their way. Where the two stand in one
+    place there is no way across, and both are gone to.
     """
+    if _there(beside, partner):
+        return partner
     across = (partner[0] - beside[0], partner[1] - beside[1])
     aside = (here[0] - beside[0], here[1] - beside[1])
     slant = abs(across[0] * aside[0] + across[1] * aside[1])

@@ -42,6 +42,7 @@
 
   // where who shares the partner of one who stands squarely beside them looks: straight across as that one does
   const straightAcross = (here, partner, beside) => {
+    if (there(beside, partner)) return partner;
     const [across, aside] = [partner, here].map((one) => [one[0] - beside[0], one[1] - beside[1]]);
     const slant = Math.abs(across[0] * aside[0] + across[1] * aside[1]);
     if (slant >= SQUARE * Math.hypot(...across) * Math.hypot(...aside)) return partner;

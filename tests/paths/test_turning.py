@@ -154,6 +154,35 @@ def test_turning_the_hall_turns_the_whole_class_at_every_moment(
             assert same(after, (-before.y, before.x), before.facing + 90)
 
 
+@pytest.mark.parametrize("pupils", [3, 9, 26])
+def test_turning_the_hall_turns_who_shares_a_partner_that_stands_with_the_first(
+    pupils: int,
+) -> None:
+    """Two who have met in one place, in a hall of 5 by 5 metres: the way across from one to the
+    other was that of the last places of a sum, so the third went there or stayed."""
+    go = [{"travel": 1}]
+    start = standing("scattered", "front", within="face to face")
+    meet = {"what": ["go", "go", "go"], "as": "unison", "towards": "partner"}
+    pairs = {"size": 2}
+    dance = dance_of(
+        "A B A",
+        {
+            "A": section(8, start, [meet, {"what": ["go", "go"], "as": "unison"}], groups=pairs),
+            "B": section(8, standing("scattered"), [meet], groups=pairs),
+        },
+        {"go": go},
+        transitions=[
+            {"from": one, "to": other, "as": "move", "counts": 1} for one, other in ("AB", "BA")
+        ],
+    )
+    sided = facing_a_side(dance)
+    plain, turned = (changed(sided, sides, lambda a: a) for sides in ({}, ROUND))
+    here, there = (paths_of(one, pupils, Hall(5.0, 5.0)) for one in (plain, turned))
+    for moment in range(round(here.lasts) + 1):
+        for before, after in zip(here.everybody(moment), there.everybody(moment), strict=True):
+            assert same(after, (-before.y, before.x), before.facing + 90)
+
+
 def other_side(action: Action) -> Action:
     """The action to the other side; one that says none goes to the right, so to the left."""
     return replace(action, side="left" if action.side != "left" else "right")
