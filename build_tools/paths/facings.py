@@ -184,8 +184,7 @@ def straight_across(here: Point, partner: Point, beside: Point) -> Point:
     """Where who shares the partner of one who stands at `beside` has that partner before them.
 
     Who stands squarely beside the other looks and goes straight across as they do, to the empty
-    place next to the partner of both, and not on a slant into their way. Where the two stand in one
-    place there is no way across, and both are gone to.
+    place next to the partner of both, not on a slant; there is no across where both are in one.
     """
     if _there(beside, partner):
         return partner
