@@ -1,7 +1,7 @@
 """Where a unit leaves it open where groups stand: they stand as drawn, or anywhere else.
 
 Pairs and small groups of which it says how they stand inside, and not in how many columns, have no
-places of their own in the hall. `site_overrides/sums/floor-places.js` says the same on the pages.
+places of their own in the hall. `site_overrides/sums/floor-tape.js` says the same on the pages.
 """
 
 from __future__ import annotations

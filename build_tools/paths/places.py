@@ -31,15 +31,10 @@ from build_tools.paths.shapes_in_class import (
 from build_tools.paths.within_group import shape
 
 _OWN_SHAPE = {
-    "line": "line",
-    "rows": "line",
-    "two lines": "two lines",
-    "file": "one behind another",
-    "circle": "circle",
-    "semicircle": "semicircle",
-    "horseshoe": "horseshoe",
-    "V": "V",
+    **{one: one for one in ("line", "two lines", "circle", "semicircle", "horseshoe", "V")},
     "cluster": "cluster",
+    "rows": "line",
+    "file": "one behind another",
 }
 """The shape a formation gives to dancers who make it together."""
 _ONE_FOR_ALL = ("line", "two lines", "file", "circle", "semicircle", "horseshoe", "V", "cluster")

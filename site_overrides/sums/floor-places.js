@@ -12,8 +12,6 @@
     semicircle: "semicircle", horseshoe: "horseshoe", V: "V", cluster: "cluster",
   };
 
-  const LOOSE = ["scattered", "pairs", "small groups"];
-
   // the size that most groups have, the larger of two
   floor.commonest = (sizes) => {
     const count = (size) => sizes.filter((one) => one === size).length;
@@ -124,10 +122,6 @@
     if (formation === "scattered") return (within ?? apart ?? null) !== null;
     return Boolean(within || columns || (between ?? null) !== null);
   });
-
-  // whether the groups of a section have no places of their own, as anywhere.py says
-  floor.placesOpen = ({ start: [formation, , , , , columns = null], size }) =>
-    size > 1 && columns === null && LOOSE.includes(formation);
 
   function kindOf([formation, facing, within], sizes) {
     if (within) return within;

@@ -3,10 +3,15 @@
   const { sums, gettext } = window.danceUnitBank;
   const { floor } = sums;
   const HAND = 0.1; // metres
+  const LOOSE = ["scattered", "pairs", "small groups"];
 
   const nearest = (ones, others) => Math.min(...ones.flatMap((one) => others.filter((other) => other !== one)
     .map((other) => floor.metres(one, other))));
   const told = (metres) => `${(Math.round(metres / HAND) * HAND).toFixed(1).replace(/\.0$/, "")} m`;
+
+  // whether the groups of a section have no places of their own, as build_tools/paths/anywhere.py says
+  floor.placesOpen = ({ start: [formation, , , , , columns = null], size }) =>
+    size > 1 && columns === null && LOOSE.includes(formation);
 
   // a line for each of the sections in `letters` whose places are new, are more than a place for each and lie where the
   // unit has them
