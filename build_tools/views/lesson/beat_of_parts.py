@@ -204,11 +204,11 @@ def _put_together(syllables: Sequence[str], text: str) -> list[str]:
 
 
 def _beside(made: str, words: str = "") -> str:
-    """What is sounded meanwhile and said, in brackets: (no sound for four), (two eights: “…”)."""
+    """What is sounded meanwhile and said, in brackets: (no sound for four), (two eights, “…”)."""
     lines = [f"{one[:1].lower()}{one[1:]}" for one in made.rstrip(".").split(". ") if one]
     taps = re.compile(r"(?:tap|pat) (?=[\w ]* (?:eights?|beats)$)")
     told = ", ".join(taps.sub("", one) for one in lines)
-    return f" ({': '.join(part for part in (told, words) if part)})" if told or words else ""
+    return f" ({', '.join(part for part in (told, words) if part)})" if told or words else ""
 
 
 @kept_by_language(maxsize=_KEPT)

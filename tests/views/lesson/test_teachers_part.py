@@ -226,7 +226,7 @@ def test_the_words_of_a_join_are_told_unless_its_sign_has_them() -> None:
     runs = " ".join(
         one.words for told in teachers_parts(gap, gap.lessons[2], in_full=True) for one in told
     )
-    assert "To B (two soft eights: “walk and walk and find your partner one in front" in runs
+    assert "To B (two soft eights, “walk and walk and find your partner one in front" in runs
     assert "To “night”: " in runs
 
 
