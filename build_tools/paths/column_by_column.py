@@ -10,12 +10,15 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from itertools import pairwise
 
 from build_tools.body.ages import AtAge
-from build_tools.model.dance import Standing
+from build_tools.model.dance import Dance, Standing
 from build_tools.paths.class_in_groups import Together
+from build_tools.paths.group_sizes import groups_of
 from build_tools.paths.hall import SIDES, Area, Point
 from build_tools.paths.in_columns import in_columns
+from build_tools.paths.model import Paths
 from build_tools.paths.on_spots import in_spot
 from build_tools.paths.places import Slots, kind_of, laid
 from build_tools.paths.shapes_in_class import USUAL_APART, shape_in_class, stood_level
@@ -81,15 +84,44 @@ def dealt_anew(before: Columns | None, standing: Standing, together: Together) -
     return None
 
 
-def ways_cross(before: Columns, now: Columns) -> tuple[Cell, ...]:
+def keeps_columns(dance: Dance) -> bool:
+    """Whether groups of a column come side by side in a later part: then they belong together."""
+    sections = [dance.sections[letter] for letter in dance.form]
+    return any(
+        after.start.spot == "new place"
+        and _times(after.start.columns or 0, before.start.columns or 0) > 0
+        and groups_of(after).size == groups_of(before).size
+        for before, after in pairwise(sections)
+    )
+
+
+def by_column(paths: Paths) -> tuple[tuple[int, ...], ...]:
+    """The sizes of the groups of each column in which a class is put down, from the left."""
+    first = paths.stretches[0]
+    if first.section is None or first.start is None or not keeps_columns(paths.dance):
+        return ()
+    found = columns_of(first.section.start, first.together, first.start.wanted)
+    if found is None:
+        return ()
+    return tuple(
+        tuple(
+            len(group)
+            for (at, _), group in sorted(zip(found.cells, first.together, strict=True))
+            if at == column
+        )
+        for column in range(1 + max(at for at, _ in found.cells))
+    )
+
+
+def ways_cross(before: Columns | None, now: Columns) -> tuple[Cell, ...]:
     """The column and the row of each group while rows stand behind one another."""
     deep = max(row for _, row in now.cells) > 0
-    return now.cells if deep else before.cells
+    return now.cells if deep or before is None else before.cells
 
 
 def _times(many: int, few: int) -> int:
     """How many times as many, where that is more than once and whole; else 0."""
-    return many // few if many > few and many % few == 0 else 0
+    return many // few if many > few > 0 and many % few == 0 else 0
 
 
 def dealt_places(

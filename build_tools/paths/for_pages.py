@@ -22,6 +22,7 @@ from build_tools.movement.counts import seconds as seconds_of
 from build_tools.movement.roles import part_places, places_danced, rows_marked
 from build_tools.movement.watchers import watchers
 from build_tools.movement.whole import lengths
+from build_tools.paths.column_by_column import keeps_columns
 from build_tools.paths.dancing import made_ready_of
 from build_tools.paths.group_sizes import groups_of
 from build_tools.paths.hall import KNOWN_HALLS, LINED, SIDES, side_named
@@ -49,6 +50,7 @@ def page_data(paths: Paths) -> dict[str, Any]:
     """The same as plain values, by short names.
 
     pupils and hall: for whom it is drawn; halls: those with a name; names: the sides' own names;
+    columned: whether the groups of a column belong together, if so;
     lined: where watchers sit; sizes: the groups of the dance and of its lessons; step, running, arm
     and wide: metres, metres a second, metres, and metres from the middle to the fingertips; reach:
     whether its steps have to get somewhere; moves: all different moves, as `_written` has them;
@@ -60,7 +62,8 @@ def page_data(paths: Paths) -> dict[str, Any]:
         for one in paths.stretches
         if one.section is not None
     }
-    return {
+    columned = {"columned": 1} if keeps_columns(paths.dance) else {}
+    return columned | {
         "pupils": paths.dancers,
         "hall": [paths.hall.width, paths.hall.depth],
         "halls": {name: [hall.width, hall.depth] for name, hall in KNOWN_HALLS.items()},

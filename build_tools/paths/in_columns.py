@@ -21,9 +21,14 @@ def columns_tried(said: int, sizes: Sequence[int]) -> list[int]:
     """
     many = len(sizes)
     usual = max(sizes, key=lambda one: (sizes.count(one), one))
-    rows = math.ceil(math.ceil(USUAL_CLASS / usual) / said)
+    rows = rows_of_a_class(said, usual)
     most = min(said, many)
     return [most, *(k for k in range(most - 1, 0, -1) if math.ceil(many / k) <= rows)]
+
+
+def rows_of_a_class(columns: int, size: int) -> int:
+    """In how many rows groups of a size stand in a usual class."""
+    return math.ceil(math.ceil(USUAL_CLASS / size) / columns)
 
 
 def in_columns(

@@ -10,12 +10,18 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from build_tools.movement.watchers import watchers
-from build_tools.paths.hall import BORDER, LINED, SIDES, WATCHERS_DEEP, Area, Point, floor
+from build_tools.paths.hall import BORDER, LINED, SIDES, Area, Point, floor
 from build_tools.paths.legs import CORNERS, Leg, point_of
 from build_tools.paths.model import Paths
 
 _SLIGHT = 0.05
 """Metres that do not matter."""
+_SEATED = 1.0
+"""Metres from a wall with one row of watchers, legs crossed, to where somebody may land: their
+floor and a foot's length more; common practice, no source."""
+_SEATED_AT_AN_END = 1.5
+"""Metres along a wall for those who sit at one of its ends in rows, three abreast; common practice,
+no source."""
 _LOOKED_AT = (0.0, 0.25, 0.5, 0.75, 1.0)
 
 
@@ -48,14 +54,20 @@ def among_the_watchers(paths: Paths) -> tuple[Beyond, ...]:
 
 
 @lru_cache(maxsize=16)
-def too_near_a_wall(paths: Paths, *, watched: bool) -> tuple[Beyond, ...]:
+def too_near_a_wall(
+    paths: Paths, *, watched: bool, at_its_ends: bool = False
+) -> tuple[Beyond, ...]:
     """Who comes into the border along a wall or, `watched`, to those who watch.
 
     Nobody starts nearer than arms held wide reach; on their way none comes nearer than the border.
-    Part of a class that watches sits in one row, where a whole class sits in two.
+    Part of a class that watches sits in one row, where a whole class sits in two; or at the ends of
+    the wall, and then all keep as far from the sides.
     """
     lined = LINED[watchers(paths.dance)] if watched else frozenset[str]()
-    free = {side: max(BORDER, WATCHERS_DEEP / 2 * (side in lined)) for side in SIDES}
+    free = {side: _SEATED if side in lined else BORDER for side in SIDES}
+    if at_its_ends and lined:
+        ends = ("left", "right") if lined & {"front", "back"} else ("front", "back")
+        free = {side: _SEATED_AT_AN_END if side in ends else BORDER for side in SIDES}
     wall = floor(paths.hall)
     clear = Area(
         wall.left + free["left"],

@@ -25,6 +25,7 @@ from build_tools.paths.column_by_column import (
     columns_of,
     dealt_anew,
     dealt_places,
+    keeps_columns,
     ways_cross,
 )
 from build_tools.paths.dancing import dance_section, room_of
@@ -136,8 +137,7 @@ def _put_down(walk: _Walk, section: Section, together: Together) -> Start:
     """Everybody in their place at the very start."""
     places, found = _new_places(walk, section, together, ())
     facing = _facing(walk, section, places, together)
-    walk.first = places
-    walk.first_columns = walk.columns
+    walk.first, walk.first_columns = places, walk.columns
     walk.dancers = [Dancer(*place, degrees) for place, degrees in zip(places, facing, strict=True)]
     walk.at_first = [dancer.now() for dancer in walk.dancers]
     walk.unsaid += unsaid_of_start(section, found)
@@ -160,12 +160,11 @@ def _new_places(
         area = dancing_area(walk.hall, watchers(walk.dance), border_of(walk.body), free)
     many = len(class_in_groups(walk.spots, size, walk.sizes)) if walk.spots else 0
     if here and (dealt := dealt_anew(walk.columns, standing, together)):
-        assert walk.columns is not None
         walk.crossing, walk.columns = ways_cross(walk.columns, dealt), dealt
         return dealt_places(standing, dealt, size, many, area, walk.body)
-    places, found = _laid_out(walk, standing, together, size, many, here, area)
-    walk.columns = columns_of(standing, together, places)
-    return places, found
+    laid = _laid_out(walk, standing, together, size, many, here, area)
+    walk.columns = columns_of(standing, together, laid[0])
+    return laid
 
 
 def _laid_out(
@@ -179,7 +178,8 @@ def _laid_out(
 ) -> tuple[tuple[Point, ...], Slots]:
     """The same where no columns are dealt anew; `many` is for how many groups a team has spots."""
     if many and has_spots(standing, [len(group) for group in together]):
-        return on_spots(standing, together, size, many, here, area, walk.body)
+        kept = keeps_columns(walk.dance)
+        return on_spots(standing, together, size, many, here, area, walk.body, as_a_class=kept)
     if here:
         return shortest(standing, together, here, area, walk.body)
     found = slots_for(standing, together, area, walk.body)
@@ -254,7 +254,6 @@ def _through(walk: _Walk, section: Section, together: Together, start: Start) ->
     counted = section.counts is not None
     pairs = _with_whom(walk, together)
     room = room_of(together, pairs, walk.area.middle, walk.here())
-    walk.columns = walk.columns if counted else None
     if counted:
         body = walk.body
         if walk.stride != 1:
@@ -264,6 +263,7 @@ def _through(walk: _Walk, section: Section, together: Together, start: Start) ->
             walk.dancers, walk.dance, section, together, walk.moment, room, body, walk.second
         )
     else:
+        walk.columns = None
         improvise(
             walk.dancers,
             section,

@@ -3,14 +3,17 @@
 (() => {
   const bank = window.danceUnitBank;
   const { floor } = bank.sums;
-  const SLIGHT = 0.05;
+  const SLIGHT = 0.05, SEATED = 1, AT_AN_END = 1.5;
   const LOOKED_AT = [0, 0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875, 1];
 
   // how many dancers in each counted section come into the border along a wall or, where part of the class is `watched`,
-  // to those who watch, in one row
+  // to those who watch, in one row along a wall or in rows at its ends
   floor.leaving = (paths, watched) => {
-    const { hall: [wide, deep], data: { lined } } = paths;
-    const free = (side) => Math.max(floor.BORDER, watched && lined.includes(side) ? floor.WATCHERS_DEEP / 2 : 0) - SLIGHT;
+    const { hall: [wide, deep], data: { lined, waiting } } = paths;
+    const long = lined.includes("front") || lined.includes("back");
+    const ends = waiting?.ends && lined.length ? (long ? ["left", "right"] : ["front", "back"]) : null;
+    const near = watched ? ends ?? lined : [];
+    const free = (side) => (near.includes(side) ? (ends ? AT_AN_END : SEATED) : floor.BORDER) - SLIGHT;
     const [left, right] = [free("left") - wide / 2, wide / 2 - free("right")];
     const [front, back] = [free("front") - deep / 2, deep / 2 - free("back")];
     const out = (leg) => (leg.bend ? LOOKED_AT : [0, 1]).some((part) => {

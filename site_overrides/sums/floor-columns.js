@@ -18,6 +18,19 @@
     return new Set(cells.map(String)).size === cells.length ? { said: standing[5], together, cells } : null;
   };
 
+  // the sizes of the groups of each column in which a class is put down, from the left; none where they do not belong
+  // together
+  floor.byColumn = ({ data, legs, parts: [{ letter, wanted }] }) => {
+    const { start, size } = data.sections[letter];
+    let first = 0;
+    const together = floor.groupSizes(legs.length, size, data.sizes).map((many) => Array.from({ length: many }, () => first++));
+    const found = data.columned && floor.columnsOf(start, together, wanted);
+    if (!found) return [];
+    return Array.from({ length: most(found.cells, 0) }, (_, column) => [...found.cells.keys()]
+      .filter((n) => found.cells[n][0] === column).sort((a, b) => found.cells[a][1] - found.cells[b][1])
+      .map((n) => together[n].length));
+  };
+
   function lines(spans) {
     const found = [];
     let line = -1, end = -Infinity;

@@ -11,7 +11,6 @@
 
   Object.assign(floor, {
     SIDES,
-    WATCHERS_DEEP,
     BORDER,
     metres,
     fine,

@@ -10,17 +10,21 @@
 
   // { places, closer }: each dancer's place on the spots of `many` groups of `size`; `at` is where all are, null at the
   // very start
-  floor.onSpots = (standing, together, size, many, at, area, step) => {
-    const sizes = floor.sized(together).sort((a, b) => (a !== size) - (b !== size) || a - b);
+  floor.onSpots = (standing, together, size, many, at, area, step, asAClass) => {
+    const sizes = floor.sized(together);
+    const columns = asAClass && standing[5] ? Math.ceil(many / floor.rowsOfAClass(standing[5], size)) : 0;
+    const free = columns < 2; // else in as many rows as a class
+    if (!free) standing = standing.map((one, n) => (n === 5 ? columns : one));
+    if (!asAClass) sizes.sort((a, b) => (a !== size) - (b !== size) || a - b);
     const own = floor.eachItsOwn(standing, sizes);
     const all = sizes.reduce((sum, one) => sum + one, 0);
     const ends = (standing[7] ?? null) !== null && (standing[9] ?? null) === null;
     if (sizes.some((one) => Math.abs(one - size) > 1 || (ends && one > size))) {
-      const { groups, closer } = floor.slots(standing, sizes, area, step, true);
+      const { groups, closer } = floor.slots(standing, sizes, area, step, free);
       return { places: floor.byDancer(groups, together, floor.takes(groups, together, at)), closer };
     }
     const laidFor = own ? Array(Math.max(many, sizes.length)).fill(size) : Array(Math.max(many * size, all)).fill(1);
-    const laid = floor.slots(standing, laidFor, area, step, true);
+    const laid = floor.slots(standing, laidFor, area, step, free);
     const flat = laid.groups.flat();
     let first = 0;
     const groups = sizes.map((one, n) => (own ? placed(standing, one, laid.groups[n], step) : flat.slice(first, (first += one))));

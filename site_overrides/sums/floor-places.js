@@ -199,10 +199,12 @@
     return [area[0] + x, area[1] + y, area[2] - x, area[3] - y];
   }
 
+  floor.rowsOfAClass = (columns, size) => Math.ceil(Math.ceil(USUAL_CLASS / size) / columns);
+
   // in how many columns groups of these sizes may stand where a dance says how many, that first
   function columnsTried(said, sizes) {
     const many = sizes.length;
-    const rows = Math.ceil(Math.ceil(USUAL_CLASS / floor.commonest(sizes)) / said);
+    const rows = floor.rowsOfAClass(said, floor.commonest(sizes));
     const most = Math.min(said, many);
     const fewer = Array.from({ length: most - 1 }, (_, n) => most - 1 - n);
     return [most, ...fewer.filter((count) => Math.ceil(many / count) <= rows)];

@@ -22,7 +22,7 @@
     // `turns` are those of the square metres alone, whatever is danced
     const { each, enough, holds } = sums.floorSpace(pupils, hall[0] * hall[1], least);
     const asDrawn = floor.paths(data, pupils, hall);
-    const groups = floor.wholeGroups(pupils, data.sizes);
+    const groups = { ...floor.wholeGroups(pupils, data.sizes), columns: floor.byColumn(asDrawn) };
     const strides = data.reach ? [1] : [1, SHORTER]; // steps that reach somebody, or a place, stay as long
     const [all, ...fewer] = floor.sharings(groups);
     const room = {
@@ -50,7 +50,8 @@
     const way = ways.find(hasRoom);
     if (way) Object.assign(room, way, { found: true });
     const { sharing, stride, turned } = room;
-    room.spots = floor.sameSpots(sharing.teams.map((team) => drawn(added(team), stride, turned, spotsOf(sharing))));
+    const largestFirst = sharing.teams.map(added).sort((a, b) => b - a);
+    room.spots = floor.sameSpots(largestFirst.map((many) => drawn(many, stride, turned, spotsOf(sharing))));
     room.tight = tight([all.asked[0], all.dancing[0]].map((many) => drawn(many, stride, turned)), enough);
     return room;
   };

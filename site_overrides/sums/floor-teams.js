@@ -13,24 +13,24 @@
     const known = falling([...sizes, 1]);
     for (const usual of known) {
       const found = floor.groupSizes(pupils, usual, [...known].reverse());
-      if (found.length >= MOST_TURNS || usual === 1) return { usual, sizes: [...found].sort((a, b) => b - a) };
+      if (found.length >= MOST_TURNS || usual === 1) return { usual, sizes: [...found].sort((a, b) => b - a), columns: [] };
     }
     return null;
   };
 
   // all at once; nearly all, as few as may be sitting; then two teams, three and four
   floor.sharings = (whole) => {
-    const { sizes } = whole;
+    const { sizes, columns } = whole;
     const pupils = added(sizes);
     const ways = [{ teams: [], waiting: 0, dancing: [pupils], asked: asked(whole, [[sizes.length, pupils]]) }];
-    for (let waiting = 1; waiting <= sizes.length; waiting += 1) {
+    for (let waiting = 1; waiting <= sizes.length && !columns.length; waiting += 1) {
       const sitting = sumsOf(sizes, waiting);
       if (sitting.at(-1) * MOST_WAITING > pupils) break;
       const dancing = sitting.map((many) => pupils - many);
       ways.push({ teams: [], waiting, dancing, asked: asked(whole, dancing.map((one) => [sizes.length - waiting, one])) });
     }
-    for (let many = 2; many <= Math.min(MOST_TURNS, sizes.length); many += 1) {
-      const teams = sums.teamsOf(sizes, many);
+    for (let many = 2; many <= Math.min(MOST_TURNS, (columns.length ? columns : sizes).length); many += 1) {
+      const teams = columns.length ? neighbours(columns, many) : sums.teamsOf(sizes, many);
       const dancing = falling(teams.map(added));
       ways.push({ teams, waiting: 0, dancing, asked: asked(whole, teams.map((team) => [team.length, added(team)])) });
     }
@@ -40,6 +40,13 @@
   function asked({ usual, sizes }, dancing) {
     const near = sizes.every((size) => Math.abs(size - usual) <= 1);
     return falling(dancing.map(([groups, pupils]) => (near ? groups * usual : pupils)));
+  }
+
+  // so many teams of columns that stand side by side, from the left
+  function neighbours(columns, many) {
+    const least = Math.floor(columns.length / many), more = columns.length % many;
+    const end = (n) => least * n + Math.min(n, more);
+    return Array.from({ length: many }, (_, n) => columns.slice(end(n), end(n + 1)).flat());
   }
 
   // how many pupils so many of the groups may be, each sum once, the smallest first

@@ -84,7 +84,7 @@
 
   function laidOut({ data }, standing, together, size, team, at, area) {
     if (team && floor.hasSpots(standing, floor.sized(together))) {
-      return floor.onSpots(standing, together, size, team, at, area, data.step);
+      return floor.onSpots(standing, together, size, team, at, area, data.step, data.columned);
     }
     if (at) return floor.shortest({ area, data }, at, standing, together);
     const { groups, closer } = floor.slots(standing, floor.sized(together), area, data.step);

@@ -47,7 +47,11 @@ def assert_same(written: str, room: Room, least: int) -> None:
     assert tuple(found["closer"]) == room.closer
     for name in ("found", "turned", "stride", "enough"):
         assert found[name] == getattr(room, name), name
-    assert found["groups"] == {"usual": room.groups.usual, "sizes": list(room.groups.sizes)}
+    assert found["groups"] == {
+        "usual": room.groups.usual,
+        "sizes": list(room.groups.sizes),
+        "columns": [list(one) for one in room.groups.columns],
+    }
     for name in ("waiting", "dancing", "asked"):
         told = getattr(room.sharing, name)
         assert found["sharing"][name] == (list(told) if isinstance(told, tuple) else told), name

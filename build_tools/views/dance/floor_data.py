@@ -22,4 +22,6 @@ def floor_data(unit: Unit, paths: Paths) -> dict[str, Any]:
         told["does"] = waiting.does
     if waiting.where:
         told["where"] = waiting.where
+    if waiting.at_ends:
+        told["ends"] = 1
     return page_data(paths) | {"least": recommended_least(unit.years), "waiting": told}

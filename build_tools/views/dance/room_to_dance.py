@@ -13,14 +13,16 @@ of the day, and generated dances hold the two together.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import lru_cache, partial
 from itertools import product
+from typing import Literal
 
 from build_tools.model.dance import Dance
 from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.movement.watchers import watchers
+from build_tools.paths.column_by_column import by_column
 from build_tools.paths.hall import LINED, Hall, fine
 from build_tools.paths.leaving import too_near_a_wall
 from build_tools.paths.model import Paths
@@ -38,6 +40,8 @@ from build_tools.views.lesson.class_groups import joined_in_lessons
 SHORTER = 0.5
 """How long a travelling step is where children are told to halve it."""
 
+Sat = Literal["along it", "at its ends"] | None
+"""Where by a wall those sit who do not dance; None where nobody sits."""
 Drawn = Callable[[int, Hall, float, int], Paths]
 """The dance by so many pupils in a hall, with steps that are so many times as long, on the spots of
 so many pupils if that is not 0."""
@@ -98,7 +102,7 @@ def dances_as_drawn(unit: Unit, pupils: int, hall: Hall) -> bool:
     if pupils > has_room_for(hall.width * hall.depth, recommended_least(unit.years)):
         return False
     all_at_once = next(iter(sharings(whole_groups(pupils, drawn(pupils, hall, 1.0, 0).sizes))))
-    return _has_room(drawn, all_at_once, hall, 1.0, watched=False)
+    return _has_room(drawn, all_at_once, hall, 1.0, None)
 
 
 @dataclass(frozen=True, slots=True)
@@ -135,19 +139,22 @@ def room_to_dance(drawn: Drawn, pupils: int, hall: Hall, least: int, waiting: Wa
     """The least change that leaves everybody their room; `least` is m² for each pupil."""
     holds = has_room_for(hall.width * hall.depth, least)
     turned, as_drawn = Hall(hall.depth, hall.width), drawn(pupils, hall, 1.0, 0)
-    groups = whole_groups(pupils, as_drawn.sizes)
+    groups = replace(whole_groups(pupils, as_drawn.sizes), columns=by_column(as_drawn))
     strides = (1.0,) if steps_reach(drawn(*ASKED_OF, 1.0, 0)) else (1.0, SHORTER)
     ways = list(sharings(groups))
+    sat = _sat(waiting)
     tried = (
         (way, stride, where)
         for way, stride in product(ways, strides)
         for where in ((hall,) if hall.width == hall.depth else (hall, turned))
-        if way.dancing[0] <= holds and _has_room(drawn, way, where, stride, watched=way != ways[0])
+        if way.dancing[0] <= holds
+        and _has_room(drawn, way, where, stride, None if way == ways[0] else sat)
     )
     found = next(tried, None)
     sharing, stride, where = found or (ways[0], 1.0, hall)
     enough = pupils <= holds
-    teams = [drawn(many, where, stride, sharing.spots) for many in map(sum, sharing.teams)]
+    largest_first = sorted(map(sum, sharing.teams), reverse=True)
+    teams = [drawn(many, where, stride, sharing.spots) for many in largest_first]
     return Room(
         pupils=pupils,
         hall=hall,
@@ -155,7 +162,7 @@ def room_to_dance(drawn: Drawn, pupils: int, hall: Hall, least: int, waiting: Wa
         turned=where != hall,
         stride=stride,
         enough=enough,
-        leaving=_leaving(as_drawn, watched=False),
+        leaving=_leaving(as_drawn, None),
         closer=squeezed(as_drawn),
         groups=groups,
         sharing=sharing,
@@ -166,19 +173,18 @@ def room_to_dance(drawn: Drawn, pupils: int, hall: Hall, least: int, waiting: Wa
     )
 
 
-def _has_room(drawn: Drawn, way: Sharing, hall: Hall, stride: float, *, watched: bool) -> bool:
+def _has_room(drawn: Drawn, way: Sharing, hall: Hall, stride: float, sat: Sat) -> bool:
     """Whether whole groups stand as the dance asks, and all as they are, clear of the walls.
 
     A three too stands as it asks where it says that the third is behind the pair: their room is
     known then, and where there is none, fewer dance at once.
     """
     whole = [drawn(many, hall, stride, way.spots) for many in way.asked]
-    if any(squeezed(paths) or _leaving(paths, watched=watched) for paths in whole):
+    if any(squeezed(paths) or _leaving(paths, sat) for paths in whole):
         return False
     each = (drawn(many, hall, stride, way.spots) for many in way.dancing)
     return not any(
-        _leaving(paths, watched=watched) or (_third_behind(paths) and squeezed(paths))
-        for paths in each
+        _leaving(paths, sat) or (_third_behind(paths) and squeezed(paths)) for paths in each
     )
 
 
@@ -191,10 +197,14 @@ def _both(way: Sharing) -> tuple[int, ...]:
     return tuple(dict.fromkeys((way.asked[0], way.dancing[0])))
 
 
-def _leaving(paths: Paths, *, watched: bool) -> tuple[tuple[str, int], ...]:
+def _sat(waiting: Waiting) -> Sat:
+    return "at its ends" if waiting.at_ends else "along it"
+
+
+def _leaving(paths: Paths, sat: Sat) -> tuple[tuple[str, int], ...]:
     """How many come too near a wall in each counted section, where it is fullest."""
     many: dict[int, int] = {}
-    for beyond in too_near_a_wall(paths, watched=watched):
+    for beyond in too_near_a_wall(paths, watched=sat is not None, at_its_ends=sat == "at its ends"):
         many[beyond.stretch] = many.get(beyond.stretch, 0) + 1
     found: dict[str, int] = {}
     for n in sorted(many):
@@ -209,7 +219,7 @@ def _tight(whole: Sequence[Paths], *, enough: bool) -> tuple[str, ...]:
 
     A section that starts where dancers are, or in their first places, stands as close as they do.
     """
-    near = dict(one for paths in whole for one in _leaving(paths, watched=False))
+    near = dict(one for paths in whole for one in _leaving(paths, None))
     paths = whole[0]
     found: list[str] = []
     first = before = None

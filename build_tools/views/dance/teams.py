@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from build_tools.paths.class_in_groups import class_in_groups
 
@@ -49,6 +50,8 @@ class Whole:
     """How many the dance has in a group."""
     sizes: Team
     """How many are in each, the larger first."""
+    columns: tuple[Team, ...] = ()
+    """Those of each column from the left, where the groups of a column belong together."""
 
 
 def whole_groups(pupils: int, sizes: Iterable[int]) -> Whole:
@@ -63,9 +66,9 @@ def whole_groups(pupils: int, sizes: Iterable[int]) -> Whole:
 
 def sharings(whole: Whole) -> Iterator[Sharing]:
     """All at once; nearly all, as few as may be sitting; then two teams, three and four."""
-    groups, pupils = whole.sizes, sum(whole.sizes)
+    groups, pupils, columns = whole.sizes, sum(whole.sizes), whole.columns
     yield Sharing((), 0, (pupils,), _asked(whole, {(len(groups), pupils)}))
-    for waiting in range(1, len(groups) + 1):
+    for waiting in range(1, 1 if columns else len(groups) + 1):
         sitting = _sums(groups, waiting)
         if sitting[-1] * MOST_WAITING > pupils:
             break
@@ -73,8 +76,8 @@ def sharings(whole: Whole) -> Iterator[Sharing]:
         yield Sharing(
             (), waiting, dancing, _asked(whole, {(len(groups) - waiting, one) for one in dancing})
         )
-    for many in range(2, min(MOST_TURNS, len(groups)) + 1):
-        teams = teams_of(groups, many)
+    for many in range(2, min(MOST_TURNS, len(columns or groups)) + 1):
+        teams = neighbours(columns, many) if columns else teams_of(groups, many)
         dancing = tuple(sorted({sum(team) for team in teams}, reverse=True))
         asked = _asked(whole, {(len(team), sum(team)) for team in teams})
         yield Sharing(teams, 0, dancing, asked)
@@ -99,6 +102,16 @@ def teams_of(groups: Sequence[int], many: int) -> tuple[Team, ...]:
     for size in sorted(groups, reverse=True):
         min(teams, key=sum).append(size)
     return tuple(tuple(team) for team in sorted(teams, key=sum, reverse=True))
+
+
+def neighbours(columns: Sequence[Team], many: int) -> tuple[Team, ...]:
+    """So many teams of columns that stand side by side, from the left, as even as they go."""
+    least, more = divmod(len(columns), many)
+    ends = [least * n + min(n, more) for n in range(many + 1)]
+    return tuple(
+        tuple(size for column in columns[start:end] for size in column)
+        for start, end in pairwise(ends)
+    )
 
 
 def _sums(groups: Sequence[int], many: int) -> list[int]:

@@ -7,6 +7,7 @@ watches one pair or group.
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 
 from build_tools.model.dance import Dance, Section
@@ -14,6 +15,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.watchers import watchers
 from build_tools.page_words.words import _
 
+_ENDS = re.compile(r"\b(?:ends|corners)\b")
 _STRUCK = frozenset({"beat", "soft beat", "claps"})
 """Sounds that one may count aloud to."""
 
@@ -26,6 +28,11 @@ class Waiting:
     """Whether they may count aloud, where the unit does not say what they do."""
     does: str | None = None
     where: str | None = None
+
+    @property
+    def at_ends(self) -> bool:
+        """Whether they sit at the ends of a wall, and not all along it."""
+        return bool(self.where and _ENDS.search(self.where))
 
 
 def waiting_in(unit: Unit) -> Waiting:

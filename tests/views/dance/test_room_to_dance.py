@@ -6,12 +6,14 @@ The halls are those that two teachers had, and those that the units' own words n
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from build_tools.model.unit import Unit
-from build_tools.paths.hall import BORDER, WATCHERS_DEEP, Hall, floor
+from build_tools.paths.hall import BORDER, Hall, floor
 from build_tools.paths.legs import Leg
 from build_tools.paths.model import Paths
 from build_tools.paths.reached import ASKED_OF, steps_reach
@@ -22,7 +24,7 @@ from build_tools.views.dance.recommended_metres import recommended_least
 from build_tools.views.dance.room_to_dance import Room, as_drawn, dances_as_drawn, unit_room
 from build_tools.views.dance.same_spots import Spots
 from build_tools.views.dance.teams import Sharing, Whole, sharings, teams_of, whole_groups
-from build_tools.views.dance.waiting import Waiting
+from build_tools.views.dance.waiting import Waiting, waiting_in
 from build_tools.views.lesson.class_groups import joined_in_lessons
 from build_tools.views.words.room_said import at_once_in_short, room_in_words
 from tests.support.sound_bank import every_unit, whole_bank
@@ -156,7 +158,7 @@ def test_part_of_a_class_keeps_clear_of_who_watches_in_one_row() -> None:
     room = unit_room(unit, 30, Hall(12.0, 9.0))
     paths = _drawn(unit, room)
     assert room.turns == 2
-    front = floor(paths.hall).front + WATCHERS_DEEP / 2
+    front = floor(paths.hall).front + 1.0
     ways = (leg for legs in paths.legs for leg in legs if _counted(paths, leg))
     assert min(leg.y1 for leg in ways) >= front - 0.05
 
@@ -268,8 +270,44 @@ def test_the_teams_of_two_classes() -> None:
             ("seeds-on-the-move", 30, Hall(14.0, 10.0)),
         )
     }
-    assert rooms["magnets"].sharing.teams == ((4, 4, 4, 4), (5, 4, 4))
+    assert rooms["magnets"].sharing.teams == ((5, 4, 4), (4, 4, 4, 4))
     # an empty place in a file keeps its floor, so part C has eight files in every class
     assert rooms["magnets"].tight == ("A", "B", "C", "D")
     assert rooms["seeds-on-the-move"].sharing.dancing == (16, 14)
     assert teams_of((5, 4, 4, 4, 4, 4, 4), 3) == ((4, 4, 4), (5, 4), (4, 4))
+
+
+@pytest.mark.parametrize(
+    ("pupils", "teams"),
+    [
+        (28, ((4, 4, 4), (4, 4, 4, 4))),
+        (30, ((3, 4, 3, 4), (4, 4, 4, 4))),
+        (32, ((4, 4, 4, 4), (4, 4, 4, 4))),
+    ],
+)
+def test_where_columns_stay_together_teams_are_the_left_and_the_right_half(
+    pupils: int, teams: tuple[tuple[int, ...], ...]
+) -> None:
+    """Magnets: "team 1 is the left half of the rows, team 2 the right half", and an adviser: who
+    sits is at the two ends of the north wall, where two columns leave four metres."""
+    (unit,) = (one for one in whole_bank().units if one.slug == "magnets")
+    room = unit_room(unit, pupils, Hall(15.0, 10.0))
+    assert room.sharing.teams == teams
+    assert room.spots == "same"
+    paths = _drawn(unit, room)
+    wide = max(abs(place[0]) for one in paths.stretches if one.start for place in one.start.wanted)
+    assert wide < 15 / 2 - 3.5
+
+
+def test_nobody_lands_within_a_metre_of_a_wall_where_pupils_sit() -> None:
+    """An adviser: a dancer landed 0.8 m from a wall that fifteen pupils sat against."""
+    (unit,) = (one for one in whole_bank().units if one.slug == "magnets")
+    along = replace(unit, space=replace(unit.space, who_sits_where="close against the north wall"))
+    assert waiting_in(unit).at_ends
+    assert not waiting_in(along).at_ends
+    room = unit_room(along, 30, Hall(15.0, 10.0))
+    assert room.turns > 1
+    wall = floor(room.hall if not room.turned else Hall(10.0, 15.0)).front
+    paths = _drawn(along, room)
+    ways = (leg for legs in paths.legs for leg in legs if _counted(paths, leg))
+    assert min(leg.y1 for leg in ways) >= wall + 0.95
