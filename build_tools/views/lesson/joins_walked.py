@@ -54,7 +54,8 @@ def ways_of_joins(
 def _called(dance: Dance, joined: Sequence[Pair], ways: Sequence[Explained]) -> Iterator[Explained]:
     """The ways by the join that they are of: what its step was called says nothing here."""
     if len(joined) > 1 or len(ways) > 1:
-        yield from ways
+        yield from (replace(way, text="") for way in ways)
         return
     before, after = (in_short(dance, letter) for letter in joined[0])
-    yield replace(ways[0], word=_("{before} to {after}", before=before, after=after))
+    word = _("{before} to {after}", before=before, after=after)
+    yield replace(ways[0], word=word, text="")

@@ -37,6 +37,7 @@ from build_tools.views.lesson.words_still_true import (
     first_sentence,
     way_as_it_holds,
     way_still_true,
+    ways_home,
     words_as_they_hold,
 )
 from build_tools.views.words.plain_words import action_label
@@ -197,7 +198,8 @@ def _met(
     # each on the line begins anew with what is done; what follows is judged by itself
     said = " ".join(map(first_sentence, (piece.text, piece.seated, piece.wheels)))
     if not way_still_true(made, action, said):
-        return MoveMet(word, None, action, before, motif=name)
+        chair, wheels = ways_home(made, action, piece.seated, piece.wheels)
+        return MoveMet(word, None, action, before, chair, wheels, name)
     means = words_as_they_hold(made, action, piece.text) or None
     seated, wheels = (way_as_it_holds(made, action, w) for w in (piece.seated, piece.wheels))
     return MoveMet(word, means, action, before, seated, wheels or seated, name)

@@ -254,10 +254,12 @@ def _own_way_back(action: Action, way: str) -> str:
 def _written(one: Explained) -> SeatedMove:
     """The author's own ways of a step or a part that is no single move.
 
-    Where only one of the two is said it holds for both, as of a move.
+    Where only one of the two is said it holds for both, as of a move. A word that the step
+    explains besides has a row of its own there: two rows of one name said two things.
     """
     chair, wheels = one.seated or one.wheels or "", one.wheels or one.seated or ""
-    return SeatedMove(one.word, _closed(chair), _closed(wheels))
+    word = _("{word}, seated", word=one.word) if one.text else one.word
+    return SeatedMove(word, _closed(chair), _closed(wheels))
 
 
 def _closed(way: str) -> str:

@@ -15,6 +15,8 @@ _WHERE = re.compile(
     r"(for|back|side|in|out|up|down)wards?|front|behind|towards|away|sideways|side)\b"
 )
 """Which way; all four that are left are on no side."""
+_HOME = re.compile(r"\bon the way (?:home|back)\b", re.IGNORECASE)
+"""Words by which a way says how it is of what comes back, as well as of what goes out."""
 _HOW_LONG = re.compile(r"\b(one|two|three|four|five|six|seven|eight|\d+|counts?|beats?|half)\b")
 _HOW_FAST = re.compile(
     r"\b(quick|quickly|quicker|slow|slowly|slower|sudden|suddenly|sharp|sharply|fast|faster|at once"
@@ -62,6 +64,21 @@ def way_still_true(made: Sequence[Action], now: Action, text: str) -> bool:
     A feel never undoes what keeps a way safe, such as a glance before a slow roll back.
     """
     return not made or any(_told_alike(one, now, text) for one in made)
+
+
+def ways_home(
+    made: Sequence[Action], now: Action, seated: str | None, wheels: str | None
+) -> tuple[str | None, str | None]:
+    """The author's ways where one of them says the way home too: out to the left, and home.
+
+    None where neither does, or where the other is wrong of `now`: a mirror goes to the other side.
+    """
+    ways = [way for way in (seated, wheels) if way]
+    home = [way for way in ways if _HOME.search(way)]
+    rest = (way for way in ways if way not in home)
+    if not home or not all(way_still_true(made, now, first_sentence(way)) for way in rest):
+        return None, None
+    return seated, wheels or seated
 
 
 def _told_alike(first: Action, now: Action, text: str) -> bool:

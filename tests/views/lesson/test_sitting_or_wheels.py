@@ -349,3 +349,34 @@ def test_an_authors_line_that_sends_to_other_steps_stands_alone() -> None:
     notes = "- **Each half**: Seated: as in steps 2 and 4. On wheels: as in steps 2 and 4."
     shows = ways_in(with_notes(unit, 3, notes), 3)[4]
     assert (shows.moves, shows.lines) == ((), ("As in steps 2 and 4.",))
+
+
+@pytest.mark.parametrize(
+    ("slug", "number", "step", "word"),
+    [("through-the-gap", 1, 3, "Shape"), ("through-the-gap", 3, 3, "Night")],
+)
+def test_a_word_and_its_seated_way_are_no_two_rows_of_one_name(
+    slug: str, number: int, step: int, word: str
+) -> None:
+    """A teacher read "Shape" twice in one step, with two things after it."""
+    unit = published(slug)
+    lesson = unit.lessons[number - 1]
+    told = [one.word for one in todays_moves(unit, lesson).steps[step - 1].made]
+    seated = [one.word for one in ways_in(unit, number)[step - 1].moves]
+    assert word in told
+    assert f"{word}, seated" in seated
+    assert not set(told) & set(seated)
+
+
+def test_a_way_that_says_the_way_home_holds_for_what_comes_back() -> None:
+    """An adviser read "Lean to the right" of a way home whose line says to roll back along it."""
+    unit = published("kite-and-string")
+    out, back = (ways_in(unit, 1)[n] for n in (1, 3))
+    (swoop,) = (one for one in out.moves if one.word == "swoop")
+    assert "on the way home, look, and roll back" in swoop.wheels
+    assert (back.moves, back.lines) == ((), ("As in step 2.",))
+    notes = "- **Swoop**: glide to the left. Seated: lean left. On wheels: one short push left."
+    silent = ways_in(with_notes(unit, 1, notes), 1)[3]
+    assert [one.wheels for one in silent.moves if one.word == "swoop in kite back"] == [
+        "Lean to the right and reach that way"
+    ]
