@@ -17,11 +17,12 @@ from build_tools.page_words.words import N_, _, ngettext, of_schema
 from build_tools.paths.anywhere import stands_anywhere
 from build_tools.paths.for_pages import roles_in
 from build_tools.paths.group_sizes import groups_of
-from build_tools.paths.hall import Hall, Point, metres
+from build_tools.paths.hall import LINED, Hall, Point, metres
 from build_tools.paths.leaving import leaving_the_hall
 from build_tools.paths.legs import CORNERS, Leg, Moment, point_of
 from build_tools.paths.model import Paths, StretchPaths
 from build_tools.paths.whole import USUAL_AGE, USUAL_HALL, paths_of
+from build_tools.sentences.staying_in_place import stays_on_one_spot
 from build_tools.views.dance.on_the_floor import class_drawn, hall_drawn, middle_age
 from build_tools.views.diagrams.diagram import Figure
 from build_tools.views.diagrams.floor_hall import Frame, framed, hall
@@ -75,7 +76,7 @@ def floor_plan(
     stretch = next(
         one for one in paths.stretches if one.section and one.section.letter == section.letter
     )
-    twice = _ends_elsewhere(paths, stretch)
+    twice = _ends_elsewhere(paths, stretch) and not _ways_open(paths, stretch)
     frame = framed(in_hall, WIDTH, _BESIDE, _ABOVE)
     under = frame.bottom + (_LINE if "back" in dance.sides else _EDGE)
     legend = tuple(_legend(stretch, twice, under))
@@ -105,6 +106,15 @@ def _window(frame: Frame, *inside: str) -> str:
     wide, high = frame.right - x + _EDGE, frame.bottom - y + _EDGE
     view = f"{num(x)} {num(y)} {num(wide)} {num(high)}"
     return el("svg", *inside, x=x, y=y, width=wide, height=high, viewBox=view, aria_hidden="true")
+
+
+def _ways_open(paths: Paths, stretch: StretchPaths) -> bool:
+    """Whether nobody knows who goes where, and nobody is drawn going anywhere."""
+    if stretch.counted or stretch.section is None:
+        return False
+    before, after = paths.everybody(stretch.begins), _at_its_end(paths, stretch)
+    gone = any(metres(a[:2], b[:2]) > _MOVED for a, b in zip(before, after, strict=True))
+    return not gone and not any(map(stays_on_one_spot, stretch.section.improvised_rules))
 
 
 def _ends_elsewhere(paths: Paths, stretch: StretchPaths) -> bool:
@@ -159,7 +169,10 @@ def _dancers(paths: Paths, stretch: StretchPaths, frame: Frame, twice: bool) -> 
     roles = roles_in(stretch)
     if twice:
         yield from _of_roles(roles, paths.everybody(stretch.begins), frame, pale=True)
-    yield from _of_roles(roles, _at_its_end(paths, stretch), frame, pale=False)
+    ends = _at_its_end(paths, stretch)
+    if _ways_open(paths, stretch):
+        ends = paths.everybody(stretch.begins)
+    yield from _of_roles(roles, ends, frame, pale=False)
 
 
 def _at_its_end(paths: Paths, stretch: StretchPaths) -> tuple[Moment, ...]:
@@ -219,11 +232,15 @@ def _words(paths: Paths, stretch: StretchPaths, twice: bool) -> Iterator[str]:
         yield named
     if stands_anywhere(stretch):
         yield anywhere_in_words(groups_of(section).size)
-    if not stretch.counted:
+    if _ways_open(paths, stretch):
+        yield _("The ways are open and are not drawn; the marks show where they start.")
+    elif not stretch.counted:
         yield _("One way it may look. Pupils find their own, and end where it takes them.")
     elif not twice:
         yield _("All end where they start, and are drawn once.")
     yield _(_SENTENCES[watchers(paths.dance)])
+    if LINED[watchers(paths.dance)]:
+        yield _("The dotted line is the edge of their place.")
     yield _(
         "Drawn for {pupils} pupils on a floor of {wide} by {deep} metres.",
         pupils=paths.dancers,

@@ -146,3 +146,16 @@ def test_a_plan_is_small_and_drawn_alike_twice() -> None:
             assert len(figure.svg.encode()) < LARGEST
             paths_of.cache_clear()
             assert floor_plan(unit.dance, one).svg == figure.svg
+
+
+def test_open_ways_that_are_not_drawn_are_said_to_be_open() -> None:
+    """An adviser of the windy day: all thirty stood where they began, though "at the end: spread
+    out"; and a dotted line had no key."""
+    seeds, home = unit_named("seeds-on-the-move"), unit_named("after-home-time")
+    figure = unit_floor_plan(seeds, seeds.dance.sections["D"])
+    words = "The ways are open and are not drawn; the marks show where they start."
+    assert words in figure.words
+    assert "The dotted line is the edge of their place." in figure.words
+    assert len(dots(figure.svg)) == 30
+    assert words not in unit_floor_plan(home, home.dance.sections["C"]).words
+    assert words not in unit_floor_plan(seeds, seeds.dance.sections["C"]).words
