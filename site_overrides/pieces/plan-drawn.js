@@ -61,8 +61,9 @@
     const { teams } = room.sharing;
     const [wide, deep] = room.turned ? [...room.hall].reverse() : room.hall;
     const many = bank.sums.floor.dancingIn(room, letter);
+    const largest = teams.findIndex((team) => team.reduce((sum, one) => sum + one, 0) === many); // it has a mark for everybody
     const who = many === room.pupils ? gettext("all {pupils}", room)
-      : teams.length ? bank.sums.floor.teamInWords(1, teams[0]).slice(0, -1)
+      : teams.length ? bank.sums.floor.teamInWords(largest + 1, teams[largest]).slice(0, -1)
         : gettext("{many} of {pupils}, the others sitting", { many, pupils: room.pupils });
     return gettext("Drawn for {who}, in a hall {wide} metres along the front and {deep} deep", { who, wide, deep });
   }
