@@ -16,6 +16,7 @@
 
   // the plans of a page as they are for `room`; its own where there is no room to draw for, for the class of a `fit` too
   bank.plansToday = (root, room, fit) => {
+    if (!bank.danceOnFloor) return; // the unit's own comes after what draws it
     if (!written.has(root)) written.set(root, { room: null, plans: [...root.querySelectorAll("svg.standing")].map(keep) });
     const kept = written.get(root);
     const now = room?.found ? room : Boolean(fit);
