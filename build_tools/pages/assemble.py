@@ -114,7 +114,7 @@ def _unit_pages(bank: Bank, unit: Unit, published: Collection[str]) -> list[Page
         sign_page(bank, unit),
         show_page(bank, unit),
         *(lesson_page(bank, unit, lesson) for lesson in unit.lessons),
-        *(wall_page(bank, unit, lesson) for lesson in unit.lessons),
+        wall_page(bank, unit),
         counts_page(bank, unit),
         dance_page(bank, unit),
         booklet_page(bank, unit),

@@ -105,6 +105,7 @@ PAGE_SCRIPTS = {
         *_PLAYING,
         *_HALL,
         _UNIT_FLOOR,
+        "wall/which-lesson.js",
         "wall/wall-count.js",
         "wall/wall-fit.js",
         "wall/wall.js",

@@ -22,7 +22,7 @@
   function made(root, lesson) {
     const page = window.location.pathname.split("/").pop();
     const back = gettext("Lesson {number}: {title}", { number: root.dataset.lesson, title: words(lesson, "h1") });
-    const ways = [carried(`lesson-${root.dataset.lesson}-wall.html`, WALL), carried(page, back)];
+    const ways = [carried(`wall.html#lesson-${root.dataset.lesson}`, WALL), carried(page, back)];
     root.append(
       make("header.top", make("p.way", carried(page, back))),
       set(make("h1", words(lesson, "h1")), { title: "" }),

@@ -240,13 +240,13 @@
     if (fragment && fragment !== place && !parts(fragment).size) return href;
     const carried = place ? [place] : [];
     if (fit) carried.push(`fit=${codeOf(fit)}`);
-    const last = lastFor(page);
+    const last = lastFor(place && page === "wall.html" ? `${place}.html` : page);
     if (last) carried.push(`last=${last}`);
     return carried.length ? `${page}#${carried.join("&")}` : page;
   }
 
   function lastFor(page) {
-    const lesson = /^(?:\.\/)?lesson-(\d+)(?:-[a-z-]+)?\.html$/.exec(page);
+    const lesson = /^(?:\.\/)?lesson-(\d+)\.html$/.exec(page);
     const where = here();
     return lesson && where ? settings.seen(where.unit, Number(lesson[1]) - 1) : null;
   }

@@ -74,7 +74,7 @@ def test_a_changed_unit_writes_its_own_pages_alone(bank: Path, out: Path, tmp_pa
     assert done.written
     assert all(name.startswith(f"{UNIT}/") for name in done.written)
     assert f"{UNIT}/lesson-2.html" in done.written
-    assert f"{UNIT}/lesson-1-wall.html" not in done.written
+    assert f"{UNIT}/counts.html" not in done.written
     assert files(out) == files(built_anew(bank, tmp_path / "anew", tmp_path))
 
 

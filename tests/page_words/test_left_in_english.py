@@ -14,8 +14,7 @@ DONE: tuple[str, ...] = (
     *("lesson-1.html", "lesson-3.html", "lesson-4.html", "lesson-5.html", "lesson-6.html"),
     *("moves.html", "parts.html", "counts.html", "dance.html"),
 )
-"""Names of pages that say nothing in English any more: each developer adds theirs, as `wall.html`
-for lesson-1-wall.html and the like."""
+"""Names of pages that say nothing in English any more: each developer adds theirs."""
 MOST_LEFT = {
     # a word that the author explains is one that the schema lists
     "lesson-2.html": 1,

@@ -449,7 +449,7 @@ def test_it_follows_the_fitted_lesson(browser: Browser, site: Path) -> None:
                 assert "Twelve pairs and one three" in where
             page.keyboard.press("PageDown")
         href = page.locator(".panel .ways a").first.get_attribute("href")
-        assert href == "lesson-3-wall.html#fit=45-8-27-2-half"
+        assert href == "wall.html#lesson-3&fit=45-8-27-2-half"
 
 
 def test_a_lesson_too_long_for_its_slot_is_taught_in_two_sittings(

@@ -293,8 +293,8 @@ def test_the_lesson_and_the_dance_from_above_say_the_same_of_a_hall(
     with lesson(browser, site, f"#{fitted}", path=f"units/rock-pool/{page}") as seen:
         assert seen.page.locator("[data-walls]").inner_text() == wanted
     drawn_for = set()
-    for kind in (".html#", ".html#card&", "-wall.html#"):
-        path = LESSON_3.replace(".html", kind)
+    for kind in ("lesson-3.html#", "lesson-3.html#card&", "wall.html#lesson-3&"):
+        path = LESSON_3.replace("lesson-3.html", kind)
         with lesson(browser, site, f"fit=45-0-30-0-{space}", path=path) as seen:
             seen.page.wait_for_selector(".for-whom", state="attached")
             drawn_for.add(tuple(seen.page.locator(".for-whom").all_text_contents()))
@@ -521,7 +521,7 @@ def test_the_fit_goes_to_the_next_lesson_the_card_the_wall_and_back(
         for page in (
             "lesson-4.html#fit",
             "lesson-4.html#card&fit",
-            "lesson-4-wall.html#fit",
+            "wall.html#lesson-4&fit",
             "lesson-4.html#fit",
             "lesson-3.html#fit",
         ):

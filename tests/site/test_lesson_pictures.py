@@ -19,6 +19,7 @@ from tests.support.paper import printed
 from tests.support.shared_pictures import bank_that_shares
 
 AT = f"units/{BASE_UNIT}/lesson-2"
+WALL = f"units/{BASE_UNIT}/wall.html#lesson-2"
 PRINTED = f"units/{BASE_UNIT}/to-print.html#lesson-2"
 SEEN = """() => [...document.querySelectorAll(".wall-root > section")]
   .filter((one) => one.checkVisibility()).map((one) => one.querySelector("img")?.alt ?? "a step")"""
@@ -44,7 +45,7 @@ def shown(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 def test_the_wall_shows_each_alone_before_the_first_step(browser: Browser, shown: Path) -> None:
     with reader(browser, shown, script=True) as at:
-        at.page.goto(address_of(shown, f"{AT}-wall.html"))
+        at.page.goto(address_of(shown, WALL))
         seen = []
         for _ in range(3):
             seen += at.page.evaluate(SEEN)
@@ -58,7 +59,7 @@ def test_the_wall_shows_each_alone_before_the_first_step(browser: Browser, shown
 
 def test_without_scripts_every_picture_is_there(browser: Browser, shown: Path) -> None:
     with reader(browser, shown) as at:
-        for page in (f"{AT}-wall.html", f"{AT}.html", PRINTED):
+        for page in (WALL, f"{AT}.html", PRINTED):
             at.page.goto(address_of(shown, page))
             alts = at.page.evaluate(ALTS)
             assert {HARBOUR, WHIRL} <= set(alts), page

@@ -20,13 +20,13 @@ from build_tools.views.dance.room_to_dance import unit_room
 from build_tools.views.words.room_said import team_in_words
 from tests.support import axe
 from tests.support.browser import address_of
-from tests.support.built_sites import html_pages
+from tests.support.built_sites import lesson_pages
 from tests.support.hall import KEY, REFUSED, TEN_PAST_ONE, opened, small_targets
 from tests.support.sound_bank import real_bank
 
-WALL = "units/rock-pool/lesson-3-wall.html"
-FULLEST = "units/gathering-peascods/lesson-3-wall.html"
-JOINING = "units/rock-pool/lesson-4-wall.html"
+WALL = "units/rock-pool/wall.html#lesson-3"
+FULLEST = "units/gathering-peascods/wall.html#lesson-3"
+JOINING = "units/rock-pool/wall.html#lesson-4"
 TASK, LEAST = 0.046, 0.044
 SIZES = """
 () => {
@@ -88,6 +88,15 @@ def walk(page: Page, most: int = 80) -> list[str]:
     return found
 
 
+def every_wall(site: Path) -> list[str]:
+    """The wall of each lesson, two of one unit never next to each other: they are one page."""
+    every = [path.split("/") for path in lesson_pages(site)]
+    return [
+        f"units/{unit}/wall.html#{name.removesuffix('.html')}"
+        for name, unit in sorted((name, unit) for _, unit, name in every)
+    ]
+
+
 @pytest.mark.parametrize(
     "size",
     [
@@ -99,7 +108,7 @@ def test_the_back_of_the_hall_can_read_every_screen_of_every_lesson(
     browser: Browser, site: Path, size: tuple[int, int], thorough: bool
 ) -> None:
     """At 1280 x 720 and 1920 x 1080 to the letter; on a squarer screen drawings are narrower."""
-    walls = [path for path in html_pages(site) if path.endswith("-wall.html")]
+    walls = every_wall(site)
     walls = walls if thorough else [FULLEST]
     faults, high, seen = [], size[1], 0
     least = LEAST if size[0] / size[1] > 1.5 else 0.04
@@ -155,13 +164,13 @@ def test_a_screen_that_tells_of_teams_still_fits(
     browser: Browser, site: Path, thorough: bool
 ) -> None:
     """Half a hall for a class of thirty: teams in words where the lesson begins."""
-    walls = [path for path in html_pages(site) if path.endswith("-wall.html")]
+    walls = every_wall(site)
     # in a classroom nobody waits for another team
     halls = [path for path in walls if "after-home-time" not in path]
     walls = halls if thorough else [FULLEST]
     with opened(browser, site, WALL, size=(1024, 768)) as at:
         for path in walls:
-            at.page.goto(address_of(site, path) + "#fit=45-8-30-2-half")
+            at.page.goto(address_of(site, path) + "&fit=45-8-30-2-half")
             at.page.wait_for_function("document.querySelector('[data-teams]').textContent")
             while not place(at.page):
                 at.page.keyboard.press("PageDown")
@@ -170,7 +179,7 @@ def test_a_screen_that_tells_of_teams_still_fits(
 
 
 def test_long_tasks_are_split_and_nothing_is_lost(browser: Browser, site: Path) -> None:
-    with opened(browser, site, "units/seeds-on-the-move/lesson-1-wall.html") as at:
+    with opened(browser, site, "units/seeds-on-the-move/wall.html#lesson-1") as at:
         at.page.keyboard.press("PageDown")  # past the picture
         told = " ".join(dict.fromkeys(walk(at.page)))
         assert "Dance it three times; show a neighbour." in told
@@ -328,7 +337,7 @@ def test_the_first_lesson_begins_with_the_picture_as_large_as_the_screen(
 def test_it_follows_the_fitted_lesson_and_the_links_carry_the_settings(
     browser: Browser, site: Path
 ) -> None:
-    with opened(browser, site, f"{WALL}#fit=45-8-27-2-half", size=(1280, 720)) as at:
+    with opened(browser, site, f"{WALL}&fit=45-8-27-2-half", size=(1280, 720)) as at:
         page = at.page
         shares: list[int] = page.evaluate(
             "danceUnitBank.sums.shareMinutes(danceUnitBank.stepFacts(document), 37)"
@@ -373,7 +382,7 @@ def test_a_reload_stays_where_it_was_that_day(browser: Browser, site: Path) -> N
             "could not be read",
             marks=pytest.mark.thorough,
         ),
-        ("", "#fit=a-b&last=%", "could not be read"),
+        ("", "&fit=a-b&last=%", "could not be read"),
     ],
     ids=["storage refused", "corrupt settings", "nonsense in the address"],
 )
@@ -403,15 +412,22 @@ def test_without_script_every_task_and_strip_is_there(browser: Browser, site: Pa
     with opened(browser, site, WALL, size=(1280, 720), script=False) as at:
         page = at.page
         for found in ("[data-line]", ".wall-step svg", ".wall-step"):
-            assert page.locator(found).count() > 0
-            assert all(one.is_visible() for one in page.locator(found).all())
+            shown = page.locator(f"#lesson-3 {found}")
+            assert shown.count() > 0
+            assert all(one.is_visible() for one in shown.all())
+            assert not page.locator(f"#lesson-2 {found}").first.is_visible()
         assert page.locator("button").count() == 0
-        assert page.get_by_text("32 counts").first.is_visible()
+        assert page.locator("#lesson-3").get_by_text("32 counts").first.is_visible()
     # the next lesson joins sections, and shows their order
     with opened(browser, site, JOINING, size=(1280, 720), script=False) as at:
-        order = at.page.locator(".order li").all()
+        order = at.page.locator("#lesson-4 .order li").all()
         assert order
         assert all(one.is_visible() for one in order)
+    # an address that names no lesson has every one
+    with opened(browser, site, WALL.partition("#")[0], size=(1280, 720), script=False) as at:
+        steps = at.page.locator(".wall-step").all()
+        assert len(steps) > 30
+        assert all(one.is_visible() for one in steps)
 
 
 def test_what_is_pressed_is_large(browser: Browser, site: Path) -> None:

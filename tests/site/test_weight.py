@@ -23,7 +23,7 @@ from tests.support.plain_theme import build_plain, words_of
 WITH_PLANS, FROM_ABOVE = 120_000, 120_000
 MOST_TIMES = 1.4
 MOST_IN_FRONT = 60_000
-A_UNIT, THE_HEAVIEST = 490_000, 710_000
+A_UNIT, THE_HEAVIEST = 470_000, 670_000
 """Bytes of the pages of a unit, in the mean of all units and of the heaviest of them."""
 
 

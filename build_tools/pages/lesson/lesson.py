@@ -196,7 +196,7 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         music=music(unit),
         pictures=lesson_pictures(lesson),
         card=Link(_("Teach it, step by step"), f"{lesson_href(lesson.number)}#card"),
-        wall=Link(_("On the wall"), f"lesson-{lesson.number}-wall.html"),
+        wall=Link(_("On the wall"), f"wall.html#lesson-{lesson.number}"),
         above=Link(_("The dance from above"), "dance.html"),
         counts=Link(
             _("Counts for the hall") if unit.dance.tempo else _("Cues for the hall"), "counts.html"

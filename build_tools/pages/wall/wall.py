@@ -1,70 +1,28 @@
-"""The lesson on the wall, for pupils: one whole instruction, the moves as bodies, the count."""
+"""The lessons of a unit on the wall, for pupils; the address says which of them is up."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import dataclass
-from fractions import Fraction
 
 from markupsafe import Markup
 
 from build_tools.model.bank import Bank
-from build_tools.model.dance import Dance
-from build_tools.model.lesson import Lesson, Step
+from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.page_words.words import _
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
-from build_tools.pages.pieces.for_scripts import ForScripts, StepData, for_scripts, step_data
-from build_tools.pages.pieces.heard_data import heard_data
-from build_tools.pages.pieces.lesson_entries import lesson_href
+from build_tools.pages.pieces.for_scripts import ForScripts, for_scripts
+from build_tools.pages.pieces.lesson_entries import lesson_href, lesson_named
 from build_tools.pages.pieces.lesson_pictures import lesson_pictures
 from build_tools.pages.pieces.music import Music, music
-from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.pages.pieces.standing import standing_plans
-from build_tools.pages.wall.wall_phrase import WallRow, wall_phrase
-from build_tools.views.dance.left_open import drawn_actions
-from build_tools.views.dance.order_danced import order_danced
-from build_tools.views.dance.step_sounding import step_sounding
-from build_tools.views.dance.without_counts import is_counted, lengths_in_words
-from build_tools.views.diagrams.bodies_over_counts import bodies_over_counts
+from build_tools.pages.wall.wall_step import WallStep, wall_step
 from build_tools.views.diagrams.body_sprite import BodyDrawn, sprite
-from build_tools.views.lesson.grouping_in_words import grouping_in_words
-from build_tools.views.lesson.step_facts import StepFacts, step_facts
-from build_tools.views.words.plain_words import counts_in_words, minutes_in_words, name_in_words
-from build_tools.views.words.punctuation import capital, kept_together
+from build_tools.views.lesson.step_facts import step_facts
 from build_tools.views.words.the_room import the_room
-from build_tools.views.words.wall_lines import wall_lines
 
 _PICTURES = (".svg", ".png", ".jpg", ".webp")
-_MOST_STRIPS = 2
-"""Motifs drawn for a step that dances a section; a step that makes or changes draws them all."""
-
-
-@dataclass(frozen=True, slots=True)
-class WallCount:
-    """What the player counts in a step."""
-
-    counts: str
-    """How many counts, as a number for scripts."""
-    words: str
-    """How many counts, in words."""
-    tempo: str
-    """Beats a minute."""
-    phrase: str
-    """Counts in a phrase."""
-    heard: str
-    """Every stroke and word of it for scripts; empty where nothing sounds that is known."""
-
-
-@dataclass(frozen=True, slots=True)
-class WallStrip:
-    """One row of moves, drawn large."""
-
-    picture: Picture
-    """The drawing, and the same in words."""
-    moves: str
-    """From which count to which each move lasts, for scripts; empty where no count fits them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,203 +38,89 @@ class WallPicture:
 
 
 @dataclass(frozen=True, slots=True)
-class WallSection:
-    """One section in the order of the dance."""
+class WallLesson:
+    """One lesson on the wall."""
 
-    letter: str
-    """By which the form names it, such as B."""
-    idea: str
-    """What it is about, in a few words."""
-
-
-@dataclass(frozen=True, slots=True)
-class WallStep:
-    """One step of the lesson on the wall."""
-
-    data: StepData
-    """What the wall tells its scripts of it."""
-    does: str
-    """What pupils do, in a few words."""
-    minutes: str
-    """How long it lasts, in words."""
-    groups: str
-    """How pupils are grouped, in words."""
-    lines: tuple[str, ...]
-    """The task in whole sentences, as many together as can be read at one look."""
-    strips: tuple[WallStrip, ...]
-    """What is danced, move by move, drawn large."""
-    order: tuple[WallSection, ...]
-    """The sections in their order, where the step dances more than one."""
-    phrase: tuple[WallRow, ...]
-    """All that is danced, row by row in words, where one drawing does not show it all."""
-    plans: tuple[Picture, ...]
-    """The floor, where pupils stand so for the first time in the lesson."""
-    count: WallCount | None
-    """The count; None where nothing is counted."""
-
-
-@dataclass(frozen=True, slots=True)
-class WallView:
-    """The lesson on the wall."""
-
-    frame: Frame
-    """What stands around the content."""
-    language: str
-    """The language the unit is written in, as a language tag."""
     for_scripts: ForScripts
     """What the wall tells its scripts."""
+    place: str
+    """Where it stands on the page, as its address says it."""
+    named: str
+    """The lesson by its number and its title."""
     lesson: Link
     """The way to the page that is read in the morning."""
     card: Link
     """The way to the card for the hand."""
     title: str
     """What the lesson is called, without its number."""
-    music: Music | None
-    """The recording that travels with the unit."""
     opening: tuple[WallPicture, ...]
     """What is shown before the first step: what the dance starts from where this lesson is the
     first of the unit, and the lesson's own pictures."""
     picture: WallPicture | None
     """What is seen beside a step that has no drawing: the lesson's first picture, else what the
     dance starts from; None where that is no picture."""
-    room: str
-    """Which side is the front, and what the dance calls the others."""
     steps: tuple[WallStep, ...]
     """In the order of the lesson, one on the wall at a time."""
+
+
+@dataclass(frozen=True, slots=True)
+class WallView:
+    """Every lesson of a unit on the wall; the address says which of them is shown."""
+
+    frame: Frame
+    """What stands around the content."""
+    language: str
+    """The language the unit is written in, as a language tag."""
+    unit: str
+    """What the unit is called."""
+    music: Music | None
+    """The recording that travels with the unit."""
+    room: str
+    """Which side is the front, and what the dance calls the others."""
+    lessons: tuple[WallLesson, ...]
+    """In the order of the unit."""
     bodies: Markup
     """The bodies that drawings point to, drawn once."""
 
 
-def wall_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
-    """The page units/<slug>/lesson-<n>-wall.html."""
-    href = lesson_href(lesson.number)
-    path = f"units/{unit.slug}/{href.replace('.html', '-wall.html')}"
-    title = _(
-        "Wall for lesson {number}: {lesson}, {unit}",
-        number=lesson.number,
-        lesson=lesson.title,
-        unit=unit.title,
-    )
-    own = tuple(WallPicture(o.src, o.shows, o.title) for o in lesson_pictures(lesson))
-    first = _pictures(unit)[:1]
+def wall_page(bank: Bank, unit: Unit) -> Page:
+    """The page units/<slug>/wall.html."""
+    path = f"units/{unit.slug}/wall.html"
+    title = _("On the wall: {title}", title=unit.title)
     bodies: list[BodyDrawn] = []
-    steps = tuple(
-        _step(unit.dance, *each, bodies)
-        for each in zip(
-            step_facts(unit, lesson), lesson.steps, standing_plans(unit, lesson), strict=True
-        )
-    )
+    lessons = tuple(_lesson(unit, lesson, bodies) for lesson in unit.lessons)
     view = WallView(
-        frame=frame(bank, path, title, lesson.pupils_make, "wall.js"),
+        frame=frame(bank, path, title, unit.summary, "wall.js"),
         language=unit.language,
-        for_scripts=for_scripts(unit, lesson),
-        lesson=Link(_("Lesson {number}", number=lesson.number), href),
-        card=Link(_("Card"), f"{href}#card"),
-        title=lesson.title,
+        unit=unit.title,
         music=music(unit),
-        opening=(*(first if lesson.number == 1 else ()), *own),
-        picture=next(iter((*own, *first)), None),
         room=the_room(unit.dance),
-        steps=steps,
+        lessons=lessons,
         bodies=Markup(sprite(bodies)),
     )
     return Page(path, "wall/wall.html", view.frame.title, view)
 
 
-def _step(
-    dance: Dance,
-    facts: StepFacts,
-    step: Step,
-    plans: tuple[Picture, ...],
-    bodies: list[BodyDrawn],
-) -> WallStep:
-    """The step; `bodies` takes those that its drawings point to."""
-    danced = danced_in(dance, step)
-    return WallStep(
-        data=step_data(facts),
-        does=step.does,
-        minutes=kept_together(minutes_in_words(step.minutes)),
-        groups=capital(grouping_in_words(step.grouping)),
-        lines=wall_lines(step.task),
-        strips=_strips(dance, danced, step, bodies),
-        order=()
-        if danced
-        else tuple(WallSection(one.letter, one.idea) for one in order_danced(dance, step)),
-        phrase=wall_phrase(dance, step),
-        plans=plans,
-        count=_count(dance, step),
+def _lesson(unit: Unit, lesson: Lesson, bodies: list[BodyDrawn]) -> WallLesson:
+    """The lesson; `bodies` takes those that its drawings point to."""
+    href = lesson_href(lesson.number)
+    own = tuple(WallPicture(o.src, o.shows, o.title) for o in lesson_pictures(lesson))
+    first = _pictures(unit)[:1]
+    plans = standing_plans(unit, lesson)
+    return WallLesson(
+        for_scripts=for_scripts(unit, lesson),
+        place=f"lesson-{lesson.number}",
+        named=lesson_named(lesson),
+        lesson=Link(_("Lesson {number}", number=lesson.number), href),
+        card=Link(_("Card"), f"{href}#card"),
+        title=lesson.title,
+        opening=(*(first if lesson.number == 1 else ()), *own),
+        picture=next(iter((*own, *first)), None),
+        steps=tuple(
+            wall_step(unit.dance, *each, bodies)
+            for each in zip(step_facts(unit, lesson), lesson.steps, plans, strict=True)
+        ),
     )
-
-
-def danced_in(dance: Dance, step: Step) -> tuple[str, ...]:
-    """The motifs and developments that pupils need to see in a step.
-
-    All that the step makes or changes, but for what is danced nowhere and is only on the way to
-    another, in which one of its actions is another; else those of the one section, or the motifs,
-    that it dances, two at most. Several sections at once draw none: `order_danced` tells their
-    order.
-    """
-    made = [name for name in (*step.makes, *step.develops) if _is_moves(dance, name)]
-    if made:
-        danced = {what for s in dance.sections.values() for one in s.danced for what in one.what}
-        changed = [dance.developments[name] for name in step.develops if name in dance.developments]
-        on_the_way = {one.of for one in changed if one.device == "replacing an action"} - danced
-        on_the_way &= set(step.develops)
-        return tuple(name for name in dict.fromkeys(made) if name not in on_the_way)
-    names = tuple(dict.fromkeys((*step.joins, *step.makes, *step.dances, *step.shows)))
-    if len([name for name in names if name in dance.sections]) > 1 or "whole" in names:
-        return ()
-    return tuple(dict.fromkeys(_moves(dance, names)))[:_MOST_STRIPS]
-
-
-def _moves(dance: Dance, names: tuple[str, ...]) -> Iterator[str]:
-    for name in names:
-        if _is_moves(dance, name):
-            yield name
-        elif name in dance.sections:
-            for passage in dance.sections[name].danced:
-                yield from (what for what in passage.what if _is_moves(dance, what))
-
-
-def _is_moves(dance: Dance, name: str) -> bool:
-    return name in dance.motifs or name in dance.developments
-
-
-def _strips(
-    dance: Dance, danced: tuple[str, ...], step: Step, bodies: list[BodyDrawn]
-) -> tuple[WallStrip, ...]:
-    """The moves of all that is danced, one after another; marked where the count goes through them.
-
-    What the voice says and what is lit must be one: where the step counts anything else, or the
-    same in another order, nothing is marked.
-    """
-    lengths = [sum((a.counts for a in drawn_actions(dance, n)), Fraction(0)) for n in danced]
-    whole = sum(lengths, Fraction(0))
-    fits = is_counted(dance) and step.counts == whole and _counted(dance, step) == danced
-    found, before = [], Fraction(0)
-    for name, length in zip(danced, lengths, strict=True):
-        actions = drawn_actions(dance, name)
-        lasts = None if is_counted(dance) else lengths_in_words(actions)
-        for row in bodies_over_counts(capital(name_in_words(name)), actions, lasts):
-            spans = (f"{float(a + before):g}-{float(b + before):g}" for a, b in row.moves)
-            told = " ".join(spans) if fits else ""
-            found.append(WallStrip(picture(row.figure), told))
-            bodies += row.bodies
-        before += length
-    return tuple(found)
-
-
-def _counted(dance: Dance, step: Step) -> tuple[str, ...]:
-    """What everybody dances at once through the counts of a step, in order; empty where nobody can
-    say, since there are several parts, or people dance different things.
-    """
-    names = (*step.joins, *step.makes, *step.develops, *step.dances, *step.shows)
-    sections = [dance.sections[name] for name in dict.fromkeys(names) if name in dance.sections]
-    if not sections and "whole" not in names:
-        return tuple(dict.fromkeys(name for name in names if _is_moves(dance, name)))
-    if len(sections) != 1 or any(one.fit != "unison" for one in sections[0].danced):
-        return ()
-    return tuple(what for one in sections[0].danced for what in one.what * one.times)
 
 
 def _pictures(unit: Unit) -> tuple[WallPicture, ...]:
@@ -285,16 +129,4 @@ def _pictures(unit: Unit) -> tuple[WallPicture, ...]:
         WallPicture(item.file, item.text_version or item.title, item.title)
         for item in unit.stimulus.items
         if item.file is not None and item.file.endswith(_PICTURES)
-    )
-
-
-def _count(dance: Dance, step: Step) -> WallCount | None:
-    if step.counts is None or dance.tempo is None:
-        return None
-    return WallCount(
-        counts=f"{float(step.counts):g}",
-        words=counts_in_words(step.counts),
-        tempo=str(dance.tempo),
-        phrase=str(dance.phrase),
-        heard=heard_data(step_sounding(dance, step)),
     )

@@ -37,7 +37,7 @@ def test_the_classes_draw_as_the_attributes_did(browser: Browser) -> None:
     """Pictures of three pages, pixel by pixel, before and after."""
     unit, bank = real_unit(), real_bank()
     for page in (
-        wall_page(bank, unit, unit.lessons[1]),
+        wall_page(bank, unit),
         handouts_page(bank, unit),
         moves_page(bank, unit),
     ):

@@ -8,25 +8,30 @@ from itertools import pairwise
 
 import pytest
 
-from build_tools.pages.wall.wall import WallView, danced_in, wall_page
+from build_tools.model.unit import Unit
+from build_tools.pages.wall.wall import WallLesson, WallView, wall_page
+from build_tools.pages.wall.wall_step import danced_in
 from tests.support.sound_bank import real_bank
 
 LESSONS = [(unit, lesson) for unit in real_bank().units for lesson in unit.lessons]
 NAMES = [f"{unit.slug} {lesson.number}" for unit, lesson in LESSONS]
 
 
-def wall(unit_slug: str, number: int) -> WallView:
-    ((unit, lesson),) = [(u, x) for u, x in LESSONS if (u.slug, x.number) == (unit_slug, number)]
-    view = wall_page(real_bank(), unit, lesson).context
+def on_the_wall(unit: Unit, index: int) -> WallLesson:
+    view = wall_page(real_bank(), unit).context
     assert isinstance(view, WallView)
-    return view
+    return view.lessons[index]
+
+
+def wall(unit_slug: str, number: int) -> WallLesson:
+    ((unit, lesson),) = [(u, x) for u, x in LESSONS if (u.slug, x.number) == (unit_slug, number)]
+    return on_the_wall(unit, unit.lessons.index(lesson))
 
 
 @pytest.mark.parametrize("at", range(len(LESSONS)), ids=NAMES)
 def test_each_step_has_its_task_and_nothing_more(at: int) -> None:
     unit, lesson = LESSONS[at]
-    view = wall_page(real_bank(), unit, lesson).context
-    assert isinstance(view, WallView)
+    view = on_the_wall(unit, unit.lessons.index(lesson))
     assert len(view.steps) == len(lesson.steps)
     for shown, step in zip(view.steps, lesson.steps, strict=True):
         assert " ".join(shown.lines) == " ".join(step.task.split())
@@ -56,8 +61,7 @@ def test_the_count_is_the_steps_own_at_the_dances_tempo() -> None:
 def test_a_dance_without_a_tempo_has_no_count() -> None:
     unit, lesson = LESSONS[0]
     silent = replace(unit, dance=replace(unit.dance, tempo=None))
-    view = wall_page(real_bank(), silent, lesson).context
-    assert isinstance(view, WallView)
+    view = on_the_wall(silent, unit.lessons.index(lesson))
     assert [step.count for step in view.steps] == [None] * len(lesson.steps)
 
 
@@ -88,8 +92,7 @@ def test_moves_are_marked_only_where_what_is_counted_is_what_is_drawn() -> None:
     assert float(crab.count.counts) == float(last)
     lit = 0
     for unit, lesson in LESSONS:
-        view = wall_page(real_bank(), unit, lesson).context
-        assert isinstance(view, WallView)
+        view = on_the_wall(unit, unit.lessons.index(lesson))
         for step in view.steps:
             if any(strip.moves for strip in step.strips):
                 # the strips' moves follow one another and end with the count
@@ -112,8 +115,7 @@ def test_what_the_voice_says_is_what_is_lit() -> None:
     step = next(one for one in lesson.steps if one.makes and one.counts)
     both = replace(step, dances=("A",), counts=Fraction(16))
     changed = replace(lesson, steps=(both,))
-    view = wall_page(real_bank(), replace(unit, lessons=(changed,)), changed).context
-    assert isinstance(view, WallView)
+    view = on_the_wall(replace(unit, lessons=(changed,)), 0)
     assert all(strip.moves == "" for shown in view.steps for strip in shown.strips)
 
 

@@ -64,7 +64,7 @@ def test_every_page_that_names_a_section_says_its_name(page: str) -> None:
         "counts": lambda: counts_page(bank, unit),
         "sheet": lambda: sheet_page(bank, unit),
         "lesson": lambda: lesson_page(bank, unit, lesson),
-        "wall": lambda: wall_page(bank, unit, lesson),
+        "wall": lambda: wall_page(bank, unit),
     }[page]()
     assert "undertow" in repr(made.context).lower()
 
