@@ -105,8 +105,7 @@ def high(one: Made, size: str, told: Sequence[int]) -> int:
 def test_every_lesson_of_the_bank_says_what_most_of_its_new_moves_mean() -> None:
     lessons = [(unit, lesson) for unit in real_bank().units for lesson in unit.lessons]
     levels = [level for unit, lesson in lessons for level in on_paper(unit, lesson).told]
-    # what is said of beats and of room beside a chair comes before, and took a line or two
-    assert sum(level > 0 for level in levels) >= 0.92 * len(levels)
+    assert sum(level > 0 for level in levels) >= 0.98 * len(levels)
 
 
 def test_cutting_the_words_named_makes_a_lesson_fit() -> None:
