@@ -56,6 +56,8 @@ Object.defineProperty(navigator, "clipboard", {
 });
 """
 # The minutes of each step as the page says them, and the short lines.
+RESULT = ".fit-minutes .time"
+"""What is told of a fitted lesson comes with the floor, a moment after the page."""
 ON_PAGE = """
 () => ({
   steps: [...document.querySelectorAll(".step")].map((step) => [
@@ -517,6 +519,7 @@ def test_the_fit_goes_to_the_next_lesson_the_card_the_wall_and_back(
             seen.page.locator(f"#at-fit-{name}").fill(text)
         seen.page.locator("#at-fit-watching").fill("2")
         seen.page.locator("#at-fit-space").select_option("half")
+        seen.page.wait_for_selector(RESULT, state="attached")
         here = seen.page.evaluate(ON_PAGE)
         for page in (
             "lesson-4.html#fit",
@@ -533,6 +536,7 @@ def test_the_fit_goes_to_the_next_lesson_the_card_the_wall_and_back(
             assert f"fit={CODE}" in seen.page.url
             code = seen.page.evaluate("danceUnitBank.settings.code(danceUnitBank.settings.fit())")
             assert code == CODE, page
+        seen.page.wait_for_selector(RESULT, state="attached")
         assert seen.page.evaluate(ON_PAGE) == here
         assert "two sittings of 26 minutes" in said(seen)
         assert [line for line in seen.said if line.startswith(("error", "uncaught"))] == []
