@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from build_tools.model.dance import Dance
 from build_tools.model.lesson import Lesson, Step
 from build_tools.views.dance.parts_named import letters_in
 from build_tools.views.lesson.notes_read import Explained, Paragraph, notes_read
+from build_tools.views.lesson.step_named import step_headed, step_named
 from build_tools.views.words.plain_words import name_in_words
 from build_tools.views.words.punctuation import capital
 
@@ -44,18 +45,25 @@ def notes_in_steps(dance: Dance, lesson: Lesson, moves: frozenset[str]) -> Notes
         if isinstance(piece, Explained):
             if piece.word.casefold() in moves:
                 continue
-            place = _named_in(dance, steps, piece.word)
-            if place is None and not piece.text:
-                place = _heads(steps, piece.word)
+            ways_told = bool(piece.seated or piece.wheels)
+            place = step_named(steps, piece.word) if ways_told else None
+            if place is not None:
+                piece = replace(piece, word=_called(dance, steps[place]))
+            else:
+                place = _named_in(dance, steps, piece.word)
+            if place is None and ways_told:
+                place = step_headed(steps, piece.word)
             if place is None:
                 rest.append(piece.written)
                 continue
             if piece.text:
                 words[place].append(piece)
-            if piece.seated or piece.wheels:
+            if ways_told:
                 ways[place].append(piece)
             continue
-        place = _about(dance, steps, piece)
+        place = _step_of_ways(steps, piece)
+        if place is None:
+            place = _about(dance, steps, piece)
         if place is None and last is not None and (follows or _OF_A_GROUP.match(piece.opening)):
             place = last
         last, follows = place, piece.text.endswith(":")
@@ -123,11 +131,13 @@ def _named_in(dance: Dance, steps: Sequence[Step], word: str) -> int | None:
     return None
 
 
-def _heads(steps: Sequence[Step], word: str) -> int | None:
-    """The step of any kind whose heading begins with the word: one that shows has ways too."""
-    begins = word.casefold()
-    named = (n for n, step in enumerate(steps) if step.does.casefold().startswith(begins))
-    return next(named, None)
+def _step_of_ways(steps: Sequence[Step], piece: Paragraph) -> int | None:
+    """The step that a paragraph with ways in it begins with: "In the cool-down, lean a little"."""
+    if not (piece.seated or piece.wheels):
+        return None
+    begins = piece.before_ways
+    named = step_named(steps, begins)
+    return step_headed(steps, begins) if named is None else named
 
 
 def _called(dance: Dance, step: Step) -> str:

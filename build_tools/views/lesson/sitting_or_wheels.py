@@ -9,7 +9,6 @@ from __future__ import annotations
 import re
 from collections.abc import Container, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from functools import lru_cache
 
 from build_tools.body.poses import moved
 from build_tools.model.dance import Action, Dance
@@ -27,24 +26,13 @@ from build_tools.views.lesson.coming_near import have_to_agree
 from build_tools.views.lesson.moves_met import MoveMet, StepMoves
 from build_tools.views.lesson.moves_tried import named_in_trying
 from build_tools.views.lesson.notes_read import Explained
+from build_tools.views.lesson.seated_in_general import in_general
 from build_tools.views.words.plain_words import name_in_words
 from build_tools.views.words.punctuation import capital
 from build_tools.views.words.sections_called import in_short
-from build_tools.views.written.jumps import jump_in
 
-IN_GENERAL = N_(
-    "On a chair, the arms, back and head dance; lift the feet by turns for steps, and the "
-    "shoulders for a jump. On wheels, one gentle push does for two steps, and both hands on the "
-    "wheels make a turn."
-)
-IN_GENERAL_WITHOUT_JUMPS = N_(
-    "On a chair, the arms, back and head dance; lift the feet by turns for steps. On wheels, one "
-    "gentle push does for two steps, and both hands on the wheels make a turn."
-)
-"""The same in a unit in which nobody jumps."""
 AGREE_WITH_OTHERS = N_("With others: agree where you meet, and which of you moves there.")
 """Said only where dancers come near one another and the unit does not settle how."""
-_SAID_ONCE = frozenset({IN_GENERAL, IN_GENERAL_WITHOUT_JUMPS, AGREE_WITH_OTHERS})
 _BEYOND_GESTURE = frozenset({"travel", "turn", "jump", "transfer"})
 _GETTING_ABOUT = re.compile(
     r"\b(?:walk|step|side-step|skip|run|jump|bounce|turn|spin|travel|go|sway|rush|roll|hop|"
@@ -84,7 +72,6 @@ def all_seated_ways(
     unit: Unit, steps: Sequence[Step], moves: Sequence[StepMoves]
 ) -> tuple[SeatedWays, ...]:
     """The ways of every step of a lesson. What an earlier step told is not told again."""
-    general = _in_general(unit)
     found: list[SeatedWays] = []
     told: dict[SeatedMove, int] = {}
     said: dict[str, int] = {}
@@ -100,8 +87,8 @@ def all_seated_ways(
         ways += _with_a_look(unit.dance, ways, told, danced.danced)
         ways = _with_motifs(unit.dance, ways, told, danced.danced)
         agree = have_to_agree(unit.dance, danced)
-        said_of_all = "" if met else general
-        holds = tuple(_lines(step, general=said_of_all, agree=agree))
+        general = "" if met else in_general(unit, step)
+        holds = tuple(_lines(step, general=general, agree=agree))
         lines = [line for line in holds if line not in said]
         if older := [(apart[one], told[one]) for one in met if one in told]:
             # before the step's own ways, which stand below the lines
@@ -110,19 +97,13 @@ def all_seated_ways(
         elif general in holds and general in said:
             lines.insert(0, as_in_steps([(None, said[general])]))
         found.append(
-            SeatedWays(ways, tuple(_(line) if line in _SAID_ONCE else line for line in lines))
+            SeatedWays(
+                ways, tuple(_(line) if line == AGREE_WITH_OTHERS else line for line in lines)
+            )
         )
         told = dict.fromkeys(met, number) | told
-        said |= {line: number for line in lines if line in _SAID_ONCE}
+        said |= {line: number for line in lines if line in (general, AGREE_WITH_OTHERS)}
     return tuple(found)
-
-
-@lru_cache(maxsize=16)
-def _in_general(unit: Unit) -> str:
-    """How all of it goes sitting and on wheels; of jumps only where there are any."""
-    steps = (step for lesson in unit.lessons for step in lesson.steps)
-    jumps = any(jump_in(unit.dance, step) for step in steps)
-    return IN_GENERAL if jumps else IN_GENERAL_WITHOUT_JUMPS
 
 
 def _lines(step: Step, *, general: str, agree: bool) -> Iterator[str]:
@@ -130,7 +111,8 @@ def _lines(step: Step, *, general: str, agree: bool) -> Iterator[str]:
 
     With others it is what they agree, where they come near.
     """
-    if general and _GETTING_ABOUT.search(f"{step.does} {step.task}"):
+    about = step.phase != "look and talk" and _GETTING_ABOUT.search(f"{step.does} {step.task}")
+    if general and about:
         yield general
     danced = step.makes or step.develops or step.joins or step.dances or step.shows
     if agree and danced and GROUP_SIZES.get(step.grouping, 1) > 1:
