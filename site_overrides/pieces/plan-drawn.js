@@ -11,7 +11,7 @@
   const LINE = 16, LETTERS = 13; // units from one line of words on paper to the next, and their size
   const NAMED = ["front", "back", "left", "right"];
   const FRONT = gettext("front");
-  const PAIRS = gettext("One way. Pairs may stand anywhere."), GROUPS = gettext("One way. Groups may stand anywhere.");
+  const PAIRS = gettext("An example. Pairs may stand anywhere."), GROUPS = gettext("An example. Groups may stand anywhere.");
   const written = new WeakMap();
 
   // the plans of a page as they are for `room`; its own where there is no room to draw for, for the class of a `fit` too

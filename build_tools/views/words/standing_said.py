@@ -69,8 +69,8 @@ def facing_in_words(facing: str, sides: Mapping[str, str] = NO_NAMES) -> str:
 def anywhere_in_words(size: int) -> str:
     """That a plan shows one way of many, where groups of `size` have no places of their own."""
     if size == 2:
-        return _("One way. Pairs may stand anywhere.")
-    return _("One way. Groups may stand anywhere.")
+        return _("An example. Pairs may stand anywhere.")
+    return _("An example. Groups may stand anywhere.")
 
 
 def larger_groups_in_words(standing: Standing) -> Iterator[str]:

@@ -91,10 +91,11 @@ def test_it_tells_the_same_in_words_and_says_where_the_front_is() -> None:
         assert len(figure.svg) < 6000
 
 
-def test_a_plan_of_pairs_that_stand_anywhere_says_that_it_is_one_way() -> None:
+def test_a_plan_of_pairs_that_stand_anywhere_says_that_it_is_an_example() -> None:
     """Sheep and lambs in pairs, anywhere on the hill, were drawn as straight rows without a word;
-    pairs in rows and columns have spots, and pairs who stay where they are have theirs."""
-    said = "One way. Pairs may stand anywhere."
+    pairs in rows and columns have spots, and pairs who stay where they are have theirs. "One way."
+    over a game of following a leader was read as a rule: all go one way."""
+    said = "An example. Pairs may stand anywhere."
     gap = unit_named("through-the-gap")
     for figure in (
         standing_plan(gap, "B"),
