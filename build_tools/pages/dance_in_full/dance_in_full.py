@@ -9,8 +9,10 @@ from build_tools.model.unit import Unit
 from build_tools.page_words.words import _
 from build_tools.pages.dance_in_full.part_views import (
     ChoiceView,
+    OddGroups,
     SectionView,
     choice_views,
+    groups_of_another_size,
     section_views,
     sound_in_words,
 )
@@ -42,6 +44,8 @@ class PartsView:
     """The sections, one by one."""
     ending: tuple[Labelled, ...]
     """What each pupil does at the very end."""
+    odd_groups: tuple[OddGroups, ...]
+    """What groups of another size do, where several sections have it."""
     front: str
     """Where the front is."""
     sound: str
@@ -67,6 +71,7 @@ def parts_page(bank: Bank, unit: Unit) -> Page:
         counted=whole_dance_in_words(dance),
         sections=section_views(unit),
         ending=tuple(Labelled(capital(part.who), part.does) for part in dance.ending),
+        odd_groups=groups_of_another_size(unit),
         front=dance.front,
         sound=sound_in_words(dance.sound),
         choices=choice_views(unit),

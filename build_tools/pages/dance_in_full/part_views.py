@@ -21,6 +21,7 @@ from build_tools.views.words.doing import odd_group_in_words
 from build_tools.views.words.plain_words import (
     counts_in_words,
     danced_in_words,
+    listed,
     seconds_in_words,
     transition_in_words,
 )
@@ -47,7 +48,7 @@ class SectionView:
     """One section of the dance."""
 
     letter: str
-    """By which the form names it, such as B."""
+    """By which the form names it, such as B, or B again."""
     anchor: str
     """Its place on the page, such as section-b."""
     name: str
@@ -65,13 +66,23 @@ class SectionView:
     parts: Picture | None
     """Who dances what when, over the counts; None where it is not counted."""
     odd_group: tuple[str, ...]
-    """What a group does that has one dancer over, or one missing."""
-    floor: Picture
-    """Where they stand at the start and at the end."""
+    """What a group does that has one dancer over, or one missing, in this section alone."""
+    floor: Picture | None
+    """Where they stand at the start and at the end; None where it is told before."""
     sound: str | None
     """Its sound, where it differs from the dance's."""
     join: Labelled | None
     """How it leads into the next section: how long, then how and on what cue."""
+
+
+@dataclass(frozen=True, slots=True)
+class OddGroups:
+    """What a group of another size does in more than one section."""
+
+    where: str | None
+    """In which parts; None where it is in all that are danced in groups."""
+    does: str
+    """What it does."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,30 +118,75 @@ def _is_other_thing(sound: Sound) -> bool:
 
 
 def section_views(unit: Unit) -> tuple[SectionView, ...]:
-    """The sections in the order in which they first come."""
-    return tuple(_section(unit, letter) for letter in dict.fromkeys(unit.dance.form))
+    """The sections in the order of the dance; one that comes again unchanged is named again."""
+    form = unit.dance.form
+    return tuple(
+        _again(unit.dance, place) if letter in form[:place] else _section(unit, place)
+        for place, letter in enumerate(form)
+    )
 
 
-def _section(unit: Unit, letter: str) -> SectionView:
+def groups_of_another_size(unit: Unit) -> tuple[OddGroups, ...]:
+    """What such groups do in more than one part of the dance, each said once."""
+    sections = unit.dance.sections
+    told = {letter: odd_group_in_words(unit, one) for letter, one in sections.items()}
+    grouped = [letter for letter, lines in told.items() if lines]
+    found = []
+    for line in dict.fromkeys(line for lines in told.values() for line in lines):
+        parts = [letter for letter in grouped if line in told[letter]]
+        if len(parts) > 1:
+            where = None if parts == grouped else _("Parts {parts}", parts=listed(parts))
+            found.append(OddGroups(where, line))
+    return tuple(found)
+
+
+def _section(unit: Unit, place: int) -> SectionView:
     dance = unit.dance
+    letter = dance.form[place]
     section = dance.sections[letter]
     start = (_("Start: {what}", what=section.improvised_from),) if section.improvised_from else ()
     counted = section.counts is not None and section.danced
+    told_once = {one.does for one in groups_of_another_size(unit)}
     return SectionView(
         letter=letter,
         anchor=f"section-{slug(letter)}",
-        name=capital(section.name) if section.name else section.idea,
+        name=_named(section),
         idea=section.idea if section.name else None,
         returns=changed_in_words(section),
         length=_length(section),
         danced=tuple(capital(danced_in_words(one, dance.sides)) for one in section.danced),
         rules=(*start, *section.improvised_rules),
         parts=picture(parts_figure(dance, section)) if counted else None,
-        odd_group=odd_group_in_words(unit, section),
+        odd_group=tuple(x for x in odd_group_in_words(unit, section) if x not in told_once),
         floor=picture(unit_floor_plan(unit, section)),
         sound=sound_in_words(section.sound) if section.sound != dance.sound else None,
-        join=_join(dance, letter),
+        join=_join(dance, place),
     )
+
+
+def _again(dance: Dance, place: int) -> SectionView:
+    """A section that was told: whoever follows the page may not miss it, nor the way out of it."""
+    letter = dance.form[place]
+    section = dance.sections[letter]
+    return SectionView(
+        letter=_("{letter} again", letter=letter),
+        anchor=f"section-{slug(letter)}-again-{place + 1}",
+        name=_named(section),
+        idea=None,
+        returns=_("As the first time."),
+        length=_length(section),
+        danced=(),
+        rules=(),
+        parts=None,
+        odd_group=(),
+        floor=None,
+        sound=None,
+        join=_join(dance, place),
+    )
+
+
+def _named(section: Section) -> str:
+    return capital(section.name) if section.name else section.idea
 
 
 def _length(section: Section) -> str:
@@ -141,8 +197,8 @@ def _length(section: Section) -> str:
     return _("Not counted, {length}. Ends on: {cue}", length=length, cue=cue)
 
 
-def _join(dance: Dance, letter: str) -> Labelled | None:
-    place = dance.form.index(letter)
+def _join(dance: Dance, place: int) -> Labelled | None:
+    letter = dance.form[place]
     if place + 1 == len(dance.form):
         return None
     after = dance.form[place + 1]

@@ -19,6 +19,8 @@ from build_tools.views.lesson.later_parts import said_by_now
 from build_tools.views.words.punctuation import capital
 
 NAMES = {2: "pair", 3: "three", 4: "four", 5: "five", 6: "six", 7: "seven"}
+_WHERE_THEY_ARE = frozenset({"stand", "stay", "wait"})
+"""Words that tell where somebody is, though a move may be called so."""
 _PAIR_LEFT = re.compile(r"\bpair (?:over|left|is (?:over|left))\b", re.IGNORECASE)
 _SENTENCE = r"(?<![^\s*])In an? (?:(?:row|file|line|ring) of )?(?:\w+ or )?{name}\b[^.!?]*[.!?]"
 
@@ -61,7 +63,8 @@ def holds_in(dance: Dance, section: Section, said: str) -> bool:
     "5 beats with 1" is of the part in which the beat runs along the row, dancer by dancer. It is
     no use where all beat at once, or where nobody beats.
     """
-    named = {word for word in _words_of_moves(dance) if re.search(rf"\b{word}(?:e?s)?\b", said)}
+    words = _words_of_moves(dance) - _WHERE_THEY_ARE
+    named = {word for word in words if re.search(rf"\b{word}(?:e?s)?\b", said)}
     if not named:
         return True
     roles = section.groups.roles.values() if section.groups else ()
