@@ -2,7 +2,7 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const { gettext } = bank;
-  const INTO = gettext("Groups: say"), LOOK = gettext("Look"), NEXT = gettext("Next"), ASK = gettext("Ask"), ANSWERS = gettext("Answers");
+  const INTO = gettext("Groups: say"), LOOK = gettext("Look"), TALK = gettext("Talk"), NEXT = gettext("Next"), ASK = gettext("Ask"), ANSWERS = gettext("Answers");
   const FLOOR = gettext("The floor"), MOVES = gettext("The moves"), AGAIN = gettext("The moves danced again");
   const RUN = gettext("How to run it"), GROUPS = gettext("Groups"), RANGE = gettext("Easier, harder"), SEATS = gettext("Sitting, on wheels");
   const END = gettext("The end of the lesson"), CAN_WAIT = gettext("This can wait if time is short.");
@@ -86,7 +86,7 @@
       ...(into ? [labelled("p.into", INTO, set(make("span", into.slice(into.indexOf("“"))), { into: "" }))] : []),
       ...all(one, ".say, .task"),
       ...all(one, ".you").map((line) => named(line, "task you")),
-      ...(talk ? [labelled("p.task", LOOK, words(talk, "p"))] : []),
+      ...(talk ? [labelled("p.task", "shows" in facts ? LOOK : TALK, words(talk, "p"))] : []),
       taken(one, ".look-for") ?? (talk && taken(talk, ".look-for")),
       ...(one.querySelector(".beats") ? all(one, ".beats > p") : all(one, ".counts")).map((line) => named(line, "beat")),
       ...all(one, ".line").map((line) => named(line, "task")),

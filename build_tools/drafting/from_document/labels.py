@@ -11,7 +11,8 @@ from collections.abc import Mapping
 from types import MappingProxyType
 
 from build_tools.views.lesson.grouping_in_words import grouping_in_words
-from build_tools.views.lesson.lesson_wording import CHANGES, LOOKERS, PHASES, TROUBLE
+from build_tools.views.lesson.lesson_wording import CHANGES, PHASES, TROUBLE
+from build_tools.views.lesson.looking_said import LOOKED, LOOKERS
 
 _GROUPINGS = ("alone", "pairs", "threes", "fours", "fives", "sixes", "half class", "whole class")
 _STEPS = ("recall", "warm-up", "explore", "make", "develop", "join", "rehearse", "show",
@@ -85,7 +86,7 @@ GROUPING_WORDS = _keyed(
     {**{one: one for one in _GROUPINGS}, **{grouping_in_words(one): one for one in _GROUPINGS},
      "on their own": "alone", "individually": "alone", "with a partner": "pairs"}
 )  # fmt: skip
-LOOKERS_SAID = _keyed({words: name for name, words in LOOKERS.items()})
+LOOKERS_SAID = _keyed({words: name for said in (LOOKERS, LOOKED) for name, words in said.items()})
 
 
 def label_of(text: str) -> tuple[str, str]:

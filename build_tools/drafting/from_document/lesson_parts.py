@@ -31,7 +31,7 @@ SAID_ANYWAY = frozenset(
 """What every lesson's page says by itself."""
 _MOST_WORDS = 12
 _WORD = 40
-_LOOK = re.compile(r"(?P<who>.+?)\. They look at (?P<at>.+)\.")
+_LOOK = re.compile(r"(?P<who>.+?)\. (?P<they>They look at|They talk about) (?P<at>.+)\.")
 _SHORT_OF_TIME = re.compile(
     r" (?=That (?:is steps? [\d, and]+: (?:it saves|they save)|saves) \w+ minutes?\b"
     r"|If you run short after that, |If you know it before you start, take )"
@@ -118,7 +118,7 @@ def _talk(fields: Fields, text: str, where: str, left: Leftover) -> None:
     if match and key(match["who"]) in LOOKERS_SAID and "who" not in talk:
         talk["who"] = LOOKERS_SAID[key(match["who"])]
         put(talk, "at", match["at"], where, left)
-        left.labels |= {match["who"], "They look at"}
+        left.labels |= {match["who"], match["they"]}
     elif name in ("seen", "not_yet"):
         left.labels.add(label)
         after = talk.setdefault("next", {})

@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from build_tools.model.lesson import Lesson, LookAndTalk
 from build_tools.model.unit import Unit
 from build_tools.pages.pieces.questions import QuestionView, question_view
-from build_tools.views.lesson.lesson_wording import what_comes_after, who_looks
+from build_tools.views.lesson.lesson_wording import what_comes_after
+from build_tools.views.lesson.looking_said import looking_said
 from build_tools.views.words.punctuation import sentence
 
 
@@ -15,10 +16,8 @@ from build_tools.views.words.punctuation import sentence
 class TalkView:
     """Looking and talking."""
 
-    who: str
-    """Who looks at whom."""
-    at: str
-    """What of the dance they look at, such as the whole dance."""
+    looking: str
+    """Who looks at whom and at what, or whom they watched and talk about now."""
     looking_for: str
     """The one thing looked for."""
     questions: tuple[QuestionView, ...]
@@ -34,8 +33,7 @@ class TalkView:
 def talk_view(unit: Unit, lesson: Lesson, talk: LookAndTalk) -> TalkView:
     """Looking and talking, and where the class goes from there."""
     return TalkView(
-        who=who_looks(talk),
-        at=talk.at,
+        looking=looking_said(lesson, talk),
         looking_for=sentence(talk.looking_for),
         questions=tuple(question_view(q, lesson) for q in talk.questions),
         next_heading=what_comes_after(unit, lesson),

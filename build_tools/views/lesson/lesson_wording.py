@@ -17,14 +17,6 @@ EVERY_TIME = N_(
     "socks alone, inhalers near, stop signal tried."
 )
 WAY_TO_TALK = N_("What to look for and ask: Look and talk, below")
-LOOKERS = {
-    "yourself": N_("Each pupil looks back at their own dance"),
-    "partner": N_("Partners look at each other"),
-    "another pair": N_("Pairs look at another pair"),
-    "another group": N_("Groups look at another group"),
-    "half the class": N_("Half the class looks at the other half"),
-    "whole class": N_("The whole class looks"),
-}
 PHASES = {
     "recall": N_("dance it again"),
     "explore": N_("try things out"),
@@ -124,11 +116,6 @@ def looks_back_in_words(question: Question) -> str | None:
     """The lesson that a question looks back to, in words."""
     back = question.looks_back_to
     return _("looks back to lesson {number}", number=back) if back else None
-
-
-def who_looks(talk: LookAndTalk) -> str:
-    """Who looks at whom."""
-    return _(LOOKERS[talk.who])
 
 
 def what_comes_after(unit: Unit, lesson: Lesson) -> str:

@@ -40,8 +40,8 @@ from build_tools.views.lesson.lesson_wording import (
     trouble_in_words,
     what_comes_after,
     where_in_words,
-    who_looks,
 )
+from build_tools.views.lesson.looking_said import looking_said
 from build_tools.views.lesson.standing_in_steps import plans_of
 from build_tools.views.lesson.teachers_part import Told, teachers_parts
 from build_tools.views.lesson.timings import StepTime, step_times
@@ -253,7 +253,7 @@ def _talk(unit: Unit, lesson: Lesson) -> PrintedTalk | None:
     return PrintedTalk(
         opening=(
             _heading(_("Look and talk")),
-            Run(_("{who}. They look at {at}.", who=who_looks(talk), at=talk.at)),
+            Run(looking_said(lesson, talk)),
             label(_("Look for")),
             Run(sentence(talk.looking_for)),
         ),

@@ -49,6 +49,7 @@ LINES = st.one_of(
         ["45 minutes. You do not need to demonstrate.", "They are stuck: say it again",
          "If you saw it: dance on", "Look for: stillness", "Pupils look. They look at it.",
          "Partners look at each other. They look at the tide.", "canon: one after another",
+         "Half the class watched the other half. They talk about the tide.",
          "Never did lesson 2? Start here: Walk it.", "What it is for: to sink slowly",
          "You are short of time: Leave out two. That is step 2: it saves 4 minutes.",
          "Free to share and change under CC BY-SA 4.0 (creativecommons.org/licenses/by-sa/4.0)."]
