@@ -22,12 +22,12 @@ from build_tools.views.dance.parts_over_counts import who_in_words
 from build_tools.views.dance.score import Move, ScoreMotif, ScoreStretch
 from build_tools.views.dance.timeline import span_seconds
 from build_tools.views.words.doing import doing_in_words
+from build_tools.views.words.made_from import made_from_in_words
 from build_tools.views.words.plain_words import (
     action_in_words,
     action_label,
     counts_in_words,
     danced_in_words,
-    development_in_words,
     name_in_words,
     seconds_in_words,
     transition_in_words,
@@ -176,7 +176,7 @@ def motif_played(unit: Unit, motif: ScoreMotif, place: int) -> PlayedView:
         most=None,
         join=False,
         cue=None,
-        lines=(sentence(development_in_words(made, unit.dance.sides)),) if made else (),
+        lines=(sentence(made_from_in_words(unit.dance, made)),) if made else (),
         rows=tuple(_move(move) for move in motif.moves),
         heard=heard_data(motif.sounding),
         lasts=None,

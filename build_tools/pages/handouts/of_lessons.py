@@ -32,7 +32,8 @@ from build_tools.views.lesson.choices_in import choices_in
 from build_tools.views.lesson.class_groups import groupings_known
 from build_tools.views.lesson.handouts import StripToHand, looked_for, strips_to_hand
 from build_tools.views.lesson.to_print import text_of, to_print
-from build_tools.views.words.plain_words import development_in_words, name_in_words
+from build_tools.views.words.made_from import made_from_in_words
+from build_tools.views.words.plain_words import name_in_words
 from build_tools.views.words.punctuation import capital, sentence
 from build_tools.views.words.words_needed import words_needed
 
@@ -156,7 +157,7 @@ def _strip(unit: Unit, handed: StripToHand, choices: tuple[str, ...], drawn: Pic
     each = _(_EACH.get(handed.grouping, _EACH_GROUP))
     return StripView(
         name=name,
-        how=sentence(development_in_words(made, unit.dance.sides)) if made else None,
+        how=sentence(made_from_in_words(unit.dance, made)) if made else None,
         picture=drawn,
         choices=choices,
         given=GivenOut(

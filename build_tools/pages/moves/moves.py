@@ -18,10 +18,10 @@ from build_tools.views.dance.journey import Journey, journeys
 from build_tools.views.dance.moves_before import moves_before
 from build_tools.views.dance.not_danced import not_danced
 from build_tools.views.diagrams.body_figure import body_figure
+from build_tools.views.words.made_from import made_from_in_words
 from build_tools.views.words.plain_words import (
     action_label,
     counts_in_words,
-    development_in_words,
     listed,
     name_in_words,
 )
@@ -159,7 +159,7 @@ def _changed(dance: Dance, motif: str) -> list[ChangedView]:
     return [
         ChangedView(
             name_in_words(d.name),
-            sentence(development_in_words(d, dance.sides)),
+            sentence(made_from_in_words(dance, d)),
             strip_of(dance, d.name),
             not_danced(dance, d.name),
         )

@@ -95,7 +95,8 @@ def progress(unit: Unit) -> Mapping[str, Progress]:
             changed = tuple(sorted({p for d in from_it for p in develops[d]}))
             made = makes.get(name, ())
             if comes_ready(dance, name):
-                made = _with_first(made, (*danced.get(name, ()), *changed))
+                first = sorted((*made, *danced.get(name, ()), *changed))[:1]
+                made = _with_first(made, first)
         elif name in dance.sections and made_by_dancing(dance, dance.sections[name]):
             made = _with_first(made, (by_letter_taught if made else by_letter).get(name, ()))
         elif name in dance.sections and not made:
