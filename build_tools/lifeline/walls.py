@@ -27,7 +27,7 @@ from build_tools.lifeline.windows_job import OUT_OF_QUOTA, limit_this_process
 from build_tools.lifeline.workers import end_with_parent
 
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Iterator
     from multiprocessing.connection import Connection
 
 Answer = TypeVar("Answer")
@@ -49,6 +49,7 @@ DISK = 100_000_000
 """Bytes of all files in its room."""
 MOST_ANSWER = 16_000_000
 """Bytes of what it gives back."""
+_LONGEST_FOLDER = 103 - 32
 _LOOK_SECONDS = 0.02
 _OVER_MEMORY, _OVER_DISK = 81, 82
 
@@ -92,7 +93,8 @@ def within_walls(
     here, there = context.Pipe(duplex=False)
     told_it = (there, str(room), seconds, work, given)
     process = context.Process(target=_work, args=told_it, daemon=True)
-    process.start()
+    with _short_addresses():
+        process.start()
     there.close()
     try:
         told = _told(here, process.sentinel, room)
@@ -151,6 +153,22 @@ def _bytes_in(folder: Path) -> int:
                 with contextlib.suppress(OSError):
                     found += entry.stat(follow_symlinks=False).st_size
     return found
+
+
+@contextlib.contextmanager
+def _short_addresses() -> Iterator[None]:
+    """Where temporary files lie deep down, sockets are made in the system's own folder.
+
+    The process that others are forked from is spoken to by a socket, whose address may have 103
+    letters (macOS; 107 on Linux) and ends on 32 that Python makes up.
+    """
+    before = tempfile.tempdir
+    if sys.platform != "win32" and len(os.fsencode(tempfile.gettempdir())) > _LONGEST_FOLDER:
+        tempfile.tempdir = "/tmp"
+    try:
+        yield
+    finally:
+        tempfile.tempdir = before
 
 
 def _work(

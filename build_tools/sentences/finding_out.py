@@ -121,7 +121,8 @@ DECIDES = Saying(
 HANDED_ON = Saying(
     """
     learn|learnt|learned !that|to|how|what|why|when|where|more|about|from
-    hand|pass ~2 down|on
+    =handed ~2 down|on
+    v:pass ~2 down|on
     tradition|traditional|folk|country|ceilidh|barn|maypole|morris
     given|set|old dance
     """

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import os
+import subprocess
+import sys
 import time
 from collections.abc import Callable
 from pathlib import Path
@@ -21,6 +24,25 @@ def test_what_the_work_gives_comes_back(tmp_path: Path) -> None:
 def test_its_temporary_files_lie_in_its_room(tmp_path: Path) -> None:
     assert within_walls(hungry.where, room=tmp_path).startswith(str(tmp_path))
     assert list(tmp_path.iterdir()) == []
+
+
+def test_it_works_where_temporary_files_lie_deep_down(tmp_path: Path) -> None:
+    """The address of a socket in that folder would be longer than systems allow."""
+    deep = tmp_path / ("deep" * 25)
+    deep.mkdir()
+    asked = (
+        "from pathlib import Path; from tests.support import hungry; "
+        "from build_tools.lifeline.walls import within_walls; "
+        f"print(within_walls(hungry.adds, 2, 3, room=Path({str(tmp_path)!r})))"
+    )
+    done = subprocess.run(
+        [sys.executable, "-c", asked],
+        env=dict(os.environ) | {"TMPDIR": str(deep)},
+        capture_output=True,
+        encoding="utf-8",
+        check=False,
+    )
+    assert done.stdout == "5\n", done.stderr
 
 
 def test_its_own_fault_is_told(tmp_path: Path) -> None:
