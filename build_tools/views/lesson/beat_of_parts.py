@@ -19,6 +19,7 @@ from build_tools.views.dance.moves_begun import moves_begun
 from build_tools.views.dance.order_danced import WHOLE
 from build_tools.views.dance.parts_over_counts import parts_over_counts
 from build_tools.views.dance.timeline import join_sounding, section_sounding
+from build_tools.views.lesson.beat_by_moves import beat_by_moves
 from build_tools.views.words.bars_heard import does_throughout
 from build_tools.views.words.beat_in_phrases import made_in_words
 from build_tools.views.words.deeds_of_sound import OwnWords, are_counts
@@ -49,8 +50,11 @@ def made_over(dance: Dance, section: Section | None, pieces: Sequence[Piece]) ->
                 lengths=listed(lengths),
             )
         )
+    own = own_words(dance, section)
+    if whole and (by_moves := beat_by_moves(dance, section, pieces, own)):
+        return by_moves
     begun = moves_begun(dance, section) if whole else {}
-    return made_in_words(pieces, dance.phrase, own_words(dance, section), begun)
+    return made_in_words(pieces, dance.phrase, own, begun)
 
 
 def _off_the_phrases(dance: Dance, section: Section, pieces: Sequence[Piece]) -> list[str]:

@@ -9,13 +9,18 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import groupby
 
-from build_tools.model.dance import Heard, Section
+from build_tools.model.dance import Dance, Heard, Section
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
+from build_tools.movement.sounding import Piece
 from build_tools.page_words.words import N_, _
 from build_tools.views.dance.order_danced import WHOLE
+from build_tools.views.dance.parts_over_counts import parts_over_counts
+from build_tools.views.dance.timeline import section_sounding
+from build_tools.views.lesson.beat_by_moves import moves_in
 from build_tools.views.lesson.once_a_lesson import once_a_lesson
 from build_tools.views.words.deeds_of_sound import are_counts
+from build_tools.views.words.plain_words import listed
 from build_tools.views.words.punctuation import quoted
 from build_tools.views.words.sections_called import in_short
 
@@ -41,12 +46,28 @@ def words_on_beats(unit: Unit, lesson: Lesson) -> tuple[tuple[str, ...], ...]:
         told |= set(fresh)
         sections = [unit.dance.sections[letter] for letter in fresh]
         lines = [
-            _("{part}: {said}.", part=in_short(unit.dance, one.letter), said=said)
+            _("{part}: {said}.", part=_part(unit.dance, one), said=said)
             for one in sections
             if (said := "; ".join(_said(one)))
         ]
         found.append(tuple(lines))
     return tuple(found)
+
+
+def _part(dance: Dance, section: Section) -> str:
+    """The part, and which of its moves the words on beats are for, where a voice says others."""
+    part, pieces = in_short(dance, section.letter), section_sounding(dance, section).pieces
+    said = [n for n, one in enumerate(pieces) if one.words and one.sound != "voice"]
+    counted = all(are_counts([word.says for word in one.words]) for one in pieces if _voice(one))
+    if counted or not said:
+        return part
+    score = parts_over_counts(dance, section)
+    moves = moves_in(score.spans, score.rows, pieces[said[0] : said[-1] + 1])
+    return _("{part}, {moves} only", part=part, moves=listed(moves)) if moves else part
+
+
+def _voice(piece: Piece) -> bool:
+    return bool(piece.words) and piece.sound == "voice"
 
 
 def _said(section: Section) -> Iterator[str]:
