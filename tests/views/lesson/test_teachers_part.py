@@ -145,7 +145,8 @@ def test_music_is_not_played_where_the_step_says_it_goes_without() -> None:
 
 def test_what_is_rung_is_rung_and_what_is_shaken_is_shaken() -> None:
     sound = told_of(unit_named("through-the-gap"), 2, 4)["Sound"]
-    assert "Ring the bell for about 8 seconds, no sound for 8" in sound
+    assert "Ring the bell for about 8 seconds, no sound for 4, say “turn round" in sound
+    assert "new leader” for 4, ring the bell for 8" in sound
     assert "Shake the shaker" in told_of(unit_named("marble-run"), 4, 2)["Sound"]
 
 
