@@ -142,3 +142,11 @@ def test_the_places_of_tables_are_files_that_are_there() -> None:
     for one in messages(template()):
         for place, _line in one.locations:
             assert Path(PROJECT / place).is_file()
+
+
+@pytest.mark.parametrize("tag", TRANSLATED)
+def test_no_translation_says_itself_twice_over(tag: str) -> None:
+    """Messages of the Welsh table once stood in it five times, end to end."""
+    twice = re.compile(r"(.{20,}?)\1+", re.DOTALL)
+    for one in messages(catalog(TABLES / f"{tag}.po")):
+        assert not any(twice.fullmatch(words) for words in forms(one.string)), one.id

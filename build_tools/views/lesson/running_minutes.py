@@ -196,11 +196,11 @@ def _in_its_order(dance: Dance, step: Step) -> str | None:
     what = _one_thing_open(dance, step)
     order = (
         _(
-            "Keep to the order that Pupils has. About half the time is for trying: {what}.",
+            "Do the tasks in the order written. About half the time is for trying: {what}.",
             what=what,
         )
         if what
-        else _("Keep to the order that Pupils has. About half the time is for trying.")
+        else _("Do the tasks in the order written. About half the time is for trying.")
     )
     then = _("Then they vote, and go on.") if voted else _("Then say “Keep one”, and go on.")
     return f"{order} {then}"

@@ -212,3 +212,11 @@ def test_the_last_minute_of_a_short_step_is_for_dancing() -> None:
     unit, step = making("Learn the four moves on eight counts.")
     assert "In the last minute" not in said_of(unit, replace(step, minutes=4))
     assert "In the last minute" in said_of(unit, replace(step, minutes=7))
+
+
+def test_the_order_that_is_given_is_that_of_the_tasks() -> None:
+    """A teacher read "the order that Pupils has" as one that the children own."""
+    kite = next(unit for unit in whole_bank().units if unit.slug == "kite-and-string")
+    index = next(n for n, step in enumerate(kite.lessons[0].steps) if "kite" in step.makes)
+    said = run_in_words(kite.dance, kite.lessons[0], index) or ""
+    assert said.startswith("Do the tasks in the order written. About half the time is for trying")
