@@ -26,6 +26,7 @@ from build_tools.views.lesson.beat_of_parts import (
     sound_in_words,
 )
 from build_tools.views.lesson.beat_of_step import is_played, made_in_step, tapped_in_step
+from build_tools.views.lesson.class_groups import GROUP_SIZES
 from build_tools.views.lesson.once_a_lesson import once_a_lesson
 from build_tools.views.lesson.who_starts import starts_in_words
 from build_tools.views.words.pace_said import pace_in_words
@@ -187,7 +188,7 @@ def _told(unit: Unit, lesson: Lesson, step: Step) -> Iterator[Told]:
             yield Told(_HOW_FAST, sentence(capital(pace_in_words(dance.tempo))))
     elif step.counts:
         yield Told(_BEAT, _beat(dance, step, first=first))
-    elif section is not None and section.counts is None:
+    elif section is not None and section.counts is None and not _in_groups(section, step):
         yield Told(_SOUND, _sound(dance, section))
     for letter in tells_starts(dance, step):
         yield Told(_STARTS, starts_in_words(dance, letter))
@@ -220,6 +221,15 @@ def section_of(dance: Dance, step: Step) -> Section | None:
     names = dict.fromkeys((*step.joins, *step.makes, *step.dances, *step.shows))
     letters = [name for name in names if name in dance.sections]
     return dance.sections[letters[0]] if len(letters) == 1 and WHOLE not in names else None
+
+
+def _in_groups(section: Section, step: Step) -> bool:
+    """Whether groups show what they do of a part that the class dances as one, each to its own.
+
+    The part's sound is that of the class: those who watch one group turn have another.
+    """
+    of_all = section.groups is None or section.groups.size == 1
+    return of_all and step.phase == "look and talk" and GROUP_SIZES.get(step.grouping, 1) > 1
 
 
 def _counted(dance: Dance, step: Step) -> str:

@@ -158,6 +158,13 @@ def test_what_nobody_counts_is_told_with_its_sounds_and_its_end() -> None:
     assert sound.endswith(f"At the very end: {section.ends_on}")
 
 
+def test_a_group_that_shows_a_part_of_the_whole_class_has_not_its_sound() -> None:
+    """An adviser: one flock turns, and the page sent to the gathering of all for its sound."""
+    assert "Sound" in told_of(unit_named("starlings"), 2, 5)
+    assert "Sound" not in told_of(unit_named("starlings"), 2, 6, in_full=True)
+    assert "Sound" in told_of(unit_named("starlings"), 1, 5, in_full=True), "half the class is one"
+
+
 def test_a_long_line_is_told_once_on_a_page_and_in_every_step_of_the_card() -> None:
     unit = unit_named("after-home-time")
     (again,) = (
