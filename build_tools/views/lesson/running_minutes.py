@@ -14,6 +14,7 @@ from collections.abc import Iterator, Sequence
 from build_tools.model.dance import Dance, Motif
 from build_tools.model.lesson import Lesson, Step
 from build_tools.page_words.words import N_, _
+from build_tools.views.lesson.still_at_sounds import is_still_at_sounds
 from build_tools.views.words.plain_words import listed
 from build_tools.views.words.punctuation import small
 
@@ -83,6 +84,11 @@ def run_in_words(dance: Dance, lesson: Lesson, index: int, helps: Sequence[str] 
         if _number_of_goes(step, helps):
             return _(
                 "Half way through the goes, name one thing that you saw, and let everyone try that."
+            )
+        if is_still_at_sounds(step):
+            return _(
+                "Twice, while all are still, name one thing that you saw, and let everyone try "
+                "that next."
             )
         return _(
             "Let them try for most of the time. Stop twice: name one thing that you saw, "
