@@ -29,6 +29,7 @@ from build_tools.views.lesson.beat_of_step import is_played, made_in_step, tappe
 from build_tools.views.lesson.class_groups import GROUP_SIZES
 from build_tools.views.lesson.once_a_lesson import once_a_lesson
 from build_tools.views.lesson.who_starts import starts_in_words
+from build_tools.views.lesson.words_told_twice import without_words_given
 from build_tools.views.words.pace_said import pace_in_words
 from build_tools.views.words.phrases_counted import counts_in_phrases, number_word
 from build_tools.views.words.plain_words import length_in_words, listed, seconds_in_words
@@ -77,7 +78,7 @@ def teachers_parts(unit: Unit, lesson: Lesson, *, in_full: bool) -> tuple[tuple[
     """
     every = _in_full(unit, lesson)
     if in_full:
-        return tuple(tuple(_labelled(told)) for told in every)
+        return tuple(tuple(_labelled(*one)) for one in zip(every, lesson.steps, strict=True))
     before: dict[Told, int] = {}
     known: set[str] = set()
     found, goes_on = [], _Beat()
@@ -90,7 +91,7 @@ def teachers_parts(unit: Unit, lesson: Lesson, *, in_full: bool) -> tuple[tuple[
         ]
         alike = goes_on if tapped and tapped == goes_on.tapped else None
         page = _on_a_page(unit.dance, step, shorter, before, alike)
-        found.append(tuple(_labelled(page)))
+        found.append(tuple(_labelled(page, step)))
         for one in told:
             before.setdefault(one, number)
         if not _waits_for_the_last(unit, lesson, step):
@@ -101,9 +102,9 @@ def teachers_parts(unit: Unit, lesson: Lesson, *, in_full: bool) -> tuple[tuple[
     return tuple(found)
 
 
-def _labelled(told: Iterable[Told]) -> Iterator[Told]:
-    """The same with what each line is about in the language of the page."""
-    return (Told(_(one.label), one.words) for one in told)
+def _labelled(told: Iterable[Told], step: Step) -> Iterator[Told]:
+    """The same with labels in the page's language, and no words of joins that the step has."""
+    return (Told(_(one.label), without_words_given(one.words, step)) for one in told)
 
 
 def _waits_for_the_last(unit: Unit, lesson: Lesson, step: Step) -> bool:

@@ -1,0 +1,49 @@
+"""Words of a join stand once in a step: where the author has them, the beat has them no more.
+
+A Reception teacher read "walk and walk and find your partner" under You, and again under Beat.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from build_tools.views.lesson.words_told_twice import without_words_given
+from tests.support.sound_bank import real_unit
+
+STEP = replace(real_unit().lessons[0].steps[0], say=None)
+BEAT = (
+    "A: Pat four eights.\nTo B (two soft eights, “walk and find your partner one behind and”): Go"
+)
+
+
+@pytest.mark.parametrize(
+    "you",
+    [
+        "Pat and say: walk and find your partner, one behind, and.",
+        "Say: Walk, and find your partner. Then hold up one: one behind and. Ring.",
+    ],
+)
+def test_words_that_the_author_gives_are_told_once(you: str) -> None:
+    told = without_words_given(BEAT, replace(STEP, you=you))
+    assert told == "A: Pat four eights.\nTo B (two soft eights): Go"
+
+
+@pytest.mark.parametrize(
+    "you",
+    [
+        "",
+        "Say: walk and find your partner.",
+        "One behind and, then walk and find your partner.",
+        "Walk. And find a place. Your partner is one step behind and waits.",
+    ],
+)
+def test_words_that_the_author_does_not_give_whole_and_in_order_stay(you: str) -> None:
+    assert without_words_given(BEAT, replace(STEP, you=you)) == BEAT
+
+
+def test_brackets_with_nothing_else_in_them_go_and_other_quotations_stay() -> None:
+    step = replace(STEP, you="Say: one, two, and turn.")
+    assert without_words_given("To “night” (“one two and turn”): Go.", step) == "To “night”: Go."
+    assert without_words_given("To “one two and turn”: Go.", step) == "To “one two and turn”: Go."
