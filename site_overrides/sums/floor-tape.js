@@ -30,6 +30,27 @@
     });
   };
 
+  // a pair is no "group" to a teacher
+  const inside = (size, metres) => (size === 2 ? gettext("{metres} between partners", metres)
+    : gettext("{metres} to the nearest in your group", metres));
+  function beside({ size, start: [, , , , , columns = null] }, groups, metres) {
+    if (size === 1) return gettext("{metres} to your neighbour", metres);
+    if (size !== 2) return gettext("{metres} to the next group", metres);
+    const [pairs, rows] = columns === null ? [] : inRows(groups);
+    if (!pairs || !rows) return gettext("{metres} to the next pair", metres);
+    return pairs === rows ? gettext("{metres} between pairs and between rows", { metres: pairs })
+      : gettext("{pairs} between pairs, {rows} between rows", { pairs, rows });
+  }
+
+  // how far groups of a grid are from the next beside them and from the next behind; none where there is no such group
+  function inRows(groups) {
+    const gaps = groups.flatMap((group, n) => groups.slice(n + 1).flatMap((other) => group.flatMap((one) => other.map((next) => ({
+      metres: floor.metres(one, next), level: Math.abs(one[1] - next[1]) < Math.abs(one[0] - next[0]),
+    })))));
+    return [true, false].map((level) => Math.min(...gaps.filter((gap) => gap.level === level).map(({ metres }) => metres)))
+      .map((least) => (Number.isFinite(least) ? told(least) : null));
+  }
+
   function apart(paths, letter, moment) {
     const { data, hall: [, deep] } = paths;
     const places = window.danceUnitBank.paths.at(paths, moment);
@@ -40,11 +61,9 @@
     const between = Math.min(...groups.flatMap((group, n) =>
       groups.slice(n + 1).map((other) => Math.min(...group.map((one) => nearest([one], other))))));
     const front = Math.min(...places.map(([, y]) => y)) + deep / 2;
-    const next = { metres: told(between) };
     return [
-      Number.isFinite(within) && gettext("{metres} to the nearest in your group", { metres: told(within) }),
-      Number.isFinite(between) && (data.sections[letter].size === 1
-        ? gettext("{metres} to your neighbour", next) : gettext("{metres} to the next group", next)),
+      Number.isFinite(within) && inside(data.sections[letter].size, { metres: told(within) }),
+      Number.isFinite(between) && beside(data.sections[letter], groups, { metres: told(between) }),
       gettext("{metres} from the front wall to the first row", { metres: told(front) }),
     ].filter(Boolean).join(", ");
   }

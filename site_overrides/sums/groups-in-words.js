@@ -2,7 +2,7 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});
-  const { gettext } = bank;
+  const { gettext, ngettext, row } = bank;
   // who joins whom: where they are in those groups already, were so today, or have yet to find them
   const JOIN = {
     "pairs fours": {
@@ -28,12 +28,15 @@
   };
   const count = (sizes, size) => sizes.filter((one) => one === size).length;
   // What to say to get pupils into the groups of a lesson whose steps are grouped so, at the first step
-  // with this grouping; `today` are the groupings of today's steps alone. Numbering off from one to the
-  // number of groups gives these very sizes, in any room.
-  sums.groupsSentence = (groupings, grouping, pupils, today = groupings) => {
+  // with this grouping; `today` are the groupings of today's steps alone, and `stood` the groups by which
+  // pupils stand on spots already. Numbering off from one to the number of groups gives these very sizes,
+  // in any room.
+  sums.groupsSentence = (groupings, grouping, pupils, today = groupings, stood = []) => {
     const sizes = sums.classGroups(groupings, grouping, pupils);
     if (!sizes.length || sizes[0] === 1) return gettext("Find a space of your own.");
     if (sizes.length === 1) return gettext("All together.");
+    // the nearest person may be of the next pair: partners can be further apart than pairs are
+    if (grouping === "pairs" && stood.includes(grouping)) return gettext("Turn to your own partner.");
     if (count(sizes, 2) >= sizes.length - 1 && sizes[0] < 4) {
       const left = sizes[0] === 3 ? ` ${gettext("If one pupil is left, make a three.")}` : "";
       return gettext("Turn to the nearest person.") + left;
@@ -49,6 +52,19 @@
       "Number off from one to {last}, and start again at one. Stand with everyone who has your number.",
       { last: sums.numberInWords(sizes.length) },
     );
+  };
+
+  // what to say where each pupil is alone, by the step: in a space, or on the spot they stand on
+  sums.aloneSentence = (facts) => {
+    const alone = facts.filter(({ grouping }) => grouping === "alone");
+    const onSpots = alone.filter(({ stands }) => stands).map(({ number }) => String(number));
+    const stay = gettext("Stay on your own spot.");
+    const find = gettext("Say “{words}”", { words: gettext("Find a space of your own.") });
+    if (!onSpots.length) return find;
+    if (alone[0].stands) return gettext("Say “{words}”", { words: stay });
+    const said = { steps: row(onSpots), words: stay };
+    const then = ngettext("In step {steps} say “{words}”", "In steps {steps} say “{words}”", onSpots.length, said);
+    return `${find} ${then}`;
   };
 
   // what groups of another size than `size` do; `said` has it by size, from build_tools/views/lesson/odd_groups_said.py

@@ -15,6 +15,7 @@
       canWait: "canWait" in said,
       travels: "travels" in said,
       parts: said.parts ? said.parts.split(" ") : [],
+      stands: said.stands ?? null,
       ...("before" in said && { before: said.before.split(" ") }),
     };
   });

@@ -222,5 +222,6 @@ def test_the_page_says_of_its_steps_what_the_bank_knows(
                         "canWait": facts.can_wait,
                         "travels": facts.travels,
                         "parts": list(facts.parts),
+                        "stands": facts.stands,
                         **({"before": list(facts.made_before)} if facts.made_before else {}),
                     }

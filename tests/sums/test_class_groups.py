@@ -11,10 +11,11 @@ from hypothesis import strategies as st
 from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import groups
 from build_tools.views.lesson.class_groups import class_groups, group_size, groupings_known
+from build_tools.views.lesson.step_facts import step_facts
 from build_tools.views.words.groups_in_words import groups_in_words
 from tests.sums.lessons import GROUPINGS
 from tests.support.page_script import ask, page_script
-from tests.support.sound_bank import every_unit
+from tests.support.sound_bank import every_unit, whole_bank
 
 PUPILS = st.integers(1, 120)
 SIZES = st.integers(1, 6)
@@ -267,3 +268,28 @@ def test_pairs_within_fours_make_no_new_fours() -> None:
     assert class_groups(("fours", "pairs", "fours"), "fours", 30) == class_groups(
         ("fours",), "fours", 30
     )
+
+
+def test_who_stands_beside_a_partner_turns_to_no_other() -> None:
+    """A teacher: the nearest belongs to the next pair, 1.8 metres away, the partner is 2.3."""
+    order = ("alone", "pairs")
+    assert ask("sums.groupsSentence", order, "pairs", 28, order, ("pairs",)) == (
+        "Turn to your own partner."
+    )
+    assert ask("sums.groupsSentence", order, "pairs", 28, order, ("fours",)) == (
+        "Turn to the nearest person."
+    )
+
+
+def test_who_stands_on_a_spot_is_sent_to_no_space() -> None:
+    """A teacher: "Find a space of your own" sends them off the spots that the steps ask for."""
+    kite = next(unit for unit in whole_bank().units if unit.slug == "kite-and-string")
+    facts = [
+        {"number": one.number, "grouping": one.grouping, "stands": one.stands}
+        for one in step_facts(kite, kite.lessons[0])
+    ]
+    find, stay = "Say “Find a space of your own.”", "say “Stay on your own spot.”"
+    assert ask("sums.aloneSentence", facts) == f"{find} In steps 2, 3 and 4 {stay}"
+    assert ask("sums.aloneSentence", [facts[0], facts[2]]) == f"{find} In step 3 {stay}"
+    assert ask("sums.aloneSentence", facts[1:]) == f"S{stay[1:]}"
+    assert ask("sums.aloneSentence", facts[4:]) == find

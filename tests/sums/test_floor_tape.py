@@ -36,4 +36,6 @@ def test_where_places_are_open_there_is_nothing_to_tape(slug: str) -> None:
 def test_where_groups_have_their_spots_it_says_how_far_apart() -> None:
     unit = unit_named("kite-and-string")
     (line,) = tape(unit)
-    assert line.startswith("Part A: 2.3 m to the nearest in your group, 1.8 m to the next group")
+    assert line.startswith(
+        "Part A: 2.3 m between partners, 1.8 m between pairs and between rows, "
+    ), "a pair is no group to a teacher who read it with a tape in hand"

@@ -37,6 +37,8 @@ class StepData:
     """Whether all travel in it at once."""
     parts: str | None
     """The letters of the sections that it dances in their places; None where it dances none."""
+    stands: str | None
+    """By which groups pupils stand on spots in it though each dances alone; None by none."""
     before: str | None
     """The groupings that earlier lessons made, said of the first step."""
 
@@ -57,6 +59,7 @@ def step_data(facts: StepFacts) -> StepData:
         can_wait=facts.can_wait,
         travels=facts.travels,
         parts=" ".join(facts.parts) or None,
+        stands=facts.stands,
         before=" ".join(facts.made_before) or None,
     )
 

@@ -94,10 +94,20 @@ def _stood_first(lesson: Lesson, index: int) -> int:
     if name is None:
         return index
     for n, step in enumerate(lesson.steps[:index]):
-        placed = " ".join(filter(None, (step.into, step.place)))
-        if step.grouping in ("alone", "whole class") and name.search(placed):
+        if step.grouping in ("alone", "whole class") and name.search(_placed(step)):
             return n
     return index
+
+
+def stood_in(step: Step) -> str | None:
+    """The groups whose places pupils take in a step where each dances alone: pairs."""
+    if step.grouping not in ("alone", "whole class"):
+        return None
+    return next((name for name, called in _CALLED.items() if called.search(_placed(step))), None)
+
+
+def _placed(step: Step) -> str:
+    return " ".join(filter(None, (step.into, step.place)))
 
 
 def _left_over(unit: Unit, lesson: Lesson, index: int) -> str | None:

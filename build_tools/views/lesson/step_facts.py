@@ -12,6 +12,7 @@ from build_tools.movement.development import actions_of
 from build_tools.paths.group_sizes import groups_of
 from build_tools.views.dance.parts_named import letters_in, motifs_in
 from build_tools.views.lesson.class_groups import GROUP_SIZES, made_before
+from build_tools.views.lesson.groups_told import stood_in
 from build_tools.views.lesson.longest_talk import is_sat_through, longest_talk
 from build_tools.views.lesson.showing import Showing, showing
 
@@ -45,6 +46,8 @@ class StepFacts:
     """Whether all travel in it at once, so that on a floor of too few metres it runs in turns."""
     parts: tuple[str, ...]
     """The sections it dances where they stand in the dance, by their letters."""
+    stands: str | None = None
+    """By which groups pupils stand on spots in it though each dances alone: pairs; None by none."""
     made_before: tuple[str, ...] = ()
     """The groupings that earlier lessons made, said of the first step: pairs, fours."""
 
@@ -81,6 +84,22 @@ def parts_placed(unit: Unit, lesson: Lesson, index: int) -> tuple[str, ...]:
         if dance.sections[letter].start.formation not in _OF_GROUPS
         or not (apart or _not_yet(unit, lesson, index, groups_of(dance.sections[letter]).size))
     )
+
+
+def stands_by(lesson: Lesson, index: int) -> str | None:
+    """By which groups pupils stand on spots in a step of which each dances alone.
+
+    It sends them to them, or it names the spots to which an earlier step sent them.
+    """
+    step = lesson.steps[index]
+    if step.grouping not in ("alone", "whole class") or step.phase == "cool-down":
+        return None
+    sent = stood_in(step)
+    if sent:
+        return sent
+    if not _HOME.search(" ".join(filter(None, (step.say, step.task, step.you, step.place)))):
+        return None
+    return next(filter(None, map(stood_in, reversed(lesson.steps[:index]))), None)
 
 
 _HOME = re.compile(r"\b(?:home|spots?|marks?)\b", re.IGNORECASE)
@@ -124,6 +143,7 @@ def step_facts(unit: Unit, lesson: Lesson) -> tuple[StepFacts, ...]:
             can_wait=step.can_wait,
             travels=travels(unit.dance, step),
             parts=parts_placed(unit, lesson, index),
+            stands=stands_by(lesson, index),
             made_before=() if index else made_before(unit, lesson),
         )
         for index, step in enumerate(lesson.steps)

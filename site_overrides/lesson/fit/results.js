@@ -54,14 +54,14 @@
     const found = new Set();
     const groupings = bank.groupings(facts);
     const today = facts.map((one) => one.grouping);
-    facts.forEach((one) => {
+    facts.forEach((one, index) => {
       if (found.has(one.grouping)) return;
       found.add(one.grouping);
       const size = sums.groupSize(one.grouping, fit.dancing);
       const sizes = sums.classGroups(groupings, one.grouping, fit.dancing);
       const step = form.step(one.number);
       const plain = sizes.length === 1 || size === 1;
-      const say = sums.groupsSentence(groupings, one.grouping, fit.dancing, today);
+      const say = sums.groupsSentence(groupings, one.grouping, fit.dancing, today, stood(facts.slice(0, index)));
       // groups that stand already are not made again
       const made = one.grouping === "half class" ? sums.roomToday(fit)?.sharing.teams.length > 0
         : groupings.slice(0, groupings.length - today.length).includes(one.grouping);
@@ -69,7 +69,8 @@
       const words = [
         plain || (made && one.grouping === "half class") ? "" : form.sentence(sums.groupsInWords(sizes)),
         // a step that sends its halves somewhere itself is not to be contradicted
-        one.grouping === "half class" && into && !made ? "" : toSay(one, say, plain ? false : made, into),
+        one.grouping === "half class" && into && !made ? ""
+          : one.grouping === "alone" ? sums.aloneSentence(facts) : toSay(one, say, plain ? false : made, into),
         sums.oddGroups(sizes, size, JSON.parse(said.odd ?? "{}")[one.grouping] ?? {}),
       ];
       list.append(form.make("div", "",
@@ -78,6 +79,9 @@
     });
     return [form.make("h3", gettext("Groups")), list];
   }
+
+  // the groups by whose places pupils stand already, though each danced alone
+  const stood = (before) => before.map(({ stands }) => stands).filter(Boolean);
 
   function toSay({ grouping }, words, made, into) {
     if (made) {

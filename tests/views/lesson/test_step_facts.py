@@ -15,6 +15,7 @@ from build_tools.views.lesson.showing import showing
 from build_tools.views.lesson.step_facts import step_facts
 from tests.support.banks import LOOKED_AT
 from tests.support.built_sites import CONTENT
+from tests.support.sound_bank import unit_named
 
 
 @pytest.fixture(scope="module")
@@ -76,3 +77,11 @@ def test_what_can_wait_is_what_the_author_says_to_leave(bank: Bank) -> None:
                 ["rehearse"] if re.search("eave out (rehearsing|the long stretches)", line) else []
             )
             assert waits == expected, (unit.slug, lesson.number, line)
+
+
+def test_steps_danced_alone_on_the_spots_of_pairs_say_so() -> None:
+    """Not the walk before they are sent there, nor the cool-down on any spot."""
+    unit = unit_named("kite-and-string")
+    assert [one.number for one in step_facts(unit, unit.lessons[0]) if one.stands == "pairs"] == [
+        2, 3, 4,
+    ]  # fmt: skip
