@@ -17,8 +17,8 @@ from tests.support.browser import Reader, address_of, reader
 from tests.support.sound_bank import real_bank
 
 LESSON_3 = "units/rock-pool/lesson-3.html"
-WALL_3 = "units/rock-pool/lesson-3-wall.html"
-"""Its scripts keep and read the same settings, and it is opened in half the time."""
+WALL = "units/kite-and-string/wall.html"
+"""A small page whose scripts keep and read the same settings."""
 FIT = {"available": 38, "changing": 7, "dancing": 25, "watching": 2, "space": "half"}
 CODE = "38-7-25-2-half"
 KEY = "dance-unit-bank"
@@ -81,7 +81,7 @@ def test_settings_are_kept_and_found_again(site: Path, browser: Browser) -> None
 
 
 def test_settings_out_of_range_are_not_kept(site: Path, browser: Browser) -> None:
-    with lesson(browser, site, path=WALL_3) as seen:
+    with lesson(browser, site, path=WALL) as seen:
         for change in ({"available": 7}, {"dancing": 0}, {"space": "barn"}, {"watching": 1.5}):
             assert said(seen, f"return s.keepFit({json.dumps(FIT | change)});") is False
         assert said(seen, "return s.fit();") is None
@@ -118,7 +118,7 @@ def test_the_address_wins_over_what_is_kept_and_a_place_on_the_page_loses_nothin
 
 
 def test_a_changed_address_tells_those_who_listen(site: Path, browser: Browser) -> None:
-    with lesson(browser, site, path=WALL_3) as seen:
+    with lesson(browser, site, path=WALL) as seen:
         seen.page.evaluate("window.told = 0; danceUnitBank.settings.onChange(() => { told += 1; })")
         seen.page.evaluate(f"location.hash = '#fit={CODE}'")
         seen.page.wait_for_function("window.told === 1")
@@ -133,10 +133,10 @@ ODD_ADDRESSES = (
 
 
 def test_nonsense_in_the_address_gets_a_plain_sentence(site: Path, browser: Browser) -> None:
-    with lesson(browser, site, path=WALL_3) as seen:
+    with lesson(browser, site, path=WALL) as seen:
         for fragment in ODD_ADDRESSES:
             seen.page.goto("about:blank")
-            seen.page.goto(address_of(site, WALL_3) + fragment)
+            seen.page.goto(address_of(site, WALL) + fragment)
             assert said(seen, "return s.fit();") is None, fragment
             assert said(seen, "return s.trouble;") == (
                 "The settings in this page’s address could not be read, so they are left out."
@@ -152,7 +152,7 @@ CORRUPT = (
 
 
 def test_corrupt_settings_are_as_if_there_were_none(site: Path, browser: Browser) -> None:
-    with lesson(browser, site, path=WALL_3) as seen:
+    with lesson(browser, site, path=WALL) as seen:
         for kept in CORRUPT:
             seen.page.evaluate("([key, text]) => localStorage.setItem(key, text)", [KEY, kept])
             seen.page.reload()
@@ -188,7 +188,7 @@ def test_with_nothing_kept_the_address_holds_the_settings(site: Path, browser: B
 
 
 def test_other_parts_keep_what_they_like_by_name(site: Path, browser: Browser) -> None:
-    with lesson(browser, site, path=WALL_3) as seen:
+    with lesson(browser, site, path=WALL) as seen:
         said(seen, "s.keep('card/rock-pool/3', { started: 5, gone: [1, 2] });")
         seen.page.reload()
         assert said(seen, "return s.get('card/rock-pool/3');") == {"started": 5, "gone": [1, 2]}

@@ -7,8 +7,7 @@ from collections.abc import Iterator
 from functools import lru_cache
 
 from build_tools.model.unit import Unit
-from build_tools.views.reading.lesson_text import text_by_field
-from build_tools.views.written.unit_text import fields_of_unit
+from build_tools.views.written.unit_text import fields_of_lesson, fields_of_unit
 
 _SENTENCE = re.compile(r"[^.!?]+")
 _CHAIR = re.compile(r"\b(?:wheel)?chairs?\b|\bwheels\b", re.IGNORECASE)
@@ -34,5 +33,4 @@ def _texts(unit: Unit) -> Iterator[str]:
     yield from (one.text for one in fields_of_unit(unit))
     yield unit.notes
     for lesson in unit.lessons:
-        yield from (one.text for one in text_by_field(lesson))
-        yield lesson.notes
+        yield from (one.text for one in fields_of_lesson(unit, lesson))
