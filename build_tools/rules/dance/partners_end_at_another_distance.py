@@ -19,7 +19,6 @@ Good:
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 
 from build_tools.body.ages import AtAge, at_age
@@ -28,6 +27,7 @@ from build_tools.model.same_words import same_words
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.sentences.sayings import Saying
 from build_tools.sentences.staying_in_place import same_place
 from build_tools.views.dance.between_partners import Between, between_partners
 from build_tools.views.dance.on_the_floor import middle_age
@@ -42,11 +42,14 @@ SOURCE = (
 NEEDS = ("unknown-name", "name-used-twice", "development-does-not-work", "canon-not-spelt-out")
 _MATTERS = 0.8
 """Metres: a step and a bit."""
-_PASS = re.compile(
-    r"\b(?:pass(?:es|ing)?|cross(?:es|ing)?|through|swap(?:s)?|chang(?:e|es|ing) (?:places|sides)|"
-    r"each other's|past|round)\b",
-    re.IGNORECASE,
+_PASS = Saying(
+    """
+    pass|cross|swap|through|past|round
+    change ~2 place|side
+    each =other's|=others
+    """
 )
+"""That they come past one another, or to where the other stood."""
 
 
 def check(unit: Unit) -> Iterator[Finding]:
@@ -111,4 +114,4 @@ def _ends_as_it_starts(section: Section) -> bool:
 
 def _says_so(section: Section) -> bool:
     said = (section.idea, section.end.place, *(one.who or "" for one in section.danced))
-    return any(_PASS.search(one) for one in said)
+    return _PASS.in_any(said)

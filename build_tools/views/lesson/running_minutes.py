@@ -14,7 +14,7 @@ from collections.abc import Iterator, Sequence
 from build_tools.model.dance import Dance, Motif
 from build_tools.model.lesson import Lesson, Step
 from build_tools.page_words.words import N_, _
-from build_tools.views.lesson.still_at_sounds import is_still_at_sounds
+from build_tools.sentences.stopping_at_sounds import stops_at_sounds
 from build_tools.views.words.plain_words import listed
 from build_tools.views.words.punctuation import small
 
@@ -85,7 +85,7 @@ def run_in_words(dance: Dance, lesson: Lesson, index: int, helps: Sequence[str] 
             return _(
                 "Half way through the goes, name one thing that you saw, and let everyone try that."
             )
-        if is_still_at_sounds(step):
+        if stops_at_sounds(" ".join(filter(None, (step.say, step.task, step.you)))):
             return _(
                 "Twice, while all are still, name one thing that you saw, and let everyone try "
                 "that next."
