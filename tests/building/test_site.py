@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import random
 import shutil
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
@@ -229,19 +229,31 @@ class Edits:
         """Build again as it is."""
 
 
-def test_incremental_and_cold_builds_give_the_same_after_any_edits(
-    bank: Path, tmp_path: Path, thorough: bool, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    overrides = tmp_path / "overrides"
-    shutil.copytree(OVERRIDES, overrides)
+def forget_templates() -> None:
+    """Let templates and what is made of them once be read anew."""
+    templates.templates.cache_clear()
+    unit_files.assets_once.cache_clear()
+
+
+@pytest.fixture
+def overrides(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Path]:
+    """Templates, styles and scripts to edit; no later test is left with what became of them."""
+    copied = tmp_path / "overrides"
+    shutil.copytree(OVERRIDES, copied)
     for module in (assets, input_keys, templates):
-        monkeypatch.setattr(module, "OVERRIDES", overrides)
+        monkeypatch.setattr(module, "OVERRIDES", copied)
+    yield copied
+    forget_templates()
+
+
+def test_incremental_and_cold_builds_give_the_same_after_any_edits(
+    bank: Path, overrides: Path, tmp_path: Path, thorough: bool
+) -> None:
     edits = Edits(bank, overrides, random.Random(20261129))
     out, told, written = tmp_path / "site", [], 0
     for _ in range(EDITS_THOROUGH if thorough else EDITS):
         told.append(edits.one())
-        templates.templates.cache_clear()
-        unit_files.assets_once.cache_clear()
+        forget_templates()
         written += len(built(bank, out, tmp_path).written)
         again = built(bank, out, tmp_path)
         assert (again.written, again.gone) == ((), ()), told
