@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
+from itertools import chain
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -105,9 +106,9 @@ def build_site(
         made, written = dict(plan.standing), list[str]()
         sound = {slug: leads for slug, leads in plan.stale.items() if slug not in wanted.faulty}
         faulty = {slug: leads for slug, leads in plan.stale.items() if slug in wanted.faulty}
-        for one in (
-            *draw_units(wanted.settings, sound, place, progress),
-            *draw_faulty(wanted.settings, faulty, place, progress),
+        for one in chain(
+            draw_units(wanted.settings, sound, place, progress),
+            draw_faulty(wanted.settings, faulty, place, progress),
         ):
             made[one.slug] = _made(one, plan.keys)
             written += one.changed

@@ -7,7 +7,8 @@ go first where that lets everybody by, and those behind them wait.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from functools import cache
 from itertools import combinations
 
 from build_tools.paths.class_in_groups import Together
@@ -17,6 +18,8 @@ from build_tools.paths.legs import BEND
 Way = tuple[Point, Point]
 Times = tuple[float, float]
 """From which part of the time to which somebody goes."""
+Nearest = Callable[[int, Times, int, Times], float]
+"""Metres between two, by their numbers, who go in these times, where they are nearest."""
 _FIRST, _ALL, _LAST = (0.0, 0.5), (0.0, 1.0), (0.5, 1.0)
 _CLEAR = (0.6, 0.5, 0.4)
 """Metres from the middle of one to that of another who pass and don't touch, shoulders being 0.3
@@ -56,22 +59,23 @@ def times_to_go(ways: Sequence[Way], rows: Sequence[int]) -> tuple[Times, ...]:
     """
     if _clear_on_curves(ways):
         return ()
+    nearest = _nearest(ways)
     for clear in _CLEAR:
         found: list[Times] = []
-        if _next(ways, rows, clear, found):
+        if _next(nearest, rows, clear, found):
             return tuple(found)
     return ()
 
 
-def _next(ways: Sequence[Way], rows: Sequence[int], clear: float, found: list[Times]) -> bool:
+def _next(nearest: Nearest, rows: Sequence[int], clear: float, found: list[Times]) -> bool:
     """Whether the others can go clear of those who were `found` a time; theirs are added."""
     now = len(found)
-    if now == len(ways):
+    if now == len(rows):
         return True
     for times in (_FIRST, _ALL, _LAST) if rows[now] == 0 else (_LAST, _ALL, _FIRST):
-        if all(_clear(ways[now], times, ways[n], other, clear) for n, other in enumerate(found)):
+        if all(nearest(now, times, n, other) >= clear for n, other in enumerate(found)):
             found.append(times)
-            if _next(ways, rows, clear, found):
+            if _next(nearest, rows, clear, found):
                 return True
             found.pop()
     return False
@@ -94,11 +98,19 @@ def _bent(way: Way, part: float) -> Point:
     return (x0 + dx * part + dy * out, y0 + dy * part - dx * out)
 
 
-def _clear(one: Way, times: Times, other: Way, others: Times, clear: float) -> bool:
-    return all(
-        fine(metres(_at(one, times, n / _MOMENTS), _at(other, others, n / _MOMENTS))) >= clear
-        for n in range(_MOMENTS + 1)
-    )
+def _nearest(ways: Sequence[Way]) -> Nearest:
+    """How near any two come: many orders are tried, and each asks of the same two again."""
+    gone = [
+        {t: [_at(way, t, n / _MOMENTS) for n in range(_MOMENTS + 1)] for t in (_FIRST, _ALL, _LAST)}
+        for way in ways
+    ]
+
+    @cache
+    def nearest(one: int, times: Times, other: int, others: Times) -> float:
+        both = zip(gone[one][times], gone[other][others], strict=True)
+        return min(fine(metres(a, b)) for a, b in both)
+
+    return nearest
 
 
 def _at(way: Way, times: Times, part: float) -> Point:

@@ -85,6 +85,10 @@ class Paths:
         """The moment at which the dance is over."""
         return max((one.ends for one in self.stretches), default=0.0)
 
+    def first_of(self, letter: str) -> StretchPaths:
+        """The stretch in which a section first comes."""
+        return next(one for one in self.stretches if one.section and one.section.letter == letter)
+
     def at(self, dancer: int, moment: float) -> Moment:
         """Where a dancer is at a moment of the dance, from 0 to `lasts`."""
         legs = self.legs[dancer]

@@ -88,15 +88,16 @@
       return [x + dx * part + dy * out, y + dy * part - dx * out];
     }));
     if (bent.every((one, n) => bent.slice(0, n).every((other) => clear(one, other, CLEAR[0])))) return [];
-    const gone = (way, [from, to]) => moments((part) => {
+    // worked out once, though many orders are tried
+    const gone = ways.map((way) => new Map([FIRST, ALL, LAST].map(([from, to], n, all) => [all[n], moments((part) => {
       const share = Math.min(1, Math.max(0, (part - from) / (to - from)));
       return [0, 1].map((at) => way[0][at] + (way[1][at] - way[0][at]) * share);
-    });
+    })])));
     const next = (found, least) => {
       const now = found.length;
       if (now === ways.length) return found.map(([times]) => times);
       for (const times of rows[now] ? [LAST, ALL, FIRST] : [FIRST, ALL, LAST]) {
-        const way = gone(ways[now], times);
+        const way = gone[now].get(times);
         if (!found.every(([, other]) => clear(way, other, least))) continue;
         const all = next([...found, [times, way]], least);
         if (all) return all;

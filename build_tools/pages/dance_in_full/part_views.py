@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Container
 from dataclasses import dataclass
 
 from build_tools.model.dance import Dance, Section, Sound
@@ -120,8 +121,9 @@ def _is_other_thing(sound: Sound) -> bool:
 def section_views(unit: Unit) -> tuple[SectionView, ...]:
     """The sections in the order of the dance; one that comes again unchanged is named again."""
     form = unit.dance.form
+    told_once = {one.does for one in groups_of_another_size(unit)}
     return tuple(
-        _again(unit.dance, place) if letter in form[:place] else _section(unit, place)
+        _again(unit.dance, place) if letter in form[:place] else _section(unit, place, told_once)
         for place, letter in enumerate(form)
     )
 
@@ -140,13 +142,13 @@ def groups_of_another_size(unit: Unit) -> tuple[OddGroups, ...]:
     return tuple(found)
 
 
-def _section(unit: Unit, place: int) -> SectionView:
+def _section(unit: Unit, place: int, told_once: Container[str]) -> SectionView:
+    """The section there; what is `told_once` for the dance it does not tell again."""
     dance = unit.dance
     letter = dance.form[place]
     section = dance.sections[letter]
     start = (_("Start: {what}", what=section.improvised_from),) if section.improvised_from else ()
     counted = section.counts is not None and section.danced
-    told_once = {one.does for one in groups_of_another_size(unit)}
     return SectionView(
         letter=letter,
         anchor=f"section-{slug(letter)}",

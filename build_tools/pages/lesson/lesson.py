@@ -18,7 +18,7 @@ from build_tools.pages.lesson.lesson_story import StoryView, story_of
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.for_scripts import ForScripts, for_scripts
 from build_tools.pages.pieces.labelled import Labelled
-from build_tools.pages.pieces.lesson_entries import lesson_href, lesson_named
+from build_tools.pages.pieces.lesson_entries import card_href, lesson_href, lesson_named, wall_href
 from build_tools.pages.pieces.lesson_pictures import LessonPicture, lesson_pictures
 from build_tools.pages.pieces.motif_drawn import MotifDrawn, motif_drawn
 from build_tools.pages.pieces.music import Music, music
@@ -195,8 +195,8 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         collect=tuple(ThingToGet(one, where_to_get(unit, lesson, one)) for one in lesson.collect),
         music=music(unit),
         pictures=lesson_pictures(lesson),
-        card=Link(_("Teach it, step by step"), f"{lesson_href(lesson.number)}#card"),
-        wall=Link(_("On the wall"), f"wall.html#lesson-{lesson.number}"),
+        card=Link(_("Teach it, step by step"), card_href(lesson.number)),
+        wall=Link(_("On the wall"), wall_href(lesson.number)),
         above=Link(_("The dance from above"), "dance.html"),
         counts=Link(
             _("Counts for the hall") if unit.dance.tempo else _("Cues for the hall"), "counts.html"

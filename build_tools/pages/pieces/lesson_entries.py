@@ -12,6 +12,9 @@ from build_tools.views.words.plain_words import listed, minutes_in_words, name_i
 from build_tools.views.words.punctuation import kept_together
 from build_tools.views.words.sections_called import called_by
 
+WALL = "wall.html"
+"""The page of a unit's walls."""
+
 
 @dataclass(frozen=True, slots=True)
 class LessonEntry:
@@ -34,6 +37,16 @@ class LessonEntry:
 def lesson_href(number: int) -> str:
     """Where a lesson's page lies, seen from any page of its unit."""
     return f"lesson-{number}.html"
+
+
+def card_href(number: int) -> str:
+    """Where a lesson's card lies: its page, seen otherwise."""
+    return f"{lesson_href(number)}#card"
+
+
+def wall_href(number: int) -> str:
+    """Where a lesson's wall lies: its place on the page of all the unit's walls."""
+    return f"{WALL}#lesson-{number}"
 
 
 def lesson_named(lesson: Lesson) -> str:

@@ -13,7 +13,7 @@ from build_tools.page_words.words import _
 from build_tools.pages.frame.frame import Frame, Link, frame
 from build_tools.pages.page import Page
 from build_tools.pages.pieces.for_scripts import ForScripts, for_scripts
-from build_tools.pages.pieces.lesson_entries import lesson_href, lesson_named
+from build_tools.pages.pieces.lesson_entries import WALL, card_href, lesson_href, lesson_named
 from build_tools.pages.pieces.lesson_pictures import lesson_pictures
 from build_tools.pages.pieces.music import Music, music
 from build_tools.pages.pieces.standing import standing_plans
@@ -85,7 +85,7 @@ class WallView:
 
 def wall_page(bank: Bank, unit: Unit) -> Page:
     """The page units/<slug>/wall.html."""
-    path = f"units/{unit.slug}/wall.html"
+    path = f"units/{unit.slug}/{WALL}"
     title = _("On the wall: {title}", title=unit.title)
     bodies: list[BodyDrawn] = []
     lessons = tuple(_lesson(unit, lesson, bodies) for lesson in unit.lessons)
@@ -103,7 +103,6 @@ def wall_page(bank: Bank, unit: Unit) -> Page:
 
 def _lesson(unit: Unit, lesson: Lesson, bodies: list[BodyDrawn]) -> WallLesson:
     """The lesson; `bodies` takes those that its drawings point to."""
-    href = lesson_href(lesson.number)
     own = tuple(WallPicture(o.src, o.shows, o.title) for o in lesson_pictures(lesson))
     first = _pictures(unit)[:1]
     plans = standing_plans(unit, lesson)
@@ -111,8 +110,8 @@ def _lesson(unit: Unit, lesson: Lesson, bodies: list[BodyDrawn]) -> WallLesson:
         for_scripts=for_scripts(unit, lesson),
         place=f"lesson-{lesson.number}",
         named=lesson_named(lesson),
-        lesson=Link(_("Lesson {number}", number=lesson.number), href),
-        card=Link(_("Card"), f"{href}#card"),
+        lesson=Link(_("Lesson {number}", number=lesson.number), lesson_href(lesson.number)),
+        card=Link(_("Card"), card_href(lesson.number)),
         title=lesson.title,
         opening=(*(first if lesson.number == 1 else ()), *own),
         picture=next(iter((*own, *first)), None),

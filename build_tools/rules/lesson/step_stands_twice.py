@@ -19,7 +19,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from build_tools.model.same_words import same_words
+from build_tools.model.same_words import same_step
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
@@ -33,7 +33,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     for lesson in unit.lessons:
         seen: dict[tuple[str, str], int] = {}
         for n, step in enumerate(lesson.steps):
-            first = seen.setdefault((same_words(step.does), same_words(step.task)), n)
+            first = seen.setdefault(same_step(step), n)
             if first != n:
                 without = lesson.minutes - step.minutes
                 yield Finding(

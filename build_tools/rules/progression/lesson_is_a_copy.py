@@ -19,8 +19,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from build_tools.model.lesson import Lesson
-from build_tools.model.same_words import same_words
+from build_tools.model.same_words import same_step
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
@@ -36,9 +35,9 @@ only where more than two steps in three are another lesson's is it a copy."""
 
 def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each lesson most of whose steps are those of an earlier one."""
-    for n, lesson in enumerate(unit.lessons):
-        for earlier in unit.lessons[:n]:
-            own, theirs = _steps(lesson), set(_steps(earlier))
+    steps = [[same_step(step) for step in lesson.steps] for lesson in unit.lessons]
+    for n, (lesson, own) in enumerate(zip(unit.lessons, steps, strict=True)):
+        for earlier, theirs in zip(unit.lessons[:n], steps, strict=False):
             many = sum(step in theirs for step in own)
             if many >= _FEWEST and 3 * many > 2 * len(own):
                 yield Finding(
@@ -50,7 +49,3 @@ def check(unit: Unit) -> Iterator[Finding]:
                     "write in it what is new, or move its file out of the unit",
                 )
                 break
-
-
-def _steps(lesson: Lesson) -> list[tuple[str, str]]:
-    return [(same_words(step.does), same_words(step.task)) for step in lesson.steps]

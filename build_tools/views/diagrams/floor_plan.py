@@ -73,10 +73,11 @@ def floor_plan(
     """
     order = None if section.letter in dance.form else (section.letter,)
     paths = paths_of(dance, pupils, in_hall, age, order, joined)
-    stretch = next(
-        one for one in paths.stretches if one.section and one.section.letter == section.letter
-    )
-    twice = _ends_elsewhere(paths, stretch) and not _ways_open(paths, stretch)
+    stretch = paths.first_of(section.letter)
+    is_open = _ways_open(paths, stretch)
+    twice = not is_open and _ends_elsewhere(paths, stretch)
+    ends = paths.everybody(stretch.begins) if is_open else _at_its_end(paths, stretch)
+    starts = paths.everybody(stretch.begins) if twice else ()
     frame = framed(in_hall, WIDTH, _BESIDE, _ABOVE)
     under = frame.bottom + (_LINE if "back" in dance.sides else _EDGE)
     legend = tuple(_legend(stretch, twice, under))
@@ -86,11 +87,11 @@ def floor_plan(
         WIDTH,
         under + _LINE * len(legend),
         hall(paths, frame),
-        _window(frame, _ways(paths, stretch, frame), *_dancers(paths, stretch, frame, twice)),
+        _window(frame, _ways(paths, stretch, frame), *_dancers(stretch, frame, starts, ends)),
         *legend,
         kind="floor",
     )
-    return Figure(title, svg, tuple(_words(paths, stretch, twice)))
+    return Figure(title, svg, tuple(_words(paths, stretch, twice, is_open=is_open)))
 
 
 def unit_floor_plan(unit: Unit, section: Section) -> Figure:
@@ -164,14 +165,13 @@ def _at(frame: Frame, point: Point) -> Point:
     return (round(x + point[0] * frame.scale, 1), round(y + point[1] * frame.scale, 1))
 
 
-def _dancers(paths: Paths, stretch: StretchPaths, frame: Frame, twice: bool) -> Iterator[str]:
-    """Everybody where they start, pale if they end elsewhere, and where they end."""
+def _dancers(
+    stretch: StretchPaths, frame: Frame, starts: Sequence[Moment], ends: Sequence[Moment]
+) -> Iterator[str]:
+    """Everybody where they start, pale, if that is to be seen apart, and where they end."""
     roles = roles_in(stretch)
-    if twice:
-        yield from _of_roles(roles, paths.everybody(stretch.begins), frame, pale=True)
-    ends = _at_its_end(paths, stretch)
-    if _ways_open(paths, stretch):
-        ends = paths.everybody(stretch.begins)
+    if starts:
+        yield from _of_roles(roles, starts, frame, pale=True)
     yield from _of_roles(roles, ends, frame, pale=False)
 
 
@@ -220,7 +220,7 @@ def _roles(stretch: StretchPaths) -> tuple[tuple[str, tuple[int, ...]], ...]:
     return rows_marked(stretch.section) if stretch.section is not None else ()
 
 
-def _words(paths: Paths, stretch: StretchPaths, twice: bool) -> Iterator[str]:
+def _words(paths: Paths, stretch: StretchPaths, twice: bool, *, is_open: bool) -> Iterator[str]:
     """The same in words: how they stand, where watchers sit, for whom it is drawn, who is out."""
     section = stretch.section
     assert section is not None
@@ -232,7 +232,7 @@ def _words(paths: Paths, stretch: StretchPaths, twice: bool) -> Iterator[str]:
         yield named
     if stands_anywhere(stretch):
         yield anywhere_in_words(groups_of(section).size)
-    if _ways_open(paths, stretch):
+    if is_open:
         yield _("The ways are open and are not drawn; the marks show where they start.")
     elif not stretch.counted:
         yield _("One way it may look. Pupils find their own, and end where it takes them.")

@@ -65,7 +65,7 @@ class _Dancer:
 def standing_plan(unit: Unit, letter: str) -> Figure:
     """How a class of the usual size stands where the section of that letter first begins."""
     paths = in_a_hall(unit)
-    stretch = next(one for one in paths.stretches if one.section and one.section.letter == letter)
+    stretch = paths.first_of(letter)
     section = unit.dance.sections[letter]
     frame = framed(paths.hall, WIDTH, _BESIDE, _ABOVE)
     under = frame.bottom + (_LINE if "back" in unit.dance.sides else 8)
@@ -92,7 +92,7 @@ def standing_plan(unit: Unit, letter: str) -> Figure:
 def plan_height(unit: Unit, letter: str) -> float:
     """How high the plan is where it is one unit wide; it need not be drawn for that."""
     paths, section = in_a_hall(unit), unit.dance.sections[letter]
-    stretch = next(one for one in paths.stretches if one.section and one.section.letter == letter)
+    stretch = paths.first_of(letter)
     bottom = framed(paths.hall, WIDTH, _BESIDE, _ABOVE).bottom
     rows = _rows_below(section, anywhere=stands_anywhere(stretch))
     below = (_LINE if "back" in unit.dance.sides else 8) + _LINE * rows

@@ -27,6 +27,7 @@ from build_tools.views.words.plain_words import listed, seconds_in_words
 from build_tools.views.words.punctuation import capital, quoted, sentence
 from build_tools.views.words.sections_called import in_short
 from build_tools.views.words.sounds_to_make import made_in_seconds
+from build_tools.views.words.words_of_text import words_of_text
 
 _FEWEST_IN_A_RUN = 2
 _KEPT = 64
@@ -197,7 +198,7 @@ def _put_together(syllables: Sequence[str], text: str) -> list[str]:
 
     `text` is what else is said of the same, in which the words stand whole.
     """
-    known = set(re.findall(r"[^\W\d_]+", text.casefold()))
+    known = set(words_of_text(text))
     found: list[str] = []
     for one in syllables:
         if found and one.casefold() not in known and f"{found[-1]}{one}".casefold() in known:

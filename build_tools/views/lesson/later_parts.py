@@ -8,6 +8,7 @@ says nothing to anybody.
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from functools import lru_cache
 
 from build_tools.model.dance import Dance
@@ -82,7 +83,8 @@ def _of_later_parts(unit: Unit, number: int) -> re.Pattern[str] | None:
     return re.compile("|".join(marks)) if marks else None
 
 
-def first_lessons(unit: Unit) -> dict[str, int]:
+@lru_cache(maxsize=16)
+def first_lessons(unit: Unit) -> Mapping[str, int]:
     """The number of the first lesson that makes or dances each part."""
     first: dict[str, int] = {}
     for lesson in unit.lessons:

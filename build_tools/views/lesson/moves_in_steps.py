@@ -47,17 +47,15 @@ from build_tools.views.words.plain_words import action_label
 def todays_moves(unit: Unit, lesson: Lesson) -> TodaysMoves:
     """The moves of each step of `lesson`."""
     drawn = drawn_in_steps(unit.dance, lesson.steps)
+    met = [_all_met(unit, lesson, names) for names in drawn]
     danced = [
         tuple(_all_met(unit, lesson, danced_by(unit.dance, step), step, varied=True))
         for step in lesson.steps
     ]
-    again = _again(unit, lesson, drawn)
-    placed = notes_in_steps(unit.dance, lesson, _told_of_moves(unit, lesson, drawn, danced, again))
+    again = _again(unit, lesson, drawn, met)
+    placed = notes_in_steps(unit.dance, lesson, _told_of_moves(unit, lesson, met, danced, again))
     made = _made(
-        unit,
-        lesson,
-        drawn,
-        [[MoveMet(one.word, one.text, None) for one in words] for words in placed.words],
+        met, [[MoveMet(one.word, one.text, None) for one in words] for words in placed.words]
     )
     known: set[str] = set()
     found = []
@@ -87,16 +85,13 @@ def _ways_of_joins(
 
 
 def _made(
-    unit: Unit,
-    lesson: Lesson,
-    drawn: Sequence[Sequence[str]],
-    placed: Sequence[Sequence[MoveMet]],
+    met: Sequence[Sequence[MoveMet]], placed: Sequence[Sequence[MoveMet]]
 ) -> list[tuple[tuple[MoveMet, ...], tuple[MetBefore, ...]]]:
     """What each step tells of the moves it makes, and which an earlier step told."""
     told: dict[object, int] = {}
     found = []
-    for n, (names, words) in enumerate(zip(drawn, placed, strict=True)):
-        moves = once(_all_met(unit, lesson, names))
+    for n, (every, words) in enumerate(zip(met, placed, strict=True)):
+        moves = once(every)
         new = tuple(m for m in moves if _told_as(m) not in told)
         before = tuple(
             MetBefore(m.word, told[_told_as(m)] + 1) for m in moves if _told_as(m) in told
@@ -123,15 +118,20 @@ def _whatever_its_feel(move: MoveMet) -> object:
     return move.word.casefold(), plain
 
 
-def _again(unit: Unit, lesson: Lesson, drawn: Sequence[Sequence[str]]) -> list[tuple[MoveMet, ...]]:
+def _again(
+    unit: Unit,
+    lesson: Lesson,
+    drawn: Sequence[Sequence[str]],
+    met: Sequence[Sequence[MoveMet]],
+) -> list[tuple[MoveMet, ...]]:
     """What each step tells of moves of earlier lessons, each where it first comes."""
     today = {name for names in drawn for name in names}
     told: set[tuple[str, Action]] = set()
     words: set[str] = set()
     of_return: dict[str, str | None] = {}
     found = []
-    for names, step in zip(drawn, lesson.steps, strict=True):
-        told |= {(m.word, m.action) for m in _all_met(unit, lesson, names) if m.action}
+    for every, step in zip(met, lesson.steps, strict=True):
+        told |= {(m.word, m.action) for m in every if m.action}
         danced = [x for x in motifs_in(unit.dance, danced_in(step)) if x not in today]
         moves = once_in_each_part(unit.dance, _all_met(unit, lesson, danced, step))
         alone = dances_a_return(unit.dance, step)
@@ -217,7 +217,7 @@ def _explained(
     """
     made_in = first_made_in(unit, name) or lesson.number
     before = [one for one in unit.lessons if one.number <= made_in]
-    if lesson.number > made_in and not _makes_anew(unit, lesson, word):
+    if lesson.number > made_in and word.casefold() not in _made_anew(unit, lesson):
         before.append(lesson)
     of_return = lesson_of_return(unit, lesson, step, word) if step else None
     if of_return and of_return.number > made_in:
@@ -231,10 +231,11 @@ def _explained(
     return None
 
 
-def _makes_anew(unit: Unit, lesson: Lesson, word: str) -> bool:
-    """Whether the lesson makes something with a move of that word, which its notes then tell of."""
-    return any(
-        action_label(action).casefold() == word.casefold()
+@once_a_lesson
+def _made_anew(unit: Unit, lesson: Lesson) -> frozenset[str]:
+    """The words, in small letters, of moves that the lesson makes, of which its notes then tell."""
+    return frozenset(
+        action_label(action).casefold()
         for step in lesson.steps
         for name in motifs_in(unit.dance, (*step.makes, *step.develops))
         for action, _ in _moves(unit.dance, name, varied=True)
@@ -260,7 +261,7 @@ def _as_made(unit: Unit, name: str, word: str) -> list[Action]:
 def _told_of_moves(
     unit: Unit,
     lesson: Lesson,
-    drawn: Sequence[Sequence[str]],
+    met: Sequence[Sequence[MoveMet]],
     danced: Sequence[Sequence[MoveMet]],
     again: Sequence[Sequence[MoveMet]],
 ) -> frozenset[str]:
@@ -269,7 +270,7 @@ def _told_of_moves(
     What the notes say of other moves, as of one that only an earlier lesson makes and whose words
     stand there, is no move's here: it stands in a step that it names, or at the foot.
     """
-    made = (one for names in drawn for one in once(_all_met(unit, lesson, names)))
+    made = (one for every in met for one in once(every))
     means: dict[str, str] = {}
     ways: dict[str, str] = {}
     for one in (*made, *(one for step in again for one in step)):

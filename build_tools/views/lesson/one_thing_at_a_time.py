@@ -10,6 +10,7 @@ from collections.abc import Sequence
 
 from build_tools.movement.sounding import STRUCK, Piece
 from build_tools.page_words.words import _
+from build_tools.views.words.words_of_text import words_of_text
 
 _POINTS = re.compile(r"\bpoint\b[^.;]*\b(?:as you (?:say|count)|as its word)\b", re.IGNORECASE)
 """Hands that are wanted on the counts."""
@@ -18,7 +19,6 @@ _STRIKES = re.compile(r"\b(?:tap|pat|drum|roll|shake|clap|ring)\b", re.IGNORECAS
 _SPEAKS = re.compile(r"\b(?:call|count|name|say|whisper)\b", re.IGNORECASE)
 _THE_WORDS = re.compile(r"\b(?:say|whisper)\b[^.;]*\bwords?\b", re.IGNORECASE)
 """The author asks for the same words as the beat does."""
-_WORD = re.compile(r"[^\W\d_]+")
 _SAME = 3
 """Words of the beat, one after another, that the author gives too: then they are its words."""
 
@@ -39,11 +39,7 @@ def one_thing_at_a_time(made: str, pieces: Sequence[Piece], you: str) -> str:
 
 def _said(pieces: Sequence[Piece], you: str) -> bool:
     """Whether the author gives words of the beat: there is nothing else to say."""
-    words = [word for one in pieces for said in one.words for word in _words(said.says)]
-    given = f" {' '.join(_words(you))} "
+    words = [word for one in pieces for said in one.words for word in words_of_text(said.says)]
+    given = f" {' '.join(words_of_text(you))} "
     runs = (words[n : n + _SAME] for n in range(len(words) - _SAME + 1))
     return any(f" {' '.join(run)} " in given for run in runs)
-
-
-def _words(text: str) -> list[str]:
-    return [word.casefold() for word in _WORD.findall(text)]

@@ -14,6 +14,7 @@ from build_tools.views.lesson.asked_to_get import Kind, asked
 from build_tools.views.lesson.class_groups import GROUP_SIZES
 from build_tools.views.lesson.device_cards import device_words
 from build_tools.views.lesson.handouts import action_words, copies_for, strips_to_hand
+from build_tools.views.words.words_of_text import words_of_text
 
 _ALL = re.compile(r"\b(?:both|all|drawings|pictures)\b", re.IGNORECASE)
 _HEADING = re.compile(r"^#{1,6} +(?P<title>.+?)\s*$", re.MULTILINE)
@@ -134,7 +135,7 @@ def _meant(unit: Unit, lesson: Lesson, line: str, drawn: bool) -> tuple[Work, ..
 
 
 def _names(words: str) -> set[str]:
-    return set(re.findall(r"[^\W\d_]+", words.casefold())) - _LITTLE
+    return set(words_of_text(words)) - _LITTLE
 
 
 def _cards(unit: Unit, lesson: Lesson, line: str, pupils: int) -> Iterable[CardSet]:

@@ -5,29 +5,25 @@ from __future__ import annotations
 import re
 
 from build_tools.model.lesson import Step
+from build_tools.views.words.words_of_text import words_of_text
 
 _BESIDE = re.compile(r"(?P<before> \((?:[^()“”]+, )?)“(?P<said>[^“”]+)”\)")
 """What is said in a join, last in the brackets that tell what is sounded there."""
-_WORD = re.compile(r"[^\W\d_]+")
 _LEAST = 3
 """Words one after another that the author gives too: fewer may stand anywhere."""
 
 
 def without_words_given(told: str, step: Step) -> str:
     """A beat without the words of its joins, where the author has each of them in the step."""
-    given = _words(" ".join(filter(None, (step.you, step.say))))
+    given = words_of_text(" ".join(filter(None, (step.you, step.say))))
 
     def shorter(found: re.Match[str]) -> str:
-        if not _has_all(given, _words(found["said"])):
+        if not _has_all(given, words_of_text(found["said"])):
             return found[0]
         before = found["before"].removesuffix(", ")
         return f"{before})" if before.strip() != "(" else ""
 
     return _BESIDE.sub(shorter, told)
-
-
-def _words(text: str) -> list[str]:
-    return [word.casefold() for word in _WORD.findall(text)]
 
 
 def _has_all(given: list[str], said: list[str]) -> bool:
