@@ -183,7 +183,7 @@ def test_a_page_that_is_open_goes_on_in_its_own_edition(tab: Tab, share: Share) 
     arrived(tab)
     share.publish(share.second, keep=2)
     tab.click("a[href^='lesson-2.html#card']")
-    wait_for(tab, "location.href.includes('card')")
+    wait_for(tab, "location.href.includes('card') && document.readyState === 'complete'")
     assert arrived(tab).endswith(
         f"/editions/{old.name}/units/rock-pool/lesson-2.html#card&fit={FITTED}"
     )

@@ -17,6 +17,8 @@ from playwright.sync_api import Browser, Error, Page, Route
 from tests.support.browser import LISTEN
 
 WAIT_SECONDS = 20
+# An entry page leads on at once, and a page's own script may lead on once more.
+LEFT_WHILE_ASKED = 3
 HERE = ("file:", "http://127.0.0.1:")
 
 
@@ -58,6 +60,14 @@ class ChromiumTab:
         self._page.goto(address)
 
     def evaluate(self, words: str) -> Any:
+        """What the script `words` gives, asked again where the page left while it was asked."""
+        for _ in range(LEFT_WHILE_ASKED):
+            try:
+                return self._page.evaluate(words)
+            except Error as fault:
+                if "context was destroyed" not in str(fault):
+                    raise
+                self._page.wait_for_load_state()
         return self._page.evaluate(words)
 
     def click(self, what: str) -> None:
