@@ -112,7 +112,7 @@ def lesson_too_long_to_read(unit: EditableUnit) -> Place | None:
     file = unit.lesson_files[0]
     for step in unit.data[file]["steps"]:
         for field in ("say", "easier", "harder", "task"):
-            step[field] = "Walk on, turn and stop. " * 12 + field
+            step[field] = "Walk on, turn and stop. " * 14 + field
     return file, ("lesson",)
 
 

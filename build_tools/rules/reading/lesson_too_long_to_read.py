@@ -1,6 +1,6 @@
-"""A lesson has no more than 700 words to read through.
+"""A lesson has no more than 800 words to read through.
 
-It is read once over breakfast and glanced at in the hall. 700 words take about three
+It is read once over breakfast and glanced at in the hall. 800 words take a little over three
 minutes; what is longer is not read. Lines for easier and harder and the notes below are not
 counted.
 
@@ -31,14 +31,15 @@ from build_tools.views.written.unit_text import unit_text
 GRADE: Grade = "question"
 SOURCE = (
     "Brysbaert, Journal of Memory and Language 109:104047, 2019: adults read 238 words a minute; "
-    "the limit of 700 is common practice"
+    "the limit of 800 is common practice"
 )
-LIMIT = 700
-"""Two sides hold about so many. With fewer, authors leave out who does it, and where."""
+LIMIT = 800
+"""Two sides hold about so many. With fewer, authors leave out who does it, and where: at 700 nearly
+every lesson of the bank was cut to the word, and teachers tripped over what had been cut."""
 
 
 def check(unit: Unit) -> Iterator[Finding]:
-    """Yield a finding for each lesson with more than 700 words to read through."""
+    """Yield a finding for each lesson with more than 800 words to read through."""
     for lesson, (file, fields) in zip(unit.lessons, unit_text(unit).documents[1:], strict=True):
         text = "\n".join(one.text for one in fields if one.path and is_read_through(one))
         if words_at_most(text) <= LIMIT:
