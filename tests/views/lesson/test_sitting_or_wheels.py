@@ -353,7 +353,7 @@ def test_an_authors_line_that_sends_to_other_steps_stands_alone() -> None:
 
 @pytest.mark.parametrize(
     ("slug", "number", "step", "word"),
-    [("through-the-gap", 1, 3, "Shape"), ("through-the-gap", 3, 3, "Night")],
+    [("through-the-gap", 1, 3, "Shape"), ("through-the-gap", 3, 2, "Go to sleep")],
 )
 def test_a_word_and_its_seated_way_are_no_two_rows_of_one_name(
     slug: str, number: int, step: int, word: str
