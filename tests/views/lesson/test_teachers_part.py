@@ -54,11 +54,11 @@ def test_a_run_of_parts_has_a_row_for_each_with_its_signs() -> None:
     told = told_of(unit, 3, 3, in_full=True)
     assert told == {
         "Beat": "A: Tap four eights, louder on each 1 and 6. "
-        "To B (tap four, no sound for four): The drum taps four and stops, and four fingers go "
-        "up, one by one. B: Tap two soft eights. Then tap one soft eight, louder on 6. Then tap "
-        "one soft eight."
+        "To B (tap four, no sound for four): The drum taps four and stops; the teacher whispers "
+        "one, two, three, four, and shows it on fingers too. B: Tap two soft eights. Then tap one "
+        "soft eight, louder on 6. Then tap one soft eight."
     }
-    assert told_of(unit, 3, 3)["Beat"].endswith("one by one. B: as before.")
+    assert told_of(unit, 3, 3)["Beat"].endswith("on fingers too. B: as before.")
     (beat,) = teachers_parts(unit, unit.lessons[2], in_full=True)[2]
     assert [row.partition(" ")[0] for row in beat.words.split("\n")] == ["A:", "To", "B:"]
     whole = told_of(unit, 5, 3, in_full=True)["Beat"]
