@@ -29,14 +29,14 @@ def test_what_a_choice_keeps_is_read_with_its_counts(
 ) -> None:
     dance = unit_named("leaving").dance
     choices = {**dance.choices, "verb-order": replace(dance.choices["verb-order"], what=what)}
-    found = kept_in_choice(replace(dance, choices=choices), "ours")
+    found = kept_in_choice(replace(dance, choices=choices), "our-phrase")
     assert found == {(Fraction(a), Fraction(b)): said for (a, b), said in kept.items()}
 
 
 def test_steps_that_no_choice_changes_are_not_changed_as_pupils_choose() -> None:
     """An adviser read "Leave, changed as pupils choose" of two steps that safety hangs on."""
     dance = unit_named("leaving").dance
-    for name in ("ours", "ours-one", "ours-two"):
+    for name in ("our-phrase", "first-change", "second-change"):
         first, second, _, last = motif_drawn(dance, name).picture.words
         assert first == "Counts 1 to 2: Leave: two steps, in the way chosen."
         assert second == "Counts 3 to 4: Mark, changed as pupils choose."

@@ -36,7 +36,7 @@ def test_a_variation_of_a_variation_is_still_of_the_theme() -> None:
     theme = ["swing", "lean", "slide", "clack", "clamp"]
     assert words_of("magnets", "our-own") == theme
     assert words_of("magnets", "our-own-home") == theme
-    assert words_of("leaving", "ours-two") == words_of("leaving", "verbs")
+    assert words_of("leaving", "second-change") == words_of("leaving", "verbs")
 
 
 def test_what_is_known_of_a_variation_is_drawn_changed() -> None:
