@@ -27,6 +27,7 @@ _LISTS = {
         "collapse leap bang plop whack pounce crumple slump tumble smack"
     ),
     "bony": "=knees =knee =hands =wrists =bottom =bottoms =tailbone =bum =backside =elbows =seat",
+    "meanwhile": "when whenever as if while until till once after before",
     "glide": (
         "slide dance skate glide run spin skid slip move travel work perform go twirl jump stay"
     ),
@@ -50,7 +51,8 @@ NEVER = Saying(
     bunk up
     leg up
     @pull ~3 each-other
-    hold|grip|take|grab|clasp|wrist|hand|=arms|ankle ~~7 v:@pull !your|their|in
+    hold|grip|take|grab|clasp|wrist|=arms|ankle ~~7 v:@pull !your|their|in
+    hand ~7 v:@pull !your|their|in
     v:@pull ~2 against ~2 @other|team|side|pair
     @pull ~2 @other ~3 along|over|across|to|by|up|towards|down|through|round|around|off|back
     @pull ~1 your|their|a|the ?other partner|person|dancer|pupil|friend !@of_mind
@@ -59,7 +61,7 @@ NEVER = Saying(
     @stand ~2 @on ~4 @other ~2 @part
     @stand ~2 @on =a|=x|=y @part
     lie|drape|lean|sprawl across ~3 @other !@of_mind
-    @stand ~2 @on ~3 partner|b|each-other|neighbour|friend|another|somebody|someone !@of_mind
+    @stand ~2 @on !@meanwhile ~3 partner|b|each-other|neighbour|friend|another|somebody|someone !@of_mind
     @stand ~1 @on ~1 @other back
     @stand @on each-other
     @stand ~2 @on ~2 @part of ~4 @other|you|two|base|one

@@ -95,6 +95,9 @@ _AWAY = Saying(
 )
 """It is taken away, or gone round, or held."""
 
+_STANDS_ON_A_MARK = Saying("stand on|upon ~3 =spots")
+"""Who stands on a spot stands still, and most spots are a place of their own and no thing."""
+
 _STEPPED_ON = Saying(
     """
     step|tread|dance|go|jump|stand|land|run|slip|trip
@@ -105,6 +108,8 @@ _STEPPED_ON = Saying(
 def underfoot(text: str) -> Said | None:
     """The first thing that a text leaves or has where feet go."""
     for said in UNDERFOOT.all_in(text):
+        if _STANDS_ON_A_MARK.said(said.text):
+            continue
         if about_things(text) and not _IN_THE_AIR.said(read(text).sentence_of(said.words[0])):
             return said
     return None

@@ -154,6 +154,14 @@ _WATCHERS_SAY = Saying(
     watcher|watchers|audience|observers|onlookers ~1 , say|tell|describe|name|ask
     """
 )
+_FACES = Saying(
+    """
+    stand|stay ~6 look ?straight at|to|towards ~2 partner|wall|north|south|east|west|front|back|
+        gate|window|neighbour
+    stand|stay ~6 look north|south|east|west|ahead|forwards|outwards|inwards
+    """
+)
+"""Who stands and looks at a partner or a wall is about to dance, and watches nobody."""
 _SEATED = Saying("v:sit|seat|kneel|lie|settle|crouch|squat|perch|stay|stand|gather\nseated|sitting")
 """What held the line between them is said by watchers, who are seated there in other words."""
 
@@ -170,6 +178,6 @@ def in_the_way(text: str) -> Said | None:
     for said in SEATED_IN_THE_WAY.all_in(text):
         sentence = read(text).sentence_of(said.words[0])
         told_to_say = _WATCHERS_SAY.said(sentence) and not _SEATED.mentioned(sentence)
-        if not (told_to_say or OUT_OF_THE_WAY.said(sentence)):
+        if not (told_to_say or OUT_OF_THE_WAY.said(sentence) or _FACES.said(sentence)):
             return said
     return None
