@@ -61,7 +61,8 @@ NEVER = Saying(
     @stand ~2 @on ~4 @other ~2 @part
     @stand ~2 @on =a|=x|=y @part
     lie|drape|lean|sprawl across ~3 @other !@of_mind
-    @stand ~2 @on !@meanwhile ~3 partner|b|each-other|neighbour|friend|another|somebody|someone !@of_mind
+    @stand ~2 @on !@meanwhile ~3 partner|b|each-other|neighbour|friend|another|somebody|someone
+        !@of_mind
     @stand ~1 @on ~1 @other back
     @stand @on each-other
     @stand ~2 @on ~2 @part of ~4 @other|you|two|base|one
