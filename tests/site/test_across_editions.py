@@ -79,15 +79,16 @@ def second(first: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
     return folder
 
 
-@pytest.fixture(
-    params=[
-        "chromium-file",
-        "chromium-http",
-        pytest.param("firefox-file", marks=pytest.mark.thorough),
-        # Where browsers differ is in what they let files do.
-        pytest.param("firefox-http", marks=pytest.mark.thorough),
-    ]
-)
+WAYS = ("chromium-file", "chromium-http", "firefox-file", "firefox-http")
+
+
+def tried(usually: str) -> pytest.MarkDecorator:
+    """Each browser, from a folder and a server; in the usual run `usually` alone."""
+    ways = [pytest.param(way, marks=() if way == usually else pytest.mark.thorough) for way in WAYS]
+    return pytest.mark.parametrize("where", ways, indirect=True)
+
+
+@pytest.fixture
 def where(request: pytest.FixtureRequest) -> tuple[str, str]:
     """Which browser, and whether it opens a folder or asks a server."""
     browser, _, how = request.param.partition("-")
@@ -123,6 +124,7 @@ def arrived(tab: Tab) -> str:
     return found
 
 
+@tried("chromium-file")
 def test_a_settings_link_made_in_one_edition_opens_in_the_next(tab: Tab, share: Share) -> None:
     old = share.publish(share.first)
     tab.fresh()
@@ -152,7 +154,21 @@ def test_a_settings_link_made_in_one_edition_opens_in_the_next(tab: Tab, share: 
     assert complaints(tab) == []
 
 
-@pytest.mark.parametrize("page", ["lesson-2.html?from=letter#card&", "wall.html#lesson-2&"])
+HALL_PAGES = {
+    "chromium-http": "lesson-2.html?from=letter#card&",
+    "chromium-file": "wall.html#lesson-2&",
+}
+
+
+@pytest.mark.parametrize(
+    ("where", "page"),
+    [
+        pytest.param(way, page, marks=() if HALL_PAGES.get(way) == page else pytest.mark.thorough)
+        for way in WAYS
+        for page in HALL_PAGES.values()
+    ],
+    indirect=["where"],
+)
 def test_a_link_to_a_hall_page_opens_in_the_next_edition(tab: Tab, share: Share, page: str) -> None:
     share.publish(share.first)
     new = share.publish(share.second)
@@ -164,6 +180,7 @@ def test_a_link_to_a_hall_page_opens_in_the_next_edition(tab: Tab, share: Share,
     assert complaints(tab) == []
 
 
+@tried("chromium-http")
 def test_what_is_kept_on_this_device_is_there_in_the_next_edition(tab: Tab, share: Share) -> None:
     share.publish(share.first, keep=2)
     tab.fresh()
@@ -176,6 +193,7 @@ def test_what_is_kept_on_this_device_is_there_in_the_next_edition(tab: Tab, shar
     assert tab.evaluate(CODE) == FITTED
 
 
+@tried("chromium-file")
 def test_a_page_that_is_open_goes_on_in_its_own_edition(tab: Tab, share: Share) -> None:
     old = share.publish(share.first, keep=2)
     tab.fresh()
@@ -190,6 +208,7 @@ def test_a_page_that_is_open_goes_on_in_its_own_edition(tab: Tab, share: Share) 
     assert SECOND not in tab.evaluate("document.title")
 
 
+@tried("chromium-http")
 def test_open_pages_and_bookmarks_of_an_edition_taken_out_arrive(tab: Tab, share: Share) -> None:
     old = share.publish(share.first)
     tab.fresh()
@@ -208,6 +227,7 @@ def test_open_pages_and_bookmarks_of_an_edition_taken_out_arrive(tab: Tab, share
     assert arrived(tab).endswith(f"/editions/{new.name}/{LESSON}?from=letter#fit={FITTED}")
 
 
+@tried("chromium-file")
 def test_an_address_that_the_current_edition_lacks_says_so(
     tab: Tab, share: Share, tmp_path: Path
 ) -> None:
@@ -225,6 +245,7 @@ def test_an_address_that_the_current_edition_lacks_says_so(
     assert arrived(tab).endswith("/index.html")
 
 
+@tried("chromium-http")
 def test_a_pointer_that_cannot_be_read_says_so(tab: Tab, share: Share) -> None:
     share.publish(share.first)
     (share.folder / "current.js").unlink()
@@ -233,7 +254,7 @@ def test_a_pointer_that_cannot_be_read_says_so(tab: Tab, share: Share) -> None:
     wait_for(tab, "document.querySelector('[data-say]').textContent.includes('in a minute')")
 
 
-@pytest.mark.parametrize("at_server", [False, True])
+@pytest.mark.parametrize("at_server", [pytest.param(False, marks=pytest.mark.thorough), True])
 def test_without_script_two_plain_links_lead_to_the_units(
     browser: Browser, first: Path, tmp_path: Path, at_server: bool
 ) -> None:

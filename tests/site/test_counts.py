@@ -6,24 +6,26 @@ colour, so nothing flashes.
 
 from __future__ import annotations
 
-import shutil
 from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 from playwright.sync_api import Browser, Page
 
+from build_tools.building.unit_files import unit_files
 from build_tools.model.dance import Dance
+from build_tools.pages.counts.counts import counts_page
 from build_tools.views.dance.parts_over_counts import who_in_words
 from build_tools.views.dance.score import score
 from build_tools.views.words.doing import doing_in_words
 from build_tools.views.words.plain_words import name_in_words
 from tests.support.browser import address_of, reader
 from tests.support.built_sites import build
-from tests.support.sound_bank import every_unit, real_unit
+from tests.support.few_pages import with_files, with_pages
+from tests.support.sound_bank import UNUSUAL, every_unit, real_unit, unusual_bank
 
 PAGE = f"units/{real_unit().slug}/counts.html"
-ODD = Path(__file__).resolve().parents[1] / "unusual_units"
+CLOCKS = "clock-shop-sounds"
 CUED = ("silent-statues", "improvised-weather")
 COUNTED = ("reception-toys", "round-live-drums", "learned-market-dance")
 LATER = {"improvised-weather", "learned-market-dance", "reception-toys"}
@@ -89,19 +91,21 @@ def expected(dance: Dance, stretch: int, count: int) -> list[list[str]]:
     ]
 
 
-def chosen(slugs: tuple[str, ...], thorough: bool) -> list[str]:
+def chosen(slugs: tuple[str, ...], thorough: bool = False) -> list[str]:
     return [slug for slug in slugs if thorough or slug not in LATER]
 
 
 @pytest.fixture(scope="module")
 def odd_site(tmp_path_factory: pytest.TempPathFactory, thorough: bool) -> Path:
-    """The pages of some units of unusual shape."""
-    content = tmp_path_factory.mktemp("odd") / "content"
-    shutil.copytree(ODD, content, ignore=lambda _, names: set(names) & {"units"})
-    for slug in ("clock-shop-sounds", *chosen((*CUED, *COUNTED), thorough)):
-        shutil.copytree(ODD / "units" / slug, content / "units" / slug)
-    build(content, content.parent / "site")
-    return content.parent / "site"
+    """Pages of some units of unusual shape: in the usual run all of the first, and counts."""
+    folder = tmp_path_factory.mktemp("odd")
+    if thorough:
+        build(UNUSUAL, folder / "site")
+        return folder / "site"
+    bank = unusual_bank()
+    whole, *others = (unit for unit in bank.units if unit.slug in chosen((CLOCKS, *CUED, *COUNTED)))
+    with_files(folder, unit_files(bank, whole, UNUSUAL))
+    return with_pages(folder, [counts_page(bank, unit) for unit in others])
 
 
 @pytest.fixture
@@ -109,7 +113,7 @@ def clocks(browser: Browser, odd_site: Path) -> Iterator[Page]:
     """The page of a dance with every kind of sound, on a made-up clock."""
     with reader(browser, odd_site, extra_script=SILENT) as at:
         at.page.clock.install(time=0)
-        at.page.goto(address_of(odd_site, "units/clock-shop-sounds/counts.html"))
+        at.page.goto(address_of(odd_site, f"units/{CLOCKS}/counts.html"))
         at.page.clock.pause_at(1000)
         yield at.page
         assert at.said == []
@@ -325,7 +329,7 @@ def test_a_dance_without_a_beat_says_so_and_shows_its_spans_and_cues(
 
 def test_what_is_said_is_on_screen_on_its_count_and_lit_among_the_words(clocks: Page) -> None:
     beat = 60_000 / 104
-    (unit,) = (one for one in every_unit() if one.slug == "clock-shop-sounds")
+    (unit,) = (one for one in every_unit() if one.slug == CLOCKS)
     (piece,) = unit.dance.sections["B"].heard
     clocks.select_option("#counts-choice", label="Section B: talk")
     clocks.get_by_role("button", name="Start").click()

@@ -5,16 +5,21 @@ from __future__ import annotations
 import re
 import shutil
 from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 import yaml
 from playwright.sync_api import Browser, Locator, Page
 
+from build_tools.model.unit import SchoolYears
+from build_tools.pages.front.front import FEW
+from build_tools.pages.lesson.lesson import lesson_page
 from build_tools.views.lesson.sessions import lesson_needs, sessions
+from tests.support.banks import CONTENT, LOOKED_AT
 from tests.support.browser import address_of, is_inside, reader
-from tests.support.built_sites import CONTENT, build
-from tests.support.sound_bank import real_bank, whole_bank
+from tests.support.few_pages import with_front, with_pages
+from tests.support.sound_bank import real_bank, real_unit, whole_bank
 
 SEARCHES = yaml.safe_load(
     Path(__file__).with_name("teachers_searches.yml").read_text(encoding="utf-8")
@@ -27,27 +32,31 @@ POOL, MAGNETS = "Twelve hours in a rock pool", "Pull, push, stick"
 
 
 @pytest.fixture(scope="module")
+def three_fronts(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The front page of the three units for which the thirty searches were written down."""
+    bank = real_bank()
+    units = [unit for unit in bank.units if unit.slug in LOOKED_AT]
+    return with_front(tmp_path_factory.mktemp("three"), bank, units, CONTENT)
+
+
+@pytest.fixture(scope="module")
 def two_units(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """A site of two units: the rock pool, and the same lessons under other words and years."""
+    """The front page of two units: the rock pool, and the same lessons in other words and years."""
     folder = tmp_path_factory.mktemp("two units")
-    content = folder / "content"
-    shutil.copytree(CONTENT, content, ignore=lambda _, names: set(names) & {"units"})
+    bank, pool = real_bank(), real_unit()
+    magnets = replace(
+        pool,
+        slug="magnets",
+        title=MAGNETS,
+        topics=("magnets", "forces"),
+        subjects=("Science",),
+        summary="Two ends pull together and two ends push apart.",
+        years=(SchoolYears("England", ("5", "6")),),
+    )
     for slug in ("rock-pool", "magnets"):
-        shutil.copytree(CONTENT / "units" / "rock-pool", content / "units" / slug)
-    file = content / "units" / "magnets" / "unit.md"
-    text = file.read_text(encoding="utf-8")
-    for field, words in {
-        "title": MAGNETS,
-        "topics": "[magnets, forces]",
-        "subjects": "[Science]",
-        "summary": "Two ends pull together and two ends push apart.",
-        "    years": "[5, 6]",
-    }.items():
-        text, changed = re.subn(f"^{field}: .*$", f"{field}: {words}", text, flags=re.MULTILINE)
-        assert changed == 1, field
-    file.write_text(text, encoding="utf-8")
-    build(content, folder / "site")
-    return folder / "site"
+        shutil.copytree(CONTENT / "units" / "rock-pool", folder / "content" / "units" / slug)
+    site = with_front(folder / "site", bank, [magnets, pool], folder / "content")
+    return with_pages(site, [lesson_page(bank, pool, pool.lessons[0])])
 
 
 @pytest.fixture
@@ -83,12 +92,10 @@ def card(page: Page, title: str) -> Locator:
 
 
 def test_thirty_teachers_find_their_unit_first_and_every_no_is_honest(
-    browser: Browser, three_units: Path
+    browser: Browser, three_fronts: Path
 ) -> None:
-    """Asked of the three units for which the thirty searches were written down."""
-    site = three_units
-    bank = real_bank()
-    titles = {unit.slug: unit.title for unit in bank.units}
+    site = three_fronts
+    titles = {unit.slug: unit.title for unit in real_bank().units}
     in_titles = {word for title in titles.values() for word in re.findall(r"\w{4,}", title.lower())}
     right, wrong = 0, []
     with reader(browser, site) as at:
@@ -126,16 +133,20 @@ def test_what_two_teachers_typed_finds_what_the_bank_has(browser: Browser, site:
 
 
 def test_from_the_front_page_to_the_first_words_to_say_it_is_two_clicks(
-    browser: Browser, three_units: Path
+    browser: Browser, site: Path
 ) -> None:
-    site = three_units
-    for unit in real_bank().units:
-        if not (site / "units" / unit.slug).is_dir():
-            continue
-        first = next(step.say for step in unit.lessons[0].steps if step.say)
-        with reader(browser, site) as at:
-            at.page.goto(address_of(site, "index.html"))
-            card(at.page, unit.title).locator(".jump a").first.click()
+    """Of each unit that the front page shows before anything is asked."""
+    units = {unit.title: unit for unit in whole_bank().units}
+    with reader(browser, site) as at:
+        front = address_of(site, "index.html")
+        at.page.goto(front)
+        titles = at.page.locator(".unit-card h3").all_inner_texts()
+        assert len(titles) == FEW
+        for title in titles:
+            unit = units[title]
+            first = next(step.say for step in unit.lessons[0].steps if step.say)
+            at.page.goto(front)
+            card(at.page, title).locator(".jump a").first.click()
             assert at.page.url.endswith(f"{unit.slug}/lesson-1.html")
             at.page.wait_for_load_state()
             # the second click, where a lesson's first screen is not yet enough

@@ -10,7 +10,6 @@ from __future__ import annotations
 
 import json
 import re
-import shutil
 from collections.abc import Iterator
 from contextlib import contextmanager
 from html import unescape
@@ -33,6 +32,7 @@ from build_tools.views.words.room_said import room_in_words
 from tests.sums.page_facts import page_facts
 from tests.support import axe
 from tests.support.browser import Reader, address_of, reader
+from tests.support.built_sites import part_of
 from tests.support.page_script import ask
 from tests.support.paper import printed, squeezed
 from tests.support.sound_bank import real_bank
@@ -580,7 +580,7 @@ def test_a_copied_link_goes_through_the_stable_page_and_not_through_an_edition(
     site: Path, browser: Browser, tmp_path: Path
 ) -> None:
     edition = tmp_path / "share" / "editions" / "2026-11-25-a1"
-    shutil.copytree(site, edition)
+    part_of(site, edition, LESSON_3)
     with reader(browser, tmp_path / "share") as seen:
         seen.page.goto((edition / LESSON_3).as_uri() + f"#fit={CODE}")
         link = seen.page.locator("[data-link]").input_value()

@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 import posixpath
-import shutil
 from pathlib import Path
 from urllib.parse import unquote, urlsplit
 
 from playwright.sync_api import Browser
 
 from tests.support.browser import Reader, address_of, is_inside, reader
-from tests.support.built_sites import html_pages, lessons_to_open, pages_to_open
+from tests.support.built_sites import html_pages, lessons_to_open, pages_to_open, part_of
 from tests.support.markup import ids, references, tags
 
 FACES = "document.fonts.ready.then((faces) => [...faces].map((face) => face.status))"
@@ -92,8 +91,7 @@ def test_every_page_opens_with_the_network_shut_and_nothing_to_complain_of(
 def test_a_page_against_the_policy_would_be_noticed(
     browser: Browser, site: Path, tmp_path: Path
 ) -> None:
-    folder = tmp_path / "spoilt"
-    shutil.copytree(site, folder)
+    folder = part_of(site, tmp_path / "spoilt", "index.html")
     html = (folder / "index.html").read_text(encoding="utf-8")
     planted = (
         '<p style="color: red"></p><script>document.title = "ran"</script>'

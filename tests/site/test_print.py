@@ -9,7 +9,6 @@ from __future__ import annotations
 
 import os
 import re
-import shutil
 from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
@@ -20,7 +19,7 @@ from playwright.sync_api import Browser
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from tests.support.browser import address_of, reader
-from tests.support.built_sites import heaviest, lesson_pages, lessons_to_open
+from tests.support.built_sites import heaviest, lesson_pages, lessons_to_open, part_of
 from tests.support.paper import Glyph, Print, printed, squeezed
 from tests.support.sound_bank import real_bank
 
@@ -281,9 +280,9 @@ SPOILT = """
 
 
 def test_these_checks_notice_a_spoilt_print(browser: Browser, site: Path, tmp_path: Path) -> None:
-    folder = tmp_path / "spoilt"
-    shutil.copytree(site, folder)
-    page = folder / lesson_pages(site)[0]
+    path = lesson_pages(site)[0]
+    folder = part_of(site, tmp_path / "spoilt", path)
+    page = folder / path
     styles = os.path.relpath(folder / "planted.css", page.parent)
     planted = f'<link rel="stylesheet" href="{styles}"></body>'
     html = page.read_text(encoding="utf-8").replace("</body>", planted)

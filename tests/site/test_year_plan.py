@@ -13,7 +13,6 @@ import pytest
 from playwright.sync_api import Browser
 
 from build_tools import cli
-from tests.site.test_html import complaints
 from tests.support import axe
 from tests.support.banks import CONTENT
 from tests.support.browser import address_of, reader
@@ -46,10 +45,6 @@ def test_it_breaks_no_rule_of_access_and_fits_the_screen(
         found = axe.run(at.page)
         assert found.violations == ()
         assert at.page.evaluate(SCROLLS) <= width
-
-
-def test_it_holds_to_the_html_standard(plan: Path) -> None:
-    assert complaints(plan, ["plan.html"]) == []
 
 
 def test_by_hand_and_by_keys_alone_the_cover_is_said_at_once(browser: Browser, plan: Path) -> None:

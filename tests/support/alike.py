@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from playwright.sync_api import Page
 
-MOST = 3
+MOST = 2
 SHORTEN = r"""
 (most) => {
   const TOLD = /^(class|style|role|type|lang|fill|stroke|aria-(?!label))/;

@@ -48,6 +48,15 @@ SHOWN = """
   };
 })
 """
+LOOK = """
+(targets) => targets.map((target) => {
+  const element = document.querySelector(target);
+  const { color, fill, fontSize, fontWeight } = getComputedStyle(element);
+  const own = [element, element.parentElement, element.closest("svg")].map((one) =>
+    one && [one.localName, one.getAttribute("class")].join("."));
+  return [...own, color, fill, fontSize, fontWeight].join(" ");
+})
+"""
 # Set one property at a time, which the policy allows.
 HIDE_TEXT = """
 (hidden) => {
@@ -159,6 +168,17 @@ def too_faint(page: Page, targets: list[str]) -> list[str]:
     ]
 
 
+def of_each_look(page: Page, targets: list[str], most: int) -> list[str]:
+    """The first few of those elements that have one name, class, ink and size of letters."""
+    looks: Counter[str] = Counter()
+    found = []
+    for target, look in zip(targets, page.evaluate(LOOK, targets), strict=True):
+        looks[look] += 1
+        if looks[look] <= most:
+            found.append(target)
+    return found
+
+
 @dataclass(frozen=True, slots=True)
 class Box:
     """A part of a page that is pictured, in its pixels from the page's corner."""
@@ -212,10 +232,10 @@ def _fault(text: dict[str, Any], box: Box, written: Image.Image, blank: Image.Im
     if not letters.getbbox():
         return f"{text['target']} cannot be seen"
     ink = _colour(text["ink"])
-    near = letters.filter(ImageFilter.MaxFilter(3))
-    counted = Counter(
-        colour for colour, is_near in zip(_pixels(ground), near.tobytes(), strict=True) if is_near
-    )
+    ground.putalpha(letters.filter(ImageFilter.MaxFilter(3)))
+    # every colour with how often it is there, and near a letter where it is not see-through
+    found: Any = ground.getcolors(ground.width * ground.height)
+    counted: Counter[Colour] = Counter({near[:3]: number for number, near in found if near[3]})
     crossed, worst = 0, 21.0
     for ratio, number in sorted((contrast(ink, colour), n) for colour, n in counted.items()):
         crossed += number
@@ -225,11 +245,6 @@ def _fault(text: dict[str, Any], box: Box, written: Image.Image, blank: Image.Im
     if worst >= least:
         return ""
     return f"{text['target']}: {worst:.2f} where {least} is the least ({text['ink']})"
-
-
-def _pixels(picture: Image.Image) -> list[Colour]:
-    parts = picture.tobytes()
-    return list(zip(parts[0::3], parts[1::3], parts[2::3], strict=True))
 
 
 def _colour(computed: str) -> Colour:

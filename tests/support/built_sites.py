@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import re
+import shutil
 import subprocess
 import sys
 from collections.abc import Iterable, Mapping
@@ -16,10 +17,7 @@ ROOT = Path(__file__).resolve().parents[2]
 CONTENT = ROOT / "content"
 BOOKLET = re.compile(r"units/[^/]+/booklet\.html")
 LESSON = re.compile(r"units/[^/]+/lesson-[0-9]+\.html")
-_VARIES = re.compile(
-    r"(?<=^units/)[^/]+|(?<=^browse/topic-)[^.]+|(?<=^browse/year-)[^.]+|(?<=^browse/subject-)[^.]+"
-    r"|[0-9]+"
-)
+_VARIES = re.compile(r"(?<=^units/)[^/]+|[0-9]+")
 
 
 def build(content: Path, out: Path, environment: Mapping[str, str] | None = None) -> None:
@@ -45,13 +43,27 @@ def files(folder: Path) -> dict[str, bytes]:
     }
 
 
+def part_of(site: Path, folder: Path, *pages: str) -> Path:
+    """A copy of these pages in `folder`, to be changed at will, with what every page loads."""
+    shutil.copytree(site / "assets", folder / "assets")
+    for page in pages:
+        (folder / page).parent.mkdir(parents=True, exist_ok=True)
+        shutil.copyfile(site / page, folder / page)
+    return folder
+
+
 def html_pages(folder: Path) -> list[str]:
     """The paths of every page of a site."""
     return sorted(path.relative_to(folder).as_posix() for path in folder.rglob("*.html"))
 
 
 def template_of(path: str) -> str:
-    """What a page shares with others of its kind: its path without the unit and the number."""
+    """What a page shares with others of its kind: its path without the unit and the number.
+
+    Lists below browse/ are of units, or of the topics, years or subjects there are.
+    """
+    if path.startswith("browse/"):
+        return "browse/units" if "-" in path else "browse/choices"
     return _VARIES.sub("*", path)
 
 

@@ -60,15 +60,19 @@ def opened(
         yield at
 
 
+SMALL = """
+(least) => [...document.querySelectorAll("a, button, summary")].flatMap((one) => {
+  const { width, height } = one.getBoundingClientRect();
+  const seen = width && height && one.checkVisibility({ visibilityProperty: true });
+  return seen && (height < least - 0.5 || width < least - 0.5)
+    ? [`${one.innerText}: ${Math.round(width)} x ${Math.round(height)}`] : [];
+})
+"""
+
+
 def small_targets(page: Page, least: float = 44) -> list[str]:
     """What can be pressed now and is lower or narrower than `least` pixels."""
-    found = []
-    for target in page.locator("a, button, summary").all():
-        box = target.bounding_box()
-        if not box or not target.is_visible():
-            continue
-        if box["height"] < least - 0.5 or box["width"] < least - 0.5:
-            found.append(f"{target.inner_text()}: {box['width']:.0f} x {box['height']:.0f}")
+    found: list[str] = page.evaluate(SMALL, least)
     return found
 
 

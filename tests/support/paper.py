@@ -7,6 +7,7 @@ import unicodedata
 from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import cached_property
 from typing import Any
 
 import pdfplumber
@@ -36,7 +37,7 @@ class Glyph:
     shown: tuple[float, float] = (0.0, 1.0)
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Print:
     """What came out of the printer: for each side its margins in millimetres, and every glyph.
 
@@ -56,9 +57,10 @@ class Print:
 
     def side_of(self, words: str, after: int = 0) -> tuple[int, int] | None:
         """The side that some words start on, and where, looking from a place on; else None."""
-        at = self._letters().find(squeezed(words), after)
+        at = self._letters.find(squeezed(words), after)
         return None if at < 0 else (self.glyphs[at].side, at)
 
+    @cached_property
     def _letters(self) -> str:
         return "".join(glyph.text for glyph in self.glyphs)
 

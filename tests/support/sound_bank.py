@@ -19,6 +19,8 @@ from build_tools.model.unit import Unit
 from build_tools.source.folder import read_bank_files, read_unit_folder, unit_slugs
 from tests.support.banks import CONTENT, LOOKED_AT, ROOT, THOROUGH, UNIT
 
+UNUSUAL = ROOT / "tests" / "unusual_units"
+
 
 def _bank_in(root: Path) -> Bank:
     documents, problems = read_bank_files(root)
@@ -60,7 +62,13 @@ def real_unit() -> Unit:
 @cache
 def every_unit() -> tuple[Unit, ...]:
     """The units of the real bank that are looked at, and those of unusual shape."""
-    return (*real_bank().units, *_bank_in(ROOT / "tests" / "unusual_units").units)
+    return (*real_bank().units, *unusual_bank().units)
+
+
+@cache
+def unusual_bank() -> Bank:
+    """The bank in tests/unusual_units/, whose units have a shape that no published one has."""
+    return _bank_in(UNUSUAL)
 
 
 def unit_named(slug: str) -> Unit:
