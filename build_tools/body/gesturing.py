@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from build_tools.body.keys import Keys, lowered, one_key, sided, stance, there_and_again
-from build_tools.body.moves import Move, held_out, rises, weight_aside
+from build_tools.body.moves import Move, held_out, rises, stays_tall, weight_aside
 from build_tools.body.pose import Arm, Pose, Trunk, both_arms, both_feet, mirrored
 from build_tools.body.shapes import balanced, shape, with_arms
 
@@ -180,11 +180,12 @@ def _risen(move: Move) -> str:
 
 
 def _sunk(move: Move) -> Pose:
-    """Lower; where it starts and ends on one level, a little lower."""
+    """Lower; where it starts and ends on one level, a little lower, but tall stays tall."""
     if move.start == move.end:
         low, high = shape("crouch", "hands-low"), shape("stand", "hands-low")
         sunk = {"low": replace(low, hips=0.4), "middle": shape("half", "hands-low")}
-        return balanced(sunk.get(move.end, replace(high, hips=0.9)))
+        tall = high if stays_tall(move) else replace(high, hips=0.9)
+        return balanced(sunk.get(move.end, tall))
     if move.end == "low":
         return balanced(shape("crouch", "hands-low"))
     if move.manner == "dip" or move.end == "middle":

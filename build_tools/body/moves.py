@@ -94,10 +94,17 @@ def slashes(move: Move) -> bool:
     """Whether it goes over the floor, or into the air, with the effort called a slash.
 
     Strong, sudden and winding is to slash (Laban and Lawrence, Effort, 1947): steps have no such
-    feel but by the arms.
+    feel but by the arms. Steps that are said to be small are quick and near: whoever goes past
+    others keeps the arms in.
     """
     goes = {"travel", "jump"} & set(move.kinds)
-    return bool(goes) and move.feel >= {"strong", "sudden", "indirect"}
+    near = move.kind == "travel" and move.size == "small"
+    return bool(goes) and not near and move.feel >= {"strong", "sudden", "indirect"}
+
+
+def stays_tall(move: Move) -> bool:
+    """Whether weight that settles does so with nobody going down: at the high level all through."""
+    return move.start == move.end == "high" and move.manner != "dip"
 
 
 def held_out(move: Move) -> bool:

@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from build_tools.body.keys import Key, Keys, again
-from build_tools.body.moves import Move
+from build_tools.body.moves import Move, stays_tall
 from build_tools.body.pose import Foot, Pose, Trunk
 from build_tools.body.seats import FOOTREST
 from build_tools.body.shapes import shape, with_arms
@@ -76,6 +76,8 @@ def seated_keys(keys: Keys, move: Move, base: str) -> Keys:
         return _twisted(sitting, move)
     if move.kind == "turn":
         return sitting.changed(lambda pose: with_arms(pose, _round(move)))
+    if move.kind == "transfer" and move.manner != "rock" and stays_tall(move):
+        return sitting
     if move.kind == "transfer" and (move.manner == "rock" or move.end == move.start):
         return sitting.changed(_swayed if move.size == "small" else _leant)
     if base == "wheels" and move.part in ("foot", "leg", "knee"):

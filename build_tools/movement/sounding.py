@@ -19,6 +19,8 @@ STRUCK = frozenset({*DRUMMED, "shaker", "bell", "claps"})
 """Sounds that are made by strokes; a voice, a recording and silence have none."""
 _WITH_ACCENTS = frozenset({"beat", "soft beat", "claps"})
 """Sounds whose first of each phrase is louder where nothing else is said."""
+FOLLOWS_THE_DANCERS = "the sound follows the dancers"
+"""As `follows` of a sound has it: nobody makes it by the clock, and who makes it watches them."""
 _NOTHING = "-"
 """Written on a count on which nothing is said."""
 ROLL = 14
@@ -95,6 +97,22 @@ def later(piece: Piece, by: Fraction) -> Piece:
         strokes=tuple(replace(stroke, at=stroke.at + by) for stroke in piece.strokes),
         words=tuple(replace(word, at=word.at + by) for word in piece.words),
     )
+
+
+def between(pieces: Sequence[Piece], start: Fraction, end: Fraction) -> tuple[Piece, ...]:
+    """What of `pieces` sounds from `start` to `end`, as if it began there."""
+    cut = (
+        replace(
+            one,
+            start=max(one.start, start),
+            end=min(one.end, end),
+            strokes=tuple(stroke for stroke in one.strokes if start <= stroke.at < end),
+            words=tuple(word for word in one.words if start <= word.at < end),
+        )
+        for one in pieces
+        if one.start < end and one.end > start
+    )
+    return tuple(later(one, -start) for one in cut)
 
 
 def length_of(heard: Sequence[Heard], *, counted: bool, tempo: int | None) -> Fraction | None:

@@ -66,7 +66,7 @@
   };
 
   // a thick line where watchers sit, and each side's name
-  function sides(svg, { hall: [wide, deep], data: { names, lined } }) {
+  function sides(svg, { hall: [wide, deep], data: { names, lined, waiting } }) {
     const [x, y] = [wide / 2, deep / 2];
     const ends = { front: [-x, -y, x, -y], back: [-x, y, x, y], left: [-x, -y, -x, y], right: [x, -y, x, y] };
     for (const side of lined) {
@@ -75,17 +75,17 @@
     }
     const places = { front: [0, -y - 0.25, 0], back: [0, y + 0.6, 0], left: [-x - 0.25, 0, -90], right: [x + 0.25, 0, 90] };
     for (const [side, [tx, ty, turn]] of Object.entries(places)) {
-      const words = names[side] || signed(side, lined);
+      const words = names[side] || signed(side, lined, waiting?.door);
       if (words) add(svg, "text", { transform: `translate(${tx} ${ty}) rotate(${turn})` }).textContent = words;
     }
   }
 
-  // what a side without a name is called: the front, and where watchers sit without it
-  function signed(side, lined) {
+  // what a side without a name is called: the front, and where watchers sit without it; at one of two walls, not the door's
+  function signed(side, lined, door) {
     if (!lined.length) return "";
     const fronted = lined.includes("front");
     if (side === "front") return fronted ? gettext("front: watchers") : gettext("front");
-    return !fronted && lined.includes(side) ? gettext("watchers") : "";
+    return !fronted && lined.includes(side) ? (door ? gettext("watchers, or the door") : gettext("watchers")) : "";
   }
 
   function add(parent, name, attributes) {

@@ -5,23 +5,23 @@
   const { floor } = sums;
   const MARK = gettext("Chalk a line one big step from each wall; who reaches it dances on the spot.");
   const CLOSE = gettext("Not even a quarter of the class has the room it needs: dance it on the spot.");
+  const OWN_WAY = gettext("Danced as it is drawn, not even a quarter of the class has the room it needs here.");
   const SIDES = 4;
 
   const capital = (words) => words.charAt(0).toUpperCase() + words.slice(1);
   const pupilsIn = (team) => team.reduce((sum, one) => sum + one, 0);
 
-  // what to do, who dances at once, and why, in a few sentences
-  floor.roomInWords = (room) => {
+  // who dances at once, what to change, and why, in a few sentences; `ownWay` is whether the author's own way in such a
+  // hall is told beside it, where none is found
+  floor.roomInWords = (room, ownWay = false) => {
     const { enough, pupils } = room;
-    const walls = why(room), small = enough ? "" : gettext("The floor is too small for all to dance at once.");
-    if (!room.found) return [small || walls, room.closer.length ? CLOSE : MARK].filter(Boolean).join(" ");
-    const all = floor.allAtOnce(room), how = floor.howInWords(room);
-    return [
-      all && gettext("All {pupils} can dance at once.", { pupils }),
-      how,
-      floor.sharingInWords(room),
-      !all || how ? small || walls : "",
-    ].filter(Boolean).join(" ");
+    const small = enough ? "" : gettext("The floor is too small for all to dance at once.");
+    if (!room.found) return ownWay ? OWN_WAY : [small || why(room), room.closer.length ? CLOSE : MARK].filter(Boolean).join(" ");
+    const how = floor.howInWords(room);
+    return (floor.allAtOnce(room)
+      ? [gettext("All {pupils} can dance at once.", { pupils }), how, how && why(room)]
+      : [floor.sharingInWords(room), how, small || why(room)]
+    ).filter(Boolean).join(" ");
   };
 
   // who dances and who sits, where not all dance at once: the teams, or who sits each time
@@ -77,25 +77,29 @@
     stride !== 1 && gettext("Make every travelling step half as long."),
   ].filter(Boolean).join(" ");
 
-  // what would be wrong if all danced at once as it is drawn
-  function why({ leaving, closer }) {
+  // what would be wrong if all danced at once as it is drawn; where all can with another front, or other steps, without that
+  function why(room) {
+    const { leaving, closer } = room;
     const near = leaving.map(({ letter: part, dancers: number }, n) => n
       ? gettext("{number} in part {part}", { number, part })
       : ngettext("{number} pupil in part {part}", "{number} pupils in part {part}", number, { part }));
-    const close = (parts) => near.length ? ngettext(
-      "Pupils in part {parts} would stand closer than the dance asks.",
-      "Pupils in parts {parts} would stand closer than the dance asks.",
+    const walls = near.length ? gettext("{pupils} would come too near a wall", { pupils: row(near) }) : "";
+    const close = closer.length ? ngettext(
+      "pupils in part {parts} would stand closer than the dance asks",
+      "pupils in parts {parts} would stand closer than the dance asks",
       closer.length,
-      { parts },
-    ) : ngettext(
-      "If all danced at once as it is drawn, pupils in part {parts} would stand closer than the dance asks.",
-      "If all danced at once as it is drawn, pupils in parts {parts} would stand closer than the dance asks.",
-      closer.length,
-      { parts },
-    );
-    return [
-      near.length && gettext("If all danced at once as it is drawn, {pupils} would come too near a wall.", { pupils: row(near) }),
-      closer.length && close(row(closer)),
-    ].filter(Boolean).join(" ");
+      { parts: row(closer) },
+    ) : "";
+    const wrong = walls && close ? gettext("{walls}, and {close}", { walls, close }) : walls || close;
+    return wrong && without(room, wrong);
+  }
+
+  function without(room, wrong) {
+    const all = room.found && floor.allAtOnce(room), turned = all && room.turned, shorter = all && room.stride !== 1;
+    if (turned && shorter) return gettext("Danced as it is drawn, {wrong}.", { wrong });
+    if (shorter) return gettext("With whole steps, {wrong}.", { wrong });
+    if (!turned) return gettext("If all danced at once as it is drawn, {wrong}.", { wrong });
+    return room.hall[1] < room.hall[0] ? gettext("With a long wall as the front, {wrong}.", { wrong })
+      : gettext("With a short wall as the front, {wrong}.", { wrong });
   }
 })();

@@ -91,15 +91,13 @@
       : gettext("{turns}, once each", { turns: turn });
   }
 
-  // what to know before the lesson: the teams, or who sits, and how the hall is used; "" where all is as it is drawn
-  sums.hallToday = (facts, room) => {
+  // what to know before the lesson: the teams, or who sits, and how the hall is used; "" where all is as it is drawn.
+  // `ownWay` is whether the author's way in a small hall stands below
+  sums.hallToday = (facts, room, ownWay = false) => {
     const placed = facts.some((one) => one.parts.length);
-    if (!room?.found) return room && placed ? sums.floor.roomInWords(room) : "";
+    if (!room?.found) return room && placed ? sums.floor.roomInWords(room, ownWay) : "";
     const turning = facts.some((one) => sums.inTurns(one, one.minutes, room));
     const how = placed && sums.floor.howInWords(room);
-    return [
-      how,
-      turning && sums.floor.sharingInWords(room),
-    ].filter(Boolean).join(" ");
+    return [turning && sums.floor.sharingInWords(room), how].filter(Boolean).join(" ");
   };
 })();

@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from build_tools.model.dance import Dance, Section, Transition
 from build_tools.model.unit import Unit
+from build_tools.movement.sounding import FOLLOWS_THE_DANCERS
 from build_tools.page_words.words import _
 from build_tools.pages.counts.sounded import (
     SaidView,
@@ -127,10 +128,17 @@ def stretch_played(dance: Dance, s: ScoreStretch, place: int) -> PlayedView:
         ),
         heard=heard_data(s.sounding),
         lasts=_lasts(s),
-        sounds=sounds_read(s.sounding, dance.phrase, counted=counted),
+        sounds=sounds_read(s.sounding, dance.phrase, counted=counted, follows=_follows(s)),
         not_said=None if s.sounding.known else not_said(s),
         said=said_read(s.sounding, dance.phrase) if counted else (),
     )
+
+
+def _follows(s: ScoreStretch) -> bool:
+    """Whether what sounds in a section that nobody counts follows those who dance it."""
+    if s.section is None or s.counts is not None:
+        return False
+    return s.section.sound.follows == FOLLOWS_THE_DANCERS
 
 
 def _caption(section: Section | None, name: str) -> str:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from build_tools.movement.counts import figures
@@ -11,6 +11,7 @@ from build_tools.movement.sounding import Piece, Word
 from build_tools.page_words.words import _
 from build_tools.views.dance.score import ScoreStretch
 from build_tools.views.dance.timeline import Sounding
+from build_tools.views.words.deeds_of_sound import by_watchers
 from build_tools.views.words.plain_words import length_in_words
 from build_tools.views.words.punctuation import sentence
 from build_tools.views.words.sounds_in_words import piece_in_words
@@ -54,21 +55,28 @@ class SaidView:
     """Word by word, count by count."""
 
 
-def sounds_read(sounding: Sounding, phrase: int, *, counted: bool) -> tuple[SoundView, ...]:
+def sounds_read(
+    sounding: Sounding, phrase: int, *, counted: bool, follows: bool = False
+) -> tuple[SoundView, ...]:
     """Each piece as a line, over its counts or seconds where there are several.
 
     Neighbours over counts that read alike are one line: no count of their own is named in them.
+    Where the sound `follows` the dancers, its seconds are those it often has, and of the class
+    those sound it who watch.
     """
     lines: list[tuple[str, list[int]]] = []
     for n, piece in enumerate(sounding.pieces):
-        what = piece_in_words(piece, phrase, counted=counted)
+        seen = replace(piece, by=by_watchers(piece.by)) if follows else piece
+        what = piece_in_words(seen, phrase, counted=counted)
         if counted and lines and lines[-1][0] == what:
             lines[-1][1].append(n)
         else:
             lines.append((what, [n]))
     return tuple(
         SoundView(
-            when=_when([sounding.pieces[n] for n in told], counted=counted) if lines[1:] else "",
+            when=_when([sounding.pieces[n] for n in told], counted=counted, follows=follows)
+            if lines[1:]
+            else "",
             what=what,
             pieces=" ".join(map(str, told)),
         )
@@ -76,9 +84,12 @@ def sounds_read(sounding: Sounding, phrase: int, *, counted: bool) -> tuple[Soun
     )
 
 
-def _when(pieces: Sequence[Piece], *, counted: bool) -> str:
+def _when(pieces: Sequence[Piece], *, counted: bool, follows: bool) -> str:
     start, end = pieces[0].start, pieces[-1].end
-    return counts_read(start, end) if counted else length_in_words(end - start)
+    if counted:
+        return counts_read(start, end)
+    long = length_in_words(end - start)
+    return _("often about {long}", long=long) if follows else long
 
 
 def not_said(s: ScoreStretch) -> str:

@@ -34,6 +34,7 @@ from build_tools.views.diagrams.floor_plan import unit_floor_plan
 from build_tools.views.words.plain_words import action_label, name_in_words
 from build_tools.views.words.room_said import room_in_words
 from build_tools.views.words.sections_called import called, heading_of
+from build_tools.views.words.standing_said import sit_to_sound_in_words
 
 FILE = "dance.html"
 
@@ -90,8 +91,8 @@ class DanceView:
     """What is to be seen: count by count, or part by part where nobody counts."""
     who: str
     """For how many dancers and in which hall it is drawn."""
-    asked: str | None
-    """That what the unit leaves open is drawn in the usual way; None where all is said."""
+    besides: tuple[str, ...]
+    """That what the unit leaves open is drawn in the usual way, and who sits though drawn."""
     playing: WatchedView | None
     """What can be watched; None where the dance has no beat."""
     stills: tuple[StillView, ...]
@@ -139,7 +140,10 @@ def dance_page(bank: Bank, unit: Unit) -> Page:
         unit=Link(unit.title, "index.html"),
         how=how,
         who=_who(paths),
-        asked=_(_ASKED) if paths.unsaid else None,
+        besides=(
+            *((_(_ASKED),) if paths.unsaid else ()),
+            *sit_to_sound_in_words(dance),
+        ),
         playing=_watched(unit, paths, found) if dance.tempo else None,
         stills=tuple(_still(unit, letter) for letter in dict.fromkeys(dance.form)),
         onward=_onward(unit),

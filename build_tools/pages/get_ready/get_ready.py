@@ -22,7 +22,7 @@ from build_tools.views.dance.room_to_dance import unit_room
 from build_tools.views.lesson.collecting import things_to_collect
 from build_tools.views.words.halls_worked_out import halls_from_in_words
 from build_tools.views.words.plain_words import listed, minutes_in_words
-from build_tools.views.words.punctuation import kept_together
+from build_tools.views.words.punctuation import kept_together, sentence
 from build_tools.views.words.room_said import room_in_words
 
 
@@ -90,7 +90,6 @@ def ready_page(bank: Bank, unit: Unit) -> Page:
         spaces=(
             Labelled(_("In a hall"), unit.space.hall),
             *_halls(unit),
-            *_author_on_half_a_hall(unit),
             Labelled(_("In a classroom"), unit.space.classroom),
         ),
         halls_from=halls_from_in_words(unit.dance),
@@ -108,8 +107,7 @@ def _halls(unit: Unit) -> Iterator[Labelled]:
     """What the usual class does in each hall, halls with the same answer together."""
     sizes: dict[str, list[str]] = {}
     for hall in _HALLS:
-        words = room_in_words(unit_room(unit, USUAL_CLASS, hall))
-        sizes.setdefault(words, []).append(
+        sizes.setdefault(_in_hall(unit, hall), []).append(
             _("{width} by {depth}", width=f"{hall.width:g}", depth=f"{hall.depth:g}")
         )
     for words, halls in sizes.items():
@@ -119,10 +117,14 @@ def _halls(unit: Unit) -> Iterator[Labelled]:
         yield Labelled(where, words)
 
 
-def _author_on_half_a_hall(unit: Unit) -> Iterator[Labelled]:
-    """The author's own way where none is worked out: two ways at once would be one too many."""
-    if not unit_room(unit, USUAL_CLASS, KNOWN_HALLS["half"]).found:
-        yield Labelled(_("In half a hall"), unit.space.half_hall)
+def _in_hall(unit: Unit, hall: Hall) -> str:
+    """Who dances at once; the author's own way where none is worked out in half a hall, with it:
+    two answers one below the other read as two ways.
+    """
+    room = unit_room(unit, USUAL_CLASS, hall)
+    own_way = not room.found and hall == KNOWN_HALLS["half"]
+    words = room_in_words(room, own_way=own_way)
+    return f"{words} {sentence(unit.space.half_hall)}" if own_way else words
 
 
 def _lessons(numbers: tuple[int, ...], of: int) -> str:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from build_tools.model.dance import Dance
+from build_tools.model.dance import Dance, Section
 from build_tools.model.lesson import Step
 from build_tools.views.dance.phrase_rows import phrase_rows
 from build_tools.views.dance.without_counts import is_counted
@@ -20,7 +20,7 @@ class WallMove:
     word: str
     """The pupils' word."""
     counts: str
-    """The counts it takes, as they are said."""
+    """The counts it takes, as they are said; empty where nobody counts."""
     span: str
     """From which count to which it lasts, for scripts; empty where no count fits it."""
 
@@ -37,9 +37,15 @@ class WallRow:
     """Its moves, in order."""
 
 
+def is_uncounted(section: Section | None) -> bool:
+    """Whether a step is for a section that nobody counts: numbers beside its moves would ask to."""
+    return section is not None and section.counts is None
+
+
 def wall_phrase(dance: Dance, step: Step) -> tuple[WallRow, ...]:
     """The rows of what is danced; none where a single drawing shows all there is."""
-    rows = phrase_rows(dance, step, section_of(dance, step)) if is_counted(dance) else ()
+    section = section_of(dance, step)
+    rows = phrase_rows(dance, step, section) if is_counted(dance) else ()
     if len(rows) < _FEWEST_ROWS:
         return ()
     return tuple(
@@ -49,7 +55,7 @@ def wall_phrase(dance: Dance, step: Step) -> tuple[WallRow, ...]:
             tuple(
                 WallMove(
                     move.word,
-                    move.counts,
+                    "" if is_uncounted(section) else move.counts,
                     f"{float(move.start):g}-{float(move.end):g}" if move.end else "",
                 )
                 for move in row.moves

@@ -11,7 +11,7 @@ from build_tools.model.lesson import Step
 from build_tools.pages.pieces.for_scripts import StepData, step_data
 from build_tools.pages.pieces.heard_data import heard_data
 from build_tools.pages.pieces.picture import Picture, picture
-from build_tools.pages.wall.wall_phrase import WallRow, wall_phrase
+from build_tools.pages.wall.wall_phrase import WallRow, is_uncounted, wall_phrase
 from build_tools.views.dance.left_open import drawn_actions
 from build_tools.views.dance.order_danced import order_danced
 from build_tools.views.dance.step_sounding import step_sounding
@@ -20,6 +20,7 @@ from build_tools.views.diagrams.bodies_over_counts import bodies_over_counts
 from build_tools.views.diagrams.body_sprite import BodyDrawn
 from build_tools.views.lesson.grouping_in_words import grouping_in_words
 from build_tools.views.lesson.step_facts import StepFacts
+from build_tools.views.lesson.teachers_part import section_of
 from build_tools.views.words.plain_words import counts_in_words, minutes_in_words, name_in_words
 from build_tools.views.words.punctuation import capital, kept_together
 from build_tools.views.words.wall_lines import wall_lines
@@ -160,10 +161,11 @@ def _strips(
     lengths = [sum((a.counts for a in drawn_actions(dance, n)), Fraction(0)) for n in danced]
     whole = sum(lengths, Fraction(0))
     fits = is_counted(dance) and step.counts == whole and _counted(dance, step) == danced
+    counted = is_counted(dance) and not is_uncounted(section_of(dance, step))
     found, before = [], Fraction(0)
     for name, length in zip(danced, lengths, strict=True):
         actions = drawn_actions(dance, name)
-        lasts = None if is_counted(dance) else lengths_in_words(actions)
+        lasts = None if counted else lengths_in_words(actions)
         for row in bodies_over_counts(capital(name_in_words(name)), actions, lasts):
             spans = (f"{float(a + before):g}-{float(b + before):g}" for a, b in row.moves)
             told = " ".join(spans) if fits else ""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from build_tools.model.unit import Unit
+from build_tools.movement.watchers import watchers
 from build_tools.paths.for_pages import page_data
 from build_tools.paths.model import Paths
 from build_tools.views.dance.recommended_metres import recommended_least
@@ -12,7 +13,8 @@ from build_tools.views.dance.waiting import waiting_in
 
 
 def floor_data(unit: Unit, paths: Paths) -> dict[str, Any]:
-    """`page_data`, and least: the square metres for each pupil; waiting: who sits does what, where.
+    """`page_data`, and least: the square metres for each pupil; waiting: who sits does what, where,
+    and whether that is at one of two walls, the other the door's.
 
     `sums/floor-room-to-dance.js` asks for the first, `sums/floor-room-said.js` for the second.
     """
@@ -24,4 +26,6 @@ def floor_data(unit: Unit, paths: Paths) -> dict[str, Any]:
         told["where"] = waiting.where
     if waiting.at_ends:
         told["ends"] = 1
+    if watchers(unit.dance) == "at one short wall":
+        told["door"] = 1
     return page_data(paths) | {"least": recommended_least(unit.years), "waiting": told}

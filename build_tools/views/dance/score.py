@@ -141,5 +141,5 @@ def _motif(dance: Dance, name: str) -> ScoreMotif:
         start += action.counts
     counts = total(drawn_actions(dance, name))
     length = seconds(counts, dance.tempo) if dance.tempo is not None else None
-    sounding = practice_sounding(dance, sections_with(dance, name), counts)
+    sounding = practice_sounding(dance, sections_with(dance, name), counts, name)
     return ScoreMotif(name, counts, length, tuple(moves), sounding)

@@ -33,4 +33,5 @@ def sounding_over(
         section for name in (*names, *develops) for section in sections_with(dance, name)
     ]
     sections = tuple({s.letter: s for s in found or dance.sections.values()}.values())
-    return practice_sounding(dance, sections, counts)
+    motif = names[0] if len(names) == 1 and not letters else None
+    return practice_sounding(dance, sections, counts, motif)

@@ -16,8 +16,9 @@ from itertools import pairwise
 
 from build_tools.model.dance import Dance, Heard, Section, Transition
 from build_tools.movement.counts import counts_in
-from build_tools.movement.sounding import Piece, laid, later
+from build_tools.movement.sounding import Piece, between, laid, later
 from build_tools.movement.whole import stretches, transition_between, transition_counts
+from build_tools.views.dance.parts_over_counts import parts_over_counts
 
 _USUAL = {"silence": "silence", "voice": "voice", "drum": "beat", "recorded": "recording"}
 """What each kind of sound is heard as; pupils' own live sound may be anything."""
@@ -123,19 +124,40 @@ def joined_sounding(dance: Dance, letters: Sequence[str], counts: Fraction) -> S
     return Sounding(tuple(pieces), known=True, said=all(one.said for one in heard))
 
 
-def practice_sounding(dance: Dance, sections: Sequence[Section], counts: Fraction) -> Sounding:
+def practice_sounding(
+    dance: Dance, sections: Sequence[Section], counts: Fraction, motif: str | None = None
+) -> Sounding:
     """What is heard where `counts` counts of what `sections` dance are practised.
 
-    One section danced whole sounds as it does in the dance. Anything else is practised to a plain
-    beat if a beat sounds in any of the sections, and otherwise to the first sound that is known.
+    One section danced whole sounds as it does in the dance, and so does one `motif` whose own
+    counts there have several sounds: a beat on a count that is silent would be learned with it.
+    Anything else is practised to a plain beat if a beat sounds in any of the sections, and
+    otherwise to the first sound that is known.
     """
     if len(sections) == 1 and sections[0].counts == counts:
         return section_sounding(dance, sections[0])
+    if motif is not None and (own := _of_its_own_counts(dance, sections, counts, motif)):
+        return Sounding(own, known=True, said=True)
     heard = [p.sound for s in sections for p in section_sounding(dance, s).pieces]
     if not heard:
         return _NOT_KNOWN
     sound = "beat" if "beat" in heard else heard[0]
     return _plainly(dance, sound, counts)
+
+
+def _of_its_own_counts(
+    dance: Dance, sections: Sequence[Section], counts: Fraction, motif: str
+) -> tuple[Piece, ...]:
+    """What sounds on the counts on which a motif is first danced; none where it is all one sound,
+    or where the unit does not say it.
+    """
+    for section in sections:
+        for span in parts_over_counts(dance, section).spans if section.counts is not None else ():
+            if span.what == motif and span.end - span.start == counts:
+                heard = section_sounding(dance, section)
+                pieces = between(heard.pieces, span.start, span.end) if heard.said else ()
+                return pieces if len({one.sound for one in pieces}) > 1 else ()
+    return ()
 
 
 @lru_cache(maxsize=64)

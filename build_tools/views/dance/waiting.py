@@ -12,10 +12,16 @@ from dataclasses import dataclass
 
 from build_tools.model.dance import Dance, Section
 from build_tools.model.unit import Unit
-from build_tools.movement.watchers import watchers
-from build_tools.page_words.words import _
+from build_tools.movement.sounding import FOLLOWS_THE_DANCERS
+from build_tools.movement.watchers import Watchers, watchers
+from build_tools.page_words.words import N_, _
 
 _ENDS = re.compile(r"\b(?:ends|corners)\b")
+_SIT: dict[Watchers, str] = {
+    "at the tables": N_("at the tables"),
+    "at one short wall": N_("at one end"),
+}
+"""Where those sit of whom the sides of the hall do not tell it."""
 _STRUCK = frozenset({"beat", "soft beat", "claps"})
 """Sounds that one may count aloud to."""
 
@@ -39,9 +45,18 @@ def waiting_in(unit: Unit) -> Waiting:
     """The unit's own words, or what follows from its sound."""
     space = unit.space
     where = space.who_sits_where
-    if where is None and watchers(unit.dance) == "at the tables":
-        where = _("at the tables")
+    if where is None and watchers(unit.dance) in _SIT:
+        where = _(_SIT[watchers(unit.dance)])
     return Waiting(counted_aloud(unit.dance), space.who_sits_does, where)
+
+
+def sits_to_sound(dance: Dance) -> bool:
+    """Whether some of the class sit all through a section: they sound what follows the dancers."""
+    return any(
+        section.sound.follows == FOLLOWS_THE_DANCERS
+        and any(one.by == "class" for one in section.heard)
+        for section in dance.sections.values()
+    )
 
 
 def counted_aloud(dance: Dance) -> bool:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from build_tools.body.gesturing import pulled_away, there_and_agains
 from build_tools.body.jumping import arms_out
-from build_tools.body.moves import Move, held_out, rises, slashes, weight_aside
+from build_tools.body.moves import Move, held_out, rises, slashes, stays_tall, weight_aside
 from build_tools.body.poses import Moved
 from build_tools.body.sitting import small_jump
 from build_tools.page_words.forms import number_in_words
@@ -225,9 +225,8 @@ def _arms_move(move: Move) -> str:
 def _chosen_part(move: Move) -> str:
     if move.manner in phrases.CHOSEN_PARTS:
         return _(phrases.CHOSEN_PARTS[move.manner])
-    if way := _way(move):
-        return _("the part you chose moves {way}", way=way)
-    return _("the part you chose moves")
+    way = _way(move)
+    return _("the part you chose moves {way}", way=way) if way else _("the part you chose moves")
 
 
 def _transfer(done: Moved) -> str:
@@ -251,6 +250,8 @@ def _transfer(done: Moved) -> str:
         return _("curl up small") if move.manner == "fold" else _("bend the knees and sink")
     if move.manner == "rise" or move.start == "low" or rises(move):
         return _("rise") if stood else _("unfold and sit up tall")
+    if stays_tall(move):
+        return _("stand tall") if stood else _("sit tall")
     return _("bend the knees") if stood else _("fold a little forwards")
 
 

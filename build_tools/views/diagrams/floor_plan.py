@@ -34,6 +34,7 @@ from build_tools.views.words.sides_named import sides_in_words
 from build_tools.views.words.standing_said import (
     anywhere_in_words,
     larger_groups_in_words,
+    sit_to_sound_in_words,
     standing_in_words,
 )
 
@@ -241,6 +242,7 @@ def _words(paths: Paths, stretch: StretchPaths, twice: bool, *, is_open: bool) -
     yield _(_SENTENCES[watchers(paths.dance)])
     if LINED[watchers(paths.dance)]:
         yield _("The dotted line is the edge of their place.")
+    yield from sit_to_sound_in_words(paths.dance)
     yield _(
         "Drawn for {pupils} pupils on a floor of {wide} by {deep} metres.",
         pupils=paths.dancers,

@@ -32,6 +32,7 @@ from build_tools.views.words.sides_named import sides_in_words
 from build_tools.views.words.standing_said import (
     anywhere_in_words,
     larger_groups_in_words,
+    sit_to_sound_in_words,
     standing_in_words,
 )
 
@@ -240,6 +241,7 @@ def _words(unit: Unit, paths: Paths, stretch: StretchPaths) -> Iterator[str]:
         yield named
     if stands_anywhere(stretch):
         yield anywhere_in_words(groups_of(section).size)
+    yield from sit_to_sound_in_words(unit.dance)
     yield _(
         "Drawn for {pupils} pupils on a floor of {wide} by {deep} metres, the front at the top.",
         pupils=paths.dancers,

@@ -89,7 +89,8 @@ def sound_in_words(dance: Dance, section: Section) -> str:
     varies = section.seconds is not None and section.seconds.least != section.seconds.most
     if not heard.said:
         return ""
-    return made_in_seconds(heard.pieces, about=varies, what=section.sound.what)
+    sound = section.sound
+    return made_in_seconds(heard.pieces, about=varies, what=sound.what, follows=sound.follows)
 
 
 def danced_in_order(dance: Dance, step: Step) -> tuple[str, ...]:

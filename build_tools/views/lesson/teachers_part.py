@@ -17,7 +17,6 @@ from build_tools.movement.counts import seconds
 from build_tools.movement.whole import transition_between
 from build_tools.page_words.words import N_, _
 from build_tools.views.dance.order_danced import WHOLE
-from build_tools.views.dance.timeline import section_sounding
 from build_tools.views.lesson.beat_of_joins import practises_joins, run_of, run_sounds
 from build_tools.views.lesson.beat_of_parts import (
     Stretch,
@@ -28,11 +27,12 @@ from build_tools.views.lesson.beat_of_parts import (
 from build_tools.views.lesson.beat_of_step import is_played, made_in_step, tapped_in_step
 from build_tools.views.lesson.class_groups import GROUP_SIZES
 from build_tools.views.lesson.once_a_lesson import once_a_lesson
+from build_tools.views.lesson.sound_of_section import sound_of_section
 from build_tools.views.lesson.who_starts import starts_in_words
 from build_tools.views.lesson.words_told_twice import without_words_given
 from build_tools.views.words.pace_said import pace_in_words
 from build_tools.views.words.phrases_counted import counts_in_phrases, number_word
-from build_tools.views.words.plain_words import length_in_words, listed, seconds_in_words
+from build_tools.views.words.plain_words import length_in_words, listed
 from build_tools.views.words.punctuation import capital, sentence
 from build_tools.views.words.sections_called import in_short
 
@@ -190,7 +190,7 @@ def _told(unit: Unit, lesson: Lesson, step: Step) -> Iterator[Told]:
     elif step.counts:
         yield Told(_BEAT, _beat(dance, step, first=first))
     elif section is not None and section.counts is None and not _in_groups(section, step):
-        yield Told(_SOUND, _sound(dance, section))
+        yield Told(_SOUND, sound_of_section(dance, section))
     for letter in tells_starts(dance, step):
         yield Told(_STARTS, starts_in_words(dance, letter))
     if not run and (signs := _signs(dance, step)):
@@ -268,18 +268,6 @@ def _tapped(made: str, dance: Dance, step: Step, long: str, pace: str) -> str:
 
 def _beat_is(pace: str) -> str:
     return _("The beat is {pace}.", pace=pace)
-
-
-def _sound(dance: Dance, section: Section) -> str:
-    """What is sounded where nobody counts, how long it lasts, and on what it ends.
-
-    Of one sound the length is told with it.
-    """
-    several = len(section_sounding(dance, section).pieces) != 1
-    all_of_it = section.seconds if several else None
-    long = _("In all {long}.", long=seconds_in_words(all_of_it)) if all_of_it else ""
-    ends = _("At the very end: {what}", what=sentence(section.ends_on)) if section.ends_on else ""
-    return " ".join(part for part in (long, sound_in_words(dance, section), ends) if part)
 
 
 def _signs(dance: Dance, step: Step) -> tuple[str, ...]:

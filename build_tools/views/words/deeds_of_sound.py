@@ -91,6 +91,24 @@ _WITH_A_WORD = N_("dancers {word}")
 _CLAPS = re.compile(r"\bclap", re.IGNORECASE)
 
 
+_WATCHERS = "watchers"
+_THOSE_WHO_WATCH = {
+    "beat": N_("those who watch tap"),
+    "soft beat": N_("those who watch tap"),
+    "roll": N_("those who watch roll the drum"),
+    "shaker": N_("those who watch sound {shaker}"),
+    "bell": N_("those who watch ring the bell"),
+    "claps": N_("those who watch clap"),
+    "voice": N_("those who watch make their sound"),
+    "recording": N_("those who watch play the music"),
+}
+
+
+def by_watchers(by: str | None) -> str | None:
+    """Who of the class sounds what follows the dancers: only who does not dance can see them."""
+    return _WATCHERS if by == "class" else by
+
+
 class OwnWords(NamedTuple):
     """What the author says of a sound, and the words of the moves that are danced to it.
 
@@ -121,6 +139,9 @@ def deed(sound: str, by: str | None, words: Sequence[str], own: OwnWords, shaker
     is called so, "clap" where they are said to clap, else "sound". `shaker` is what is shaken.
     """
     does = _DOES[sound]
+    if by == _WATCHERS:
+        said = _(_THOSE_WHO_WATCH[sound], shaker=shaker or _("the shaker"))
+        return Deed(said, _(does.how) if does.how else "", sound in _TAPPED)
     if sound == "voice" and words:
         does = _COUNTS if are_counts(words) else _SAYS
     how = _(does.how) if does.how else ""

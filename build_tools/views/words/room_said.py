@@ -16,6 +16,7 @@ from build_tools.views.words.punctuation import sentence
 
 _MARK = N_("Chalk a line one big step from each wall; who reaches it dances on the spot.")
 _CLOSE = N_("Not even a quarter of the class has the room it needs: dance it on the spot.")
+_OWN_WAY = N_("Danced as it is drawn, not even a quarter of the class has the room it needs here.")
 _SMALL = N_("The floor is too small for all to dance at once.")
 _TURNS = {
     "same": (N_("One team at a time dances in the middle of the hall, always on the same spots."),),
@@ -27,28 +28,38 @@ _TURNS = {
 }
 """By whether the teams stand on the same spots."""
 _CLOSER = NN_(
-    "If all danced at once as it is drawn, pupils in part {parts} would stand closer than the "
-    "dance asks.",
-    "If all danced at once as it is drawn, pupils in parts {parts} would stand closer than the "
-    "dance asks.",
+    "pupils in part {parts} would stand closer than the dance asks",
+    "pupils in parts {parts} would stand closer than the dance asks",
 )
-_CLOSER_TOO = NN_(
-    "Pupils in part {parts} would stand closer than the dance asks.",
-    "Pupils in parts {parts} would stand closer than the dance asks.",
-)
+_WITHOUT = {
+    (False, False): N_("If all danced at once as it is drawn, {wrong}."),
+    (True, False): N_("With a long wall as the front, {wrong}."),
+    (False, True): N_("With whole steps, {wrong}."),
+    (True, True): N_("Danced as it is drawn, {wrong}."),
+}
+"""What would be wrong without a change of the front, and of the steps, where all dance at once with
+it; the first of them where not all can."""
+_SHORT_FRONT = N_("With a short wall as the front, {wrong}.")
 _SIDES = ("front", "back", "left", "right")
 
 
-def room_in_words(room: Room) -> str:
-    """What to do, who dances at once, and why, in a few sentences."""
-    walls, small = why_in_words(room), "" if room.enough else _(_SMALL)
+def room_in_words(room: Room, *, own_way: bool = False) -> str:
+    """Who dances at once, what to change, and why, in a few sentences.
+
+    `own_way` is whether the author's own way in such a hall is told beside it, where none is found.
+    """
+    small = "" if room.enough else _(_SMALL)
     if not room.found:
-        return " ".join(filter(None, (small or walls, _(_CLOSE if room.closer else _MARK))))
-    all_at_once = room.sharing.dancing == (room.pupils,)
-    how = _how(room)
-    said = _("All {pupils} can dance at once.", pupils=room.pupils) if all_at_once else ""
-    why = small or walls if not all_at_once or how else ""
-    return " ".join(filter(None, (said, *how, sharing_in_words(room), why)))
+        if own_way:
+            return _(_OWN_WAY)
+        last = _(_CLOSE if room.closer else _MARK)
+        return " ".join(filter(None, (small or why_in_words(room), last)))
+    how = how_in_words(room)
+    if room.sharing.dancing != (room.pupils,):
+        told = (sharing_in_words(room), *how, small or why_in_words(room))
+        return " ".join(filter(None, told))
+    said = _("All {pupils} can dance at once.", pupils=room.pupils)
+    return " ".join(filter(None, (said, *how, why_in_words(room) if how else "")))
 
 
 def at_once_in_short(room: Room) -> str:
@@ -131,21 +142,30 @@ def sit_in_words(lined: frozenset[str]) -> str:
     return _("along the front and the back") if "back" in lined else _("along the front")
 
 
-def _how(room: Room) -> list[str]:
+def how_in_words(room: Room) -> list[str]:
     """What to change, a sentence each."""
     how = []
     if room.turned:
-        short = room.hall.depth < room.hall.width
         how.append(
-            _("Take a short wall as the front.") if short else _("Take a long wall as the front.")
+            _("Take a short wall as the front.")
+            if _is_wide(room)
+            else _("Take a long wall as the front.")
         )
     if room.stride != 1:
         how.append(_("Make every travelling step half as long."))
     return how
 
 
+def _is_wide(room: Room) -> bool:
+    """Whether the front of the hall as it is drawn is one of its long walls."""
+    return room.hall.depth < room.hall.width
+
+
 def why_in_words(room: Room) -> str:
-    """What would be wrong if all danced at once as it is drawn; nothing where all is well."""
+    """What would be wrong if all danced at once as it is drawn; nothing where all is well.
+
+    Where all can with the front along another wall, or with other steps, without that.
+    """
     near = [
         _("{number} in part {part}", number=many, part=part)
         if n
@@ -154,15 +174,18 @@ def why_in_words(room: Room) -> str:
         )
         for n, (part, many) in enumerate(room.leaving)
     ]
-    found = []
-    if near:
-        found.append(
-            _(
-                "If all danced at once as it is drawn, {pupils} would come too near a wall.",
-                pupils=listed(near),
-            )
-        )
-    if room.closer:
-        said = _CLOSER_TOO if near else _CLOSER
-        found.append(ngettext(*said, len(room.closer), parts=listed(room.closer)))
-    return " ".join(found)
+    walls = _("{pupils} would come too near a wall", pupils=listed(near)) if near else ""
+    close = ngettext(*_CLOSER, len(room.closer), parts=listed(room.closer)) if room.closer else ""
+    wrong = walls or close
+    if walls and close:
+        wrong = _("{walls}, and {close}", walls=walls, close=close)
+    return _(_without(room), wrong=wrong) if wrong else ""
+
+
+def _without(room: Room) -> str:
+    """What is said of it where that is not changed; as its message, asked for when it is said."""
+    all_at_once = room.found and room.sharing.dancing == (room.pupils,)
+    turned, shorter = all_at_once and room.turned, all_at_once and room.stride != 1
+    if turned and not shorter and not _is_wide(room):
+        return _SHORT_FRONT
+    return _WITHOUT[turned, shorter]

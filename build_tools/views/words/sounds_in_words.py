@@ -28,6 +28,7 @@ _BY = {
     "class": N_("by the class"),
     "dancers": N_("by the dancers"),
     "player": N_("by a player"),
+    "watchers": N_("by those who watch"),
 }
 
 

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from dataclasses import replace
 from typing import NamedTuple
 
-from build_tools.movement.sounding import Piece
+from build_tools.movement.sounding import FOLLOWS_THE_DANCERS, Piece
 from build_tools.page_words.words import _, ngettext
-from build_tools.views.words.deeds_of_sound import OwnWords, deed, saying
+from build_tools.views.words.deeds_of_sound import OwnWords, by_watchers, deed, saying
 from build_tools.views.words.punctuation import capital, quoted
 
 _MOST_WORDS = 8
@@ -25,11 +26,18 @@ _SHAKEN = re.compile(
 """What an author begins a sound with that is shaken and is called no shaker."""
 
 
-def made_in_seconds(pieces: Sequence[Piece], *, about: bool, what: str = "") -> str:
+def made_in_seconds(
+    pieces: Sequence[Piece], *, about: bool, what: str = "", follows: str = ""
+) -> str:
     """Where nothing is counted: "Shake the shaker for 15 seconds. No sound for 4 seconds.".
 
-    `what` is what the author says of the sound: a bell is shaken where it names a bell.
+    `what` is what the author says of the sound: a bell is shaken where it names a bell. Where it
+    `follows` the dancers, its seconds are only what is often needed.
     """
+    if follows == FOLLOWS_THE_DANCERS:
+        watched = [replace(one, by=by_watchers(one.by)) for one in pieces]
+        often = made_in_seconds(watched, about=True, what=what)
+        return _("The sound follows the dancers, often like this. {often}", often=often)
     shaken = _shaken(what)
     own = OwnWords(what)
     lines = [_lasting(one, about=about, own=own, shaker=shaken) for one in pieces]

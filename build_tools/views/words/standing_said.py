@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
-from build_tools.model.dance import Standing
+from build_tools.model.dance import Dance, Standing
 from build_tools.page_words.forms import number_in_words
 from build_tools.page_words.words import N_, _, of_schema
+from build_tools.views.dance.waiting import sits_to_sound
 from build_tools.views.words.sides_named import NO_NAMES, side_in_words
 
 _FORMATIONS = {
@@ -77,3 +78,9 @@ def larger_groups_in_words(standing: Standing) -> Iterator[str]:
     """Where a group stands that is larger than most, if the unit says it."""
     if standing.larger_groups is not None:
         yield _(_LARGER[standing.larger_groups])
+
+
+def sit_to_sound_in_words(dance: Dance) -> Iterator[str]:
+    """That some of those who are drawn sit all through, since they sound what follows the dance."""
+    if sits_to_sound(dance):
+        yield _("All are drawn: those who sit and make the sound leave their places empty.")

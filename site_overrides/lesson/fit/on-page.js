@@ -28,7 +28,7 @@
         const first = !facts.slice(0, index).some((before) => before.grouping === one.grouping);
         step(facts, one, sittings, taught, first ? fit : null, room);
       });
-      teams.textContent = room ? bank.sums.hallToday(facts, room) : "";
+      teams.textContent = room ? bank.sums.hallToday(facts, room, Boolean(article.querySelector('[data-part="fit"]').dataset.room)) : "";
       teams.hidden = !teams.textContent;
       bank.plansToday?.(article, room, fit);
       lessSpace(room);

@@ -6,9 +6,9 @@
   const TAPE = /tape|chalk|tâp|sialc/i;
 
   // how the dance is danced here, and in which steps of today not all dance at once
-  function inThisHall(facts, plan, fit, room) {
+  function inThisHall(facts, plan, fit, room, ownWay) {
     const { make } = form;
-    const words = bank.sums.floor.roomInWords(room);
+    const words = bank.sums.floor.roomInWords(room, ownWay);
     if (!room.found || bank.sums.floor.allAtOnce(room)) return [make("p", "", make("strong", words))];
     const told = facts.flatMap((one) => {
       const turn = bank.sums.inTurns(one, form.shortest(plan.sittings, one, form.isTaught(plan, fit)), room);
@@ -41,14 +41,12 @@
     const room = bank.sums.roomToday(fit);
     const has = gettext("{each} for each pupil, with {pupils} on {metres} m².", { each: each.each, pupils: fit.dancing, metres });
     parts.push(make("p", `${has} ${recommended}`));
-    if (room) parts.push(...inThisHall(facts, plan, fit, room));
+    const own = { half: said.half, classroom: said.classroom }[fit.space];
+    const changes = [own && gettext("In this unit: {words}", { words: own }),
+      said.room && gettext("In this lesson: {words}", { words: said.room })].filter(Boolean);
+    if (room) parts.push(...inThisHall(facts, plan, fit, room, changes.length > 0));
     // the author's own ways are for a hall in which nothing else is found: two ways at once would be one too many
-    if (room ? !room.found : !each.enough) {
-      const own = { half: said.half, classroom: said.classroom }[fit.space];
-      const changes = [own && gettext("In this unit: {words}", { words: own }),
-        said.room && gettext("In this lesson: {words}", { words: said.room })].filter(Boolean);
-      if (changes.length) parts.push(make("ul", "", ...changes.map((words) => make("li", words))));
-    }
+    if (changes.length && (room ? !room.found : !each.enough)) parts.push(make("ul", "", ...changes.map((words) => make("li", words))));
     if (room) parts.push(...tape(facts, room));
     if (fit.space.endsWith("s")) parts.push(make("p.quiet", gettext("A big step is taken as 1 metre.")));
     else if (!fit.space.endsWith("m")) parts.push(make("p.quiet", `${said.source} ${gettext("Yours may differ: pace it to be sure.")}`));

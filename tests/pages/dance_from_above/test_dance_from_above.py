@@ -13,7 +13,7 @@ from build_tools.model.unit import Unit
 from build_tools.pages.dance_from_above.dance_from_above import DanceView, dance_page
 from build_tools.paths.whole import paths_of
 from build_tools.views.dance.score import score
-from tests.support.sound_bank import every_unit, real_bank
+from tests.support.sound_bank import every_unit, real_bank, unit_named
 
 UNITS = every_unit()
 
@@ -93,3 +93,17 @@ def test_what_the_script_is_told_stands_in_single_quotes_with_little_written_out
         assert "&#34;" not in playing.data
         assert playing.data.count('"') % 2 == 0
         assert '\\"' not in playing.data
+
+
+def test_who_sits_to_make_the_sound_is_drawn_and_said_to_sit() -> None:
+    """An adviser: drawn for 30 pupils, while two of them are on the shore as the wings."""
+    assert any(
+        "those who sit and make the sound" in one for one in shown(unit_named("starlings")).besides
+    )
+    assert not any("make the sound" in one for one in shown(unit_named("rock-pool")).besides)
+
+
+def test_of_two_short_walls_one_is_the_doors() -> None:
+    """An adviser: watchers was written at both, and nobody may sit at the door's."""
+    assert told(unit_named("marble-run"))["paths"]["waiting"]["door"] == 1
+    assert "door" not in told(unit_named("magnets"))["paths"]["waiting"]

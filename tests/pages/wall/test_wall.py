@@ -128,3 +128,12 @@ def test_the_first_lesson_begins_with_the_picture_and_a_step_without_drawings_ha
     assert first.picture.src == "media/low-tide.svg"
     assert "rock pool" in first.picture.words
     assert later.opening == ()
+
+
+def test_no_numbers_stand_beside_moves_that_nobody_counts() -> None:
+    """A teacher: with 1 2, 3 4 on the wall the class counts the storm, and it is not counted."""
+    storm, before = wall("rock-pool", 4).steps[5], wall("rock-pool", 4).steps[4]
+    assert storm.phrase
+    assert all(move.word and not move.counts for row in storm.phrase for move in row.moves)
+    assert not any(">1<" in one.picture.svg or ">1 " in one.picture.svg for one in storm.strips)
+    assert any(move.counts for row in before.phrase for move in row.moves) or before.strips

@@ -165,22 +165,22 @@ def test_part_of_a_class_keeps_clear_of_who_watches_in_one_row() -> None:
 
 def test_each_way_is_said_in_a_sentence() -> None:
     hall = Hall(15.0, 10.0)
-    near = (
-        "If all danced at once as it is drawn, 1 pupil in part A and 2 in part B would come too "
-        "near a wall."
-    )
+    near = "1 pupil in part A and 2 in part B would come too near a wall."
+    front, steps = "Take a short wall as the front.", "Make every travelling step half as long."
     ways = {
-        (False, 1.0): "All 30 can dance at once.",
-        (
-            True,
-            1.0,
-        ): f"All 30 can dance at once. Take a short wall as the front. {near}",
-        (True, 0.5): "All 30 can dance at once. Take a short wall as the front. Make every "
-        f"travelling step half as long. {near}",
+        (False, 1.0): "",
+        (True, 1.0): f" {front} With a long wall as the front, {near}",
+        (False, 0.5): f" {steps} With whole steps, {near}",
+        (True, 0.5): f" {front} {steps} Danced as it is drawn, {near}",
     }
     for (turned, stride), words in ways.items():
-        room = _room(turned=turned, stride=stride, leaving=(("A", 1), ("B", 2)) if turned else ())
-        assert room_in_words(room) == words
+        room = _room(turned=turned, stride=stride, leaving=(("A", 1), ("B", 2)) if words else ())
+        assert room_in_words(room) == f"All 30 can dance at once.{words}"
+    deep = replace(_room(turned=True, closer=("B",)), hall=Hall(10.0, 15.0))
+    assert room_in_words(deep) == (
+        "All 30 can dance at once. Take a long wall as the front. With a short wall as the front, "
+        "pupils in part B would stand closer than the dance asks."
+    )
     two = Sharing(((4, 4, 4, 3), (4, 4, 4, 3)), 0, (15,), (16,))
     named = (
         "The class is two teams, the same in every lesson. Team 1: three fours and one three, 15. "
@@ -201,15 +201,19 @@ def test_each_way_is_said_in_a_sentence() -> None:
         "other sits along the wall that is not the door's. They hum."
     )
     few = _room(Sharing((), 1, (27, 26), (28,)), enough=False, lined=frozenset(("left", "right")))
-    assert room_in_words(few) == (
+    assert room_in_words(replace(few, turned=True)) == (
         "26 or 27 can dance at once: one four sits at both ends. Those who sit count aloud. Change "
-        "who sits each time it is danced. The floor is too small for all to dance at once."
+        "who sits each time it is danced. Take a short wall as the front. The floor is too small "
+        "for all to dance at once."
     )
     both = _room(found=False, leaving=(("B", 1),), closer=("B",))
     assert room_in_words(both) == (
-        "If all danced at once as it is drawn, 1 pupil in part B would come too near a wall. "
-        "Pupils in part B would stand closer than the dance asks. Not even a quarter of the class "
+        "If all danced at once as it is drawn, 1 pupil in part B would come too near a wall, and "
+        "pupils in part B would stand closer than the dance asks. Not even a quarter of the class "
         "has the room it needs: dance it on the spot."
+    )
+    assert room_in_words(both, own_way=True) == (
+        "Danced as it is drawn, not even a quarter of the class has the room it needs here."
     )
     none = _room(found=False, leaving=(("A", 4),))
     assert room_in_words(none) == (

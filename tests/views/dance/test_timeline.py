@@ -12,6 +12,7 @@ from build_tools.model.dance import Heard, Seconds, Section, Sound, Transition
 from build_tools.model.unit import Unit
 from build_tools.movement.sounding import STRUCK
 from build_tools.movement.whole import stretches
+from build_tools.views.dance.score import score
 from build_tools.views.dance.step_sounding import step_sounding
 from build_tools.views.dance.timeline import (
     Sounding,
@@ -22,7 +23,7 @@ from build_tools.views.dance.timeline import (
     span_seconds,
     timeline,
 )
-from tests.support.sound_bank import every_unit, real_unit
+from tests.support.sound_bank import every_unit, real_unit, unit_named
 
 UNITS = pytest.mark.parametrize("unit", every_unit(), ids=[unit.slug for unit in every_unit()])
 KINDS = {"silence": "silence", "voice": "voice", "drum": "beat", "recorded": "recording"}
@@ -176,3 +177,15 @@ def test_the_clock_shop_by_hand() -> None:
     # 4 + 3 + 3 + 2 + 5 seconds, and six counts at 104 a minute: 360/104
     assert night.length == 17 + Fraction(360, 104)
     assert {p.sound for p in night.pieces if p.strokes} < STRUCK
+
+
+def test_a_motif_is_practised_to_its_own_counts_where_some_of_them_are_silent() -> None:
+    """An adviser: a beat on five to eight, and the silence is learned with a tap in it."""
+    dance = unit_named("after-home-time").dance
+    heard = {one.name: one.sounding for one in score(dance).motifs}["room"].pieces
+    assert [one.sound for one in heard] == ["soft beat", "claps"]
+    assert [(one.start, one.end) for one in heard] == [
+        (Fraction(0), Fraction(4)),
+        (Fraction(4), EIGHT),
+    ]
+    assert [stroke.at for one in heard for stroke in one.strokes] == [Fraction(n) for n in range(6)]

@@ -158,6 +158,12 @@ def test_what_nobody_counts_is_told_with_its_sounds_and_its_end() -> None:
     assert sound.endswith(f"At the very end: {section.ends_on}")
 
 
+def test_an_end_that_is_the_last_strokes_asks_for_no_others() -> None:
+    """A teacher read three taps, then three slow drum beats, and would have drummed six."""
+    sound = told_of(unit_named("rock-pool"), 4, 6)["Sound"]
+    assert "Last, tap 3 times, one a second. That is the end: Three slow" in sound
+
+
 def test_a_group_that_shows_a_part_of_the_whole_class_has_not_its_sound() -> None:
     """An adviser: one flock turns, and the page sent to the gathering of all for its sound."""
     assert "Sound" in told_of(unit_named("starlings"), 2, 5)

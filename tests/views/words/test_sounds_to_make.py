@@ -41,3 +41,18 @@ def test_dancers_make_sounds_and_do_not_speak() -> None:
     assert made_in_seconds(pieces_of(drip, creak), about=True) == (
         "Dancers make their sounds for about 9 seconds, make your sound for 2."
     )
+
+
+def test_who_watches_sounds_what_follows_the_dancers_and_no_clock_says_when() -> None:
+    """An adviser: the class is in the sky; by a watch one would shake over still birds."""
+    still, shaken = Heard("silence", seconds=8), Heard("shaker", seconds=48, by="class")
+    told = made_in_seconds(
+        pieces_of(still, shaken), about=True, follows="the sound follows the dancers"
+    )
+    assert told == (
+        "The sound follows the dancers, often like this. No sound for about 8 seconds. "
+        "Last, those who watch sound the shaker for about 48 seconds."
+    )
+    assert "follows" not in made_in_seconds(
+        pieces_of(still, shaken), about=True, follows="dancers follow the sound"
+    )
