@@ -161,5 +161,6 @@ def test_quick_steps_are_walked_whatever_the_word_for_them() -> None:
     assert rush.move.manner is None
     shown = rush.shown
     assert abs(shown.right_arm.raised - shown.left_arm.raised) < 40
-    assert not slashes(rush.move)
-    assert slashes(replace(rush.move, size="big"))
+    slashed = replace(rush.move, feel=rush.move.feel | {"indirect"})
+    assert not slashes(slashed)
+    assert slashes(replace(slashed, size="big"))
