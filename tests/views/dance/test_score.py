@@ -77,7 +77,7 @@ def test_the_rock_pools_score_by_hand() -> None:
     # four parts, 4 counts apart, of 4 counts, after 8: 8 to 12, 12 to 16, 16 to 20, 20 to 24
     canon = [(s.first, int(s.start), int(s.end)) for s in new]
     assert canon == [(1, 8, 12), (2, 12, 16), (3, 16, 20), (4, 20, 24)]
-    assert found.stretches[6].cue == "With three slow drum beats, all sink where they are."
+    assert found.stretches[6].cue == "Three slow drum beats. All sink where they are."
 
 
 @given(
