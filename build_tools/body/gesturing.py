@@ -65,12 +65,12 @@ def _arms(move: Move) -> str:
     by_way = {"up": "up", "down": "pressed", "forwards": "forwards", "backwards": "back"}
     if pulled_away(move) or (move.manner == "open" and move.direction == "up"):
         return by_way[move.direction or ""]
+    if points_aside(move):
+        return "point-aside-up" if move.end == "high" else "point-aside"
     if move.manner in by_manner:
         return by_manner[move.manner]
     if move.direction in by_way:
         return by_way[move.direction]
-    if move.direction == "sideways":
-        return "point"
     if slants(move):
         return "slant"
     return {"high": "v", "middle": "side-soft", "low": "hands-low"}[move.end]
@@ -79,6 +79,11 @@ def _arms(move: Move) -> str:
 def pulled_away(move: Move) -> bool:
     """Whether something pulls the arm, so that it goes away from the body and not to it."""
     return move.manner == "pull" and move.direction in ("up", "down", "forwards")
+
+
+def points_aside(move: Move) -> bool:
+    """Whether one arm goes out to the side: it points there, or only goes that way."""
+    return move.direction == "sideways" and move.manner in (None, "point")
 
 
 def slants(move: Move) -> bool:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, replace
 
-from build_tools.body.gesturing import slants
+from build_tools.body.gesturing import points_aside, slants
 from build_tools.body.moves import Move, rises, weight_aside
 from build_tools.body.poses import Moved, pose_at
 from build_tools.body.skeleton import Skeleton, skeleton
@@ -140,6 +140,11 @@ def _hand_strokes(done: Moved, seen: View, start: Skeleton, end: Skeleton) -> li
             drawn.append(arrows.ticks(tip, out))
         return drawn
     moved_most = max(pairs, key=lambda pair: math.dist(seen.at(pair[0].tip), seen.at(pair[1].tip)))
+    if move.kind == "gesture" and points_aside(move):
+        # the other arm may fall further, but it is the one that points that is the move
+        moved_most = max(
+            pairs, key=lambda pair: seen.at(pair[1].shoulder)[1] - seen.at(pair[1].tip)[1]
+        )
     side = pairs.index(moved_most)
     if math.dist(seen.at(moved_most[0].tip), seen.at(moved_most[1].tip)) < 8:
         return drawn
