@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import io
 import unicodedata
 from collections import Counter
 from collections.abc import Iterator
@@ -10,14 +9,14 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import Any
 
-import pdfplumber
+from PIL import Image
 from playwright.sync_api import Page
 
-from tests.support.contrast import linear
+from tests.support.contrast import linear, luminance
+from tests.support.pdf_marks import Box, Side, sides
 
 POINTS_PER_MM = 72 / 25.4
 DOTS_PER_INCH = 200
-WHITE = {(1.0,), (1.0, 1.0, 1.0), (0.0, 0.0, 0.0, 0.0), 1.0}
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,57 +80,43 @@ def read(pdf: bytes, foot_mm: float = 0.0, greys: bool = False) -> Print:
 
     With `greys` each glyph also says what is seen where it stands, rendered in greys.
     """
-    with pdfplumber.open(io.BytesIO(pdf)) as document:
-        sides = document.pages
-        ends = [side.height - foot_mm * POINTS_PER_MM for side in sides]
-        return Print(
-            (sides[0].width / POINTS_PER_MM, sides[0].height / POINTS_PER_MM),
-            tuple(_margins(side, end) for side, end in zip(sides, ends, strict=True)),
-            tuple(
-                glyph
-                for side, end in zip(sides, ends, strict=True)
-                for glyph in _glyphs(side, end, greys)
-            ),
-            tuple(_foot(side, end) for side, end in zip(sides, ends, strict=True)),
-        )
+    found = list(sides(pdf))
+    ends = [side.height - foot_mm * POINTS_PER_MM for side in found]
+    return Print(
+        (found[0].width / POINTS_PER_MM, found[0].height / POINTS_PER_MM),
+        tuple(_margins(side, end) for side, end in zip(found, ends, strict=True)),
+        tuple(
+            glyph
+            for number, (side, end) in enumerate(zip(found, ends, strict=True))
+            for glyph in _glyphs(number, side, end, greys)
+        ),
+        tuple(_foot(side, end) for side, end in zip(found, ends, strict=True)),
+    )
 
 
-def _foot(side: Any, end: float) -> str:
-    if end >= side.height:
-        return ""
-    found: str = side.crop((0, end, side.width, side.height)).extract_text()
-    return found
+def _foot(side: Side, end: float) -> str:
+    """What stands below `end`, with the spaces between."""
+    said = [" " if one.added else one.text for one in side.read if one.added or one.box[1] >= end]
+    return " ".join("".join(said).split())
 
 
-def _glyphs(side: Any, end: float, greys: bool) -> Iterator[Glyph]:
-    picture = side.to_image(resolution=DOTS_PER_INCH).original.convert("L") if greys else None
-    for char in side.chars:
-        if char["top"] >= end:
+def _glyphs(number: int, side: Side, end: float, greys: bool) -> Iterator[Glyph]:
+    picture = side.picture(DOTS_PER_INCH) if greys else None
+    for one in side.painted:
+        if one.box[1] >= end:
             continue
-        a, b, _, _, _, _ = char["matrix"]
-        upright = abs(b) < abs(a) / 100
-        size = char["size"] if upright else char["width"]
-        shown = _seen_at(picture, char) if picture and char["text"].strip() else (0.0, 1.0)
-        light = _light(char["non_stroking_color"])
-        for letter in "".join(_apart(one) for one in char["text"]):
+        shown = _seen_at(picture, one.box) if picture and one.text.strip() else (0.0, 1.0)
+        light = luminance(one.colour)
+        for letter in "".join(_apart(each) for each in one.text):
             if letter.strip():
-                yield Glyph(letter, size, char["fontname"], side.page_number - 1, light, shown)
+                yield Glyph(letter, one.size, one.face, number, light, shown)
 
 
-def _light(colour: Any) -> float:
-    """How light an ink is, from the one, three or four numbers that a PDF gives."""
-    parts = [float(part) for part in (colour if isinstance(colour, tuple) else (colour,))]
-    if len(parts) == 4:
-        parts = [(1 - part) * (1 - parts[3]) for part in parts[:3]]
-    red, green, blue = (linear(part) for part in (parts if len(parts) == 3 else parts * 3))
-    return 0.2126 * red + 0.7152 * green + 0.0722 * blue
-
-
-def _seen_at(picture: Any, char: dict[str, Any]) -> tuple[float, float]:
+def _seen_at(picture: Image.Image, box: Box) -> tuple[float, float]:
     per_point = DOTS_PER_INCH / 72
-    box = [char[edge] * per_point for edge in ("x0", "top", "x1", "bottom")]
-    spot = picture.crop((int(box[0]) - 1, int(box[1]) - 1, int(box[2]) + 2, int(box[3]) + 2))
-    darkest, lightest = spot.getextrema()
+    left, top, right, bottom = (int(edge * per_point) for edge in box)
+    extremes: Any = picture.crop((left - 1, top - 1, right + 2, bottom + 2)).getextrema()
+    darkest, lightest = extremes
     return linear(darkest / 255), linear(lightest / 255)
 
 
@@ -140,17 +125,13 @@ def _apart(letter: str) -> str:
     return unicodedata.normalize("NFKC", letter) if "\ufb00" <= letter <= "\ufb06" else letter
 
 
-def _margins(side: Any, end: float) -> tuple[float, float, float, float]:
-    marks = [char for char in side.chars if char["text"].strip() and char["top"] < end]
-    marks += [line for line in (*side.rects, *side.lines, *side.curves) if _is_seen(line)]
-    marks += side.images
-    left, top = min(mark["x0"] for mark in marks), min(mark["top"] for mark in marks)
-    right, bottom = max(mark["x1"] for mark in marks), max(mark["bottom"] for mark in marks)
-    edges = (left, top, side.width - right, side.height - bottom)
-    return tuple(edge / POINTS_PER_MM for edge in edges)
-
-
-def _is_seen(mark: dict[str, Any]) -> bool:
-    """Whether a drawn shape is more than white paint on white paper."""
-    drawn = mark["stroke"] and mark["stroking_color"] not in WHITE
-    return bool(drawn or (mark["fill"] and mark["non_stroking_color"] not in WHITE))
+def _margins(side: Side, end: float) -> tuple[float, float, float, float]:
+    letters = (one.box for one in side.painted if one.text.strip() and one.box[1] < end)
+    left, top, right, bottom = zip(*letters, *side.drawn, strict=True)
+    edges = (min(left), min(top), side.width - max(right), side.height - max(bottom))
+    return (
+        edges[0] / POINTS_PER_MM,
+        edges[1] / POINTS_PER_MM,
+        edges[2] / POINTS_PER_MM,
+        edges[3] / POINTS_PER_MM,
+    )
