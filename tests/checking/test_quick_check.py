@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import json
 import os
-import shutil
 import subprocess
 import sys
 import time
@@ -17,7 +16,8 @@ from build_tools.checking import quick_check as module
 from build_tools.checking import stamps
 from build_tools.checking.check_bank import check_folder
 from build_tools.checking.quick_check import quick_check
-from tests.support.banks import ROOT, change, copy_base
+from tests.support.banks import change, copy_base
+from tests.support.copied_software import copied_software
 
 UNIT = "units/paper-boats"
 HOUR = 3_600_000_000_000
@@ -155,11 +155,7 @@ for problem in quick_check(Path(sys.argv[1]), Path(sys.argv[2])).problems:
 def test_what_is_kept_is_thrown_away_when_a_rule_changes(
     bank: Path, kept: Path, tmp_path: Path
 ) -> None:
-    software = tmp_path / "software"
-    for folder in ("build_tools", "schema"):
-        shutil.copytree(
-            ROOT / folder, software / folder, ignore=shutil.ignore_patterns("__pycache__")
-        )
+    software = copied_software(tmp_path / "software", "build_tools", "schema")
     change(bank / UNIT / "lesson-1.md", "\nminutes: 40\n", "\nminutes: 41\n")
     grow_old(bank)
 

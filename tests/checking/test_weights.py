@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import shutil
 from dataclasses import replace
 from pathlib import Path
 
@@ -10,7 +11,8 @@ import pytest
 from build_tools import cli
 from build_tools.checking.weights import weights_in_words
 from build_tools.model.build_bank import outline_unit
-from tests.support.banks import CONTENT
+from tests.support.banks import BASE, BASE_UNIT, CONTENT
+from tests.support.packs import empty_bank
 from tests.support.sound_bank import real_unit
 
 ONE = replace(outline_unit(real_unit()), slug="one", pictured=30_000, recorded=0)
@@ -31,8 +33,15 @@ def test_the_heaviest_is_named_with_what_makes_it_heavy() -> None:
     )
 
 
-def test_the_check_says_it_of_what_was_asked(capsys: pytest.CaptureFixture[str]) -> None:
-    heard = {path.parent.parent.name for path in CONTENT.glob("units/*/media/*.mp3")}
-    for slug in sorted(heard):
-        assert cli.main(["check", str(Path("content/units") / slug)]) == 0
-        assert f"{slug}: " in capsys.readouterr().out
+def test_the_check_says_it_of_what_was_asked(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    slug = min(path.parent.parent.name for path in CONTENT.glob("units/*/media/*.mp3"))
+    bank = empty_bank(tmp_path / "content", CONTENT)
+    for one, goal in ((CONTENT / "units" / slug, slug), (BASE / "units" / BASE_UNIT, BASE_UNIT)):
+        shutil.copytree(one, bank / "units" / goal)
+    command = ["check", "--content", str(bank)]
+    assert cli.main([*command, str(bank / "units" / slug)]) == 0
+    assert f"{slug}: " in capsys.readouterr().out
+    assert cli.main([*command, str(bank / "units" / BASE_UNIT)]) == 0
+    assert slug not in capsys.readouterr().out

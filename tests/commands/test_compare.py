@@ -13,12 +13,17 @@ from tests.support.built_packs import made
 AS_CALLED = "from edition 1.0.0 to 1.0.1, as these changes call for\n"
 
 
+@pytest.fixture(scope="module")
+def packed(tmp_path_factory: pytest.TempPathFactory) -> bytes:
+    """The unit of the rules' own bank as a pack."""
+    return made(copy_base(tmp_path_factory.mktemp("theirs")), BASE_UNIT).data
+
+
 @pytest.fixture
-def pack(tmp_path: Path) -> Path:
-    """The unit of the rules' own bank, packed."""
-    content = copy_base(tmp_path / "theirs")
+def pack(packed: bytes, tmp_path: Path) -> Path:
+    """That pack as a file, to be changed at will."""
     file = tmp_path / "old.zip"
-    file.write_bytes(made(content, BASE_UNIT).data)
+    file.write_bytes(packed)
     return file
 
 

@@ -5,7 +5,6 @@ from __future__ import annotations
 import ast
 import os
 import re
-import shutil
 import subprocess
 import sys
 from pathlib import Path
@@ -14,7 +13,8 @@ import pytest
 
 from build_tools import cli
 from build_tools.commands.shared import exit_codes
-from tests.support.banks import ROOT
+from tests.support.banks import BASE, ROOT
+from tests.support.copied_software import copied_software
 
 FILES = sorted((ROOT / "build_tools" / "commands").glob("[!_]*.py"))
 RUN = "import sys; from build_tools.cli import main; sys.exit(main(sys.argv[1:]))"
@@ -105,10 +105,7 @@ def test_what_is_no_command_is_misuse(given: list[str]) -> None:
 
 
 def test_a_new_command_is_one_file(tmp_path: Path) -> None:
-    for folder in ("build_tools", "schema"):
-        shutil.copytree(
-            ROOT / folder, tmp_path / folder, ignore=shutil.ignore_patterns("__pycache__")
-        )
+    copied_software(tmp_path, "build_tools", "schema")
     (tmp_path / "build_tools" / "commands" / "count_units.py").write_text(PLANTED, "utf-8")
     for name in ("one", "two"):
         (tmp_path / "content" / "units" / name).mkdir(parents=True)
@@ -119,7 +116,8 @@ def test_a_new_command_is_one_file(tmp_path: Path) -> None:
 
 
 def test_checking_does_not_wait_for_the_publisher() -> None:
-    loaded = "import sys; from build_tools.cli import main; main(['check'])\n"
+    loaded = "import sys; from build_tools.cli import main\n"
+    loaded += f"main(['check', '--content', {str(BASE)!r}])\n"
     loaded += "print(sorted({'mkdocs', 'jinja2', 'watchdog'} & set(sys.modules)))"
     done = ran(ROOT, "-c", loaded)
     assert done.stdout.endswith("[]\n"), done.stdout + done.stderr

@@ -16,15 +16,15 @@ import pytest
 from PIL import Image, PngImagePlugin, TiffImagePlugin
 
 from build_tools import cli
-from tests.support.banks import copy_bank
+from tests.support.banks import BASE_UNIT, change, copy_base
 from tests.support.built_packs import unpacked
 from tests.support.built_sites import files
+from tests.support.judged import judging_once
 from tests.support.packs import SLUG, empty_bank, pack, payload, unit_files, written
 
 WORDS = (b"Morning class", b"Hall Street", b"by the piano")
 """A name, a place in words and a comment; the place in numbers is in the Exif data."""
 EXIF_NAME, EXIF_PLACE, EXIF_ORIENTATION = 0x013B, 0x8825, 0x0112
-DRAWINGS = ("low-tide", "twelve-hours")
 KINDS = {"low-tide": ("jpg", "JPEG"), "twelve-hours": ("png", "PNG")}
 _INSIDE = re.compile(rb"data:image/(?:png|jpeg|webp);base64,([A-Za-z0-9+/=]+)")
 _NOTED = ("comment", "xmp", "XML:com.adobe.xmp", "Author", "Comment")
@@ -64,7 +64,7 @@ def photograph(kind: str) -> bytes:
 
 
 def with_photographs(
-    unit: Mapping[str, bytes], kinds: Mapping[str, tuple[str, str]] = KINDS
+    unit: Mapping[str, bytes], kinds: Mapping[str, tuple[str, str]]
 ) -> dict[str, bytes]:
     """A unit's files with photographs in place of its drawings."""
     made = dict(unit)
@@ -76,16 +76,25 @@ def with_photographs(
     return made
 
 
+ITEM = """    - title: {name}
+      by: The bank
+      licence: CC0-1.0
+      source: Ours
+      file: media/{name}.{ending}
+      text_version: From dark to light.
+"""
+
+
 @pytest.fixture
 def content(tmp_path: Path) -> Path:
     """A bank whose one unit shows two photographs as they came out of a camera."""
-    bank = copy_bank(tmp_path / "bank")
-    folder = bank / "units" / "rock-pool"
-    made = with_photographs(files(folder))
-    for name in DRAWINGS:
-        (folder / f"media/{name}.svg").unlink()
-    for name, data in made.items():
-        (folder / name).write_bytes(data)
+    bank = copy_base(tmp_path / "bank")
+    folder = bank / "units" / BASE_UNIT
+    items = ""
+    for name, (ending, kind) in KINDS.items():
+        (folder / f"media/{name}.{ending}").write_bytes(photograph(kind))
+        items += ITEM.format(name=name, ending=ending)
+    change(folder / "unit.md", "  items:\n", f"  items:\n{items}")
     return bank
 
 
@@ -146,15 +155,16 @@ def test_an_edition(content: Path, tmp_path: Path) -> None:
 
 def test_a_pack(content: Path, tmp_path: Path) -> None:
     out = tmp_path / "packs"
-    assert cli.main(["pack", "rock-pool", "--content", str(content), "--out", str(out)]) == 0
+    assert cli.main(["pack", BASE_UNIT, "--content", str(content), "--out", str(out)]) == 0
     (file,) = out.iterdir()
     look(files(unpacked(file.read_bytes(), tmp_path / "bag")), 4)
 
 
-def test_what_was_taken_in(tmp_path: Path) -> None:
+def test_what_was_taken_in(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     """A pack that another program made, with the photographs as they were."""
+    judging_once(monkeypatch)
     sent = {name: data for name, data in payload().items() if not name.startswith("unit/")}
-    kinds = {"boat": KINDS[DRAWINGS[0]]}
+    kinds = {"boat": KINDS["low-tide"]}
     unit = with_photographs(unit_files(), kinds)
     sent |= {f"unit/{name}": data for name, data in unit.items()}
     bank = empty_bank(tmp_path / "content")
@@ -165,7 +175,7 @@ def test_what_was_taken_in(tmp_path: Path) -> None:
 
 def test_a_picture_within_a_drawing(content: Path, tmp_path: Path) -> None:
     inside = base64.b64encode(photograph("JPEG")).decode()
-    file = content / "units" / "rock-pool" / "unit.md"
+    file = content / "units" / BASE_UNIT / "unit.md"
     file.write_text(file.read_text("utf-8").replace("low-tide.jpg", "low-tide.svg"), "utf-8")
     (file.parent / "media" / "low-tide.jpg").unlink()
     (file.parent / "media" / "low-tide.svg").write_text(
@@ -174,7 +184,7 @@ def test_a_picture_within_a_drawing(content: Path, tmp_path: Path) -> None:
         "utf-8",
     )
     out = tmp_path / "packs"
-    assert cli.main(["pack", "rock-pool", "--content", str(content), "--out", str(out)]) == 0
+    assert cli.main(["pack", BASE_UNIT, "--content", str(content), "--out", str(out)]) == 0
     (made,) = out.iterdir()
     look(files(unpacked(made.read_bytes(), tmp_path / "bag")), 2)
 
@@ -194,13 +204,11 @@ def of_a_telephone() -> bytes:
 @pytest.fixture
 def with_telephone(tmp_path: Path) -> Path:
     """A bank with a photograph as it came, under the name that it came with."""
-    bank = copy_bank(tmp_path / "bank")
-    media = bank / "units" / "rock-pool" / "media"
-    (media / "low-tide.svg").unlink()
-    (media / NAME).write_bytes(of_a_telephone())
-    unit = media.parent / "unit.md"
-    told = unit.read_text(encoding="utf-8").replace("media/low-tide.svg", f"media/{NAME}")
-    unit.write_text(told, encoding="utf-8")
+    bank = copy_base(tmp_path / "bank")
+    folder = bank / "units" / BASE_UNIT
+    (folder / "media" / NAME).write_bytes(of_a_telephone())
+    item = ITEM.format(name="low-tide", ending="jpg").replace("media/low-tide.jpg", f"media/{NAME}")
+    change(folder / "unit.md", "  items:\n", f"  items:\n{item}")
     return bank
 
 
@@ -211,11 +219,11 @@ def test_a_telephones_photograph_under_its_own_name(
     given = ["--content", str(with_telephone)]
     assert cli.main(["check", *given]) == 0
     said = capsys.readouterr().out
-    assert f"rock-pool/media/{NAME}:1:1: note: this is published as bridge-photo-1.jpg" in said
+    assert f"{BASE_UNIT}/media/{NAME}:1:1: note: this is published as bridge-photo-1.jpg" in said
     assert re.search(r"turned upright, in \d+ kB \(here it has [\d.]+ MB\), without what", said)
     assert f"read as {PLAIN}" in said
     assert cli.main(["site", *given, "--out", str(tmp_path / "site")]) == 0
-    assert cli.main(["pack", "rock-pool", *given, "--out", str(tmp_path / "packs")]) == 0
+    assert cli.main(["pack", BASE_UNIT, *given, "--out", str(tmp_path / "packs")]) == 0
     (file,) = (tmp_path / "packs").iterdir()
     packed = files(unpacked(file.read_bytes(), tmp_path / "bag"))
     found = {**files(tmp_path / "site"), **packed}
@@ -231,4 +239,4 @@ def test_a_telephones_photograph_under_its_own_name(
     for path, data in found.items():
         assert [word for word in WORDS if word in data] == [], path
         assert NAME.encode() not in data, path
-    assert (with_telephone / "units/rock-pool/media" / NAME).read_bytes() == of_a_telephone()
+    assert (with_telephone / "units" / BASE_UNIT / "media" / NAME).read_bytes() == of_a_telephone()

@@ -18,6 +18,7 @@ from build_tools.unit_editions.unit_texts import text_at
 from build_tools.use_cases.pack import pack
 from tests.support.banks import BASE_UNIT, change
 from tests.support.built_packs import unpacked
+from tests.support.judged import judging_once
 from tests.support.shared_pictures import (
     LIST,
     SECRET,
@@ -68,7 +69,10 @@ def test_a_pack_has_it_and_says_its_rights(bank: Path, tmp_path: Path) -> None:
     assert "data:image/jpeg;base64," in (inside / "pages" / "lesson-2.html").read_text("utf-8")
 
 
-def test_it_does_not_take_the_place_of_another_banks(bank: Path, tmp_path: Path) -> None:
+def test_it_does_not_take_the_place_of_another_banks(
+    bank: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    judging_once(monkeypatch)
     packed = tmp_path / "packs"
     assert cli.main(["pack", BASE_UNIT, "--content", str(bank), "--out", str(packed)]) == 0
     other = bank_that_shares(tmp_path / "other")
@@ -87,8 +91,12 @@ def test_it_does_not_take_the_place_of_another_banks(bank: Path, tmp_path: Path)
 
 
 def test_its_own_pack_says_what_it_says_and_is_here_already(
-    bank: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+    bank: Path,
+    tmp_path: Path,
+    capsys: pytest.CaptureFixture[str],
+    monkeypatch: pytest.MonkeyPatch,
 ) -> None:
+    judging_once(monkeypatch)
     packed = tmp_path / "packs"
     assert cli.main(["pack", BASE_UNIT, "--content", str(bank), "--out", str(packed)]) == 0
     (file,) = packed.iterdir()

@@ -13,6 +13,7 @@ from build_tools import cli
 from build_tools.building.unit_files import unit_files
 from build_tools.checking.check_bank import check_folder
 from tests.support.banks import BASE_UNIT, ROOT, change, copy_base
+from tests.support.judged import judging_once
 
 TAKEN = ROOT / "tests" / "pictures" / "heic" / "sideways.heic"
 UNIT = f"units/{BASE_UNIT}"
@@ -44,7 +45,10 @@ def test_the_check_says_how_it_is_published_and_the_site_has_it_so(bank: Path) -
     assert upright(unit_files(report.bank, unit, bank)[f"{UNIT}/media/by-the-pond.jpg"])
 
 
-def test_it_is_packed_so_and_taken_in(bank: Path, tmp_path: Path) -> None:
+def test_it_is_packed_so_and_taken_in(
+    bank: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    judging_once(monkeypatch)
     assert cli.main(["pack", BASE_UNIT, "--content", str(bank), "--out", str(tmp_path)]) == 0
     (file,) = tmp_path.glob("*.zip")
     other = copy_base(tmp_path / "other")

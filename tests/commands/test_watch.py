@@ -172,12 +172,16 @@ def test_a_whole_morning_of_writing(watching: Watching, bank: Path) -> None:
     assert "KeyboardInterrupt" not in left
 
 
-def test_a_unit_that_is_deleted_ends_nothing(watching: Watching, bank: Path) -> None:
+def test_a_unit_that_is_deleted_ends_nothing_and_a_signal_all_of_it(
+    watching: Watching, bank: Path, tmp_path: Path
+) -> None:
+    port = port_of(watching)
     watching.wait_for("every page written")
     for file in sorted((bank / "units" / BASE_UNIT).rglob("*.md")):
         file.unlink()
     watching.wait_for("the unit has no file unit.md")
     assert watching.process.poll() is None
+    ended_by(signal.SIGTERM, watching, port, tmp_path)
 
 
 @pytest.mark.parametrize("port", ["-1", "65536", "99999999999"])
@@ -223,24 +227,31 @@ def test_the_first_pages_are_shown_once_where_somebody_looks(
 
 
 @pytest.mark.parametrize(
-    "number",
-    [
-        signal.SIGKILL,
-        signal.SIGTERM,
-        pytest.param(signal.SIGHUP, marks=pytest.mark.thorough),
-    ],
+    "number", [signal.SIGKILL, pytest.param(signal.SIGHUP, marks=pytest.mark.thorough)]
 )
 def test_ending_its_first_process_ends_all_of_it(
     watching: Watching, tmp_path: Path, number: int
 ) -> None:
+    port = port_of(watching)
+    watching.wait_for("every page written")
+    ended_by(number, watching, port, tmp_path)
+
+
+def port_of(watching: Watching) -> int:
     _, line = watching.wait_for("preview on http://127.0.0.1:")
     port = urlsplit(line.removeprefix("preview on ")).port
-    watching.wait_for("every page written")
-    assert len(list((tmp_path / "temporary").iterdir())) == 1
+    assert port is not None
+    return port
+
+
+def ended_by(number: int, watching: Watching, port: int, around: Path) -> None:
+    """End the first process with a signal: nothing of it runs on, or is left in its folder."""
+    temporary = around / "temporary"
+    assert len(list(temporary.iterdir())) == 1
     code = end_first(watching.process, number)
     assert nothing_left_of(watching.process.pid)
     with socket.socket() as asked:
         assert asked.connect_ex(("127.0.0.1", port)) != 0
     if number != signal.SIGKILL:
         assert code == 128 + number
-        assert list((tmp_path / "temporary").iterdir()) == []
+        assert list(temporary.iterdir()) == []

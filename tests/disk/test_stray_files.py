@@ -13,6 +13,7 @@ from build_tools.publishing.verify import verify
 from build_tools.source.folder import TAKEN_IN
 from tests.support.banks import BASE_UNIT, copy_base
 from tests.support.built_sites import files
+from tests.support.judged import judging_once
 from tests.support.strays import FILES, FOLDERS, strew
 
 
@@ -124,8 +125,13 @@ def strew_anew(share: Path) -> None:
 
 
 def test_a_pack_has_the_same_bytes_and_is_taken_in_where_they_lie(
-    clean: Path, strewn: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+    clean: Path,
+    strewn: Path,
+    tmp_path: Path,
+    capsys: pytest.CaptureFixture[str],
+    monkeypatch: pytest.MonkeyPatch,
 ) -> None:
+    judging_once(monkeypatch)
     for bank in (clean, strewn):
         out = tmp_path / f"packs-{bank.parent.name}"
         code, said = said_of(

@@ -7,6 +7,7 @@ they join, and run the whole twice before anyone watches.
 from __future__ import annotations
 
 import atexit
+import os
 import shutil
 import tempfile
 from collections import Counter
@@ -21,11 +22,13 @@ from build_tools.drafting.draft import draft
 from build_tools.model.unit import SchoolYears
 from build_tools.views.words.open_places import MARK, open_places
 from tests.drafting.filling import STIMULUS, TITLE, fill
-from tests.support.banks import BASE
+from tests.support.banks import BASE, THOROUGH
 
 FACTS = BankFacts("The bank", "2026-11-25", ("rivers",))
 YOUNG, MIDDLE, OLD = (SchoolYears("England", y) for y in (("R", "1"), ("3", "4"), ("7", "8")))
 SHAPES = [(1, 20), (2, 30), (3, 25), (4, 45), (5, 20), (6, 45), (7, 60), (8, 20), (8, 90)]
+TURNS = 1 if os.environ.get(THOROUGH) else 3
+"""A pattern is drafted in every so manieth shape in the usual run, and in all in the long."""
 SLOT = 60
 """Above the longest usual slot a bank notes that the lesson is long, which is what was asked."""
 
@@ -56,10 +59,12 @@ def drafted(pattern: str) -> tuple[Path, Report]:
 
 
 def all_asked(pattern: str) -> list[Asked]:
-    return [
+    """The drafts of a pattern; one begins with one shape and the next with the next."""
+    every = [
         *(asked(pattern, lessons, minutes) for lessons, minutes in SHAPES),
         *(asked(pattern, lessons, 30, years) for lessons in (1, 4, 8) for years in (YOUNG, OLD)),
     ]
+    return every[[*PATTERNS].index(pattern) % TURNS :: TURNS]
 
 
 def others(report: Report) -> Counter[str]:

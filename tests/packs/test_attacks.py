@@ -17,7 +17,7 @@ from tests.packs.attacks.controls import CONTROLS
 from tests.packs.attacks.every import ATTACKS, KINDS
 from tests.packs.attacks.harmless import HARMLESS, Reason
 from tests.packs.attacks.packed import Pack
-from tests.support.banks import ROOT
+from tests.support.banks import CONTENT, ROOT
 from tests.support.built_packs import made
 from tests.support.judged import measuring, took
 from tests.support.packs import empty_bank, written
@@ -37,7 +37,7 @@ def good() -> Pack:
 
 @pytest.fixture(scope="module")
 def bank(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    return empty_bank(tmp_path_factory.mktemp("bank") / "content")
+    return empty_bank(tmp_path_factory.mktemp("bank") / "content", CONTENT)
 
 
 @pytest.fixture

@@ -5,11 +5,10 @@ from __future__ import annotations
 import shutil
 from pathlib import Path
 
-import pytest
 from playwright.sync_api import Browser
 
 from tests.support.browser import address_of, reader
-from tests.support.built_packs import SLUGS, packed, unpacked
+from tests.support.built_packs import EACH, packed, unpacked
 from tests.support.built_sites import html_pages
 from tests.support.markup import ids, references, tags
 
@@ -18,9 +17,7 @@ BROKEN = "[...document.images].filter((one) => !one.naturalWidth).map((one) => o
 SIDEWAYS = "document.documentElement.scrollWidth - document.documentElement.clientWidth"
 
 
-@pytest.mark.parametrize(
-    "slug", [SLUGS[0], *(pytest.param(slug, marks=pytest.mark.thorough) for slug in SLUGS[1:])]
-)
+@EACH
 def test_every_page_opens_whole_and_asks_for_nothing(
     slug: str, browser: Browser, tmp_path: Path
 ) -> None:
@@ -49,7 +46,7 @@ def test_the_listening_hears_what_a_policy_stops(browser: Browser, tmp_path: Pat
         assert len(at.violations()) == 1
 
 
-@pytest.mark.parametrize("slug", SLUGS)
+@EACH
 def test_every_link_leads_to_a_place_in_the_pack_or_nowhere(slug: str, tmp_path: Path) -> None:
     pages = unpacked(packed(slug).data, tmp_path) / "data" / "pages"
     found = {path: tags((pages / path).read_text("utf-8")) for path in html_pages(pages)}

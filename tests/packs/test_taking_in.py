@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import pickle
 import random
 import shutil
 import subprocess
@@ -21,6 +22,7 @@ from build_tools.packs.taking_in import journal
 from build_tools.packs.taking_in.placing import placing_of
 from build_tools.packs.taking_in.provenance import Provenance, noted
 from build_tools.source.folder import TAKEN_IN
+from build_tools.use_cases import judging_packs
 from tests.packs.take_in_once import (
     CLEARING,
     DONE,
@@ -296,7 +298,10 @@ def test_a_disk_that_is_full_at_any_write_leaves_the_old(
 def test_a_process_killed_in_any_phase_leaves_the_old_or_the_new(
     content: Path, tmp_path: Path, thorough: bool
 ) -> None:
-    """The process says each phase before it enters it, so the last it said is where it died."""
+    """The process says each phase before it enters it, so the last it said is where it died.
+
+    It looks at the pack itself where it is to be killed while it does; else it has looked.
+    """
     before, after = states(content)
     outcomes = {
         LOOKING: [before],
@@ -309,13 +314,16 @@ def test_a_process_killed_in_any_phase_leaves_the_old_or_the_new(
         WHOLE: [after],
     }
     file = packed(tmp_path, of_edition("1.1.0", b"\nMore.\n"), "1.1.0")
+    looked = tmp_path / "judged"
+    looked.write_bytes(pickle.dumps(judging_packs._judge(content, file)))
     chance = random.Random(20261125)
     landed: Counter[str] = Counter()
     for wanted in wanted_phases(PHASES[:-1], 30 if thorough else 1, landed):
         trial = content.with_name("killed")
         shutil.rmtree(trial, ignore_errors=True)
         shutil.copytree(content, trial)
-        with forked("tests.packs.take_in_once", str(file), str(trial)) as process:
+        given = [str(file), str(trial), *([] if wanted == LOOKING else [str(looked)])]
+        with forked("tests.packs.take_in_once", *given) as process:
             phase = killed_in(process, wanted, max(0.0, chance.uniform(-0.002, 0.003)))
         landed[phase] += 1
         with journal.alone_in(trial):

@@ -7,12 +7,16 @@ mutations: `am, ar, at, dan, dros, drwy, gan, heb, hyd, i, o, wrth` and `neu` so
 
 from __future__ import annotations
 
+import atexit
 import itertools
+import json
 import re
 import subprocess
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
+from functools import cache
 from pathlib import Path
+from typing import IO
 
 from build_tools.project.tools_for_tests import node
 from tests.support.banks import ROOT
@@ -92,15 +96,27 @@ def softened_twice(messages: Iterable[str]) -> Iterator[Pair]:
 
 def unknown(lines: Iterable[str]) -> list[str]:
     """Of lines of words those none of whose words the Welsh dictionary knows."""
-    done = subprocess.run(
+    asked, answers = _dictionary()
+    asked.write(f"{json.dumps([*lines])}\n")
+    asked.flush()
+    found: list[str] = json.loads(answers.readline())
+    return found
+
+
+@cache
+def _dictionary() -> tuple[IO[str], IO[str]]:
+    """Where the dictionary is asked, and where it answers; it ends with what asks it."""
+    started = subprocess.Popen(
         [str(node()), str(Path(__file__).with_name("spelling.mjs"))],
         cwd=ROOT,
-        input="\n".join(lines),
-        capture_output=True,
+        stdin=subprocess.PIPE,
+        stdout=subprocess.PIPE,
         encoding="utf-8",
-        check=True,
     )
-    return done.stdout.splitlines()
+    assert started.stdin is not None
+    assert started.stdout is not None
+    atexit.register(started.communicate)  # ends what it is asked by
+    return started.stdin, started.stdout
 
 
 def before_softening(word: str) -> str:

@@ -125,7 +125,10 @@ def sound(content: Path) -> Sound:
     files = check_bank_files(content)
     slugs = sorted(path.name for path in (content / "units").iterdir())
     checks = {slug: check_unit(content, slug, files.grades) for slug in slugs}
-    said = frozenset((p.file, p.rule, p.message) for p in check_folder(content).problems)
+    outlines = [one.outline for one in checks.values() if one.outline is not None]
+    together = check_together(content, files, slugs, outlines)
+    own = (problem for check in checks.values() for problem in check.problems)
+    said = frozenset((p.file, p.rule, p.message) for p in (*own, *together.problems))
     return Sound(files, checks, said)
 
 

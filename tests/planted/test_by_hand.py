@@ -2,7 +2,7 @@
 
 Two people wrote a set each without having read the rules; the third, forty faults that an exacting
 adviser found in the units as they were, was planted by the author of the rules for them. The shares
-are those reached; a rule may add to them, and none may take from them. Every third fault is planted
+are those reached; a rule may add to them, and none may take from them. Every sixth fault is planted
 in the usual run, and all in the long one.
 """
 
@@ -18,8 +18,8 @@ from tests.planted.planted_by_hand import Answer, answers, content_of, rate, rea
 SETS = Path(__file__).parent / "by_hand"
 REACHED = {"set_a": (0.96, 0.67), "set_b": (0.68, 0.64), "set_c": (1.0, 1.0)}
 """By set, the least share told at the line of faults in fields, and of those with text."""
-OF_A_THIRD = {"set_a": (0.94, 0.66), "set_b": (0.76, 0.51), "set_c": (1.0, 1.0)}
-"""The same of every third fault."""
+OF_A_SIXTH = {"set_a": (1.0, 0.56), "set_b": (0.66, 0.56), "set_c": (1.0, 1.0)}
+"""The same of every sixth fault."""
 
 
 def told(name: str, every: int) -> Sequence[Answer]:
@@ -30,9 +30,9 @@ def told(name: str, every: int) -> Sequence[Answer]:
 @pytest.mark.parametrize(
     "name", ["set_a", pytest.param("set_b", marks=pytest.mark.thorough), "set_c"]
 )
-def test_a_third_is_told_at_the_line(name: str) -> None:
-    given = told(name, 3)
-    fields, with_text = OF_A_THIRD[name]
+def test_a_sixth_is_told_at_the_line(name: str) -> None:
+    given = told(name, 6)
+    fields, with_text = OF_A_SIXTH[name]
     assert rate(given, "fields") >= fields
     assert rate(given, "both", "text") >= with_text
 

@@ -23,7 +23,7 @@ FEWEST = 3
 RULES = sorted({fault.rule for fault in FAULTS})
 
 
-MOST = None if os.environ.get(THOROUGH) else 4
+MOST = None if os.environ.get(THOROUGH) else FEWEST
 """In so many units each fault is planted in the usual run, and in all that it fits in the long."""
 
 

@@ -26,7 +26,7 @@ from tests.publishing.folders import DAY, TITLE, Walk, make_site
 
 NUMBERS = ("1", "3", "6", "3 and 1 gone")
 """How many editions are kept, and how many more were taken out."""
-Which = Literal["every", "of each kind", "in turns"]
+Which = Literal["every", "of each kind", "one of each kind"]
 _PAGE = re.compile(r'data-page="([^"]+)"')
 
 
@@ -103,7 +103,8 @@ def damages(before: Before, room: Path, which: Which = "every") -> Iterator[Dama
     """Each file in each way, one at a time; a file is swapped with the one before it.
 
     Of each kind of files, the ways take turns: each file is damaged in one, or in more of them
-    where there are fewer files of its kind than ways. In turns, each file is damaged in one.
+    where there are fewer files of its kind than ways. One of each kind is the first that is met,
+    in one way, of which one kind has one and the next the next.
     """
     files = files_of(before.folder)
     kinds = Counter(_kind(before, file) for file in files)
@@ -113,7 +114,7 @@ def damages(before: Before, room: Path, which: Which = "every") -> Iterator[Dama
         turns = {
             "every": range(len(WAYS)),
             "of each kind": range(met[kind], len(WAYS), kinds[kind]) or [met[kind]],
-            "in turns": [n],
+            "one of each kind": [] if met[kind] else [len(met)],
         }
         for turn in turns[which]:
             way, do = tuple(WAYS.items())[turn % len(WAYS)]

@@ -22,10 +22,10 @@ from tests.publishing.folders import DAY, TITLE, Walk, make_site, write
 
 @pytest.fixture
 def which(before: Before, thorough: bool) -> Which:
-    """Each kind of files in each way, with more editions each file in one; in the long run all."""
+    """Each kind of files in each way, with more editions each in one; in the long run all."""
     if thorough:
         return "every"
-    return "of each kind" if before.newest <= 3 else "in turns"
+    return "of each kind" if before.newest <= 3 else "one of each kind"
 
 
 @pytest.fixture(scope="module", params=NUMBERS)

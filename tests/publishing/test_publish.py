@@ -308,12 +308,21 @@ def test_a_link_where_a_half_written_file_would_lie_is_taken_away(
     assert verify(share) == []
 
 
-def test_a_folder_renamed_at_any_step_stops_the_work_with_the_truth_told(tmp_path: Path) -> None:
+def some_steps(thorough: bool) -> Iterator[int]:
+    """Each step in the long run; in the usual one three of seven, so that none of a cycle of
+    steps, such as those that write a file, is passed over each time.
+    """
+    return (step for step in count() if thorough or step % 7 in (0, 2, 5))
+
+
+def test_a_folder_renamed_at_any_step_stops_the_work_with_the_truth_told(
+    tmp_path: Path, thorough: bool
+) -> None:
     """Each step that changes a name or writes a file: the folder gets another name before it."""
     sites = {n: make_site(tmp_path / f"s{n}", n, units=1) for n in (2, 3)}
     publish(sites[2], tmp_path / "first", DAY, TITLE)
     begun_elsewhere = 0
-    for step in count():
+    for step in some_steps(thorough):
         share, moved = tmp_path / f"share-{step}", tmp_path / f"renamed-{step}"
         shutil.copytree(tmp_path / "first", share)
 
@@ -341,13 +350,15 @@ def test_a_folder_renamed_at_any_step_stops_the_work_with_the_truth_told(tmp_pat
     assert begun_elsewhere <= 1
 
 
-def test_a_disk_that_is_full_at_any_step_leaves_readers_a_whole_edition(tmp_path: Path) -> None:
+def test_a_disk_that_is_full_at_any_step_leaves_readers_a_whole_edition(
+    tmp_path: Path, thorough: bool
+) -> None:
     """Each step that needs room: a file's bytes, a name, a folder, and waiting for the disk."""
     sites = {n: make_site(tmp_path / f"s{n}", n, units=1) for n in (2, 4, 5)}
     for version in (2, 4):
         publish(sites[version], tmp_path / "first", DAY, TITLE, keep=2, days=0)
     told: set[str] = set()
-    for step in count():
+    for step in some_steps(thorough):
         share = tmp_path / f"share-{step}"
         shutil.copytree(tmp_path / "first", share)
 

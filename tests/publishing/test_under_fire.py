@@ -23,7 +23,7 @@ from tests.support.killing import WHOLE, forked, killed_in, wanted_phases
 
 KILLED = PHASES[:-1]
 KILLS, KILLS_THOROUGH = 12, 1_000
-ROUNDS, ROUNDS_THOROUGH = 3, 13
+ROUNDS, ROUNDS_THOROUGH = 2, 13
 """For each phase in one folder; then in a fresh one, as signposts make each look longer."""
 BACK_ROUNDS, BACK_ROUNDS_THOROUGH = 2, 70
 

@@ -22,6 +22,7 @@ import pytest
 from build_tools.source.front_matter import Document, read_data, read_markdown
 from tests.support.added_fields import HERE, KINDS, TYPES, add_to, filled, meaning
 from tests.support.banks import BASE_UNIT, ROOT, copy_base
+from tests.support.copied_software import copied_software
 from tests.support.writing_yaml import write_yaml
 
 UNIT = f"units/{BASE_UNIT}"
@@ -86,8 +87,7 @@ def fill(bank: Path, schemas: Mapping[str, Any], value: str, edition: str = "1.0
 @pytest.fixture(scope="module")
 def copy(tmp_path_factory: pytest.TempPathFactory) -> Copy:
     root = tmp_path_factory.mktemp("project")
-    for folder in ("build_tools", "schema", "site_overrides"):
-        shutil.copytree(ROOT / folder, root / folder, ignore=shutil.ignore_patterns("__pycache__"))
+    copied_software(root, "build_tools", "schema", "site_overrides")
     for file in (*ROOT.glob("*.toml"), *ROOT.glob("*.json"), *ROOT.glob("*.yml")):
         shutil.copy(file, root)
     add_to(root / "schema")

@@ -20,7 +20,7 @@ from build_tools.source.front_matter import Document
 from build_tools.source.yaml_reader import read_yaml
 from tests.support.schema_fuzz import changed, documents, fixture_documents
 
-FEW, MANY = 120, 20_000
+FEW, MANY = 80, 20_000
 SEED = 20_261_125
 
 

@@ -36,7 +36,7 @@ FILES = [
     for path in sorted([*folder.glob("units/*/*.md"), *folder.rglob("*.yml")])
     if kind_of_file(path.name)
 ]
-FEW, MANY = 30, 5_000
+FEW, MANY = 15, 5_000
 LESSON = (BASE / "units" / "paper-boats" / "lesson-1.md").read_text(encoding="utf-8")
 
 

@@ -7,11 +7,17 @@ import zipfile
 from functools import cache
 from pathlib import Path
 
+import pytest
+
 from build_tools.building.pack import PackFile
 from build_tools.use_cases.pack import pack
 from tests.support.built_sites import CONTENT
 
 SLUGS = ("rock-pool", "seeds-on-the-move", "weaving-shed")
+EACH = pytest.mark.parametrize(
+    "slug", [SLUGS[0], *(pytest.param(slug, marks=pytest.mark.thorough) for slug in SLUGS[1:])]
+)
+"""The unit that most tests look at in the usual run, and each in the long one."""
 
 
 def made(content: Path, slug: str) -> PackFile:

@@ -34,12 +34,15 @@ def measuring(patch: pytest.MonkeyPatch) -> None:
 
 
 def judging_once(patch: pytest.MonkeyPatch) -> None:
-    """The same pack is judged once for the same bank, for tests of what is done with it then."""
+    """The same pack is judged once for the same bank, for tests of what is done with it then.
+
+    It is judged in this process: what becomes of one within walls, others ask.
+    """
 
     def judged(content: Path, file: Path) -> Judged | Refused:
         key = (file.name, file.read_bytes(), _said_in(content))
         if key not in _known:
-            _known[key] = judging_packs.judged(content, file)
+            _known[key] = _judge(content, file)
         return _known[key]
 
     patch.setattr(take_in, "judged", judged)

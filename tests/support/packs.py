@@ -5,13 +5,14 @@ from __future__ import annotations
 import hashlib
 import io
 import json
+import re
 import shutil
 import zipfile
 from collections.abc import Mapping
 from functools import cache
 from pathlib import Path
 
-from tests.support.built_sites import CONTENT, ROOT
+from tests.support.built_sites import ROOT
 
 SLUG, TOP = "paper-boats", "paper-boats-1.0.0"
 _SMALL = ROOT / "tests/rules/base"
@@ -98,11 +99,16 @@ def written(folder: Path, data: bytes, name: str = "unit.zip") -> Path:
     return path
 
 
-def empty_bank(folder: Path) -> Path:
-    """A sound bank without units, called something else and with all topics and words."""
-    shutil.copytree(CONTENT, folder, ignore=shutil.ignore_patterns("units", "earlier", ".*"))
+def empty_bank(folder: Path, of: Path = _SMALL) -> Path:
+    """A sound bank without units, called something else and with all topics and words of `of`.
+
+    The small one is read much sooner than the real one, and knows the words of the small unit.
+    """
+    shutil.copytree(of, folder, ignore=shutil.ignore_patterns("units", "earlier", ".*"))
     (folder / "units").mkdir()
     bank = folder / "bank.yml"
     said = bank.read_text(encoding="utf-8")
-    bank.write_text(said.replace("name: The dance unit bank", "name: Another bank"), "utf-8")
+    renamed, times = re.subn(r"(?m)^name: .*$", "name: Another bank", said)
+    assert times == 1
+    bank.write_text(renamed, encoding="utf-8")
     return folder

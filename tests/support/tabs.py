@@ -135,7 +135,8 @@ def served(folder: Path) -> Iterator[str]:
     """The address at which a web server of this computer gives the files of `folder`."""
     handler = partial(_Quiet, directory=str(folder))
     with ThreadingHTTPServer(("127.0.0.1", 0), handler) as server:
-        threading.Thread(target=server.serve_forever, daemon=True).start()
+        # half a second, which is usual, is what each test would wait for it to end
+        threading.Thread(target=server.serve_forever, args=(0.01,), daemon=True).start()
         try:
             yield f"http://127.0.0.1:{server.server_address[1]}/"
         finally:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from datetime import date
 from pathlib import Path
 
+import pytest
+
 from build_tools.packs.taking_in.arrival_in_words import Arrival
 from build_tools.use_cases.take_in import (
     Answer,
@@ -14,9 +16,15 @@ from build_tools.use_cases.take_in import (
     TakenIn,
     take_in,
 )
+from tests.support.judged import judging_once
 from tests.support.packs import SLUG, about, empty_bank, pack, with_files, written
 
 DAY = date(2026, 11, 25)
+
+
+@pytest.fixture(autouse=True)
+def _judged_once(monkeypatch: pytest.MonkeyPatch) -> None:
+    judging_once(monkeypatch)
 
 
 class Asked:

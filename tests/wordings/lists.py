@@ -12,8 +12,7 @@ the lists of another writer, with texts alone, which are tried in the same setti
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable, Iterator, Mapping
-from copy import deepcopy
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cache
 from pathlib import Path
@@ -148,19 +147,25 @@ def _changed(document: Document, edits: Mapping[str, list[tuple[str, Any]]]) -> 
     own = edits.get(document.file.rpartition("/")[2], [])
     if not own:
         return document
-    data, body = deepcopy(document.data), document.body
+    data, body = document.data, document.body
     for place, value in own:
         if place == "notes":
             body = value
-            continue
-        *holders, last = (int(p) if p.isdecimal() else p for p in place.split("/"))
-        holder = data
-        for part in holders:
-            holder = holder[part]
-        if value is None:
-            del holder[last]
-        elif isinstance(holder, list) and last == len(holder):
-            holder.append(value)
         else:
-            holder[last] = value
+            data = _put(data, [int(p) if p.isdecimal() else p for p in place.split("/")], value)
     return replace(document, data=data, body=body)
+
+
+def _put(held: Any, place: Sequence[str | int], value: Any) -> Any:
+    """A copy of `held` with the value at its place; what lies elsewhere is the same as before."""
+    step, *inside = place
+    made: Any = [*held] if isinstance(held, list) else {**held}
+    if inside:
+        value = _put(held[step], inside, value)
+    if value is None:
+        del made[step]
+    elif isinstance(made, list) and step == len(made):
+        made.append(value)
+    else:
+        made[step] = value
+    return made

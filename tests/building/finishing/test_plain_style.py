@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 
 import pytest
-from playwright.sync_api import Browser
+from playwright.sync_api import Browser, Page
 
 from build_tools.building.finishing.plain_style import plain_style
 from build_tools.disk.places import OVERRIDES
@@ -18,19 +19,23 @@ RULES = """(text) => {
 }"""
 
 
+@pytest.fixture(scope="module")
+def tab(browser: Browser) -> Iterator[Page]:
+    """An empty page, on which nothing is left of a style that was read there."""
+    page = browser.new_page()
+    yield page
+    page.close()
+
+
 def test_comments_indents_and_spaces_go_and_texts_stay() -> None:
     written = '/* a\n note */\n@media print {\n  .a, .b::after { content: ". "; color: red; }\n}\n'
     assert plain_style(written) == '@media print{.a,.b::after{content: ". ";color:red}}\n'
 
 
 @pytest.mark.parametrize("style", STYLES, ids=lambda path: path.stem)
-def test_a_browser_reads_the_same_rules(style: object, browser: Browser) -> None:
+def test_a_browser_reads_the_same_rules(style: object, tab: Page) -> None:
     text = OVERRIDES.joinpath(str(style)).read_text(encoding="utf-8")
-    page = browser.new_page()
-    try:
-        assert page.evaluate(RULES, plain_style(text)) == page.evaluate(RULES, text)
-    finally:
-        page.close()
+    assert tab.evaluate(RULES, plain_style(text)) == tab.evaluate(RULES, text)
     assert len(plain_style(text)) < len(text)
 
 

@@ -1,8 +1,7 @@
-"""A preview of the small bank, whose pages are made once for all tests."""
+"""A preview of the small bank, whose pages are made once for all tests and shown in one window."""
 
 from __future__ import annotations
 
-import shutil
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -10,12 +9,27 @@ import pytest
 from playwright.sync_api import Browser, Page
 
 from build_tools.building.assets import copy_assets
+from build_tools.building.preview import server
 from build_tools.building.preview.server import Preview, serve
 from build_tools.building.preview.state import State
 from build_tools.building.unit_files import unit_files
 from build_tools.checking.check_bank import check_folder
 from tests.support.banks import BASE_UNIT, copy_base
 from tests.support.shared import made_once
+
+SOONER = """
+const later = window.setTimeout;
+window.setTimeout = (act, wait, ...given) => later(act, wait === 1000 ? 100 : wait, ...given);
+"""
+"""Lets a page ask ten times as often what is new, and whatever else it waits for as it does."""
+
+
+@pytest.fixture(autouse=True, scope="module")
+def _servers_stop_at_once() -> Iterator[None]:
+    """What waits in the tenth of a second between two looks is the test, and nobody else."""
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(server, "_ENDS_SECONDS", 0.005)
+        yield
 
 
 @pytest.fixture
@@ -31,18 +45,16 @@ def state() -> State:
 
 
 @pytest.fixture
-def preview(bank: Path, tmp_path: Path, state: State) -> Iterator[Preview]:
+def preview(bank: Path, pages: Path, state: State) -> Iterator[Preview]:
     """The preview of it, on whose pages it can be changed."""
-    site = tmp_path / "site"
-    site.mkdir()
-    running = serve(site, 0, state, bank)
+    running = serve(pages, 0, state, bank)
     yield running
     running.stop()
 
 
 @pytest.fixture(scope="session")
 def pages(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """The pages of its unit as they are before anything is changed."""
+    """The pages of its unit as they are before anything is changed, which nobody writes to."""
 
     def make(folder: Path) -> None:
         bank = copy_base(folder)
@@ -57,12 +69,19 @@ def pages(tmp_path_factory: pytest.TempPathFactory) -> Path:
     return made_once(tmp_path_factory, "pages-to-edit", make) / "site"
 
 
-@pytest.fixture
-def page(browser: Browser, preview: Preview, pages: Path, tmp_path: Path) -> Iterator[Page]:
-    """The first lesson's page in a window."""
-    shutil.copytree(pages, tmp_path / "site", dirs_exist_ok=True)
+@pytest.fixture(scope="module")
+def window(browser: Browser) -> Iterator[Page]:
+    """A window for all tests; a preview is another site each time, by its port."""
     context = browser.new_context(viewport={"width": 1280, "height": 900})
-    shown_page = context.new_page()
-    shown_page.goto(f"{preview.address}units/{BASE_UNIT}/lesson-1.html")
-    yield shown_page
+    context.add_init_script(SOONER)
+    yield context.new_page()
     context.close()
+
+
+@pytest.fixture
+def page(window: Page, preview: Preview) -> Iterator[Page]:
+    """The first lesson's page in a window."""
+    window.goto(f"{preview.address}units/{BASE_UNIT}/lesson-1.html")
+    yield window
+    for other in set(window.context.pages) - {window}:
+        other.close()

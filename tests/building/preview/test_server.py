@@ -62,9 +62,11 @@ class Served:
         return f"/{self.preview.secret}/{name}"
 
 
-@pytest.fixture
-def served(tmp_path: Path) -> Iterator[Served]:
-    site = tmp_path / "site"
+@pytest.fixture(scope="module")
+def served(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Served]:
+    """One for all tests: they only ask, and say to its pages what no other looks at."""
+    around = tmp_path_factory.mktemp("served")
+    site = around / "site"
     for name, text in {
         "index.html": PAGE,
         "units/wind/index.html": PAGE,
@@ -76,7 +78,7 @@ def served(tmp_path: Path) -> Iterator[Served]:
     }.items():
         (site / name).parent.mkdir(parents=True, exist_ok=True)
         (site / name).write_text(text, encoding="utf-8")
-    (tmp_path / "outside.txt").write_text("outside", encoding="utf-8")
+    (around / "outside.txt").write_text("outside", encoding="utf-8")
     state = State()
     preview = serve(site, 0, state)
     yield Served(preview, state)

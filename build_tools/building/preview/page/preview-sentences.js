@@ -35,8 +35,7 @@
     return words >= FEW_WORDS && /\s$/.test(said.slice(0, at));
   }
 
-  function find(block, text) {
-    const { nodes, said } = piecesOf(block);
+  function find({ nodes, said }, text) {
     const wanted = alike(plain(text));
     // a text begins where a text of the page does, or behind what the page says before it
     for (let at = said.indexOf(wanted); at >= 0; at = said.indexOf(wanted, at + 1)) {
@@ -66,6 +65,8 @@
   // Each text of the file that stands on the page, put in an element of its own, with its field.
   preview.sentences = (fields, body) => {
     const found = [];
+    const known = new Map();
+    const pieces = (block) => known.get(block) || known.set(block, piecesOf(block)).get(block);
     const blocks = [...new Set([body, ...body.querySelectorAll(BLOCK)])];
     const key = (field) => alike(plain(field.text));
     const shared = (field, near) =>
@@ -82,10 +83,12 @@
       for (const held of tries) {
         const before = found.length;
         for (const block of held) {
-          for (let range = find(block, field.text); range; range = find(block, field.text)) {
+          for (let range = find(pieces(block), field.text); range; range = find(pieces(block), field.text)) {
             const element = made("span", { className: "preview-text" });
             element.append(range.extractContents());
             range.insertNode(element);
+            // what was known of the blocks around it is not so any more
+            for (const around of known.keys()) if (around.contains(element)) known.delete(around);
             found.push({ element, field });
           }
         }
