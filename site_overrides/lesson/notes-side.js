@@ -25,15 +25,18 @@
     return whole;
   }
 
-  // the floor, where the lesson's own sides have no room for it, as far as one further side has
+  // the floor and the words of a beat, where the lesson's own sides have no room for them, as far as one further side has
   function withFloor(steps, besides) {
     const told = steps.map((step) => [...step.querySelectorAll(":scope .does > .on-screen")].map(unfolded));
     const plans = steps.map((step) => [...step.querySelectorAll(".step-plan .figure")].map(drawn));
     let room = told.reduce((left, one) => left - one.map(lines).reduce((a, b) => a + b, one.length && 1.5), LINES - besides);
+    const beats = steps.map((step) => [...step.querySelectorAll(":scope .does > .counts:has(.off-paper)")].map(unfolded));
+    const takes = (one, more) => lines(one) + more <= room && ((room -= lines(one) + more), true);
+    const spoken = beats.map((all) => all.filter((one) => takes(one, 1.5)));
     const drawnBefore = article.querySelector(".plans") && !article.querySelector(".sitting, .teams:not([hidden])");
     return steps.map((step, n) => {
-      const fitting = drawnBefore ? [] : plans[n].filter((one) => (room -= PLAN + lines(one)) >= 0);
-      return ofStep(step, [...fitting, ...told[n]]);
+      const fitting = drawnBefore ? [] : plans[n].filter((one) => takes(one, PLAN));
+      return ofStep(step, [...spoken[n], ...fitting, ...told[n]]);
     });
   }
 

@@ -46,6 +46,7 @@ from build_tools.views.lesson.notes_in_steps import danced_in
 from build_tools.views.lesson.standing_in_steps import plans_of
 from build_tools.views.lesson.to_print import where_to_get
 from build_tools.views.paper.paper_size import on_paper
+from build_tools.views.words.pace_said import HEAR_IT
 from build_tools.views.words.plain_words import minutes_in_words
 from build_tools.views.words.punctuation import kept_together, sentence
 from build_tools.views.words.the_room import the_room
@@ -198,9 +199,7 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         card=Link(_("Teach it, step by step"), card_href(lesson.number)),
         wall=Link(_("On the wall"), wall_href(lesson.number)),
         above=Link(_("The dance from above"), "dance.html"),
-        counts=Link(
-            _("Counts for the hall") if unit.dance.tempo else _("Cues for the hall"), "counts.html"
-        ),
+        counts=Link(_(HEAR_IT) if unit.dance.tempo else _("Cues for the hall"), "counts.html"),
         handouts=Link(_("To print for the class"), f"to-print.html#lesson-{lesson.number}"),
         short_lines=tuple(_short_line(lesson, line) for line in lesson_in_short(lesson)),
         fit=fit_view(unit, lesson),
@@ -210,9 +209,7 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         safety=checks_before(unit, lesson),
         story=story_of(unit, lesson),
         plans=_plans_on_paper(unit, lesson) if paper.plans else (),
-        steps=step_views(
-            unit, lesson, step_helps(unit, lesson, today), drawn.steps, paper.told, plans
-        ),
+        steps=step_views(unit, lesson, step_helps(unit, lesson, today), drawn.steps, paper, plans),
         talk=talk_view(unit, lesson, lesson.look_and_talk) if lesson.look_and_talk else None,
         not_dancing=lesson.not_dancing,
         trouble=trouble_lines(lesson),

@@ -9,9 +9,9 @@ from build_tools.model.unit import Unit
 from build_tools.page_words.words import _
 from build_tools.pages.frame.frame import Link
 from build_tools.pages.pieces.for_scripts import StepData, step_data
-from build_tools.pages.pieces.labelled import Labelled
 from build_tools.pages.pieces.picture import Picture
 from build_tools.pages.pieces.questions import QuestionView, question_view
+from build_tools.pages.pieces.script import Script, script_of
 from build_tools.pages.pieces.step_help import StepHelp
 from build_tools.views.lesson.grouping_in_words import grouping_in_words
 from build_tools.views.lesson.lesson_wording import (
@@ -24,6 +24,7 @@ from build_tools.views.lesson.lesson_wording import (
 from build_tools.views.lesson.step_facts import StepFacts, step_facts
 from build_tools.views.lesson.teachers_part import Told, teachers_parts
 from build_tools.views.lesson.timings import StepTime, step_times
+from build_tools.views.paper.paper_size import OnPaper
 from build_tools.views.words.plain_words import minutes_in_words
 from build_tools.views.words.punctuation import capital, quoted
 
@@ -56,9 +57,11 @@ class StepView:
     """What pupils do."""
     you: str | None
     """What you do while they move."""
-    yours: tuple[Labelled, ...]
-    """What you sound and how fast, who starts on which count, and the signs of joins."""
-    in_full: tuple[Labelled, ...]
+    yours: tuple[Script, ...]
+    """What you sound and say and how fast, who starts on which count, and the signs of joins."""
+    says_on_paper: bool
+    """Whether the lesson's own two sides have room for what is said."""
+    in_full: tuple[Script, ...]
     """The same without looking at the steps before, for whoever sees this step alone; empty where
     that is no more."""
     look_for: str | None
@@ -89,19 +92,19 @@ def step_views(
     lesson: Lesson,
     helps: tuple[StepHelp, ...],
     strips: tuple[tuple[Picture, ...], ...],
-    told: tuple[int, ...],
+    paper: OnPaper,
     plans: tuple[tuple[Picture, ...], ...],
 ) -> tuple[StepView, ...]:
     """The steps, each with its own help and pictures."""
     return tuple(
-        _step(lesson, *each)
+        _step(lesson, *each, says_on_paper=each[0].number - 1 in paper.said)
         for each in zip(
             step_facts(unit, lesson),
             step_times(lesson),
             lesson.steps,
             strips,
             helps,
-            told,
+            paper.told,
             teachers_parts(unit, lesson, in_full=False),
             teachers_parts(unit, lesson, in_full=True),
             plans,
@@ -121,6 +124,8 @@ def _step(
     yours: tuple[Told, ...],
     in_full: tuple[Told, ...],
     plans: tuple[Picture, ...],
+    *,
+    says_on_paper: bool,
 ) -> StepView:
     return StepView(
         number=facts.number,
@@ -135,8 +140,9 @@ def _step(
         say=quoted(step.say) if step.say else None,
         task=step.task,
         you=step.you,
-        yours=tuple(Labelled(*one) for one in yours),
-        in_full=tuple(Labelled(*one) for one in in_full) if in_full != yours else (),
+        yours=tuple(map(script_of, yours)),
+        says_on_paper=says_on_paper,
+        in_full=tuple(map(script_of, in_full)) if in_full != yours else (),
         look_for=step.look_for,
         questions=tuple(question_view(q, lesson) for q in step.ask),
         easier=step.easier,

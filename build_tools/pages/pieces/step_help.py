@@ -17,7 +17,6 @@ from build_tools.views.lesson.moves_met import MetBefore, MoveMet, StepMoves, To
 from build_tools.views.lesson.running_minutes import run_in_words
 from build_tools.views.lesson.sitting_or_wheels import SeatedWays, all_seated_ways
 from build_tools.views.lesson.teachers_part import tells_starts
-from build_tools.views.lesson.words_on_beats import words_on_beats
 from build_tools.views.words.choices_said import chosen_in_step
 from build_tools.views.words.plain_words import listed
 from build_tools.views.words.punctuation import capital
@@ -87,8 +86,6 @@ class StepHelp:
     """How to run its minutes."""
     choose: tuple[str, ...]
     """What is chosen in it, with all there is to choose from."""
-    words: tuple[str, ...]
-    """The words that are said on the beats of each part that it is the first to dance."""
     left_over: str | None
     """What a pupil who is left over does."""
     watching: str | None
@@ -119,7 +116,6 @@ def _help(unit: Unit, lesson: Lesson, index: int, moves: StepMoves, ways: Seated
         notes=notes_html("\n\n".join(moves.helps), 4),
         run=run_in_words(unit.dance, lesson, index, moves.helps),
         choose=chosen_in_step(unit.dance, step),
-        words=words_on_beats(unit, lesson)[index],
         left_over=left_over_in_words(unit, lesson, index),
         watching=watching_in_words(lesson, step),
         seated=_seated(ways) if ways.any else None,

@@ -17,6 +17,7 @@ from build_tools.views.dance.parts_over_counts import RowSpan, parts_over_counts
 from build_tools.views.words.bars_heard import bars_heard
 from build_tools.views.words.deeds_of_sound import OwnWords, are_counts
 from build_tools.views.words.plain_words import listed, name_in_words
+from build_tools.views.words.said_over import said_over
 
 
 class _Run(NamedTuple):
@@ -26,6 +27,8 @@ class _Run(NamedTuple):
     does: str
     on_words: bool
     """Whether a beat falls on each of its words; else they are said without one."""
+    said: str
+    """The words in order, marked."""
 
 
 def moves_in(spans: Sequence[RowSpan], rows: int, pieces: Sequence[Piece]) -> tuple[str, ...]:
@@ -61,7 +64,8 @@ def beat_by_moves(dance: Dance, section: Section, pieces: Sequence[Piece], own: 
         ((deed, on_words, sound),) = made
         if not on_words and sound != "voice":
             return ""
-        runs.append(_Run(moves, f"{deed.does} {deed.how}".rstrip(), on_words))
+        said = said_over(bars, dance.phrase, own)
+        runs.append(_Run(moves, f"{deed.does} {deed.how}".rstrip(), on_words, said))
     if len({one.on_words for one in runs}) == 1:
         return ""
     return " ".join(_said(runs))
@@ -76,6 +80,7 @@ def _said(runs: Sequence[_Run]) -> Iterator[str]:
     for one in runs:
         moves = listed(one.moves)
         if one.on_words:
-            yield _("For {moves}, {does} once on each word.", moves=moves, does=one.does)
+            told = _("For {moves}, {does} once on each word", moves=moves, does=one.does)
         else:
-            yield _("For {moves}, {does}, with no beat.", moves=moves, does=one.does)
+            told = _("For {moves}, {does}, with no beat", moves=moves, does=one.does)
+        yield f"{told}{one.said}."

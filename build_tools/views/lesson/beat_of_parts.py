@@ -20,11 +20,13 @@ from build_tools.views.dance.order_danced import WHOLE
 from build_tools.views.dance.parts_over_counts import parts_over_counts
 from build_tools.views.dance.timeline import join_sounding, section_sounding
 from build_tools.views.lesson.beat_by_moves import beat_by_moves
-from build_tools.views.words.bars_heard import does_throughout
+from build_tools.views.words.bars_heard import bars_heard, does_throughout
 from build_tools.views.words.beat_in_phrases import made_in_words
-from build_tools.views.words.deeds_of_sound import OwnWords, are_counts
+from build_tools.views.words.deeds_of_sound import OwnWords
+from build_tools.views.words.marked_words import marked, said_in, without_words
 from build_tools.views.words.plain_words import listed, seconds_in_words
-from build_tools.views.words.punctuation import capital, quoted, sentence
+from build_tools.views.words.punctuation import capital, sentence
+from build_tools.views.words.said_over import said_over
 from build_tools.views.words.sections_called import in_short
 from build_tools.views.words.sounds_to_make import made_in_seconds
 from build_tools.views.words.words_of_text import words_of_text
@@ -32,8 +34,6 @@ from build_tools.views.words.words_of_text import words_of_text
 _FEWEST_IN_A_RUN = 2
 _KEPT = 64
 """Runs, parts and joins that are kept: many steps dance the same, and more than a dance has."""
-_SAID_ALONG = frozenset({"voice", "beat", "soft beat", "silence"})
-"""Sounds along which a teacher can say the words of a join."""
 _LONG = 24
 """Letters of what is told once on a page."""
 
@@ -44,13 +44,15 @@ def made_over(dance: Dance, section: Section | None, pieces: Sequence[Piece]) ->
         return made_in_words(pieces, dance.phrase, own_words(dance, None))
     whole = bool(pieces) and pieces[-1].end == section.counts
     if whole and (lengths := _off_the_phrases(dance, section, pieces)):
-        return capital(
-            _(
-                "{does} for {lengths} counts in turn.",
-                does=does_throughout(pieces, own_words(dance, section)),
-                lengths=listed(lengths),
-            )
+        own = own_words(dance, section)
+        starts = [one.start for one in parts_over_counts(dance, section).passages]
+        bars = bars_heard(pieces, dance.phrase, own, starts)
+        told = _(
+            "{does} for {lengths} counts in turn",
+            does=does_throughout(pieces, own),
+            lengths=listed(lengths),
         )
+        return f"{capital(told)}{said_over(bars, dance.phrase, own)}."
     own = own_words(dance, section)
     if whole and (by_moves := beat_by_moves(dance, section, pieces, own)):
         return by_moves
@@ -126,11 +128,15 @@ def parts_in_a_run(
     if not counted or all(_is_music(dance, letter) for letter in letters):
         return ()
     parts = [_part(dance, letter) for letter in letters]
-    joins = [() if each in apart else _join(dance, *each) for each in pairwise(letters)]
-    if len(set(parts)) == 1 and len(set(joins)) == 1 and joins[0]:
-        beside, sign = joins[0]
-        at_each = _("At each join") + beside
-        return (Stretch(_("Each part"), parts[0]), Stretch(at_each, sign))
+    joins = ["" if each in apart else _join(dance, *each) for each in pairwise(letters)]
+    alike = {without_words(part) for part in parts}
+    if len(alike) == 1 and len(set(joins)) == 1 and joins[0]:
+        words = {x: said_in(one) for x, one in zip(letters, parts, strict=True) if said_in(one)}
+        said = "".join(
+            _("; in {part}{words}", part=in_short(dance, x), words=words[x]) for x in words
+        )
+        each = f"{alike.pop().removesuffix('.')}{marked(said)}."
+        return (Stretch(_("Each part"), each), Stretch(_("At each join"), joins[0]))
     told = [Stretch(in_short(dance, letters[0]), parts[0])]
     for letter, join, part in zip(letters[1:], joins, parts[1:], strict=True):
         if join:
@@ -145,9 +151,8 @@ def joins_alone(dance: Dance, pairs: Iterable[tuple[str, str]]) -> tuple[Stretch
     return tuple(_to(dance, letter, join) for letter, join in joins if join)
 
 
-def _to(dance: Dance, letter: str, join: tuple[str, str]) -> Stretch:
-    beside, sign = join
-    return Stretch(_("To {part}", part=in_short(dance, letter)) + beside, sign, is_join=True)
+def _to(dance: Dance, letter: str, join: str) -> Stretch:
+    return Stretch(_("To {part}", part=in_short(dance, letter)), join, is_join=True)
 
 
 def run_in_words(
@@ -155,16 +160,31 @@ def run_in_words(
 ) -> str:
     """A run, a line for each part and join; what is `known` from above is not told again.
 
-    Its joins are named even so where the step is for them: `joins`.
+    Its joins are named even so where the step is for them: `joins`. What an earlier line of it
+    tells is told as that one's.
     """
-    told = []
+    told: list[str] = []
+    before: dict[str, str] = {}
     for one in stretches:
-        old = one.told in known and len(one.told) > _LONG
+        long = len(one.told) > _LONG
+        old = one.told in known and long
         if old and one.is_join and not joins:
             continue
-        said = _("as before.") if old else one.told
+        if old:
+            said = _("as before.")
+        elif long and one.told in before:
+            said = _("as {which}.", which=before[one.told])
+        else:
+            said = one.told
+        before.setdefault(one.told, _inside(one))
         told.append(f"{one.which}: {said}")
     return "\n".join(told)
+
+
+def _inside(stretch: Stretch) -> str:
+    """A part or join as it is named in a line of another: A, to B."""
+    which = stretch.which
+    return f"{which[:1].lower()}{which[1:]}" if stretch.is_join else which
 
 
 def _is_music(dance: Dance, letter: str) -> bool:
@@ -173,48 +193,23 @@ def _is_music(dance: Dance, letter: str) -> bool:
 
 
 @kept_by_language(maxsize=_KEPT)
-def _join(dance: Dance, before: str, after: str) -> tuple[str, str] | tuple[()]:
-    """What is sounded in a join, and its sign; nothing where the dance never joins the two."""
+def _join(dance: Dance, before: str, after: str) -> str:
+    """The sign of a join and what is sounded in it; empty where the dance never joins the two."""
     join = transition_between(dance, before, after)
     if join is None or (before, after) not in pairwise(dance.form):
-        return ()
-    heard = join_sounding(dance, dance.sections[before], join, dance.sections[after])
-    own = own_words(dance, None)._replace(told=False)
-    made = made_in_words(heard.pieces, dance.phrase, own)
-    words = [word.says for piece in heard.pieces for word in piece.words]
-    if not words or are_counts(words) or not {one.sound for one in heard.pieces} <= _SAID_ALONG:
-        return _beside(made), sentence(join.cue)
-    if all(re.search(rf"\b{re.escape(word)}\b", join.cue, re.IGNORECASE) for word in words):
-        # the sign has them: "say the words" beside it asked for others
-        voice = all(piece.sound == "voice" for piece in heard.pieces)
-        return "" if voice else _beside(made), sentence(join.cue)
+        return ""
     sections = (dance.sections[before], dance.sections[after])
+    heard = join_sounding(dance, sections[0], join, sections[1])
     places = (place.place for one in sections for place in (one.start, one.end))
     text = " ".join((join.how, join.cue, *places, *(one.idea for one in sections)))
-    return _beside(made, quoted(" ".join(_put_together(words, text)))), sentence(join.cue)
-
-
-def _put_together(syllables: Sequence[str], text: str) -> list[str]:
-    """Words of which each syllable has a beat, as they are written: "part ner" is partner.
-
-    `text` is what else is said of the same, in which the words stand whole.
-    """
-    known = set(words_of_text(text))
-    found: list[str] = []
-    for one in syllables:
-        if found and one.casefold() not in known and f"{found[-1]}{one}".casefold() in known:
-            found[-1] += one
-        else:
-            found.append(one)
-    return found
-
-
-def _beside(made: str, words: str = "") -> str:
-    """What is sounded meanwhile and said, in brackets: (no sound for four), (two eights, “…”)."""
-    lines = [f"{one[:1].lower()}{one[1:]}" for one in made.rstrip(".").split(". ") if one]
-    taps = re.compile(r"(?:tap|pat) (?=[\w ]* (?:eights?|beats)$)")
-    told = ", ".join(taps.sub("", one) for one in lines)
-    return f" ({', '.join(part for part in (told, words) if part)})" if told or words else ""
+    own = own_words(dance, None)._replace(whole=tuple(words_of_text(text)))
+    made = made_in_words(heard.pieces, dance.phrase, own)
+    said = [word.says for piece in heard.pieces for word in piece.words]
+    if said and all(re.search(rf"\b{re.escape(word)}\b", join.cue, re.IGNORECASE) for word in said):
+        # the sign has them: "say the words" beside it asked for others
+        voice = all(piece.sound == "voice" for piece in heard.pieces)
+        made = "" if voice else without_words(made)
+    return f"{sentence(join.cue)} {made}".rstrip()
 
 
 @kept_by_language(maxsize=_KEPT)

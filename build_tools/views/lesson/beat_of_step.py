@@ -16,7 +16,9 @@ from build_tools.views.dance.parts_named import letters_in
 from build_tools.views.dance.step_sounding import parts_named, sounding_over
 from build_tools.views.dance.timeline import Sounding, joined_sounding, section_sounding
 from build_tools.views.lesson.beat_of_parts import made_over
+from build_tools.views.lesson.beat_of_phrase import as_in_its_part
 from build_tools.views.lesson.one_thing_at_a_time import one_thing_at_a_time
+from build_tools.views.words.marked_words import without_words
 
 _PLAIN = re.compile(r"(?:Tap|Pat) (?!on \d)(?:[\w ]+|(?:softly )?on each count for [\w ]+)\.")
 """All that is sounded is the beat."""
@@ -54,6 +56,7 @@ def _heard(dance: Dance, danced: _Danced) -> Sounding:
     if danced.joins:
         return joined_sounding(dance, danced.joins, danced.counts)
     heard = sounding_over(dance, danced.names, danced.develops, danced.counts)
+    heard = as_in_its_part(dance, danced.names, heard)
     sure = heard.said or all(one.sound in _PRACTISED for one in heard.pieces)
     sections = [dance.sections[letter] for letter in letters_in(dance, danced.names)]
     if len(sections) > 1:
@@ -90,7 +93,7 @@ def tapped_in_step(dance: Dance, step: Step) -> str:
     """How a plain beat is tapped in a step: loudly or softly; empty where it is no plain one."""
     # judged by its English words, whatever language the page speaks
     with speaking(ENGLISH):
-        made = made_in_step(dance, step)
+        made = without_words(made_in_step(dance, step))
     if not _PLAIN.fullmatch(made):
         return ""
     return "softly" if "soft" in made else "plainly"

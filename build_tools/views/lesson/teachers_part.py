@@ -13,7 +13,6 @@ from typing import NamedTuple
 from build_tools.model.dance import Dance, Section
 from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
-from build_tools.movement.counts import seconds
 from build_tools.movement.whole import transition_between
 from build_tools.page_words.words import N_, _
 from build_tools.views.dance.order_danced import WHOLE
@@ -24,16 +23,21 @@ from build_tools.views.lesson.beat_of_parts import (
     run_in_words,
     sound_in_words,
 )
-from build_tools.views.lesson.beat_of_step import is_played, made_in_step, tapped_in_step
+from build_tools.views.lesson.beat_of_step import made_in_step, tapped_in_step
+from build_tools.views.lesson.beat_told import (
+    beat_in_words,
+    counted_in_words,
+    each_phrase_in_words,
+)
 from build_tools.views.lesson.class_groups import GROUP_SIZES
 from build_tools.views.lesson.once_a_lesson import once_a_lesson
 from build_tools.views.lesson.sound_of_section import sound_of_section
 from build_tools.views.lesson.who_starts import starts_in_words
 from build_tools.views.lesson.words_told_twice import without_words_given
+from build_tools.views.words.marked_words import said_in, with_words, without_words
 from build_tools.views.words.pace_said import pace_in_words
-from build_tools.views.words.phrases_counted import counts_in_phrases, number_word
-from build_tools.views.words.plain_words import length_in_words, listed
-from build_tools.views.words.punctuation import capital, sentence
+from build_tools.views.words.plain_words import listed
+from build_tools.views.words.punctuation import sentence
 from build_tools.views.words.sections_called import in_short
 
 _MOST_SIGNS = 3
@@ -51,19 +55,19 @@ class Told(NamedTuple):
 
     label: str
     words: str
-    """A run of parts has a line for each; on a screen they stand one below another."""
+    """A run of parts has a line for each; what is said is marked (`marked_words.py`)."""
 
-    @property
-    def in_one_line(self) -> str:
-        """The words as paper has them, one after another."""
-        return self.words.replace("\n", " ")
+    def on_paper(self, *, said: bool) -> str:
+        """The words as paper has them, one after another, with or without what is said."""
+        line = self.words.replace("\n", " ")
+        return with_words(line) if said else without_words(line)
 
 
 class _Beat(NamedTuple):
     """What beat the steps so far had."""
 
-    tapped: str = ""
-    """How the last one is tapped, as `tapped_in_step` has it."""
+    tapped: tuple[str, str] = ("", "")
+    """How the last one is tapped, as `tapped_in_step` has it, and what is said with it."""
     counts: Fraction = Fraction(0)
     several: bool = False
     """Whether any had several eights, so that what an eight is was told."""
@@ -83,13 +87,13 @@ def teachers_parts(unit: Unit, lesson: Lesson, *, in_full: bool) -> tuple[tuple[
     known: set[str] = set()
     found, goes_on = [], _Beat()
     for number, (step, told) in enumerate(zip(lesson.steps, every, strict=True), start=1):
-        tapped = tapped_in_step(unit.dance, step)
+        tapped = (tapped_in_step(unit.dance, step), said_in(made_in_step(unit.dance, step)))
         shorter = [
             _known_left_out(unit.dance, step, one, before, known)
             for one in told
             if one.label != _BEAT or not _waits_for_the_last(unit, lesson, step)
         ]
-        alike = goes_on if tapped and tapped == goes_on.tapped else None
+        alike = goes_on if tapped[0] and tapped == goes_on.tapped else None
         page = _on_a_page(unit.dance, step, shorter, before, alike)
         found.append(tuple(_labelled(page, step)))
         for one in told:
@@ -163,19 +167,14 @@ def _on_a_page(
 
 def _goes_on(dance: Dance, step: Step, before: _Beat) -> str:
     """The plain beat of the step before, for as many counts, or for more or fewer."""
-    counted = _counted(dance, step)
+    counted = counted_in_words(dance, step)
     if step.counts == before.counts:
         return sentence(_("{counts}, as before", counts=counted))
     if step.counts == dance.phrase or before.several:
         return sentence(_("{counts} now, same speed", counts=counted))
-    return sentence(_("{counts} now{each}, same speed", counts=counted, each=_each(dance, step)))
-
-
-def _each(dance: Dance, step: Step) -> str:
-    """What an eight is, where a teacher first has several; nothing where a few beats are over."""
-    if (step.counts or Fraction(0)) % dance.phrase:
-        return ""
-    return _(", {number} beats each", number=number_word(dance.phrase))
+    return sentence(
+        _("{counts} now{each}, same speed", counts=counted, each=each_phrase_in_words(dance, step))
+    )
 
 
 def _told(unit: Unit, lesson: Lesson, step: Step) -> Iterator[Told]:
@@ -186,9 +185,9 @@ def _told(unit: Unit, lesson: Lesson, step: Step) -> Iterator[Told]:
     if run:
         yield Told(_BEAT, _ordered(dance, step, run))
         if first and dance.tempo:
-            yield Told(_HOW_FAST, sentence(capital(pace_in_words(dance.tempo))))
+            yield Told(_HOW_FAST, sentence(pace_in_words(dance.tempo, dance.phrase)))
     elif step.counts:
-        yield Told(_BEAT, _beat(dance, step, first=first))
+        yield Told(_BEAT, beat_in_words(dance, step, first=first))
     elif section is not None and section.counts is None and not _in_groups(section, step):
         yield Told(_SOUND, sound_of_section(dance, section))
     for letter in tells_starts(dance, step):
@@ -204,7 +203,10 @@ def _ordered(dance: Dance, step: Step, run: Sequence[Stretch], known: Container[
     alike = run[0].which != dance.form[0]
     if not chosen or alike:
         return told
-    order = _("If your order is {letters}.", letters=listed(dance.form))
+    order = _(
+        "If your order is {letters}.",
+        letters=listed([in_short(dance, letter) for letter in dance.form]),
+    )
     return f"{order}\n{told}"
 
 
@@ -231,43 +233,6 @@ def _in_groups(section: Section, step: Step) -> bool:
     """
     of_all = section.groups is None or section.groups.size == 1
     return of_all and step.phase == "look and talk" and GROUP_SIZES.get(step.grouping, 1) > 1
-
-
-def _counted(dance: Dance, step: Step) -> str:
-    """Its counts in phrases; one phrase by its beats, which need no word of the trade."""
-    if step.counts == dance.phrase:
-        return capital(_("{number} beats", number=number_word(dance.phrase)))
-    return capital(counts_in_phrases(step.counts or Fraction(0), dance.phrase))
-
-
-def _beat(dance: Dance, step: Step, *, first: bool) -> str:
-    """What is sounded, or how many counts; in the first such step how long, and how fast."""
-    made, counted = made_in_step(dance, step), _counted(dance, step)
-    if not first or not dance.tempo:
-        return made or (sentence(counted) if counted else "")
-    long = length_in_words(seconds(step.counts or Fraction(0), dance.tempo))
-    pace = pace_in_words(dance.tempo)
-    if tapped_in_step(dance, step):
-        return _tapped(made[:-1], dance, step, long, pace)
-    lasts = (
-        _("{counts} last about {long}.", counts=counted, long=long)
-        if counted
-        else _("All of it lasts about {long}.", long=long)
-    )
-    said = (lasts, made, "" if is_played(dance, step) else _beat_is(pace))
-    return " ".join(part for part in said if part)
-
-
-def _tapped(made: str, dance: Dance, step: Step, long: str, pace: str) -> str:
-    """A plain beat: how many, how long it takes and how fast: tap eight beats, about 4 seconds."""
-    if step.counts == dance.phrase:
-        return _("{beat}, about {long}, {pace}.", beat=made, long=long, pace=pace)
-    each = _each(dance, step)
-    return _("{beat}{each}, about {long}, {pace}.", beat=made, each=each, long=long, pace=pace)
-
-
-def _beat_is(pace: str) -> str:
-    return _("The beat is {pace}.", pace=pace)
 
 
 def _signs(dance: Dance, step: Step) -> tuple[str, ...]:

@@ -17,7 +17,7 @@ from build_tools.movement.whole import lengths
 from build_tools.page_words.speaking import kept_by_language
 from build_tools.page_words.words import N_, _
 from build_tools.views.dance.parts_over_counts import parts_over_counts
-from build_tools.views.words.phrases_counted import nth_phrases, phrase_word
+from build_tools.views.words.phrases_counted import nth_phrases
 from build_tools.views.words.plain_words import listed
 from build_tools.views.words.punctuation import capital
 
@@ -64,7 +64,7 @@ def starts_in_words(dance: Dance, letter: str) -> str:
             for name, (_part, at) in zip(names, starts, strict=True)
         )
     one_phrase = section.counts <= dance.phrase
-    return f"{capital(_told(found, dance.phrase, one_phrase=one_phrase))}." if found else ""
+    return _told(found, dance.phrase, one_phrase=one_phrase) if found else ""
 
 
 def _is_together(passage: Passage) -> bool:
@@ -73,10 +73,7 @@ def _is_together(passage: Passage) -> bool:
 
 
 def _told(starts: Sequence[_Start], phrase: int, *, one_phrase: bool) -> str:
-    in_turn = [one for one in starts if one.who != _ALL]
-    if _one_each(in_turn) and in_turn == list(starts[: len(in_turn)]):
-        told = _phrase_after_phrase(in_turn, phrase)
-        return _("{starts}; then all at once", starts=told) if in_turn != list(starts) else told
+    """Phrase after phrase who starts in it; alone by its counts where there is only one phrase."""
     lines: list[tuple[str, list[int]]] = []
     for n, group in groupby(starts, key=lambda one: one.phrase):
         said = _counted(list(group))
@@ -85,37 +82,27 @@ def _told(starts: Sequence[_Start], phrase: int, *, one_phrase: bool) -> str:
         else:
             lines.append((said, [n]))
     if one_phrase and len(lines) == 1:
-        return lines[0][0]
-    return "; ".join(
-        _("in {phrases}, {who}", phrases=nth_phrases(numbers, phrase), who=said)
-        for said, numbers in lines
-    )
-
-
-def _one_each(starts: Sequence[_Start]) -> bool:
-    """Whether one starts on the first count of each phrase, phrase after phrase."""
-    first = starts[0].phrase
-    return len(starts) > 1 and all(
-        one.at == 0 and one.phrase == first + n for n, one in enumerate(starts)
-    )
-
-
-def _phrase_after_phrase(starts: Sequence[_Start], phrase: int) -> str:
-    first, *others = (one.who for one in starts)
-    told = _(
-        "{first}, then {others}, one each {eight}",
-        first=first,
-        others=listed(others),
-        eight=phrase_word(phrase),
-    )
-    if not starts[0].phrase:
-        return told
-    return _("from {phrase} on: {who}", phrase=nth_phrases([starts[0].phrase], phrase), who=told)
+        return f"{capital(lines[0][0])}."
+    told = []
+    for said, numbers in lines:
+        last = said == _("all") and numbers == [starts[-1].phrase]
+        where = nth_phrases(numbers, phrase)
+        told.append(
+            _("from {phrase} on: {who}", phrase=where, who=said)
+            if last
+            else _("{phrase}: {who}", phrase=where, who=said)
+        )
+    return " ".join(f"{capital(line)}." for line in told)
 
 
 def _counted(starts: Sequence[_Start]) -> str:
-    """Ones on 1 and twos on 5; numbers after the first without the word."""
+    """Ones on 1 and twos on 5; numbers after the first without the word.
+
+    Of who is alone in a phrase and starts it no count is told.
+    """
     names = [_("all") if one.who == _ALL else one.who for one in starts]
+    if len(starts) == 1 and starts[0].at == 0:
+        return names[0]
     first = names[0].rpartition(" ")[0]
     numbered = first and all(one.rpartition(" ")[0] == first for one in names)
     if numbered and names[0].rpartition(" ")[2].isdigit():

@@ -1,29 +1,28 @@
-"""The words of a join that the author gives already: the beat of the same step has them no more."""
+"""Words that the author gives already: the beat of the same step has them no more."""
 
 from __future__ import annotations
 
 import re
 
 from build_tools.model.lesson import Step
+from build_tools.views.words.marked_words import with_those
 from build_tools.views.words.words_of_text import words_of_text
 
-_BESIDE = re.compile(r"(?P<before> \((?:[^()“”]+, )?)“(?P<said>[^“”]+)”\)")
-"""What is said in a join, last in the brackets that tell what is sounded there."""
+_FIRST = re.compile(r"“(?P<said>[^“”]+)”")
 _LEAST = 3
 """Words one after another that the author gives too: fewer may stand anywhere."""
 
 
 def without_words_given(told: str, step: Step) -> str:
-    """A beat without the words of its joins, where the author has each of them in the step."""
-    given = words_of_text(" ".join(filter(None, (step.you, step.say))))
+    """A beat without the words that the author has in the step: of each row of them the first."""
+    given = words_of_text(" ".join(filter(None, (step.say, step.task, step.you))))
+    return with_those(told, lambda said: not _is_given(said, given))
 
-    def shorter(found: re.Match[str]) -> str:
-        if not _has_all(given, words_of_text(found["said"])):
-            return found[0]
-        before = found["before"].removesuffix(", ")
-        return f"{before})" if before.strip() != "(" else ""
 
-    return _BESIDE.sub(shorter, told)
+def _is_given(said: str, given: list[str]) -> bool:
+    first = _FIRST.search(said)
+    words = words_of_text(first["said"]) if first else []
+    return bool(words) and _has_all(given, words)
 
 
 def _has_all(given: list[str], said: list[str]) -> bool:

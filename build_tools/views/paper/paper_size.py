@@ -41,6 +41,7 @@ from build_tools.views.paper.two_sittings import (
 )
 from build_tools.views.paper.what_is_printed import picture_size, printed_lesson
 from build_tools.views.reading.lesson_text import is_printed
+from build_tools.views.words.marked_words import said_in
 from build_tools.views.words.the_room import the_room
 from build_tools.views.written.unit_text import fields_of_lesson
 
@@ -75,12 +76,13 @@ class OnPaper:
     """How a lesson is printed: its size, and how much each step tells of its moves.
 
     `told` has a level of `told_at_each_level` for each step, 0 for nothing; `plans` says whether
-    the floor is drawn before the steps.
+    the floor is drawn before the steps; `said` has the steps, from 0, whose beat has its words.
     """
 
     size: str
     told: tuple[int, ...]
     plans: bool = False
+    said: frozenset[int] = frozenset()
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,13 +112,40 @@ def _on_paper(unit: Unit, lesson: Lesson) -> OnPaper:
     if not sizes and _surely_fits(unit, lesson):
         sizes = [LEAST]
     if not sizes:
+        every = frozenset(range(len(lesson.steps)))
         drawn = bool(plans_of(unit, lesson))
-        return OnPaper(MORE_SIDES, (MOST_TOLD,) * len(lesson.steps), drawn)
+        return OnPaper(MORE_SIDES, (MOST_TOLD,) * len(lesson.steps), drawn, every)
     found = {size: _told(printed, runs, SETTINGS[size]) for size in sizes}
     whole = (size for size in sizes if min(found[size], default=0) > 0)
     size = next(whole, sizes[-1])
-    beside_plans = _told_beside_plans(unit, lesson, printed, runs, SETTINGS[size])
-    return OnPaper(size, beside_plans or found[size], bool(beside_plans))
+    bare = OnPaper(size, found[size])
+    beside = _told_beside_plans(unit, lesson, printed, runs, SETTINGS[size])
+    return _with_words(unit, lesson, OnPaper(size, beside, plans=True) if beside else bare)
+
+
+def _with_words(unit: Unit, lesson: Lesson, bare: OnPaper) -> OnPaper:
+    """The same with the words of the beat, step by step, where two sides hold them too.
+
+    They come after what the new moves mean, and before all else that is told.
+    """
+    best = bare
+    runs = told_at_each_level(unit, lesson)
+    for index, lines in enumerate(teachers_parts(unit, lesson, in_full=False)):
+        if not any(said_in(one.words) for one in lines):
+            continue
+        said = best.said | {index}
+        printed = printed_lesson(unit, lesson, said=said)
+        if not _holds(lesson, printed, bare.size):
+            continue
+        setting = SETTINGS[bare.size]
+        told = (
+            _told_beside_plans(unit, lesson, printed, runs, setting)
+            if bare.plans
+            else _told(printed, runs, setting)
+        )
+        if told and (min(told) > 0 or min(bare.told) == 0):
+            best = OnPaper(bare.size, told, bare.plans, said)
+    return best
 
 
 def _told_beside_plans(
@@ -207,7 +236,7 @@ def _letters_of_words(unit: Unit, lesson: Lesson) -> int:
 def _letters_worked_out(unit: Unit, lesson: Lesson) -> int:
     """Of the beat, who starts when and the signs, over the lines that each step has room for."""
     told = chain.from_iterable(teachers_parts(unit, lesson, in_full=False))
-    return sum(len(one.label) + len(one.words) for one in told)
+    return sum(len(one.label) + len(one.on_paper(said=False)) for one in told)
 
 
 def _letters_of_drawing(unit: Unit, lesson: Lesson) -> float:

@@ -6,7 +6,7 @@ The focus, the notes below, what the lesson covers and every way to another page
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from itertools import chain
 
 from build_tools.model.bank import Word
@@ -73,9 +73,12 @@ def printed_lesson(
     told: Sequence[int] = (),
     *,
     plans: bool = False,
+    said: Collection[int] = (),
 ) -> PrintedLesson:
-    """What is printed of `lesson`; `told` has the level of `told_at_each_level` for each step, and
-    `plans` says whether the floor is drawn before them.
+    """What is printed of `lesson`; `told` has the level of `told_at_each_level` for each step.
+
+    `plans` says whether the floor is drawn before them; `said` has the steps, from 0, of which the
+    beat is printed with its words.
 
     Without the bank's `vocabulary`, a word that the lesson teaches and the unit does not explain
     is taken to be explained in as many words as most are.
@@ -101,7 +104,7 @@ def printed_lesson(
         run_in=(),
         before=tuple(_before(unit, lesson)),
         steps=tuple(
-            _step(lesson, index, *each)
+            _step(lesson, index, *each, said=index in said)
             for index, each in enumerate(
                 zip(
                     step_times(lesson),
@@ -197,7 +200,7 @@ def _story(unit: Unit, lesson: Lesson) -> Iterator[Runs]:
 
 
 def _step(
-    lesson: Lesson, index: int, time: StepTime, told: Runs, yours: Sequence[Told]
+    lesson: Lesson, index: int, time: StepTime, told: Runs, yours: Sequence[Told], *, said: bool
 ) -> PrintedStep:
     step = lesson.steps[index]
     into = " · " + _("say {into}", into=into_in_words(step.into)) if step.into else ""
@@ -208,18 +211,18 @@ def _step(
         time=_("{start} to {end} min", start=time.start, end=time.end),
         say=quoted(step.say) if step.say else None,
         task=(label(_("Pupils")), Run(step.task, gap=APART)),
-        rest=tuple(_rest(lesson, index, yours)),
+        rest=tuple(_rest(lesson, index, yours, said=said)),
         told=told,
     )
 
 
-def _rest(lesson: Lesson, index: int, yours: Sequence[Told]) -> Iterator[Run]:
+def _rest(lesson: Lesson, index: int, yours: Sequence[Told], *, said: bool) -> Iterator[Run]:
     """What runs on after a step's task."""
     step = lesson.steps[index]
     if step.you:
         yield from labelled(_("You"), step.you)
     for one in yours:
-        yield from labelled(one.label, one.in_one_line)
+        yield from labelled(one.label, one.on_paper(said=said))
     if where := where_in_words(step):
         yield from labelled(_("Stand"), where)
     if step.look_for:

@@ -8,8 +8,10 @@ from fractions import Fraction
 from build_tools.movement.counts import figures
 from build_tools.page_words.words import _
 from build_tools.views.words.bars_heard import ON_EACH, Bar, Made
+from build_tools.views.words.deeds_of_sound import OwnWords
 from build_tools.views.words.phrases_counted import length_word
 from build_tools.views.words.plain_words import listed
+from build_tools.views.words.said_over import said_with
 
 _FEWEST_IN_A_RUN = 3
 _HALF = Fraction(1, 2)
@@ -24,7 +26,7 @@ def louder(what: str, made: Made, *, each: bool = False) -> str:
     return _("{what}, louder on {counts}", what=what, counts=_listed(made.loud))
 
 
-def one_after_another(bar: Bar) -> str:
+def one_after_another(bar: Bar, phrase: int, own: OwnWords) -> str:
     """Sounds that follow one another without a gap: roll the drum for four, tap once."""
     in_order = sorted(bar.made, key=lambda one: one.spans)
     if [span for one in in_order for span in one.spans] != list(
@@ -32,7 +34,10 @@ def one_after_another(bar: Bar) -> str:
     ):
         return ""
     told = [for_a_while(one) for one in in_order]
-    return ", ".join(told) if all(told) else ""
+    if not all(told):
+        return ""
+    said = (said_with([one], phrase, own) for one in in_order)
+    return ", ".join(f"{does}{words}" for does, words in zip(told, said, strict=True))
 
 
 def _laid_end_to_end(
@@ -69,8 +74,12 @@ def _so_many(does: str, counts: str) -> str:
     return _("{does} {counts}", does=does, counts=counts)
 
 
-def in_bar(made: Made, bar: Bar) -> str:
-    """What somebody does on some counts of a bar."""
+def in_bar(made: Made, bar: Bar, phrase: int, own: OwnWords) -> str:
+    """What somebody does and says on some counts of a bar."""
+    return _on_counts(made, bar) + said_with([made], phrase, own)
+
+
+def _on_counts(made: Made, bar: Bar) -> str:
     does = f"{made.deed.does} {made.deed.how}".rstrip()
     if made.sound not in ON_EACH:
         return f"{does} {_from_to(made.spans)}"
@@ -78,18 +87,23 @@ def in_bar(made: Made, bar: Bar) -> str:
     single = [at for at in made.on if at.denominator == 1]
     if twice and set(made.on) == {*single, *(at + _HALF for at in twice)}:
         every = single == [Fraction(n) for n in range(-(-bar.length // 1))]
-        told = (
-            _("{does} each, twice on {twice}", does=does, twice=_listed(twice))
-            if every
-            else _(
-                "{does} on {counts}, twice on {twice}",
-                does=does,
-                counts=_listed(single),
-                twice=_listed(twice),
-            )
+        if every:
+            return louder(_("{does} {counts}", does=does, counts=_with_and(single, twice)), made)
+        told = _(
+            "{does} on {counts}, twice on {twice}",
+            does=does,
+            counts=_listed(single),
+            twice=_listed(twice),
         )
         return louder(told, made)
     return louder(_("{does} on {counts}", does=does, counts=_listed(made.on)), made)
+
+
+def _with_and(single: Sequence[Fraction], twice: Sequence[Fraction]) -> str:
+    """Counts as they are said, with an and where there are two strokes: 1 and 2 and 3, 4."""
+    said = [(_("{count} and", count=figures(at + 1)), at in twice) for at in single]
+    row = [both if two else figures(at + 1) for (both, two), at in zip(said, single, strict=True)]
+    return " ".join(row)
 
 
 def _from_to(spans: Sequence[tuple[Fraction, Fraction]]) -> str:

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from bisect import bisect_left
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
 from operator import attrgetter
 from typing import TypeVar
 
 from build_tools.movement.sounding import Piece, Stroke, Word
 from build_tools.page_words.words import N_, _
-from build_tools.views.words.deeds_of_sound import Deed, OwnWords, are_counts, deed
+from build_tools.views.words.deeds_of_sound import Deed, OwnWords, deed
 
 ON_EACH = frozenset({"beat", "soft beat", "claps", "shaker", "bell"})
 """Sounds that are told by the counts they fall on; of others it is told from when to when."""
@@ -32,8 +32,8 @@ class Made:
     spans: tuple[tuple[Fraction, Fraction], ...]
     on: tuple[Fraction, ...]
     loud: tuple[Fraction, ...]
-    words: tuple[str, ...] = field(default=(), compare=False)
-    """What a voice says in it, where that is more than numbers; not what makes two alike."""
+    words: tuple[Word, ...] = field(default=(), compare=False)
+    """What is said in it, by places in the bar; not what makes two alike."""
     on_words: bool = False
     """Whether it falls once on each of the words that are said with it, and not on each count."""
 
@@ -46,13 +46,18 @@ class Bar:
     made: tuple[Made, ...]
 
 
-def bars_heard(pieces: Sequence[Piece], phrase: int, own: OwnWords) -> tuple[Bar, ...]:
-    """The phrases of pieces that lie end to end, counted from where the first begins."""
+def bars_heard(
+    pieces: Sequence[Piece], phrase: int, own: OwnWords, anew: Sequence[Fraction] = ()
+) -> tuple[Bar, ...]:
+    """The phrases of pieces that lie end to end, counted from where the first begins.
+
+    They are counted from one again at each place of `anew`, which stand in order.
+    """
     if not pieces:
         return ()
     found, start, end = [], pieces[0].start, pieces[-1].end
     while start < end:
-        till = min(start + phrase, end)
+        till = min(start + phrase, end, *(place for place in anew if place > start))
         inside = [one for one in pieces if one.start < till and one.end > start]
         found.append(Bar(till - start, _heard_in(inside, start, till, own)))
         start = till
@@ -94,7 +99,7 @@ def _by_maker(
             _joined(spans),
             tuple(sorted(stroke.at - start for stroke in strokes)),
             () if alike else tuple(sorted(loud)),
-            tuple(_words(same, start, end)) if sound == "voice" else (),
+            _words(same, start, end),
             _falls_on_words(same, strokes, start, end),
         )
 
@@ -108,10 +113,11 @@ def _falls_on_words(
     return bool(words) and len(words) < end - start and words == {one.at for one in strokes}
 
 
-def _words(pieces: Iterable[Piece], start: Fraction, end: Fraction) -> Iterator[str]:
-    """The words of a voice in a bar; none where it only counts."""
-    said = [word.says for one in pieces for word in one.words if start <= word.at < end]
-    return iter(() if are_counts(said) else said)
+def _words(pieces: Iterable[Piece], start: Fraction, end: Fraction) -> tuple[Word, ...]:
+    """The words of a bar, by their places in it."""
+    return tuple(
+        replace(word, at=word.at - start) for one in pieces for word in _from(one.words, start, end)
+    )
 
 
 def _deed(piece: Piece, by: str | None, start: Fraction, end: Fraction, own: OwnWords) -> Deed:

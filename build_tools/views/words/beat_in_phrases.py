@@ -11,7 +11,7 @@ from fractions import Fraction
 from itertools import groupby
 
 from build_tools.movement.counts import figures
-from build_tools.movement.sounding import Piece
+from build_tools.movement.sounding import Piece, Word
 from build_tools.page_words.words import N_, _
 from build_tools.views.words.bar_in_words import (
     for_a_while,
@@ -21,6 +21,7 @@ from build_tools.views.words.bar_in_words import (
 )
 from build_tools.views.words.bars_heard import ON_EACH, Bar, Made, bars_heard
 from build_tools.views.words.deeds_of_sound import NO_WORDS, OwnWords
+from build_tools.views.words.marked_words import without_words
 from build_tools.views.words.phrases_counted import (
     length_word,
     nth_phrases,
@@ -30,6 +31,7 @@ from build_tools.views.words.phrases_counted import (
 )
 from build_tools.views.words.plain_words import listed
 from build_tools.views.words.punctuation import capital
+from build_tools.views.words.said_over import said_over
 
 _TAPPED = frozenset({"beat", "soft beat"})
 _TAPS = N_("{number} taps, one as each move begins: {moves}")
@@ -50,7 +52,7 @@ def made_in_words(
     """Over counted pieces: "Tap four soft eights, louder on each 6", as sentences.
 
     What is sounded in several phrases alike is told of one. Taps that fall where moves begin, and
-    nowhere else, are told by the moves: `begun`. The words of one phrase are told themselves.
+    nowhere else, are told by the moves: `begun`. Words that are said are told in order, marked.
     """
     lines = list(_in_turn(pieces, phrase, own, begun or {}))
     told = [*lines[:1], *(_("then {what}", what=line) for line in lines[1:])]
@@ -101,7 +103,7 @@ def _one_word(words: frozenset[str]) -> str:
 def _louder_by_name(pieces: Sequence[Piece], phrase: int, begun: Begun) -> str:
     """Of taps on every count, the louder ones by what is said or begun there: each clack.
 
-    Empty where one of them has no name, or where the same is done or said on a soft one too.
+    Empty where too many have no name, or where the same is done or said on a soft one too.
     """
     strokes = [stroke for one in pieces for stroke in one.strokes]
     loud = {stroke.at for stroke in strokes if stroke.loud}
@@ -118,13 +120,14 @@ def _louder_by_name(pieces: Sequence[Piece], phrase: int, begun: Begun) -> str:
     left: dict[Fraction, list[int]] = {}
     for place in sorted(wanted - {place for word in names for place in said[word]}):
         left.setdefault(place % phrase, []).append(int(place // phrase))
-    if not names or len(names) + len(left) > _MOST_NAMES:
+    few = len(left) == 1 if not names else len(names) + len(left) <= _MOST_NAMES
+    if not few:
         return ""
     others = [
         _("{count} of {phrases}", count=figures(n + 1), phrases=nth_phrases(bars, phrase))
         for n, bars in left.items()
     ]
-    return listed([_("each {words}", words=listed(names)), *others])
+    return listed([*([_("each {words}", words=listed(names))] if names else []), *others])
 
 
 def _bybars_heard(
@@ -132,22 +135,21 @@ def _bybars_heard(
 ) -> Iterator[str]:
     bars = bars_heard(pieces, phrase, own)
     if len(bars) == 1 and (beats := _beats(bars[0], phrase)):
-        yield beats
+        yield beats + said_over(bars, phrase, own)
         return
     long = _comes_again(bars)
-    other = long and any(_words_of(b) != _words_of(bars[n % long]) for n, b in enumerate(bars))
-    if other or not own.told:
-        bars = tuple(map(_without_words, bars))
     even = _evenly(bars, phrase) if long != 1 else None
     names = _louder_by_name(pieces, phrase, begun) if even else ""
     if even and names:
-        yield _("{what}, louder on {counts}", what=even, counts=names)
+        louder_there = _("{what}, louder on {counts}", what=even, counts=names)
+        yield louder_there + said_over(bars, phrase, own)
         return
     again = len(bars) // long if long else 1
-    if long == 1 or again == 1:
-        yield from _told(bars, phrase)
+    other = long and any(_words_of(b) != _words_of(bars[n % long]) for n, b in enumerate(bars))
+    if long == 1 or again == 1 or other:
+        yield from _told(bars, phrase, own)
         return
-    yield from _told(bars[:long], phrase)
+    yield from _told(bars[:long], phrase, own)
     yield (
         _("the same again")
         if again == 2
@@ -155,13 +157,8 @@ def _bybars_heard(
     )
 
 
-def _words_of(bar: Bar) -> tuple[tuple[str, ...], ...]:
+def _words_of(bar: Bar) -> tuple[tuple[Word, ...], ...]:
     return tuple(one.words for one in bar.made)
-
-
-def _without_words(bar: Bar) -> Bar:
-    """The same where it comes again with other words: what is told once is true of all of it."""
-    return replace(bar, made=tuple(replace(one, words=()) for one in bar.made))
 
 
 def _evenly(bars: Sequence[Bar], phrase: int) -> str | None:
@@ -187,16 +184,22 @@ def _comes_again(bars: Sequence[Bar]) -> int:
     )
 
 
-def _told(bars: Sequence[Bar], phrase: int) -> Iterator[str]:
+def _told(bars: Sequence[Bar], phrase: int, own: OwnWords) -> Iterator[str]:
     """Bars that sound alike in a row are told together, and what is left of a phrase with them."""
-    runs = [(bar, len(list(alike))) for bar, alike in groupby(bars)]
+    runs = [list(alike) for _key, alike in groupby(bars, key=_alike_by)]
     if len(runs) > 1 and _goes_on(runs[-2][0], last := runs[-1][0], phrase):
-        *before, (bar, many) = runs[:-1]
-        yield from (_alike(*one, phrase) for one in before)
-        before_it = _alike(bar, many, phrase)
-        yield _("{what} and {number} more", what=before_it, number=length_word(last.length))
+        *before, long = runs[:-1]
+        yield from (_alike(run, phrase, own) for run in before)
+        before_it = without_words(_alike(long, phrase, own))
+        more = _("{what} and {number} more", what=before_it, number=length_word(last.length))
+        yield more + said_over([*long, last], phrase, own)
         return
-    yield from (_alike(*one, phrase) for one in runs)
+    yield from (_alike(run, phrase, own) for run in runs)
+
+
+def _alike_by(bar: Bar) -> tuple[Bar, tuple[tuple[Word, ...], ...]]:
+    """What makes bars alike: where several things sound in one, the words said with each too."""
+    return bar, _words_of(bar) if len(bar.made) > 1 else ()
 
 
 def _goes_on(bar: Bar, last: Bar, phrase: int) -> bool:
@@ -208,19 +211,22 @@ def _goes_on(bar: Bar, last: Bar, phrase: int) -> bool:
     return alike and bool(_whole(long, bar, 2, phrase) and _whole(short, last, 1, phrase))
 
 
-def _alike(bar: Bar, many: int, phrase: int) -> str:
-    """So many bars in a row that sound alike."""
-    if len(bar.made) == 1 and (whole := _whole(bar.made[0], bar, many, phrase)):
-        return whole
-    if len(bar.made) == 1 and bar.made[0].on_words and bar.length == phrase:
+def _alike(bars: Sequence[Bar], phrase: int, own: OwnWords) -> str:
+    """So many bars in a row that sound alike, with what is said in each."""
+    bar, many = bars[0], len(bars)
+    alone = len(bar.made) == 1
+    if alone and (whole := _whole(bar.made[0], bar, many, phrase)):
+        return whole + said_over(bars, phrase, own)
+    if alone and bar.made[0].on_words and bar.length == phrase:
         deed = bar.made[0].deed
-        return _(
+        told = _(
             "{does} once on each word, for {phrases}",
             does=f"{deed.does} {deed.how}".rstrip(),
             phrases=phrases_in_words(many, phrase),
         )
-    in_order = one_after_another(bar)
-    each = in_order or "; ".join(in_bar(one, bar) for one in bar.made)
+        return told + said_over(bars, phrase, own)
+    in_order = one_after_another(bar, phrase, own)
+    each = in_order or "; ".join(in_bar(one, bar, phrase, own) for one in bar.made)
     if bar.length < phrase:
         return in_order or _("for {counts}: {what}", counts=length_word(bar.length), what=each)
     if many == 1:
@@ -238,11 +244,7 @@ def _whole(made: Made, bar: Bar, many: int, phrase: int) -> str | None:
         return does
     if made.sound not in ON_EACH:
         if whole:
-            told = _("{does} for {phrases}", does=does, phrases=phrases_in_words(many, phrase))
-            words = ", ".join(made.words)
-            if many == 1 and words:
-                return _("{does}: {words}", does=told, words=words)
-            return told
+            return _("{does} for {phrases}", does=does, phrases=phrases_in_words(many, phrase))
         return _("{does} for {counts}", does=does, counts=length_word(bar.length))
     if list(made.on) != [Fraction(n) for n in range(-(-bar.length // 1))]:
         return None

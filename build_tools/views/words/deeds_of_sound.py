@@ -65,6 +65,13 @@ _SAYS = _Does(
     N_("a player says the words"),
     N_("dancers say the words"),
 )
+_WHISPERS = _Does(
+    N_("whisper the words"),
+    N_("the class whispers the words"),
+    N_("a player whispers the words"),
+    N_("dancers whisper the words"),
+)
+_WHISPERED = re.compile(r"\bwhisper(?:s|ed|ing)?\b", re.IGNORECASE)
 _SAYS_THESE = _Does(
     N_("say {words}"),
     N_("the class says {words}"),
@@ -112,12 +119,12 @@ def by_watchers(by: str | None) -> str | None:
 class OwnWords(NamedTuple):
     """What the author says of a sound, and the words of the moves that are danced to it.
 
-    `told` is whether what a voice says in one phrase is told word by word.
+    `whole` are words of what else is said of the same, in which its syllables stand together.
     """
 
     what: str = ""
     moves: frozenset[str] = frozenset()
-    told: bool = True
+    whole: tuple[str, ...] = ()
 
 
 NO_WORDS = OwnWords()
@@ -143,7 +150,8 @@ def deed(sound: str, by: str | None, words: Sequence[str], own: OwnWords, shaker
         said = _(_THOSE_WHO_WATCH[sound], shaker=shaker or _("the shaker"))
         return Deed(said, _(does.how) if does.how else "", sound in _TAPPED)
     if sound == "voice" and words:
-        does = _COUNTS if are_counts(words) else _SAYS
+        says = _WHISPERS if _WHISPERED.search(own.what) else _SAYS
+        does = _COUNTS if are_counts(words) else says
     how = _(does.how) if does.how else ""
     if by == "dancers" and sound in _BODY:
         called = _on_themselves(words, own)

@@ -2,7 +2,14 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
+from build_tools.movement.counts import figures
 from build_tools.page_words.words import N_, _
+from build_tools.views.words.phrases_counted import number_word
+
+HEAR_IT = N_("Counts for the hall")
+"""What the page is called that plays the counts."""
 
 _EASY_PACES = {
     30: N_("once every two seconds"),
@@ -14,11 +21,16 @@ _EASY_PACES = {
 _SAME_PACE, _NEAR_PACE = 0.02, 0.12
 
 
-def pace_in_words(tempo: int | None) -> str:
-    """How fast the beat is: by a clock that shows seconds where that is easy, else by its number.
+_WALKS = ((96, 110, N_("a brisk walk")), (70, 95, N_("an easy walk")))
+"""Steps a minute, from and to, and how a grown-up walks then: a hundred are a brisk walk
+(Tudor-Locke and others on cadence, 2018; from memory)."""
 
-    Where no easy pace is near, nobody finds the beat by a clock, and the page of the counts plays
-    it.
+
+def pace_in_words(tempo: int | None, phrase: int = 8, *, timed: bool = False) -> str:
+    """How fast the beat is: by a clock that shows seconds where that is easy, else by a walk.
+
+    So many taps in so many seconds are told too, unless they are told beside it already: `timed`.
+    The page of the counts plays what nobody finds by a clock.
     """
     if not tempo:
         return ""
@@ -31,4 +43,12 @@ def pace_in_words(tempo: int | None) -> str:
         if off > 0:
             return _("a little faster than {pace}", pace=pace)
         return _("a little slower than {pace}", pace=pace)
-    return _("{number} a minute (Counts plays it)", number=tempo)
+    walk = next((_(said) for least, most, said in _WALKS if least <= tempo <= most), "")
+    halves = round(Fraction(120 * phrase, tempo))
+    taps = _(
+        "{number} taps in about {seconds} seconds",
+        number=number_word(phrase),
+        seconds=figures(Fraction(halves, 2)),
+    )
+    told = ": ".join(filter(None, (walk, "" if timed and walk else taps)))
+    return _("{pace} (hear it: {counts})", pace=told, counts=_(HEAR_IT))

@@ -14,7 +14,7 @@ from build_tools.model.unit import Unit
 from build_tools.views.dance.timeline import section_sounding
 from build_tools.views.lesson.beat_by_moves import beat_by_moves
 from build_tools.views.lesson.beat_of_parts import own_words
-from build_tools.views.lesson.words_on_beats import words_on_beats
+from build_tools.views.words.marked_words import with_words, without_words
 from tests.support.sound_bank import whole_bank
 
 NIGHT = "A'"
@@ -41,28 +41,16 @@ def beat(*heard: Heard) -> str:
     return beat_by_moves(dance, section, pieces, own_words(dance, section))
 
 
-def words(*heard: Heard) -> list[str]:
-    unit = night(*heard)
-    told = [line for step in words_on_beats(unit, unit.lessons[1]) for line in step]
-    return [line for line in told if line.startswith("“night”")]
-
-
 def test_a_beat_on_the_words_of_one_move_names_it_and_those_that_are_only_said() -> None:
-    assert beat(DAY, DAY, SLOW) == (
-        "For sheep and lamb, the class says the words, with no beat. "
+    told = beat(DAY, DAY, SLOW)
+    assert without_words(told) == (
+        "For sheep and lamb, the class whispers the words, with no beat. "
         "For sleepy sheep, pat softly once on each word."
     )
-
-
-def test_words_on_the_beats_of_one_move_are_for_it_only_where_a_voice_says_others() -> None:
-    assert words(DAY, DAY, SLOW) == [
-        "“night”, sleepy sheep only: say on the beats “"
-        + " ".join(["trot – stop –"] * 4).strip(" –")
-        + "”."
-    ]
-    silent = Heard("silence", counts=Fraction(16))
-    (alone,) = words(silent, SLOW)
-    assert alone.startswith("“night”: say on the beats"), "there are no other words"
+    assert with_words(told) == (
+        "For sheep and lamb, the class whispers the words, with no beat: “trot stop nib up” twice. "
+        "For sleepy sheep, pat softly once on each word: “trot stop trot stop trot stop trot stop”."
+    )
 
 
 def test_where_sounds_do_not_change_with_the_moves_it_is_told_by_phrases() -> None:

@@ -6,12 +6,13 @@ import re
 from dataclasses import replace
 from fractions import Fraction
 
-from build_tools.model.dance import Heard
+from build_tools.model.dance import Dance, Heard
 from build_tools.model.unit import Unit
 from build_tools.movement.sounding import laid
 from build_tools.movement.whole import transition_between
 from build_tools.views.lesson.one_thing_at_a_time import one_thing_at_a_time
 from build_tools.views.lesson.teachers_part import Told, teachers_parts
+from build_tools.views.words.marked_words import with_words
 from tests.support.sound_bank import real_unit, whole_bank
 
 _NO_COUNTS = re.compile(r"[\d to]+(?:minutes?|seconds?)|\d+ a minute")
@@ -24,7 +25,16 @@ def unit_named(slug: str) -> Unit:
 
 def told_of(unit: Unit, lesson: int, step: int, *, in_full: bool = False) -> dict[str, str]:
     found = teachers_parts(unit, unit.lessons[lesson - 1], in_full=in_full)
-    return {one.label: one.in_one_line for one in found[step - 1]}
+    return {one.label: one.on_paper(said=True) for one in found[step - 1]}
+
+
+def without_says(dance: Dance) -> Dance:
+    """The dance with a beat on which nobody says anything."""
+    sections = {
+        letter: replace(one, heard=tuple(replace(piece, says=()) for piece in one.heard))
+        for letter, one in dance.sections.items()
+    }
+    return replace(dance, sections=sections)
 
 
 def test_nobody_is_told_to_start_where_all_dance_at_once() -> None:
@@ -53,16 +63,19 @@ def test_a_run_of_parts_has_a_row_for_each_with_its_signs() -> None:
     unit = unit_named("magnets")
     told = told_of(unit, 3, 3, in_full=True)
     assert told == {
-        "Beat": "A: Tap four eights, louder on each 1 and 6. "
-        "To B (tap four, no sound for four): The drum taps four and stops; the teacher whispers "
-        "one, two, three, four, and shows it on fingers too. B: Tap two soft eights. Then tap one "
-        "soft eight, louder on 6. Then tap one soft eight."
+        "Beat": "A: Tap four eights, louder on each 1 and 6, saying “swing two lean slide slide "
+        "clack clamp two”, then “swing south …”, then “swing north …”, then “swing south …”. "
+        "To B: The drum taps four and stops; the teacher whispers one, two, three, four, and shows "
+        "it on fingers too. Tap four, no sound for four. B: Tap four soft eights, louder on 6 of "
+        "the third eight, saying “swing "
+        "two lean slide slide clack clamp two” four times."
     }
-    assert told_of(unit, 3, 3)["Beat"].endswith("on fingers too. B: as before.")
+    assert told_of(unit, 3, 3)["Beat"].endswith("no sound for four. B: as before.")
     (beat,) = teachers_parts(unit, unit.lessons[2], in_full=True)[2]
     assert [row.partition(" ")[0] for row in beat.words.split("\n")] == ["A:", "To", "B:"]
     whole = told_of(unit, 5, 3, in_full=True)["Beat"]
-    assert [whole.count(f"{letter}: ") for letter in unit.dance.form] == [1, 1, 1, 1]
+    rows = [f" {whole}".count(f" {letter}: ") for letter in unit.dance.form]
+    assert rows == [1, 2, 2, 2], "each part, and but for the first a join to it"
     assert all(join.cue in whole for join in unit.dance.transitions)
 
 
@@ -75,7 +88,11 @@ def test_on_a_page_the_run_of_the_whole_waits_for_the_last_lesson() -> None:
 
 def test_parts_and_joins_that_sound_alike_are_told_once_in_any_order() -> None:
     assert told_of(unit_named("leaving"), 5, 5, in_full=True)["Beat"].startswith(
-        "Each part: Tap four eights. At each join (for one eight: tap each, twice on 1 to 5): "
+        "Each part: Tap four eights; in A, saying “unhook two sling two set out two linger two”"
+    )
+    assert told_of(unit_named("leaving"), 5, 5, in_full=True)["Beat"].endswith(
+        " At each join: The drum taps double for five counts, and singly on six, "
+        "seven and eight. For one eight: tap 1 and 2 and 3 and 4 and 5 and 6 7 8."
     )
 
 
@@ -209,16 +226,20 @@ def test_a_beat_says_what_an_eight_is_and_whether_there_are_more_of_them() -> No
     """A Reception teacher read "Tap one soft eight", and then "Four eights, as before"."""
     gap = unit_named("through-the-gap")
     beats = [
-        one.words
+        with_words(one.words)
         for told in teachers_parts(gap, gap.lessons[0], in_full=False)
         for one in told
         if one.label == "Beat"
     ]
     assert beats[:2] == [
         "Pat eight soft beats, about 4 seconds, a little slower than twice a second.",
-        "Four eights now, eight beats each, same speed.",
+        "Pat four soft eights, saying “trot trot trot stop nib ble look up” twice, then “spring "
+        "spring spring …” twice.",
     ]
-    assert told_of(unit_named("leaving"), 3, 4)["Beat"] == "Four eights, as before."
+    leaving = told_of(unit_named("leaving"), 3, 4)
+    assert leaving["Beat"] == "Four eights, as before."
+    plain = replace(leaving_unit := unit_named("leaving"), dance=without_says(leaving_unit.dance))
+    assert told_of(plain, 1, 4)["Beat"] == "Four eights now, eight beats each, same speed."
 
 
 def test_music_is_said_to_last_and_not_to_be_a_beat() -> None:
@@ -240,7 +261,8 @@ def test_the_words_of_a_join_are_told_unless_its_sign_has_them() -> None:
     runs = " ".join(
         one.words for told in teachers_parts(gap, gap.lessons[2], in_full=True) for one in told
     )
-    assert "To B (two soft eights, “walk and walk and find your partner one in front" in runs
+    runs = with_words(runs)
+    assert "Pat two soft eights, saying “walk and walk and find your partner one in front" in runs
     assert "To “night”: " in runs
 
 
@@ -252,4 +274,8 @@ def test_words_that_do_not_begin_anew_with_each_eight_are_told_by_their_lengths(
         for told in teachers_parts(bridge, bridge.lessons[5], in_full=True)
         for one in told
     )
-    assert "A: Say the words for 16, 12, 8 and 4 counts in turn." in runs
+    assert (
+        "A: Say the words for 16, 12, 8 and 4 counts in turn: “edge two cast watch haul two three "
+        "slack” three times, then “haul two three slack”, then “edge two cast watch haul two three "
+        "slack”, then “edge two cast watch”."
+    ) in with_words(runs)

@@ -1,4 +1,4 @@
-"""Words of a join stand once in a step: where the author has them, the beat has them no more.
+"""Words stand once in a step: where the author has them, the beat has them no more.
 
 A Reception teacher read "walk and walk and find your partner" under You, and again under Beat.
 """
@@ -10,12 +10,12 @@ from dataclasses import replace
 import pytest
 
 from build_tools.views.lesson.words_told_twice import without_words_given
+from build_tools.views.words.marked_words import marked
 from tests.support.sound_bank import real_unit
 
 STEP = replace(real_unit().lessons[0].steps[0], say=None)
-BEAT = (
-    "A: Pat four eights.\nTo B (two soft eights, “walk and find your partner one behind and”): Go"
-)
+SAID = marked(", saying “walk and find your partner one behind and” twice")
+BEAT = f"A: Pat four eights.\nTo B: Go. Pat two soft eights{SAID}."
 
 
 @pytest.mark.parametrize(
@@ -27,7 +27,7 @@ BEAT = (
 )
 def test_words_that_the_author_gives_are_told_once(you: str) -> None:
     told = without_words_given(BEAT, replace(STEP, you=you))
-    assert told == "A: Pat four eights.\nTo B (two soft eights): Go"
+    assert told == "A: Pat four eights.\nTo B: Go. Pat two soft eights."
 
 
 @pytest.mark.parametrize(
@@ -43,7 +43,8 @@ def test_words_that_the_author_does_not_give_whole_and_in_order_stay(you: str) -
     assert without_words_given(BEAT, replace(STEP, you=you)) == BEAT
 
 
-def test_brackets_with_nothing_else_in_them_go_and_other_quotations_stay() -> None:
+def test_other_quotations_and_counting_stay() -> None:
     step = replace(STEP, you="Say: one, two, and turn.")
-    assert without_words_given("To “night” (“one two and turn”): Go.", step) == "To “night”: Go."
     assert without_words_given("To “one two and turn”: Go.", step) == "To “one two and turn”: Go."
+    counted = f"Count aloud{marked(': 1 to 8, then “1 2 3 4, 2 2 3 4”')}."
+    assert without_words_given(counted, step) == counted

@@ -91,7 +91,8 @@ def test_the_moves_are_told_as_far_as_two_sides_hold_them(number: int) -> None:
 
 def high(one: Made, size: str, told: Sequence[int]) -> int:
     """On how many sides it is at most, with so much told in each step."""
-    printed = printed_lesson(one.unit, one.lesson, None, told)
+    said = on_paper(one.unit, one.lesson).said
+    printed = printed_lesson(one.unit, one.lesson, None, told, said=said)
     parts = laid_out(printed, SETTINGS[size])
     if on_paper(one.unit, one.lesson).plans:
         plans = plans_of(one.unit, one.lesson)

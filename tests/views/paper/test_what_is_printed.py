@@ -63,7 +63,9 @@ def shown(paper: Page, unit: Unit, lesson: Lesson) -> str:
 
 def worked_out(unit: Unit, lesson: Lesson) -> str:
     size = on_paper(unit, lesson)
-    printed = printed_lesson(unit, lesson, real_bank().words, size.told, plans=size.plans)
+    printed = printed_lesson(
+        unit, lesson, real_bank().words, size.told, plans=size.plans, said=size.said
+    )
     texts = list(printed_texts(printed))
     if size.size == LEAST:
         texts = list(without_kinds(texts, printed))

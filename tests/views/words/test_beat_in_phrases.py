@@ -14,6 +14,7 @@ from build_tools.movement.sounding import Piece, laid
 from build_tools.sentences.numbers import number_of
 from build_tools.views.words.beat_in_phrases import made_in_words
 from build_tools.views.words.deeds_of_sound import OwnWords
+from build_tools.views.words.marked_words import with_words, without_words
 
 PHRASE = 8
 _RUN = re.compile(r"(\d+)(?: to (\d+))?")
@@ -170,7 +171,7 @@ def test_louder_counts_that_differ_from_phrase_to_phrase_are_told_by_what_is_sai
     loud = tuple(Fraction(n) for n in (6, 8, 10, 12))
     says = tuple("clack" if n in loud else "-" for n in range(1, 17))
     chain = Heard("soft beat", counts=Fraction(16), louder=loud, says=says)
-    assert made_in_words(pieces_of(chain, chain), PHRASE) == (
+    assert without_words(made_in_words(pieces_of(chain, chain), PHRASE)) == (
         "Tap four soft eights, louder on each clack."
     )
 
@@ -189,8 +190,8 @@ def test_music_voice_and_silence_are_told_phrase_by_phrase() -> None:
     assert made_in_words(music, PHRASE) == "Play the music."
     words = Heard("voice", counts=Fraction(8), by="class", says=("tight", "burst"))
     beat = Heard("beat", counts=Fraction(8))
-    assert made_in_words(pieces_of(beat, words), PHRASE) == (
-        "Tap one eight. Then the class says the words for one eight: tight, burst."
+    assert with_words(made_in_words(pieces_of(beat, words), PHRASE)) == (
+        "Tap one eight. Then the class says the words for one eight: “tight burst”."
     )
     counting = Heard("voice", counts=Fraction(12), says=tuple("123456781234"))
     assert made_in_words(pieces_of(counting), PHRASE) == "Count aloud for one eight and four more."
@@ -208,7 +209,7 @@ def test_what_dancers_sound_on_themselves_has_the_authors_word() -> None:
     moves = frozenset({"knock", "burst"})
 
     def told(heard: Heard, what: str, moves: frozenset[str] = moves) -> str:
-        return made_in_words(pieces_of(heard), PHRASE, OwnWords(what, moves))
+        return without_words(made_in_words(pieces_of(heard), PHRASE, OwnWords(what, moves)))
 
     assert told(knock, "Hands and fists") == "For one eight: dancers knock on 5."
     assert told(knock, "Hands and fists", frozenset()) == "For one eight: dancers sound on 5."
@@ -221,4 +222,6 @@ def test_a_tap_on_every_word_and_not_on_every_count_is_told_by_the_words() -> No
     on = tuple(Fraction(n) for n in (1, 3, 5, 7))
     slow = Heard("soft beat", counts=Fraction(8), by="teacher", on=on, says=words)
     told = made_in_words(pieces_of(slow, slow), PHRASE)
-    assert told == "Tap softly once on each word, for two eights."
+    assert with_words(told) == (
+        "Tap softly once on each word, for two eights: “trot trot nib ble trot trot nib ble”."
+    )

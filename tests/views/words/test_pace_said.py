@@ -14,9 +14,9 @@ from build_tools.views.words.pace_said import pace_in_words
         (60, "once a second"),
         (108, "a little slower than twice a second"),
         (64, "a little faster than once a second"),
-        (75, "75 a minute (Counts plays it)"),
-        (100, "100 a minute (Counts plays it)"),
-        (240, "240 a minute (Counts plays it)"),
+        (75, "an easy walk: eight taps in about 6 1/2 seconds (hear it: Counts for the hall)"),
+        (100, "a brisk walk: eight taps in about 5 seconds (hear it: Counts for the hall)"),
+        (240, "eight taps in about 2 seconds (hear it: Counts for the hall)"),
         (None, ""),
     ],
 )
