@@ -37,7 +37,7 @@ from tests.support.printed_lessons import LessonPrinter
 from tests.support.sound_bank import real_bank
 
 SLOTS = (20, 30, 38, 45, 60, 90)
-LESSONS, PRINTED = 1000, 20
+LESSONS, PRINTED = 600, 10
 """How many are tried in the usual run, and how many of them are printed."""
 LESSONS_THOROUGH, PRINTED_THOROUGH = 20_000, 1200
 

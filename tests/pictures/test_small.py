@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import io
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 from PIL import Image, ImageChops, ImageStat
-from playwright.sync_api import Browser
+from playwright.sync_api import Browser, Page
 
 from build_tools.pictures.publishable import cleaned
 from build_tools.pictures.small import small_picture
@@ -19,29 +20,28 @@ MOST_APART = 3.0
 """Of 255, the mean difference of a point's colours that a thinner or moved edge may make."""
 
 
-def painted(browser: Browser, data: bytes, folder: Path) -> Image.Image:
+@pytest.fixture(scope="module")
+def tab(browser: Browser) -> Iterator[Page]:
+    page = browser.new_page(viewport={"width": CARD, "height": CARD})
+    yield page
+    page.close()
+
+
+def painted(tab: Page, data: bytes, folder: Path) -> Image.Image:
     file = folder / "drawing.svg"
     file.write_bytes(data)
-    page = browser.new_page(viewport={"width": CARD, "height": CARD})
-    page.set_content("<body></body>")
-    page.goto(file.as_uri())
-    shot = page.screenshot()
-    page.close()
-    return Image.open(io.BytesIO(shot)).convert("RGB")
+    tab.goto(file.as_uri())
+    return Image.open(io.BytesIO(tab.screenshot())).convert("RGB")
 
 
 @pytest.mark.parametrize("file", DRAWINGS, ids=[file.name for file in DRAWINGS])
-def test_a_drawing_looks_the_same_and_weighs_less(
-    file: Path, browser: Browser, tmp_path: Path
-) -> None:
+def test_a_drawing_looks_the_same_and_weighs_less(file: Path, tab: Page, tmp_path: Path) -> None:
     whole = cleaned(file.name, file.read_bytes())
     small = small_picture(file.name, file.read_bytes())
     assert len(small) < len(whole)
     assert small == small_picture(file.name, file.read_bytes())
     assert cleaned(file.name, small) == small
-    apart = ImageChops.difference(
-        painted(browser, whole, tmp_path), painted(browser, small, tmp_path)
-    )
+    apart = ImageChops.difference(painted(tab, whole, tmp_path), painted(tab, small, tmp_path))
     assert max(ImageStat.Stat(apart).mean) < MOST_APART
 
 

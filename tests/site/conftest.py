@@ -2,13 +2,11 @@
 
 from __future__ import annotations
 
-import shutil
 from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 
-from tests.support.banks import LOOKED_AT
 from tests.support.built_sites import CONTENT, build
 from tests.support.firefox import Firefox, launched
 from tests.support.shared import made_once
@@ -19,20 +17,6 @@ def site(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """Nobody changes it: whoever wants to spoil a page copies it first."""
     inside = Path("école of dance") / "site"
     return made_once(tmp_path_factory, "built", lambda at: build(CONTENT, at / inside)) / inside
-
-
-@pytest.fixture(scope="session")
-def three_units(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """A site of the three units that are looked at closely; its content lies beside it."""
-
-    def make(at: Path) -> None:
-        content = at / "content"
-        shutil.copytree(CONTENT, content, ignore=lambda _, names: set(names) & {"units"})
-        for slug in LOOKED_AT:
-            shutil.copytree(CONTENT / "units" / slug, content / "units" / slug)
-        build(content, at / "site")
-
-    return made_once(tmp_path_factory, "three units", make) / "site"
 
 
 @pytest.fixture(scope="session")

@@ -54,7 +54,13 @@ def saved(at: Reader, folder: Path, button: str, choice: str, tempo: int) -> Pat
     return file
 
 
-@pytest.mark.parametrize("tempo", TEMPI)
+@pytest.mark.parametrize(
+    "tempo",
+    [
+        pytest.param(tempo, marks=pytest.mark.thorough if number % 2 else ())
+        for number, tempo in enumerate(TEMPI)
+    ],
+)
 def test_the_sound_file_has_its_tempo_and_every_stroke_in_its_place(
     at: Reader, tmp_path: Path, tempo: int, thorough: bool
 ) -> None:

@@ -1,4 +1,7 @@
-"""The bank opened from a folder, with the network shut: every page, every link, and the finder."""
+"""The bank opened from a folder, with the network shut: every page, every link, and the finder.
+
+Common practice, no source: 12 px is the least that can be read on a phone.
+"""
 
 from __future__ import annotations
 
@@ -12,6 +15,14 @@ from tests.support.browser import Reader, address_of, is_inside, reader
 from tests.support.built_sites import html_pages, lessons_to_open, pages_to_open, part_of
 from tests.support.markup import ids, references, tags
 
+SCREEN, PHONE = ({"width": width, "height": 900} for width in (1280, 390))
+LEAST_PX = 12
+SIZES = """
+() => [...document.querySelectorAll("svg text")].map((text) => {
+  const { a, b } = text.getScreenCTM();
+  return parseFloat(getComputedStyle(text).fontSize) * Math.hypot(a, b);
+})
+"""
 FACES = "document.fonts.ready.then((faces) => [...faces].map((face) => face.status))"
 # All that there is to read on a page. A button is no text: it only does what a script does.
 # A page without script keeps nothing, so it has nothing to say of that.
@@ -70,7 +81,9 @@ def test_a_link_that_leads_nowhere_would_be_noticed(tmp_path: Path) -> None:
 def test_every_page_opens_with_the_network_shut_and_nothing_to_complain_of(
     browser: Browser, site: Path, thorough: bool
 ) -> None:
+    """On a phone's screen the words in drawings can be read too."""
     wrong: dict[str, list[str]] = {}
+    drawn = 0
     assert len(pages_to_open(site, thorough)) > 10
     with reader(browser, site) as at:
         for path in pages_to_open(site, thorough):
@@ -79,6 +92,12 @@ def test_every_page_opens_with_the_network_shut_and_nothing_to_complain_of(
             found = complaints(at, site)
             if "loaded" not in faces:
                 found.append("the site's own typeface is not in use")
+            at.page.set_viewport_size(PHONE)
+            sizes: list[float] = at.page.evaluate(SIZES)
+            drawn += bool(sizes)
+            if sizes and min(sizes) < LEAST_PX:
+                found.append(f"words of {min(sizes)} px in a drawing on a phone")
+            at.page.set_viewport_size(SCREEN)
             if found:
                 wrong[path] = found
             at.requests.clear()
@@ -86,6 +105,7 @@ def test_every_page_opens_with_the_network_shut_and_nothing_to_complain_of(
         at.page.wait_for_load_state("networkidle")
         assert complaints(at, site) == []
     assert wrong == {}
+    assert drawn > 5
 
 
 def test_a_page_against_the_policy_would_be_noticed(

@@ -1,6 +1,6 @@
 """The same content gives the same bytes, whoever builds it, where, when and in what order.
 
-In the usual run the content of three units, in the long one all of it.
+In the usual run the content of two units, in the long one all of it.
 """
 
 from __future__ import annotations
@@ -14,8 +14,10 @@ from pathlib import Path
 
 import pytest
 
-from tests.support.built_sites import CONTENT, ROOT, files
+from tests.support.built_sites import CONTENT, ROOT, build, files
 
+TWO = ("kite-and-string", "after-home-time")
+"""They are small, and one has a recording."""
 ELSEWHERE = ("quillfeather", "/content/units", "château")
 CLOCK = ROOT / "tests" / "support" / "shifted_clock.py"
 
@@ -33,21 +35,36 @@ def copied(source: Path, content: Path, seed: int) -> Path:
 
 
 @pytest.fixture(scope="module")
-def one(request: pytest.FixtureRequest, thorough: bool) -> Path:
+def one(request: pytest.FixtureRequest, thorough: bool, content: Path) -> Path:
     """A site built in the usual way."""
-    found: Path = request.getfixturevalue("site" if thorough else "three_units")
-    return found
+    if thorough:
+        whole: Path = request.getfixturevalue("site")
+        return whole
+    build(content, content.parent / "site")
+    return content.parent / "site"
 
 
 @pytest.fixture(scope="module")
-def other(one: Path, thorough: bool, tmp_path_factory: pytest.TempPathFactory) -> dict[str, bytes]:
+def content(thorough: bool, tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """What both are built of; units are drawn apart from each other, and then listed."""
+    if thorough:
+        return CONTENT
+    content = tmp_path_factory.mktemp("one") / "content"
+    shutil.copytree(CONTENT, content, ignore=lambda _, names: set(names) & {"units"})
+    for slug in TWO:
+        shutil.copytree(CONTENT / "units" / slug, content / "units" / slug)
+    return content
+
+
+@pytest.fixture(scope="module")
+def other(content: Path, tmp_path_factory: pytest.TempPathFactory) -> dict[str, bytes]:
     """The files of a build that differs from `one` in everything but the content.
 
     It is made 400 days later, by somebody else, elsewhere, from files made in another order.
     """
     room = tmp_path_factory.mktemp("other") / "a deep" / "château" / "of" / "folders"
-    content = copied(CONTENT if thorough else one.parent / "content", room / "content", 2)
-    line = [sys.executable, str(CLOCK), "build_tools", "site", "--content", str(content)]
+    copy = copied(content, room / "content", 2)
+    line = [sys.executable, str(CLOCK), "build_tools", "site", "--content", str(copy)]
     subprocess.run(
         [*line, "--out", str(room / "site")],
         cwd=ROOT,

@@ -30,7 +30,10 @@ def button(page: Page, name: str) -> Locator:
     return page.get_by_role("group", name="Did you see it?").get_by_role("button", name=name)
 
 
-@pytest.mark.parametrize(("name", "value"), [("Seen", "seen"), ("Not yet", "not-yet")])
+@pytest.mark.parametrize(
+    ("name", "value"),
+    [pytest.param("Seen", "seen", marks=pytest.mark.thorough), ("Not yet", "not-yet")],
+)
 def test_the_next_lesson_opens_with_the_start_that_was_chosen(
     browser: Browser, site: Path, name: str, value: str
 ) -> None:
