@@ -9,13 +9,13 @@ import posixpath
 from pathlib import Path
 from urllib.parse import unquote, urlsplit
 
-from playwright.sync_api import Browser
+from playwright.sync_api import Browser, ViewportSize
 
 from tests.support.browser import Reader, address_of, is_inside, reader
 from tests.support.built_sites import html_pages, lessons_to_open, pages_to_open, part_of
 from tests.support.markup import ids, references, tags
 
-SCREEN, PHONE = ({"width": width, "height": 900} for width in (1280, 390))
+SCREEN, PHONE = (ViewportSize(width=width, height=900) for width in (1280, 390))
 LEAST_PX = 12
 SIZES = """
 () => [...document.querySelectorAll("svg text")].map((text) => {
