@@ -17,7 +17,9 @@ from tests.support.firefox import Firefox
 from tests.support.tabs import wait_for
 
 KEY = "dance-unit-bank"
-UNIT = "units/rock-pool"
+SLUG = "starlings"
+"""A unit whose pages weigh little."""
+UNIT = f"units/{SLUG}"
 LESSON, CARD, WALL = (
     f"{UNIT}/lesson-2.html",
     f"{UNIT}/lesson-2.html#card",
@@ -129,7 +131,7 @@ def test_it_says_what_is_kept_and_until_when_and_lets_it_go(
         assert "#" not in page.url
         page.reload()
         assert page.evaluate("danceUnitBank.settings.fit()") is None
-        assert page.evaluate("danceUnitBank.settings.seen('rock-pool', 2)") is None
+        assert page.evaluate("danceUnitBank.settings.seen('starlings', 2)") is None
         assert page.evaluate("localStorage.length") == 0
         assert not seen.violations()
         assert [line for line in seen.said if line.startswith(("error", "uncaught"))] == []
@@ -173,7 +175,7 @@ def test_it_is_forgotten_when_the_school_year_ends(browser: Browser, site: Path)
             page.clock.set_system_time(later)
             page.goto("about:blank")
             page.goto(address_of(site, LIGHT))
-            seen_it = page.evaluate("danceUnitBank.settings.seen('rock-pool', 2)") == "seen"
+            seen_it = page.evaluate("danceUnitBank.settings.seen('starlings', 2)") == "seen"
             assert (page.evaluate("danceUnitBank.settings.fit()") == FIT) == there, later
             assert seen_it == there, later
             assert (page.evaluate("localStorage.length") == 1) == there, later
@@ -189,7 +191,7 @@ def test_what_was_kept_before_days_were_written_down_is_dated_today(
         page = seen.page
         page.clock.install(time=BEGUN)
         page.goto(address_of(site, LIGHT))
-        old = json.dumps({"version": 1, "fit": FIT, "seen": {"rock-pool/2": "seen"}, "kept": {}})
+        old = json.dumps({"version": 1, "fit": FIT, "seen": {f"{SLUG}/2": "seen"}, "kept": {}})
         page.evaluate("([key, text]) => localStorage.setItem(key, text)", [KEY, old])
         page.reload()
         assert page.evaluate("danceUnitBank.settings.fit()") == FIT

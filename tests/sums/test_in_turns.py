@@ -7,10 +7,11 @@ practice, no source. The square metres for each: `recommended_metres.py`.
 from __future__ import annotations
 
 import json
+import os
 from typing import Any
 
 import pytest
-from hypothesis import example, given
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from build_tools.building.floor_file import floor_file
@@ -20,9 +21,12 @@ from build_tools.views.dance.room_to_dance import Room, unit_room
 from build_tools.views.words.room_said import room_in_words, team_in_words
 from tests.sums.lessons import Step
 from tests.sums.page_facts import page_facts
+from tests.support.banks import THOROUGH
 from tests.support.page_script import Call, ask, page_script
 from tests.support.sound_bank import every_unit, whole_bank
 
+MOST = 1000 if os.environ.get(THOROUGH) else 12
+"""Classes and halls: each is a dance several times over."""
 FREE = ("warm-up", "cool-down", "explore")
 UNITS = {unit.slug: unit for unit in (*whole_bank().units, *every_unit())}
 
@@ -37,6 +41,7 @@ def steps(slug: str, lesson: int) -> Any:
     return page_facts(unit, unit.lessons[lesson - 1])
 
 
+@settings(max_examples=MOST)
 @given(
     st.sampled_from(sorted(UNITS)),
     st.integers(24, 36),

@@ -7,22 +7,18 @@ from dataclasses import replace
 
 import pytest
 
-from build_tools.checking.check_bank import check_folder
 from build_tools.model.bank import Bank
 from build_tools.model.unit import SchoolYears
 from build_tools.views.lesson.longest_talk import is_sat_through, longest_talk
 from build_tools.views.lesson.showing import showing
 from build_tools.views.lesson.step_facts import step_facts
 from tests.support.banks import LOOKED_AT
-from tests.support.built_sites import CONTENT
-from tests.support.sound_bank import unit_named
+from tests.support.sound_bank import unit_named, whole_bank
 
 
 @pytest.fixture(scope="module")
 def bank() -> Bank:
-    found = check_folder(CONTENT).bank
-    assert found is not None
-    return found
+    return whole_bank()
 
 
 def test_every_step_is_told_by_its_number_and_its_minutes(bank: Bank) -> None:
