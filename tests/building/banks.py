@@ -1,4 +1,4 @@
-"""A bank of three small units to build and change, and its site built by what changed or anew."""
+"""A bank of two small units to build and change, and its site built by what changed or anew."""
 
 from __future__ import annotations
 
@@ -11,12 +11,11 @@ from build_tools.checking.quick_check import quick_check
 from tests.support.banks import BASE_UNIT, change, copy_base
 
 
-def three_units(folder: Path) -> Path:
-    """The bank in `folder`/content: the base unit and two copies of it, one leading to another."""
+def two_units(folder: Path) -> Path:
+    """The bank in `folder`/content: the base unit and a copy of it, which leads to the first."""
     bank = copy_base(folder)
-    for slug, title in (("ink-drops", "Ink drops"), ("kite-strings", "Kite strings")):
-        add_unit(bank, slug, title)
-    lead(bank, "ink-drops", "kite-strings")
+    add_unit(bank, "ink-drops", "Ink drops")
+    lead(bank, "ink-drops", BASE_UNIT)
     return bank
 
 

@@ -11,7 +11,7 @@ import pytest
 
 from build_tools.building import assets, input_keys, templates, unit_files
 from build_tools.disk.places import OVERRIDES
-from tests.building.banks import built, built_anew, lead, three_units
+from tests.building.banks import built, built_anew, lead, two_units
 from tests.support.banks import BASE_UNIT, change, copy_base
 from tests.support.built_sites import files
 
@@ -23,13 +23,13 @@ UNIT = f"units/{BASE_UNIT}"
 def built_once(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """The bank, its site and what is kept of it, for each test to copy."""
     folder = tmp_path_factory.mktemp("once")
-    built(three_units(folder), folder / "site", folder)
+    built(two_units(folder), folder / "site", folder)
     return folder
 
 
 @pytest.fixture
 def bank(built_once: Path, tmp_path: Path) -> Path:
-    """The bank of three units, its site built once."""
+    """The bank of two units, its site built once."""
     shutil.copytree(built_once, tmp_path, dirs_exist_ok=True)
     return tmp_path / "content"
 
@@ -64,7 +64,7 @@ def test_nothing_changed_writes_nothing(bank: Path, out: Path, tmp_path: Path) -
     built(bank, out, tmp_path)
     before = times(tmp_path)
     done = built(bank, out, tmp_path)
-    assert (done.units, done.written, done.gone) == (3, (), ())
+    assert (done.units, done.written, done.gone) == (2, (), ())
     assert times(tmp_path) == before
 
 
@@ -89,13 +89,13 @@ def test_a_title_changes_the_lists_it_is_in_too(bank: Path, out: Path, tmp_path:
 def test_a_unit_taken_away_goes_with_all_that_leads_to_it(
     bank: Path, out: Path, tmp_path: Path
 ) -> None:
-    assert b"kite-strings" in (out / "units/ink-drops/next.html").read_bytes()
-    shutil.rmtree(bank / "units" / "kite-strings")
+    assert BASE_UNIT.encode() in (out / "units/ink-drops/next.html").read_bytes()
+    shutil.rmtree(bank / UNIT)
     done = built(bank, out, tmp_path)
-    shelves = ("units/kite-strings/", "browse/", "assets/find/")
+    shelves = (f"{UNIT}/", "browse/", "assets/find/")
     assert all(name.startswith(shelves) for name in done.gone)
     assert "units/ink-drops/next.html" in done.written
-    assert not (out / "units" / "kite-strings").exists()
+    assert not (out / UNIT).exists()
     assert files(out) == files(built_anew(bank, tmp_path / "anew", tmp_path))
 
 

@@ -3,10 +3,10 @@
 TARGET and libFuzzer's own options. Ends with 0 if nothing fell and nothing took long; else what did
 it lies where the options say.
 
-Without either it is told of one run after another, a line of JSON each: the target, the options,
+Without a target it is told of one run after another, a line of JSON each: the target, the options,
 and the file for what the fuzzer says. What takes longest, loading our code so that the fuzzer sees
 the ways through it, is then done once; each run is still a process of its own, forked from this
-one, whose exit code is said in a line.
+one, whose exit code is said in a line. `--library` lets it follow the library that reads notes too.
 """
 
 from __future__ import annotations
@@ -31,9 +31,10 @@ _FOLLOWED = [
     "build_tools.source",
     "build_tools.pages.pieces",
     "build_tools.word_files.reading",
-    "markdown_it",
     "tests.fuzzing.planted",
 ]
+_LIBRARY = "markdown_it"
+"""Followed too where there is time: to load it so takes longer than the few readings without."""
 
 
 class SlowError(Exception):
@@ -52,9 +53,10 @@ def _not_followed() -> list[str]:
     return found
 
 
-def reader(name: str) -> Callable[[bytes], object]:
+def reader(name: str, *, library: bool = True) -> Callable[[bytes], object]:
     """What is fuzzed, loaded so that the fuzzer sees which ways are taken in it."""
-    with atheris.instrument_imports(include=_FOLLOWED, exclude=_not_followed()):
+    followed = [*_FOLLOWED, *([_LIBRARY] if library else [])]
+    with atheris.instrument_imports(include=followed, exclude=_not_followed()):
         from tests.fuzzing.planted import falls
         from tests.fuzzing.targets import TARGETS
 
@@ -76,9 +78,9 @@ def main(name: str, options: list[str]) -> None:
     atheris.Fuzz()
 
 
-def many() -> None:
+def many(*, library: bool) -> None:
     """Fuzz what each line asks for, in a fork, and say how it ended."""
-    reader("")
+    reader("", library=library)
     for line in sys.stdin:
         name, options, said = json.loads(line)
         child = os.fork()
@@ -96,7 +98,10 @@ def _forked(name: str, options: list[str], said: str) -> NoReturn:
 
 
 if __name__ == "__main__":
-    if sys.argv[1:]:
-        main(sys.argv[1], sys.argv[2:])
-    else:
-        many()
+    match sys.argv[1:]:
+        case []:
+            many(library=False)
+        case ["--library"]:
+            many(library=True)
+        case [target, *given]:
+            main(target, given)

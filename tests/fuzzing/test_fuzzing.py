@@ -59,12 +59,14 @@ class Fuzzer:
 
 
 @pytest.fixture(scope="module")
-def fuzzer() -> Iterator[Fuzzer]:
+def fuzzer(thorough: bool) -> Iterator[Fuzzer]:
     assert importlib.util.find_spec("atheris"), (
         "the fuzzer atheris is not installed: it is made for Linux on x86-64 and Python 3.11 to "
         "3.13; run the tests there, after `python3 build_tools test` has set up what they need"
     )
     command = [sys.executable, "-m", "tests.fuzzing.fuzz_once"]
+    if thorough:
+        command.append("--library")
     with subprocess.Popen(
         command,
         stdin=subprocess.PIPE,

@@ -25,8 +25,23 @@ WORK = "import os, time; print(os.getpid(), flush=True); time.sleep(60)"
 DEAF = f"import signal; signal.signal(signal.SIGTERM, signal.SIG_IGN); {WORK}"
 
 
-@pytest.mark.parametrize("work", [WORK, DEAF], ids=["usual", "deaf"])
-@pytest.mark.parametrize("number", [signal.SIGKILL, signal.SIGTERM, signal.SIGHUP, signal.SIGINT])
+SIGNALS = (signal.SIGKILL, signal.SIGTERM, signal.SIGHUP, signal.SIGINT)
+
+
+@pytest.mark.parametrize(
+    ("number", "work"),
+    [
+        pytest.param(
+            number,
+            work,
+            id=f"{number.name} {name}",
+            # in the usual run they take turns
+            marks=pytest.mark.thorough if (n + m) % 2 else (),
+        )
+        for n, number in enumerate(SIGNALS)
+        for m, (name, work) in enumerate((("usual", WORK), ("deaf", DEAF)))
+    ],
+)
 def test_the_program_ends_with_the_one_that_ran_it(number: int, work: str) -> None:
     with group([sys.executable, "-c", FIRST, work], ROOT) as first:
         program = int(said(first))

@@ -14,8 +14,8 @@ from build_tools import cli
 from build_tools.lifeline.walls import DISK, MEMORY, MOST_ANSWER
 from build_tools.packs.reading.walled import Refused, walled
 from tests.support import hungry
-from tests.support.banks import BASE_UNIT, copy_base
-from tests.support.built_packs import made, packed
+from tests.support.built_packs import packed
+from tests.support.built_sites import CONTENT
 from tests.support.packs import empty_bank, pack, unit_files, with_files, written
 
 OTHER = "its pages are not those that this bank draws"
@@ -48,8 +48,8 @@ def test_what_cannot_be_read_is_refused_in_words(
 def test_the_banks_own_pack_has_the_pages_that_the_bank_draws(
     tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    content = empty_bank(tmp_path / "content")
-    file = written(tmp_path, made(copy_base(tmp_path / "ours"), BASE_UNIT).data)
+    content = empty_bank(tmp_path / "content", CONTENT)
+    file = written(tmp_path, packed("rock-pool").data)
     assert cli.main(["take-in", str(file), "--yes", "--content", str(content)]) == 0
     assert "pages" not in capsys.readouterr().out
 

@@ -7,6 +7,7 @@ import os
 import subprocess
 from collections.abc import Mapping
 from dataclasses import replace
+from functools import cache
 
 import pytest
 
@@ -64,8 +65,14 @@ def test_languages_do_not_mix() -> None:
     assert all(OPENED in html for html in marked.values())
 
 
+@cache
+def welsh() -> Mapping[str, bytes]:
+    """The files of the unit in Welsh."""
+    return unit_files(real_bank(), in_language("cy"), CONTENT)
+
+
 def test_a_unit_in_welsh_has_its_page_words_in_welsh() -> None:
-    files = unit_files(real_bank(), in_language("cy"), CONTENT)
+    files = welsh()
     page = files[f"units/{real_unit().slug}/lesson-1.html"].decode()
     assert page.startswith("<!doctype html>\n<html lang=cy ")
     assert "Gwers 1 o 6" in page
@@ -116,7 +123,7 @@ def test_rows_numbers_and_days_of_welsh() -> None:
 
 def test_scripts_find_their_words_in_the_table_of_the_page() -> None:
     """The table's plural rule is C in gettext and is asked here as JavaScript, by Node."""
-    files = unit_files(real_bank(), in_language("cy"), CONTENT)
+    files = welsh()
     table = files[f"units/{real_unit().slug}/{SCRIPT}"].decode()
     says = (
         "const b = globalThis.danceUnitBank;"

@@ -14,14 +14,9 @@ from build_tools.building.preview.server import Preview, serve
 from build_tools.building.preview.state import State
 from build_tools.building.unit_files import unit_files
 from build_tools.checking.check_bank import check_folder
+from tests.building.preview.asking import SOONER
 from tests.support.banks import BASE_UNIT, copy_base
 from tests.support.shared import made_once
-
-SOONER = """
-const later = window.setTimeout;
-window.setTimeout = (act, wait, ...given) => later(act, wait === 1000 ? 100 : wait, ...given);
-"""
-"""Lets a page ask ten times as often what is new, and whatever else it waits for as it does."""
 
 
 @pytest.fixture(autouse=True, scope="module")

@@ -12,6 +12,7 @@ from playwright.sync_api import Browser, Page, expect
 
 from build_tools.building.preview.server import Preview, serve
 from build_tools.building.preview.state import State
+from tests.building.preview.asking import SOONER
 from tests.support.banks import ROOT
 from tests.support.tabs import served
 
@@ -138,6 +139,7 @@ def test_its_own_page_follows_the_author(
     browser: Browser, preview: Preview, state: State, tmp_path: Path
 ) -> None:
     context = browser.new_context()
+    context.add_init_script(SOONER)
     said: list[str] = []
     context.on("console", lambda line: said.append(line.text))
     page = context.new_page()
