@@ -171,6 +171,8 @@
 
     function showTime() {
       const now = Date.now(), { at, plan } = state;
+      const tries = plan[at] && sections.get(plan[at].step).querySelector(".tries"); // half of the step's
+      if (tries) put(tries, sums.minutes(Math.max(1, Math.floor(card.whole(plan[at].time) / 2))));
       if (state.started === null) {
         put(part("would-finish"), gettext("Finish by {time}", { time: hall.clock(now + state.minutes * card.MINUTE) }));
         if (plan[at]) put(lasts(), sums.minutes(card.whole(plan[at].time)));

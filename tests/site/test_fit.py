@@ -64,6 +64,8 @@ ON_PAGE = """
     step.querySelector(".time").textContent, step.querySelector(".minutes").textContent]),
   short: [...document.querySelectorAll(".short-lines li")].map((line) => line.innerText.trim()),
   whole: document.querySelector(".first .facts strong").textContent.replace("\\u00a0", " "),
+  tries: [...document.querySelectorAll(".step")].map(
+    (step) => step.querySelector(".tries")?.textContent ?? null),
   result: [...document.querySelectorAll(".fit-minutes .time")].map((time) => time.textContent),
 })
 """
@@ -171,6 +173,8 @@ def test_the_page_has_the_minutes_that_fitting_gives(
                     assert found["result"] == times(shares)
                     assert [int(re.split(r"\D", said)[0]) for _, said in found["steps"]] == shares
                     assert found["whole"] == f"{slot} minutes"
+                    for share, tries in zip(shares, found["tries"], strict=True):
+                        assert tries is None or tries.split()[0] == str(max(1, share // 2))
                 elif two["parts"]:
                     two_sittings += 1
                     expected = [

@@ -34,13 +34,15 @@ _WORD = 40
 _LOOK = re.compile(r"(?P<who>.+?)\. (?P<they>They look at|They talk about) (?P<at>.+)\.")
 _SHORT_OF_TIME = re.compile(
     r" (?=That (?:is steps? [\d, and]+: (?:it saves|they save)|saves) \w+ minutes?\b"
-    r"|If you run short after that, |If you know it before you start, take )"
+    r"|If you run short after that, "
+    r"|If you know (?:it before you start|beforehand that time is short), take )"
 )
 """What the page adds to the author's line on short time."""
 _JOURNEY = re.compile(
     r".+ (?:is made and changed today|was made in lesson \d+ and is changed today"
     r"|is made today, and its .+ (?:is|are) also danced without the rest"
-    r"|was made in lesson \d+; today its .+ (?:is|are) danced without the rest)\..*"
+    r"|was made in lesson \d+; (?:today )?its .+ (?:is|are) danced "
+    r"(?:without the rest|alone as well))\..*"
 )
 _LAST_TIME = ("last time you looked for ", "if you saw it: ", "if not yet: ")
 _NEVER_DID = re.compile(r"Never did lesson \d+\? Start here: ?")

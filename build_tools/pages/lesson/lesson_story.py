@@ -12,7 +12,7 @@ from build_tools.views.dance.journey import Journey, journeys, piece_danced_alon
 from build_tools.views.dance.progress import sources
 from build_tools.views.lesson.lesson_wording import never_did
 from build_tools.views.words.plain_words import listed, name_in_words
-from build_tools.views.words.punctuation import capital, sentence
+from build_tools.views.words.punctuation import quoted, sentence
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,7 +61,7 @@ def _changed_today(unit: Unit, lesson: Lesson, motif: str) -> bool:
 
 
 def _journey_in_words(unit: Unit, journey: Journey, today: int) -> str:
-    """Wave was made in lesson 1 and is changed today. It comes again in lessons 4 and 5."""
+    """The phrase “wave” was made in lesson 1 and is changed today. It comes again in lesson 4."""
     made = next((stop.lesson for stop in journey.stops if "made" in stop.deeds), today)
     later = [stop.lesson for stop in journey.stops if stop.lesson > today]
     opening = _today(unit, journey.motif, made, today)
@@ -78,26 +78,32 @@ def _journey_in_words(unit: Unit, journey: Journey, today: int) -> str:
 
 def _today(unit: Unit, motif: str, made: int, today: int) -> str:
     """What today makes of a motif that lesson `made` made: changed, or a piece of it alone."""
-    name = capital(name_in_words(motif))
+    name = quoted(name_in_words(motif))
     piece = piece_danced_alone(unit, motif, today)
     moves = listed(piece)
     if piece and made == today:
         return ngettext(
-            "{move} is made today, and its {moves} is also danced without the rest.",
-            "{move} is made today, and its {moves} are also danced without the rest.",
+            "The phrase {move} is made today, and its {moves} is also danced without the rest.",
+            "The phrase {move} is made today, and its {moves} are also danced without the rest.",
             len(piece),
             move=name,
             moves=moves,
         )
     if piece:
         return ngettext(
-            "{move} was made in lesson {lesson}; today its {moves} is danced without the rest.",
-            "{move} was made in lesson {lesson}; today its {moves} are danced without the rest.",
+            "The phrase {move} was made in lesson {lesson}; today its {moves} is danced alone as "
+            "well.",
+            "The phrase {move} was made in lesson {lesson}; today its {moves} are danced alone as "
+            "well.",
             len(piece),
             move=name,
             lesson=made,
             moves=moves,
         )
     if made == today:
-        return _("{move} is made and changed today.", move=name)
-    return _("{move} was made in lesson {lesson} and is changed today.", move=name, lesson=made)
+        return _("The phrase {move} is made and changed today.", move=name)
+    return _(
+        "The phrase {move} was made in lesson {lesson} and is changed today.",
+        move=name,
+        lesson=made,
+    )

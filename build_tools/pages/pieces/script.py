@@ -18,7 +18,7 @@ class ScriptPiece:
     words: str
     """The words."""
     said: bool
-    """Whether they tell what is said, which paper leaves out where it has no room."""
+    """Whether they tell what is said, or minutes that follow the step's: what was marked."""
     hear: bool = False
     """Whether they lead to the page that plays the counts."""
 
@@ -52,8 +52,13 @@ def script_of(told: Told) -> Script:
 def _row(line: str, *, alone: bool) -> ScriptRow:
     which, colon, rest = line.partition(": ")
     if alone or not colon or without_words(which) != which:
-        return ScriptRow("", tuple(_pieces(line)))
-    return ScriptRow(which, tuple(_pieces(rest)))
+        return ScriptRow("", pieces_of(line))
+    return ScriptRow(which, pieces_of(rest))
+
+
+def pieces_of(line: str) -> tuple[ScriptPiece, ...]:
+    """A line cut at its marks."""
+    return tuple(_pieces(line))
 
 
 def _pieces(line: str) -> Iterator[ScriptPiece]:

@@ -10,6 +10,7 @@ from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.page_words.words import ngettext
 from build_tools.pages.pieces.notes import notes_html
+from build_tools.pages.pieces.script import ScriptPiece, pieces_of
 from build_tools.views.dance.moves_today import PartToday, part_lines, parts_of
 from build_tools.views.lesson.groups_told import left_over_in_words, watching_in_words
 from build_tools.views.lesson.move_meanings import meant, part_heading
@@ -82,8 +83,9 @@ class StepHelp:
     """Sections of earlier lessons, in the first step that dances them."""
     notes: Markup
     """The author's notes about it."""
-    run: str | None
-    """How to run its minutes."""
+    run: tuple[ScriptPiece, ...]
+    """How to run its minutes; those to try in are a piece that follows the step's. Empty where its
+    task tells all there is."""
     choose: tuple[str, ...]
     """What is chosen in it, with all there is to choose from."""
     left_over: str | None
@@ -114,7 +116,7 @@ def _help(unit: Unit, lesson: Lesson, index: int, moves: StepMoves, ways: Seated
         ),
         parts_again=tuple(_part(one) for one in parts_of(unit.dance, moves.parts_again)),
         notes=notes_html("\n\n".join(moves.helps), 4),
-        run=run_in_words(unit.dance, lesson, index, moves.helps),
+        run=pieces_of(run_in_words(unit.dance, lesson, index, moves.helps) or ""),
         choose=chosen_in_step(unit.dance, step),
         left_over=left_over_in_words(unit, lesson, index),
         watching=watching_in_words(lesson, step),

@@ -269,5 +269,7 @@ def _later(lesson: Lesson, named: frozenset[int]) -> str:
         return ""
     waits = {n for n, step in enumerate(lesson.steps, start=1) if step.can_wait}
     if any(one.step < min(named | waits, default=0) for one in still):
-        return " " + _("If you know it before you start, take {steps}.", steps=listed(given))
+        return " " + _(
+            "If you know beforehand that time is short, take {steps}.", steps=listed(given)
+        )
     return " " + _("If you run short after that, take {steps}.", steps=listed(given))

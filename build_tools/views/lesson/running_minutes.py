@@ -2,8 +2,8 @@
 
 Try, keep, repeat, show a neighbour, where something is the pupils' own; in parts, then whole, where
 all of it is given; play, say what worked and play again, where nothing is kept: common practice, no
-source. No numbers of minutes, so that the same words hold where the lesson is fitted to a shorter
-slot.
+source. The minutes to try in are half of the step's, and marked, so that a page can say those of
+the day where the lesson is fitted to another slot.
 """
 
 from __future__ import annotations
@@ -15,8 +15,13 @@ from build_tools.model.dance import Dance, Motif
 from build_tools.model.lesson import Lesson, Step
 from build_tools.page_words.words import N_, _
 from build_tools.sentences.stopping_at_sounds import stops_at_sounds
-from build_tools.views.words.plain_words import listed
-from build_tools.views.words.punctuation import small
+from build_tools.views.lesson.goes_said import after_a_go, number_of_goes, tells_goes
+from build_tools.views.lesson.trying_said import (
+    minutes_to_try,
+    one_thing_open,
+    what_to_keep,
+    who_tries,
+)
 
 LEAST_MINUTES = 3
 """A shorter step is over before it can be divided."""
@@ -28,15 +33,9 @@ _LEARNS = re.compile(r"\blearn\b", re.IGNORECASE)
 _JOINS_ONLY = re.compile(r"\bjoins only\b|\bonly the joins\b", re.IGNORECASE)
 _HOW_OFTEN = re.compile(r"\bonce each\b|\bonce more\b|\brest\b.{1,8}\bagain\b", re.IGNORECASE)
 """Words of a task that limit the goes, as where two lean on one another: no more is asked then."""
-_GOES = re.compile(
-    r"\b(?:walk|dance|play|run|try|do|say|ring|tread|clap|name)\b[^.;]{0,30}\b"
-    r"(?:(?<!at )once\b(?! round)|twice|(?:two|three|four|five|six) times)"
-    r"|\b(?:two|three|four) goes\b|(?:^|[.;] )(?:twice|(?:two|three|four|five|six) times)\b",
-    re.IGNORECASE,
+_LEARNED = N_(
+    "All learn the moves at once, to slow words; then in time; then do the tasks as written."
 )
-"""Words with which an author says how many goes there are: no other number is given then."""
-_IN_ORDER = re.compile(r"[.;] (?:then|rest|now)\b|\bagain\b|, then\b", re.IGNORECASE)
-"""A task that says what is danced after what."""
 _IN_SIDES = re.compile(
     r"\bchange over\b|\bchange (?:the )?sides\b|\bchange places\b|\beach (?:side|half)\b",
     re.IGNORECASE,
@@ -47,17 +46,6 @@ _MINUTES_FOR_TWO_EACH = 6
 _MINUTES_TO_SHOW, _MINUTES_TO_SHOW_WHAT_IS_GIVEN = 5, 6
 """In fewer, the last minute is wanted for dancing: of what is theirs there is more to see, of what
 is given more to learn. Common practice, no source."""
-_OPENING_WORDS = re.compile(r"[^.,;:]+")
-_WHO = {
-    "alone": N_("each pupil"),
-    "pairs": N_("each pair"),
-    "threes": N_("each three"),
-    "fours": N_("each four"),
-    "fives": N_("each five"),
-    "sixes": N_("each six"),
-    "half class": N_("each half"),
-    "whole class": N_("everyone"),
-}
 _AT_LAST = {
     "alone": N_("In the last minute, each pupil shows a neighbour."),
     "pairs": N_("In the last minute, each pair shows the pair beside it."),
@@ -79,12 +67,10 @@ def run_in_words(dance: Dance, lesson: Lesson, index: int, helps: Sequence[str] 
     step = lesson.steps[index]
     if step.minutes < LEAST_MINUTES or any("keep" in text.casefold() for text in helps):
         return None
-    goes_told = _tells_goes(step, helps)
+    goes_told = tells_goes(step, helps)
     if step.phase == "explore":
-        if _number_of_goes(step, helps):
-            return _(
-                "Half way through the goes, name one thing that you saw, and let everyone try that."
-            )
+        if number_of_goes(step, helps):
+            return after_a_go(step, helps)
         if stops_at_sounds(" ".join(filter(None, (step.say, step.task, step.you)))):
             return _(
                 "Twice, while all are still, name one thing that you saw, and let everyone try "
@@ -99,15 +85,6 @@ def run_in_words(dance: Dance, lesson: Lesson, index: int, helps: Sequence[str] 
     if step.phase == "join":
         return None if goes_told else _joining(dance, step)
     return None
-
-
-def _tells_goes(step: Step, helps: Sequence[str]) -> bool:
-    """Whether the author says how many goes the step has, or in what order."""
-    return _IN_ORDER.search(step.task) is not None or _number_of_goes(step, helps)
-
-
-def _number_of_goes(step: Step, helps: Sequence[str]) -> bool:
-    return any(_GOES.search(text) for text in (step.task, step.you, step.say, *helps) if text)
 
 
 def _making(dance: Dance, step: Step, *, shown_next: bool, goes_told: bool) -> str | None:
@@ -126,27 +103,33 @@ def _making(dance: Dance, step: Step, *, shown_next: bool, goes_told: bool) -> s
         )
         return " ".join([voted, *at_last])
     if _is_their_own(dance, step):
-        who = _(_WHO[step.grouping])
+        who = who_tries(dance, step)
         if limited:
             return _(
-                "First {who} tries, only as often as Pupils says. Then say “Keep one”, and they "
-                "dance the one they kept once.",
+                "First {who} tries, only as often as Pupils says. Then say “{keep}”, and they "
+                "dance what they kept once.",
                 who=who,
+                keep=what_to_keep(step),
             )
-        if what := _one_thing_open(dance, step):
-            tried = _(
-                "For about half the time, {who} tries out one thing: {what}. Then say “Keep one”. "
-                "Now they dance all of it with the one they kept, a few times, until they know it.",
+        keep, what = what_to_keep(step), one_thing_open(dance, step)
+        tried = (
+            _(
+                "For {minutes} {who} tries one thing: {what}.",
+                minutes=minutes_to_try(step),
                 who=who,
                 what=what,
             )
-            return " ".join([*_taught(dance, step), tried, *at_last])
-        tried = _(
-            "For about half the time, {who} tries ways of doing it. Then say “Keep one”. "
-            "Now they dance the one they kept a few times, until they know it.",
-            who=who,
+            if what
+            else _(
+                "For {minutes} {who} tries ways of doing it.", minutes=minutes_to_try(step), who=who
+            )
         )
-        return " ".join([tried, *at_last])
+        then = _(
+            "Then say “{keep}”. Now they dance all of it with what they kept, a few times, until "
+            "they know it.",
+            keep=keep,
+        )
+        return " ".join([*(_taught(dance, step) if what else ()), tried, then, *at_last])
     given = _what_is_given(dance, step)
     if limited:
         slowly = _(
@@ -195,33 +178,26 @@ def _playing(step: Step, *, goes_told: bool) -> str:
 
 
 def _in_its_order(dance: Dance, step: Step) -> str | None:
-    """Where goes and order are given: how long to try; None where there is nothing to try."""
-    if not _is_their_own(dance, step):
-        return None
-    voted = step.settles and all(dance.choices[name].by == "class" for name in step.settles)
-    what = _one_thing_open(dance, step)
-    order = (
-        _(
-            "Do the tasks in the order written. About half the time is for trying: {what}.",
-            what=what,
-        )
-        if what
-        else _("Do the tasks in the order written. About half the time is for trying.")
-    )
-    then = _("Then they vote, and go on.") if voted else _("Then say “Keep one”, and go on.")
-    return f"{order} {then}"
+    """Where goes and order are given: how long to try, or else how the moves are learned.
 
-
-def _one_thing_open(dance: Dance, step: Step) -> str:
-    """What a step settles, in the author's opening words, where the moves themselves are given.
-
-    A teacher read "tries ways of doing it" of four fixed moves, of which one part was to choose.
+    None where there is nothing to try and nothing new.
     """
-    moves = [dance.motifs[name] for name in step.makes if name in dance.motifs]
-    if any(one.made_by not in ("teacher", "teacher then pupils") for one in moves):
-        return ""
-    opened = (_OPENING_WORDS.match(dance.choices[name].what.strip()) for name in step.settles)
-    return listed([small(found[0].strip()) for found in opened if found])
+    if not _is_their_own(dance, step):
+        new = step.phase == "make" and any(name in dance.motifs for name in step.makes)
+        return _(_LEARNED) if new or _LEARNS.search(step.task) else None
+    voted = step.settles and all(dance.choices[name].by == "class" for name in step.settles)
+    what = one_thing_open(dance, step)
+    tries = (
+        _("{minutes} to try, again and again: {what}.", minutes=minutes_to_try(step), what=what)
+        if what
+        else _("{minutes} to try, again and again, ways of doing it.", minutes=minutes_to_try(step))
+    )
+    then = (
+        _("Then they vote, and go on with the tasks as written.")
+        if voted
+        else _("Then say “{keep}”, and go on with the tasks as written.", keep=what_to_keep(step))
+    )
+    return " ".join([*(_taught(dance, step) if what else ()), tries, then])
 
 
 def _taught(dance: Dance, step: Step) -> Iterator[str]:

@@ -14,6 +14,12 @@ DECIDED_BY = {
     "pairs": N_("pairs"),
     "each pupil": N_("each pupil"),
 }
+_CHOOSES = {
+    "class": N_("The class chooses: {options}"),
+    "groups": N_("Each group chooses: {options}"),
+    "pairs": N_("Each pair chooses: {options}"),
+    "each pupil": N_("Each pupil chooses: {options}"),
+}
 
 
 def options_in_words(choice: Choice) -> str:
@@ -28,17 +34,14 @@ def _row(choice: Choice) -> str:
 def chosen_in_step(dance: Dance, step: Step) -> tuple[str, ...]:
     """Each choice that a step settles, with all there is to choose from.
 
-    A teacher read "choose your shape" on the lesson, and the shapes stood on another page.
+    A teacher read "choose your shape" on the lesson, and the shapes stood on another page; and
+    what of, by whom and from what "in one breath".
     """
     return tuple(
         " ".join(
             (
-                _(
-                    "{what}: {options}",
-                    what=choice.what.strip().removesuffix("."),
-                    options=stopped(_row(choice)),
-                ),
-                _("Decided by {who}.", who=_(DECIDED_BY[choice.by])),
+                *(sentence(part) for part in choice.what.strip().removesuffix(".").split("; ")),
+                _(_CHOOSES[choice.by], options=stopped(_row(choice))),
                 _("If they have not decided: {what}", what=sentence(choice.if_not)),
             )
         )

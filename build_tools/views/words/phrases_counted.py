@@ -85,6 +85,13 @@ def nth_phrases(indexes: Sequence[int], phrase: int) -> str:
     )
 
 
+def nth_in_words(number: int) -> str:
+    """Which one in a row, as it is said: first, second; in a language of figures its number."""
+    if counts_in_figures() or number > len(_ORDINALS):
+        return str(number)
+    return _ORDINALS[number - 1]
+
+
 def length_word(counts: Fraction) -> str:
     """So many counts as they are said: four, 2 1/2."""
     return number_word(int(counts)) if counts.denominator == 1 else figures(counts)

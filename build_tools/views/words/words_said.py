@@ -103,7 +103,7 @@ def _line(bar: Bar) -> tuple[str, ...] | str:
     if len(row) < len(at) or any(place not in bar.counts for place in at):
         return tuple(at.values())
     spoken = row[: 1 + max(n for n, word in enumerate(row) if word != _SILENT)]
-    if _SILENT not in spoken or 2 * len(at) > len(row):
+    if (len(spoken) > 1 and _SILENT not in spoken) or 2 * len(at) > len(row):
         return spoken
     places: dict[str, list[str]] = {}
     for word in bar.words:

@@ -62,7 +62,7 @@ def test_steps_that_are_over_are_shortened_beforehand_or_not_at_all() -> None:
     lesson = replace(unit.lessons[0], steps=steps)
     late = replace(lesson, trouble={"short_of_time": "Rehearse it once."})
     ((_, said),) = trouble_in_words(late)
-    assert "If you know it before you start, take" in said
+    assert "If you know beforehand that time is short, take" in said
     early = replace(lesson, trouble={"short_of_time": "Leave out step 2."})
     ((_, said),) = trouble_in_words(early)
     assert "If you run short after that, take" in said

@@ -4,9 +4,12 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+import pytest
+
 from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
 from build_tools.views.lesson.running_minutes import run_in_words
+from build_tools.views.words.marked_words import said_in, with_words
 from tests.support.sound_bank import every_unit, whole_bank
 
 
@@ -219,4 +222,48 @@ def test_the_order_that_is_given_is_that_of_the_tasks() -> None:
     kite = next(unit for unit in whole_bank().units if unit.slug == "kite-and-string")
     index = next(n for n, step in enumerate(kite.lessons[0].steps) if "kite" in step.makes)
     said = run_in_words(kite.dance, kite.lessons[0], index) or ""
-    assert said.startswith("Do the tasks in the order written. About half the time is for trying")
+    assert said.startswith("Teach the moves first: they are given. ")
+    assert with_words(said).endswith("Then say “Keep one”, and go on with the tasks as written.")
+    minutes = kite.lessons[0].steps[index].minutes
+    assert said_in(said) == f"{minutes // 2} minutes", "half of the step's"
+
+
+def test_two_things_to_choose_are_kept_one_of_each() -> None:
+    """A teacher read "Keep one" of a card and a shape: "One what?"."""
+    leaving = next(unit for unit in whole_bank().units if unit.slug == "leaving")
+    index = next(n for n, step in enumerate(leaving.lessons[2].steps) if len(step.settles) == 2)
+    said = run_in_words(leaving.dance, leaving.lessons[2], index) or ""
+    assert "say “Keep one of each”" in said
+
+
+def test_moves_that_are_given_are_learned_before_they_are_danced_in_order() -> None:
+    """A teacher: "From whom, how often, all at once or ones only?"."""
+    seeds = next(unit for unit in whole_bank().units if unit.slug == "seeds-on-the-move")
+    lesson = seeds.lessons[2]
+    made = next(step for step in lesson.steps if step.phase == "make")
+    step = replace(made, makes=("seed",), task="Learn it. Then dance it in turn.")
+    taught = replace(lesson, steps=(step,))
+    given = replace(seeds.dance.motifs["seed"], made_by="teacher")
+    dance = replace(seeds.dance, motifs={**seeds.dance.motifs, "seed": given})
+    assert (run_in_words(dance, taught, 0) or "").startswith("All learn the moves at once")
+    danced = replace(step, makes=(), task="Dance it. Then rest.")
+    assert run_in_words(dance, replace(lesson, steps=(danced,)), 0) is None
+
+
+@pytest.mark.parametrize(
+    ("task", "told"),
+    [
+        ("Try it twice.", "After the first go, name"),
+        ("There are three goes.", "After the second go, name"),
+        ("Do it four times.", "After the second go, name"),
+        ("Try it once each way.", "After a go, name"),
+    ],
+)
+def test_what_was_seen_is_named_after_a_go_that_there_is(task: str, told: str) -> None:
+    """A teacher: "There are three goes: half way is in the middle of one"."""
+    unit = next(iter(every_unit()))
+    lesson = unit.lessons[0]
+    step = replace(
+        lesson.steps[0], phase="explore", task=task, you=None, say=None, minutes=4, does="Try it"
+    )
+    assert (run_in_words(unit.dance, replace(lesson, steps=(step,)), 0) or "").startswith(told)
