@@ -29,6 +29,8 @@ FURTHER = 1
 MOST_UNIT_SIDES = 6
 MARGINS, FOOT, UNIT_MARGIN = (20.0, 15.0, 15.0, 15.0), 18.0, 12.0
 """Left, with room for a pencil, top, right and bottom; common practice, no source."""
+OVERHANG = 0.2
+"""Millimetres that a j at the beginning of a line hangs over its edge."""
 SAID, BODY, IN_DRAWINGS = 14.0, 11.0, 9.5
 TEXT_CONTRAST = 7.0
 FACE = "AtkinsonHyperlegibleNext"
@@ -79,7 +81,7 @@ def faults(sheet: Sheet, foot: str) -> list[str]:
     if [round(length) for length in paper.size_mm] != [210, 297]:
         wrong.append(f"paper of {paper.size_mm} mm")
     for side, margins in enumerate(paper.margins, start=1):
-        if any(edge < least - 0.05 for edge, least in zip(margins, MARGINS, strict=True)):
+        if any(edge < least - OVERHANG for edge, least in zip(margins, MARGINS, strict=True)):
             wrong.append(f"side {side}: margins {[round(edge, 1) for edge in margins]} mm")
     for side, said in enumerate(paper.feet, start=1):
         if squeezed(said) != squeezed(f"{foot}Side {side} of {every}"):
