@@ -67,7 +67,9 @@
         : groupings.slice(0, groupings.length - today.length).includes(one.grouping);
       const into = step.querySelector(".into") && !plain;
       const words = [
-        plain || (made && one.grouping === "half class") ? "" : form.sentence(sums.groupsInWords(sizes)),
+        // halves are whole groups, as the step itself has them
+        plain || (made && one.grouping === "half class") ? ""
+          : form.sentence(one.grouping === "half class" ? sums.groupsToday(facts, one.grouping, fit) : sums.groupsInWords(sizes)),
         // a step that sends its halves somewhere itself is not to be contradicted
         one.grouping === "half class" && into && !made ? ""
           : one.grouping === "alone" ? sums.aloneSentence(facts) : toSay(one, say, plain ? false : made, into),
