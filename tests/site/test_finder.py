@@ -28,6 +28,12 @@ MOST = 60_000
 """Bytes of the front page with its styles, its script and three pictures, the typeface apart."""
 RIGHT_FIRST = 27
 """How many of the thirty have to be answered with the right unit first."""
+ANSWERED = """
+() => document.querySelector("form[data-awake]")
+  && document.querySelector("[data-part='results']:not([aria-busy])")
+  && [...document.querySelectorAll(".unit-card h3")]
+    .filter((one) => one.checkVisibility()).map((one) => one.innerText.trim())
+"""
 POOL, MAGNETS = "Twelve hours in a rock pool", "Pull, push, stick"
 
 
@@ -69,10 +75,8 @@ def front(browser: Browser, two_units: Path) -> Iterator[Page]:
 
 def shown(page: Page) -> list[str]:
     """The titles of the units that are to be seen, once the finder has answered."""
-    page.locator("form[data-awake]").wait_for(state="attached")
-    page.locator("[data-part='results']:not([aria-busy])").wait_for(state="attached")
-    titles = page.locator(".unit-card h3:visible")
-    return [title.strip() for title in titles.all_inner_texts()]
+    titles: list[str] = page.wait_for_function(ANSWERED).json_value()
+    return titles
 
 
 def look_for(page: Page, words: str) -> list[str]:
