@@ -195,8 +195,8 @@ NAME, PLAIN = "Bridge Photo 1.JPG", "media/bridge-photo-1.jpg"
 @cache
 def of_a_telephone() -> bytes:
     """A large photograph that lies on its side, with a place and a name in it."""
-    points = random.Random(7).randbytes(1400 * 2000)
-    seen, made = Image.frombytes("L", (1400, 2000), points).convert("RGB"), io.BytesIO()
+    points = random.Random(7).randbytes(1000 * 1400)
+    seen, made = Image.frombytes("L", (1000, 1400), points).convert("RGB"), io.BytesIO()
     seen.save(made, "JPEG", quality=95, exif=exif(), comment=WORDS[2])
     return made.getvalue()
 
