@@ -34,7 +34,7 @@ ROOM = tuple(
     f"sums/floor-{name}.js" for name in ("on-spots", "clear", "teams", "room-to-dance", "room-said")
 )
 """Who of the class dances at once there, and how that is said."""
-IN_THE_HALL = ("sums/floor-tape.js", "sums/in-turns.js")
+IN_THE_HALL = ("sums/floor-tape.js", "sums/in-turns.js", "sums/minutes-in-teams.js")
 """What a lesson in the hall of the day is, beside where its class stands and goes."""
 FITTED = ("sums/groups-in-words.js", "sums/showing.js")
 """What is told of a fitted lesson alone."""

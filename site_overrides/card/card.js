@@ -120,7 +120,7 @@
     function showStep(section) {
       const { at, plan } = state;
       section.querySelector("[data-place]").textContent = gettext("Step {number} of {many}", { number: at + 1, many: plan.length });
-      const groups = sums.groupsToday(facts, section.dataset.grouping, settings.fit());
+      const groups = sums.groupsToday(facts, section.dataset, settings.fit());
       const place = section.querySelector("[data-groups]");
       place.dataset.written ??= place.textContent;
       const one = facts.find(({ number }) => number === plan[at].step);

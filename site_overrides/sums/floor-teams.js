@@ -37,6 +37,16 @@
     return ways;
   };
 
+  // the two halves of a class as the unit has its teams: of columns that stand side by side, from the left; else of whole
+  // groups, the larger half first. `groupings` are those of the lesson.
+  floor.halves = (data, groupings, pupils) => {
+    if (kept?.data !== data || kept.pupils !== pupils) {
+      kept = { data, pupils, columns: floor.byColumn(floor.paths(data, pupils, data.hall)) };
+    }
+    return kept.columns.length > 1 ? neighbours(kept.columns, 2) : sums.halves(groupings, pupils);
+  };
+  let kept = null;
+
   function asked({ usual, sizes }, dancing) {
     const near = sizes.every((size) => Math.abs(size - usual) <= 1);
     return falling(dancing.map(([groups, pupils]) => (near ? groups * usual : pupils)));

@@ -44,7 +44,7 @@
     const from = sums.joinedFrom(groupings, grouping);
     if (from) return joining(sizes, from, grouping, today.slice(0, today.indexOf(grouping)));
     if (grouping === "half class") {
-      const [here, there] = sums.halves(groupings, pupils)
+      const [here, there] = sums.halvesToday(groupings, pupils)
         .map((half) => (Math.max(...half) === 1 ? sums.numberInWords(half.length) : sums.groupsInWords(half)));
       return gettext("Make two groups, one on each side of the hall: {here} here, and {there} there.", { here, there });
     }

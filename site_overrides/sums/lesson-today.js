@@ -23,14 +23,18 @@
     return { minutes: all, sittings: [planned], sentence: `${sentence} ${asPlanned}` };
   };
 
-  // "twelve pairs and one three", or "" where the page's own words say it already
-  sums.groupsToday = (facts, grouping, fit) => {
-    if (!fit || AS_WRITTEN.includes(grouping)) return "";
+  // "twelve pairs and one three", or "" where the page's own words say it already: of a step's grouping and its halves
+  sums.groupsToday = (facts, { grouping, halves }, fit) => {
+    if (!fit || AS_WRITTEN.includes(grouping) || halves === "in each group") return "";
     const groupings = bank.groupings(facts);
-    const words = grouping === "half class" ? halvesInWords(sums.halves(groupings, fit.dancing))
+    const words = grouping === "half class" ? halvesInWords(sums.halvesToday(groupings, fit.dancing), halves === "teams")
       : sums.groupsInWords(sums.classGroups(groupings, grouping, fit.dancing));
     return words.charAt(0).toUpperCase() + words.slice(1);
   };
+
+  // the halves as the teams of the unit are, once the floor is loaded on which they stand
+  sums.halvesToday = (groupings, pupils) =>
+    (sums.floor?.halves && bank.danceOnFloor ? sums.floor.halves(bank.danceOnFloor, groupings, pupils) : sums.halves(groupings, pupils));
 
   // how the class dances in the hall of the day; null before the floor is loaded, or where no hall is known
   sums.roomToday = (fit) => sums.floor?.today(fit) ?? null;
@@ -38,8 +42,9 @@
   // half the class at a time: four fours, then three fours and one three
   const pupils = (many) => ngettext("{number} pupil", "{number} pupils", many, { number: sums.numberInWords(many) });
 
-  function halvesInWords(halves) {
-    return halves.map((half) => (Math.max(...half) === 1 ? pupils(half.length) : sums.groupsInWords(half)))
-      .reduce((before, last) => gettext("{before}, then {last}", { before, last }));
+  function halvesInWords(halves, teams) {
+    const [one, other] = halves.map((half) => (Math.max(...half) === 1 ? pupils(half.length) : sums.groupsInWords(half)));
+    if (!other) return one ?? "";
+    return teams ? gettext("team 1: {one}; then team 2: {other}", { one, other }) : gettext("{before}, then {last}", { before: one, last: other });
   }
 })();

@@ -29,7 +29,7 @@
       fits: fits(plan),
       instead: fits(plan) || teams ? null : instead(ways.map((way) => fits(way) && way.runs.length < plan.runs.length)),
       who: shows.atOnce && plan.runs.length > 1 ? turnAbout(places, shows.atOnce, grouping)
-        : teams ? byTeams(teams) : who(plan.runs),
+        : teams ? byTeams(teams) : who(plan.runs, how === "half class"),
       where: plan.runs.length > 1 ? WHERE : "",
     };
   };
@@ -64,9 +64,10 @@
       : gettext("The {all} groups dance {some} at a time, and the rest watch.", { all, some });
   }
 
-  function who(runs) {
+  function who(runs, halves) {
     if (!runs.length) return gettext("Nobody dances.");
     if (runs.length === 1) return gettext("All dance at once, and you watch with those who are not dancing.");
+    if (halves) return gettext("One half dances and the other watches, then they swap.");
     const [first, second] = runs.map((run) => sums.numberInWords(run.length));
     if (runs.every((run) => run.length === 1)) return gettext("One group dances and the other watches, then they swap.");
     return ngettext(

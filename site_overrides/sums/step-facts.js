@@ -16,6 +16,7 @@
       travels: "travels" in said,
       parts: said.parts ? said.parts.split(" ") : [],
       stands: said.stands ?? null,
+      halves: said.halves ?? null,
       ...("before" in said && { before: said.before.split(" ") }),
     };
   });

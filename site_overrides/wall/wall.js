@@ -117,7 +117,7 @@
         groups.dataset.written ??= groups.textContent;
         const one = facts.find(({ number }) => number === Number(section.dataset.step));
         lasts.textContent = bank.sums.minutes(minutes.get(Number(section.dataset.step)));
-        const words = bank.sums.groupsToday(facts, section.dataset.grouping, fit) || groups.dataset.written;
+        const words = bank.sums.groupsToday(facts, section.dataset, fit) || groups.dataset.written;
         groups.textContent = room
           ? bank.sums.groupsInTurns(words, one, bank.sums.inTurns(one, minutes.get(one.number), room)) : words;
         groups.toggleAttribute("data-long", groups.textContent.length > LONG);

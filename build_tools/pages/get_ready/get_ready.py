@@ -21,6 +21,7 @@ from build_tools.paths.hall import KNOWN_HALLS, Hall
 from build_tools.views.dance.room_to_dance import unit_room
 from build_tools.views.lesson.collecting import things_to_collect
 from build_tools.views.words.halls_worked_out import halls_from_in_words
+from build_tools.views.words.minutes_in_teams_said import minutes_in_teams_said
 from build_tools.views.words.plain_words import listed, minutes_in_words
 from build_tools.views.words.punctuation import kept_together, sentence
 from build_tools.views.words.room_said import room_in_words
@@ -118,13 +119,14 @@ def _halls(unit: Unit) -> Iterator[Labelled]:
 
 
 def _in_hall(unit: Unit, hall: Hall) -> str:
-    """Who dances at once; the author's own way where none is worked out in half a hall, with it:
-    two answers one below the other read as two ways.
+    """Who dances at once, and what that does to the minutes; the author's own way where none is
+    worked out in half a hall, with it: two answers one below the other read as two ways.
     """
     room = unit_room(unit, USUAL_CLASS, hall)
     own_way = not room.found and hall == KNOWN_HALLS["half"]
     words = room_in_words(room, own_way=own_way)
-    return f"{words} {sentence(unit.space.half_hall)}" if own_way else words
+    besides = sentence(unit.space.half_hall) if own_way else minutes_in_teams_said(unit, room)
+    return f"{words} {besides}".rstrip()
 
 
 def _lessons(numbers: tuple[int, ...], of: int) -> str:

@@ -41,6 +41,8 @@ class StepData:
     """By which groups pupils stand on spots in it though each dances alone; None by none."""
     before: str | None
     """The groupings that earlier lessons made, said of the first step."""
+    halves: str | None
+    """What its halves are, where its words say it: teams, or halves of each group."""
 
 
 def step_data(facts: StepFacts) -> StepData:
@@ -61,6 +63,7 @@ def step_data(facts: StepFacts) -> StepData:
         parts=" ".join(facts.parts) or None,
         stands=facts.stands,
         before=" ".join(facts.made_before) or None,
+        halves=facts.halves,
     )
 
 

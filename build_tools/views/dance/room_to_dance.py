@@ -83,6 +83,10 @@ class Room:
         """In how many teams, turn about; 1 for all, or nearly all, at once."""
         return max(1, len(self.sharing.teams))
 
+    def tight_in(self, letters: Sequence[str]) -> bool:
+        """Whether one of those sections does not take the whole class at once."""
+        return any(letter in self.tight for letter in letters)
+
 
 def as_drawn(room: Room) -> bool:
     """Whether the whole class dances at once just as the dance is drawn."""

@@ -13,6 +13,7 @@ from build_tools.paths.group_sizes import groups_of
 from build_tools.views.dance.parts_named import letters_in, motifs_in
 from build_tools.views.lesson.class_groups import GROUP_SIZES, made_before
 from build_tools.views.lesson.groups_told import stood_in
+from build_tools.views.lesson.halves_said import Halves, halves_said
 from build_tools.views.lesson.longest_talk import is_sat_through, longest_talk
 from build_tools.views.lesson.showing import Showing, showing
 
@@ -50,6 +51,8 @@ class StepFacts:
     """By which groups pupils stand on spots in it though each dances alone: pairs; None by none."""
     made_before: tuple[str, ...] = ()
     """The groupings that earlier lessons made, said of the first step: pairs, fours."""
+    halves: Halves | None = None
+    """What the halves are of a class that is divided in two, where the step's words say it."""
 
 
 def travels(dance: Dance, step: Step) -> bool:
@@ -145,6 +148,7 @@ def step_facts(unit: Unit, lesson: Lesson) -> tuple[StepFacts, ...]:
             parts=parts_placed(unit, lesson, index),
             stands=stands_by(lesson, index),
             made_before=() if index else made_before(unit, lesson),
+            halves=halves_said(step),
         )
         for index, step in enumerate(lesson.steps)
     )

@@ -25,7 +25,7 @@
       put(whole, taught ? now : form.asWritten(whole));
       short.replaceChildren(...(taught ? sittings.flatMap((one, index) => shortLines(one, two ? index : null)) : written));
       facts.forEach((one, index) => {
-        const first = !facts.slice(0, index).some((before) => before.grouping === one.grouping);
+        const first = !facts.slice(0, index).some((before) => before.grouping === one.grouping && before.halves === one.halves);
         step(facts, one, sittings, taught, first ? fit : null, room);
       });
       teams.textContent = room ? bank.sums.hallToday(facts, room, Boolean(article.querySelector('[data-part="fit"]').dataset.room)) : "";
@@ -86,7 +86,7 @@
     put(minutes, taught ? long : form.asWritten(minutes));
     const tries = element.querySelector(".tries"); // half of the step's, as on the page
     if (tries) put(tries, taught && at.length ? bank.sums.minutes(Math.max(1, Math.floor(at[0].minutes / 2))) : form.asWritten(tries));
-    const groups = bank.sums.groupsToday(facts, one.grouping, fit) || form.asWritten(grouping);
+    const groups = bank.sums.groupsToday(facts, one, fit) || form.asWritten(grouping);
     const turn = room && bank.sums.inTurns(one, form.shortest(sittings, one, taught), room);
     put(grouping, room ? bank.sums.groupsInTurns(groups, one, turn) : groups);
     const into = element.querySelector(".into");

@@ -55,24 +55,22 @@
     const groupings = bank.groupings(facts);
     const today = facts.map((one) => one.grouping);
     facts.forEach((one, index) => {
-      if (found.has(one.grouping)) return;
-      found.add(one.grouping);
+      const kind = `${one.grouping} ${one.grouping === "half class" ? one.halves : ""}`;
+      if (found.has(kind)) return;
+      found.add(kind);
       const size = sums.groupSize(one.grouping, fit.dancing);
       const sizes = sums.classGroups(groupings, one.grouping, fit.dancing);
       const step = form.step(one.number);
       const plain = sizes.length === 1 || size === 1;
       const say = sums.groupsSentence(groupings, one.grouping, fit.dancing, today, stood(facts.slice(0, index)));
       // groups that stand already are not made again
-      const made = one.grouping === "half class" ? sums.roomToday(fit)?.sharing.teams.length > 0
+      const made = one.grouping === "half class" ? one.halves !== "in each group" && sums.roomToday(fit)?.sharing.teams.length > 0
         : groupings.slice(0, groupings.length - today.length).includes(one.grouping);
       const into = step.querySelector(".into") && !plain;
-      const words = [
-        // halves are whole groups, as the step itself has them
-        plain || (made && one.grouping === "half class") ? ""
-          : form.sentence(one.grouping === "half class" ? sums.groupsToday(facts, one.grouping, fit) : sums.groupsInWords(sizes)),
-        // a step that sends its halves somewhere itself is not to be contradicted
-        one.grouping === "half class" && into && !made ? ""
-          : one.grouping === "alone" ? sums.aloneSentence(facts) : toSay(one, say, plain ? false : made, into),
+      const halved = one.grouping === "half class";
+      const words = halved && !made ? [halves(one, groupings, fit, step)] : [
+        plain || halved ? "" : form.sentence(sums.groupsInWords(sizes)),
+        one.grouping === "alone" ? sums.aloneSentence(facts) : toSay(one, say, plain ? false : made, into),
         sums.oddGroups(sizes, size, JSON.parse(said.odd ?? "{}")[one.grouping] ?? {}),
       ];
       list.append(form.make("div", "",
@@ -80,6 +78,19 @@
         form.make("dd", words.filter(Boolean).join(" "))));
     });
     return [form.make("h3", gettext("Groups")), list];
+  }
+
+  // who the two halves are; a step that says it itself is not to be contradicted
+  function halves({ halves: kind, number }, groupings, fit, step) {
+    const { sums } = bank;
+    const into = step.querySelector(".into");
+    if (kind === "in each group") return gettext("As step {number} has it: {into}", { number, into: form.asWritten(into) });
+    const two = sums.halvesToday(groupings, fit.dancing);
+    const [one, other] = two.map((sizes, n) => sums.floor.teamInWords(n + 1, sizes));
+    if (kind === "teams" && other) return `${one} ${other}`;
+    if (!into || !other) return gettext("Say “{words}”", { words: sums.groupsSentence(groupings, "half class", fit.dancing) });
+    const [here, there] = two.map((sizes) => (Math.max(...sizes) === 1 ? String(sizes.length) : sums.groupsInWords(sizes)));
+    return form.sentence(gettext("one half: {here}; the other: {there}", { here, there }));
   }
 
   // the groups by whose places pupils stand already, though each danced alone
@@ -99,7 +110,7 @@
       const long = plan.sittings.flat().findLast(({ step }) => step === one.number).minutes;
       const room = bank.sums.roomToday(fit);
       const turn = room && bank.sums.inTurns(one, long, room);
-      const shown = bank.sums.showing(facts, index, long, fit.dancing, turn?.teams ? room.sharing.teams.length : 0);
+      const shown = bank.sums.showing(facts, index, long, fit.dancing, turn?.teams ? room.sharing.teams.length : one.halves === "teams" ? 2 : 0);
       if (!shown) return;
       const step = form.step(one.number);
       const closing = one.phase === "look and talk";
@@ -130,6 +141,8 @@
   function where(shown, closing, said) {
     if (!shown.where) return "";
     if (closing && said.facing) return said.facing;
+    const own = bank.danceOnFloor?.waiting?.where; // as the unit says of those who do not dance
+    if (own) return gettext("Those who watch sit {where}.", { where: own });
     const front = said.front.charAt(0).toLowerCase() + said.front.slice(1);
     return said.sits ?? `${shown.where} ${gettext("The front: {place}", { place: front })}`;
   }

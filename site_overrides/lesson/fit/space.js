@@ -16,13 +16,25 @@
     });
     if (told.length) {
       return [make("p", "", make("strong", words)),
-        make("p", gettext("Today in these steps; in all others everyone works at once.")), make("ul", "", ...told)];
+        make("p", gettext("Today in these steps; in all others everyone works at once.")), make("ul", "", ...told),
+        ...longer(facts, plan, room)];
     }
     const all = gettext("Today everyone can dance at once: nothing danced today needs more room than there is.");
     const other = room.tight.length === 1
       ? gettext("For part {part} of the dance: {words}", { part: room.tight[0], words })
       : gettext("For the other parts of the dance: {words}", { words });
     return [make("p", "", make("strong", all)), make("p", other)];
+  }
+
+  // what teams do to the minutes: a part that does not take the whole class is danced once for each
+  function longer(facts, plan, room) {
+    const { sums } = bank;
+    const needs = sums.minutesInTeams(facts, room);
+    if (needs <= facts.reduce((sum, one) => sum + one.minutes, 0)) return [];
+    const said = { teams: sums.numberInWords(room.sharing.teams.length), needs: sums.minutes(needs), have: plan.minutes };
+    return [form.make("p", needs <= plan.minutes
+      ? gettext("With {teams} teams the lesson needs about {needs} to be danced as often as planned; you have {have}.", said)
+      : gettext("With {teams} teams the lesson needs about {needs} to be danced as often as planned, and you have {have}: let each team dance fewer times, or give it more lessons.", said))];
   }
 
   form.space = (facts, plan, fit, said) => {
