@@ -1,7 +1,17 @@
 // Handouts for the class of the day: as many strips, sets of cards and rows as the teacher's settings ask for.
 (() => {
   const bank = (window.danceUnitBank ||= {});
-  const USUAL = 30;
+  const { gettext } = bank;
+  const USUAL = 30, MOST = 120;
+  const EACH = {
+    alone: gettext("one between two"),
+    pairs: gettext("one for each pair"),
+    "half class": gettext("one for each half of the class"),
+  };
+  const HOW_MANY = gettext("How many pupils");
+  const FOR_EACH = gettext("One for each group, in place of one to put up");
+  const ONE_LESSON = gettext("For one lesson only:");
+  const EACH_GROUP = gettext("one for each group");
 
   for (const root of document.querySelectorAll('[data-part="handouts"]:not([data-started])')) {
     try { start(root); root.dataset.started = ""; } catch (error) { console.error("handouts:", error); }
@@ -17,6 +27,19 @@
     let shown = whole;
     const planned = root.querySelector("[data-planned]");
     const written = planned.textContent;
+    let own = null; // how many pupils were written here, where nothing is fitted
+    planned.insertAdjacentHTML("afterend", `<p><label>${HOW_MANY} <input class="how-many" inputmode="numeric" size="3" autocomplete="off"></label></p>`);
+    const many = planned.nextElementSibling.querySelector("input");
+    many.addEventListener("input", count);
+    const links = [...views].filter(([name]) => /^\d+$/.test(name)).map(([name, { id }]) => `<a href="#${id}">${gettext("Lesson {number}", { number: name })}</a>`);
+    planned.insertAdjacentHTML("afterend", `<p data-in="all">${ONE_LESSON} ${links.join(" ")}</p>`);
+    const forEach = root.querySelector(".strips .handed") && document.createElement("p"); // of use where one is put up
+    if (forEach) {
+      forEach.className = "on-screen";
+      forEach.innerHTML = `<label><input type="checkbox"> ${FOR_EACH}</label>`;
+      forEach.addEventListener("change", show);
+      root.querySelector(".strips .handed").before(forEach);
+    }
     bank.settings.onChange(show);
     window.addEventListener("hashchange", choose);
     choose();
@@ -42,21 +65,51 @@
       }
     }
 
+    // the class is kept with the rest of the fit, if there is one
+    function count() {
+      const pupils = /^\d+$/.test(many.value.trim()) ? Number(many.value) : 0;
+      if (pupils < 1 || pupils > MOST) { many.setAttribute("aria-invalid", "true"); return; }
+      many.removeAttribute("aria-invalid");
+      own = pupils;
+      const fit = bank.settings.fit();
+      if (fit) bank.settings.keepFit({ ...fit, dancing: pupils });
+      else show();
+    }
+
     function show() {
       const fit = bank.settings.fit();
-      const pupils = fit ? fit.dancing : USUAL;
+      const pupils = fit ? fit.dancing : own ?? USUAL;
+      if (document.activeElement !== many) many.value = String(pupils);
+      if (forEach) forEach.hidden = !root.querySelector("[data-more]:not([data-out], [data-out] *)");
+      const each = Boolean(forEach && !forEach.hidden && forEach.querySelector("input").checked);
       const groupings = shown.dataset.groupings.split(" ").filter(Boolean).map((one) => one.replace("_", " "));
       for (const given of root.querySelectorAll("[data-grouping]:not([data-out], [data-out] *)")) {
         const part = given.closest(".handed") ?? given;
-        const many = copies(groupings, given.dataset.grouping, pupils);
-        counted(part, many);
+        const { grouping, more } = given.dataset;
+        const some = copies(groupings, each && more ? more : grouping, pupils);
+        counted(part, some);
         const said = given.querySelector("[data-count]");
-        if (said) said.textContent = String(many);
+        if (said) said.textContent = String(some);
+        if (!more) continue;
+        given.dataset.written ??= given.firstChild.data;
+        const name = part.querySelector(".strip-head strong").textContent;
+        given.firstChild.data = each ? `${name}, ${EACH[more] ?? EACH_GROUP}: ` : given.dataset.written;
       }
-      for (const sheet of root.querySelectorAll(".observed tbody")) rows(sheet, fit ? fit.dancing + fit.watching : USUAL);
-      planned.textContent = fit
-        ? bank.gettext("Counted for your {pupils} pupils. Print only the sides you need.", { pupils })
+      for (const sheet of root.querySelectorAll(".observed tbody")) rows(sheet, fit ? fit.dancing + fit.watching : pupils);
+      planned.textContent = fit || own
+        ? gettext("Counted for your {pupils} pupils. Print only the sides you need.", { pupils })
         : written;
+      for (const link of root.querySelectorAll(".on-page a")) told(link);
+    }
+
+    // how many of a thing there are to print: Word cards: 6; Device cards: 8 sets of 7
+    function told(link) {
+      link.dataset.words ??= link.textContent;
+      const part = root.querySelector(link.getAttribute("href"));
+      const pieces = [...part.querySelectorAll(".whole-side, .card, .handed")].filter((one) => !one.closest("[data-out], [data-copy]"));
+      const sets = part.dataset.grouping ? part.querySelectorAll("[data-copied], [data-copy]").length : 1;
+      const number = sets > 1 ? gettext("{sets} sets of {cards}", { sets, cards: pieces.length }) : pieces.length;
+      link.textContent = number ? `${link.dataset.words}: ${number}` : link.dataset.words;
     }
 
     // one for each group; pupils who dance alone share one between two

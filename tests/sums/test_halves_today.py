@@ -54,7 +54,6 @@ def test_halves_are_the_two_teams_of_a_hall_that_takes_half(unit: Unit) -> None:
 def test_whose_halves_they_are_is_read_off_the_words() -> None:
     pool, magnets, home = map(unit_named, ("rock-pool", "magnets", "after-home-time"))
     storm = [halves_said(step) for step in pool.lessons[3].steps]
-    assert storm.count("in each group") == 2
     assert "teams" not in storm
     assert "teams" in [halves_said(step) for step in magnets.lessons[0].steps]
     assert "in each group" in [halves_said(step) for step in home.lessons[0].steps]

@@ -32,6 +32,8 @@ class GivenOut:
     """The grouping of which each group has one."""
     count: str
     """How many there are."""
+    more: str | None
+    """The grouping of which each group may have one, where one to put up is enough."""
     by_hand: str | None
     """How often to print the side where no script makes the copies; None where it is once."""
 

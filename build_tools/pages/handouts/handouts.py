@@ -114,8 +114,8 @@ class SheetView:
     """The lesson's name."""
     looking_at: tuple[Shown[str], ...]
     """The one thing looked for today."""
-    heads: tuple[Shown[tuple[LookFor, ...]], ...]
-    """What is looked for, a column each."""
+    columns: tuple[tuple[Shown[LookFor], ...], ...]
+    """What is looked for, a column each: of whichever lessons."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -276,7 +276,9 @@ def _sheets(views: Sequence[HandedOut]) -> list[SheetView]:
                 looking_at=once_each(
                     (one.name, (one.looking_at,)) for one in having if one.looking_at
                 ),
-                heads=once_each((one.name, (one.looking,)) for one in having),
+                columns=tuple(
+                    once_each((one.name, (one.looking[n],)) for one in having) for n in range(many)
+                ),
             )
         )
     return sheets

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -30,7 +29,13 @@ from build_tools.pages.pieces.picture import Picture
 from build_tools.views.diagrams.body_sprite import BodyDrawn
 from build_tools.views.lesson.choices_in import choices_in
 from build_tools.views.lesson.class_groups import groupings_known
-from build_tools.views.lesson.handouts import StripToHand, looked_for, strips_to_hand
+from build_tools.views.lesson.handouts import (
+    TO_PUT_UP,
+    StripToHand,
+    asks_for_strips,
+    looked_for,
+    strips_to_hand,
+)
 from build_tools.views.lesson.to_print import text_of, to_print
 from build_tools.views.words.made_from import made_from_in_words
 from build_tools.views.words.plain_words import name_in_words
@@ -41,10 +46,8 @@ _EACH = {
     "alone": N_("one between two"),
     "pairs": N_("one for each pair"),
     "half class": N_("one for each half of the class"),
-    "whole class": N_("one for the whole class, to put up"),
 }
 _EACH_GROUP = N_("one for each group")
-_STRIPS = re.compile(r"\bstrips?\b", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,7 +126,7 @@ def handed_out(bank: Bank, unit: Unit, only: Lesson | None = None) -> HandedOut:
         strips=tuple(
             _strip(unit, one, choices, drawn[one.name].picture) for one, choices in handed
         ),
-        strips_asked=any(_STRIPS.search(line) for lesson in lessons for line in lesson.collect),
+        strips_asked=any(map(asks_for_strips, lessons)),
         words=tuple(
             Labelled(word, sentence(plain))
             for word, plain in {
@@ -155,6 +158,8 @@ def _strip(unit: Unit, handed: StripToHand, choices: tuple[str, ...], drawn: Pic
     name = capital(name_in_words(handed.name))
     made = unit.dance.developments.get(handed.name)
     each = _(_EACH.get(handed.grouping, _EACH_GROUP))
+    if handed.grouping == TO_PUT_UP:
+        each = _("one to put up")
     return StripView(
         name=name,
         how=sentence(made_from_in_words(unit.dance, made)) if made else None,
@@ -164,6 +169,7 @@ def _strip(unit: Unit, handed: StripToHand, choices: tuple[str, ...], drawn: Pic
             heading=f"{name}, {each}",
             grouping=handed.grouping,
             count=str(handed.copies),
+            more=handed.more,
             by_hand=by_hand(handed.copies, each),
         ),
     )

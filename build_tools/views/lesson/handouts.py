@@ -1,7 +1,10 @@
-"""What a class is handed in a lesson: strips to follow in groups, and words for the wall."""
+"""What a class is handed in a lesson: strips to put up or to follow in groups, and words for the
+wall.
+"""
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
@@ -14,6 +17,10 @@ from build_tools.views.dance.parts_named import motifs_in
 from build_tools.views.lesson.class_groups import class_groups, groupings_known
 from build_tools.views.words.plain_words import action_label
 
+_STRIPS = re.compile(r"\bstrips?\b", re.IGNORECASE)
+TO_PUT_UP = "whole class"
+"""The grouping of what there is one of."""
+
 
 @dataclass(frozen=True, slots=True)
 class StripToHand:
@@ -21,8 +28,10 @@ class StripToHand:
 
     name: str
     grouping: str
-    """The grouping of the step that needs it."""
+    """The grouping of which each group needs one; the whole class where one is put up."""
     copies: int
+    more: str | None = None
+    """Of which grouping each group may have one, where one to put up is enough."""
 
 
 def strips_to_hand(
@@ -30,20 +39,42 @@ def strips_to_hand(
 ) -> tuple[StripToHand, ...]:
     """What the lesson makes and changes, then what else it dances, each once.
 
-    Each goes by the first step that makes or changes it, else by the first that dances it.
+    One of each to put up, unless "What to get" asks for strips: then each group of the step has
+    one that makes or changes it first, else of the first that dances it. A class that learns by
+    doing needs no paper: a teacher would have cut 15 of each of eight.
     """
+    asked, needed = asks_for_strips(lesson), _groupings(unit.dance, lesson)
+    return tuple(
+        StripToHand(name, grouping, copies_for(unit, lesson, grouping, pupils))
+        if asked
+        else StripToHand(name, TO_PUT_UP, 1, _first_grouping(unit, name))
+        for name, grouping in needed.items()
+    )
+
+
+def asks_for_strips(lesson: Lesson) -> bool:
+    """Whether "What to get" asks for strips."""
+    return any(_STRIPS.search(line) for line in lesson.collect)
+
+
+def _groupings(dance: Dance, lesson: Lesson) -> dict[str, str]:
+    """The grouping in which each motif and development of a lesson is needed first."""
     found: dict[str, str] = {}
     for step in lesson.steps:
-        for name in _made(unit.dance, step):
+        for name in _made(dance, step):
             found.setdefault(name, step.grouping)
     for step in lesson.steps:
         parts = (*step.makes, *step.joins, *step.dances, *step.shows)
-        for name in motifs_in(unit.dance, parts):
+        for name in motifs_in(dance, parts):
             found.setdefault(name, step.grouping)
-    return tuple(
-        StripToHand(name, grouping, copies_for(unit, lesson, grouping, pupils))
-        for name, grouping in found.items()
-    )
+    return found
+
+
+def _first_grouping(unit: Unit, name: str) -> str | None:
+    """In which groups a motif is first needed in the unit; None where all do it as one."""
+    known = (_groupings(unit.dance, lesson) for lesson in unit.lessons)
+    found = next(one[name] for one in known if name in one)
+    return None if found == TO_PUT_UP else found
 
 
 def copies_for(unit: Unit, lesson: Lesson, grouping: str, pupils: int) -> int:

@@ -19,8 +19,7 @@ def minutes_in_teams_said(unit: Unit, room: Room) -> str:
     if min(needs) in planned:
         long = _("up to {minutes}", minutes=max(needs))
     return _(
-        "For each team to dance as often as planned, a lesson of {planned} minutes needs {long}: "
-        "let each dance fewer times, or give it more lessons.",
+        "For each team to dance as often as planned, a lesson of {planned} minutes needs {long}.",
         planned=_from_to(planned),
         long=long,
     )

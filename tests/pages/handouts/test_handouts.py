@@ -21,7 +21,7 @@ from build_tools.pages.handouts.card_sets import CARD_POINTS
 from build_tools.pages.handouts.handouts import HandoutsView, handouts_page
 from build_tools.pages.handouts.of_lessons import HandedOut, handed_out
 from build_tools.pages.handouts.shown_for import Shown
-from build_tools.views.lesson.handouts import copies_for, strips_to_hand
+from build_tools.views.lesson.handouts import asks_for_strips, copies_for, strips_to_hand
 from build_tools.views.lesson.to_print import to_print
 from tests.support.drawn import Seen, page_seen
 from tests.support.sound_bank import every_unit, real_bank, real_unit
@@ -85,6 +85,9 @@ def test_all_that_is_made_changed_or_danced_has_its_strips(unit: Unit, lesson: L
                 assert name in handed
     shown = view_of(unit, lesson).strips
     assert [one.given.count for one in shown] == [str(many) for many in handed.values()]
+    # nobody is asked to cut what the lesson's own list does not ask for
+    if not asks_for_strips(lesson):
+        assert set(handed.values()) <= {1}
 
 
 @pytest.mark.parametrize(("unit", "lesson"), LESSONS, ids=NAMES)
@@ -108,15 +111,30 @@ def test_the_crabs_strips_by_hand() -> None:
     # lesson 3 makes the crab and both its changes in pairs, and recalls the anemone in the fours
     # of lesson 2, which were whole pairs: six fours and one six
     unit = real_unit()
-    headings = strips_given(unit, 2)
+    put_up = ", one to put up: 1"
+    given = strips_given(unit, 2)
+    assert given[:3] == [f"{name}{put_up}" for name in ("Crab", "Mirror crab", "Crab answer")]
+    assert all(one.endswith(put_up) for one in given)
+    more = {one.name: one.given.more for one in view_of(unit, unit.lessons[2]).strips}
+    assert more["Crab"] == "pairs"
+    assert more["Anemone"] == "pairs"
+    asked = replace(unit.lessons[2], collect=("Strips of the crab, one for each pair",))
+    headings = strips_given(replace(unit, lessons=(*unit.lessons[:2], asked)), 2)
     assert headings[:3] == [
         "Crab, one for each pair: 15",
         "Mirror crab, one for each pair: 15",
         "Crab answer, one for each pair: 15",
     ]
     assert "Anemone, one for each group: 7" in headings
-    # lesson 2 recalls the tide, which the whole class dances
-    assert "Wave, one for the whole class, to put up: 1" in strips_given(unit, 1)
+
+
+def test_a_drawing_has_one_heading_whichever_lesson_shows_it() -> None:
+    """Two teachers read two or three beside each drawing, and nothing said which to choose."""
+    for unit in UNITS:
+        if not any(map(asks_for_strips, unit.lessons)):
+            assert [len(one.given) for one in page_of(unit).strips] == [1] * len(
+                page_of(unit).strips
+            )
 
 
 def strips_given(unit: Unit, place: int) -> list[str]:
@@ -234,7 +252,8 @@ def test_the_page_shows_each_lesson_what_it_hands_out_and_nothing_else() -> None
             assert same(given, [(one.name, one.given) for one in own.strips])
             assert (name in page.strips_asked.split()) == own.strips_asked
             sheets = [one for one in page.sheets if name in one.views.split()]
-            assert [in_view(one.heads, name) for one in sheets] == [[own.looking]] * len(sheets)
+            looking = [[in_view(one, name) for one in sheet.columns] for sheet in sheets]
+            assert looking == [[[end] for end in own.looking]] * len(sheets)
             assert len(sheets) == bool(own.looking)
 
 
