@@ -67,7 +67,8 @@ def wrong_value(name: str, misfit: Misfit, within: str) -> Said:
     """
     if misfit.keyword == "type" and _may_be_one(misfit, within):
         message = f"{name} is {_kind_of(misfit.value)}: its commas may part several, or be in one"
-        return message, "put a semicolon between each two; if it is one, put a semicolon at its end"
+        help_ = "put a semicolon between each two; if it is one, put a semicolon at its end"
+        return message, f"{help_}{_with_semicolons(misfit)}"
     worder = _WORDERS.get(misfit.keyword)
     if worder is not None:
         message, help_ = worder(name, misfit)
@@ -96,6 +97,13 @@ def _may_be_one(misfit: Misfit, within: str) -> bool:
         return False
     field = str(misfit.path[-1]) if misfit.path else ""
     return in_one_text(shape_of_part(misfit.schema, within), field)
+
+
+def _with_semicolons(misfit: Misfit) -> str:
+    """The list as a line to copy, if it is short enough to be read in a message."""
+    parted = "; ".join(part.strip() for part in misfit.value.split(","))
+    line = f"{misfit.path[-1]}: {parted}"
+    return f"; such as\n{line}" if len(line) <= MOST_DESCRIPTION else ""
 
 
 def _shown_how(misfit: Misfit, within: str) -> str:

@@ -20,8 +20,10 @@ SAYS = "says"
 _SHORT = ("code", "word", "number")
 _NAMES = ("subjects", "teaches")
 """Lists of texts that are names and hold no comma."""
-_A_LINE_EACH = ("collect", "classroom_first", "safety", "rules")
-"""Lists of sentences; each is written on a line of its own, with a hyphen."""
+_A_LINE_EACH = ("classroom_first", "safety", "rules")
+"""Lists of sentences; each stands on a line of its own, with a hyphen."""
+_WRITTEN_A_LINE_EACH = (*_A_LINE_EACH, "collect")
+"""What to get may stand in one line too, but is better ticked off in lines of its own."""
 _STARTS_A_LINE = re.compile(r"\s*(?:[-*•·–—]|[0-9]+[.)]\s)")
 """What starts a line of a list by hand, which YAML reads on as one text."""
 
@@ -69,7 +71,7 @@ def _fits(part: Any, each: Shape) -> bool:
 
 def one_line(items: Sequence[Any], each: Shape, name: str) -> Any:
     """The list `name` as it is written in one line; None where it has to stand as a list."""
-    if not items or name in _A_LINE_EACH:
+    if not items or name in _WRITTEN_A_LINE_EACH:
         return None
     if any(isinstance(one, bool) or not isinstance(one, str | int) for one in items):
         return None

@@ -7,7 +7,7 @@ from typing import Any
 
 from build_tools.problem import FieldPath
 from build_tools.shapes.shape import Shape
-from build_tools.source.typed.lines import TAB, Key, Line, key_of, lines_of
+from build_tools.source.typed.lines import TAB, Key, Line, bullet, key_of, lines_of
 from build_tools.source.typed.what_was_read import Reading
 
 
@@ -21,6 +21,9 @@ class Open:
     lists: bool = False
     item: bool = False
     first: str = ""
+    astray: bool = False
+    """Whether the hyphen in front of it was told to be set in otherwise, so that it does not tell
+    how far in its fields are."""
     restarted: bool = False
     """Whether its first field came again: most likely a hyphen is missing there."""
     data: dict[str, Any] = field(default_factory=dict)
@@ -70,6 +73,15 @@ class Cursor:
         if self._remarks:
             self.made.before.setdefault(path, []).extend(self._remarks)
             self._remarks = []
+
+    def starts_part(self, line: Line, shape: Shape) -> bool:
+        """Whether a line with a hyphen starts a part of a list that is open, and is no field."""
+        inner = bullet(line)
+        own = key_of(line.text, shape)
+        if inner is None or (own and own.known):
+            return False
+        lists = [held for held in self.open if held.lists and held.shape.takes == "fields"]
+        return any((key := key_of(inner.text, o.shape)) and key.known for o in lists)
 
     def belongs(self, line: Line, key: Key | None, here: Open) -> bool:
         """Whether a line is one of the fields `here`, by its name first and by its indent next."""

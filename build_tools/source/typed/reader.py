@@ -14,6 +14,7 @@ from build_tools.shapes.shape import ANY, Shape
 from build_tools.source.said_once.in_one_line import in_one_text, parts_of
 from build_tools.source.scalars import MOST_DEPTH, MOST_ENTRIES
 from build_tools.source.typed.cursor import Cursor, Open
+from build_tools.source.typed.hyphens import Hyphens
 from build_tools.source.typed.lines import Key, Line, bullet, key_of, like_a_name, plain_bullet
 from build_tools.source.typed.plain_texts import TextReader
 from build_tools.source.typed.short_values import ShortReader
@@ -42,6 +43,7 @@ class _Reader:
         self.cursor = Cursor(text, first_line, self.made, tab)
         self.texts = TextReader(self.cursor, self.made, marks_close=yaml_reads)
         self.short = ShortReader(self.cursor, self.made)
+        self.astray = False  # whether the hyphen of the part that is read stands astray
 
     def read(self, shape: Shape) -> None:
         line = self.cursor.peek()
@@ -57,10 +59,13 @@ class _Reader:
 
     def _fields(self, shape: Shape, above: int, path: FieldPath) -> dict[str, Any]:
         """The fields that start at the next line, set in by more than `above`."""
-        here = Open(shape, above, self.cursor.peek_indent())
+        here = Open(shape, above, self.cursor.peek_indent(), astray=self.astray)
+        self.astray = False
         self.cursor.open.append(here)
         while (line := self.cursor.peek()) is not None:
             if bullet(line) and not key_of(line.text, shape) and self._starts_a_list(line, here):
+                break
+            if self.cursor.starts_part(line, shape):
                 break
             key = key_of(line.text, shape)
             if not self.cursor.belongs(line, key, here):
@@ -95,7 +100,9 @@ class _Reader:
             made.guess(
                 line.number, line.indent + 1, f"`{shown(key.typed)}` is read as `{key.meant}`"
             )
-        if line.indent != here.indent and not line.loose:
+        if here.astray and here.first:
+            here.indent, here.astray = line.indent, False  # its hyphen was told of
+        elif line.indent != here.indent and not line.loose:
             made.guess(line.number, line.indent + 1,
                        f"`{key.meant}` is read as standing below `{here.first}`, though it is set "
                        "in otherwise")  # fmt: skip
@@ -183,7 +190,7 @@ class _Reader:
     def _list(self, each: Shape, above: int, path: FieldPath, name: str) -> list[Any]:
         """The lines of a list, each starting with a mark at `above` or further in."""
         held: list[Any] = []
-        starts = above
+        starts, hyphens = above, Hyphens(each, above, name)
         self.cursor.open.append(Open(each, above, above, lists=True))
         while (line := self.cursor.peek()) is not None:
             inner = bullet(line, numbers=each.takes != "fields")
@@ -204,6 +211,8 @@ class _Reader:
             inside = (*path, len(held))
             self.cursor.keep_remarks(inside)
             self.made.places[inside] = (line.number, inner.indent + 1)
+            if each.takes == "fields":
+                line, self.astray = hyphens.as_the_others(line, self.cursor, self.made)
             starts = line.indent
             held.append(self._item(each, line, inner, inside, name))
         self.cursor.open.pop()

@@ -16,6 +16,7 @@ from typing import Any
 
 from build_tools.problem import FieldPath
 from build_tools.shapes.shape import ANY, Shape, shape_of
+from build_tools.source.typed.cells_astray import cells_astray
 from build_tools.source.typed.lines import plain_name
 from build_tools.source.typed.values import meant
 
@@ -157,6 +158,9 @@ def _move(row: str, columns: Sequence[str], shape: Shape) -> dict[str, Any] | tu
     if kind not in KINDS:
         said = f"“{typed['action']}” is no action" if "action" in typed else "no action is named"
         return f"{said} in this row", f"write one of: {', '.join(KINDS)}"
+    astray = cells_astray(cells, columns, _shapes(shape))
+    if astray is not None:
+        return astray
     made: dict[str, Any] = {kind: None}
     if "counts" in typed:
         made[kind] = meant(typed["counts"], shape.fields[kind], "counts")
@@ -164,6 +168,12 @@ def _move(row: str, columns: Sequence[str], shape: Shape) -> dict[str, Any] | tu
         if field and column in typed:
             made[field] = _cell(typed[column], shape.fields[field], field)
     return made
+
+
+def _shapes(move: Shape) -> dict[str, Shape]:
+    """What each column takes."""
+    known = {c: move.fields[f] for c, f in _FIELDS.items() if f in move.fields}
+    return {**known, "action": Shape("word", words=KINDS), "counts": Shape("number")}
 
 
 def _cell(typed: str, shape: Shape, field: str) -> Any:

@@ -94,3 +94,56 @@ def test_every_published_move_can_be_a_row() -> None:
     for path in sorted((CONTENT / "units").glob("*/unit.md")):
         for name, motif in read(path.read_text(encoding="utf-8")).data["motifs"].items():
             assert rows_of(motif["actions"]), (path, name)
+
+
+HEAD = "      - word | action | counts | level | side | part | how\n"
+
+
+@pytest.mark.parametrize(
+    ("row", "message", "help_"),
+    [
+        (
+            "hop | jump | 2 | high | | strong",
+            "“strong” stands under `part` in this row, and is a word of `how`",
+            "write: - hop | jump | 2 | high | | | strong",
+        ),
+        (
+            "hop | jump | 2 | high | | arms strong",
+            "“strong” stands under `part` in this row, and is a word of `how`",
+            "write: - hop | jump | 2 | high | | arms | strong",
+        ),
+        (
+            "hop | jump | 2 | left | arms | light",
+            "“left” stands under `level` in this row, and is a word of `side`",
+            "write: - hop | jump | 2 | | left | arms | light",
+        ),
+        (
+            "hop | jump | 2 | high | | | | forwards",
+            "this row has 8 parts, and 7 columns are named",
+            "name a column for each part",
+        ),
+        (
+            "hop | jump | 2 | forwards",
+            "“forwards” stands under `level` in this row, and is a word of `direction`",
+            "name a column `direction` in the first line, and put “forwards” under it",
+        ),
+    ],
+)
+def test_a_word_of_another_column_is_told_at_its_row(row: str, message: str, help_: str) -> None:
+    text = with_drift(f"{HEAD}      - {row}\n")
+    found = read_markdown("units/a/unit.md", text.encode())
+    assert isinstance(found, list)
+    assert [text.split("\n")[one.line - 1].strip() for one in found] == [f"- {row}"]
+    assert message in found[0].message
+    assert help_ in found[0].help
+
+
+@pytest.mark.parametrize(
+    ("part", "how"),
+    [("back", "strong"), ("free arm", ""), ("right hand", "light free"), ("both sides", "bound")],
+)
+def test_a_part_of_the_body_is_not_taken_for_a_word_of_another_column(part: str, how: str) -> None:
+    document = read(with_drift(f"{HEAD}      - hop | jump | 2 | high | | {part} | {how}\n"))
+    move = document.data["motifs"]["drift"]["actions"][0]
+    assert move["body_part"] == part
+    assert move.get("dynamics", []) == how.split()
