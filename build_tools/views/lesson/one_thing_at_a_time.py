@@ -33,7 +33,7 @@ def one_thing_at_a_time(made: str, pieces: Sequence[Piece], you: str) -> str:
         return _("First point. When they know it, {what}", what=small)
     speaks = any(one.sound == "voice" for one in own)
     if speaks and _SPEAKS.search(you) and not (_THE_WORDS.search(you) or _said(pieces, you)):
-        return f"{made} " + _("Where you have something else to say, say that instead.")
+        return f"{made} " + _("Where “You” has words to call, call those instead.")
     return made
 
 

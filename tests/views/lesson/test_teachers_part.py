@@ -125,7 +125,7 @@ def test_pointing_comes_before_tapping_and_the_authors_words_before_the_beats() 
     )
     for alone in ("Point to the sea wall.", "Point as you say them. Then tap.", ""):
         assert one_thing_at_a_time(tap, pieces, alone) == tap
-    assert one_thing_at_a_time(say, voice, "Call push, swap.").startswith(f"{say} Where you have")
+    assert one_thing_at_a_time(say, voice, "Call push, swap.").startswith(f"{say} Where “You” has")
     for alike in ("Whisper the words.", "Look at feet.", ""):
         assert one_thing_at_a_time(say, voice, alike) == say
 
