@@ -18,7 +18,8 @@ from build_tools.movement.development import actions_of
 from build_tools.views.diagrams.body_figure import body_figure
 from tests.support.sound_bank import real_bank
 
-STYLE = (Path(__file__).parents[2] / "site_overrides/frame/look.css").read_text(encoding="utf-8")
+_FRAME = Path(__file__).parents[2] / "site_overrides/frame"
+STYLE = "".join((_FRAME / name).read_text(encoding="utf-8") for name in ("colours.css", "look.css"))
 _OWN = """
 body { max-width: none; columns: 2; } figure { margin: 0; }
 h3 { margin: 0.3rem 0 0; font-size: 0.9rem; }

@@ -11,13 +11,15 @@ from build_tools.body.poses import Moved, pose_at
 from build_tools.body.skeleton import Skeleton, skeleton
 from build_tools.views.diagrams import body_arrows as arrows
 from build_tools.views.diagrams.body_lines import TALL, Point, View, body_lines, width_of
+from build_tools.views.diagrams.body_turns import eyes, ring
 from build_tools.views.diagrams.body_views import SIDE, leftwards, view_of
+from build_tools.views.diagrams.body_ways import over_floor, room_for
 
-_EDGE, _GAP, _ROOM = 6.0, 26.0, 38.0
-_STEP_ROOM = 12.0
-"""How much wider the gap is for each step that its arrow shows, after the second."""
+_EDGE, _GAP = 6.0, 26.0
 _LOW_VIEW, _LOW_HEAD, _CURLED = 40.0, 0.62, 0.36
 """What is low is seen at least so far from the side, or its shape is hidden."""
+_TWIST = 120.0
+"""The most, in degrees, that the arrow of somebody says who turns on a chair and back."""
 _AGAIN = ("clap", "snap", "ripple")
 
 
@@ -66,17 +68,19 @@ def _beside(done: Moved, start: Skeleton, end: Skeleton) -> Scene:
     (a0, a1), (b0, b1) = sizes[::-1] if left else sizes
     room = _GAP
     if done.move.kind == "travel":
-        more = done.move.steps if done.body == "standing" else 2
-        room = _ROOM + _STEP_ROOM * max(0, min(8, more) - 2)
+        room = room_for(done.move, done.body == "standing")
     x0 = _EDGE - a0
     x1 = x0 + a1 + room - b0
     gap = (x0 + a1 + 2, x1 + b0 - 3)
     ex, sx = (x0, x1) if left else (x1, x0)
-    stroke = _travel_arrow if done.move.kind == "travel" else _level_arrow
+    ends = gap[::-1] if left else gap
+    travels = done.move.kind == "travel"
     pieces = (
         body_lines(start, View(start_view, sx), pale=True),
         body_lines(end, View(end_view, ex)),
-        stroke(done, (start, end), gap[::-1] if left else gap),
+        over_floor(done.move, ends, done.body == "standing")
+        if travels
+        else _level_arrow(done, (start, end), ends),
     )
     return Scene(x1 + b1 + _EDGE, pieces)
 
@@ -86,17 +90,6 @@ def _seen(body: Skeleton, view: float) -> float:
     if view < 0 or body.head.y >= _LOW_HEAD:
         return view
     return max(view, _LOW_VIEW if body.head.y >= _CURLED else SIDE)
-
-
-def _travel_arrow(done: Moved, bodies: tuple[Skeleton, Skeleton], gap: Point) -> str:
-    move = done.move
-    y = -TALL * max(0.22, 0.75 * bodies[1].pelvis.y)
-    ends = [(gap[0], y), (gap[1], y)]
-    smooth = move.pathway not in (None, "straight") or "indirect" in move.feel
-    if done.body != "standing" or smooth or move.manner in ("float", "roll"):
-        return arrows.bent(ends, move.pathway, move.feel)
-    high = 14 if move.manner in ("skip", "hop", "gallop", "run") else 7
-    return arrows.steps(ends, move.steps, high, move.feel)
 
 
 def _level_arrow(done: Moved, bodies: tuple[Skeleton, Skeleton], gap: Point) -> str:
@@ -164,18 +157,28 @@ def _hand_arrow(done: Moved, seen: View, side: int) -> str:
 
 
 def _turn(done: Moved) -> Scene:
+    """Round the feet; round the waist on a chair, which stays where it is.
+
+    Who has turned round to face the reader has eyes; who has turned a quarter is seen over the
+    start from the side.
+    """
     view, move = view_of(done), done.move
     body = skeleton(replace(done.shown, turned=0.0))
-    least, most = width_of(body, View(view))
-    wide = 30.0 if done.body == "standing" else 38.0
-    x = _EDGE - min(least, -wide - 6)
-    height = -TALL * max(0.26, body.pelvis.y * 0.82)
-    back = move.there_and_back or done.body == "chair"
-    pieces = (
-        body_lines(body, View(view, x)),
-        arrows.ring(x, height, wide, move.left, back, move.feel),
-    )
-    return Scene(x + max(most, wide + 6) + _EDGE, pieces)
+    chair = done.body == "chair"
+    turned = skeleton(done.end) if not chair and not move.there_and_back else body
+    sizes = [width_of(one, View(view)) for one in (body, turned)]
+    wide = 40.0 if done.body == "wheels" else 30.0
+    x = _EDGE - min(-wide - 6, *(least for least, _ in sizes))
+    seen = View(view, x)
+    aside = abs(move.turn) % 180 == 90 and turned is not body
+    pieces = [body_lines(body, seen, pale=True)] if aside else []
+    pieces.append(body_lines(turned, seen))
+    if abs(move.turn) == 180 and turned is not body:
+        pieces.append(eyes(seen.at(turned.head)))
+    height = -TALL * body.pelvis.y - 12 if chair else -14.0
+    far = max(-_TWIST, min(_TWIST, move.turn)) if chair else move.turn
+    pieces.append(ring(x, height, wide, far, move.feel, move.there_and_back or chair))
+    return Scene(x + max(wide + 6, *(most for _, most in sizes)) + _EDGE, tuple(pieces))
 
 
 def _on_the_spot(done: Moved) -> Scene:
