@@ -96,7 +96,7 @@ def _part(move: Move, pose: Pose) -> Pose:
     """The pose with the leading part doing the most of it."""
     part, trunk, high = move.part, pose.trunk, move.end == "high"
     if part in AT_THE_HEAD:
-        return with_arms(pose, AT_THE_HEAD[part])
+        return at_the_head(pose, part)
     if part in ("hand", "arm", "elbow") and move.one_side:
         pose = replace(pose, left_arm=Arm())
     if part == "elbow":
@@ -106,7 +106,12 @@ def _part(move: Move, pose: Pose) -> Pose:
     if part == "shoulder":
         return replace(with_arms(pose, "low-side"), trunk=replace(trunk, shrug=0.05, nod=-8))
     if part == "head":
-        return replace(with_arms(pose, "rest"), trunk=replace(trunk, nod=-32 if high else 34))
+        return balanced(
+            replace(
+                with_arms(pose, "rest"),
+                trunk=replace(trunk, nod=-38 if high else 36, bend=-8 if high else 0),
+            )
+        )
     if part == "foot" or part == "leg":
         return _on_one_foot(move, "foot-out")
     if part == "knee":
@@ -123,6 +128,8 @@ def _part(move: Move, pose: Pose) -> Pose:
         )
     if slants(move):
         return balanced(replace(pose, trunk=replace(trunk, tilt=4, lean=12)))
+    if pulled_away(move) and move.direction == "forwards":
+        return balanced(replace(pose, trunk=replace(trunk, tip=trunk.tip + 16)))
     if move.manner == "bow":
         return balanced(replace(pose, trunk=replace(trunk, tip=40, bend=25, nod=20)))
     if move.manner == "lean":
@@ -131,11 +138,17 @@ def _part(move: Move, pose: Pose) -> Pose:
 
 
 _LEANT: dict[str, dict[str, float]] = {
-    "forwards": {"tip": 24.0},
-    "backwards": {"tip": -10.0, "bend": -8.0},
+    "forwards": {"tip": 38.0, "bend": 8.0, "nod": -8.0},
+    "backwards": {"tip": -14.0, "bend": -14.0},
     "sideways": {"tilt": 10.0, "lean": 18.0},
 }
 """How the trunk goes in a lean that moves no foot; sideways to the right."""
+
+
+def at_the_head(pose: Pose, part: str) -> Pose:
+    """One hand at a part of the head, which leans to the hand that is to hear for it."""
+    pose = with_arms(pose, AT_THE_HEAD[part])
+    return replace(pose, trunk=replace(pose.trunk, cock=14.0)) if part == "ear" else pose
 
 
 def _on_one_foot(move: Move, name: str) -> Pose:
@@ -148,7 +161,8 @@ def _finished(move: Move, pose: Pose) -> Pose:
     """Small or big, and the fingers."""
     spread = 1.0 if move.part == "fingers" or move.manner == "open" else pose.spread
     pose = replace(pose, spread=spread)
-    if move.size == "small" and move.part not in ("foot", "leg", "knee"):
+    near = move.manner != "stretch" and move.part not in ("foot", "leg", "knee")
+    if move.size == "small" and near:
         pose = both_arms(
             pose,
             lambda arm: replace(arm, raised=arm.raised * 0.7, elbow=min(145, arm.elbow + 45)),
@@ -240,7 +254,7 @@ def _held(move: Move) -> Pose:
         manner = "curled"
     if move.part in AT_THE_HEAD and manner is None:
         stood = {"low": "crouch", "middle": "soft", "high": "stand"}[level]
-        return shape(stood, AT_THE_HEAD[move.part])
+        return at_the_head(shape(stood), move.part)
     if manner is None and level == "low":
         manner = "curled" if move.size == "small" else "low"
     if manner == "curled":

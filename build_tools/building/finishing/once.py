@@ -35,7 +35,7 @@ def _ways(html: str) -> str:
         again = [d for d, many in times.items() if many > 1]
         if not again:
             continue
-        names = {d: f"way-{named + n}" for n, d in enumerate(again, start=1)}
+        names = {d: f"w{named + n}" for n, d in enumerate(again, start=1)}
         named += len(again)
         pieces += [html[at:start], _with_ways(whole, names)]
         at = end

@@ -62,6 +62,9 @@ _COMMON = (
     'stroke-width="9.5"',
     'fill="currentColor" stroke-width="8"',
     'stroke-width="16.6"',
+    'font-size="22" font-weight="700" text-anchor="middle" fill="currentColor" stroke="none"',
+    'stroke-width="1" opacity="0.5"',
+    'stroke="#fff" stroke-width="9.5"',
 )
 """As `views/diagrams` writes it; the place in the list is the number in the class's name."""
 _EVERY = ' fill="currentColor" stroke-linecap="round" stroke-linejoin="round"'

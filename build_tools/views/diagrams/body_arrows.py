@@ -35,13 +35,15 @@ def thick(feel: Collection[str]) -> float:
     return next((_WIDTHS[one] for one in _WIDTHS if one in feel), _WIDTH)
 
 
-def ticks(at: Point, outwards: float) -> str:
-    """Three short rays: a clap, a snap, a flick. `outwards` is their middle way, in degrees."""
+def ticks(at: Point, outwards: float, count: int = 3, away: float = 3.5) -> str:
+    """Short rays, `away` from a hand: a clap, a snap, a flick, or a knock, which has one for each
+    time. `outwards` is their middle way, in degrees."""
     d = ""
-    for turn in (-38, 0, 38):
-        angle = math.radians(outwards + turn)
+    for n in range(count):
+        angle = math.radians(outwards + 38 * (n - (count - 1) / 2))
         c, s = math.cos(angle), math.sin(angle)
-        d += track([(at[0] + 7 * c, at[1] + 7 * s), (at[0] + 15 * c, at[1] + 15 * s)])
+        first, last = away, away + 9
+        d += track([(at[0] + first * c, at[1] + first * s), (at[0] + last * c, at[1] + last * s)])
     return drawn(d, 2.4)
 
 

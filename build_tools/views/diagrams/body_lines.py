@@ -7,9 +7,11 @@ from __future__ import annotations
 
 import math
 import re
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from build_tools.body import seats
+from build_tools.body.balance import inside
 from build_tools.body.legs import Leg
 from build_tools.body.skeleton import SEATED, ArmJoints, Skeleton
 from build_tools.body.space import Frame, Vector
@@ -23,6 +25,11 @@ LIMB = 6.5
 """How thick a limb is drawn."""
 TRUNK, HEAD = 8, 8.3
 """How thick the outline of the trunk is, and half the head."""
+EDGE = 3.0
+"""How much of the paper is left round an arm that lies over the trunk or the head, both sides
+together: dark on dark nobody sees a hand."""
+_HANGING = 0.19
+"""How far below its elbow, in parts of height, the hand is of an arm that hangs."""
 _FAR_OPACITY = 0.5
 _PALE = 0.3
 _SEAT_OPACITY = 0.6
@@ -73,9 +80,15 @@ def body_lines(body: Skeleton, view: View, pale: bool = False) -> str:
     if far:
         drawn.append(el("path", d=_tracks(view, far), opacity=_FAR_OPACITY))
     drawn.append(_torso(body, view))
-    drawn.append(el("path", d=_tracks(view, [one for one in limbs if one not in far])))
+    before = [] if pale else arms_over(body, view, far)
+    near = [one for one in limbs if one not in far and one not in before]
+    drawn.append(el("path", d=_tracks(view, near)))
     x, y = view.at(body.head)
     drawn.append(el("path", d=f"M{_n(x)} {_n(y)}h0", stroke_width=2 * HEAD))
+    if before:
+        edge = _tracks(view, [one[1:] for one in before])
+        drawn.append(el("path", d=edge, class_="e", stroke="#fff", stroke_width=LIMB + EDGE))
+        drawn.append(el("path", d=_tracks(view, before)))
     if not pale:
         drawn += _hands(body, view)
     pale_too = {"opacity": _PALE} if pale else {}
@@ -167,8 +180,31 @@ def _mean_near(view: View, places: list[Vector]) -> float:
     return sum(map(view.near, places)) / len(places)
 
 
+def arms_over(body: Skeleton, view: View, but: Sequence[list[Vector]] = ()) -> list[list[Vector]]:
+    """The arms, but those, whose hand or forearm is over the trunk or the head and does not just
+    hang there."""
+    shape, head = torso(body, view), view.at(body.head)
+
+    def over(arm: list[Vector]) -> bool:
+        _, elbow, wrist, tip = arm
+        places = [elbow.plus(wrist.minus(elbow), part) for part in (0.3, 0.6, 1.0)]
+        shown = [view.at(one) for one in (*places, tip)]
+        hangs = elbow.y - tip.y > _HANGING
+        return not hangs and any(
+            inside(at, shape) > 0 or math.dist(at, head) < HEAD for at in shown
+        )
+
+    return [one for one in _limbs(body)[:2] if one not in but and over(one)]
+
+
 def _torso(body: Skeleton, view: View) -> str:
-    """Shoulders, loins and hips as one filled shape, its outline as round as the limbs."""
+    """Its outline as round as the limbs."""
+    d = track(torso(body, view)) + "Z"
+    return el("path", d=d, fill="currentColor", stroke_width=TRUNK)
+
+
+def torso(body: Skeleton, view: View) -> list[Point]:
+    """Shoulders, loins and hips as the corners of one shape."""
     chest, pelvis = body.chest.right, body.right_leg.hip.minus(body.left_leg.hip).unit
     mid = chest.plus(pelvis).unit
     sides = [
@@ -179,8 +215,7 @@ def _torso(body: Skeleton, view: View) -> str:
     ]
     right = [view.at(at.plus(way, wide)) for at, way, wide in sides]
     left = [view.at(at.plus(way, -wide)) for at, way, wide in reversed(sides)]
-    d = track([*right, *left]) + "Z"
-    return el("path", d=d, fill="currentColor", stroke_width=TRUNK)
+    return [*right, *left]
 
 
 def _hands(body: Skeleton, view: View) -> list[str]:

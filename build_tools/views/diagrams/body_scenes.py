@@ -2,16 +2,23 @@
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass, replace
 
-from build_tools.body.gesturing import points_aside, slants
+from build_tools.body.gesturing import slants
 from build_tools.body.moves import Move, rises, weight_aside
-from build_tools.body.poses import Moved, pose_at
+from build_tools.body.poses import Moved
 from build_tools.body.skeleton import Skeleton, skeleton
 from build_tools.views.diagrams import body_arrows as arrows
 from build_tools.views.diagrams.body_lines import TALL, Point, View, body_lines, width_of
-from build_tools.views.diagrams.body_turns import eyes, ring
+from build_tools.views.diagrams.body_part_ways import (
+    AGAIN,
+    FREE,
+    finger,
+    goes_on,
+    head_turned,
+    part_ways,
+)
+from build_tools.views.diagrams.body_turns import SPIRAL, eyes, ring, spiral
 from build_tools.views.diagrams.body_views import SIDE, leftwards, view_of
 from build_tools.views.diagrams.body_ways import over_floor, room_for
 
@@ -20,7 +27,6 @@ _LOW_VIEW, _LOW_HEAD, _CURLED = 40.0, 0.62, 0.36
 """What is low is seen at least so far from the side, or its shape is hidden."""
 _TWIST = 120.0
 """The most, in degrees, that the arrow of somebody says who turns on a chair and back."""
-_AGAIN = ("clap", "snap", "ripple")
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,7 +49,7 @@ def scene(done: Moved) -> Scene:
     start, end = skeleton(done.start), skeleton(done.shown)
     if move.kind == "travel" and done.body == "chair":
         return _on_the_spot(done)
-    if move.kind == "gesture" and (move.manner in _AGAIN or move.start == move.end):
+    if move.kind == "gesture" and (move.manner in AGAIN or move.start == move.end):
         return _in_place(done, start, end)
     return _beside(done, start, end)
 
@@ -53,11 +59,13 @@ def _held(done: Moved) -> Scene:
     body = skeleton(done.shown)
     least, most = width_of(body, View(view))
     x = _EDGE - least
-    pieces = (
+    pieces = [
         body_lines(body, View(view, x)),
         arrows.hold(x + most + 3, -TALL * body.crown.y * 0.5 - 6),
-    )
-    return Scene(x + most + 16, pieces)
+    ]
+    if done.move.part == "lips" and not done.held:
+        pieces.insert(1, finger(View(view, x), body))
+    return Scene(x + most + 16, tuple(pieces))
 
 
 def _beside(done: Moved, start: Skeleton, end: Skeleton) -> Scene:
@@ -69,20 +77,30 @@ def _beside(done: Moved, start: Skeleton, end: Skeleton) -> Scene:
     room = _GAP
     if done.move.kind == "travel":
         room = room_for(done.move, done.body == "standing")
+    winds = done.move.kind == "transfer" and done.move.manner == "wind"
+    if winds:
+        # its spiral goes round the body, wider than the body may be
+        b0, a1 = min(b0, -SPIRAL), max(a1, SPIRAL)
+        b1, a0 = max(b1, SPIRAL), min(a0, -SPIRAL)
     x0 = _EDGE - a0
     x1 = x0 + a1 + room - b0
     gap = (x0 + a1 + 2, x1 + b0 - 3)
     ex, sx = (x0, x1) if left else (x1, x0)
     ends = gap[::-1] if left else gap
-    travels = done.move.kind == "travel"
-    pieces = (
+    pieces = [
         body_lines(start, View(start_view, sx), pale=True),
         body_lines(end, View(end_view, ex)),
-        over_floor(done.move, ends, done.body == "standing")
-        if travels
-        else _level_arrow(done, (start, end), ends),
-    )
-    return Scene(x1 + b1 + _EDGE, pieces)
+    ]
+    if done.move.kind == "travel":
+        pieces.append(over_floor(done.move, ends, done.body == "standing"))
+    elif done.move.kind == "gesture" and done.move.part == "head":
+        pieces += head_turned(done, View(end_view, ex), end)
+    elif winds:
+        behind, before = spiral(*View(end_view, ex).at(end.breast), left, done.move.feel)
+        pieces = [behind, *pieces, before]
+    else:
+        pieces.append(_level_arrow(done, (start, end), ends))
+    return Scene(x1 + b1 + _EDGE, tuple(pieces))
 
 
 def _seen(body: Skeleton, view: float) -> float:
@@ -113,47 +131,18 @@ def _level_arrow(done: Moved, bodies: tuple[Skeleton, Skeleton], gap: Point) -> 
 def _in_place(done: Moved, start: Skeleton, end: Skeleton) -> Scene:
     """One over the other: only a part of the body moves."""
     view, move = view_of(done), done.move
-    if move.manner in _AGAIN:
+    if move.manner in AGAIN:
         start = skeleton(done.keys.moments[0].pose)
     sizes = [width_of(one, View(view)) for one in (start, end)]
     x = _EDGE + 10 - min(least for least, _ in sizes)
     seen = View(view, x)
     pieces = [body_lines(start, seen, pale=True), body_lines(end, seen)]
-    pieces += _hand_strokes(done, seen, start, end)
-    return Scene(x + max(most for _, most in sizes) + _EDGE + 10, tuple(pieces))
-
-
-def _hand_strokes(done: Moved, seen: View, start: Skeleton, end: Skeleton) -> list[str]:
-    move, drawn = done.move, []
-    pairs = [(start.right_arm, end.right_arm), (start.left_arm, end.left_arm)]
-    if move.manner in (*_AGAIN, "flick"):
-        for _, arm in pairs:
-            tip, root = seen.at(arm.tip), seen.at(arm.wrist)
-            out = math.degrees(math.atan2(tip[1] - root[1], tip[0] - root[0]))
-            drawn.append(arrows.ticks(tip, out))
-        return drawn
-    moved_most = max(pairs, key=lambda pair: math.dist(seen.at(pair[0].tip), seen.at(pair[1].tip)))
-    if move.kind == "gesture" and points_aside(move):
-        # the other arm may fall further, but it is the one that points that is the move
-        moved_most = max(
-            pairs, key=lambda pair: seen.at(pair[1].shoulder)[1] - seen.at(pair[1].tip)[1]
-        )
-    side = pairs.index(moved_most)
-    if math.dist(seen.at(moved_most[0].tip), seen.at(moved_most[1].tip)) < 8:
-        return drawn
-    return [_hand_arrow(done, seen, side)]
-
-
-def _hand_arrow(done: Moved, seen: View, side: int) -> str:
-    """Along the way of the hand that moves most, a little outside it."""
-    points: list[Point] = []
-    for n in range(7):
-        body = skeleton(pose_at(replace(done, move=replace(done.move, feel=frozenset())), n / 6))
-        arm = (body.right_arm, body.left_arm)[side]
-        (x, y), (sx, sy) = seen.at(arm.tip), seen.at(arm.shoulder)
-        long = math.hypot(x - sx, y - sy) or 1.0
-        points.append((x + 9 * (x - sx) / long, y + 9 * (y - sy) / long))
-    return arrows.stroke(points, done.move.feel - {"indirect"})
+    if move.manner == "knock":
+        # so near to the end that it would only blur it
+        pieces = pieces[1:]
+    pieces += part_ways(done, seen, start, end)
+    more = FREE if goes_on(done) else 10
+    return Scene(x + max(most for _, most in sizes) + _EDGE + more, tuple(pieces))
 
 
 def _turn(done: Moved) -> Scene:

@@ -92,7 +92,7 @@ def sprite(bodies: Iterable[BodyDrawn]) -> str:
         return ""
     times = Counter(found["drawn"] for one in drawn.values() for found in PLACED.finditer(one))
     again = (shape for shape, many in times.items() if many > 1)
-    poses = {shape: f"pose-{n}" for n, shape in enumerate(again, start=1)}
+    poses = {shape: f"q{n}" for n, shape in enumerate(again, start=1)}
     shapes = [el("g", shape, id=name) for shape, name in poses.items()]
     shapes += [el("g", _posed(pieces, poses), id=name) for name, pieces in drawn.items()]
     return (

@@ -11,14 +11,13 @@ _FROM_BEHIND = {
     ("transfer", "wind"),
     ("stillness", "wide"),
     ("stillness", "tall"),
-    ("gesture", "clap"),
     ("gesture", "snap"),
     ("gesture", "flick"),
     ("gesture", "ripple"),
     ("gesture", "open"),
     ("gesture", "stretch"),
 }
-_FROM_THE_SIDE = {"press", "pull", "point", "bow", "close"}
+_FROM_THE_SIDE = {"press", "pull", "point", "bow", "close", "clap", "pat", "knock"}
 
 
 def view_of(done: Moved) -> float:

@@ -64,21 +64,17 @@ def over_floor(move: Move, gap: Point, standing: bool) -> str:
 def humps(gap: Point, count: int, high: float, feel: Collection[str]) -> str:
     """A hump for each step, then the head by itself; one step alone is one arrow."""
     x0, x1 = gap
-    way = 1 if x1 > x0 else -1
+    way, width = (1 if x1 > x0 else -1), thick(feel)
     if count == 1:
-        top = 2 * high
-        points = [
-            (x0 + (x1 - x0) * n / 8, _FLOOR - 4 * top * (n / 8) * (1 - n / 8)) for n in range(9)
-        ]
-        return stroke(points, set(feel) - {"indirect"})
-    width = thick(feel)
+        bow, long = (whole(x0 + (x1 - x0) / 2), _FLOOR - 4 * high), whole(x1 - x0)
+        d = f"M{_n(x0)} {_n(_FLOOR)}q{_n(long / 2)} {_n(-4 * high)} {_n(long)} 0".replace(" -", "-")
+        d += head(bow, (x1, _FLOOR), width)
+        return drawn(d + (rays(bow, (x1, _FLOOR)) if "sudden" in feel else ""), width)
     between = _between(feel)
-    wide = (abs(x1 - x0) - _HEAD) / count - between
-    d = ""
-    for n in range(count):
-        at = x0 + way * (n * (wide + between) + between / 2)
-        bow = f"q{_n(way * wide / 2)} {_n(-2 * high)} {_n(way * wide)} 0".replace(" -", "-")
-        d += f"M{_n(at)} {_n(_FLOOR)}{bow}"
+    wide = whole((abs(x1 - x0) - _HEAD) / count - between)
+    hump = f"q{_n(way * wide / 2)} {_n(-2 * high)} {_n(way * wide)} 0".replace(" -", "-")
+    start = f"M{_n(x0 + way * between / 2)} {_n(_FLOOR)}".replace(" -", "-")
+    d = start + f"m{_n(way * between)} 0".join([hump] * count)
     before, tip = (x1 - way * 8, _FLOOR - high / 2), (x1, _FLOOR - high / 2)
     d += head(before, tip, width)
     return drawn(d + (rays(before, tip) if "sudden" in feel else ""), width)
@@ -92,7 +88,7 @@ def bent(gap: Point, pathway: str | None, feel: Collection[str]) -> str:
     x0, x1 = gap
     if pathway == "curved":
         middle, half = (x0 + x1) / 2, (x1 - x0) / 2
-        turns = [math.radians(-20 + 220 * n / 12) for n in range(13)]
+        turns = [math.radians(-20 + 220 * n / 9) for n in range(10)]
         points = [(middle - half * math.cos(a), -16 + 14 * math.sin(a)) for a in turns]
         return stroke(points, set(feel) - {"indirect"})
     if pathway == "zigzag":
