@@ -51,9 +51,9 @@ def test_humps_are_apart_and_clear_of_the_head(count: int, left: bool, feel: str
     ends = (10.0, 10.0 + 24 * count)
     d = re.search(r' d="([^"]*)"', humps(ends[::-1] if left else ends, count, 9, {feel}))
     assert d
-    start = re.match(r"M(-?[\d.]+)", d[1])
-    assert start
-    at, spans = float(start[1]), []
+    first = re.match(r"M(-?[\d.]+)", d[1])
+    assert first
+    at, spans = float(first[1]), []
     for wide, gap in HUMP.findall(d[1]):
         spans.append(sorted((at, at + float(wide))))
         at += float(wide) + float(gap or 0)
