@@ -26,7 +26,7 @@ def stroke(points: list[Point], feel: Collection[str], both_ways: bool = False) 
     if both_ways:
         d += head(shown[1], shown[0], width)
     if "sudden" in feel:
-        d += rays(shown[-2], shown[-1])
+        d += rays(shown[-2], shown[-1], width)
     return drawn(d, width)
 
 
@@ -99,13 +99,16 @@ def head(before: Point, tip: Point, width: float) -> str:
     return track([wings[0], tip, wings[1]])
 
 
-def rays(before: Point, tip: Point) -> str:
-    """Two rays beyond the tip: sudden."""
+def rays(before: Point, tip: Point, width: float) -> str:
+    """Two rays beyond the tip, clear of a head of that thickness: sudden."""
     angle = math.atan2(tip[1] - before[1], tip[0] - before[0])
     d = ""
     for turn in (-0.75, 0.75):
         c, s = math.cos(angle + turn), math.sin(angle + turn)
-        d += track([(tip[0] + 5 * c, tip[1] + 5 * s), (tip[0] + 10 * c, tip[1] + 10 * s)])
+        first, last = 3 + width, 8 + width
+        d += track(
+            [(tip[0] + first * c, tip[1] + first * s), (tip[0] + last * c, tip[1] + last * s)]
+        )
     return d
 
 

@@ -33,7 +33,7 @@ def ring(
     far side and comes down by the right.
     """
     wide, high = whole(wide), whole(wide * FLAT)
-    thin = f"M{whole(x):g} {whole(y) - high:g}a{wide:g} {high:g} 0 1 0 1 0z"
+    thin = f"M{whole(x) - 0.5:g} {whole(y) - high:g}a{wide:g} {high:g} 0 1 0 1 0z"
     whole_round = el("path", d=thin, class_=KIND, stroke_width=1, opacity=0.5)
     return whole_round + _part_of_it((whole(x), whole(y)), wide, high, degrees, set(feel), back)
 
@@ -53,7 +53,7 @@ def _part_of_it(
     way = f"{whole(tip[0] - start[0]):g} {whole(tip[1] - start[1]):g}"
     d = f"M{start[0]:g} {start[1]:g}a{wide:g} {high:g} 0 {flags} {way}".replace(" -", "-")
     d += head(before, tip, width) + (head(after, start, width) if back else "")
-    return drawn(d + (rays(before, tip) if "sudden" in feel else ""), width)
+    return drawn(d + (rays(before, tip, width) if "sudden" in feel else ""), width)
 
 
 def spiral(x: float, y: float, left: bool, feel: Collection[str]) -> tuple[str, str]:
@@ -67,7 +67,7 @@ def spiral(x: float, y: float, left: bool, feel: Collection[str]) -> tuple[str, 
     edge = el("path", d=near, class_="e", stroke="#fff", stroke_width=width + EDGE)
     end = head((tip[0] + way * 12, tip[1] + 4), tip, width)
     if "sudden" in feel:
-        end += rays((tip[0] + way * 12, tip[1] + 4), tip)
+        end += rays((tip[0] + way * 12, tip[1] + 4), tip, width)
     return drawn(far, width), edge + drawn(near + end, width)
 
 

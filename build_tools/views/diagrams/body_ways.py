@@ -19,9 +19,10 @@ MOST_HUMPS = 6
 _HUMP, _CLEAR, _HEAD = 12.0, 2.6, 11.0
 """How wide a hump is, how much paper stands between two, and the room of the head."""
 _ONE, _BENT, _NUMBERED = 38.0, 62.0, 62.0
-_RAYS = 9.0
+_RAYS = 12.0
 _FLOOR = -4.0
-_SIZE = 22
+_SIZE = 32
+"""Of a number: on the wall it is to be read from the back of a hall."""
 _LEAPING = ("skip", "hop", "gallop", "run")
 _GLIDING = ("float", "roll")
 
@@ -56,7 +57,7 @@ def over_floor(move: Move, gap: Point, standing: bool) -> str:
         return humps(gap, move.steps, 18.0 if move.manner in _LEAPING else 9.0, move.feel)
     way = bent(gap, move.pathway, move.feel)
     if standing and numbered(move):
-        high = -24.0 if move.pathway == "curved" else -18.0 if move.pathway == "zigzag" else -12.0
+        high = -24.0 if move.pathway == "curved" else -20.0 if move.pathway == "zigzag" else -12.0
         way += number(move.steps, (gap[0] + gap[1]) / 2, high)
     return way
 
@@ -69,7 +70,7 @@ def humps(gap: Point, count: int, high: float, feel: Collection[str]) -> str:
         bow, long = (whole(x0 + (x1 - x0) / 2), _FLOOR - 4 * high), whole(x1 - x0)
         d = f"M{_n(x0)} {_n(_FLOOR)}q{_n(long / 2)} {_n(-4 * high)} {_n(long)} 0".replace(" -", "-")
         d += head(bow, (x1, _FLOOR), width)
-        return drawn(d + (rays(bow, (x1, _FLOOR)) if "sudden" in feel else ""), width)
+        return drawn(d + (rays(bow, (x1, _FLOOR), width) if "sudden" in feel else ""), width)
     between = _between(feel)
     wide = whole((abs(x1 - x0) - _HEAD) / count - between)
     hump = f"q{_n(way * wide / 2)} {_n(-2 * high)} {_n(way * wide)} 0".replace(" -", "-")
@@ -77,7 +78,7 @@ def humps(gap: Point, count: int, high: float, feel: Collection[str]) -> str:
     d = start + f"m{_n(way * between)} 0".join([hump] * count)
     before, tip = (x1 - way * 8, _FLOOR - high / 2), (x1, _FLOOR - high / 2)
     d += head(before, tip, width)
-    return drawn(d + (rays(before, tip) if "sudden" in feel else ""), width)
+    return drawn(d + (rays(before, tip, width) if "sudden" in feel else ""), width)
 
 
 def bent(gap: Point, pathway: str | None, feel: Collection[str]) -> str:
