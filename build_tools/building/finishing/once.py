@@ -73,7 +73,7 @@ def _pictures(html: str) -> str:
         if whole in names:
             pieces.append(f'{head}<use href="#{names[whole]}"/>{_END}')
         else:
-            names[whole] = f"drawn-{len(names) + 1}"
+            names[whole] = f"d{len(names) + 1}"
             pieces.append(f'{head}<g class="shapes" id="{names[whole]}">{shapes}</g>{_END}')
     return "".join((*pieces, html[at:]))
 
