@@ -28,6 +28,7 @@ from build_tools.views.dance.room_to_dance import unit_room
 from build_tools.views.lesson.class_groups import class_groups
 from build_tools.views.lesson.odd_groups_said import odd_groups_said
 from build_tools.views.lesson.step_facts import step_facts
+from build_tools.views.paper.paper_size import on_paper
 from build_tools.views.words.room_said import room_in_words
 from tests.sums.page_facts import page_facts
 from tests.support import axe
@@ -35,7 +36,7 @@ from tests.support.browser import Reader, address_of, reader
 from tests.support.built_sites import part_of
 from tests.support.page_script import ask
 from tests.support.paper import printed, squeezed
-from tests.support.sound_bank import real_bank
+from tests.support.sound_bank import real_bank, whole_bank
 
 LESSON_3 = "units/rock-pool/lesson-3.html"
 CODE = "33-7-25-2-half"
@@ -310,7 +311,7 @@ def test_the_lesson_and_the_dance_from_above_say_the_same_of_a_hall(
 
 
 @pytest.mark.parametrize(
-    ("space", "on_screen", "on_paper"),
+    ("space", "on_screen", "in_print"),
     [
         (
             "14x10m",
@@ -326,10 +327,15 @@ def test_the_lesson_and_the_dance_from_above_say_the_same_of_a_hall(
     ],
 )
 def test_every_plan_of_a_fitted_lesson_says_for_whom_it_is_drawn(
-    site: Path, browser: Browser, space: str, on_screen: str, on_paper: str
+    site: Path, browser: Browser, space: str, on_screen: str, in_print: str
 ) -> None:
     """On screen beside it, on paper in it: a plan without it was taken for that of the class."""
-    path = "units/road-builders/lesson-5.html"
+    path = next(
+        f"units/{unit.slug}/lesson-{one.number}.html"
+        for unit in whole_bank().units
+        for one in unit.lessons
+        if on_paper(unit, one).plans
+    )
     with lesson(browser, site, f"#fit=45-0-28-0-{space}", path=path) as seen:
         seen.page.wait_for_selector(".for-whom", state="attached")
         steps = seen.page.locator(".step-plan")
@@ -338,7 +344,7 @@ def test_every_plan_of_a_fitted_lesson_says_for_whom_it_is_drawn(
         paper = seen.page.locator(".plans figure")
         assert paper.count() > 0
         for figure in paper.all():
-            assert on_paper in figure.locator("svg text").all_text_contents()
+            assert in_print in figure.locator("svg text").all_text_contents()
 
 
 def test_halves_that_a_step_sends_somewhere_are_not_sent_elsewhere(
