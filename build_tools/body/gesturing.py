@@ -272,7 +272,10 @@ def _held(move: Move) -> Pose:
     if manner == "balance":
         return _on_one_foot(move, "one-leg")
     if manner == "tall":
-        return shape("tall", "up") if level == "high" else shape("half", "hug")
+        if level != "high":
+            return shape("half", "hug")
+        # tall and narrow: with the arms round the body where it is told to be small
+        return shape("tall", "tucked" if move.size == "small" else "up")
     # a word that names no shape is drawn as nobody's in particular: children copy a picture
     return {
         "low": shape("crouch", "hands-low"),
