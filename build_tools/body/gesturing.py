@@ -186,7 +186,8 @@ def transfer(move: Move) -> Keys:
     if manner == "fold" and move.end != "high":
         return one_key(balanced(_curled(move.end)))
     if manner == "rise":
-        return one_key(balanced(with_arms(stance(move.end), _risen(move))))
+        pose = with_arms(stance(move.end), _risen(move))
+        return one_key(balanced(replace(pose, left_arm=Arm()) if held_out(move) else pose))
     return one_key(_sunk(move))
 
 
@@ -194,6 +195,8 @@ def _risen(move: Move) -> str:
     """The arms in a rise: a little out for balance, and up only where it is told of them or big."""
     if move.end == "low":
         return "hands-low"
+    if held_out(move):
+        return "forwards"
     up = move.end == "high" and (move.part in ("arm", "hand") or move.size == "big")
     return "up" if up else "low-side"
 

@@ -108,8 +108,9 @@ def stays_tall(move: Move) -> bool:
 
 
 def held_out(move: Move) -> bool:
-    """Whether one hand or arm is held out in front all through steps or a lean."""
+    """Whether one hand or arm is held out in front all through steps, a lean or a rise from it."""
     held = move.kind == "travel" or (move.kind == "gesture" and move.manner == "lean")
+    held = held or (move.kind == "transfer" and rises(move))
     return held and move.one_side and move.part in ("hand", "arm")
 
 

@@ -47,6 +47,24 @@ def test_an_arm_that_steps_are_told_to_hold_out_is_out_all_through_them() -> Non
     assert body_in_words(leant) == "Lean backwards, the feet still, one arm held out"
 
 
+def test_who_comes_up_from_a_lean_with_an_arm_held_out_has_not_let_go() -> None:
+    """A teacher saw the link dropped three counts before it opens: both arms hung as they rose."""
+    risen = moved(replace(EASE, body_part="one arm"), STILL)
+    assert risen.end.right_arm.raised > 80 > 20 > risen.end.left_arm.raised
+    assert view_of(risen) == view_of(moved(LEAN))
+    assert body_in_words(risen) == "Rise, one arm held out, from half high to high"
+    assert moved(EASE, STILL).end.right_arm.raised < 80
+
+
+def test_tall_and_small_is_narrow_with_the_arms_round_the_body() -> None:
+    """A teacher saw a twisted pod with its arms in the air, so that the burst was no change."""
+    tall = Action("stillness", Fraction(2), "tight", level="high", dynamics=("strong",))
+    small = moved(replace(tall, size="small")).shown
+    assert moved(tall).shown.right_arm.raised > 150
+    assert small.right_arm.raised < 60 < small.right_arm.elbow
+    assert small.hips == moved(tall).shown.hips
+
+
 def test_a_shape_of_its_own_is_not_held_over() -> None:
     travelled = Action("travel", Fraction(2), "go", level="middle", direction="forwards")
     for still, before in (

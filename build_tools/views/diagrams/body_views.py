@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from build_tools.body.gesturing import slants
+from build_tools.body.moves import held_out
 from build_tools.body.poses import Moved
 
 SIDE, ASIDE, BEHIND = 62.0, 28.0, 0.0
@@ -37,7 +38,7 @@ def view_of(done: Moved) -> float:
         return ASIDE if wheels else BEHIND
     if move.kind == "travel" and move.manner == "side":
         return BEHIND
-    if move.kind == "transfer" and move.end == "high":
+    if move.kind == "transfer" and move.end == "high" and not held_out(move):
         return ASIDE if wheels else BEHIND
     if move.kind in ("travel", "transfer") or move.direction in ("forwards", "backwards"):
         return SIDE

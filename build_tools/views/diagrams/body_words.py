@@ -249,7 +249,8 @@ def _transfer(done: Moved) -> str:
             return _("fold forwards")
         return _("curl up small") if move.manner == "fold" else _("bend the knees and sink")
     if move.manner == "rise" or move.start == "low" or rises(move):
-        return _("rise") if stood else _("unfold and sit up tall")
+        rise = _("rise") if stood else _("unfold and sit up tall")
+        return ", ".join(filter(None, (rise, _arms_too(move))))
     if stays_tall(move):
         return _("stand tall") if stood else _("sit tall")
     return _("bend the knees") if stood else _("fold a little forwards")
