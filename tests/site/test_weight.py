@@ -24,8 +24,8 @@ WITH_PLANS, FROM_ABOVE = 120_000, 120_000
 MOST_TIMES = 1.4
 MOST_IN_FRONT = 60_000
 A_UNIT, THE_HEAVIEST = 480_000, 680_000
-"""Bytes of the pages of a unit, in the mean of all units and of the heaviest of them. 500,000 is the
-goal for a unit; a tenth more words in every lesson and figures that count their steps cost 4,000."""
+"""Bytes of the pages of a unit, in the mean of all units and of the heaviest of them; the goal is
+500,000. A tenth more words in every lesson and figures that count their steps cost 4,000."""
 
 
 def loaded(page: Path) -> dict[Path, int]:
