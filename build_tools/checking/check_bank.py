@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
+from build_tools.checking.move_lines_read import move_lines_read
 from build_tools.model.bank import Bank, UnitOutline
 from build_tools.model.build import build_unit
 from build_tools.model.build_bank import build_bank, outline_bank, outline_unit
@@ -173,6 +174,7 @@ def check_read(
     unit = build_unit(slug, folder.unit, folder.lessons, folder.media)
     documents = folder.by_file()
     outcome = run_rules(unit, all_rules())
+    notes += move_lines_read(unit, documents)
     problems = [*apart, *notes, *(sign(documents, rule, f, grades) for rule, f in outcome.found)]
     problems += [_stale(documents, f) for f in outcome.stale]
     if outcome.unread:

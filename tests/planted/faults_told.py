@@ -175,6 +175,18 @@ def move_told_otherwise(unit: EditableUnit) -> Place | None:
     return unit.set(unit.lesson_files[-1], ("safety", 0), "Zap: a huge leap.")
 
 
+@fault("move-line-half-written", "set")
+def move_line_half_written(unit: EditableUnit) -> Place | None:
+    unit.top["motifs"]["planted"] = {
+        "from": "pupils",
+        "idea": "Another",
+        "actions": [{"jump": 2, "as": "zap"}],
+    }
+    file = unit.lesson_files[-1]
+    unit.bodies[file] = "Zap: a jump, two feet to two feet.\n"
+    return file, ("notes", 0)
+
+
 @fault("no-jumps-said", "set")
 def no_jumps_said(unit: EditableUnit) -> Place | None:
     for file, _, step in unit.steps():

@@ -14,7 +14,7 @@ from build_tools.rules.engine import run_rules
 from build_tools.rules.rule import Rule
 from build_tools.schema_check.check import check_document
 from build_tools.source.folder import read_bank_files, unit_slugs
-from build_tools.source.front_matter import Document
+from build_tools.source.front_matter import NOTES, Document
 from tests.planted.faults import Planted
 from tests.planted.registry import FAULTS
 from tests.planted.unit_edits import EditableUnit, load
@@ -133,7 +133,10 @@ def outcomes(fault: Planted) -> Iterator[Outcome]:
         unit.tidy()
         own, lessons = unit.written()
         document = next(d for d in (own, *lessons) if d.file == place[0])
-        unit.get(place[0], place[1])  # the place itself is there, not only one around it
+        if place[1][:1] == (NOTES,):
+            assert document.body.split("\n")[int(place[1][1])]
+        else:
+            unit.get(place[0], place[1])  # the place itself is there, not only one around it
         found, misshapen = reported(unit, with_needs(fault.rule))
         yield Outcome(
             fault,

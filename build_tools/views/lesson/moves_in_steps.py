@@ -21,6 +21,7 @@ from build_tools.views.dance.parts_named import letters_in, motifs_in
 from build_tools.views.lesson.drawn_in_steps import danced_by, drawn_in_steps
 from build_tools.views.lesson.joins_walked import joins_walked, ways_of_joins
 from build_tools.views.lesson.later_parts import explained_by_now, first_made_in
+from build_tools.views.lesson.move_lines import notes_as_meant
 from build_tools.views.lesson.moves_met import (
     MetBefore,
     MoveMet,
@@ -223,7 +224,7 @@ def _explained(
     if of_return and of_return.number > made_in:
         before.insert(len(before) - (lesson in before), of_return)
     for one in reversed(before):
-        for piece in notes_read(one.notes):
+        for piece in notes_read(notes_as_meant(one.notes, unit.dance)):
             if isinstance(piece, Explained) and piece.word.casefold() == word.casefold():
                 own = one.number == made_in and not _comes_of_another(unit, name, made_in)
                 now = one.number > made_in
@@ -281,7 +282,7 @@ def _told_of_moves(
         ways[word] = f"{ways.get(word, '')} {one.seated or ''} {one.wheels or ''}"
     return frozenset(
         word
-        for piece in notes_read(lesson.notes)
+        for piece in notes_read(notes_as_meant(lesson.notes, unit.dance))
         if isinstance(piece, Explained) and (word := piece.word.casefold()) in ways
         for now in (explained_by_now(unit, lesson.number, piece),)
         if now.text in means.get(word, "")

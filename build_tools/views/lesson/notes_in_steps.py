@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 from build_tools.model.dance import Dance
 from build_tools.model.lesson import Lesson, Step
 from build_tools.views.dance.parts_named import letters_in
+from build_tools.views.lesson.move_lines import notes_as_meant
 from build_tools.views.lesson.notes_read import Explained, Paragraph, notes_read
 from build_tools.views.lesson.step_named import step_headed, step_named
 from build_tools.views.words.plain_words import name_in_words
@@ -41,7 +42,7 @@ def notes_in_steps(dance: Dance, lesson: Lesson, moves: frozenset[str]) -> Notes
     rest: list[str] = []
     last: int | None = None
     follows = False
-    for piece in notes_read(lesson.notes):
+    for piece in notes_read(notes_as_meant(lesson.notes, dance)):
         if isinstance(piece, Explained):
             if piece.word.casefold() in moves:
                 continue

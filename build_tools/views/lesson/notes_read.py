@@ -105,12 +105,23 @@ def _read(notes: str) -> Iterator[Explained | Paragraph]:
 
 
 def _pieces(block: str) -> Iterator[str]:
-    """A list or lines that explain words one by one, whatever else whole."""
-    items = re.split(r"\n(?=[-*] |\*\*[^*]+:?\*\*)", block)
-    if all(_explained(item, ()) for item in items):
-        yield from items
-    else:
-        yield block
+    """Lines that explain words one by one, also where others stand among them; the others whole.
+
+    One line that explains nothing must not take the rest of its list out of their steps.
+    """
+    held: list[str] = []
+    items = re.split(r"\n(?=[-*] |[-*+•·–—]?\s?\*\*[^*]+:?\*\*)", block)
+    listed = all(item.startswith(("- ", "* ", "**")) for item in items)
+    for item in items:
+        if (listed or item.startswith(("- ", "* "))) and _explained(item, ()):
+            if held:
+                yield "\n".join(held)
+            held = []
+            yield item
+        else:
+            held.append(item)
+    if held:
+        yield "\n".join(held)
 
 
 def _explained(piece: str, under: tuple[Whom, ...]) -> Explained | None:

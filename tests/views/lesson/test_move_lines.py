@@ -1,0 +1,101 @@
+"""Lines of the notes that are meant for a move, however hands typed them.
+
+From a trial: an adviser forgot the bold of one line, and all four moves fell out of their steps.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from build_tools.views.lesson.move_lines import asked_about, notes_as_meant, read_as_moves
+from build_tools.views.lesson.notes_read import Explained, Paragraph, notes_read
+from tests.support.sound_bank import real_unit
+
+DANCE = real_unit().dance
+"""Its moves are rush, sink, break, grip and more."""
+SINK = "- **Sink**: say two."
+
+
+@pytest.mark.parametrize(
+    ("line", "word"),
+    [
+        ("- Rush: say one.", "Rush"),
+        ("* Rush: say one.", "Rush"),
+        ("-Rush: say one.", "Rush"),
+        ("• Rush: say one.", "Rush"),
+        ("- **Rushing**: say one.", "Rush"),
+        ("- **Rushes:** say one.", "Rush"),
+        ("- Rushing: say one.", "Rush"),
+        ("– **Rush**: say one.", "Rush"),
+        ("-**Rush**: say one.", "Rush"),
+        ("— **Rush** – say one.", "Rush"),
+        ("- Rush – say one.", "Rush"),
+        ("Rush: say one.", "Rush"),
+    ],
+)
+@pytest.mark.parametrize("first", [True, False])
+def test_a_line_beside_lines_of_moves_is_the_line_of_its_move(
+    line: str, word: str, first: bool
+) -> None:
+    notes = "\n".join([line, SINK] if first else [SINK, line])
+    found = notes_read(notes_as_meant(notes, DANCE))
+    said = {one.word: one.text for one in found if isinstance(one, Explained)}
+    assert said == {word: "Say one.", "Sink": "Say two."}
+    assert [one.word for one in read_as_moves(notes, DANCE)] == ["rush"]
+    assert not asked_about(notes, DANCE)
+
+
+@pytest.mark.parametrize("line", ["- Rush: say one.", "- **Rushing**: say one.", "– **Rush**: o."])
+def test_so_it_is_alone_where_a_mark_and_a_colon_say_it(line: str) -> None:
+    (found,) = notes_read(notes_as_meant(f"Read this.\n\n{line}", DANCE))[1:]
+    assert isinstance(found, Explained)
+    assert found.word == "Rush"
+
+
+@pytest.mark.parametrize(
+    "line",
+    ["Rush: say one.", "- Rushing: say one.", "**Rushing**: say one.", "- Rush – say one.",
+     "- **Rushing** say one."],
+)  # fmt: skip
+def test_what_may_be_a_line_of_a_move_is_asked_about(line: str) -> None:
+    (asked,) = asked_about(f"Read this.\n\n{line}", DANCE)
+    assert (asked.line, asked.word) == (2, "rush")
+    assert asked.head == "- **Rush**:"
+    assert notes_as_meant(line, DANCE) == line
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "- **Rush**: say one.",
+        "**Rush**: say one.",
+        "**Rush** is a quick word.",
+        "**Rushing** is no way to begin.",
+        "- **Rush** - say one.",
+        "Rush and sink: say both.",
+        "- Before: open the window.",
+        "The class says one word, then\nrush: nobody waits.",
+        "Part A. Seated: lean in.",
+        "Do not rush: wait for the count.",
+    ],
+)
+def test_all_else_stays_as_it_is_typed(line: str) -> None:
+    assert notes_as_meant(line, DANCE) == line
+    assert not asked_about(line, DANCE)
+
+
+def test_ways_on_a_chair_are_kept_whatever_the_line_lacked() -> None:
+    notes = "- Rush, seated: say one.\n- Sink: say two. Seated: say three. On wheels: say four."
+    rush, sink = notes_read(notes_as_meant(notes, DANCE))
+    assert isinstance(rush, Explained)
+    assert isinstance(sink, Explained)
+    assert (rush.word, rush.text, rush.seated) == ("Rush", "", "say one.")
+    assert (sink.text, sink.seated, sink.wheels) == ("Say two.", "say three.", "say four.")
+
+
+@pytest.mark.parametrize("first", [True, False])
+def test_a_line_for_no_move_leaves_the_others_where_they_are(first: bool) -> None:
+    other, moves = "- Remember the drum.", f"- **Rush**: say one.\n{SINK}"
+    found = notes_read(f"{other}\n{moves}" if first else f"{moves}\n{other}")
+    assert {one.word for one in found if isinstance(one, Explained)} == {"Rush", "Sink"}
+    assert [one.text for one in found if isinstance(one, Paragraph)] == [other]
