@@ -77,6 +77,8 @@ SOUNDLESS = Saying(
     """
     land|jump|step|walk|tread|move|sink|fall|roll|come|go|patter|dance|stop ~5 no|without ~2 sound|
         noise
+    without a|any|one ~1 sound|noise !from|of
+    no sound|noise at all
     """
 )
 """Lighter than before: no help is taken away where feet make no sound."""

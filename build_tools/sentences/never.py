@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from build_tools.sentences.reading import read
 from build_tools.sentences.sayings import Said, Saying
 
@@ -149,6 +151,16 @@ _HARMLESS = Saying(
 """Nobody is borne or pulled after all."""
 
 
+_LIFTED_BY_A_MOVE = re.compile(
+    r"\b(?:let|make) (?:the|your) (?:[a-z]+ )?(?!(?:other|base|back|group|pair|four|three|team|"
+    r"row|line|partner|friend|neighbour|leader|dancer|person|teacher|class|tallest|strongest|rest|"
+    r"pupil|child|mate|half)s?\b)[a-z-]+ (?:lift|carry) (?:you|them) (?:up )?(?:on ?to|to|high on) "
+    r"(?:your|their|the) (?:toes|tiptoes)\b",
+    re.IGNORECASE,
+)
+"""Who rises by a move of their own, such as a big sift, is lifted by nobody."""
+
+
 _KINDS: tuple[tuple[str, Saying], ...] = (
     ("pulling one another", Saying("@pull|tug|=taken|wrist|wrists|ankle|ankles", _LISTS)),
     ("socks without shoes", Saying("sock|socks|stocking|stockinged")),
@@ -180,6 +192,6 @@ def never(text: str) -> Said | None:
         sentence = reading.sentence_of(said.words[0])
         if _DROPS.said(sentence) and _WITH_CARE.said(sentence):
             continue
-        if not _HARMLESS.mentioned(sentence):
+        if not (_HARMLESS.mentioned(sentence) or _LIFTED_BY_A_MOVE.search(sentence)):
             return said
     return None

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from build_tools.sentences.sayings import Said, Saying
 
 _LISTS = {
@@ -133,6 +135,16 @@ _WITHOUT_WARNING = Saying(
 )
 
 
+_THING_IN_THE_DARK = re.compile(
+    r"\b(?!(?:every|no|any|some)(?:one|body)\b|each\b|class\b|group\b|pupil\b|pair\b|partner\b|child\b"
+    r"|teacher\b|dancer\b|half\b|who\b|one\b|he\b|she\b|it\b|leader\b|that\b)[a-z]+ does "
+    r"(?:this|that|it|so)(?: all night| alone)? in the dark\b",
+    re.IGNORECASE,
+)
+"""Of dough, which nobody dances: the lights of the hall stay on."""
+
+
 def sudden(text: str) -> Said | None:
     """The first sudden sound or dark that a text has."""
+    text = _THING_IN_THE_DARK.sub("", text)
     return SUDDEN.said(text) or _WITHOUT_WARNING.mentioned(text)

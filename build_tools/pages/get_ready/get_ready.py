@@ -116,6 +116,9 @@ def _halls(unit: Unit) -> Iterator[Labelled]:
             "{pupils} pupils in {halls} metres", pupils=USUAL_CLASS, halls=listed(halls, "or")
         )
         yield Labelled(where, words)
+    if unit_room(unit, USUAL_CLASS, KNOWN_HALLS["half"]).found:
+        # the sum knows the floor; who does what meanwhile only the author knows
+        yield Labelled(_("In half a hall, as the unit has it"), sentence(unit.space.half_hall))
 
 
 def _in_hall(unit: Unit, hall: Hall) -> str:

@@ -8,7 +8,7 @@ from markupsafe import Markup
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
-from build_tools.page_words.words import ngettext
+from build_tools.page_words.words import _, ngettext
 from build_tools.pages.pieces.notes import notes_html
 from build_tools.pages.pieces.script import ScriptPiece, pieces_of
 from build_tools.views.dance.moves_today import PartToday, part_lines, parts_of
@@ -16,6 +16,7 @@ from build_tools.views.lesson.groups_told import left_over_in_words, watching_in
 from build_tools.views.lesson.move_meanings import meant, part_heading
 from build_tools.views.lesson.moves_met import MetBefore, MoveMet, StepMoves, TodaysMoves
 from build_tools.views.lesson.running_minutes import run_in_words
+from build_tools.views.lesson.sitting_or_wheels import SeatedMove as SeatedWay
 from build_tools.views.lesson.sitting_or_wheels import SeatedWays, all_seated_ways
 from build_tools.views.lesson.teachers_part import tells_starts
 from build_tools.views.words.choices_said import chosen_in_step
@@ -149,8 +150,11 @@ def _part(part: PartToday) -> PartTold:
 
 
 def _seated(ways: SeatedWays) -> SeatedView:
-    moves = tuple(
-        SeatedMove(one.word, one.chair, one.wheels if one.wheels != one.chair else None)
-        for one in ways.moves
-    )
-    return SeatedView(moves, ways.lines)
+    return SeatedView(tuple(map(_seated_move, ways.moves)), ways.lines)
+
+
+def _seated_move(one: SeatedWay) -> SeatedMove:
+    """Both ways, or the one for both; what is said of a chair alone says so."""
+    if not one.wheels:
+        return SeatedMove(one.word, _("Chair: {way}", way=one.chair), None)
+    return SeatedMove(one.word, one.chair, one.wheels if one.wheels != one.chair else None)

@@ -27,7 +27,11 @@ GRADE: Grade = "question"
 SOURCE = "common practice, no source"
 
 _LINE = re.compile(r"^\W*(?P<word>[a-z][a-z ]{1,22}?)\W*(?::|\bis\b|\bare\b)(?P<told>.*)$")
-_BIG = r"\b(?:big|bigger|biggest|large|huge|great|long|wide|enormous|far)\b"
+_BIG = (
+    r"\b(?:big|bigger|biggest|large|huge|great|long(?! (?:backs?|necks?|spines?)\b)|wide|"
+    r"enormous|far)\b"
+)
+"""A long back is how one stands or sits, whatever the size of the move."""
 _SMALL = r"\b(?:small|smaller|smallest|tiny|little|short)\b"
 _QUICK = r"\b(?:quick|quickly|sudden|suddenly|sharp|sharply|fast)\b"
 _SLOW = r"\b(?:slow|slowly|smooth|smoothly|gradual|gradually|gentle|gently)\b"

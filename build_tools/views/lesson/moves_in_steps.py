@@ -30,6 +30,7 @@ from build_tools.views.lesson.moves_met import (
     once,
     once_in_each_part,
 )
+from build_tools.views.lesson.notes_for_whom import of_a_chair_alone
 from build_tools.views.lesson.notes_in_steps import danced_in, notes_in_steps
 from build_tools.views.lesson.notes_read import Explained, notes_read
 from build_tools.views.lesson.once_a_lesson import once_a_lesson
@@ -203,7 +204,8 @@ def _met(
         return MoveMet(word, None, action, before, chair, wheels, name)
     means = words_as_they_hold(made, action, piece.text) or None
     seated, wheels = (way_as_it_holds(made, action, w) for w in (piece.seated, piece.wheels))
-    return MoveMet(word, means, action, before, seated, wheels or seated, name)
+    wheels = wheels or (None if of_a_chair_alone(seated) else seated)
+    return MoveMet(word, means, action, before, seated, wheels, name)
 
 
 def _explained(

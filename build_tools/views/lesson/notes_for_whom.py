@@ -27,6 +27,8 @@ _BEHIND_WORD = re.compile(
 _IN_BOLD = re.compile(
     rf"(?P<word>.+?)(?:\s*,\s*|\s+)(?:\((?P<put>{_ANY})\)|(?P<said>{_ANY}))", re.IGNORECASE
 )
+_FEET = re.compile(r"\b(?:feet|foot|heels?|toes?|soles?|legs?)\b", re.IGNORECASE)
+_OF_A_WHEELCHAIR = re.compile(r"\b(?:footrest|footplate|wheel|brake|push-rim)", re.IGNORECASE)
 _HEADING = re.compile(rf"#+\s*(?P<whom>{_ANY})\s*[.:]?", re.IGNORECASE)
 
 
@@ -49,6 +51,11 @@ def ways_said(text: str) -> tuple[str, dict[Whom, str]]:
     if said.get("wheels", "").casefold().rstrip(".") == "the same" and "seated" in said:
         said["wheels"] = said["seated"]
     return told, said
+
+
+def of_a_chair_alone(way: str | None) -> bool:
+    """Whether a way sitting is one for feet on the floor, as a wheelchair has none."""
+    return way is not None and bool(_FEET.search(way)) and not _OF_A_WHEELCHAIR.search(way)
 
 
 def for_whom_in_head(word: str, text: str) -> tuple[str, tuple[Whom, ...], str]:

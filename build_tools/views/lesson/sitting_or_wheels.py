@@ -25,6 +25,7 @@ from build_tools.views.lesson.class_groups import GROUP_SIZES
 from build_tools.views.lesson.coming_near import have_to_agree
 from build_tools.views.lesson.moves_met import MoveMet, StepMoves
 from build_tools.views.lesson.moves_tried import named_in_trying
+from build_tools.views.lesson.notes_for_whom import of_a_chair_alone
 from build_tools.views.lesson.notes_read import Explained
 from build_tools.views.lesson.seated_in_general import in_general
 from build_tools.views.words.plain_words import name_in_words
@@ -48,7 +49,7 @@ _ROLLS = re.compile(r"\b(?:push|wheel|roll|glide|go|travel)", re.IGNORECASE)
 
 @dataclass(frozen=True, slots=True)
 class SeatedMove:
-    """One move: its word, and how it goes on a chair and on wheels."""
+    """One move: its word, and how it goes on a chair and on wheels, where that is said."""
 
     word: str
     chair: str
@@ -236,10 +237,12 @@ def _own_way_back(action: Action, way: str) -> str:
 def _written(one: Explained) -> SeatedMove:
     """The author's own ways of a step or a part that is no single move.
 
-    Where only one of the two is said it holds for both, as of a move. A word that the step
-    explains besides has a row of its own there: two rows of one name said two things.
+    Where only one of the two is said it holds for both, as of a move; but feet on the floor are a
+    chair's alone, and nothing is said on wheels then. A word that the step explains besides has a
+    row of its own there: two rows of one name said two things.
     """
-    chair, wheels = one.seated or one.wheels or "", one.wheels or one.seated or ""
+    shared = "" if of_a_chair_alone(one.seated) else one.seated
+    chair, wheels = one.seated or one.wheels or "", one.wheels or shared or ""
     word = _("{word}, seated", word=one.word) if one.text else one.word
     return SeatedMove(word, _closed(chair), _closed(wheels))
 

@@ -5,10 +5,16 @@ From a trial: an adviser forgot the bold of one line, and all four moves fell ou
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
+from build_tools.pages.pieces.step_help import step_helps
 from build_tools.views.lesson.move_lines import asked_about, notes_as_meant, read_as_moves
+from build_tools.views.lesson.moves_in_steps import todays_moves
+from build_tools.views.lesson.notes_for_whom import of_a_chair_alone
 from build_tools.views.lesson.notes_read import Explained, Paragraph, notes_read
+from build_tools.views.lesson.sitting_or_wheels import all_seated_ways
 from tests.support.sound_bank import real_unit
 
 DANCE = real_unit().dance
@@ -99,3 +105,39 @@ def test_a_line_for_no_move_leaves_the_others_where_they_are(first: bool) -> Non
     found = notes_read(f"{other}\n{moves}" if first else f"{moves}\n{other}")
     assert {one.word for one in found if isinstance(one, Explained)} == {"Rush", "Sink"}
     assert [one.text for one in found if isinstance(one, Paragraph)] == [other]
+
+
+@pytest.mark.parametrize(
+    ("way", "alone"),
+    [
+        ("keep the feet flat while you grow", True),
+        ("Lift the heels by turns.", True),
+        ("scoop beside the knees", False),
+        ("fold, arms in", False),
+        ("sink; the shuttle passes clear of feet or footrests", False),
+        (None, False),
+    ],
+)
+def test_feet_on_the_floor_are_a_chairs_alone(way: str | None, alone: bool) -> None:
+    assert of_a_chair_alone(way) is alone
+
+
+def test_what_is_said_of_feet_is_not_told_to_who_uses_a_wheelchair() -> None:
+    unit = real_unit()
+    lesson = replace(unit.lessons[0], notes="- **Rush**: go. Seated: lift the feet by turns.")
+    shown = replace(unit, lessons=(lesson, *unit.lessons[1:]))
+    moves = todays_moves(shown, lesson).steps
+    ways = [w for step in all_seated_ways(shown, lesson.steps, moves) for w in step.moves]
+    rush = next(way for way in ways if way.word == "rush")
+    assert rush.chair == "Lift the feet by turns"
+    assert rush.wheels
+    assert "feet" not in rush.wheels.casefold()
+
+
+def test_a_step_with_a_way_for_a_chair_alone_says_so_on_the_page() -> None:
+    unit = real_unit()
+    lesson = replace(unit.lessons[0], notes="Cool-down. Seated: keep the feet flat.")
+    shown = replace(unit, lessons=(lesson, *unit.lessons[1:]))
+    helped = [help_.seated for help_ in step_helps(shown, lesson, todays_moves(shown, lesson))]
+    told = [way for one in helped if one for way in one.moves]
+    assert ("Chair: Keep the feet flat", None) in [(way.chair, way.wheels) for way in told]
