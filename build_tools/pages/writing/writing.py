@@ -59,6 +59,8 @@ class WritingView:
     """The files, the unit's first."""
     action: tuple[FieldGuide, ...]
     """The fields of an action, which motifs and developments are made of."""
+    topics: tuple[str, ...]
+    """Every topic that a unit may name, in the order of the alphabet."""
     example_from: str | None
     """The title of the unit that the examples are from."""
 
@@ -97,6 +99,7 @@ def writing_page(bank: Bank, shown: Examples | None, schemas: Schemas) -> Page:
             if kind in schemas
         ),
         action=fields_of({**schemas, "action": _action(schemas)}, "action", {}),
+        topics=tuple(sorted(bank.topics)),
         example_from=shown.title if shown else None,
     )
     return Page(PATH, "writing/writing.html", view.frame.title, view)

@@ -38,5 +38,6 @@ def check_bank(bank: BankOutline) -> Iterator[Finding]:
                 f"{how_many(len(bank.topics), 'topic')}",
                 f"did you mean `{near}`?"
                 if near
-                else "use a topic from that list, or add this one to it with its near words",
+                else "use a topic from that list, which the page on how to write a unit prints, or "
+                "add this one to it with its near words",
             )
