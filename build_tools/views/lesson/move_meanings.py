@@ -6,8 +6,8 @@ from dataclasses import dataclass
 
 from build_tools.body.poses import moved
 from build_tools.page_words.words import _
-from build_tools.views.dance.moves_today import feel_in_words
 from build_tools.views.diagrams.body_words import body_in_words
+from build_tools.views.lesson.feel_besides import feel_besides
 from build_tools.views.lesson.moves_met import MoveMet
 from build_tools.views.words.punctuation import sentence
 
@@ -27,7 +27,7 @@ class MoveMeant:
 def meant(one: MoveMet) -> MoveMeant:
     """A move with the author's words for it; without them, what its picture shows."""
     if one.means is not None or one.action is None:
-        feel = feel_in_words(one.action.dynamics) if one.action else ""
+        feel = feel_besides(one.means or "", one.action.dynamics) if one.action else ""
         return MoveMeant(one.word, sentence(one.means or ""), sentence(feel) if feel else None)
     return MoveMeant(one.word, sentence(body_in_words(moved(one.action, one.before))), None)
 

@@ -182,7 +182,7 @@ def test_the_authors_notes_on_a_move_stand_in_its_step_and_not_at_the_foot() -> 
     view = view_of(unit, unit.lessons[1])
     (made,) = [step for step in view.steps if step.number == 5]
     assert made.help.moves[0].means == "Open, turn a little way round for two, and back for two."
-    assert made.help.moves[0].feel == "Light, slow and smooth, winding."
+    assert made.help.moves[0].feel == "Lightly, smoothly."
     (canon,) = [step for step in view.steps if "Canon means taking turns" in step.help.notes]
     assert canon.does == "Dance it one after another"
     assert "turn a little way round" not in view.notes
