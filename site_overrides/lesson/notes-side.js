@@ -15,19 +15,21 @@
 
   function side() {
     const notes = article.querySelector("section.notes");
-    const steps = withFloor([...article.querySelectorAll(".step")], notes ? lines(notes) : 0).filter(Boolean);
-    if (!steps.length && !notes) return null;
+    const before = [...article.querySelectorAll(":is(.before, .tail) > .off-paper")].map(aside);
+    const besides = before.reduce((sum, one) => sum + lines(one) + 1, notes ? lines(notes) : 0);
+    const steps = withFloor([...article.querySelectorAll(".step")], besides).filter(Boolean);
+    if (!steps.length && !notes && !before.length) return null;
     const { lesson } = article.dataset;
     const head = element("h2", gettext("Notes for lesson {lesson}, step by step", { lesson }));
     const said = element("p", gettext("A further side. The lesson itself is on the sides before it."));
-    const whole = element("section", head, said, element("div", ...steps, ...(notes ? [notes.cloneNode(true)] : [])));
+    const whole = element("section", head, said, element("div", ...before, ...steps, ...(notes ? [notes.cloneNode(true)] : [])));
     whole.className = "notes-side";
     return whole;
   }
 
   // the floor and the words of a beat, where the lesson's own sides have no room for them, as far as one further side has
   function withFloor(steps, besides) {
-    const told = steps.map((step) => [...step.querySelectorAll(":scope .does > .on-screen")].map(unfolded));
+    const told = steps.map((step) => [...untold(step), ...[...step.querySelectorAll(":scope .does > .on-screen")].map(unfolded)]);
     const plans = steps.map((step) => [...step.querySelectorAll(".step-plan .figure")].map(drawn));
     let room = told.reduce((left, one) => left - one.map(lines).reduce((a, b) => a + b, one.length && 1.5), LINES - besides);
     const beats = steps.map((step) => [...step.querySelectorAll(":scope .does > .counts:has(.off-paper)")].map(unfolded));
@@ -38,6 +40,18 @@
       const fitting = drawnBefore ? [] : plans[n].filter((one) => takes(one, PLAN));
       return ofStep(step, [...spoken[n], ...fitting, ...told[n]]);
     });
+  }
+
+  // what the moves are, and who is left over, in a step of which the lesson's own sides tell nothing
+  function untold(step) {
+    if (step.dataset.told !== "0") return [];
+    return [...step.querySelectorAll(":scope > .shown > :is(.told-1, .told-2)")].map((one) => one.cloneNode(true));
+  }
+
+  // what is read before the lesson, and has made room for the moves
+  function aside(section) {
+    const [head, ...rest] = section.cloneNode(true).children;
+    return element("section", element("h3", head.textContent), ...rest);
   }
 
   // about how many lines of half a side

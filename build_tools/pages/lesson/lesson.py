@@ -149,6 +149,8 @@ class LessonView:
     """Ways to change the lesson to fit the class."""
     words: tuple[Labelled, ...]
     """Words for today, each in plain words."""
+    aside: frozenset[str]
+    """What of it is printed on the further side, where the moves need the room."""
     bodies: Markup
     """The bodies that pictures point to, drawn once."""
     deference: str
@@ -218,6 +220,7 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
             Labelled(heading_of_change(key), words) for key, words in lesson.change.items()
         ),
         words=tuple(Labelled(m.word, m.plain) for m in words_needed(unit, lesson, bank.words)),
+        aside=paper.aside,
         bodies=Markup(sprite(drawn.bodies)),
         deference=_(DEFERENCE),
         safety_page=Link(_("More on keeping everyone safe"), "../../safety.html"),

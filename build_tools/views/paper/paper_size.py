@@ -39,7 +39,7 @@ from build_tools.views.paper.two_sittings import (
     turn_of_sittings,
     turns_of_sittings,
 )
-from build_tools.views.paper.what_is_printed import picture_size, printed_lesson
+from build_tools.views.paper.what_is_printed import ASIDE, picture_size, printed_lesson
 from build_tools.views.reading.lesson_text import is_printed
 from build_tools.views.words.marked_words import said_in
 from build_tools.views.words.the_room import the_room
@@ -76,13 +76,15 @@ class OnPaper:
     """How a lesson is printed: its size, and how much each step tells of its moves.
 
     `told` has a level of `told_at_each_level` for each step, 0 for nothing; `plans` says whether
-    the floor is drawn before the steps; `said` has the steps, from 0, whose beat has its words.
+    the floor is drawn before the steps; `said` has the steps, from 0, whose beat has its words;
+    `aside` has what makes room for the moves and stands on the further side.
     """
 
     size: str
     told: tuple[int, ...]
     plans: bool = False
     said: frozenset[int] = frozenset()
+    aside: frozenset[str] = frozenset()
 
 
 @dataclass(frozen=True, slots=True)
@@ -118,9 +120,25 @@ def _on_paper(unit: Unit, lesson: Lesson) -> OnPaper:
     found = {size: _told(printed, runs, SETTINGS[size]) for size in sizes}
     whole = (size for size in sizes if min(found[size], default=0) > 0)
     size = next(whole, sizes[-1])
-    bare = OnPaper(size, found[size])
+    bare = _with_room_for_moves(unit, lesson, OnPaper(size, found[size]))
     beside = _told_beside_plans(unit, lesson, printed, runs, SETTINGS[size])
     return _with_words(unit, lesson, OnPaper(size, beside, plans=True) if beside else bare)
+
+
+def _with_room_for_moves(unit: Unit, lesson: Lesson, full: OnPaper) -> OnPaper:
+    """The same, or with what is read before the lesson aside where more steps tell their moves so.
+
+    A move that nobody can look up in the hall is worse than a word card that is read at breakfast.
+    """
+    best, runs = full, told_at_each_level(unit, lesson)
+    for aside in ASIDE:
+        if min(best.told, default=1) > 0:
+            break
+        printed = printed_lesson(unit, lesson, aside=aside)
+        told = _told(printed, runs, SETTINGS[full.size])
+        if told.count(0) < best.told.count(0):
+            best = OnPaper(full.size, told, aside=frozenset(aside))
+    return best
 
 
 def _with_words(unit: Unit, lesson: Lesson, bare: OnPaper) -> OnPaper:
@@ -134,7 +152,7 @@ def _with_words(unit: Unit, lesson: Lesson, bare: OnPaper) -> OnPaper:
         if not any(said_in(one.words) for one in lines):
             continue
         said = best.said | {index}
-        printed = printed_lesson(unit, lesson, said=said)
+        printed = printed_lesson(unit, lesson, said=said, aside=bare.aside)
         if not _holds(lesson, printed, bare.size):
             continue
         setting = SETTINGS[bare.size]
@@ -144,7 +162,7 @@ def _with_words(unit: Unit, lesson: Lesson, bare: OnPaper) -> OnPaper:
             else _told(printed, runs, setting)
         )
         if told and (min(told) > 0 or min(bare.told) == 0):
-            best = OnPaper(bare.size, told, bare.plans, said)
+            best = OnPaper(bare.size, told, bare.plans, said, bare.aside)
     return best
 
 

@@ -62,6 +62,8 @@ from build_tools.views.words.punctuation import capital, kept_together, quoted, 
 from build_tools.views.words.the_room import the_room
 from build_tools.views.words.words_needed import words_needed
 
+ASIDE = ({"change", "words"}, {"change", "words", "classroom"})
+"""What the further side can take, least first: what is read before the lesson, not in the hall."""
 _UNKNOWN_PLAIN = "about as long as words of dance are in plain words"
 """Stands for what a bank's own vocabulary says of a word that a lesson teaches."""
 
@@ -74,11 +76,12 @@ def printed_lesson(
     *,
     plans: bool = False,
     said: Collection[int] = (),
+    aside: Collection[str] = (),
 ) -> PrintedLesson:
     """What is printed of `lesson`; `told` has the level of `told_at_each_level` for each step.
 
     `plans` says whether the floor is drawn before them; `said` has the steps, from 0, of which the
-    beat is printed with its words.
+    beat is printed with its words; `aside` has what stands on the further side, of `ASIDE`.
 
     Without the bank's `vocabulary`, a word that the lesson teaches and the unit does not explain
     is taken to be explained in as many words as most are.
@@ -102,7 +105,7 @@ def printed_lesson(
             for line in lesson_in_short(lesson)
         ),
         run_in=(),
-        before=tuple(_before(unit, lesson)),
+        before=tuple(_before(unit, lesson, aside)),
         steps=tuple(
             _step(lesson, index, *each, said=index in said)
             for index, each in enumerate(
@@ -118,8 +121,12 @@ def printed_lesson(
         not_dancing=(_heading(_("Can’t dance today")), Run(lesson.not_dancing)),
         trouble_heading=Run(_("What if …"), bold=True),
         trouble=tuple(row(label, words) for label, words in trouble_in_words(lesson)),
-        change=_rows(_("Change it to fit your class"), lesson.change.items(), heading_of_change),
-        words=_rows(_("Words for today"), _explained(unit, lesson, vocabulary), str),
+        change=()
+        if "change" in aside
+        else _rows(_("Change it to fit your class"), lesson.change.items(), heading_of_change),
+        words=()
+        if "words" in aside
+        else _rows(_("Words for today"), _explained(unit, lesson, vocabulary), str),
         deference=_(DEFERENCE),
         plans=tuple(one.title for one in plans_of(unit, lesson)) if plans else (),
     )
@@ -162,11 +169,11 @@ def _caption(unit: Unit, lesson: Lesson) -> str:
     return line_title(unit.dance, letters_in(unit.dance, parts))
 
 
-def _before(unit: Unit, lesson: Lesson) -> Iterator[tuple[Runs, ...]]:
+def _before(unit: Unit, lesson: Lesson, aside: Collection[str]) -> Iterator[tuple[Runs, ...]]:
     """What comes before they move: the room, in the classroom, checks, the story so far."""
     if unit.dance.sides:
         yield ((_heading(_("The room")), Run(the_room(unit.dance))),)
-    if lesson.classroom_first:
+    if lesson.classroom_first and "classroom" not in aside:
         lines = (Run(line) for line in lesson.classroom_first)
         yield ((_heading(_("In the classroom first")), *lines),)
     checks = (Run(line) for line in checks_before(unit, lesson))

@@ -53,7 +53,7 @@ def test_a_short_lesson_has_twelve_points_a_longer_one_eleven_a_very_long_one_mo
     unit = real_unit()
     short = replace(unit.lessons[0], steps=unit.lessons[0].steps[:2])
     assert on_paper(replace(unit, lessons=(short,)), short).size == "12"
-    assert on_paper(*longer(unit, 300)).size == LEAST
+    assert on_paper(*longer(unit, 150)).size == LEAST
     assert on_paper(*longer(unit, 900)).size == MORE_SIDES
 
 
@@ -91,8 +91,8 @@ def test_the_moves_are_told_as_far_as_two_sides_hold_them(number: int) -> None:
 
 def high(one: Made, size: str, told: Sequence[int]) -> int:
     """On how many sides it is at most, with so much told in each step."""
-    said = on_paper(one.unit, one.lesson).said
-    printed = printed_lesson(one.unit, one.lesson, None, told, said=said)
+    paper = on_paper(one.unit, one.lesson)
+    printed = printed_lesson(one.unit, one.lesson, None, told, said=paper.said, aside=paper.aside)
     parts = laid_out(printed, SETTINGS[size])
     if on_paper(one.unit, one.lesson).plans:
         plans = plans_of(one.unit, one.lesson)
@@ -110,12 +110,17 @@ def test_every_lesson_of_the_bank_says_what_most_of_its_new_moves_mean() -> None
 
 
 def test_cutting_the_words_named_makes_a_lesson_fit() -> None:
+    """Obeyed to the word it fits, or nearly: a step that just does not fit a side takes it along."""
     unit, lesson = longer(real_unit(), 400)
-    found = too_long(unit, lesson)
-    assert found is not None
-    cut = lesson.not_dancing.split()[: -(found.words - found.held) - 10]
-    fitting = replace(lesson, not_dancing=" ".join(cut))
-    assert too_long(replace(unit, lessons=(*unit.lessons[:-1], fitting)), fitting) is None
+    for _ in range(3):
+        found = too_long(unit, lesson)
+        assert found is not None
+        cut = lesson.not_dancing.split()[: -(found.words - found.held) - 10]
+        lesson = replace(lesson, not_dancing=" ".join(cut))
+        unit = replace(unit, lessons=(*unit.lessons[:-1], lesson))
+        if too_long(unit, lesson) is None:
+            return
+    raise AssertionError(found)
 
 
 def test_the_bank_uses_more_than_one_size_and_two_sides_for_each_lesson() -> None:

@@ -64,7 +64,13 @@ def shown(paper: Page, unit: Unit, lesson: Lesson) -> str:
 def worked_out(unit: Unit, lesson: Lesson) -> str:
     size = on_paper(unit, lesson)
     printed = printed_lesson(
-        unit, lesson, real_bank().words, size.told, plans=size.plans, said=size.said
+        unit,
+        lesson,
+        real_bank().words,
+        size.told,
+        plans=size.plans,
+        said=size.said,
+        aside=size.aside,
     )
     texts = list(printed_texts(printed))
     if size.size == LEAST:
