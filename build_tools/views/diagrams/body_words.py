@@ -118,9 +118,8 @@ def _travel(done: Moved) -> str:
 
 
 def _arms_too(move: Move) -> str:
-    if held_out(move):
-        return _("one arm held out")
-    return _("arms slashing") if slashes(move) else ""
+    slashing = _("arms slashing") if slashes(move) else ""
+    return _("one arm held out") if held_out(move) else slashing
 
 
 def _size(move: Move) -> str:
@@ -249,8 +248,8 @@ def _transfer(done: Moved) -> str:
             return _("fold forwards")
         return _("curl up small") if move.manner == "fold" else _("bend the knees and sink")
     if move.manner == "rise" or move.start == "low" or rises(move):
-        rise = _("rise") if stood else _("unfold and sit up tall")
-        return ", ".join(filter(None, (rise, _arms_too(move))))
+        said = (_("rise") if stood else _("unfold and sit up tall"), _arms_too(move))
+        return ", ".join(filter(None, said))
     if stays_tall(move):
         return _("stand tall") if stood else _("sit tall")
     return _("bend the knees") if stood else _("fold a little forwards")
