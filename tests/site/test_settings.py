@@ -223,5 +223,6 @@ def test_the_page_says_of_its_steps_what_the_bank_knows(
                         "travels": facts.travels,
                         "parts": list(facts.parts),
                         "stands": facts.stands,
+                        "halves": facts.halves,
                         **({"before": list(facts.made_before)} if facts.made_before else {}),
                     }

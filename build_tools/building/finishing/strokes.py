@@ -62,7 +62,7 @@ _COMMON = (
     'stroke-width="9.5"',
     'fill="currentColor" stroke-width="8"',
     'stroke-width="16.6"',
-    'font-size="32" font-weight="700" text-anchor="middle" fill="currentColor" stroke="none"',
+    'font-size="40" font-weight="700" text-anchor="middle" fill="currentColor" stroke="none"',
     'stroke-width="1" opacity="0.5"',
     'stroke="#fff" stroke-width="9.5"',
 )

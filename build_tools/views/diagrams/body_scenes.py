@@ -22,7 +22,7 @@ from build_tools.views.diagrams.body_turns import SPIRAL, eyes, ring, spiral
 from build_tools.views.diagrams.body_views import SIDE, leftwards, view_of
 from build_tools.views.diagrams.body_ways import over_floor, room_for
 
-_EDGE, _GAP = 6.0, 26.0
+_EDGE, _GAP, _BESIDE = 6.0, 26.0, 8.0
 _LOW_VIEW, _LOW_HEAD, _CURLED = 40.0, 0.62, 0.36
 """What is low is seen at least so far from the side, or its shape is hidden."""
 _TWIST = 120.0
@@ -79,7 +79,8 @@ def _beside(done: Moved, start: Skeleton, end: Skeleton) -> Scene:
         room = room_for(done.move, done.body == "standing")
     winds = done.move.kind == "transfer" and done.move.manner == "wind"
     if winds:
-        # its spiral goes round the body, wider than the body may be
+        # its spiral goes round the body, wider than the body may be; nothing stands between the two
+        room = _BESIDE
         b0, a1 = min(b0, -SPIRAL), max(a1, SPIRAL)
         b1, a0 = max(b1, SPIRAL), min(a0, -SPIRAL)
     x0 = _EDGE - a0

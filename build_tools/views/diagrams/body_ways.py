@@ -21,8 +21,9 @@ _HUMP, _CLEAR, _HEAD = 12.0, 2.6, 11.0
 _ONE, _BENT, _NUMBERED = 38.0, 62.0, 62.0
 _RAYS = 12.0
 _FLOOR = -4.0
-_SIZE = 32
-"""Of a number: on the wall it is to be read from the back of a hall."""
+_SIZE = 40
+"""Of a number: on the wall it is to be read from the back of a hall, and on paper in no less than
+9.5 points where a strip of six wide bodies is drawn small."""
 _LEAPING = ("skip", "hop", "gallop", "run")
 _GLIDING = ("float", "roll")
 

@@ -10,6 +10,7 @@ from build_tools.body.sitting import small_jump
 from build_tools.page_words.forms import number_in_words
 from build_tools.page_words.words import _, ngettext, of_schema
 from build_tools.views.diagrams import body_phrases as phrases
+from build_tools.views.diagrams.body_wheeling import goes_aside, wheel_seconds
 from build_tools.views.words.punctuation import capital
 from build_tools.views.words.sides_named import NO_NAMES, towards_in_words
 
@@ -32,24 +33,6 @@ def deed_in_words(done: Moved, seconds: float | None = None) -> str:
     if done.body == "wheels" and seconds is not None and seconds < wheel_seconds(done.move):
         return _instead_of_wheeling(done)
     return _doing(done)
-
-
-WHEELED_QUARTER = 1.0
-"""Seconds that a child takes to turn a wheelchair a quarter round by hand and stop, and to push it
-once and let it roll: common practice, no source."""
-
-
-def wheel_seconds(move: Move) -> float:
-    """The seconds that a move takes in a wheelchair: going aside is a turn, a push, a turn back."""
-    if move.kind == "travel" and _goes_aside(move):
-        return 3 * WHEELED_QUARTER
-    if move.kind == "turn":
-        return abs(move.turn) / 90 * WHEELED_QUARTER * (2 if move.there_and_back else 1)
-    return 0.0
-
-
-def _goes_aside(move: Move) -> bool:
-    return move.direction == "sideways" or move.manner == "side"
 
 
 def _instead_of_wheeling(done: Moved) -> str:
@@ -128,7 +111,7 @@ def _size(move: Move) -> str:
 
 
 def _wheeled(move: Move, way: str) -> str:
-    if _goes_aside(move):
+    if goes_aside(move):
         said = _("turn {way} and wheel", way=_aside(move))
     else:
         said = _("wheel {way}", way=way or of_schema("forwards"))
