@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
 from build_tools.movement.development import actions_of
+from build_tools.pages.pieces.motif_drawn import motif_drawn
 from build_tools.views.diagrams.diagram import Figure
 from build_tools.views.diagrams.floor_plan import floor_plan
 from build_tools.views.diagrams.parts import parts_figure
@@ -17,6 +19,7 @@ from tests.support.sound_bank import real_bank
 
 LEAST_TEXT = 13
 """Units at 360 to the width: 9.5 points on paper at the 95 mm where the smallest is printed."""
+NUMBER = re.compile(r'<text [^>]*font-size="([\d.]+)"')
 
 
 def figures() -> Iterator[Figure]:
@@ -51,6 +54,20 @@ def test_nothing_in_a_drawing_is_too_small_to_read() -> None:
     sizes = {
         float(s) for figure in figures() for s in seen_in(figure.svg).values("text", "font-size")
     }
+    assert sizes
+    assert min(sizes) >= LEAST_TEXT
+
+
+def test_no_number_on_the_way_of_a_body_is_too_small_to_read_in_its_strip() -> None:
+    sizes = set()
+    for unit in real_bank().units:
+        for name in (*unit.dance.motifs, *unit.dance.developments):
+            drawn = motif_drawn(unit.dance, name)
+            scale = re.search(r"scale\(([\d.]+)\)", drawn.picture.svg)
+            for body in drawn.bodies:
+                written = [float(size) for size in NUMBER.findall(body.pieces)]
+                assert not written or scale
+                sizes |= {size * float(scale[1]) for size in written if scale}
     assert sizes
     assert min(sizes) >= LEAST_TEXT
 
