@@ -3,7 +3,7 @@
 (() => {
   const { gettext } = window.danceUnitBank;
   const article = document.querySelector("[data-lesson]");
-  const LINES = 101, LETTERS = 44, PLAN = 9; // of a side, a line, a plan without its words
+  const LINES = 101, LETTERS = 44, PLAN = 9, STEP_HEADS = 12; // of a side, a line, a plan without its words
   let made = null;
 
   window.addEventListener("beforeprint", () => {
@@ -31,6 +31,9 @@
   function withFloor(steps, besides) {
     const told = steps.map((step) => [...untold(step), ...[...step.querySelectorAll(":scope .does > .on-screen")].map(unfolded)]);
     const plans = steps.map((step) => [...step.querySelectorAll(".step-plan .figure")].map(drawn));
+    // how steps are run in general gives way first: what this unit says does not
+    const long = told.flat().reduce((sum, one) => sum + lines(one), besides) > LINES - STEP_HEADS;
+    if (long) told.forEach((all, n) => { told[n] = all.filter((one) => !one.classList.contains("running")); });
     let room = told.reduce((left, one) => left - one.map(lines).reduce((a, b) => a + b, one.length && 1.5), LINES - besides);
     const beats = steps.map((step) => [...step.querySelectorAll(":scope .does > .counts:has(.off-paper)")].map(unfolded));
     const takes = (one, more) => lines(one) + more <= room && ((room -= lines(one) + more), true);
