@@ -79,8 +79,9 @@ def asked_about(notes: str, dance: Dance) -> tuple[MoveLine, ...]:
 
 def read_as_moves(notes: str, dance: Dance) -> tuple[MoveLine, ...]:
     """The lines that are read as a move's, though they are written otherwise."""
+    lines = notes.split("\n")
     return tuple(
-        MoveLine(one.line, notes.split("\n")[one.line], one.word, one.head)
+        MoveLine(one.line, lines[one.line], one.word, one.head)
         for one in _found(notes, dance)
         if one.sure and not one.right
     )

@@ -137,7 +137,7 @@ def _with_room_for_moves(unit: Unit, lesson: Lesson, full: OnPaper) -> OnPaper:
         printed = printed_lesson(unit, lesson, aside=aside)
         told = _told(printed, runs, SETTINGS[full.size])
         if told.count(0) < best.told.count(0):
-            best = OnPaper(full.size, told, aside=frozenset(aside))
+            best = OnPaper(full.size, told, aside=aside)
     return best
 
 

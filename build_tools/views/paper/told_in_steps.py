@@ -13,6 +13,7 @@ from build_tools.views.lesson.groups_told import left_over_in_words, watching_in
 from build_tools.views.lesson.move_meanings import MoveMeant, meant, part_heading
 from build_tools.views.lesson.moves_in_steps import todays_moves
 from build_tools.views.lesson.moves_met import MoveMet, StepMoves
+from build_tools.views.lesson.once_a_lesson import once_a_lesson
 from build_tools.views.lesson.teachers_part import tells_starts
 from build_tools.views.paper.printed import Runs, labelled, row
 
@@ -24,6 +25,7 @@ _ORDER = (GROUPS, MOVES, PARTS, MOVES_AGAIN, PARTS_AGAIN)
 """In which they stand in a step."""
 
 
+@once_a_lesson
 def told_at_each_level(unit: Unit, lesson: Lesson) -> tuple[tuple[Runs, ...], ...]:
     """What is told besides in each step on paper, a paragraph, for every level and those below it.
 

@@ -62,7 +62,7 @@ from build_tools.views.words.punctuation import capital, kept_together, quoted, 
 from build_tools.views.words.the_room import the_room
 from build_tools.views.words.words_needed import words_needed
 
-ASIDE = ({"change", "words"}, {"change", "words", "classroom"})
+ASIDE = (frozenset({"change", "words"}), frozenset({"change", "words", "classroom"}))
 """What the further side can take, least first: what is read before the lesson, not in the hall."""
 _UNKNOWN_PLAIN = "about as long as words of dance are in plain words"
 """Stands for what a bank's own vocabulary says of a word that a lesson teaches."""
