@@ -7,6 +7,7 @@ from collections.abc import Sequence
 
 from build_tools.model.lesson import Step
 from build_tools.page_words.words import _
+from build_tools.sentences.numbers import number_of
 from build_tools.views.words.phrases_counted import nth_in_words
 
 _GOES = re.compile(
@@ -16,8 +17,7 @@ _GOES = re.compile(
     re.IGNORECASE,
 )
 """Words with which an author says how many goes there are: no other number is given then."""
-_HOW_MANY = {"twice": 2, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6}
-_FEWEST_GOES = 2
+_FEWEST_GOES, _MOST_GOES = 2, 6
 _IN_ORDER = re.compile(r"[.;] (?:then|rest|now)\b|\bagain\b|, then\b", re.IGNORECASE)
 """A task that says what is danced after what."""
 
@@ -35,8 +35,9 @@ def number_of_goes(step: Step, helps: Sequence[str]) -> bool:
 def after_a_go(step: Step, helps: Sequence[str]) -> str:
     """After which go something is named that was seen, where it is said how many there are."""
     texts = filter(None, (step.task, step.you, step.say, *helps))
-    said = " ".join(found[0] for text in texts for found in _GOES.finditer(text))
-    goes = max((n for word, n in _HOW_MANY.items() if re.search(rf"\b{word}\b", said)), default=0)
+    words = (word for text in texts for found in _GOES.findall(text) for word in found.split())
+    numbers = (number_of(word) or 0 for word in words)
+    goes = max((n for n in numbers if n <= _MOST_GOES), default=0)
     if goes < _FEWEST_GOES:
         return _("After a go, name one thing that you saw, and let everyone try that.")
     return _(
