@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import ctypes
 import math
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -21,6 +21,8 @@ WHITE = (255, 255, 255)
 HYPHEN_AT_END = "\x02"
 """What PDFium gives for a hyphen that ends a line."""
 LONGEST_NAME = 200
+WHOLE_SIDE = 0.8
+"""Of the side's height: what is higher is cut off by the side's own edges."""
 Matrix = tuple[float, float, float, float, float, float]
 Box = tuple[float, float, float, float]
 """Left, top, right and bottom."""
@@ -48,7 +50,11 @@ class Side:
     read: tuple[Letter, ...]
     painted: tuple[Letter, ...]
     drawn: tuple[Box, ...]
-    """Where shapes and pictures are seen, white paint on white paper apart."""
+    """Where shapes and pictures are seen, white paint on white paper apart.
+
+    What a picture draws beyond its own edge is cut off there, and nobody misses it. What the
+    edges of the whole side cut off is missed, so it is given as far as it would go.
+    """
     page: Any
 
     def picture(self, dots_per_inch: int) -> Image.Image:
@@ -132,7 +138,7 @@ def _colour(get: Callable[..., int], *of: Any) -> Colour | None:
 def _drawn(
     page: Any, height: float, order: dict[int, int], outer: Matrix = AS_IT_IS
 ) -> Iterator[Box]:
-    """Where shapes and pictures are; `order` is told of each text when it is painted."""
+    """Where shapes and pictures are seen; `order` is told of each text when it is painted."""
     in_form = outer is not AS_IT_IS
     count = pdfium.FPDFFormObj_CountObjects if in_form else pdfium.FPDFPage_CountObjects
     get = pdfium.FPDFFormObj_GetObject if in_form else pdfium.FPDFPage_GetObject
@@ -142,15 +148,45 @@ def _drawn(
         if kind == pdfium.FPDF_PAGEOBJ_TEXT:
             order[_address(one)] = len(order)
         elif kind == pdfium.FPDF_PAGEOBJ_FORM:
-            yield from _drawn(one, height, order, _joined(_matrix(one), outer))
+            inside = _drawn(one, height, order, _joined(_matrix(one), outer))
+            yield from _seen(inside, one, height, outer)
         elif kind == pdfium.FPDF_PAGEOBJ_IMAGE:
-            yield _box(one, height, outer)
+            yield from _seen([_box(one, height, outer)], one, height, outer)
         elif kind == pdfium.FPDF_PAGEOBJ_PATH:
             filled, stroked = ctypes.c_int(), ctypes.c_int()
             pdfium.FPDFPath_GetDrawMode(one, filled, stroked)
             line = stroked.value and _colour(pdfium.FPDFPageObj_GetStrokeColor, one) != WHITE
             if line or (filled.value and _colour(pdfium.FPDFPageObj_GetFillColor, one) != WHITE):
-                yield _path(one, height, outer) if stroked.value else _box(one, height, outer)
+                box = _path(one, height, outer) if stroked.value else _box(one, height, outer)
+                yield from _seen([box], one, height, outer)
+
+
+def _seen(boxes: Iterable[Box], one: Any, height: float, outer: Matrix) -> Iterator[Box]:
+    """What is left of each box where the object is cut off."""
+    cut = tuple(_cut(one, height, outer))
+    for left, top, right, bottom in boxes:
+        for edge in cut:
+            left, top = max(left, edge[0]), max(top, edge[1])
+            right, bottom = min(right, edge[2]), min(bottom, edge[3])
+        if left <= right and top <= bottom:
+            yield left, top, right, bottom
+
+
+def _cut(one: Any, height: float, outer: Matrix) -> Iterator[Box]:
+    """The boxes around what an object is cut off by, the edges of the side's text apart."""
+    x, y = ctypes.c_float(), ctypes.c_float()
+    clip = pdfium.FPDFPageObj_GetClipPath(one)
+    for path in range(pdfium.FPDFClipPath_CountPaths(clip)):
+        points = []
+        for number in range(pdfium.FPDFClipPath_CountPathSegments(clip, path)):
+            point = pdfium.FPDFClipPath_GetPathSegment(clip, path, number)
+            pdfium.FPDFPathSegment_GetPoint(point, x, y)
+            points.append((x.value, y.value))
+        if not points:
+            continue
+        left, top, right, bottom = _around(points, height, outer)
+        if bottom - top < WHOLE_SIDE * height:
+            yield left, top, right, bottom
 
 
 def _path(path: Any, height: float, outer: Matrix) -> Box:
