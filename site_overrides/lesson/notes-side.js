@@ -71,6 +71,11 @@
   function drawn(figure) {
     const copy = figure.cloneNode(true);
     copy.querySelector("details")?.remove();
+    // what stands on the page once and is shown here again has the letters of where it stands: here it needs its own
+    for (const again of copy.querySelectorAll("svg > use")) {
+      const shapes = document.querySelector(`.shapes${again.getAttribute("href")}`);
+      if (shapes) again.replaceWith(...shapes.cloneNode(true).childNodes);
+    }
     for (const named of copy.querySelectorAll("[id]")) named.removeAttribute("id");
     return copy;
   }
