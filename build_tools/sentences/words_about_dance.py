@@ -76,7 +76,8 @@ WITH_WHOM = Saying(
 )
 
 _GROUP = "group pair four three five six row pupil dancer couple"
-_AT_A_TIME = Saying("#1..4 @group at a time", {"group": _GROUP})
+_AT_A_TIME = Saying("#1..4 !<touch|point|name|choose|pick @group at a time", {"group": _GROUP})
+"""Not how many are told off at a time, as when a teacher touches two pairs that belong together."""
 _IN_TURN = Saying(
     """
     @group by|after @group

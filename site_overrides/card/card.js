@@ -93,7 +93,7 @@
       put(part("teams"), room ? sums.hallToday(facts, room) : "");
       part("teams").hidden = !part("teams").textContent;
       bank.plansToday?.(root, room, settings.fit());
-      if (plan[at]) showStep(sections.get(plan[at].step));
+      plan.forEach((one, place) => showStep(sections.get(one.step), place));
       showEnd();
       showList();
       showTime();
@@ -117,8 +117,9 @@
       })));
     }
 
-    function showStep(section) {
-      const { at, plan } = state;
+    // also those that are not on the screen: somebody may read ahead, or search in them
+    function showStep(section, at) {
+      const { plan } = state;
       section.querySelector("[data-place]").textContent = gettext("Step {number} of {many}", { number: at + 1, many: plan.length });
       const groups = sums.groupsToday(facts, section.dataset, settings.fit());
       const place = section.querySelector("[data-groups]");
@@ -131,7 +132,7 @@
       const into = section.querySelector("[data-into]");
       if (into) {
         into.dataset.written ??= into.textContent;
-        into.textContent = room ? sums.intoToday(into.dataset.written, one, turn, room) : into.dataset.written;
+        into.textContent = room ? sums.intoToday(into.dataset.written, facts, one, turn, room) : into.dataset.written;
       }
       const following = plan.slice(at + 1).find((one) => !one.left);
       section.querySelector("[data-after]").textContent = following

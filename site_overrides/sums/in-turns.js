@@ -1,15 +1,16 @@
 // Who dances a step at once, in the hall of the day: all; nearly all; or one team after another. `room` is that of
 // floor.room, null while the hall is not known. A step is in turns only if what it dances in its place does not take
-// the whole class; a warm-up, or what is tried out or made, never while there are the square metres for all.
+// the whole class; a warm-up, or what is tried out anywhere, never while there are the square metres for all.
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});
   const { gettext, ngettext } = bank;
-  const MOVING = ["warm-up", "cool-down", "explore"];
-  const MAKING = ["make", "develop"];
+  const MOVING = ["warm-up", "cool-down"];
+  const ANYWHERE = "explore"; // unless it is on the spots of the dance
   const SEEN = ["show", "look and talk"];
   const AS_ONE = ["whole class", "half class"];
   const TOLD = /\b(?:teams?|tîm|timau)\b/i;
+  const SAID = /“([^”]*)”\s*(.*)$/s;
   const TEAMS = {
     2: gettext("team 1, then team 2"),
     3: gettext("team 1, then 2, then 3"),
@@ -23,7 +24,7 @@
     if (!room?.found || sums.floor.allAtOnce(room)) return null;
     const { teams } = room.sharing;
     const tight = one.parts.some((letter) => room.tight.includes(letter));
-    if (!one.parts.length || MOVING.includes(one.phase)) return moving(one, minutes, room, tight);
+    if (sums.isAnywhere(one)) return moving(one, minutes, room, tight);
     const halved = one.grouping === "half class" || one.shows || SEEN.includes(one.phase);
     if (one.shows?.atOnce) return null;
     if (halved && !teams.length) {
@@ -31,13 +32,12 @@
         ? { words: gettext("if all dance it at once, {turns}", { turns: turns(room) }), teams: false, each: 0, beside: true } : null;
     }
     if (!tight && !(teams.length === 2 && one.grouping === "half class")) return null;
-    if (MAKING.includes(one.phase)) {
-      const words = gettext("all learn it on the spot, then dance it: {turns}", { turns: turns(room) });
-      return { words, teams: teams.length > 0, each: 0 };
-    }
     const each = teams.length && !SEEN.includes(one.phase) && !one.shows ? Math.floor(minutes / teams.length) : 0;
     return { words: teams.length ? long(turns(room), each, one) : turns(room), teams: teams.length > 0, each };
   };
+
+  // a step in which pupils are on no spots of the dance
+  sums.isAnywhere = (one) => !one.parts.length || MOVING.includes(one.phase) || (one.phase === ANYWHERE && !one.onSpots);
 
   // where the metres do not reach, those who wait move on the spot, so that nobody grows cold
   function moving(one, minutes, room, tight) {
@@ -57,17 +57,36 @@
     return turn.words.charAt(0).toUpperCase() + turn.words.slice(1);
   };
 
-  // what is said to get into groups: where others watch who dances, which team sits; not where the words tell of teams
-  sums.intoToday = (words, one, turn, room) => {
+  // what is said to get into groups: which team sits, where the others dance or go to their spots; not where the words
+  // tell of teams, nor where there are no groups yet of which a team could be
+  sums.intoToday = (words, facts, one, turn, room) => {
     if (!words || !turn?.teams || TOLD.test(words)) return words;
-    if (!one.shows && !SEEN.includes(one.phase) && one.grouping !== "half class") return words;
+    const where = room.waiting.where ?? sums.floor.sitInWords(room.lined), others = room.sharing.teams.length - 1;
+    if (one.shows || SEEN.includes(one.phase) || one.grouping === "half class") {
+      return ngettext(
+        "“Team 2, sit {where}. Team 1, dance. Then change.”",
+        "“All but team 1, sit {where}. Team 1, dance. Then the next team.”",
+        others,
+        { where },
+      );
+    }
+    const said = SAID.exec(words);
+    if (!said || !one.onSpots || !formed(facts, one)) return words;
     return ngettext(
-      "“Team 2, sit {where}. Team 1, dance. Then change.”",
-      "“All but team 1, sit {where}. Team 1, dance. Then the next team.”",
-      room.sharing.teams.length - 1,
-      { where: room.waiting.where ?? sums.floor.sitInWords(room.lined) },
-    );
+      "“Team 2, sit {where}. Team 1: {words}” Then change. {more}",
+      "“All but team 1, sit {where}. Team 1: {words}” Then the next team. {more}",
+      others,
+      { where, words: within(said[1]), more: said[2] },
+    ).trim();
   };
+
+  // whether pupils have been in these groups before, in this lesson or an earlier one
+  function formed(facts, one) {
+    const before = facts.slice(0, one.number - 1);
+    return [...(facts[0].before ?? []), ...before.flatMap(({ grouping, stands }) => [grouping, stands])].includes(one.stands ?? one.grouping);
+  }
+
+  const within = (words) => (/^I\b/.test(words) ? words : words.charAt(0).toLowerCase() + words.slice(1));
 
   function turns({ sharing: { teams, waiting, dancing }, groups }) {
     if (waiting) {

@@ -15,6 +15,7 @@
       canWait: "canWait" in said,
       travels: "travels" in said,
       parts: said.parts ? said.parts.split(" ") : [],
+      onSpots: "onSpots" in said,
       stands: said.stands ?? null,
       halves: said.halves ?? null,
       ...("before" in said && { before: said.before.split(" ") }),

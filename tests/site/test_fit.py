@@ -277,6 +277,33 @@ def test_groups_showing_and_floor_are_said_in_plain_sentences(site: Path, browse
         assert not re.search(r"cannot(?! dance today)|not enough|impossible", told)
 
 
+def test_in_a_small_hall_each_step_says_which_team_and_what_the_step_says_itself_stands(
+    site: Path, browser: Browser
+) -> None:
+    """Teachers of Years 1 and 6 read turns that the step contradicts, and teams nobody had."""
+    path = "units/seeds-on-the-move/lesson-1.html"
+    with lesson(browser, site, "#fit=30-0-28-0-14x10m", path=path) as seen:
+        seen.page.wait_for_function("Boolean(danceUnitBank.danceOnFloor)")
+        told = seen.page.locator("[data-results]").text_content() or ""
+        assert "The step says who dances and who watches." in told
+        assert "Stay in your teams" not in told
+    path = "units/rope-bridge/lesson-1.html"
+    turns = {2: 4, 3: 5, 4: 4, 5: 3}
+    with lesson(browser, site, "#fit=60-10-30-0-14x10m", path=path) as seen:
+        seen.page.wait_for_function("Boolean(danceUnitBank.danceOnFloor)")
+        told = seen.page.locator("[data-results]").text_content() or ""
+        assert "each team dances half as often as the step says, once at least" in told
+        groups = seen.page.locator(".step .grouping").all_text_contents()
+        for number, minutes in turns.items():
+            assert f"team 1, then team 2, {minutes} minutes each" in groups[number - 1]
+    # the steps of a card that are not on the screen too: somebody may read ahead
+    with lesson(browser, site, "#card&fit=60-10-30-0-14x10m", path=path) as seen:
+        seen.page.wait_for_function("Boolean(danceUnitBank.danceOnFloor)")
+        card = seen.page.locator(".step-card [data-groups]").all_text_contents()
+        for number, minutes in turns.items():
+            assert f"team 1, then team 2, {minutes} minutes each" in card[number - 1]
+
+
 @pytest.mark.parametrize(
     "space",
     [
@@ -364,7 +391,7 @@ def test_halves_that_a_step_sends_somewhere_are_not_sent_elsewhere(
 def test_watchers_sit_where_the_dance_has_its_front(site: Path, browser: Browser) -> None:
     path = "units/rock-pool/lesson-6.html"
     unit, _ = the_lesson(path)
-    with lesson(browser, site, "#fit=50-0-27-0-full", path=path) as seen:
+    with lesson(browser, site, "#fit=50-0-27-0-half", path=path) as seen:
         told = seen.page.locator("[data-results]").text_content() or ""
         assert "Watchers sit close together along the front" in told
         assert unit.dance.front[1:].rstrip(".") in told

@@ -222,6 +222,7 @@ def test_the_page_says_of_its_steps_what_the_bank_knows(
                         "canWait": facts.can_wait,
                         "travels": facts.travels,
                         "parts": list(facts.parts),
+                        "onSpots": facts.on_spots,
                         "stands": facts.stands,
                         "halves": facts.halves,
                         **({"before": list(facts.made_before)} if facts.made_before else {}),

@@ -34,6 +34,7 @@ class Step(TypedDict):
     shows: Shows | None
     canWait: bool
     travels: NotRequired[bool]
+    onSpots: NotRequired[bool]
     parts: NotRequired[list[str]]
 
 

@@ -1,7 +1,7 @@
 """Which steps of a lesson are in turns in a hall, and for how long: laws over classes and halls.
 
-That those who wait in a warm-up grow cold, and that nobody learns what they only watch: common
-practice, no source. The square metres for each: `recommended_metres.py`.
+That those who wait in a warm-up grow cold, and that two teams cannot stand on the same spots:
+common practice, no source. The square metres for each: `recommended_metres.py`.
 """
 
 from __future__ import annotations
@@ -27,7 +27,7 @@ from tests.support.sound_bank import every_unit, whole_bank
 
 MOST = 1000 if os.environ.get(THOROUGH) else 12
 """Classes and halls: each is a dance several times over."""
-FREE = ("warm-up", "cool-down", "explore")
+FREE = ("warm-up", "cool-down")
 UNITS = {unit.slug: unit for unit in (*whole_bank().units, *every_unit())}
 
 
@@ -82,13 +82,12 @@ def assert_sound(one: Step, turn: Any, room: Room, minutes: int, *, enough: bool
     assert room.found
     assert room.sharing.dancing[0] < room.pupils
     assert turn["each"] * (room.turns if turn["teams"] else 2) <= minutes
-    if one["phase"] in FREE:
+    if one["phase"] in FREE or (one["phase"] == "explore" and not one.get("onSpots")):
         assert not turn["teams"] or not enough, "nobody sits in a warm-up"
     elif enough:
         assert set(one["parts"]) & set(room.tight) or one["grouping"] == "half class"
-    if one["phase"] in ("make", "develop") and one["parts"]:
-        begins = "if all dance it at once" if turn.get("beside") else "all learn it on the spot"
-        assert turn["words"].startswith(begins)
+    if one.get("onSpots") and turn["teams"]:
+        assert turn["words"].startswith("team 1, then"), "two teams on the same spots"
 
 
 def test_the_whole_class_is_not_together_where_it_is_in_turns() -> None:
@@ -113,17 +112,55 @@ def test_the_whole_class_is_not_together_where_it_is_in_turns() -> None:
         (
             "seeds-on-the-move", 30, [15, 10], 3,
             [None, "24 at once, three pairs sit, others each time", None,
-             "all learn it on the spot, then dance it: 24 at once, three pairs sit, others each "
-             "time",
-             "all learn it on the spot, then dance it: 24 at once, three pairs sit, others each "
-             "time", None, None],
+             "24 at once, three pairs sit, others each time",
+             "24 at once, three pairs sit, others each time", None, None],
+        ),
+        (
+            "rope-bridge", 30, [14, 10], 1,
+            [None, "team 1, then team 2, 4 minutes each", "team 1, then team 2, 5 minutes each",
+             "team 1, then team 2, 4 minutes each", "team 1, then team 2, 3 minutes each",
+             "team 1, then team 2", None],
         ),
     ],
 )  # fmt: skip
-def test_the_lessons_that_two_teachers_read(
+def test_the_lessons_that_teachers_read(
     slug: str, pupils: int, hall: list[int], lesson: int, words: list[str | None]
 ) -> None:
     data = floor_of(UNITS[slug])
     room = ask("sums.floor.room", data, pupils, hall, data["least"])
     found = [ask("sums.inTurns", one, one["minutes"], room) for one in steps(slug, lesson)]
     assert [turn and turn["words"] for turn in found] == words
+
+
+@pytest.mark.parametrize(
+    ("lesson", "number", "words", "said"),
+    [
+        (  # pairs are made here for the first time: there are no teams of them yet
+            1, 2, "say “Stand on the marks I give you.” If one is left, make a three.",
+            "say “Stand on the marks I give you.” If one is left, make a three.",
+        ),
+        (
+            1, 3, "say “Stay on your marks.”",
+            "“Team 2, sit along the front. Team 1: stay on your marks.” Then change.",
+        ),
+        (
+            3, 2, "say “I point to your marks.” If one is left, make a three.",
+            "“Team 2, sit along the front. Team 1: I point to your marks.” Then change. "
+            "If one is left, make a three.",
+        ),
+        (
+            1, 6, "say “The front pair dances.”",
+            "“Team 2, sit along the front. Team 1, dance. Then change.”",
+        ),
+        (6, 4, "say “Team 2 sits.”", "say “Team 2 sits.”"),
+    ],
+)  # fmt: skip
+def test_one_team_is_sent_to_the_spots_and_the_other_to_its_place(
+    lesson: int, number: int, words: str, said: str
+) -> None:
+    data = floor_of(UNITS["rope-bridge"])
+    room = ask("sums.floor.room", data, 30, [14, 10], data["least"])
+    facts = steps("rope-bridge", lesson)
+    one = facts[number - 1]
+    turn = ask("sums.inTurns", one, one["minutes"], room)
+    assert ask("sums.intoToday", words, facts, one, turn, room) == said

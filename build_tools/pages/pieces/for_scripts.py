@@ -37,6 +37,7 @@ class StepData:
     """Whether all travel in it at once."""
     parts: str | None
     """The letters of the sections that it dances in their places; None where it dances none."""
+    on_spots: bool
     stands: str | None
     """By which groups pupils stand on spots in it though each dances alone; None by none."""
     before: str | None
@@ -61,6 +62,7 @@ def step_data(facts: StepFacts) -> StepData:
         can_wait=facts.can_wait,
         travels=facts.travels,
         parts=" ".join(facts.parts) or None,
+        on_spots=facts.on_spots,
         stands=facts.stands,
         before=" ".join(facts.made_before) or None,
         halves=facts.halves,

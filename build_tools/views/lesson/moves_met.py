@@ -9,6 +9,7 @@ from build_tools.model.dance import Action, Dance
 from build_tools.page_words.words import _
 from build_tools.views.lesson.changed_return import part_alone
 from build_tools.views.lesson.notes_read import Explained
+from build_tools.views.words.plain_words import name_in_words
 from build_tools.views.words.sections_called import in_short
 
 
@@ -87,6 +88,9 @@ def once_in_each_part(dance: Dance, moves: Sequence[MoveMet]) -> tuple[MoveMet, 
         first = found.setdefault(move.word.casefold(), move)
         part = part_alone(dance, move.motif)
         if part and move.means and first.means and move.means != first.means:
-            named = _("{move} in {part}", move=move.word, part=in_short(dance, part))
+            # in the same part it is told apart by what it is danced in
+            same = part_alone(dance, first.motif) == part
+            called = name_in_words(move.motif) if same and move.motif else in_short(dance, part)
+            named = _("{move} in {part}", move=move.word, part=called)
             found.setdefault(named.casefold(), replace(move, word=named))
     return tuple(found.values())

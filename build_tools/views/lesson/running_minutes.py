@@ -17,6 +17,7 @@ from build_tools.page_words.words import N_, _
 from build_tools.sentences.stopping_at_sounds import stops_at_sounds
 from build_tools.views.lesson.goes_said import after_a_go, number_of_goes, tells_goes
 from build_tools.views.lesson.trying_said import (
+    chosen_anew,
     minutes_to_try,
     one_thing_open,
     what_to_keep,
@@ -31,8 +32,12 @@ _MAY_ASK = re.compile(r"\byour own\b|\bfrom the (?:\w+ )?cards\b", re.IGNORECASE
 """Words that do so too, unless the task is to learn: learn it, with your own thing in mind."""
 _LEARNS = re.compile(r"\blearn\b", re.IGNORECASE)
 _JOINS_ONLY = re.compile(r"\bjoins only\b|\bonly the joins\b", re.IGNORECASE)
-_HOW_OFTEN = re.compile(r"\bonce each\b|\bonce more\b|\brest\b.{1,8}\bagain\b", re.IGNORECASE)
-"""Words of a task that limit the goes, as where two lean on one another: no more is asked then."""
+_HOW_OFTEN = re.compile(
+    r"\bonce each\b|\beach \w+ once\b|\bonce more\b|\brest\b.{1,8}\bagain\b"
+    r"|\brest (?:after|between)\b",
+    re.IGNORECASE,
+)
+"""Words of a step that limit the goes, as where two lean on one another: no more is asked then."""
 _LEARNED = N_(
     "All learn the moves at once, to slow words; then in time; then do the tasks as written."
 )
@@ -81,16 +86,19 @@ def run_in_words(dance: Dance, lesson: Lesson, index: int, helps: Sequence[str] 
             "and let everyone try that."
         )
     if step.phase in ("make", "develop"):
-        return _making(dance, step, shown_next=_shown_next(lesson, index), goes_told=goes_told)
+        limited = _HOW_OFTEN.search(" ".join(filter(None, (step.task, step.you)))) is not None
+        shown_next = _shown_next(lesson, index)
+        return _making(dance, step, shown_next=shown_next, goes_told=goes_told, limited=limited)
     if step.phase == "join":
         return None if goes_told else _joining(dance, step)
     return None
 
 
-def _making(dance: Dance, step: Step, *, shown_next: bool, goes_told: bool) -> str | None:
+def _making(
+    dance: Dance, step: Step, *, shown_next: bool, goes_told: bool, limited: bool
+) -> str | None:
     if any(_improvised(dance, name) for name in step.makes):
         return _playing(step, goes_told=goes_told)
-    limited = _HOW_OFTEN.search(step.task) is not None
     least = _MINUTES_TO_SHOW if _is_their_own(dance, step) else _MINUTES_TO_SHOW_WHAT_IS_GIVEN
     unshown = shown_next or limited or step.minutes < least
     at_last = () if unshown else (_(_AT_LAST[step.grouping]),)
@@ -105,12 +113,11 @@ def _making(dance: Dance, step: Step, *, shown_next: bool, goes_told: bool) -> s
     if _is_their_own(dance, step):
         who = who_tries(dance, step)
         if limited:
-            return _(
-                "First {who} tries, only as often as Pupils says. Then say “{keep}”, and they "
-                "dance what they kept once.",
-                who=who,
-                keep=what_to_keep(step),
+            tried = _("First {who} tries, only as often as Pupils says.", who=who)
+            once = _(
+                "Then say “{keep}”, and they dance what they kept once.", keep=what_to_keep(step)
             )
+            return f"{tried} {_then(dance, step, once)}"
         keep, what = what_to_keep(step), one_thing_open(dance, step)
         tried = (
             _(
@@ -129,6 +136,7 @@ def _making(dance: Dance, step: Step, *, shown_next: bool, goes_told: bool) -> s
             "they know it.",
             keep=keep,
         )
+        then = _then(dance, step, then)
         return " ".join([*(_taught(dance, step) if what else ()), tried, then, *at_last])
     given = _what_is_given(dance, step)
     if limited:
@@ -197,7 +205,13 @@ def _in_its_order(dance: Dance, step: Step) -> str | None:
         if voted
         else _("Then say “{keep}”, and go on with the tasks as written.", keep=what_to_keep(step))
     )
+    then = _then(dance, step, then)
     return " ".join([*(_taught(dance, step) if what else ()), tries, then])
+
+
+def _then(dance: Dance, step: Step, kept: str) -> str:
+    """What is said when trying is over; what may be chosen anew at any time is not kept."""
+    return _("Before each go, say “You may choose again.”") if chosen_anew(dance, step) else kept
 
 
 def _taught(dance: Dance, step: Step) -> Iterator[str]:

@@ -7,10 +7,18 @@ import re
 from build_tools.model.dance import Dance
 from build_tools.model.lesson import Step
 from build_tools.page_words.words import N_, _
+from build_tools.sentences.sayings import Saying
 from build_tools.views.words.marked_words import marked
 from build_tools.views.words.plain_words import listed, minutes_in_words
 from build_tools.views.words.punctuation import small
 
+_CHOSEN_ANEW = Saying(
+    """
+    may|can|free ~2 choose|change ~3 again|anew|mind
+    may|can|free ~2 choose|change ~5 any time|moment
+    choose|change ~3 before|at|for each|every time|go
+    """
+)
 _OPENING_WORDS = re.compile(r"[^.,;:]+")
 _WHO = {
     "alone": N_("each pupil"),
@@ -46,6 +54,11 @@ def who_tries(dance: Dance, step: Step) -> str:
 def minutes_to_try(step: Step) -> str:
     """Half of the minutes of the step, marked."""
     return marked(minutes_in_words(max(1, step.minutes // 2)))
+
+
+def chosen_anew(dance: Dance, step: Step) -> bool:
+    """Whether each may choose anew at any time, as of whom they touch: it is never to be kept."""
+    return any(_CHOSEN_ANEW.said(dance.choices[name].what) for name in step.settles)
 
 
 def what_to_keep(step: Step) -> str:

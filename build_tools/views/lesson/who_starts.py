@@ -51,8 +51,10 @@ def starts_in_words(dance: Dance, letter: str) -> str:
     for span in parts_over_counts(dance, section).passages:
         if span.passage.fit not in _IN_TURN:
             long = span.end - span.start >= dance.phrase / 2
-            if found and found[-1].who != _ALL and long and _is_together(span.passage):
-                at = span.start
+            at = span.start
+            # who starts an eight together again needs no telling, within one it does
+            told = not found or (found[-1].who == _ALL and at % dance.phrase == 0)
+            if not told and long and _is_together(span.passage):
                 found.append(_Start(_ALL, int(at // dance.phrase), at % dance.phrase))
             continue
         starts = _starts(span.passage, span.start, dance)

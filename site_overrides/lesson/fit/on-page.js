@@ -91,7 +91,7 @@
     put(grouping, room ? bank.sums.groupsInTurns(groups, one, turn) : groups);
     const into = element.querySelector(".into");
     if (!into) return;
-    const now = room ? bank.sums.intoToday(form.asWritten(into), one, turn, room) : form.asWritten(into);
+    const now = room ? bank.sums.intoToday(form.asWritten(into), facts, one, turn, room) : form.asWritten(into);
     put(into, now === form.asWritten(into) ? now : gettext("say {into}", { into: now }));
   }
 

@@ -5,9 +5,11 @@
   const form = (bank.fitForm ||= {});
   const { gettext, ngettext } = bank;
 
+  const SITS = /\b(?:sits?|eistedd\w*)\b/i; // where, says the step
+
   form.results = (facts, plan, fit, said) => [
     ...minutes(facts, plan, fit),
-    ...groups(facts, fit, said),
+    ...groups(facts, plan, fit, said),
     ...showing(facts, plan, fit, said),
     ...form.space(facts, plan, fit, said),
   ];
@@ -48,7 +50,7 @@
     return ` ${gettext("Or leave out {steps}, which can wait: then one sitting holds it.", { steps })}`;
   }
 
-  function groups(facts, fit, said) {
+  function groups(facts, plan, fit, said) {
     const { sums } = bank;
     const list = form.make("dl.rows");
     const found = new Set();
@@ -64,7 +66,7 @@
       const plain = sizes.length === 1 || size === 1;
       const say = sums.groupsSentence(groupings, one.grouping, fit.dancing, today, stood(facts.slice(0, index)));
       // groups that stand already are not made again
-      const made = one.grouping === "half class" ? one.halves !== "in each group" && sums.roomToday(fit)?.sharing.teams.length > 0
+      const made = one.grouping === "half class" ? Boolean(turnOf(one, plan, fit)?.teams)
         : groupings.slice(0, groupings.length - today.length).includes(one.grouping);
       const into = step.querySelector(".into") && !plain;
       const halved = one.grouping === "half class";
@@ -108,16 +110,16 @@
     const parts = [];
     facts.forEach((one, index) => {
       const long = plan.sittings.flat().findLast(({ step }) => step === one.number).minutes;
-      const room = bank.sums.roomToday(fit);
-      const turn = room && bank.sums.inTurns(one, long, room);
-      const shown = bank.sums.showing(facts, index, long, fit.dancing, turn?.teams ? room.sharing.teams.length : one.halves === "teams" ? 2 : 0);
+      const teams = turnOf(one, plan, fit)?.teams ? bank.sums.roomToday(fit).sharing.teams.length : 0;
+      const shown = bank.sums.showing(facts, index, long, fit.dancing, teams || (one.halves === "teams" ? 2 : 0));
       if (!shown) return;
       const step = form.step(one.number);
+      const own = !teams && one.halves !== "teams" && step.querySelector(".into");
       const closing = one.phase === "look and talk";
       const look = form.said(step.querySelector(".look-for")) || (closing ? form.said(document.querySelector(".talk .look-for")) : "");
       const words = [
-        shown.who,
-        where(shown, closing, said),
+        own ? gettext("The step says who dances and who watches.") : shown.who,
+        own && SITS.test(own.textContent) ? "" : where(shown, closing, said),
         look && gettext("They look for this: {what}", { what: look }),
         shown.where && fit.watching ? watchToo(fit.watching) : "",
         takes(shown, one, long),
@@ -125,6 +127,12 @@
       parts.push(form.make("p", "", form.make("strong", `${form.nameOf(one.number)}. `), words.filter(Boolean).join(" ")));
     });
     return parts.length ? [form.make("h3", gettext("Showing")), ...parts] : [];
+  }
+
+  // how a step is danced in turns in the hall of the day; null where all dance at once
+  function turnOf(one, plan, fit) {
+    const room = bank.sums.roomToday(fit);
+    return room && bank.sums.inTurns(one, form.shortest(plan.sittings, one, form.isTaught(plan, fit)), room);
   }
 
   function takes(shown, { shows }, long) {

@@ -10,7 +10,7 @@ from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
 from build_tools.views.lesson.running_minutes import run_in_words
 from build_tools.views.words.marked_words import said_in, with_words
-from tests.support.sound_bank import every_unit, whole_bank
+from tests.support.sound_bank import every_unit, unit_named, whole_bank
 
 
 def run_lines(unit: Unit) -> list[tuple[tuple[str, ...], str]]:
@@ -267,3 +267,31 @@ def test_what_was_seen_is_named_after_a_go_that_there_is(task: str, told: str) -
         lesson.steps[0], phase="explore", task=task, you=None, say=None, minutes=4, does="Try it"
     )
     assert (run_in_words(unit.dance, replace(lesson, steps=(step,)), 0) or "").startswith(told)
+
+
+def test_what_may_be_chosen_anew_at_any_time_is_never_to_be_kept() -> None:
+    """A teacher read "Keep one" of whom to touch, where each may choose again at any time."""
+    rope = unit_named("rope-bridge")
+    lesson = rope.lessons[2]
+    (index,) = (n for n, step in enumerate(lesson.steps) if "link" in step.settles)
+    said = run_in_words(rope.dance, lesson, index)
+    assert said == (
+        "First each pair tries, only as often as Pupils says. Before each go, say “You may choose "
+        "again.”"
+    )
+    link = replace(rope.dance.choices["link"], what="What joins the two in the lean")
+    fixed = replace(rope.dance, choices={**rope.dance.choices, "link": link})
+    assert "Then say “Keep one”" in (run_in_words(fixed, lesson, index) or "")
+
+
+def test_rest_after_each_go_is_no_trying_again_and_again() -> None:
+    """An adviser counted up to twelve leans where the step asks for a rest after each."""
+    rope = unit_named("rope-bridge")
+    lesson = rope.lessons[3]
+    (index,) = (n for n, step in enumerate(lesson.steps) if "second-level" in step.settles)
+    said = run_in_words(rope.dance, lesson, index) or ""
+    assert said.startswith("First each pair tries, only as often as Pupils says.")
+    steps = list(lesson.steps)
+    steps[index] = replace(steps[index], you="Say the words.")
+    often = run_in_words(rope.dance, replace(lesson, steps=tuple(steps)), index) or ""
+    assert "again and again" in often

@@ -84,6 +84,16 @@ def test_half_a_minute_is_let_pass(boats: Unit) -> None:
 
 
 @pytest.mark.parametrize(
+    "into", ["I touch two fours at a time: you belong together.", "I name three pairs at a time."]
+)
+def test_how_many_are_told_off_at_a_time_is_not_how_many_show(boats: Unit, into: str) -> None:
+    """A teacher read seven showings of two pairs where half the class shows at once."""
+    found = shown(boats, step_with(boats, grouping="fours", into=into, shows=("A",)))
+    assert found is not None
+    assert (found.at_once, found.runs) == (None, 2)
+
+
+@pytest.mark.parametrize(
     ("pupils", "task", "runs"),
     [
         (27, "Two fours at a time.", 4),

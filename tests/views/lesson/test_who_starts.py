@@ -52,7 +52,7 @@ def test_in_a_strict_canon_each_starts_so_many_counts_after_the_one_before() -> 
 def test_where_all_start_at_once_after_parts_in_turn_they_are_told_too() -> None:
     """An adviser missed it: "in the fourth and the fifth, all on 5"."""
     told = starts_in_words(unit_named("rope-bridge").dance, "A")
-    assert told.endswith(" The fourth eight: all on 5.")
+    assert told.endswith(" The fourth and fifth eights: all on 5.")
     told = starts_in_words(unit_named("rope-bridge").dance, "A'")
     assert told == "The first eight: wests. The second eight: easts. From the third eight on: all."
 
