@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from build_tools.sentences.reading import read
 from build_tools.sentences.sayings import Said, Saying
 
@@ -118,16 +120,25 @@ FEWER = Saying(
     no|not more|further than #..11
     at-most|only|up|just ?to #..8
 
-    rest|recover|breathe|breath|walk|pause|still !of
     few|fewer|low|small|little|tiny|rise|tiptoe|toes|instead|lower|smaller
-    stop|swap|change when|if|before|halfway
+    swap|change when|if|before|halfway
     choose|choice|prefer
     or ~~6 step|rise|walk|bounce|march|bend|lift|stretch|stay|tiptoe|feet|heel
     just as|as good|well
     soft mat|floor
     """,
 )
-"""A rest, a limit or a smaller move."""
+"""A limit or a smaller move."""
+
+_REST = Saying(
+    """
+    rest|recover|breathe|breath|walk|pause|still !of
+    stop when|if|before|halfway
+    """
+)
+"""A rest, which eases what came before it."""
+
+_A_REST = Saying("rest|recover|breathe|breath|pause !of")
 
 EASED_JUMPS = Saying(
     """
@@ -139,10 +150,17 @@ EASED_JUMPS = Saying(
 )
 """A line that says few, low or rest of jumps."""
 
-_NO_REST = Saying(
+_AGAIN = Saying(
     """
     no|without|never|not ~2 rest|stop|pause|break|breath
     another|more|again ~2 #12..
+    """
+)
+"""No rest, or one before as many again."""
+
+_NO_REST = Saying(
+    _AGAIN.phrases
+    + """
     #24.. ~3 @jump
     @jump ~~4 #24..
     """,
@@ -165,4 +183,23 @@ def many_jumps(text: str) -> Said | None:
 
 def fewer(text: str) -> bool:
     """Whether a text sets a limit or gives a rest; a rest before as many again is none."""
-    return bool(FEWER.said(text)) and not _NO_REST.mentioned(text)
+    told = FEWER.said(text) or _REST.said(_from_the_jumps(text))
+    return bool(told) and not _NO_REST.mentioned(text)
+
+
+def eased(text: str, beside: Iterable[str]) -> bool:
+    """Whether jumps over and over that a text asks for are few or have a rest, by it or beside it.
+
+    Standing still at a signal is no rest that is told beside; and two dozen or more need one.
+    """
+    if _NO_REST.mentioned(text):
+        own = () if _AGAIN.mentioned(text) else (_from_the_jumps(text),)
+        return any(_A_REST.said(one) for one in (*own, *beside))
+    return fewer(text) or any(FEWER.said(one) or _A_REST.said(one) for one in beside)
+
+
+def _from_the_jumps(text: str) -> str:
+    """The text from the sentence on that has jumps over and over; all of it where none has."""
+    sentences = read(text).sentences
+    first = next((n for n, one in enumerate(sentences) if MANY_JUMPS.said(one)), 0)
+    return " ".join(sentences[first:])

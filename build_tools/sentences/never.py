@@ -68,8 +68,8 @@ NEVER = Saying(
     @stand ~1 @on ~1 @other back
     @stand @on each-other
     @stand ~2 @on ~2 @part of ~4 @other|you|two|base|one
-    @on|to ~3 partner|other|dancer|person|friend|neighbour|pupil|base|somebody|someone|one shoulder|
-        shoulders
+    @on|to !<look|glance|peep|peer|watch|see|turn ~3 partner|other|dancer|person|friend|
+        neighbour|pupil|base|somebody|someone|one shoulder|shoulders
     weight ~3 on|through|over|across ~4 neck|head|@other ?back ?knee
     weight on ~3 neck|head
     ride ~3 @on ~3 back|shoulders|shoulder
@@ -97,6 +97,8 @@ NEVER = Saying(
     land|landing|lands ~2 on ~2 knee|knees
     land|landing|lands ~3 stiff|stiffly|stiff-legged|locked|heavily
     land|landing|lands ~3 straight|locked ~1 legs|knees
+    land|landing|lands ~~6 loud|hard|heavy|noisy ~1 stamp|thud|thump|bang|crash
+    land|landing|lands ~1 hard|loudly|noisily
     the =splits
     race|sprint|run|dash|charge ~6 touch ~2 wall|end|door|bench|side
     race|sprint|charge ~3 to|against|for ~2 wall|end|door|bench
@@ -117,6 +119,15 @@ NEVER = Saying(
     bridge|crab|backbend|somersault|cartwheel|handstand|headstand ~2 against|off|from|without|alone
     only|just ~2 socks
     stocking|stockinged feet
+    @other ~2 push|steer|spin|tow|tip|race ~2 wheelchair
+    v:push|steer|spin|tow|tip ~2 @other ~2 in|by|on ~1 wheelchair|chair
+    v:push|steer|spin|tow|tip ~1 @other ~1 wheelchair|chair
+    v:circle|circling ?your|their|the|whole =head|=neck !of|with|table
+    head|neck circles|circling
+    roll|turn|swing|throw|circle|spin|take|let ~1 head ~1 right|all|whole|full ?the ?way round|
+        around
+    head ~1 right|all|whole|full ?the ?way round|around !to
+    full|whole|complete|big circles|circle ~2 head|neck
     """,
     _LISTS,
 )
@@ -165,9 +176,13 @@ _KINDS: tuple[tuple[str, Saying], ...] = (
     ("pulling one another", Saying("@pull|tug|=taken|wrist|wrists|ankle|ankles", _LISTS)),
     ("socks without shoes", Saying("sock|socks|stocking|stockinged")),
     ("going with eyes shut, or not where one goes", Saying("eye|eyes")),
+    ("pushing another's wheelchair", Saying("wheelchair|chair")),
+    ("circling the head right round", Saying("head|neck ~4 circle|circles|circling|round|around\n"
+        "circle|circles|circling ~3 head|neck")),
     ("a drop or a stiff landing on knees, hands or bottom", Saying(
         """
         @drop ~~8 @bony|tail|coccyx|stiff|stiffly|locked
+        land|landing|lands ~~8 stamp|thud|thump|bang|crash|hard|loudly|noisily
         @bony ~2 @drop
         """, _LISTS)),
     ("weight on a head, a neck or a back", Saying(

@@ -43,6 +43,8 @@ MADE_TO = Saying(
     final|verbal|last|formal|behaviour warning|warnings !drum|beat|sound|signal|call
     detention|sanction|punishment|time-out|timeout
     phone|ring|email ~2 =his|=her|=their|the parent|parents|mum|dad|family|home|carer
+    make|have|let|get ~1 them|him|her ~4 alone|again|by-themselves ~2 in front of
+    in front of ~2 class|everyone|others|all|friends|rest ~3 alone|by-themselves
     offer|promise|give|earn|win|get ~4 @prize ~~6 if|for|when ~3 dance|dances|join|joins|try|tries|
         dancing|joining
     =dance|=join|=perform ~3 or ~2 lose|miss|explain

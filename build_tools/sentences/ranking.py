@@ -61,6 +61,10 @@ RANKED = Saying(
     who ~3 go|goes|going|sent|voted home
     who ~2 =out $
     you|they|half|others ~1 be|are|as ~2 judge|judges|jury|panel
+    who|which ~2 was|were|is|are ~2 =good|=bad|=poor|=weak|=hopeless at
+    who|which ~6 and|or who|which ~2 was|were|is|did|could not
+    catch|tag|chase|get|tease|name ~1 whoever|who ~2 =last|=slowest
+    whoever|who ~3 =last|=slowest ~6 out|catch|caught|sit|sits|lose|loses|forfeit
     put|place|sort|rank|order|list|line ~3 @dancers ~3 order ~~5 best|worst|good|favourite|
         favourites|top|bottom|most|win
     rank|grade|rate ~1 them|@dancers|dances|each

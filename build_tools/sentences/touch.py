@@ -88,11 +88,13 @@ TOUCH = Saying(
     @part|@limb|hair !@own_way on|against|round|around|over|across|onto|upon|into|
         touching ~3 @other !@of_mind
     arm|hand round|around|about ~2 shoulder|waist|neck
+    rap|knock|drum|beat|bang|hammer|thump|pound|slap|clap|tap|pat ~2 on|upon|at|against ~2 @other
+        ~1 back|shoulder|knee|arm|hand|head|elbow|palm
     hand on|to ~1 the|each shoulder|back|waist|hip|head|knee of|in|next
     hand on|to =shoulders|=waists
     @rests on|against|into|onto|upon ?to ?top ?of ?the|your ~2 @other !@of_mind
     @rests on|against|onto you|them|him|her
-    @handle !away|from ?up|on|at|against|with|along ?to ~2 @other !@of_mind|by|with|they|you|we
+    @handle !away|from ?up|on|at|against|with|along ?to ~2 @other !@of_mind|by|with|they|you|we|well
     hold ?on|onto|up ?to ?your|their|a|the|an ?own ?new @other !@of_mind
     hold|swing|twirl|spin|turn|rock ?round ?your|their|the ?other|with each-other|partner !@of_mind
     link|hook|attach|join|connect|tie on ?to ~2 @other
@@ -184,7 +186,8 @@ CHOICE = Saying(
         dance|turn|mirror|use|say
     @apart ~~6 fine|welcome|good|well|too|okay|ok|allowed|enough|works|always
     nobody|not have|has|need ~2 to ~2 touch|hold|link|lean|join
-    as good|well
+    as good
+    just as well
     """,
     {"apart": _APART},
 )

@@ -23,7 +23,9 @@ GRADE: Grade = "question"
 READS = "en"
 SOURCE = "common practice, no source"
 _ABOUT_ONE = frozenset({"will_not_join"})
-_KINDS = frozenset({"say", "task", "you", "easier", "notes", "partners", "safety"})
+_KINDS = frozenset(
+    {"say", "task", "you", "easier", "notes", "partners", "safety", "silly", "loud", "finished"}
+)
 
 
 _WHAT = "presses a pupil to dance"

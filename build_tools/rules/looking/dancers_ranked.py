@@ -34,6 +34,8 @@ _KINDS = frozenset(
         "look_for",
         "finished",
         "classroom_first",
+        "harder",
+        "easier",
     }
 )
 

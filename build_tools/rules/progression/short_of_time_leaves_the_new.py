@@ -26,6 +26,8 @@ NEEDS = ("unknown-name", "name-used-twice")
 _LEAVE = re.compile(
     r"\b(?:leav|skip|drop|omit|miss|cut)\w*\b(?: out)?(?P<what>[^.;,]*)", re.IGNORECASE
 )
+_LEARNING = re.compile(r"^\s*(?:the )?(?:learn|teach|mak(?:e|ing)\b)\w*(?! sure)", re.IGNORECASE)
+"""The learning itself, whatever is learned."""
 _ONLY_A_GO = re.compile(
     r"\b(?:explor|try|trial|practis|rehears|second|again|twice|once|repeat|harder|talk|watch|show|"
     r"join|run)\w*",
@@ -41,12 +43,14 @@ def check(unit: Unit) -> Iterator[Finding]:
             what = leave.group("what")
             if _ONLY_A_GO.search(what):
                 continue
-            gone = next((one for one in parts_said(unit, what) if one.parts & made), None)
+            gone = next((one.said for one in parts_said(unit, what) if one.parts & made), None)
+            if gone is None and made and _LEARNING.match(what):
+                gone = what.strip()
             if gone is None:
                 continue
             yield Finding(
                 lesson.file,
                 ("if", "short_of_time"),
-                f"`short_of_time` leaves out `{gone.said}`, which lesson {lesson.number} makes",
+                f"`short_of_time` leaves out `{gone}`, which lesson {lesson.number} makes",
                 "leave out a step that only explores or practises, and mark it `can_wait`",
             )

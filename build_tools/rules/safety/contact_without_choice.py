@@ -3,7 +3,8 @@
 Some pupils do not want to be touched, some are not to be, and nobody has to say why. A version
 without contact, said where the contact is, lets everyone stay in the dance. It is looked for in
 the step or the part of the dance that has the contact, and in the lesson's `safety` and under
-`partners` of its `change`, where these speak of touching.
+`partners` of its `change`, where these speak of touching; where all are told to touch, in the same
+field.
 
 Bad:
     task: Hold hands with your partner and lean back.
@@ -13,11 +14,13 @@ Good:
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
+from build_tools.sentences.reading import read
 from build_tools.sentences.touch import ABOUT_TOUCHING, TOUCH, touching, way_without
 from build_tools.views.reading.lesson_text import FieldText
 from build_tools.views.written.unit_text import DOING, Found, UnitText, unit_text
@@ -30,6 +33,12 @@ SOURCE = (
 )
 _IN_UNIT = frozenset({"idea", "rules", "start", "how", "does", "if_not", "as", "who", "place"})
 _KINDS = DOING | _IN_UNIT
+_ALL = re.compile(
+    r"\b(?:all|everyone|everybody|must|has to|have to) (?:of you )?"
+    r"(?:hold|take|link|join|grip|grab|clasp|catch|lean|touch)\b",
+    re.IGNORECASE,
+)
+"""Everybody is told to: what is said of a choice elsewhere is taken back."""
 
 
 def check(unit: Unit) -> Iterator[Finding]:
@@ -40,7 +49,11 @@ def check(unit: Unit) -> Iterator[Finding]:
         if found.document in done or not _asks(found):
             continue
         said = touching(found.field.text)
-        if said is None or any(way_without(near) for near in _near(text, found)):
+        if said is None:
+            continue
+        told_all = _ALL.search(read(found.field.text).sentence_of(said.words[0]))
+        near = (found.field.text,) if told_all else _near(text, found)
+        if any(way_without(one) for one in near):
             continue
         done.add(found.document)
         one = found.field

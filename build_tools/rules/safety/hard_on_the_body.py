@@ -25,7 +25,7 @@ from build_tools.sentences.hard_work import (
     EASED_JUMPS,
     MANY_JUMPS,
     ON_KNEES,
-    fewer,
+    eased,
     many_jumps,
     softer,
 )
@@ -35,6 +35,7 @@ from build_tools.views.written.hazards import (
     actions_by_name,
     hazards,
     of_step,
+    text_at,
     written_actions,
 )
 from build_tools.views.written.unit_text import unit_text
@@ -65,14 +66,14 @@ def check(unit: Unit) -> Iterator[Finding]:
     yield from _first_in_each_lesson(
         unit,
         hazards(unit, ON_KNEES),
-        softer,
+        lambda own, beside: any(softer(one) for one in (own, *beside)),
         "no softer way",
         "offer one: slowly, on a mat, or standing",
     )
     yield from _first_in_each_lesson(
         unit,
         hazards(unit, MANY_JUMPS, many_jumps),
-        fewer,
+        eased,
         "no rest and no limit",
         "set a limit or a rest: eight, then rest; or rise on the toes",
     )
@@ -81,11 +82,17 @@ def check(unit: Unit) -> Iterator[Finding]:
 
 
 def _first_in_each_lesson(
-    unit: Unit, found: Iterator[Hazard], eased: Callable[[str], bool], without: str, help_: str
+    unit: Unit,
+    found: Iterator[Hazard],
+    told: Callable[[str, tuple[str, ...]], bool],
+    without: str,
+    help_: str,
 ) -> Iterator[Finding]:
     done: set[int] = set()
     for hazard in found:
-        if hazard.lesson in done or any(eased(text) for text in of_step(unit, hazard)):
+        own = text_at(unit, hazard)
+        beside = tuple(text for text in of_step(unit, hazard) if text != own)
+        if hazard.lesson in done or told(own, beside):
             continue
         done.add(hazard.lesson)
         yield Finding(

@@ -69,6 +69,12 @@ def of_step(unit: Unit, hazard: Hazard) -> tuple[str, ...]:
     return (*told_in(step), *((step.easier,) if step.easier else ()))
 
 
+def text_at(unit: Unit, hazard: Hazard) -> str:
+    """What stands in the field of the hazard."""
+    step = unit.lessons[hazard.lesson].steps[hazard.step]
+    return str(getattr(step, str(hazard.path[2])) or "")
+
+
 def told_in(step: Step) -> tuple[str, ...]:
     """What a step tells all pupils or their teacher, and what it looks for in them."""
     return tuple(t for t in (step.into, step.say, step.task, step.you, step.look_for) if t)
