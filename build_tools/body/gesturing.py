@@ -62,7 +62,8 @@ def _arms(move: Move) -> str:
         "bow": "rest",
         "lean": "forwards" if held_out(move) else "low-side",
     }
-    by_way = {"up": "up", "down": "pressed", "forwards": "forwards", "backwards": "back"}
+    ahead = "forwards-up" if move.end == "high" else "forwards"
+    by_way = {"up": "up", "down": "pressed", "forwards": ahead, "backwards": "back"}
     if pulled_away(move) or (move.manner == "open" and move.direction == "up"):
         return by_way[move.direction or ""]
     if points_aside(move):

@@ -139,3 +139,15 @@ def test_a_shape_half_high_is_said_as_it_is_drawn() -> None:
         assert "knees" not in body_in_words(moved(still, None, "chair"))
     assert "tall and narrow" in body_in_words(moved(replace(tight, level="high")))
     assert "curled up small" in body_in_words(moved(replace(grip, level="low")))
+
+
+def test_arms_thrown_forwards_to_high_slant_up_and_out() -> None:
+    """An adviser saw a throw over a gap straight up, then level: hands above the head, ahead."""
+    cast = Action("gesture", Fraction(1), "cast", level="middle to high", direction="forwards")
+    thrown = replace(cast, body_part="arms")
+    for body in BODIES:
+        arm = moved(thrown, None, body).shown.right_arm
+        assert 100 < arm.raised < 160, "between level, 90, and straight up, 180"
+        assert arm.plane > 45, "ahead and not to the side"
+        level = moved(replace(thrown, level="middle"), None, body).shown.right_arm
+        assert level.raised < 100
