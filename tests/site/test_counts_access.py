@@ -60,7 +60,7 @@ def test_it_breaks_no_rule_while_it_plays(
             assert page.evaluate("document.documentElement.scrollWidth") <= width, state
             assert small_targets(page, LEAST_TARGET) == [], state
 
-        # At rest it is looked at in test_accessibility.py.
+        # At rest it is looked at in test_every_page.py.
         page.fill("#counts-track", "soon")
         page.get_by_role("button", name="Tap here").press("Space")
         page.clock.pause_at(page.evaluate("Date.now()") + 1000)

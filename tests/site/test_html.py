@@ -23,7 +23,7 @@ from tests.support.shared import made_once
 FINE = {
     r"Resource violates Content Security Policy .*“(\.\./)*(assets|media|units)/.* blocked.*": (
         "the checker holds that no file is of the same origin as another; browsers, to which "
-        "test_offline_walk.py listens, hold that a file's folder is"
+        "test_every_page.py listens, hold that a file's folder is"
     ),
 }
 

@@ -1,7 +1,7 @@
 """What the bank teaches, in a browser: it is read and walked by keyboard, and prints whole.
 
 Source of the keyboard and of 320 px: WCAG 2.2, success criteria 2.1.1 Keyboard, 2.4.7
-Focus Visible and 1.4.10 Reflow. axe-core looks at the page in test_accessibility.py.
+Focus Visible and 1.4.10 Reflow. axe-core looks at the page in test_every_page.py.
 """
 
 from __future__ import annotations

@@ -17,6 +17,8 @@ from playwright.sync_api import Page
 from tests.support.built_sites import ROOT
 from tests.support.contrast import Colour, contrast
 
+# Over file:// a browser keeps the text of styles from axe-core, which one rule that is no part of
+# these tags would read ("preload").
 TAGS = ("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice")
 OF_LOOKS = ("color-contrast", "link-in-text-block", "target-size", "scrollable-region-focusable")
 """The rules of axe-core whose verdict changes with the width and the colours of a page alone."""
@@ -25,6 +27,7 @@ async ([tags, only, within]) => {
   const found = await axe.run(within ?? document, {
     runOnly: only ? { type: "rule", values: only } : { type: "tag", values: tags },
     resultTypes: ["violations", "incomplete"],
+    preload: false,
   });
   const short = (kind) => found[kind].flatMap((rule) => rule.nodes.map((node) => ({
     rule: rule.id,
@@ -99,7 +102,7 @@ def looks(*widths: int) -> list[Any]:
     """The widths on light and on dark paper, for `parametrize`: `width` and `dark`.
 
     For a page in the middle of its use: in the usual run the narrowest on dark, since at rest it is
-    looked at on the widest and light by `test_accessibility.py`; the long run has all.
+    looked at on the widest and light by `test_every_page.py`; the long run has all.
     """
     usual = usual_looks(*widths)[1:]
     return [
