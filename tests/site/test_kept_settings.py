@@ -14,6 +14,7 @@ from build_tools.disk.places import OVERRIDES
 from tests.site.test_one_file import as_made_here
 from tests.support.browser import Reader, address_of, reader
 from tests.support.firefox import Firefox
+from tests.support.settings_page import PAGE, settings_page
 from tests.support.tabs import wait_for
 
 KEY = "dance-unit-bank"
@@ -24,14 +25,27 @@ LESSON, CARD, WALL = (
     f"{UNIT}/lesson-2.html#card",
     f"{UNIT}/wall.html#lesson-2",
 )
-LIGHT = "units/kite-and-string/wall.html"
-"""A small page whose scripts keep and read the same."""
 OTHERS = [pytest.param(path, marks=pytest.mark.thorough) for path in (CARD, WALL)]
 FIT = {"available": 38, "changing": 7, "dancing": 25, "watching": 2, "space": "half"}
 STORES = re.compile(
     r"localStorage|sessionStorage|indexedDB|document\.cookie|\bcaches\b|openDatabase"
 )
 BEGUN = "2026-11-28T10:00:00"
+KEEP_ALL = """
+(fit) => {
+  const { settings } = danceUnitBank;
+  const kept = [settings.keepFit(fit), settings.keepSeen("rock-pool", 2, "seen"),
+    settings.keep("card/rock-pool/2", { day: "2026-11-28", at: 3 }),
+    settings.keep("wall/rock-pool/2", { day: "2026-11-28", at: 4 })];
+  if (kept.includes(false)) throw new Error("not kept");
+}
+"""
+
+
+@pytest.fixture(scope="module")
+def small(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A page of nothing but what keeps settings."""
+    return settings_page(tmp_path_factory.mktemp("settings"))
 
 
 def part(page: Page) -> Locator:
@@ -140,9 +154,11 @@ def test_what_is_forgotten_here_is_forgotten_on_every_open_page(
     browser: Browser, site: Path
 ) -> None:
     with reader(browser, site) as seen:
-        keep_all(seen, site)
+        seen.page.goto(address_of(site, LESSON))
+        seen.page.evaluate(KEEP_ALL, FIT)
         other = seen.page.context.new_page()
         other.goto(address_of(site, LESSON) + "#fit=38-7-25-2-half")
+        assert other.locator('.seen-here [aria-pressed="true"]').count() == 1
         seen.page.goto(address_of(site, f"{UNIT}/lesson-3.html"))
         opened(seen.page)
         seen.page.get_by_role("button", name="Forget all of it").click()
@@ -162,18 +178,19 @@ LATER = {
 }
 
 
-def test_it_is_forgotten_when_the_school_year_ends(browser: Browser, site: Path) -> None:
-    with reader(browser, site) as seen:
+def test_it_is_forgotten_when_the_school_year_ends(browser: Browser, small: Path) -> None:
+    with reader(browser, small) as seen:
         page = seen.page
         page.clock.install(time=BEGUN)
-        keep_all(seen, site)
+        page.goto(address_of(small, PAGE))
+        page.evaluate(KEEP_ALL, FIT)
         kept = page.evaluate(f"localStorage.getItem('{KEY}')")
         assert json.loads(kept)["day"] == "2026-11-28"
         for later, there in LATER.items():
             page.evaluate("([key, text]) => localStorage.setItem(key, text)", [KEY, kept])
             page.clock.set_system_time(later)
             page.goto("about:blank")
-            page.goto(address_of(site, LIGHT))
+            page.goto(address_of(small, PAGE))
             seen_it = page.evaluate("danceUnitBank.settings.seen('rock-pool', 2)") == "seen"
             assert (page.evaluate("danceUnitBank.settings.fit()") == FIT) == there, later
             assert seen_it == there, later
@@ -184,12 +201,12 @@ def test_it_is_forgotten_when_the_school_year_ends(browser: Browser, site: Path)
 
 
 def test_what_was_kept_before_days_were_written_down_is_dated_today(
-    browser: Browser, site: Path
+    browser: Browser, small: Path
 ) -> None:
-    with reader(browser, site) as seen:
+    with reader(browser, small) as seen:
         page = seen.page
         page.clock.install(time=BEGUN)
-        page.goto(address_of(site, LIGHT))
+        page.goto(address_of(small, PAGE))
         old = json.dumps({"version": 1, "fit": FIT, "seen": {f"{SLUG}/2": "seen"}, "kept": {}})
         page.evaluate("([key, text]) => localStorage.setItem(key, text)", [KEY, old])
         page.reload()
@@ -197,10 +214,10 @@ def test_what_was_kept_before_days_were_written_down_is_dated_today(
         assert kept_in(page) == {"day": "2026-11-28"} | json.loads(old)
 
 
-def test_a_day_that_is_none_is_over(browser: Browser, site: Path) -> None:
-    with reader(browser, site) as seen:
+def test_a_day_that_is_none_is_over(browser: Browser, small: Path) -> None:
+    with reader(browser, small) as seen:
         page = seen.page
-        page.goto(address_of(site, LIGHT))
+        page.goto(address_of(small, PAGE))
         for day in ('"never"', "7", "null", "{}", '"9999-99-99"'):
             text = f'{{"version":1,"day":{day},"fit":{json.dumps(FIT)}}}'
             page.evaluate("([key, text]) => localStorage.setItem(key, text)", [KEY, text])
@@ -234,13 +251,15 @@ def test_without_script_nothing_is_kept_and_nothing_is_said(
         assert not part(seen.page).is_visible()
 
 
-def test_it_is_no_part_of_the_print_and_of_the_page_to_keep(browser: Browser, site: Path) -> None:
+@pytest.mark.parametrize("path", [LESSON, *OTHERS])
+def test_it_is_no_part_of_the_print(browser: Browser, site: Path, path: str) -> None:
     with reader(browser, site) as seen:
-        for path in (LESSON, CARD, WALL):
-            seen.page.goto(address_of(site, path))
-            seen.page.emulate_media(media="print")
-            assert not part(seen.page).is_visible(), path
-            seen.page.emulate_media(media="screen")
+        seen.page.goto(address_of(site, path))
+        seen.page.emulate_media(media="print")
+        assert not part(seen.page).is_visible()
+
+
+def test_it_is_no_part_of_the_page_to_keep(site: Path) -> None:
     assert "this device keeps" not in as_made_here(site, f"{UNIT}/lesson-2.html")
 
 

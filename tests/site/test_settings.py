@@ -1,4 +1,7 @@
-"""A teacher's settings: kept, carried to the next page, and a working page whatever is found."""
+"""A teacher's settings: kept, carried to the next page, and a working page whatever is found.
+
+On a page of nothing but what keeps them; that a lesson's own page has it, on the published one.
+"""
 
 from __future__ import annotations
 
@@ -14,11 +17,10 @@ from playwright.sync_api import Browser
 from build_tools.views.lesson.step_facts import step_facts
 from tests.support.banks import LOOKED_AT
 from tests.support.browser import Reader, address_of, reader
+from tests.support.settings_page import PAGE, settings_page
 from tests.support.sound_bank import real_bank
 
-LESSON_3 = "units/rock-pool/lesson-3.html"
-WALL = "units/kite-and-string/wall.html"
-"""A small page whose scripts keep and read the same settings."""
+LESSON_3 = PAGE
 FIT = {"available": 38, "changing": 7, "dancing": 25, "watching": 2, "space": "half"}
 CODE = "38-7-25-2-half"
 KEY = "dance-unit-bank"
@@ -32,6 +34,16 @@ FULL = (
 )
 
 
+@pytest.fixture(scope="module")
+def small(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    return settings_page(tmp_path_factory.mktemp("settings"))
+
+
+FACTS = """
+(html) => danceUnitBank.stepFacts(new DOMParser().parseFromString(html, "text/html"))
+"""
+
+
 @contextmanager
 def lesson(
     browser: Browser,
@@ -39,14 +51,13 @@ def lesson(
     fragment: str = "",
     extra: str = "",
     kept: str | None = None,
-    path: str = LESSON_3,
 ) -> Iterator[Reader]:
     """A fresh reader on lesson 3, with `kept` under the bank's key beforehand."""
     with reader(browser, site, extra_script=extra) as seen:
         if kept is not None:
-            seen.page.goto(address_of(site, "index.html"))
+            seen.page.goto(address_of(site, LESSON_3))
             seen.page.evaluate("([key, text]) => localStorage.setItem(key, text)", [KEY, kept])
-        seen.page.goto(address_of(site, path) + fragment)
+        seen.page.goto(address_of(site, LESSON_3) + fragment)
         yield seen
         assert [line for line in seen.said if line.startswith(("error", "uncaught"))] == []
 
@@ -63,8 +74,8 @@ def carried(seen: Reader, file: str) -> str | None:
     return seen.page.locator(f'a[data-carry][href^="{file}"]').first.get_attribute("href")
 
 
-def test_settings_are_kept_and_found_again(site: Path, browser: Browser) -> None:
-    with lesson(browser, site) as seen:
+def test_settings_are_kept_and_found_again(small: Path, browser: Browser) -> None:
+    with lesson(browser, small) as seen:
         assert said(seen, "return s.fit();") is None
         assert said(seen, f"return s.keepFit({json.dumps(FIT)});") is True
         assert kept_in(seen) | {"day": ""} == {
@@ -80,8 +91,8 @@ def test_settings_are_kept_and_found_again(site: Path, browser: Browser) -> None
         assert kept_in(seen)["fit"] is None
 
 
-def test_settings_out_of_range_are_not_kept(site: Path, browser: Browser) -> None:
-    with lesson(browser, site, path=WALL) as seen:
+def test_settings_out_of_range_are_not_kept(small: Path, browser: Browser) -> None:
+    with lesson(browser, small) as seen:
         for change in ({"available": 7}, {"dancing": 0}, {"space": "barn"}, {"watching": 1.5}):
             assert said(seen, f"return s.keepFit({json.dumps(FIT | change)});") is False
         assert said(seen, "return s.fit();") is None
@@ -106,10 +117,10 @@ def test_links_carry_the_settings_and_the_start_of_the_next_lesson(
 
 
 def test_the_address_wins_over_what_is_kept_and_a_place_on_the_page_loses_nothing(
-    site: Path, browser: Browser
+    small: Path, browser: Browser
 ) -> None:
     other = json.dumps({"version": 1, "fit": FIT | {"dancing": 30}, "seen": {}, "kept": {}})
-    with lesson(browser, site, f"#fit={CODE}", kept=other) as seen:
+    with lesson(browser, small, f"#fit={CODE}", kept=other) as seen:
         assert said(seen, "return s.fit();") == FIT
         seen.page.evaluate("location.hash = '#at-content'")
         assert said(seen, "return [s.fit(), s.trouble];") == [FIT, ""]
@@ -117,8 +128,8 @@ def test_the_address_wins_over_what_is_kept_and_a_place_on_the_page_loses_nothin
         assert said(seen, "return s.fit();") == FIT
 
 
-def test_a_changed_address_tells_those_who_listen(site: Path, browser: Browser) -> None:
-    with lesson(browser, site, path=WALL) as seen:
+def test_a_changed_address_tells_those_who_listen(small: Path, browser: Browser) -> None:
+    with lesson(browser, small) as seen:
         seen.page.evaluate("window.told = 0; danceUnitBank.settings.onChange(() => { told += 1; })")
         seen.page.evaluate(f"location.hash = '#fit={CODE}'")
         seen.page.wait_for_function("window.told === 1")
@@ -132,11 +143,11 @@ ODD_ADDRESSES = (
 )
 
 
-def test_nonsense_in_the_address_gets_a_plain_sentence(site: Path, browser: Browser) -> None:
-    with lesson(browser, site, path=WALL) as seen:
+def test_nonsense_in_the_address_gets_a_plain_sentence(small: Path, browser: Browser) -> None:
+    with lesson(browser, small) as seen:
         for fragment in ODD_ADDRESSES:
             seen.page.goto("about:blank")
-            seen.page.goto(address_of(site, WALL) + fragment)
+            seen.page.goto(address_of(small, LESSON_3) + fragment)
             assert said(seen, "return s.fit();") is None, fragment
             assert said(seen, "return s.trouble;") == (
                 "The settings in this page’s address could not be read, so they are left out."
@@ -151,8 +162,8 @@ CORRUPT = (
 )
 
 
-def test_corrupt_settings_are_as_if_there_were_none(site: Path, browser: Browser) -> None:
-    with lesson(browser, site, path=WALL) as seen:
+def test_corrupt_settings_are_as_if_there_were_none(small: Path, browser: Browser) -> None:
+    with lesson(browser, small) as seen:
         for kept in CORRUPT:
             seen.page.evaluate("([key, text]) => localStorage.setItem(key, text)", [KEY, kept])
             seen.page.reload()
@@ -166,9 +177,9 @@ def test_corrupt_settings_are_as_if_there_were_none(site: Path, browser: Browser
 
 @pytest.mark.parametrize("extra", [REFUSING, FULL], ids=["refused", "full"])
 def test_where_nothing_can_be_kept_the_page_works_and_says_so(
-    site: Path, browser: Browser, extra: str
+    small: Path, browser: Browser, extra: str
 ) -> None:
-    with lesson(browser, site, extra=extra) as seen:
+    with lesson(browser, small, extra=extra) as seen:
         said(seen, f"s.keepFit({json.dumps(FIT)}); s.keepSeen('rock-pool', 3, 'seen');")
         said(seen, "s.keep('tempo', { beats: 96 });")
         assert said(seen, "return [s.fit(), s.seen('rock-pool', 3), s.get('tempo')];") == [
@@ -180,15 +191,15 @@ def test_where_nothing_can_be_kept_the_page_works_and_says_so(
         assert carried(seen, "lesson-4.html") == f"lesson-4.html#fit={CODE}&last=seen"
 
 
-def test_with_nothing_kept_the_address_holds_the_settings(site: Path, browser: Browser) -> None:
-    with lesson(browser, site, extra=REFUSING) as seen:
+def test_with_nothing_kept_the_address_holds_the_settings(small: Path, browser: Browser) -> None:
+    with lesson(browser, small, extra=REFUSING) as seen:
         said(seen, f"s.keepFit({json.dumps(FIT)});")
         seen.page.reload()
         assert said(seen, "return s.fit();") == FIT
 
 
-def test_other_parts_keep_what_they_like_by_name(site: Path, browser: Browser) -> None:
-    with lesson(browser, site, path=WALL) as seen:
+def test_other_parts_keep_what_they_like_by_name(small: Path, browser: Browser) -> None:
+    with lesson(browser, small) as seen:
         said(seen, "s.keep('card/rock-pool/3', { started: 5, gone: [1, 2] });")
         seen.page.reload()
         assert said(seen, "return s.get('card/rock-pool/3');") == {"started": 5, "gone": [1, 2]}
@@ -200,14 +211,13 @@ def test_other_parts_keep_what_they_like_by_name(site: Path, browser: Browser) -
 def test_the_page_says_of_its_steps_what_the_bank_knows(
     site: Path, browser: Browser, thorough: bool
 ) -> None:
-    with reader(browser, site) as seen:
+    with lesson(browser, site) as seen:
         for unit in real_bank().units:
             if not thorough and unit.slug not in LOOKED_AT:
                 continue
             for one in unit.lessons[:: 1 if thorough else 3]:
-                path = f"units/{unit.slug}/lesson-{one.number}.html"
-                seen.page.goto(address_of(site, path))
-                found = seen.page.evaluate("danceUnitBank.stepFacts(document)")
+                path = site / "units" / unit.slug / f"lesson-{one.number}.html"
+                found = seen.page.evaluate(FACTS, path.read_text(encoding="utf-8"))
                 for facts, on_page in zip(step_facts(unit, one), found, strict=True):
                     shown = facts.showing
                     assert on_page == {
