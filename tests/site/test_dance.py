@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import math
 import re
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -59,27 +60,40 @@ def assert_at(page: Page, moment: float, paths: Paths | None = None) -> None:
         assert turned == pytest.approx(0, abs=0.2)
 
 
-def test_going_on_by_hand_shows_each_count_of_the_model(browser: Browser, site: Path) -> None:
+@pytest.fixture(scope="module")
+def once(browser: Browser, site: Path) -> Iterator[Page]:
+    """The page, opened once for what goes back to where it began."""
     with opened(browser, site, PAGE, size=(1280, 900)) as at:
-        assert_at(at.page, 0)
-        on = at.page.get_by_role("button", name="Count on")
-        for count in range(1, 20):
-            on.click()
-            assert_at(at.page, count)
-        at.page.get_by_role("button", name="Phrase back").click()
-        assert_at(at.page, 11)
-        at.page.keyboard.press("ArrowRight")
-        assert_at(at.page, 12)
-        assert "count 13 of 32" in at.page.locator("[data-said]").inner_text()
+        yield at.page
 
 
-def test_each_section_can_be_watched_from_its_start(browser: Browser, site: Path) -> None:
+@pytest.fixture
+def still(once: Page) -> Page:
+    """The page as it is when it is opened: the whole dance, before the first count."""
+    once.get_by_label("Show").select_option(index=0)
+    once.get_by_label("Draw the ways").uncheck()
+    assert_at(once, 0)
+    return once
+
+
+def test_going_on_by_hand_shows_each_count_of_the_model(still: Page) -> None:
+    on = still.get_by_role("button", name="Count on")
+    for count in range(1, 20):
+        on.click()
+        assert_at(still, count)
+    still.get_by_role("button", name="Phrase back").click()
+    assert_at(still, 11)
+    still.keyboard.press("ArrowRight")
+    assert_at(still, 12)
+    assert "count 13 of 32" in still.locator("[data-said]").inner_text()
+
+
+def test_each_section_can_be_watched_from_its_start(still: Page) -> None:
     sections = [one for one in in_a_hall(UNIT).stretches if one.section is not None]
-    with opened(browser, site, PAGE, size=(1280, 900)) as at:
-        choice = at.page.get_by_label("Show")
-        for number, section in enumerate(sections, start=1):
-            choice.select_option(index=number)
-            assert_at(at.page, section.begins)
+    choice = still.get_by_label("Show")
+    for number, section in enumerate(sections, start=1):
+        choice.select_option(index=number)
+        assert_at(still, section.begins)
 
 
 def test_played_it_moves_between_counts_and_stops_where_it_is(browser: Browser, site: Path) -> None:
@@ -89,16 +103,16 @@ def test_played_it_moves_between_counts_and_stops_where_it_is(browser: Browser, 
         page = at.page
         page.clock.pause_at(page.evaluate("Date.now()") + 1000)
         page.get_by_role("button", name="Start").click()
-        page.clock.run_for(round(150 + 4 * BEAT_MS))
+        page.clock.fast_forward(round(150 + 4 * BEAT_MS))
         seen = set()
         for _ in range(40):
-            page.clock.run_for(round(BEAT_MS / 4))
+            page.clock.fast_forward(round(BEAT_MS / 4))
             seen.add(tuple(marks(page)[0][:2]))
         assert len(seen) > 8, "the first dancer is seen between counts"
         before = page.locator("[data-now]").inner_text()
         assert re.search(r"count (9|10|11) of 32", before), before
         page.get_by_role("button", name="Stop").click()
-        page.clock.run_for(3000)
+        page.clock.fast_forward(3000)
         assert page.locator("[data-now]").inner_text() == before
 
 
@@ -107,29 +121,28 @@ def test_where_motion_is_unwanted_they_stand_at_each_count(browser: Browser, sit
         page = at.page
         page.clock.pause_at(page.evaluate("Date.now()") + 1000)
         page.get_by_role("button", name="Start").click()
-        page.clock.run_for(round(150 + 4 * BEAT_MS))
+        page.clock.fast_forward(round(150 + 4 * BEAT_MS))
         stands = [in_a_hall(UNIT).at(0, count) for count in range(40)]
         for _ in range(30):
-            page.clock.run_for(round(BEAT_MS / 4))
+            page.clock.fast_forward(round(BEAT_MS / 4))
             x, y = marks(page)[0][:2]
             assert min(math.hypot(x - one.x, y - one.y) for one in stands) < NEAR
 
 
-def test_one_role_alone_leaves_the_others_pale(browser: Browser, site: Path) -> None:
+def test_one_role_alone_leaves_the_others_pale(still: Page) -> None:
     paths = in_a_hall(UNIT)
     named = next(
         number
         for number, one in enumerate([s for s in paths.stretches if s.section], start=1)
         if one.section and one.section.groups and len(one.section.groups.roles) == 2
     )
-    with opened(browser, site, PAGE, size=(1280, 900)) as at:
-        at.page.get_by_label("Show").select_option(index=named)
-        at.page.get_by_label("Look at").select_option(index=1)
-        pale = at.page.locator(".dancer.pale").count()
-        assert 0 < pale < 30
-        at.page.get_by_label("Draw the ways").check()
-        drawn = at.page.locator(".ways path").count()
-        assert 0 < drawn <= 30 - pale
+    still.get_by_label("Show").select_option(index=named)
+    still.get_by_label("Look at").select_option(index=1)
+    pale = still.locator(".dancer.pale").count()
+    assert 0 < pale < 30
+    still.get_by_label("Draw the ways").check()
+    drawn = still.locator(".ways path").count()
+    assert 0 < drawn <= 30 - pale
 
 
 @pytest.mark.parametrize(("width", "dark"), axe.looks(1280, 320))
@@ -147,13 +160,10 @@ def test_it_breaks_no_rule(browser: Browser, site: Path, width: int, dark: bool)
         assert small_targets(at.page, LEAST_TARGET) == []
 
 
-def test_who_dances_at_once_as_it_is_drawn_is_said_without_a_script_more(
-    browser: Browser, site: Path
-) -> None:
-    with opened(browser, site, PAGE, size=(1280, 900)) as at:
-        said = at.page.locator("[data-walls]").inner_text()
-        assert said == room_in_words(unit_room(UNIT))
-        assert at.page.evaluate("danceUnitBank.sums.floor.room") is None
+def test_who_dances_at_once_as_it_is_drawn_is_said_without_a_script_more(still: Page) -> None:
+    said = still.locator("[data-walls]").inner_text()
+    assert said == room_in_words(unit_room(UNIT))
+    assert still.evaluate("danceUnitBank.sums.floor.room") is None
 
 
 def test_my_class_and_our_hall_come_from_the_fit_form(browser: Browser, site: Path) -> None:
@@ -214,7 +224,7 @@ def test_the_picture_goes_by_the_clock_of_the_sound(browser: Browser, site: Path
         begun = page.evaluate("performance.now()")
         off = []
         for _ in range(40):
-            page.clock.run_for(730)
+            page.clock.fast_forward(730)
             heard = (page.evaluate("performance.now()") - begun) / 1000 * 0.9 - 0.15
             count = heard * 1000 / BEAT_MS - 4
             if 0 < count < 32 and page.get_by_role("button", name="Stop").count():
