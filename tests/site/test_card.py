@@ -201,9 +201,9 @@ def test_catch_up_says_in_one_line_what_it_changed_and_can_be_undone(
 
 
 CATCH_UP = """
-() => {
+(html) => {
   const { card } = window.danceUnitBank.hall;
-  const facts = window.danceUnitBank.stepFacts(document.querySelector("[data-part=card]"));
+  const facts = window.danceUnitBank.stepFacts(new DOMParser().parseFromString(html, "text/html"));
   const of = (step) => facts.find((one) => one.number === step);
   const planned = facts.map((one) => ({ step: one.number, minutes: one.minutes }));
   const all = planned.reduce((sum, one) => sum + one.minutes, 0);
@@ -255,8 +255,8 @@ def test_catch_up_never_cuts_warm_up_cool_down_or_the_closing_question(
     cases: list[tuple[str, dict[str, Any]]] = []
     with opened(browser, site, CARD) as at:
         for path in cards:
-            at.page.goto(address_of(site, f"{path}#card"))
-            found: list[dict[str, Any]] = at.page.evaluate(CATCH_UP)
+            html = (site / path).read_text(encoding="utf-8")
+            found: list[dict[str, Any]] = at.page.evaluate(CATCH_UP, html)
             assert len(found) > 100
             cases += [(path, case) for case in found]
     for name, case in cases:
@@ -434,7 +434,13 @@ def test_the_screen_stays_awake_and_is_asked_again_when_the_page_is_seen_again(
 
 @pytest.mark.parametrize(
     "lock",
-    [LOCK % "true", "Object.defineProperty(navigator, 'wakeLock', { value: undefined });"],
+    [
+        LOCK % "true",
+        pytest.param(
+            "Object.defineProperty(navigator, 'wakeLock', { value: undefined });",
+            marks=pytest.mark.thorough,
+        ),
+    ],
     ids=["refused", "absent"],
 )
 def test_without_the_lock_there_is_one_quiet_line(browser: Browser, site: Path, lock: str) -> None:
@@ -569,7 +575,7 @@ def test_the_card_breaks_no_rule_of_access(
             )
             page.evaluate("document.querySelector('.bar').style.position = ''")
 
-        # Before it starts it is looked at in test_accessibility.py.
+        # Before it starts it is looked at in test_every_page.py.
         start(page)
         on(page, 9)
         tap(page, "Next")
@@ -581,7 +587,7 @@ def test_the_card_breaks_no_rule_of_access(
         assert faults == []
 
 
-@pytest.mark.parametrize("width", [390, 320])
+@pytest.mark.parametrize("width", [pytest.param(390, marks=pytest.mark.thorough), 320])
 def test_with_letters_set_apart_nothing_is_cut_off(
     browser: Browser, site: Path, width: int
 ) -> None:

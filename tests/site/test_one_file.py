@@ -6,15 +6,17 @@ At most 150 kB, so that it goes by e-mail and message: common practice, no sourc
 from __future__ import annotations
 
 from collections import Counter
+from dataclasses import dataclass
 from pathlib import Path
 
+import pytest
 from playwright.sync_api import Browser
 
 from build_tools.building.finishing.one_file import one_file
 from tests.support.browser import Reader, address_of, reader
-from tests.support.built_sites import html_pages, lesson_pages, lessons_to_open
+from tests.support.built_sites import heaviest, html_pages, lesson_pages, lessons_to_open
 from tests.support.markup import ids, references, tags
-from tests.support.paper import printed, squeezed
+from tests.support.paper import Print, printed, squeezed
 
 MOST = 150_000
 FOOT_MM = 19.0
@@ -74,8 +76,10 @@ def words(at: Reader, root: str = "main", less: str = "") -> list[str]:
 def test_every_lesson_opens_alone_and_says_the_same(
     browser: Browser, site: Path, tmp_path: Path, thorough: bool
 ) -> None:
+    every = lesson_pages(site)
+    paths = every if thorough else heaviest(site, every)
     with reader(browser, site, script=True) as beside, reader(browser, tmp_path) as alone:
-        for number, path in enumerate(lessons_to_open(site, thorough)):
+        for number, path in enumerate(paths):
             folder = tmp_path / str(number)
             folder.mkdir()
             html = kept(beside, site, path)
@@ -136,16 +140,36 @@ def booklets(site: Path, thorough: bool) -> list[str]:
     return found if thorough else [A_SHORT_BOOKLET]
 
 
-def unfolded(at: Reader, site: Path, path: str) -> None:
-    """Open a booklet and wait until its lessons are laid out."""
-    at.page.goto(address_of(site, path))
-    at.page.wait_for_selector("html[data-unpacked]")
+@dataclass(frozen=True, slots=True)
+class Unfolded:
+    """A booklet whose lessons are laid out, on the screen and printed."""
+
+    bound: list[list[str]]
+    """The words of each lesson and of what else is bound in."""
+    titles: list[str]
+    names: list[str]
+    """Of all that has a name on the page, as often as it is there."""
+    paper: Print
+
+
+@pytest.fixture(scope="module")
+def unfolded(browser: Browser, site: Path, thorough: bool) -> dict[str, Unfolded]:
+    """Each booklet that is opened, by its path."""
+    found = {}
+    for path in booklets(site, thorough):
+        with reader(browser, site) as at:
+            at.page.goto(address_of(site, path))
+            at.page.wait_for_selector("html[data-unpacked]")
+            bound = [str(text).split() for text in at.page.evaluate(BOUND)]
+            titles = at.page.locator(".bound .title").all_text_contents()
+            names = ids(tags(at.page.content()))
+            found[path] = Unfolded(bound, titles, names, printed(at.page, FOOT_MM))
+    return found
 
 
 def test_without_script_the_booklet_leads_to_each_lesson(browser: Browser, site: Path) -> None:
     (path,) = booklets(site, False)
-    folder = path.rpartition("/")[0]
-    lessons = [one for one in lesson_pages(site) if one.startswith(f"{folder}/")]
+    lessons = lessons_beside(site, path)
     with reader(browser, site, script=False) as at:
         at.page.goto(address_of(site, path))
         ways = at.page.locator(".bound a").evaluate_all("(all) => all.map((one) => one.href)")
@@ -154,50 +178,47 @@ def test_without_script_the_booklet_leads_to_each_lesson(browser: Browser, site:
         ]
 
 
+def lessons_beside(site: Path, booklet: str) -> list[str]:
+    """The lessons of the unit that a booklet is of."""
+    folder = booklet.rpartition("/")[0]
+    return [one for one in lesson_pages(site) if one.startswith(f"{folder}/")]
+
+
 def test_the_booklet_holds_every_lesson_in_full(
-    browser: Browser, site: Path, thorough: bool
+    browser: Browser, site: Path, unfolded: dict[str, Unfolded]
 ) -> None:
-    with reader(browser, site) as at, reader(browser, site, script=False) as plain:
-        for path in booklets(site, thorough):
-            folder = path.rpartition("/")[0]
-            lessons = [one for one in lesson_pages(site) if one.startswith(f"{folder}/")]
-            unfolded(at, site, path)
-            bound = [str(text).split() for text in at.page.evaluate(BOUND)]
+    with reader(browser, site, script=False) as plain:
+        for path, one in unfolded.items():
             plain.page.goto(address_of(site, path))
             ways = plain.page.locator(".bound a").evaluate_all(
                 "(all) => all.map((one) => one.href)"
             )
-            assert {address_of(site, one) for one in lessons} <= set(ways)
-            assert len(bound) == len(ways) > 2
-            for text, way in zip(bound, ways, strict=True):
+            assert {address_of(site, lesson) for lesson in lessons_beside(site, path)} <= set(ways)
+            assert len(one.bound) == len(ways) > 2
+            for text, way in zip(one.bound, ways, strict=True):
                 plain.page.goto(way)
                 assert text == words(plain, "article", "nav"), way
-            names = ids(tags(at.page.content()))
-            assert [name for name, times in Counter(names).items() if times > 1] == []
+            assert [name for name, times in Counter(one.names).items() if times > 1] == []
 
 
 def test_each_lesson_of_the_booklet_starts_on_a_new_side(
-    browser: Browser, site: Path, thorough: bool
+    site: Path, unfolded: dict[str, Unfolded]
 ) -> None:
-    for path in booklets(site, thorough):
-        with reader(browser, site) as at:
-            unfolded(at, site, path)
-            titles = at.page.locator(".bound .title").all_text_contents()
-            paper = printed(at.page, FOOT_MM)
-        sides: list[str] = [""] * len(paper.margins)
-        for glyph in paper.glyphs:
+    for path, one in unfolded.items():
+        sides: list[str] = [""] * len(one.paper.margins)
+        for glyph in one.paper.glyphs:
             sides[glyph.side] += glyph.text
         starts = [
             next((n for n, side in enumerate(sides) if n > 1 and begins_with(side, title)), -1)
-            for title in titles
+            for title in one.titles
         ]
         # the title side, the unit in short (one side or two), and two for each lesson
-        assert len(titles) > 2
+        assert len(one.titles) > 2
         assert starts[0] in (2, 3), path
-        lessons = sum(one.startswith(path.rpartition("/")[0] + "/") for one in lesson_pages(site))
+        lessons = len(lessons_beside(site, path))
         assert starts[:lessons] == [starts[0] + 2 * number for number in range(lessons)], path
         assert starts == sorted(set(starts)), path
-        assert paper.feet[2].endswith(f"Side 3 of {len(sides)}")
+        assert one.paper.feet[2].endswith(f"Side 3 of {len(sides)}")
 
 
 def begins_with(side: str, title: str) -> bool:

@@ -25,6 +25,10 @@ from tests.support.hall import KEY, REFUSED, TEN_PAST_ONE, opened, small_targets
 from tests.support.sound_bank import real_bank
 
 WALL = "units/rock-pool/wall.html#lesson-3"
+LIGHT, LIGHT_KEPT = "units/through-the-gap/wall.html#lesson-2", "wall/through-the-gap/2"
+"""A wall of few lessons, opened sooner, where what is asked is of no lesson in particular."""
+FIRST = "units/kite-and-string/wall.html#lesson-1"
+"""As light; it begins with a picture, and has a strip of moves."""
 FULLEST = "units/gathering-peascods/wall.html#lesson-3"
 JOINING = "units/rock-pool/wall.html#lesson-4"
 TASK, LEAST = 0.046, 0.044
@@ -192,7 +196,7 @@ def test_long_tasks_are_split_and_nothing_is_lost(browser: Browser, site: Path) 
 
 
 def test_keys_a_click_and_a_clicker_turn_the_pages(browser: Browser, site: Path) -> None:
-    with opened(browser, site, WALL, size=(1280, 720)) as at:
+    with opened(browser, site, LIGHT, size=(1280, 720)) as at:
         page, keys = at.page, at.page.keyboard
         first = shown(page)
         keys.press("ArrowLeft")
@@ -232,7 +236,7 @@ def to_the_count(page: Page) -> None:
 def test_the_count_starts_and_stops_on_a_click_and_on_the_space_bar(
     browser: Browser, site: Path
 ) -> None:
-    with opened(browser, site, WALL, size=(1280, 720), extra_script=SILENT) as at:
+    with opened(browser, site, LIGHT, size=(1280, 720), extra_script=SILENT) as at:
         page = at.page
         to_the_count(page)
         go = page.locator(".wall-step[data-now] .count-go")
@@ -242,7 +246,7 @@ def test_the_count_starts_and_stops_on_a_click_and_on_the_space_bar(
         expect(go).to_contain_text("Stop counts")
         told: list[str] = []
         for _ in range(40):
-            page.clock.run_for(200)
+            page.clock.fast_forward(200)
             shown = number.inner_text()
             if shown not in ("…", *told[-1:]):
                 told.append(shown)
@@ -263,16 +267,18 @@ def test_the_count_starts_and_stops_on_a_click_and_on_the_space_bar(
         assert page.locator("[data-playing]").count() == 0
 
 
-def test_the_number_is_big_and_never_changes_more_than_three_times_a_second(
+def test_the_number_and_what_is_pressed_are_big_and_it_never_changes_more_than_three_times_a_second(
     browser: Browser, site: Path
 ) -> None:
-    with opened(browser, site, WALL, size=(1280, 720), extra_script=SILENT) as at:
+    with opened(browser, site, LIGHT, size=(1280, 720), extra_script=SILENT) as at:
         tempos = at.page.locator("[data-count]").evaluate_all(
             "all => all.map(one => Number(one.dataset.tempo))"
         )
         assert tempos
         assert max(tempos) / 60 <= 3
+        assert small_targets(at.page) == []
         to_the_count(at.page)
+        assert small_targets(at.page) == []
         at.page.keyboard.press(" ")
         number = at.page.locator("[data-playing] .number")
         size = number.evaluate("one => parseFloat(getComputedStyle(one).fontSize)")
@@ -282,7 +288,7 @@ def test_the_number_is_big_and_never_changes_more_than_three_times_a_second(
 def test_the_move_that_is_danced_is_marked_while_the_count_goes(
     browser: Browser, site: Path
 ) -> None:
-    with opened(browser, site, WALL, size=(1280, 720), extra_script=SILENT) as at:
+    with opened(browser, site, FIRST, size=(1280, 720), extra_script=SILENT) as at:
         page = at.page
         while not page.locator(".wall-step[data-now] .strip[data-moves]").count():
             page.keyboard.press("PageDown")
@@ -295,7 +301,7 @@ def test_the_move_that_is_danced_is_marked_while_the_count_goes(
         page.keyboard.press(" ")
         told: list[tuple[str, list[int]]] = []
         for _ in range(60):
-            page.clock.run_for(200)
+            page.clock.fast_forward(200)
             number, lit = page.evaluate(
                 """() => {
                   const step = document.querySelector(".wall-step[data-now]");
@@ -321,7 +327,7 @@ def test_words_grow_with_the_browsers_zoom(browser: Browser, site: Path) -> None
     """At 200 % a screen of 1280 by 720 has 640 by 360 of the page's pixels, each twice as large."""
     size = """() => parseFloat(getComputedStyle(
       document.querySelector("[data-line][data-now]")).fontSize)"""
-    with opened(browser, site, WALL, size=(1280, 720)) as at:
+    with opened(browser, site, LIGHT, size=(1280, 720)) as at:
         plain = at.page.evaluate(size)
         at.page.set_viewport_size({"width": 640, "height": 360})
         at.page.reload()
@@ -332,8 +338,7 @@ def test_words_grow_with_the_browsers_zoom(browser: Browser, site: Path) -> None
 def test_the_first_lesson_begins_with_the_picture_as_large_as_the_screen(
     browser: Browser, site: Path
 ) -> None:
-    first = WALL.replace("lesson-3", "lesson-1")
-    with opened(browser, site, first, size=(1280, 720)) as at:
+    with opened(browser, site, FIRST, size=(1280, 720)) as at:
         box = at.page.locator(".wall-start img").bounding_box()
         assert box
         assert box["height"] > 0.8 * 720
@@ -368,7 +373,7 @@ def test_it_follows_the_fitted_lesson_and_the_links_carry_the_settings(
 
 
 def test_a_reload_stays_where_it_was_that_day(browser: Browser, site: Path) -> None:
-    with opened(browser, site, WALL, size=(1280, 720)) as at:
+    with opened(browser, site, LIGHT, size=(1280, 720)) as at:
         for _ in range(4):
             at.page.keyboard.press("PageDown")
         before = place(at.page)
@@ -396,7 +401,7 @@ def test_a_reload_stays_where_it_was_that_day(browser: Browser, site: Path) -> N
 def test_it_works_whatever_was_kept(
     browser: Browser, site: Path, extra_script: str, fragment: str, said: str
 ) -> None:
-    with opened(browser, site, WALL + fragment, size=(1280, 720), extra_script=extra_script) as at:
+    with opened(browser, site, LIGHT + fragment, size=(1280, 720), extra_script=extra_script) as at:
         assert said in at.page.locator(".wall-said").inner_text()
         assert len(walk(at.page)) > 9
         assert at.said == []
@@ -408,10 +413,10 @@ def test_it_works_whatever_was_kept(
 def test_a_kept_place_that_makes_no_sense_starts_at_the_first(
     browser: Browser, site: Path, at_screen: object
 ) -> None:
-    kept = {"wall/rock-pool/3": {"day": "2026-11-25", "at": at_screen}}
+    kept = {LIGHT_KEPT: {"day": "2026-11-25", "at": at_screen}}
     held = json.dumps({"version": 1, "kept": kept})
     plant = f"localStorage.setItem({json.dumps(KEY)}, {json.dumps(held)});"
-    with opened(browser, site, WALL, size=(1280, 720), extra_script=plant) as at:
+    with opened(browser, site, LIGHT, size=(1280, 720), extra_script=plant) as at:
         assert place(at.page).startswith("Step 1 of")
 
 
@@ -437,13 +442,6 @@ def test_without_script_every_task_and_strip_is_there(browser: Browser, site: Pa
         assert steps.evaluate_all(ALL_SEEN)
 
 
-def test_what_is_pressed_is_large(browser: Browser, site: Path) -> None:
-    with opened(browser, site, WALL, size=(1280, 720)) as at:
-        assert small_targets(at.page) == []
-        to_the_count(at.page)
-        assert small_targets(at.page) == []
-
-
 @pytest.mark.parametrize(("width", "dark"), axe.looks(1280, 768, 320))
 def test_the_wall_breaks_no_rule_of_access(
     browser: Browser, site: Path, width: int, dark: bool
@@ -461,7 +459,7 @@ def test_the_wall_breaks_no_rule_of_access(
             faults.extend(f"for people to judge: {one}" for one in unsure)
             assert page.evaluate("document.documentElement.scrollWidth") <= width
 
-        # Its first screen is looked at in test_accessibility.py.
+        # Its first screen is looked at in test_every_page.py.
         to_the_count(page)
         look()
         page.keyboard.press(" ")
@@ -473,7 +471,7 @@ def test_all_moves_of_a_phrase_are_up_while_it_is_counted_and_one_is_marked(
     browser: Browser, site: Path
 ) -> None:
     """What a teacher missed: every move in turn with its counts, and which is danced now."""
-    with opened(browser, site, WALL) as at:
+    with opened(browser, site, LIGHT) as at:
         for _ in range(40):
             if at.page.locator(".wall-step[data-now] .phrase[data-now] [data-span]").count():
                 break
