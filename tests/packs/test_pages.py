@@ -9,7 +9,7 @@ from playwright.sync_api import Browser
 
 from tests.support.browser import address_of, reader
 from tests.support.built_packs import EACH, packed, unpacked
-from tests.support.built_sites import html_pages
+from tests.support.built_sites import heaviest, html_pages
 from tests.support.markup import ids, references, tags
 
 FACES = "document.fonts.ready.then((faces) => [...faces].map((face) => face.status))"
@@ -19,12 +19,14 @@ SIDEWAYS = "document.documentElement.scrollWidth - document.documentElement.clie
 
 @EACH
 def test_every_page_opens_whole_and_asks_for_nothing(
-    slug: str, browser: Browser, tmp_path: Path
+    slug: str, browser: Browser, tmp_path: Path, thorough: bool
 ) -> None:
+    """In the usual run the heaviest lesson, and each other page."""
     pages = unpacked(packed(slug).data, tmp_path / "a stick") / "data" / "pages"
-    assert len(html_pages(pages)) > 4
+    paths = html_pages(pages)
+    assert len(paths) > 4
     with reader(browser, pages, width=390) as at:
-        for path in html_pages(pages):
+        for path in paths if thorough else heaviest(pages, paths):
             at.requests.clear()
             at.page.goto(address_of(pages, path))
             assert "loaded" in at.page.evaluate(FACES), path

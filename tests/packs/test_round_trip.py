@@ -14,17 +14,18 @@ import bagit
 import pytest
 
 from build_tools import cli
-from tests.support.banks import change
+from tests.support.banks import BASE, BASE_UNIT, change
 from tests.support.built_packs import EACH, made, packed, unpacked
 from tests.support.built_sites import CONTENT, ROOT, files
 from tests.support.packs import empty_bank
 
 ELSEWHERE = "The Heron Ridge collection"
+SMALL = (BASE_UNIT,)
 
 
-def edition_of(slug: str) -> str:
+def edition_of(slug: str, content: Path = CONTENT) -> str:
     """The edition that the unit says it is."""
-    text = (CONTENT / "units" / slug / "unit.md").read_text(encoding="utf-8")
+    text = (content / "units" / slug / "unit.md").read_text(encoding="utf-8")
     return text.split("\nedition: ", 1)[1].split("\n", 1)[0]
 
 
@@ -79,14 +80,14 @@ def test_unpacked_elsewhere_and_packed_again_it_has_the_same_bytes(
     assert (again.name, again.data == packed(slug).data) == (packed(slug).name, True)
 
 
-def another_bank(folder: Path, slugs: Sequence[str]) -> Path:
+def another_bank(folder: Path, of: Path, slugs: Sequence[str]) -> Path:
     """The same units in a bank of another name, day and topics, the words put to it."""
-    empty_bank(folder, CONTENT)
+    empty_bank(folder, of)
     for slug in slugs:
-        shutil.copytree(CONTENT / "units" / slug, folder / "units" / slug)
+        shutil.copytree(of / "units" / slug, folder / "units" / slug)
     change(folder / "bank.yml", "name: Another bank", f"name: {ELSEWHERE}")
-    change(folder / "bank.yml", "as_of: 2026-11-29", "as_of: 2027-01-09")
-    change(folder / "bank.yml", "Units of class dance for", "Some dances for")
+    change(folder / "bank.yml", "as_of: 2026-11-", "as_of: 2027-01-")
+    change(folder / "bank.yml", "about: ", "about: Some dances. ")
     change(folder / "safety.md", "title: ", "title: Here and there, ")
     topics = folder / "vocabulary" / "topics.yml"
     lines = topics.read_text(encoding="utf-8").splitlines()
@@ -123,18 +124,18 @@ def packing(
 
 
 def test_nothing_but_the_unit_shows_in_the_bytes(tmp_path: Path, thorough: bool) -> None:
-    """Of one unit in the usual run, of two in the long one."""
-    slugs = ("weaving-shed", "seeds-on-the-move")[0 if thorough else 1 :]
+    """Of a small unit in the usual run, of two published ones in the long one."""
+    of, slugs = (CONTENT, ("weaving-shed", "seeds-on-the-move")) if thorough else (BASE, SMALL)
     one = packing(
-        slugs, CONTENT, tmp_path / "one", 0o022,
+        slugs, of, tmp_path / "one", 0o022,
         PYTHONHASHSEED="1", TZ="Pacific/Kiritimati", LC_ALL="", LANG="C",
         SOURCE_DATE_EPOCH="1000000000",
     )  # fmt: skip
     other = packing(
-        slugs, another_bank(tmp_path / "a deep" / "château", slugs), tmp_path / "other", 0o077,
+        slugs, another_bank(tmp_path / "a deep" / "château", of, slugs), tmp_path / "other", 0o077,
         PYTHONHASHSEED="2", TZ="Pacific/Pago_Pago", LC_ALL="C.UTF-8",
     )  # fmt: skip
-    assert list(one) == sorted(f"{slug}-{edition_of(slug)}.zip" for slug in slugs)
+    assert list(one) == sorted(f"{slug}-{edition_of(slug, of)}.zip" for slug in slugs)
     assert list(one) == list(other)
     assert [name for name in one if one[name] != other[name]] == []
     assert all(ELSEWHERE.encode() not in data for data in other.values())

@@ -13,10 +13,18 @@ import pytest
 from build_tools import cli
 from build_tools.lifeline.walls import DISK, MEMORY, MOST_ANSWER
 from build_tools.packs.reading.walled import Refused, walled
+from build_tools.use_cases import judging_packs
 from tests.support import hungry
 from tests.support.built_packs import packed
 from tests.support.built_sites import CONTENT
 from tests.support.packs import empty_bank, pack, unit_files, with_files, written
+
+
+@pytest.fixture
+def _here(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A pack is judged by this very process, where what is asked is what is said of it then."""
+    monkeypatch.setattr(judging_packs, "walled", lambda work, *given: work(*given))
+
 
 OTHER = "its pages are not those that this bank draws"
 
@@ -45,15 +53,19 @@ def test_what_cannot_be_read_is_refused_in_words(
     assert list(tmp_path.iterdir()) == []
 
 
+@pytest.mark.parametrize(
+    "slug", ["kite-and-string", pytest.param("rock-pool", marks=pytest.mark.thorough)]
+)
 def test_the_banks_own_pack_has_the_pages_that_the_bank_draws(
-    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+    slug: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
     content = empty_bank(tmp_path / "content", CONTENT)
-    file = written(tmp_path, packed("rock-pool").data)
+    file = written(tmp_path, packed(slug).data)
     assert cli.main(["take-in", str(file), "--yes", "--content", str(content)]) == 0
     assert "pages" not in capsys.readouterr().out
 
 
+@pytest.mark.usefixtures("_here")
 @pytest.mark.parametrize(
     "inside",
     [
@@ -72,6 +84,7 @@ def test_other_pages_are_left_out_and_that_is_said(
     assert [path.name for path in content.rglob("*.html")] == []
 
 
+@pytest.mark.usefixtures("_here")
 def test_words_that_the_unit_does_not_say_are_left_out_and_that_is_said(
     tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
@@ -83,6 +96,7 @@ def test_words_that_the_unit_does_not_say_are_left_out_and_that_is_said(
     assert [path.name for path in (content / "units").rglob("*.txt")] == []
 
 
+@pytest.mark.usefixtures("_here")
 def test_a_line_break_in_a_title_starts_no_line_of_its_own(
     tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:

@@ -21,7 +21,6 @@ from tests.planted import (
     faults_steps,
     faults_told,
     faults_trade,
-    faults_where,
     faults_whole,
     faults_wording,
     faults_words,
@@ -50,5 +49,4 @@ FAULTS: tuple[Planted, ...] = (
     *faults_sound.fault.faults,
     *faults_trade.fault.faults,
     *faults_words.fault.faults,
-    *faults_where.fault.faults,
 )
