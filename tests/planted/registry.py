@@ -21,6 +21,7 @@ from tests.planted import (
     faults_steps,
     faults_told,
     faults_trade,
+    faults_where,
     faults_whole,
     faults_wording,
     faults_words,
@@ -49,4 +50,5 @@ FAULTS: tuple[Planted, ...] = (
     *faults_sound.fault.faults,
     *faults_trade.fault.faults,
     *faults_words.fault.faults,
+    *faults_where.fault.faults,
 )
