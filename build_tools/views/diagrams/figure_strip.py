@@ -32,7 +32,7 @@ from build_tools.views.diagrams.figure_strip_rows import (
     per_count,
     rows_of,
 )
-from build_tools.views.diagrams.strip import FAINT, StripSize
+from build_tools.views.diagrams.strip import FAINT, StripSize, strip_kind
 from build_tools.views.diagrams.svg import (
     SMALL,
     TEXT,
@@ -110,8 +110,7 @@ def figure_strip(
         drawn.append(_changes(told, y + _ROW))
         y += _ROW + _high(told)
         before += _long(row, actions)
-    kind = "strip" if len(rows) == 1 else "strip long-strip"
-    svg = drawing(title, WIDTH, y, *drawn, kind=kind)
+    svg = drawing(title, WIDTH, y, *drawn, kind=strip_kind(len(rows)))
     return FigureStrip(Figure(title, svg, tuple(words)), tuple(one for one in bodies if one))
 
 

@@ -58,6 +58,15 @@ class StripSize:
     rows: int
 
 
+TALL = 3
+"""So many rows are higher than what stands beside them at the top of a lesson's print."""
+
+
+def strip_kind(rows: int) -> str:
+    """The class of a strip of so many rows, for the style sheets."""
+    return "strip" + (" long-strip" if rows > 1 else "") + (" tall-strip" if rows >= TALL else "")
+
+
 def strip_title(name: str) -> str:
     """What the strip of a motif or development shows."""
     return capital(_("{name}, move by move", name=name_in_words(name)))
@@ -92,8 +101,7 @@ def order_strip(
         y += _ROW + _height_of(told_here)
         before += row[-1][0] + row[-1][1].counts
         first += len(row)
-    kind = "strip" if len(rows) == 1 else "strip long-strip"
-    svg = drawing(title, WIDTH, y, *drawn, kind=kind)
+    svg = drawing(title, WIDTH, y, *drawn, kind=strip_kind(len(rows)))
     told = [*changes, *[""] * (len(actions) - len(changes))]
     lines = (
         f"{n}. {_with_new(action, action_in_words(action, long), change)}"

@@ -21,10 +21,10 @@ from build_tools.views.lesson.once_a_lesson import once_a_lesson
 from build_tools.views.lesson.standing_in_steps import plans_of
 from build_tools.views.lesson.teachers_part import teachers_parts
 from build_tools.views.paper.printed import PrintedLesson, Runs, printed_words
+from build_tools.views.paper.sheet import Setting
 from build_tools.views.paper.sides import (
     MOST_SIDES,
     Part,
-    Setting,
     laid_out,
     plans_height,
     sides,
