@@ -4,6 +4,7 @@
   const { gettext } = window.danceUnitBank;
   const article = document.querySelector("[data-lesson]");
   const LINES = 101, LETTERS = 44, PLAN = 9, STEP_HEADS = 12; // of a side, a line, a plan without its words
+  const IN_TURNS = ".sitting, .teams:not([hidden])"; // where a fitted lesson says so
   let made = null;
 
   window.addEventListener("beforeprint", () => {
@@ -15,7 +16,8 @@
 
   function side() {
     const notes = article.querySelector("section.notes");
-    const before = [...article.querySelectorAll(":is(.before, .tail) > .off-paper")].map(aside);
+    const inTurns = article.querySelector(IN_TURNS) ? ", .off-paper-in-turns" : "";
+    const before = [...article.querySelectorAll(`:is(.before, .tail) > :is(.off-paper${inTurns})`)].map(aside);
     const besides = before.reduce((sum, one) => sum + lines(one) + 1, notes ? lines(notes) : 0);
     const steps = withFloor([...article.querySelectorAll(".step")], besides).filter(Boolean);
     if (!steps.length && !notes && !before.length) return null;
@@ -38,7 +40,7 @@
     const beats = steps.map((step) => [...step.querySelectorAll(":scope .does > .counts:has(.off-paper)")].map(unfolded));
     const takes = (one, more) => lines(one) + more <= room && ((room -= lines(one) + more), true);
     const spoken = beats.map((all) => all.filter((one) => takes(one, 1.5)));
-    const drawnBefore = article.querySelector(".plans") && !article.querySelector(".sitting, .teams:not([hidden])");
+    const drawnBefore = article.querySelector(".plans") && !article.querySelector(IN_TURNS);
     return steps.map((step, n) => {
       const fitting = drawnBefore ? [] : plans[n].filter((one) => takes(one, PLAN));
       return ofStep(step, [...spoken[n], ...fitting, ...told[n]]);

@@ -45,6 +45,7 @@ from build_tools.views.lesson.moves_met import TodaysMoves
 from build_tools.views.lesson.notes_in_steps import danced_in
 from build_tools.views.lesson.standing_in_steps import plans_of
 from build_tools.views.lesson.to_print import where_to_get
+from build_tools.views.paper.in_turns import aside_in_turns
 from build_tools.views.paper.paper_size import on_paper
 from build_tools.views.words.pace_said import HEAR_IT
 from build_tools.views.words.plain_words import minutes_in_words
@@ -151,6 +152,8 @@ class LessonView:
     """Words for today, each in plain words."""
     aside: frozenset[str]
     """What of it is printed on the further side, where the moves need the room."""
+    aside_in_turns: frozenset[str]
+    """What more of it is, where the lesson is fitted to teams or two sittings."""
     bodies: Markup
     """The bodies that pictures point to, drawn once."""
     deference: str
@@ -221,6 +224,7 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         ),
         words=tuple(Labelled(m.word, m.plain) for m in words_needed(unit, lesson, bank.words)),
         aside=paper.aside,
+        aside_in_turns=aside_in_turns(unit, lesson),
         bodies=Markup(sprite(drawn.bodies)),
         deference=_(DEFERENCE),
         safety_page=Link(_("More on keeping everyone safe"), "../../safety.html"),

@@ -68,6 +68,8 @@ class PrintedLesson:
     change: Runs
     words: Runs
     deference: str
+    teams: Runs = ()
+    """Which teams there are, where a fitted lesson is danced in turns."""
     plans: tuple[str, ...] = ()
     """What is written over the plans of the floor, where they stand before the steps."""
 

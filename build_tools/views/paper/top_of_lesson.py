@@ -37,6 +37,10 @@ def top_high(printed: PrintedLesson, setting: Setting) -> float:
     """How high it all is, with what comes before they move where that stands beside it."""
     if is_tall(printed):
         return _beside_tall(printed, setting)
+    return _in_columns(printed, setting) + _teams(printed, WIDE, setting)
+
+
+def _in_columns(printed: PrintedLesson, setting: Setting) -> float:
     title, picture = _title(printed, setting), _picture(printed, setting)
     beside = _lead(printed, BESIDE_PICTURE, setting)
     if printed.picture.rows > 1 and printed.run_in:
@@ -60,6 +64,7 @@ def _beside_tall(printed: PrintedLesson, setting: Setting) -> float:
         if printed.run_in
         else _short(printed, BESIDE_PICTURE, 1, setting)
     )
+    at += _teams(printed, BESIDE_PICTURE, setting)
     at = _round(printed.before, at + 0.2 * setting.points, picture, setting)
     return above + max(at, picture)
 
@@ -123,6 +128,10 @@ def _short(printed: PrintedLesson, wide: float, columns: int, setting: Setting) 
     ]
     whole = in_two_columns(pieces) if columns > 1 else sum(piece.high for piece in pieces)
     return 0.6 * size + whole
+
+
+def _teams(printed: PrintedLesson, wide: float, setting: Setting) -> float:
+    return words_high(printed.teams, wide, setting) if printed.teams else 0.0
 
 
 def _run_in(printed: PrintedLesson, wide: float, setting: Setting) -> float:
