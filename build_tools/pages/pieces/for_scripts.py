@@ -38,6 +38,7 @@ class StepData:
     parts: str | None
     """The letters of the sections that it dances in their places; None where it dances none."""
     on_spots: bool
+    """Whether pupils are on the spots on which they stand in the dance."""
     stands: str | None
     """By which groups pupils stand on spots in it though each dances alone; None by none."""
     before: str | None
