@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from build_tools.sentences.sayings import Said, Saying
 
 _LISTS = {
@@ -88,3 +90,39 @@ def only_takes_help_away(text: str) -> Said | None:
     """What help a text takes away, if it changes nothing of the dance."""
     said = HELP_TAKEN.said(text) or NO_HELP.denied(text)
     return None if said is None or CHANGES.said(text) or SOUNDLESS.mentioned(text) else said
+
+
+_HELPS = Saying(
+    """
+    beside|with|next|near ~3 grown-up|adult|assistant|helper|teacher
+    hold on !to
+    hold ~2 hand|rail|bar|wall|chair
+    copy|follow|shadow ~3 leader|teacher|adult|grown-up|friend|neighbour
+    watch ~3 first
+    use|look ~3 card|cards|picture|poster !new|another
+    """,
+    _LISTS,
+)
+"""A help: somebody to hold, to copy, or a card."""
+_FORBIDS = re.compile(
+    r"(?:(?:and|but|please) )?"
+    r"(?:don['’]?t|do not|never|nobody|no one|no(?= [a-z]+ing\b)|avoid|not)\b",
+    re.IGNORECASE,
+)
+_A_TASK = re.compile(r"\b(?:same|twice|two|both|alike|repeat\w*|again)\b", re.IGNORECASE)
+"""What is ruled out leaves something to find: no two moves at the same height."""
+_CLAUSES = re.compile(r"[.!;]\s*|, (?=(?:and|but) )")
+
+
+def only_forbids(text: str) -> bool:
+    """Whether each sentence of a text says only what not to do."""
+    told = [one for one in _CLAUSES.split(text.strip()) if one.strip()]
+    if CHANGES.said(text) or _A_TASK.search(text):
+        return False
+    return bool(told) and all(_FORBIDS.match(one.strip()) for one in told)
+
+
+def only_helps(text: str) -> Said | None:
+    """What help a text gives, if it changes nothing of the dance."""
+    said = _HELPS.said(text)
+    return None if said is None or CHANGES.said(text) else said

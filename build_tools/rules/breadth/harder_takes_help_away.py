@@ -1,7 +1,8 @@
-"""A harder task changes the dance; it does not only take help away.
+"""A harder task changes the dance; it does not only take help away, forbid something or help.
 
 Without the cards, without counting, with eyes shut: the dance stays as it was, and those who have
-mastered it wait. A new level, another direction, half the time or a choice of their own gives them
+mastered it wait. "Don't bump" gives them no more, and a hand to hold is for those who find it hard.
+A new level, another direction, half the time or a choice of their own gives them
 something to dance.
 
 Bad:
@@ -17,7 +18,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.help_taken import only_takes_help_away
+from build_tools.sentences.help_taken import only_forbids, only_helps, only_takes_help_away
 
 GRADE: Grade = "question"
 READS = "en"
@@ -28,11 +29,20 @@ def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for each `harder` that changes nothing of the dance."""
     for lesson in unit.lessons:
         for index, step in enumerate(lesson.steps):
-            said = only_takes_help_away(step.harder) if step.harder else None
+            said = _no_more(step.harder) if step.harder else None
             if said:
                 yield Finding(
                     lesson.file,
                     ("steps", index, "harder"),
-                    f'`harder` in step {index + 1} only takes help away ("{said.text}")',
+                    f"`harder` in step {index + 1} only {said}",
                     "change the dance as well: a level, a direction, its speed, a choice",
                 )
+
+
+def _no_more(text: str) -> str | None:
+    """What a text does that gives nobody more to dance."""
+    if taken := only_takes_help_away(text):
+        return f'takes help away ("{taken.text}")'
+    if given := only_helps(text):
+        return f'helps ("{given.text}")'
+    return f'forbids something ("{text}")' if only_forbids(text) else None
