@@ -73,8 +73,8 @@ SENT_TO_WATCH = Saying(
         scoresheet|score-sheet|camera|whistle|tablet
     have|take ~1 n:rest|seat|break|breather|sit-down ~~6 by|on|at|against ~2 @edge|bars
     wheelchair|wheelchairs ~~4 turn|turns|hold|holds|show|shows|keep|keeps|press|work|hand|
-        give|look|help ~4 card|cards|score|time|sign|signs|music|player|drum|triangle|poster|prop|props|door
-        !while|as
+        give|look|help ~4 card|cards|score|time|sign|signs|music|player|drum|triangle|
+        poster|prop|props|door !while|as
     as spectators|spectator|onlookers|bystanders
     look|looks on ~3 until|and|while|for|from|at
     """,
