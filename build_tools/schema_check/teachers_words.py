@@ -1,7 +1,9 @@
 """What teachers say for a word of a list, where the nearest spelling would be another thing.
 
-"Together" is spelt most like canon together, and is unison; "each group" is spelt most like each
-pupil, and is groups.
+What can mean one thing alone is read so (`source/typed/said_plainly.py`) and is not here.
+"Together"
+is spelt most like canon together, and is unison; "each group" is spelt most like each pupil, and is
+groups.
 """
 
 from __future__ import annotations
@@ -23,16 +25,12 @@ _SAID: dict[str, tuple[str, ...]] = {
     "each pair": ("pairs",),
     "every pair": ("pairs",),
     "partners": ("pairs",),
-    "in twos": ("pairs",),
     "twos": ("pairs",),
     "each child": ("each pupil",),
     "everyone": ("whole class", "class"),
     "everybody": ("whole class", "class"),
     "all": ("whole class", "class"),
     "whole class": ("class",),
-    "on their own": ("alone", "each pupil"),
-    "by themselves": ("alone", "each pupil"),
-    "individually": ("alone", "each pupil"),
     "individual": ("alone", "each pupil"),
     "solo": ("alone",),
     "practise": ("rehearse",),
@@ -54,14 +52,12 @@ _SAID: dict[str, tuple[str, ...]] = {
     "easy": ("gentle",),
     "medium": ("middle", "steady"),
     "mid": ("middle",),
-    "moderate": ("steady",),
     "drum": ("beat",),
     "tambourine": ("beat", "drum"),
     "clapping": ("claps",),
     "music": ("recording", "recorded"),
     "quiet": ("silence",),
 }
-_GROUPS_OF = {2: "pairs", 3: "threes", 4: "fours", 5: "fives", 6: "sixes"}
 
 
 def said_for(word: str, options: Collection[str]) -> str | None:
@@ -69,6 +65,6 @@ def said_for(word: str, options: Collection[str]) -> str | None:
     plain = " ".join(re.split(r"[\s_-]+", word.casefold().strip(" .,;")))
     plain = plain.removeprefix("in ") if plain not in _SAID else plain
     meant = list(_SAID.get(plain, ()))
-    if found := re.fullmatch(r"groups? of ([2-6])", plain):
-        meant += [_GROUPS_OF[int(found.group(1))], "groups"]
+    if re.fullmatch(r"groups? of ([2-6])", plain):
+        meant.append("groups")
     return next((one for one in meant if one in options), None)

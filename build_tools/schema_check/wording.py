@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Collection, Iterable
 from difflib import get_close_matches
 from typing import Any
@@ -21,6 +22,12 @@ _TYPES = {
     "boolean": "true or false",
 }
 MOST_DESCRIPTION = 120
+_A_DAY = "a day such as"
+_TWO_DAYS = re.compile(r"(0?[1-9]|1[0-2])[/. -](0?[1-9]|1[0-2])[/. -](\d{4})")
+_MONTHS = (
+    "", "January", "February", "March", "April", "May", "June", "July", "August", "September",
+    "October", "November", "December",
+)  # fmt: skip
 Said = tuple[str, str]
 """A message and its help."""
 
@@ -101,7 +108,8 @@ def _may_be_one(misfit: Misfit, within: str) -> bool:
 
 def _with_semicolons(misfit: Misfit) -> str:
     """The list as a line to copy, if it is short enough to be read in a message."""
-    parted = "; ".join(part.strip() for part in misfit.value.split(","))
+    parts = re.split(r",(?![^(]*\))", misfit.value)
+    parted = "; ".join(part.strip() for part in parts)
     line = f"{misfit.path[-1]}: {parted}"
     return f"; such as\n{line}" if len(line) <= MOST_DESCRIPTION else ""
 
@@ -138,7 +146,20 @@ def _pattern(name: str, misfit: Misfit) -> Said:
     comment = _comment(misfit)
     if not str(misfit.value).strip():
         return f"{name} is empty", f"write {comment}"
+    if comment.startswith(_A_DAY) and (found := _TWO_DAYS.fullmatch(str(misfit.value).strip())):
+        return _two_days(name, *map(int, found.groups()))
     return f'{name} is "{cut_short(misfit.value)}", but it takes {comment}', f"write {comment}"
+
+
+def _two_days(name: str, first: int, second: int, year: int) -> Said:
+    """For figures that are one day in Britain and another elsewhere."""
+    days = [(first, second), (second, first)]
+    said = [f"{day} {_MONTHS[month]}" for day, month in days]
+    written = [f"{year}-{month:02}-{day:02}" for day, month in days]
+    return (
+        f'{name} is "{first}/{second}/{year}", which some read as {said[0]}, others as {said[1]}',
+        f"write {written[0]} for {said[0]}, or {written[1]} for {said[1]}",
+    )
 
 
 def _least_or_most(name: str, misfit: Misfit) -> Said:

@@ -188,3 +188,13 @@ def transition_never_used(unit: EditableUnit) -> Place | None:
     unit.repeat(unit.file, ("transitions", 0), 2)
     transitions[1].update({"from": backward[0], "to": backward[1]})
     return unit.file, ("transitions", 1)
+
+
+@fault("section-out-of-the-form", "drop")
+def section_out_of_the_form(unit: EditableUnit) -> Place | None:
+    form = unit.top["dance"]["form"].split()
+    last = next((one for one in reversed(form) if form.count(one) == 1), None)
+    if last is None or last not in unit.top["sections"]:
+        return None
+    unit.top["dance"]["form"] = " ".join("A" if one == last else one for one in form)
+    return unit.file, ("sections", last)

@@ -478,7 +478,7 @@ def test_a_file_of_another_sort_is_not_said_a_thousand_times() -> None:
         ("unit", "by: each pupil", "by: each group", "groups"),
         ("unit", "by: groups", "by: groups of 4", "groups"),
         ("lesson", "grouping: pairs", "grouping: partners", "pairs"),
-        ("lesson", "grouping: fours", "grouping: Groups of 4", "fours"),
+        ("lesson", "grouping: pairs", "grouping: each pair", "pairs"),
         ("lesson", "grouping: whole class", "grouping: everyone", "whole class"),
         ("lesson", "intensity: steady", "intensity: medium", "steady"),
     ],

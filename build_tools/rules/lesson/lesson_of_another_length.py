@@ -1,7 +1,8 @@
 """The lessons of a unit are about as long as each other.
 
 A class has the hall in the same slot each week. One lesson much longer than the rest does not fit
-it; one much shorter leaves the class standing.
+it; one much shorter leaves the class standing. Where all others are as long to the minute, a lesson
+that is a minute or two off is most often a slip in one of its steps.
 
 Bad:
     lesson 1: minutes: 70
@@ -25,23 +26,36 @@ SOURCE = "common practice, no source"
 
 _FEWEST = 3
 _MOST_APART = 10
+_MEANT = 5
+"""A lesson that is so many minutes longer or shorter, or twice as many, is meant so."""
 
 
 def check(unit: Unit) -> Iterator[Finding]:
-    """Yield a finding for each of three lessons or more that is far from what is usual in them."""
+    """Yield a finding for each of three lessons or more that is far from what is usual in them,
+    and for the one that is a little off where all others are alike.
+    """
     if len(unit.lessons) < _FEWEST:
         return
-    usual = median_low([lesson.minutes for lesson in unit.lessons])
+    minutes = [lesson.minutes for lesson in unit.lessons]
+    usual = median_low(minutes)
+    others_alike = minutes.count(usual) == len(minutes) - 1
     for lesson in unit.lessons:
         apart = lesson.minutes - usual
-        if abs(apart) <= _MOST_APART:
+        slip = others_alike and apart % _MEANT != 0
+        if abs(apart) <= _MOST_APART and not slip:
             continue
         yield Finding(
             lesson.file,
             ("minutes",),
             f"lesson {lesson.number} has {lesson.minutes} minutes, {abs(apart)} "
             f"{'more' if apart > 0 else 'fewer'} than the {usual} that are usual in this unit",
-            f"bring it nearer to {usual} minutes, or make two lessons of it"
-            if apart > 0
-            else f"bring it nearer to {usual} minutes",
+            _mend(apart, usual),
         )
+
+
+def _mend(apart: int, usual: int) -> str:
+    if abs(apart) <= _MOST_APART:
+        return f"see whether the minutes of a step are a slip: the other lessons have {usual}"
+    if apart > 0:
+        return f"bring it nearer to {usual} minutes, or make two lessons of it"
+    return f"bring it nearer to {usual} minutes"

@@ -10,12 +10,13 @@ leave out, such as who makes a sound: it has its meaning already.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping
 from fractions import Fraction
 from functools import cache
 from typing import Any
 
-from build_tools.shapes.shape import shape_of
+from build_tools.shapes.shape import Shape, shape_of
 
 Data = Mapping[str, Any]
 _FOLLOWS = "dancers follow the sound"
@@ -93,7 +94,7 @@ def _stands(section: Data, before: Any) -> dict[str, Any]:
         if not isinstance(usual, dict):
             continue
         if name not in section and not returns:
-            made[name] = {n: _word(n, one) for n, one in usual.items()}
+            made[name] = {n: _word(n, one) for n, one in usual.items() if _may_follow(n, one)}
         elif isinstance(own := section.get(name), dict):
             made[name] = {**{n: _word(n, usual[n]) for n in _STANDING if n in usual}, **own}
     return made
@@ -107,8 +108,21 @@ def _word(name: str, value: Any) -> Any:
 
 @cache
 def _words(name: str) -> tuple[Any, ...]:
+    shape = _shape(name)
+    return shape.words if shape and name in _STANDING else ()
+
+
+def _shape(name: str) -> Shape | None:
     section = shape_of("unit").fields["sections"].each
-    return section.fields["start"].fields[name].words if section and name in _STANDING else ()
+    return section.fields["start"].fields.get(name) if section else None
+
+
+def _may_follow(name: str, value: Any) -> bool:
+    """Whether it is no number that is none, of which is told where it stands, not here too."""
+    shape = _shape(name)
+    if shape is None or shape.takes != "number" or not isinstance(value, str):
+        return True
+    return bool(shape.pattern) and re.search(shape.pattern, value) is not None
 
 
 def _section(own: Data, sections: Data) -> dict[str, Any]:

@@ -160,6 +160,7 @@ class _Reader:
         if in_one_text(shape, key.meant) and rest.text[:1] not in ("", "#", "[", "{", "("):
             words = self.texts.read(rest, line.indent, path)
             parts = parts_of(words or "", shape.each or ANY, key.meant)
+            parts = parts or self.short.options(words or "", rest, path, key.meant)
             return words if parts is None else parts
         if rest.text and not rest.text.startswith("#"):
             return self.short.read(shape, rest, line.indent, path, key.meant)

@@ -12,6 +12,7 @@ from build_tools.source.typed.cursor import Cursor
 from build_tools.source.typed.flow import balanced, read_flow
 from build_tools.source.typed.lines import Line
 from build_tools.source.typed.quotes import quoted_end, unquoted
+from build_tools.source.typed.said_plainly import OPTIONS, options_said
 from build_tools.source.typed.values import as_written, meant
 from build_tools.source.typed.what_was_read import Reading, shown
 from build_tools.source.yaml_reader import read_yaml
@@ -51,6 +52,14 @@ class ShortReader:
         assert line is not None
         self.cursor.take()
         return self.read(shape, line, above, path, name)
+
+    def options(self, words: str, rest: Line, path: FieldPath, name: str) -> list[str] | None:
+        """What pupils choose from, typed with commas; None for any other list."""
+        found = options_said(words) if name == OPTIONS else None
+        if found:
+            said = f"“{shown(words)}” is read as {len(found)} options: {'; '.join(found)}"
+            self.made.guess(rest.number, rest.indent + 1, said, path)
+        return found
 
     def _words(self, rest: Line, path: FieldPath) -> tuple[str, bool]:
         text = rest.text

@@ -13,6 +13,7 @@ from typing import Any
 from build_tools.shapes.shape import Shape
 from build_tools.source.file_names import plain_picture_name
 from build_tools.source.scalars import WORDS, number, plain_letters
+from build_tools.source.typed.said_plainly import name_said, number_said, word_said
 
 _NUMBERS = [
     "one",
@@ -43,11 +44,20 @@ _UNITS = {
     "seconds": r"s|sec|secs|second|seconds",
     "tempo": r"bpm|beats a minute|beats per minute",
     "steps": r"step|steps",
+    **dict.fromkeys(
+        ("apart", "groups_apart", "in_all", "front", "back", "left", "right"),
+        r"step|steps",
+    ),
     "parts": r"part|parts",
     "times": r"times",
 }
 """What people write behind a number, by the name of its field; elsewhere nothing is taken off."""
-_BEFORE = {"lesson": r"lesson", "years": r"years?|y|yr|primary", "edition": r"edition|v"}
+_BEFORE = {
+    "lesson": r"lesson",
+    "looks_back_to": r"lesson",
+    "years": r"years?|y|yr|primary",
+    "edition": r"edition|v",
+}
 _MONTHS = [
     "january",
     "february",
@@ -79,7 +89,7 @@ def meant(typed: str, shape: Shape, field: str, *, quoted: bool = False) -> Any:
         low = typed.casefold()
         return True if low in _YES else False if low in _NO else as_written(typed, quoted=quoted)
     if shape.takes == "code":
-        return _code(typed, shape.pattern)
+        return name_said(typed, field) or _code(typed, shape.pattern)
     return as_written(typed, quoted=quoted)
 
 
@@ -103,7 +113,9 @@ def _word(typed: str, shape: Shape) -> Any:
         return value
     plain = _plain(typed)
     near = [word for word in shape.words if isinstance(word, str) and _plain(word) == plain]
-    return near[0] if len(near) == 1 else value if isinstance(value, int) else typed
+    if len(near) == 1:
+        return near[0]
+    return value if isinstance(value, int) else word_said(typed, shape.words) or typed
 
 
 def _plain(word: str) -> str:
@@ -117,7 +129,7 @@ def _number(typed: str, shape: Shape, field: str) -> Any:
         return value
     if shape.pattern and re.search(shape.pattern, value):
         return value
-    bare = _bare(value, field)
+    bare = _bare(number_said(value, field) or value, field)
     if bare.isdecimal() and bare.isascii() and len(bare) <= 3 and not bare.startswith("0"):
         return int(bare)
     if bare in _NUMBERS:
@@ -178,7 +190,7 @@ def _day(words: str) -> str:
     if found := re.fullmatch(r"(\d{1,2})[/. -](\d{1,2})[/. -](\d{4})", words):
         day, month, year = map(int, found.groups())
         return f"{year}-{month:02}-{day:02}" if day > _PERHAPS_OTHER else ""
-    found = re.fullmatch(r"(\d{1,2})(?:st|nd|rd|th)? ([a-z]{3,9}),? (\d{4})", words)
+    found = re.fullmatch(r"(\d{1,2})(?:st|nd|rd|th)? ([a-z]{3,9})\.?,? (\d{4})", words)
     months = [m for m in _MONTHS if found and m.startswith(found.group(2))]
     if found and len(months) == 1:
         return f"{found.group(3)}-{_MONTHS.index(months[0]) + 1:02}-{int(found.group(1)):02}"

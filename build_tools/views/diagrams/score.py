@@ -17,6 +17,7 @@ from build_tools.views.words.plain_words import (
     seconds_in_words,
     transition_in_words,
 )
+from build_tools.views.words.punctuation import stopped
 from build_tools.views.words.sections_called import called
 
 WIDTH = 360
@@ -119,20 +120,20 @@ def score_in_words(line: DanceLine) -> tuple[str, ...]:
         elif part.transition is not None:
             t = part.transition
             join = transition_in_words(t)
-            found.append(_("Then {join}: {how}. Cue: {cue}.", join=join, how=t.how, cue=t.cue))
+            how, cue = stopped(t.how), stopped(t.cue)
+            found.append(_("Then {join}: {how} Cue: {cue}", join=join, how=how, cue=cue))
     return tuple(found)
 
 
 def _section_in_words(section: Section) -> str:
-    idea = section.idea.rstrip(".")
+    idea = stopped(section.idea)
     if section.counts is not None:
-        return f"{called(section)}, {counts_in_words(section.counts)}: {idea}."
+        return f"{called(section)}, {counts_in_words(section.counts)}: {idea}"
     length = seconds_in_words(section.seconds) if section.seconds else _("not counted")
-    ends = (section.ends_on or "").rstrip(".")
     return _(
-        "{section}, not counted, {length}: {idea}. Ends on: {cue}.",
+        "{section}, not counted, {length}: {idea} Ends on: {cue}",
         section=called(section),
         length=length,
         idea=idea,
-        cue=ends,
+        cue=stopped(section.ends_on or ""),
     )

@@ -9,12 +9,13 @@ may be one, `asked_about` says which, so that nothing an adviser wrote goes astr
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
 from build_tools.model.dance import Dance
 from build_tools.sentences.forms import forms
+from build_tools.sentences.slips import is_a_slip
 from build_tools.views.dance.actions_written import actions_written
 
 _LINE = re.compile(
@@ -57,6 +58,8 @@ class _OfAMove:
     word: str
     exact: bool
     """Whether it is the move's word, and no form of it."""
+    slip: bool = False
+    """Whether it is no word of the dance, and only a letter or two off one."""
 
 
 def notes_as_meant(notes: str, dance: Dance) -> str:
@@ -92,7 +95,31 @@ def _found(notes: str, dance: Dance) -> tuple[_Found, ...]:
     words = _words_of(dance)
     lines = notes.split("\n")
     own = [_of_a_move(line, words) for line in lines]
+    told = {one.word for one in own if one is not None}
+    if len(told) < len(set(words.values())):
+        untold = [word for small, (word, exact) in words.items() if exact and word not in told]
+        known = frozenset(words) | _names_in(dance)
+        own = [one or _slip(line, untold, known) for one, line in zip(own, lines, strict=True)]
     return tuple(_each(lines, own))
+
+
+def _slip(line: str, untold: Sequence[str], known: frozenset[str]) -> _OfAMove | None:
+    """A list's line in bold whose word is a letter or two off a move that no line tells."""
+    found = _LINE.fullmatch(line) if "**" in line else None
+    if found is None or not (found["bold"] and found["mark"] and "**" in found["colon"]):
+        return None
+    typed = found["word"].strip().casefold()
+    if typed in known:
+        return None
+    near = [word for word in untold if is_a_slip(typed, word.casefold())]
+    return _OfAMove(found, True, near[0], exact=False, slip=True) if len(near) == 1 else None
+
+
+def _names_in(dance: Dance) -> frozenset[str]:
+    """What else of the dance has a name, in small letters."""
+    named = (*dance.motifs, *dance.developments, *dance.choices)
+    sections = (section.name for section in dance.sections.values() if section.name)
+    return frozenset(name.replace("-", " ").casefold() for name in (*named, *sections))
 
 
 def _each(lines: list[str], own: list[_OfAMove | None]) -> Iterator[_Found]:
@@ -102,13 +129,15 @@ def _each(lines: list[str], own: list[_OfAMove | None]) -> Iterator[_Found]:
         found, bold, mark = one.found, one.bold, bool(one.found["mark"])
         right = bold and one.exact and (lines[n].startswith(("- ", "* ")) or not mark)
         beside = (own[m] for m in _beside(lines, n))
-        near = any(other is not None and other.bold for other in beside)
+        near = any(other is not None and other.bold and not other.slip for other in beside)
+        if one.slip and not (near and mark and bold):
+            continue
         big = found["word"][:1].isupper()
         parted = found["colon"] != "**" or _AFTER.match(found["told"]) is not None
         if not right and not mark and not ((bold and parted) or (big and (one.exact or near))):
             continue
         sure = mark and parted and (bold or near or (one.exact and found["colon"].strip() == ":"))
-        sure = sure or (near and one.exact and big)
+        sure = (sure or (near and one.exact and big)) and not one.slip
         head = f"- **{_like(one.word, found['word'])}{found['whom'] or ''}**:"
         told = _AFTER.sub("", found["told"]).strip()
         yield _Found(n, found["word"], one.word, right, sure, head, f"{head} {told}")

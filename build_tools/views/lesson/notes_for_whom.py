@@ -16,10 +16,15 @@ _SEATED = "seated|sitting|sitting down|on a chair|in a chair|chair"
 _WHEELS = "on wheels|in a wheelchair|wheels|wheelchair"
 _ONE = f"(?:{_SEATED}|{_WHEELS})"
 _ANY = rf"{_ONE}(?:(?:,| or|, or| and) {_ONE})?"
+_DASHED = rf"(?=[A-Z])(?i:{_ANY})(?=\s+[-–—]\s)"
 _NAMED = re.compile(
-    rf"(?:\A|(?<=[.;!?])|\b(?=[A-Z]))\s*(?P<whom>(?i:{_ANY})):(?=\s)",
+    rf"(?:\A|(?<=[.;!?])|\b(?=[A-Z]))\s*(?P<whom>(?i:{_ANY})):(?=\s)"
+    rf"|(?:\A|(?<=[.;!?]))\s*(?P<dashed>{_DASHED})\s+[-–—](?=\s)",
 )
-"""With a capital wherever it stands, without one where a sentence or a piece of one begins."""
+"""With a capital wherever it stands, without one where a sentence or a piece of one begins.
+
+Where a sentence begins with it a dash does for the colon: "Seated - fold over".
+"""
 _BEHIND_WORD = re.compile(
     rf"\s*(?:,|\N{{EN DASH}}|\N{{EM DASH}}|-)?\s*(?:\((?P<put>{_ANY})\)|(?P<said>{_ANY})(?=\s*:))",
     re.IGNORECASE,
@@ -46,11 +51,16 @@ def ways_said(text: str) -> tuple[str, dict[Whom, str]]:
     said: dict[Whom, str] = {}
     for one, end in zip(found, ends, strict=True):
         way = " ".join(text[one.end() : end].split()).removesuffix(";")
-        for whom in _whom(one["whom"]):
+        for whom in _whom(one["whom"] or one["dashed"]):
             said[whom] = f"{said[whom]} {way}" if whom in said else way
     if said.get("wheels", "").casefold().rstrip(".") == "the same" and "seated" in said:
         said["wheels"] = said["seated"]
     return told, said
+
+
+def ways_with_a_dash(line: str) -> tuple[str, ...]:
+    """The names of ways in a line of the notes that have a dash for their colon."""
+    return tuple(one["dashed"] for one in _NAMED.finditer(line) if one["dashed"])
 
 
 def of_a_chair_alone(way: str | None) -> bool:

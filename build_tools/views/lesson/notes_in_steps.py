@@ -74,7 +74,7 @@ def notes_in_steps(dance: Dance, lesson: Lesson, moves: frozenset[str]) -> Notes
         if piece.seated or piece.wheels:
             called = _called(dance, steps[place])
             ways[place].append(Explained(called, "", piece.seated, piece.wheels))
-        if piece.before_ways:
+        if piece.before_ways and not _only_named(dance, steps, place, piece.before_ways):
             helps[place].append(piece.before_ways)
     return NotesInSteps(
         tuple(map(tuple, words)),
@@ -139,6 +139,15 @@ def _step_of_ways(steps: Sequence[Step], piece: Paragraph) -> int | None:
     begins = piece.before_ways
     named = step_named(steps, begins)
     return step_headed(steps, begins) if named is None else named
+
+
+def _only_named(dance: Dance, steps: Sequence[Step], place: int, said: str) -> bool:
+    """Whether it only says which step it is about, as "Step 3." does, and nothing of it."""
+    step = steps[place]
+    letters = letters_in(dance, (*step.makes, *danced_in(step)))
+    names = {f"step {place + 1}", step.does.casefold(), _called(dance, step).casefold()}
+    names |= {f"part {letter}".casefold() for letter in letters}
+    return said.casefold().removeprefix("in ").strip(" .:;,–—-") in names
 
 
 def _called(dance: Dance, step: Step) -> str:

@@ -12,7 +12,7 @@ from build_tools.model.dance import Dance, Seconds, Transition
 from build_tools.movement.whole import transition_between
 from build_tools.movement.whole_length import CountsRange, whole_counts, whole_seconds
 from build_tools.views.dance.dance_line import dance_line, width_in_counts
-from build_tools.views.diagrams.score import dance_score
+from build_tools.views.diagrams.score import dance_score, score_in_words
 from build_tools.views.diagrams.small_line import small_line
 from tests.support.drawn import seen_in
 from tests.support.sound_bank import real_bank, real_unit
@@ -98,3 +98,12 @@ def test_only_what_is_danced_today_is_hatched() -> None:
     blocks = [a["class"] for _, a in seen.elements if a.get("class", "").startswith("block")]
     assert blocks == ["block letter-b tint-2"]
     assert "today part B" in seen.text()
+
+
+def test_words_that_end_with_a_mark_get_no_stop_behind_it() -> None:
+    dance = real_unit().dance
+    loud = [replace(t, how="Look where you're going!", cue="Silence.") for t in dance.transitions]
+    said = score_in_words(dance_line(replace(dance, transitions=tuple(loud))))
+    joins = [line for line in said if "Cue:" in line]
+    assert joins
+    assert all(line.endswith("Look where you're going! Cue: Silence.") for line in joins)

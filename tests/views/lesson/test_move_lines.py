@@ -12,7 +12,8 @@ import pytest
 from build_tools.pages.pieces.step_help import step_helps
 from build_tools.views.lesson.move_lines import asked_about, notes_as_meant, read_as_moves
 from build_tools.views.lesson.moves_in_steps import todays_moves
-from build_tools.views.lesson.notes_for_whom import of_a_chair_alone
+from build_tools.views.lesson.notes_for_whom import of_a_chair_alone, ways_with_a_dash
+from build_tools.views.lesson.notes_in_steps import notes_in_steps
 from build_tools.views.lesson.notes_read import Explained, Paragraph, notes_read
 from build_tools.views.lesson.sitting_or_wheels import all_seated_ways
 from tests.support.sound_bank import real_unit
@@ -141,3 +142,41 @@ def test_a_step_with_a_way_for_a_chair_alone_says_so_on_the_page() -> None:
     helped = [help_.seated for help_ in step_helps(shown, lesson, todays_moves(shown, lesson))]
     told = [way for one in helped if one for way in one.moves]
     assert ("Chair: Keep the feet flat", None) in [(way.chair, way.wheels) for way in told]
+
+
+@pytest.mark.parametrize("line", ["- **Ruhs**: say one.", "- **Russh** – say one."])
+def test_a_word_a_letter_off_a_move_that_no_line_tells_is_asked_about(line: str) -> None:
+    (asked,) = asked_about(f"{SINK}\n{line}", DANCE)
+    assert (asked.line, asked.word, asked.head) == (1, "rush", "- **Rush**:")
+    assert notes_as_meant(line, DANCE) == line
+
+
+@pytest.mark.parametrize(
+    "notes",
+    [
+        "- **Ruhs**: say one.",
+        f"{SINK}\n- **Rust**: say one.",
+        f"{SINK}\n- **Ruhs**: say one.\n- **Rush**: say two.",
+        f"{SINK}\n- **Drum**: say one.",
+    ],
+)
+def test_it_is_not_where_no_line_of_a_move_stands_by_it_or_the_move_has_its_own(notes: str) -> None:
+    assert not asked_about(notes, DANCE)
+
+
+@pytest.mark.parametrize("sign", ["-", "–", "—"])
+def test_a_dash_does_for_the_colon_behind_whom_a_way_is_for(sign: str) -> None:
+    line = f"- **Rush** {sign} say one. Seated {sign} say three. On wheels {sign} say four."
+    (rush,) = notes_read(notes_as_meant(line, DANCE))
+    assert isinstance(rush, Explained)
+    assert (rush.text, rush.seated, rush.wheels) == ("Say one.", "say three.", "say four.")
+    assert ways_with_a_dash(line) == ("Seated", "On wheels")
+    assert not ways_with_a_dash("- **Rush**: two – seated – lean. Seated: fold – then lift.")
+
+
+def test_a_step_that_is_only_named_leaves_no_line_that_says_nothing() -> None:
+    unit = real_unit()
+    lesson = replace(unit.lessons[0], notes="Step 1. Seated: keep the feet flat.")
+    found = notes_in_steps(unit.dance, lesson, frozenset())
+    assert not any(found.helps)
+    assert found.ways[0][0].seated == "keep the feet flat."
