@@ -45,13 +45,13 @@ def test_published_midi_tempo(tempo: str, microseconds: int) -> None:
     assert mido.bpm2tempo(int(tempo)) == microseconds
 
 
-@pytest.mark.parametrize("tempo", range(30, 241, 7))
 @pytest.mark.parametrize("some", [1, 3, 8, 24, 32, 192, 512])
-def test_mido_agrees(some: int, tempo: int) -> None:
+def test_mido_agrees(some: int) -> None:
     """MIDI keeps whole microseconds a beat, so it may be half a microsecond off on each count."""
     ticks = 480
-    theirs = mido.tick2second(some * ticks, ticks, mido.bpm2tempo(tempo))
-    assert abs(float(seconds(some, tempo)) - theirs) <= some * 0.5e-6 + 1e-9
+    for tempo in range(30, 241, 7):
+        theirs = mido.tick2second(some * ticks, ticks, mido.bpm2tempo(tempo))
+        assert abs(float(seconds(some, tempo)) - theirs) <= some * 0.5e-6 + 1e-9, tempo
 
 
 def test_worked_lengths() -> None:

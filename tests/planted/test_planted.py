@@ -8,41 +8,32 @@ that survives.
 from __future__ import annotations
 
 import os
-from functools import cache
 from itertools import islice
 
 import pytest
 
 from build_tools.rules.catalogue import all_rules
 from tests.planted.planting import Outcome, faults_of, outcomes, sound_units
-from tests.planted.registry import FAULTS
 from tests.support.banks import THOROUGH
 
 FEWEST = 3
 """Sound units, each of another pattern, in which a fault against a rule is found."""
-RULES = sorted({fault.rule for fault in FAULTS})
-
-
 MOST = None if os.environ.get(THOROUGH) else FEWEST
 """In so many units each fault is planted in the usual run, and in all that it fits in the long."""
 
 
-@cache
 def tried(rule: str) -> tuple[Outcome, ...]:
     return tuple(outcome for fault in faults_of(rule) for outcome in islice(outcomes(fault), MOST))
 
 
-@pytest.mark.parametrize("rule", RULES)
-def test_the_right_rule_reports_at_the_right_line(rule: str) -> None:
-    for outcome in tried(rule):
+@pytest.mark.parametrize("rule", sorted(rule.name for rule in all_rules()))
+def test_the_right_rule_reports_at_the_right_line_in_three_or_more_units(rule: str) -> None:
+    planted = tried(rule)
+    for outcome in planted:
         assert outcome.misshapen == (), outcome.key
         where = f"{outcome.key}: planted at {outcome.file}:{outcome.line}"
         assert outcome.found, (where, sorted(outcome.reported))
-
-
-@pytest.mark.parametrize("rule", sorted(rule.name for rule in all_rules()))
-def test_faults_are_found_in_three_or_more_units_for_each_rule(rule: str) -> None:
-    found = {outcome.slug for outcome in tried(rule) if outcome.found}
+    found = {outcome.slug for outcome in planted if outcome.found}
     assert len(found) >= FEWEST, f"{rule}: plant a fault in tests/planted/faults_*.py"
 
 

@@ -68,17 +68,22 @@ def moves(slug: str) -> dict[str, frozenset[str]]:
     }
 
 
-@pytest.mark.parametrize(("one", "other"), _PAIRS)
-def test_no_two_units_share_more_than_two_in_a_hundred_runs(one: str, other: str) -> None:
-    shared = runs(one) & runs(other)
-    least = min(len(runs(one)), len(runs(other)))
-    said = sorted(" ".join(run) for run in shared)
-    assert least > 400, "a unit without words proves nothing"
-    assert len(shared) <= MOST_SHARED * least, (f"{len(shared)} of {least}", said)
+def test_no_two_units_share_more_than_two_in_a_hundred_runs() -> None:
+    for one, other in _PAIRS:
+        shared = runs(one) & runs(other)
+        least = min(len(runs(one)), len(runs(other)))
+        said = sorted(" ".join(run) for run in shared)
+        assert least > 400, "a unit without words proves nothing"
+        assert len(shared) <= MOST_SHARED * least, (one, other, f"{len(shared)} of {least}", said)
 
 
-@pytest.mark.parametrize(("one", "other"), _PAIRS)
-def test_no_motif_shares_more_than_half_its_action_words(one: str, other: str) -> None:
+@pytest.mark.parametrize("one", sorted({one for one, _ in _PAIRS}))
+def test_no_motif_shares_more_than_half_its_action_words(one: str) -> None:
+    for other in (second for first, second in _PAIRS if first == one):
+        shares_few_action_words(one, other)
+
+
+def shares_few_action_words(one: str, other: str) -> None:
     for name, words in moves(one).items():
         for name_there, words_there in moves(other).items():
             shared = words & words_there

@@ -12,15 +12,21 @@ from build_tools.rules.catalogue import all_rules
 from build_tools.rules.rule import Rule
 from tests.rules.cases import BASE, HERE
 
-UNIT_RULES = [rule for rule in all_rules() if rule.check is not None]
+OF_ONE_UNIT = {rule.name for rule in all_rules() if rule.check is not None}
 
 
-def the_rules(rules: list[Rule]) -> pytest.MarkDecorator:
-    return pytest.mark.parametrize("rule", rules, ids=lambda rule: rule.name)
+@pytest.mark.parametrize("rule", all_rules(), ids=lambda rule: rule.name)
+def test_is_written_as_rules_are(rule: Rule) -> None:
+    is_named_after_its_file_and_its_fault(rule)
+    has_a_manual_with_a_reason_and_two_examples(rule)
+    states_its_grade_and_its_source(rule)
+    assert (HERE / rule.family / f"{rule.name}.yml").is_file(), "its cases"
+    if rule.check is not None:
+        needs_only_rules_of_one_unit(rule)
+        states_the_language_of_the_sentences_it_reads(rule)
 
 
-@the_rules(list(all_rules()))
-def test_is_named_after_its_file_and_its_fault(rule: Rule) -> None:
+def is_named_after_its_file_and_its_fault(rule: Rule) -> None:
     assert re.fullmatch(r"[a-z0-9]+(-[a-z0-9]+)+", rule.name)
     file = HERE.parents[1] / "build_tools" / "rules" / rule.family / rule.name.replace("-", "_")
     assert file.with_suffix(".py").is_file()
@@ -31,8 +37,7 @@ def test_names_are_used_once() -> None:
     assert len(names) == len(set(names))
 
 
-@the_rules(list(all_rules()))
-def test_has_a_manual_with_a_reason_and_two_examples(rule: Rule) -> None:
+def has_a_manual_with_a_reason_and_two_examples(rule: Rule) -> None:
     first, *rest = rule.manual.strip().split("\n")
     assert re.fullmatch(r"[A-Z].*\.", first)
     assert len(first) <= 100
@@ -41,15 +46,9 @@ def test_has_a_manual_with_a_reason_and_two_examples(rule: Rule) -> None:
     assert [line for line in rest if line in ("Bad:", "Good:")] == ["Bad:", "Good:"]
 
 
-@the_rules(list(all_rules()))
-def test_states_its_grade_and_its_source(rule: Rule) -> None:
+def states_its_grade_and_its_source(rule: Rule) -> None:
     assert rule.grade in GRADES
     assert rule.source == "common practice, no source" or len(rule.source) > 20
-
-
-@the_rules(list(all_rules()))
-def test_has_a_file_of_cases_in_its_family(rule: Rule) -> None:
-    assert (HERE / rule.family / f"{rule.name}.yml").is_file()
 
 
 def test_the_base_is_sound_in_every_way() -> None:
@@ -59,10 +58,8 @@ def test_the_base_is_sound_in_every_way() -> None:
     assert len(report.bank.units) == 1
 
 
-@the_rules(UNIT_RULES)
-def test_needs_only_rules_of_one_unit(rule: Rule) -> None:
-    names = {r.name for r in UNIT_RULES}
-    assert set(rule.needs) <= names - {rule.name}
+def needs_only_rules_of_one_unit(rule: Rule) -> None:
+    assert set(rule.needs) <= OF_ONE_UNIT - {rule.name}
 
 
 ANY_LANGUAGE = {"looks-like-personal-data", "lookers-do-not-fit-grouping"}
@@ -79,8 +76,7 @@ READ_OTHERWISE = {
 """Rules that read English without the room for sentences: test_languages.py found them."""
 
 
-@the_rules(UNIT_RULES)
-def test_states_the_language_of_the_sentences_it_reads(rule: Rule) -> None:
+def states_the_language_of_the_sentences_it_reads(rule: Rule) -> None:
     file = HERE.parents[1] / "build_tools" / "rules" / rule.family / rule.name.replace("-", "_")
     reads = "from build_tools.sentences" in file.with_suffix(".py").read_text(encoding="utf-8")
     english = (reads and rule.name not in ANY_LANGUAGE) or rule.name in READ_OTHERWISE

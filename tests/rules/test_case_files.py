@@ -26,20 +26,21 @@ def lines(path: Path) -> int:
 
 
 @pytest.mark.parametrize("path", FILES, ids=of)
-def test_is_in_form_and_lies_in_the_family_of_its_rule(path: Path) -> None:
+def test_is_written_as_files_of_cases_are(path: Path) -> None:
+    is_in_form_and_lies_in_the_family_of_its_rule(path)
+    assert {case.bad for case in read_cases(path)} == {True, False}, "a bad and a good case"
+    tries_each_thing_once_under_a_name_in_words(path)
+    assert lines(path) <= MOST_LINES
+
+
+def is_in_form_and_lies_in_the_family_of_its_rule(path: Path) -> None:
     assert read_cases(path)
     rule = rule_named(path.stem)
     assert rule is not None, "the file is named after a rule"
     assert rule.family == path.parent.name
 
 
-@pytest.mark.parametrize("path", FILES, ids=of)
-def test_holds_a_bad_and_a_good_case(path: Path) -> None:
-    assert {case.bad for case in read_cases(path)} == {True, False}
-
-
-@pytest.mark.parametrize("path", FILES, ids=of)
-def test_tries_each_thing_once_under_a_name_in_words(path: Path) -> None:
+def tries_each_thing_once_under_a_name_in_words(path: Path) -> None:
     cases = read_cases(path)
     assert max(Counter(case.name for case in cases).values()) == 1
     assert max(Counter(repr(case.edits) for case in cases).values()) == 1
@@ -47,11 +48,6 @@ def test_tries_each_thing_once_under_a_name_in_words(path: Path) -> None:
         assert " " in case.name, case.name
         assert len(case.name) <= MOST_IN_A_NAME, case.name
         assert not case.name.endswith("."), case.name
-
-
-@pytest.mark.parametrize("path", FILES, ids=of)
-def test_is_short(path: Path) -> None:
-    assert lines(path) <= MOST_LINES
 
 
 def test_all_are_short_together() -> None:

@@ -58,11 +58,12 @@ def test_forms_of_one_word_do_not_run_into_another() -> None:
     assert "stared" not in forms("star")
 
 
-@pytest.mark.parametrize("word", sorted(_TABLE))
-def test_irregular_words_agree_with_simplemma(word: str) -> None:
-    known = {lemmatize(form, lang="en") for form in _TABLE[word]}
-    # it has one answer a form: left is no form of leave there, and leaves is none of leaf
-    assert word in known or known <= _TABLE[word] | {word, f"{word[:-1]}ve", f"{word[:-2]}ve"}
+def test_irregular_words_agree_with_simplemma() -> None:
+    for word, written in _TABLE.items():
+        known = {lemmatize(form, lang="en") for form in written}
+        # it has one answer a form: left is no form of leave there, and leaves is none of leaf
+        near = written | {word, f"{word[:-1]}ve", f"{word[:-2]}ve"}
+        assert word in known or known <= near, word
 
 
 def test_endings_are_those_that_simplemma_knows() -> None:

@@ -36,13 +36,13 @@ FOR_MONEY = {CC0, BY, SA, OGL, ND}
 """The collection chart: a collection that may be used for money holds no work under NC."""
 
 
-@pytest.mark.parametrize(("part", "whole"), list(itertools.product(LICENCES, repeat=2)))
-def test_follows_the_chart(part: str, whole: str) -> None:
-    assert may_adapt(whole, part) is (whole in CHART[part])
+@pytest.mark.parametrize("part", LICENCES)
+def test_follows_the_chart(part: str) -> None:
     assert may_be_changed(part) is bool(CHART[part])
-    if CHART[part]:
-        for changed in (True, False):
-            assert may_hold(whole, part, changed) is (whole in CHART[part])
+    for whole in LICENCES:
+        assert may_adapt(whole, part) is (whole in CHART[part]), whole
+        for changed in (True, False) if CHART[part] else ():
+            assert may_hold(whole, part, changed) is (whole in CHART[part]), whole
 
 
 @pytest.mark.parametrize(("part", "whole"), list(itertools.product((ND, NC_ND), LICENCES)))
@@ -56,11 +56,11 @@ def test_every_licence_may_hold_its_own(licence: str) -> None:
     assert may_hold(licence, licence, changed=False)
 
 
-@pytest.mark.parametrize(("part", "whole"), list(itertools.permutations(LICENCES, 2)))
-def test_what_a_licence_asks_is_passed_on(part: str, whole: str) -> None:
+def test_what_a_licence_asks_is_passed_on() -> None:
     """Whatever may hold the whole may hold its part too."""
-    if may_adapt(whole, part):
-        assert set(wholes_for(whole)) <= set(wholes_for(part))
+    for part, whole in itertools.permutations(LICENCES, 2):
+        if may_adapt(whole, part):
+            assert set(wholes_for(whole)) <= set(wholes_for(part)), (part, whole)
 
 
 def test_says_what_is_asked() -> None:
