@@ -112,7 +112,7 @@ def state(address: str) -> dict[str, object]:
     return found
 
 
-def test_a_whole_morning_of_writing(watching: Watching, bank: Path) -> None:
+def test_a_whole_morning_of_writing(watching: Watching, bank: Path, tmp_path: Path) -> None:
     _, line = watching.wait_for("preview on http://127.0.0.1:")
     address = line.removeprefix("preview on ").removesuffix("/index.html")
     watching.wait_for("no problems")
@@ -164,24 +164,20 @@ def test_a_whole_morning_of_writing(watching: Watching, bank: Path) -> None:
         time.sleep(0.05)
     assert state(address)["problems"] == ""
 
-    os.killpg(watching.process.pid, signal.SIGINT)
-    assert watching.process.wait(PATIENCE_SECONDS) == 130
-    time.sleep(0.2)
-    left = "\n".join(watching.seen + [line for _, line in list(watching.lines.queue)])
-    assert "Traceback" not in left
-    assert "KeyboardInterrupt" not in left
-
-
-def test_a_unit_that_is_deleted_ends_nothing_and_a_signal_all_of_it(
-    watching: Watching, bank: Path, tmp_path: Path
-) -> None:
-    port = port_of(watching)
-    watching.wait_for("every page written")
+    # a unit that is deleted ends nothing
     for file in sorted((bank / "units" / BASE_UNIT).rglob("*.md")):
         file.unlink()
     watching.wait_for("the unit has no file unit.md")
     assert watching.process.poll() is None
-    ended_by(signal.SIGTERM, watching, port, tmp_path)
+
+    os.killpg(watching.process.pid, signal.SIGINT)
+    assert watching.process.wait(PATIENCE_SECONDS) == 130
+    assert nothing_left_of(watching.process.pid)
+    assert list((tmp_path / "temporary").iterdir()) == []
+    time.sleep(0.2)
+    left = "\n".join(watching.seen + [line for _, line in list(watching.lines.queue)])
+    assert "Traceback" not in left
+    assert "KeyboardInterrupt" not in left
 
 
 @pytest.mark.parametrize("port", ["-1", "65536", "99999999999"])
@@ -227,7 +223,12 @@ def test_the_first_pages_are_shown_once_where_somebody_looks(
 
 
 @pytest.mark.parametrize(
-    "number", [signal.SIGKILL, pytest.param(signal.SIGHUP, marks=pytest.mark.thorough)]
+    "number",
+    [
+        signal.SIGTERM,
+        pytest.param(signal.SIGHUP, marks=pytest.mark.thorough),
+        pytest.param(signal.SIGKILL, marks=pytest.mark.thorough),
+    ],
 )
 def test_ending_its_first_process_ends_all_of_it(
     watching: Watching, tmp_path: Path, number: int
