@@ -48,11 +48,13 @@ Object.defineProperty(window, "localStorage", {
 """
 NO_CLIPBOARD = """
 Object.defineProperty(navigator, "clipboard", {
+  configurable: true,
   value: { writeText: () => Promise.reject(new DOMException("denied", "NotAllowedError")) },
 });
 """
 CLIPBOARD = """
 Object.defineProperty(navigator, "clipboard", {
+  configurable: true,
   value: { writeText: async (text) => { window.copiedText = text; } },
 });
 """
@@ -101,8 +103,19 @@ def lesson(
     with reader(browser, site, **how) as seen:
         seen.page.goto(address_of(site, path, served=bool(how.get("served"))) + fragment)
         yield seen
-        assert [line for line in seen.said if line.startswith(("error", "uncaught"))] == []
-        assert seen.violations() == []
+        no_complaints(seen)
+
+
+def no_complaints(seen: Reader) -> None:
+    assert [line for line in seen.said if line.startswith(("error", "uncaught"))] == []
+    assert seen.violations() == []
+
+
+def visit(seen: Reader, site: Path, path: str, fragment: str) -> None:
+    """Another page in the same window, or the same with another fragment, opened anew."""
+    no_complaints(seen)
+    seen.page.goto("about:blank")
+    seen.page.goto(f"{address_of(site, path)}{fragment}")
 
 
 def lessons() -> Iterator[tuple[str, Unit, Lesson]]:
@@ -138,18 +151,34 @@ def said(seen: Reader) -> str:
     return seen.page.locator("[data-fit-said]").inner_text()
 
 
-def test_nothing_is_asked_before_it_shows_and_nothing_is_there_without_script(
+def test_nothing_is_asked_before_it_shows_a_code_is_taken_in_and_without_script_is_nothing(
     site: Path, browser: Browser
 ) -> None:
     with lesson(browser, site) as seen:
         assert seen.page.locator("#at-fit").get_attribute("open") is None
         assert seen.page.locator("#at-fit summary").is_visible()
         assert said(seen) == ""
+        a_code_or_a_link_from_a_colleague_is_taken_in(seen)
     with reader(browser, site, script=False) as bare:
         bare.page.goto(address_of(site, LESSON_3))
         assert not bare.page.locator("#at-fit").is_visible()
         assert not bare.page.locator('a[href="#at-fit"]').is_visible()
         assert bare.page.locator(".step .time").first.inner_text().startswith("0 to")
+
+
+def a_code_or_a_link_from_a_colleague_is_taken_in(seen: Reader) -> None:
+    seen.page.get_by_role("link", name="Fit to my time", exact=True).click()
+    given = seen.page.locator("#at-fit-given")
+    given.fill(f" {ROOMY} ")
+    assert seen.page.locator("#at-fit-available").input_value() == "45"
+    assert seen.page.locator("#at-fit-dancing").input_value() == "25"
+    assert beside(seen, "given") == "Taken in."
+    given.fill("https://bank.test/units/rock-pool/lesson-2.html#fit=50-0-30-0-12x8m&last=seen")
+    assert seen.page.locator("#at-fit-long").input_value() == "12"
+    given.fill("25 pupils")
+    given.blur()
+    assert beside(seen, "given").startswith("This holds no code.")
+    assert seen.page.evaluate("danceUnitBank.settings.fit().available") == 50
 
 
 def test_the_page_has_the_minutes_that_fitting_gives(
@@ -158,7 +187,7 @@ def test_the_page_has_the_minutes_that_fitting_gives(
     """Whatever the slot, warm-up, cool-down and the closing question keep their least."""
     one_sitting = two_sittings = too_short = 0
     with reader(browser, site) as seen:
-        for path, unit, one in [*lessons()][:: 1 if thorough else 5]:
+        for path, unit, one in [*lessons()][:: 1 if thorough else 7]:
             seen.page.goto(address_of(site, path))
             planned = seen.page.evaluate(ON_PAGE)
             facts = page_facts(unit, one)
@@ -225,24 +254,6 @@ def short_care(unit: Unit, one: Lesson, found: Any) -> list[str]:
 def minutes_of(time: str) -> int:
     start, end = (int(part) for part in time.split(" to "))
     return end - start
-
-
-def test_two_sittings_each_begin_and_end_with_care_for_bodies(site: Path, browser: Browser) -> None:
-    with lesson(browser, site, f"#fit={CODE}") as seen:
-        short = seen.page.evaluate(ON_PAGE)["short"]
-        second = short.index("Second sitting")
-        assert short[0] == "First sitting"
-        _, one = the_lesson(LESSON_3)
-        warm_up, cool_down = one.steps[0].does, one.steps[-1].does
-        for sitting in (short[1:second], short[second + 1 :]):
-            assert warm_up in sitting[0]
-            assert cool_down in sitting[-1]
-        assert "Dance again what you made" in short[second + 2]
-        turn = seen.page.locator(".sitting").inner_text()
-        assert "The first sitting ends here." in turn
-        assert "Dance again what you made, 4 to 6." in turn
-        whole = seen.page.locator("[data-results]").text_content() or ""
-        assert "Or leave out “Dance the crabs' meeting”, which can wait" in whole
 
 
 def test_groups_showing_and_floor_are_said_in_plain_sentences(site: Path, browser: Browser) -> None:
@@ -322,19 +333,24 @@ def test_the_lesson_and_the_dance_from_above_say_the_same_of_a_hall(
     with lesson(browser, site, f"#fit=45-0-30-0-{space}") as seen:
         seen.page.wait_for_function("Boolean(danceUnitBank.danceOnFloor)")
         assert wanted in (seen.page.locator("[data-results]").text_content() or "")
+        drawn_for = {for_whom(seen)}
         above = seen.page.get_by_role("link", name="The dance from above").get_attribute("href")
         page, _, fitted = (above or "").partition("#")
-    with lesson(browser, site, f"#{fitted}", path=f"units/rock-pool/{page}") as seen:
+        visit(seen, site, f"units/rock-pool/{page}", f"#{fitted}")
         assert seen.page.locator("[data-walls]").inner_text() == wanted
-    drawn_for = set()
-    for kind in ("lesson-3.html#", "lesson-3.html#card&", "wall.html#lesson-3&"):
-        path = LESSON_3.replace("lesson-3.html", kind)
-        with lesson(browser, site, f"fit=45-0-30-0-{space}", path=path) as seen:
-            seen.page.wait_for_selector(".for-whom", state="attached")
-            drawn_for.add(tuple(seen.page.locator(".for-whom").all_text_contents()))
+        for kind, place in (("lesson-3.html", "#card&"), ("wall.html", "#lesson-3&")):
+            path = LESSON_3.replace("lesson-3.html", kind)
+            visit(seen, site, path, f"{place}fit=45-0-30-0-{space}")
+            drawn_for.add(for_whom(seen))
     assert len(drawn_for) == 1, "lesson, card and wall draw one floor"
     ready = (site / "units/rock-pool/ready.html").read_text(encoding="utf-8")
     assert room_in_words(unit_room(unit, 30, Hall(15.0, 10.0))) in unescape(ready)
+
+
+def for_whom(seen: Reader) -> tuple[str, ...]:
+    """What each plan of the page says of the class and the hall that it is drawn for."""
+    seen.page.wait_for_selector(".for-whom", state="attached")
+    return tuple(seen.page.locator(".for-whom").all_text_contents())
 
 
 @pytest.mark.parametrize(
@@ -444,54 +460,55 @@ NONSENSE = (
 )
 
 
-def test_nonsense_gets_a_sentence_beside_its_field_and_nothing_else_changes(
-    site: Path, browser: Browser
-) -> None:
+def test_what_is_typed_is_answered_beside_its_field(site: Path, browser: Browser) -> None:
     with lesson(browser, site, f"#fit={ROOMY}") as seen:
         seen.page.get_by_role("link", name="Fit to my time", exact=True).click()
-        before = seen.page.evaluate(ON_PAGE)
-        for field, text, words in NONSENSE:
-            at = seen.page.locator(f"#at-fit-{field}")
-            good = at.input_value()
-            at.fill(text)
-            at.blur()
-            told = f"{words} The page stays as it was until this is mended."
-            assert beside(seen, field) == told, text
-            assert at.get_attribute("aria-invalid") == "true"
-            assert seen.page.locator("[data-field][aria-invalid]").count() == 1
-            assert seen.page.evaluate(ON_PAGE) == before, text
-            assert seen.page.evaluate("danceUnitBank.settings.fit().dancing") == 25
-            at.fill(good)
-            assert beside(seen, field) == ""
-            assert at.get_attribute("aria-invalid") is None
+        nonsense_gets_a_sentence_and_nothing_else_changes(seen)
+        a_side_that_is_no_number_is_told(seen)
+        half_written_numbers_are_not_spoken_of_at_once(seen)
 
 
-def test_half_written_numbers_are_not_spoken_of_at_once(site: Path, browser: Browser) -> None:
-    with lesson(browser, site, f"#fit={ROOMY}") as seen:
-        seen.page.get_by_role("link", name="Fit to my time", exact=True).click()
-        seen.page.keyboard.type("4")
-        assert beside(seen, "changing") == ""
-        seen.page.keyboard.type("0")
-        seen.page.wait_for_timeout(700)
-        assert beside(seen, "changing") == ""
-        assert seen.page.evaluate("danceUnitBank.settings.fit().available") == 40
+def nonsense_gets_a_sentence_and_nothing_else_changes(seen: Reader) -> None:
+    before = seen.page.evaluate(ON_PAGE)
+    for field, text, words in NONSENSE:
+        at = seen.page.locator(f"#at-fit-{field}")
+        good = at.input_value()
+        at.fill(text)
+        at.blur()
+        told = f"{words} The page stays as it was until this is mended."
+        assert beside(seen, field) == told, text
+        assert at.get_attribute("aria-invalid") == "true"
+        assert seen.page.locator("[data-field][aria-invalid]").count() == 1
+        assert seen.page.evaluate(ON_PAGE) == before, text
+        assert seen.page.evaluate("danceUnitBank.settings.fit().dancing") == 25
+        at.fill(good)
+        assert beside(seen, field) == ""
+        assert at.get_attribute("aria-invalid") is None
 
 
-def test_a_side_of_the_floor_that_is_no_number_is_told_beside_it(
-    site: Path, browser: Browser
-) -> None:
-    with lesson(browser, site, f"#fit={ROOMY}") as seen:
-        seen.page.get_by_role("link", name="Fit to my time", exact=True).click()
-        assert not seen.page.locator("#at-fit-long").is_visible()
-        seen.page.locator("#at-fit-space").select_option("m")
-        seen.page.locator("#at-fit-long").fill("120")
-        seen.page.locator("#at-fit-wide").fill("9")
-        seen.page.locator("#at-fit-wide").blur()
-        assert beside(seen, "long").startswith("Write 99 or less.")
-        seen.page.locator("#at-fit-long").fill("12")
-        assert "4.3 m² for each pupil, with 25 on 108 m²." in (
-            seen.page.locator("[data-results]").inner_text()
-        )
+def a_side_that_is_no_number_is_told(seen: Reader) -> None:
+    assert not seen.page.locator("#at-fit-long").is_visible()
+    seen.page.locator("#at-fit-space").select_option("m")
+    seen.page.locator("#at-fit-long").fill("120")
+    seen.page.locator("#at-fit-wide").fill("9")
+    seen.page.locator("#at-fit-wide").blur()
+    assert beside(seen, "long").startswith("Write 99 or less.")
+    seen.page.locator("#at-fit-long").fill("12")
+    assert "4.3 m² for each pupil, with 25 on 108 m²." in (
+        seen.page.locator("[data-results]").inner_text()
+    )
+
+
+def half_written_numbers_are_not_spoken_of_at_once(seen: Reader) -> None:
+    available = seen.page.locator("#at-fit-available")
+    available.focus()
+    available.select_text()
+    seen.page.keyboard.type("4")
+    assert beside(seen, "changing") == ""
+    seen.page.keyboard.type("0")
+    seen.page.wait_for_timeout(700)
+    assert beside(seen, "changing") == ""
+    assert seen.page.evaluate("danceUnitBank.settings.fit().available") == 40
 
 
 def test_storage_refused_leaves_a_working_form_that_says_so(site: Path, browser: Browser) -> None:
@@ -528,10 +545,10 @@ ODD_ADDRESSES = ("fit=38-38-25-2-half", "fit=<script>", "last=maybe")
 
 
 def test_nonsense_in_the_address_is_told_and_left_out(site: Path, browser: Browser) -> None:
-    with lesson(browser, site) as seen:
+    with lesson(browser, site, f"#{ODD_ADDRESSES[0]}") as seen:
         for fragment in ODD_ADDRESSES:
-            seen.page.goto("about:blank")
-            seen.page.goto(f"{address_of(site, LESSON_3)}#{fragment}")
+            if fragment != ODD_ADDRESSES[0]:
+                visit(seen, site, LESSON_3, f"#{fragment}")
             told = said(seen)
             assert "settings in this page’s address could not be read" in told, fragment
             assert seen.page.evaluate(ON_PAGE)["whole"] == "45 minutes", fragment
@@ -579,22 +596,6 @@ def test_the_fit_goes_to_the_next_lesson_the_card_the_wall_and_back(
         assert [line for line in seen.said if line.startswith(("error", "uncaught"))] == []
 
 
-def test_a_code_or_a_link_from_a_colleague_is_taken_in(site: Path, browser: Browser) -> None:
-    with lesson(browser, site) as seen:
-        seen.page.get_by_role("link", name="Fit to my time", exact=True).click()
-        given = seen.page.locator("#at-fit-given")
-        given.fill(f" {ROOMY} ")
-        assert seen.page.locator("#at-fit-available").input_value() == "45"
-        assert seen.page.locator("#at-fit-dancing").input_value() == "25"
-        assert beside(seen, "given") == "Taken in."
-        given.fill("https://bank.test/units/rock-pool/lesson-2.html#fit=50-0-30-0-12x8m&last=seen")
-        assert seen.page.locator("#at-fit-long").input_value() == "12"
-        given.fill("25 pupils")
-        given.blur()
-        assert beside(seen, "given").startswith("This holds no code.")
-        assert seen.page.evaluate("danceUnitBank.settings.fit().available") == 50
-
-
 def test_the_code_and_the_link_are_copied_or_marked_to_be_copied(
     site: Path, browser: Browser
 ) -> None:
@@ -606,8 +607,7 @@ def test_the_code_and_the_link_are_copied_or_marked_to_be_copied(
         link = seen.page.evaluate("window.copiedText")
         assert link == address_of(site, LESSON_3) + f"#fit={CODE}"
         assert seen.page.locator("[data-copied]").inner_text() == "Copied."
-    with lesson(browser, site, f"#fit={CODE}", extra_script=NO_CLIPBOARD) as seen:
-        seen.page.get_by_role("link", name="Fit to my time", exact=True).click()
+        seen.page.evaluate(NO_CLIPBOARD)
         seen.page.get_by_role("button", name="Copy a link").click()
         assert "does not let a page copy" in seen.page.locator("[data-copied]").inner_text()
         assert seen.page.evaluate("window.getSelection().toString()").endswith(f"#fit={CODE}")
@@ -631,11 +631,16 @@ def test_a_copied_link_goes_through_the_stable_page_and_not_through_an_edition(
         pytest.param("45-5-25-2-half", id="one", marks=pytest.mark.thorough),
     ],
 )
-def test_print_follows_the_fitted_lesson(site: Path, browser: Browser, code: str) -> None:
+def test_print_follows_the_fitted_lesson_and_the_page_tells_it(
+    site: Path, browser: Browser, code: str
+) -> None:
     path = "units/weaving-shed/lesson-3.html" if code != CODE else LESSON_3
     with lesson(browser, site, f"#fit={code}", path=path) as seen:
         found = seen.page.evaluate(ON_PAGE)
         paper = printed(seen.page, 20.0)
+        if code == CODE:
+            two_sittings_each_begin_and_end_with_care_for_bodies(seen)
+            wider_text_spacing_loses_nothing(seen)
     text = "".join(glyph.text for glyph in paper.glyphs)
     for time, _ in found["steps"]:
         assert squeezed(f"{time} min") in text
@@ -647,6 +652,34 @@ def test_print_follows_the_fitted_lesson(site: Path, browser: Browser, code: str
     assert notes[0] == 2
     assert (squeezed("The first sitting ends here.") in text) == (code == CODE)
     assert squeezed("Minutes you really have") not in text
+
+
+def two_sittings_each_begin_and_end_with_care_for_bodies(seen: Reader) -> None:
+    short = seen.page.evaluate(ON_PAGE)["short"]
+    second = short.index("Second sitting")
+    assert short[0] == "First sitting"
+    _, one = the_lesson(LESSON_3)
+    warm_up, cool_down = one.steps[0].does, one.steps[-1].does
+    for sitting in (short[1:second], short[second + 1 :]):
+        assert warm_up in sitting[0]
+        assert cool_down in sitting[-1]
+    assert "Dance again what you made" in short[second + 2]
+    turn = seen.page.locator(".sitting").inner_text()
+    assert "The first sitting ends here." in turn
+    assert "Dance again what you made, 4 to 6." in turn
+    whole = seen.page.locator("[data-results]").text_content() or ""
+    assert "Or leave out “Dance the crabs' meeting”, which can wait" in whole
+
+
+def wider_text_spacing_loses_nothing(seen: Reader) -> None:
+    seen.page.locator("#at-fit summary").click()
+    before = seen.page.locator("#at-fit").inner_text()
+    seen.page.evaluate(SPACED)
+    for width in (1280, 320):
+        seen.page.set_viewport_size({"width": width, "height": 900})
+        assert seen.page.evaluate("document.documentElement.scrollWidth") <= width
+        assert seen.page.evaluate(CLIPPED) == [], width
+        assert seen.page.locator("#at-fit").inner_text().split() == before.split(), width
 
 
 def test_the_open_form_breaks_no_rule_at_any_width(
@@ -671,18 +704,6 @@ def test_the_open_form_breaks_no_rule_at_any_width(
                 ".map((one) => one.getBoundingClientRect().height).filter((high) => high < 24)"
             )
             assert small == [], width
-
-
-def test_wider_text_spacing_loses_nothing(site: Path, browser: Browser) -> None:
-    with lesson(browser, site, f"#fit={CODE}") as seen:
-        seen.page.locator("#at-fit summary").click()
-        before = seen.page.locator("#at-fit").inner_text()
-        seen.page.evaluate(SPACED)
-        for width in (1280, 320):
-            seen.page.set_viewport_size({"width": width, "height": 900})
-            assert seen.page.evaluate("document.documentElement.scrollWidth") <= width
-            assert seen.page.evaluate(CLIPPED) == [], width
-            assert seen.page.locator("#at-fit").inner_text().split() == before.split(), width
 
 
 def test_a_fit_that_another_tab_keeps_is_taken_in_here(site: Path, browser: Browser) -> None:
