@@ -74,6 +74,13 @@ def window(browser: Browser) -> Iterator[Page]:
 
 
 @pytest.fixture
+def unit_page(window: Page, preview: Preview) -> Page:
+    """The unit's own page in a window."""
+    window.goto(f"{preview.address}units/{BASE_UNIT}/index.html")
+    return window
+
+
+@pytest.fixture
 def page(window: Page, preview: Preview) -> Iterator[Page]:
     """The first lesson's page in a window."""
     window.goto(f"{preview.address}units/{BASE_UNIT}/lesson-1.html")

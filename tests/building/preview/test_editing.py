@@ -110,6 +110,7 @@ def test_click_change_and_the_file_has_it(page: Page, bank: Path) -> None:
     page.get_by_role("button", name="Undo").click()
     expect(page.locator("#preview-answer")).to_contain_text("is as it was")
     assert text_of(bank) == before
+    is_found_in_marks_and_lists_and_not_as_a_part_of_another(page)
 
 
 def test_two_windows_do_not_undo_each_other(page: Page, bank: Path) -> None:
@@ -125,7 +126,10 @@ def test_two_windows_do_not_undo_each_other(page: Page, bank: Path) -> None:
     assert "task: The first window.\n" in text_of(bank)
 
 
-def test_the_bar_counts_and_marks_what_is_to_mend(page: Page, bank: Path, state: State) -> None:
+def test_the_bar_counts_and_marks_what_is_to_mend_and_leads_there(
+    page: Page, bank: Path, state: State
+) -> None:
+    lesson = text_of(bank)
     change(
         bank / FILE,
         "\n    minutes: 6\n    grouping: alone\n    intensity",
@@ -143,22 +147,8 @@ def test_the_bar_counts_and_marks_what_is_to_mend(page: Page, bank: Path, state:
     state.say("", ())
     state.older([])
     expect(says).to_contain_text("Nothing to mend in this lesson")
-
-
-def test_it_does_not_say_that_nothing_is_left_while_another_file_of_the_unit_is_open(
-    page: Page, bank: Path, state: State
-) -> None:
-    change(bank / "units" / BASE_UNIT / "unit.md", "\nsummary: ", "\nsummary: ✎ ")
-    problems = check_folder(bank).problems
-    assert {p.file.rpartition("/")[2] for p in problems} == {"unit.md"}
-    state.say("the problems", shown(bank, problems))
-    says = page.locator("#preview-says")
-    expect(says).to_contain_text(f"Nothing in this lesson, but {len(problems)} in unit.md")
-    expect(says).not_to_contain_text("Nothing to mend")
-    # and leads there
-    says.get_by_role("link", name=f"{len(problems)} in unit.md").click()
-    expect(page).to_have_url(re.compile(rf"/units/{BASE_UNIT}/index\.html$"))
-    expect(page.locator("#preview-says")).to_contain_text("in this unit’s own file")
+    (bank / FILE).write_text(lesson, encoding="utf-8")
+    does_not_say_that_nothing_is_left_while_another_file_of_the_unit_is_open(page, bank, state)
 
 
 def test_a_mark_stands_beside_its_place_also_where_its_line_has_no_words(
@@ -183,6 +173,22 @@ def test_a_mark_stands_beside_its_place_also_where_its_line_has_no_words(
         assert "To mend it:" in (button.get_attribute("aria-label") or "")
     page.locator(".preview-mark").first.click()
     expect(page.locator("#preview-bar li").first).to_be_visible()
+
+
+def does_not_say_that_nothing_is_left_while_another_file_of_the_unit_is_open(
+    page: Page, bank: Path, state: State
+) -> None:
+    says = page.locator("#preview-says")
+    change(bank / "units" / BASE_UNIT / "unit.md", "\nsummary: ", "\nsummary: ✎ ")
+    problems = check_folder(bank).problems
+    assert {p.file.rpartition("/")[2] for p in problems} == {"unit.md"}
+    state.say("the problems", shown(bank, problems))
+    expect(says).to_contain_text(f"Nothing in this lesson, but {len(problems)} in unit.md")
+    expect(says).not_to_contain_text("Nothing to mend")
+    # and leads there
+    says.get_by_role("link", name=f"{len(problems)} in unit.md").click()
+    expect(page).to_have_url(re.compile(rf"/units/{BASE_UNIT}/index\.html$"))
+    expect(page.locator("#preview-says")).to_contain_text("in this unit’s own file")
 
 
 def test_a_marks_number_is_never_sent_with_the_words_beside_it(
@@ -261,8 +267,7 @@ SMALL = """() => {
 """A page with answers, marks inside of others, a way to elsewhere, and what is said twice."""
 
 
-def test_a_text_is_found_in_marks_and_lists_and_not_as_a_part_of_another(page: Page) -> None:
-    expect(page.locator(".preview-text")).not_to_have_count(0)
+def is_found_in_marks_and_lists_and_not_as_a_part_of_another(page: Page) -> None:
     assert sorted(page.evaluate(SMALL)) == [
         [0, "What opened?"],
         [1, "my arms"],
@@ -272,15 +277,6 @@ def test_a_text_is_found_in_marks_and_lists_and_not_as_a_part_of_another(page: P
         [6, "The same words"],
         [7, "Leave out exploring."],
     ]
-
-
-def test_ideas_of_sections_and_choices_can_be_clicked(page: Page) -> None:
-    page.goto(page.url.replace("lesson-1.html", "index.html"))
-    for name in ("A", "B", "C"):
-        expect(
-            page.locator(f'.preview-text[data-preview-path*=\'"{name}","idea"\']')
-        ).not_to_have_count(0)
-    expect(page.locator(".preview-text[data-preview-path^='[\"choices\"']")).not_to_have_count(0)
 
 
 def test_a_sentence_that_the_schema_refuses_changes_nothing_and_is_kept_to_be_mended(
@@ -398,8 +394,15 @@ def test_a_step_is_moved_added_and_taken_away(page: Page, bank: Path) -> None:
     assert len(steps_of(bank)) == len(before) - 1
 
 
-def test_choices_and_lists_of_the_unit_are_in_the_bar(page: Page, bank: Path) -> None:
-    page.goto(page.url.replace("lesson-1.html", "index.html"))
+def test_of_a_unit_ideas_and_choices_can_be_clicked_and_choices_and_lists_are_in_the_bar(
+    unit_page: Page, bank: Path
+) -> None:
+    page = unit_page
+    for name in ("A", "B", "C"):
+        expect(
+            page.locator(f'.preview-text[data-preview-path*=\'"{name}","idea"\']')
+        ).not_to_have_count(0)
+    expect(page.locator(".preview-text[data-preview-path^='[\"choices\"']")).not_to_have_count(0)
     unit = bank / "units" / BASE_UNIT / "unit.md"
     before = unit.read_text(encoding="utf-8")
     page.get_by_text("Choices, numbers and lists of this file").click()

@@ -51,7 +51,7 @@ def fill_text(window: Locator) -> None:
     window.get_by_label("The one thing", exact=False).fill("Try card #1: is it “soft”?")
 
 
-def test_each_kind_of_field_is_added_where_the_order_has_it_and_undone(
+def test_each_kind_of_field_is_added_where_the_order_has_it_taken_away_and_undone(
     page: Page, bank: Path
 ) -> None:
     before = text_of(bank)
@@ -83,6 +83,31 @@ def test_each_kind_of_field_is_added_where_the_order_has_it_and_undone(
         assert text_of(bank) == f"{before[:at]}\n    {line}{before[at:]}", called
         undone(page)
         assert text_of(bank) == before
+    an_optional_field_is_taken_away_and_one_that_has_to_be_there_is_not_offered(page, bank)
+    what_would_make_the_file_unsound_is_told_in_words(page, bank)
+
+
+def an_optional_field_is_taken_away_and_one_that_has_to_be_there_is_not_offered(
+    page: Page, bank: Path
+) -> None:
+    before = text_of(bank)
+    window = opened(page, STEP)
+    expect(window.get_by_role("button", name="Take away: Task")).to_have_count(0)
+    window.get_by_role("button", name="Take away: Words taught").click()
+    kept(page)
+    assert text_of(bank) == before.replace("    teaches: [motif]\n", "")
+    undone(page)
+    assert text_of(bank) == before
+
+
+def what_would_make_the_file_unsound_is_told_in_words(page: Page, bank: Path) -> None:
+    before = text_of(bank)
+    window = opened(page, STEP)
+    window.get_by_role("button", name="Counts", exact=True).click()
+    window.locator("input").fill("some")
+    window.get_by_role("button", name="Add it").click()
+    expect(window.locator(".preview-told")).to_contain_text("nothing was changed")
+    assert text_of(bank) == before
 
 
 def answer(window: Locator, called: str) -> None:
@@ -99,19 +124,6 @@ def answer(window: Locator, called: str) -> None:
         window.locator("textarea").first.fill("Where does it turn?")
     else:
         window.locator("textarea").fill("Try card #1: is it “soft”?")
-
-
-def test_an_optional_field_is_taken_away_and_one_that_has_to_be_there_is_not_offered(
-    page: Page, bank: Path
-) -> None:
-    before = text_of(bank)
-    window = opened(page, STEP)
-    expect(window.get_by_role("button", name="Take away: Task")).to_have_count(0)
-    window.get_by_role("button", name="Take away: Words taught").click()
-    kept(page)
-    assert text_of(bank) == before.replace("    teaches: [motif]\n", "")
-    undone(page)
-    assert text_of(bank) == before
 
 
 def test_words_in_brackets_are_ticked_and_their_line_alone_changes(page: Page, bank: Path) -> None:
@@ -140,9 +152,9 @@ def test_parts_of_the_lesson_and_what_is_in_them(page: Page, bank: Path) -> None
 
 
 def test_a_named_part_of_the_unit_a_line_of_a_list_and_a_move_in_braces(
-    page: Page, bank: Path
+    unit_page: Page, bank: Path
 ) -> None:
-    page.goto(page.url.replace("lesson-1.html", "index.html"))
+    page = unit_page
     before = text_of(bank, UNIT)
     window = opened(page, "Add to this unit, or change it…")
     window.get_by_role("button", name="Motifs", exact=True).click()
@@ -183,14 +195,17 @@ def expect_file(bank: Path, wanted: str) -> None:
     assert text_of(bank, UNIT) == wanted
 
 
-def test_rows_of_moves_are_changed_moved_and_undone(page: Page, bank: Path) -> None:
+def test_rows_of_moves_are_changed_moved_and_undone(
+    window: Page, preview: Preview, bank: Path
+) -> None:
+    page = window
     rows = "- word  | action | counts\n      - float | travel | 4\n      - hop   | jump   | 2"
     braces = "- {travel: 4, as: float, side: right}\n      - {jump: 2, as: hop, level: high}"
     last = "      - {transfer: 2, as: settle, level: high to low}\n"
     text = text_of(bank, UNIT).replace(last, "      - settle | transfer | 2\n")
     before = text.replace(braces, rows)
     (bank / UNIT).write_text(before, encoding="utf-8")
-    page.goto(page.url.replace("lesson-1.html", "index.html"))
+    page.goto(f"{preview.address}units/{BASE_UNIT}/index.html")
     page.get_by_text("Choices, numbers and lists of this file").click()
     hop = page.locator('[data-path="motifs.drift.actions.2.counts"]')
     hop.fill("3")
@@ -293,16 +308,6 @@ def steps_of(bank: Path) -> list[object]:
     read = read_markdown(FILE, (bank / FILE).read_bytes())
     assert isinstance(read, Document)
     return list(reading_of(read).data["steps"])
-
-
-def test_what_would_make_the_file_unsound_is_told_in_words(page: Page, bank: Path) -> None:
-    before = text_of(bank)
-    window = opened(page, STEP)
-    window.get_by_role("button", name="Counts", exact=True).click()
-    window.locator("input").fill("some")
-    window.get_by_role("button", name="Add it").click()
-    expect(window.locator(".preview-told")).to_contain_text("nothing was changed")
-    assert text_of(bank) == before
 
 
 ASKED = {"file": FILE, "path": ["story_so_far"], "old": "", "way": "add", "value": "We folded."}

@@ -16,6 +16,7 @@ from build_tools.source.row_edit import with_field_or_row
 from build_tools.source.tidy import Tidied, tidied
 from tests.building.preview.asking import FILE, UNIT, post
 from tests.building.preview.test_fields import LESSON, STEP, kept, opened, text_of, undone
+from tests.support.banks import BASE_UNIT
 
 
 def test_escape_drops_what_is_typed_only_when_it_is_pressed_again(page: Page, bank: Path) -> None:
@@ -127,16 +128,16 @@ def test_a_move_is_added_to_rows_with_the_columns_that_it_needs(bank: Path) -> N
     assert after.data == {**read.data, "motifs": rest}
 
 
-def test_a_row_is_added_in_the_window(page: Page, bank: Path) -> None:
-    raw = with_rows(bank)
+def test_a_row_is_added_in_the_window(window: Page, preview: Preview, bank: Path) -> None:
+    raw, page = with_rows(bank), window
     (bank / UNIT).write_bytes(raw)
-    page.goto(page.url.replace("lesson-1.html", "index.html"))
+    page.goto(f"{preview.address}units/{BASE_UNIT}/index.html")
     page.evaluate("window.danceUnitPreview.ask(['motifs', 'drift'])")
-    window = page.locator("#preview-dialog")
-    window.get_by_role("button", name="One more: move", exact=True).click()
-    window.get_by_label("Which", exact=False).select_option(index=3)
-    window.locator("input[type=text], input:not([type])").first.fill("4")
-    window.get_by_role("button", name="Add it").click()
+    dialog = page.locator("#preview-dialog")
+    dialog.get_by_role("button", name="One more: move", exact=True).click()
+    dialog.get_by_label("Which", exact=False).select_option(index=3)
+    dialog.locator("input[type=text], input:not([type])").first.fill("4")
+    dialog.get_by_role("button", name="Add it").click()
     kept(page)
     added = [
         line for line in text_of(bank, UNIT).split("\n") if line not in raw.decode().split("\n")
