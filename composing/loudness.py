@@ -8,7 +8,6 @@ tables). Blocks of 0.4 s, three quarters over one another, gated at -70 LUFS and
 from __future__ import annotations
 
 import numpy as np
-from scipy.signal import lfilter
 
 from composing.instruments import Samples
 
@@ -44,6 +43,9 @@ def high_pass(rate: int) -> Filter:
 
 def loudness(sound: Samples, rate: int) -> float:
     """The integrated loudness of one channel, in LUFS."""
+    # takes two seconds to load, which whoever gathers the tests would wait for
+    from scipy.signal import lfilter
+
     heard = sound
     for up, down in (shelf(rate), high_pass(rate)):
         heard = lfilter(up, down, heard)

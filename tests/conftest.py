@@ -6,7 +6,7 @@ import gc
 import multiprocessing
 import os
 import signal
-from collections.abc import Iterator
+from collections.abc import Generator, Iterator
 from pathlib import Path
 
 import pytest
@@ -46,6 +46,16 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
         later = [item for item in items if item.get_closest_marker("thorough")]
         items[:] = [item for item in items if not item.get_closest_marker("thorough")]
         config.hook.pytest_deselected(items=later)
+
+
+@pytest.hookimpl(wrapper=True)
+def pytest_collection() -> Generator[None, object, object]:
+    """What is gathered stays, and is not searched for rubbish while it grows."""
+    gc.disable()
+    try:
+        return (yield)
+    finally:
+        gc.enable()
 
 
 def pytest_collection_finish() -> None:

@@ -64,8 +64,11 @@ def test_made_lessons_are_the_same_each_time_and_of_every_kind() -> None:
     assert len({one.unit.slug for one in lessons}) >= 8
     steps = {len(one.lesson.steps) for one in lessons}
     assert steps == set(range(3, 11))
-    sizes = {paper_size.on_paper(one.unit, one.lesson).size for one in lessons}
-    assert sizes == {*paper_size.SETTINGS, paper_size.MORE_SIDES}
+    missing = {*paper_size.SETTINGS, paper_size.MORE_SIDES}
+    for one in lessons:
+        # most are of the largest size, and each is laid out line by line
+        missing -= {paper_size.on_paper(one.unit, one.lesson).size} if missing else set()
+    assert missing == set()
     adding_up = [
         sum(step.minutes for step in one.lesson.steps) == one.lesson.minutes for one in lessons
     ]

@@ -20,9 +20,9 @@ ALIKE = 12.0
 
 @cache
 def scene(mode: str = "RGB") -> Image.Image:
-    """A photograph of 2,000 by 1,500 points, as rich in detail as leaves or gravel."""
-    noise = Image.frombytes("RGB", (1000, 750), random.Random(7).randbytes(3 * 1000 * 750))
-    soft = noise.filter(ImageFilter.GaussianBlur(1.2)).resize((2000, 1500))
+    """A photograph of 1,720 by 1,290 points, as rich in detail as leaves or gravel."""
+    noise = Image.frombytes("RGB", (860, 645), random.Random(7).randbytes(3 * 860 * 645))
+    soft = noise.filter(ImageFilter.GaussianBlur(1.2)).resize((1720, 1290))
     sky = Image.linear_gradient("L").resize(soft.size)
     return Image.composite(soft, Image.new("RGB", soft.size, "navy"), sky).convert(mode)
 
