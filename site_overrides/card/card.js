@@ -117,6 +117,12 @@
       })));
     }
 
+    // how the class has its turns in a step in the hall of the day; null where all dance at once
+    function turnOf({ step, time }) {
+      const one = facts.find(({ number }) => number === step), room = one && sums.roomToday(settings.fit());
+      return room ? sums.inTurns(one, card.whole(time), room) : null;
+    }
+
     // also those that are not on the screen: somebody may read ahead, or search in them
     function showStep(section, at) {
       const { plan } = state;
@@ -127,7 +133,7 @@
       const one = facts.find(({ number }) => number === plan[at].step);
       const room = one && sums.roomToday(settings.fit());
       const said = (one && groups) || place.dataset.written;
-      const turn = room && sums.inTurns(one, card.whole(plan[at].time), room);
+      const turn = turnOf(plan[at]);
       place.textContent = room ? sums.groupsInTurns(said, one, turn) : said;
       const into = section.querySelector("[data-into]");
       if (into) {
@@ -173,7 +179,7 @@
     function showTime() {
       const now = Date.now(), { at, plan } = state;
       const tries = plan[at] && sections.get(plan[at].step).querySelector(".tries"); // half of the step's
-      if (tries) put(tries, sums.minutes(Math.max(1, Math.floor(card.whole(plan[at].time) / 2))));
+      if (tries) put(tries, sums.minutes(sums.toTry(card.whole(plan[at].time), turnOf(plan[at]))));
       if (state.started === null) {
         put(part("would-finish"), gettext("Finish by {time}", { time: hall.clock(now + state.minutes * card.MINUTE) }));
         if (plan[at]) put(lasts(), sums.minutes(card.whole(plan[at].time)));

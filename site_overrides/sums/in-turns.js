@@ -10,6 +10,7 @@
   const SEEN = ["show", "look and talk"];
   const AS_ONE = ["whole class", "half class"];
   const TOLD = /\b(?:teams?|tîm|timau)\b/i;
+  const MADE = /^(?:find|turn to|make|get into|face|dewch o hyd|trowch at|gwnewch)\b[^.]*\.\s+/i;
   const SAID = /“([^”]*)”\s*(.*)$/s;
   const TEAMS = {
     2: gettext("team 1, then team 2"),
@@ -27,6 +28,8 @@
     if (sums.isAnywhere(one)) return moving(one, minutes, room, tight);
     const halved = one.grouping === "half class" || one.shows || SEEN.includes(one.phase);
     if (one.shows?.atOnce) return null;
+    // a step that says itself who sits has half of them at a time: as many as one of two teams
+    if (tight && one.halves === "as told" && teams.length === 2) return { words: PART[2], teams: false, each: 0 };
     if (halved && !teams.length) {
       return tight && one.grouping === "half class" && !one.shows
         ? { words: gettext("if all dance it at once, {turns}", { turns: turns(room) }), teams: false, each: 0, beside: true } : null;
@@ -71,7 +74,8 @@
       );
     }
     const said = SAID.exec(words);
-    if (!said || !one.onSpots || !formed(facts, one)) return words;
+    if (!said || (AS_ONE.includes(one.grouping) && !one.onSpots)) return words;
+    if (!formed(facts, one)) return one.onSpots ? firstTeams(said, room, where) : words;
     return ngettext(
       "“Team 2, sit {where}. Team 1: {words}” Then change. {more}",
       "“All but team 1, sit {where}. Team 1: {words}” Then the next team. {more}",
@@ -80,10 +84,20 @@
     ).trim();
   };
 
+  // where the groups are made in this step: once they are, which of them are team 1
+  function firstTeams([, words, more], { sharing: { teams } }, where) {
+    const made = MADE.exec(words) ?? ["", ""];
+    const going = words.slice(made[0].length);
+    return gettext("“{made}The {groups} that I point to are team 1: {words} Everyone else, sit {where}.” Then change. {more}",
+      { made: made[0], groups: sums.groupsInWords(teams[0]), words: within(going), where, more }).trim();
+  }
+
   // whether pupils have been in these groups before, in this lesson or an earlier one
   function formed(facts, one) {
     const before = facts.slice(0, one.number - 1);
-    return [...(facts[0].before ?? []), ...before.flatMap(({ grouping, stands }) => [grouping, stands])].includes(one.stands ?? one.grouping);
+    const known = [...(facts[0].before ?? []), ...before.flatMap(({ grouping, stands }) => [grouping, stands])];
+    return AS_ONE.includes(one.stands ?? one.grouping) ? known.some((name) => name && !AS_ONE.includes(name) && name !== "alone")
+      : known.includes(one.stands ?? one.grouping);
   }
 
   const within = (words) => (/^I\b/.test(words) ? words : words.charAt(0).toLowerCase() + words.slice(1));

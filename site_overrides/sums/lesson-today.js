@@ -23,6 +23,9 @@
     return { minutes: all, sittings: [planned], sentence: `${sentence} ${asPlanned}` };
   };
 
+  // the minutes in which something is tried: half of the step's, as on the page, or of a team's own
+  sums.toTry = (minutes, turn) => Math.max(1, Math.floor((turn?.each || minutes) / 2));
+
   // "twelve pairs and one three", or "" where the page's own words say it already: of a step's grouping and its halves
   sums.groupsToday = (facts, { grouping, halves }, fit) => {
     if (!fit || AS_WRITTEN.includes(grouping) || halves === "in each group") return "";

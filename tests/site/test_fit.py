@@ -303,10 +303,12 @@ def test_in_a_small_hall_each_step_says_which_team_and_what_the_step_says_itself
     with lesson(browser, site, "#fit=60-10-30-0-14x10m", path=path) as seen:
         seen.page.wait_for_function("Boolean(danceUnitBank.danceOnFloor)")
         told = seen.page.locator("[data-results]").text_content() or ""
-        assert "each team dances half as often as the step says, once at least" in told
+        assert "each team dances as often as its minutes allow, once at least" in told
         groups = seen.page.locator(".step .grouping").all_text_contents()
         for number, minutes in turns.items():
             assert f"team 1, then team 2, {minutes} minutes each" in groups[number - 1]
+        tries = seen.page.locator(".step[data-step='4'] .tries").inner_text()
+        assert tries == "2 minutes", "half of what each team has"
     # the steps of a card that are not on the screen too: somebody may read ahead
     with lesson(browser, site, "#card&fit=60-10-30-0-14x10m", path=path) as seen:
         seen.page.wait_for_function("Boolean(danceUnitBank.danceOnFloor)")

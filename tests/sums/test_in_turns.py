@@ -119,7 +119,7 @@ def test_the_whole_class_is_not_together_where_it_is_in_turns() -> None:
             "rope-bridge", 30, [14, 10], 1,
             [None, "team 1, then team 2, 4 minutes each", "team 1, then team 2, 5 minutes each",
              "team 1, then team 2, 4 minutes each", "team 1, then team 2, 3 minutes each",
-             "team 1, then team 2", None],
+             "half at a time", None],
         ),
     ],
 )  # fmt: skip
@@ -137,7 +137,17 @@ def test_the_lessons_that_teachers_read(
     [
         (  # pairs are made here for the first time: there are no teams of them yet
             1, 2, "say “Stand on the marks I give you.” If one is left, make a three.",
-            "say “Stand on the marks I give you.” If one is left, make a three.",
+            "“The eight pairs that I point to are team 1: stand on the marks I give you. Everyone "
+            "else, sit along the front.” Then change. If one is left, make a three.",
+        ),
+        (
+            1, 2, "say “Find your partner. Row by row, walk home.”",
+            "“Find your partner. The eight pairs that I point to are team 1: row by row, walk "
+            "home. Everyone else, sit along the front.” Then change.",
+        ),
+        (
+            6, 2, "say “Find your partner at your gorge.”",
+            "“Team 2, sit along the front. Team 1: find your partner at your gorge.” Then change.",
         ),
         (
             1, 3, "say “Stay on your marks.”",
@@ -148,10 +158,7 @@ def test_the_lessons_that_teachers_read(
             "“Team 2, sit along the front. Team 1: I point to your marks.” Then change. "
             "If one is left, make a three.",
         ),
-        (
-            1, 6, "say “The front pair dances.”",
-            "“Team 2, sit along the front. Team 1, dance. Then change.”",
-        ),
+        (1, 6, "say “The front pair dances.”", "say “The front pair dances.”"),
         (6, 4, "say “Team 2 sits.”", "say “Team 2 sits.”"),
     ],
 )  # fmt: skip

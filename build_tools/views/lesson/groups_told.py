@@ -184,6 +184,11 @@ def _one_fewer(
         )
 
 
+def tells_who_sits(step: Step) -> bool:
+    """Whether the words that get a step into its groups say who watches while others dance."""
+    return bool(step.into and _WHO_WATCHES.search(step.into))
+
+
 def watching_in_words(lesson: Lesson, step: Step) -> str | None:
     """Who watches whom, in a step that shows for looking and talking; not what it says itself."""
     if lesson.look_and_talk is None or step.phase != "look and talk" or not step.shows:

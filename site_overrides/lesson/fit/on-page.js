@@ -84,10 +84,10 @@
     put(time, taught ? then(times) : form.asWritten(time));
     const long = each ? gettext("{minutes} each time", { minutes: lasts[0] }) : then(lasts);
     put(minutes, taught ? long : form.asWritten(minutes));
-    const tries = element.querySelector(".tries"); // half of the step's, as on the page
-    if (tries) put(tries, taught && at.length ? bank.sums.minutes(Math.max(1, Math.floor(at[0].minutes / 2))) : form.asWritten(tries));
     const groups = bank.sums.groupsToday(facts, one, fit) || form.asWritten(grouping);
     const turn = room && bank.sums.inTurns(one, form.shortest(sittings, one, taught), room);
+    const tries = element.querySelector(".tries");
+    if (tries) put(tries, taught && at.length ? bank.sums.minutes(bank.sums.toTry(at[0].minutes, turn)) : form.asWritten(tries));
     put(grouping, room ? bank.sums.groupsInTurns(groups, one, turn) : groups);
     const into = element.querySelector(".into");
     if (!into) return;

@@ -100,7 +100,8 @@
 
   function toSay({ grouping }, words, made, into) {
     if (made) {
-      const again = grouping === "half class" ? gettext("Stay in your teams.") : gettext("Find your group from earlier lessons.");
+      const again = grouping === "half class" ? gettext("Stay in your teams.")
+        : grouping === "pairs" ? gettext("Find your partner from earlier lessons.") : gettext("Find your group from earlier lessons.");
       return gettext("Say “{words}”", { words: again });
     }
     return into ? gettext("If they have no groups yet, say “{words}”", { words }) : gettext("Say “{words}”", { words });

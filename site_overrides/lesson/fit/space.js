@@ -3,7 +3,6 @@
   const bank = (window.danceUnitBank ||= {});
   const form = (bank.fitForm ||= {});
   const { gettext } = bank;
-  const LESS = { 2: gettext("half"), 3: gettext("a third"), 4: gettext("a quarter") };
   const TAPE = /tape|chalk|tâp|sialc/i;
 
   // how the dance is danced here, and in which steps of today not all dance at once
@@ -32,11 +31,10 @@
     const { sums } = bank;
     const needs = sums.minutesInTeams(facts, room);
     if (needs <= facts.reduce((sum, one) => sum + one.minutes, 0)) return [];
-    const { length } = room.sharing.teams;
-    const said = { teams: sums.numberInWords(length), needs: sums.minutes(needs), have: plan.minutes, less: LESS[length] };
+    const said = { teams: sums.numberInWords(room.sharing.teams.length), needs: sums.minutes(needs), have: plan.minutes };
     return [form.make("p", needs <= plan.minutes
       ? gettext("With {teams} teams the lesson needs about {needs} to be danced as often as planned; you have {have}.", said)
-      : gettext("For each team to dance as often as planned, the lesson needs about {needs}; you have {have}. So in these steps each team dances {less} as often as the step says, once at least; or give the lesson more than one time.", said))];
+      : gettext("For each team to dance as often as planned, the lesson needs about {needs}; you have {have}. So in these steps each team dances as often as its minutes allow, once at least; or give the lesson more than one time.", said))];
   }
 
   form.space = (facts, plan, fit, said) => {
