@@ -553,7 +553,6 @@ def test_the_card_breaks_no_rule_of_access(
         CARD,
         size=(width, 800),
         dark=dark,
-        served=True,
         extra_script=axe.source(),
     ) as at:
         page = at.page

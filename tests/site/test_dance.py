@@ -148,7 +148,7 @@ def test_one_role_alone_leaves_the_others_pale(still: Page) -> None:
 @pytest.mark.parametrize(("width", "dark"), axe.looks(1280, 320))
 def test_it_breaks_no_rule(browser: Browser, site: Path, width: int, dark: bool) -> None:
     with opened(
-        browser, site, PAGE, size=(width, 800), dark=dark, served=True,
+        browser, site, PAGE, size=(width, 800), dark=dark,
         extra_script=SILENT + axe.source(),
     ) as at:  # fmt: skip
         at.page.clock.resume()

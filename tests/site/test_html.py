@@ -35,7 +35,7 @@ PLANTED = '<p id="twice"><p id="twice"></div></main>'
 def complaints(folder: Path, paths: list[str]) -> dict[str, list[str]]:
     """What the checker says by page: errors, and warnings with no reason noted."""
     # it is over before code that is compiled with more care would have paid; quick code needs room
-    soon = ("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xss8m")
+    soon = ("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xss8m", "-Xms400m", "-Xmn300m")
     checker = [os.environ["BANK_JAVA"], *soon, "-jar", os.environ["BANK_VNU_JAR"]]
     done = subprocess.run(
         [*checker, "--format", "json", "--exit-zero-always", "--stdout", *paths],

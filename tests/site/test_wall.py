@@ -446,9 +446,7 @@ def test_without_script_every_task_and_strip_is_there(browser: Browser, site: Pa
 def test_the_wall_breaks_no_rule_of_access(
     browser: Browser, site: Path, width: int, dark: bool
 ) -> None:
-    with opened(
-        browser, site, WALL, size=(width, 720), dark=dark, served=True, extra_script=axe.source()
-    ) as at:
+    with opened(browser, site, WALL, size=(width, 720), dark=dark, extra_script=axe.source()) as at:
         page = at.page
         faults: list[str] = []
 
