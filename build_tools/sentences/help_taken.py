@@ -126,3 +126,24 @@ def only_helps(text: str) -> Said | None:
     """What help a text gives, if it changes nothing of the dance."""
     said = _HELPS.said(text)
     return None if said is None or CHANGES.said(text) else said
+
+
+ASKS_FOR_MORE = Saying(
+    """
+    hop|hops|hopping ~4 on|with ~1 one|left|right ~1 foot|leg
+    balance|stand|turn|jump|spin ~3 on|with ~1 one|left|right ~1 foot|leg
+    twice|double as|the|its fast|quick|speed
+    at|in double|twice speed|time|pace
+    half ~1 counts|time !<slow|take
+    =eyes ~1 shut|closed
+    shut|close ~1 =eyes
+    from memory
+    jump|leap|reach|kick ~1 higher|further
+    faster|quicker !than
+    add ~3 jump|turn|hop|leap|spin|move
+    without ~3 card|cards|counting|help|looking|words
+    as high as
+    """,
+    _LISTS,
+)
+"""More than the task asks for: one leg, twice the speed, eyes shut, one move more."""

@@ -20,6 +20,11 @@ _THAN = (
 )
 _SECOND = r"(?:a|each|every|per|to (?:the|a|each|every)|in (?:a|one|each|every)) second\b"
 _FORMS = (
+    re.compile(
+        rf"\b(?:beat|drum|clock|tempo|music|pulse|loom) (?:is|goes|ticks|beats|plays) "
+        rf"(?:a little |a bit |just )?{_THAN}\b(?P<n>{_NUMBER}) {_SECOND}",
+        re.IGNORECASE,
+    ),
     re.compile(rf"{_THAN}\b(?P<n>{_NUMBER}) {_STROKE} {_SECOND}", re.IGNORECASE),
     re.compile(rf"{_THAN}\b(?P<n>once|twice) {_SECOND}", re.IGNORECASE),
     re.compile(

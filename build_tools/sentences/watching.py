@@ -49,6 +49,16 @@ SOME_DANCE = Saying(
 )
 """In a step of looking and talking, some dance."""
 
+AMONG_DANCERS = Saying(
+    """
+    watcher|watchers|audience|onlooker|onlookers|spectators ~1 @sit ~2 among|amongst|between|amid|
+        inside
+    watcher|watchers|audience|onlookers|spectators ~1 @sit ~2 in ~1 middle|centre|gaps|way|path
+    """,
+    _LISTS,
+)
+"""Those who watch are put where others dance."""
+
 SEATED_IN_THE_WAY = Saying(
     """
     @sit ~5 in|on|at ~2 middle|centre|center|midst|gap|gaps|way|path|route|track|pathway|runway

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from tests.planted import (
+    faults_at_hand,
     faults_bank,
     faults_body,
     faults_care,
@@ -51,4 +52,5 @@ FAULTS: tuple[Planted, ...] = (
     *faults_trade.fault.faults,
     *faults_words.fault.faults,
     *faults_where.fault.faults,
+    *faults_at_hand.fault.faults,
 )

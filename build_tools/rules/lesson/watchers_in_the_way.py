@@ -17,7 +17,8 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.sentences.watching import SEATED_IN_THE_WAY, in_the_way
+from build_tools.rules.said_in_fields import said_in_fields
+from build_tools.sentences.watching import AMONG_DANCERS, SEATED_IN_THE_WAY, in_the_way
 from build_tools.views.written.hazards import hazards
 
 GRADE: Grade = "question"
@@ -25,12 +26,19 @@ READS = "en"
 SOURCE = "common practice, no source"
 
 
+_BESIDES = frozenset({"safety", "notes", "room", "who_sits_where"})
+_HELP = "say where nobody dances, such as: along the front wall, legs tucked in"
+
+
 def check(unit: Unit) -> Iterator[Finding]:
-    """Yield a finding for each field of a step that seats watchers where others dance."""
+    """Yield a finding for each field that seats watchers where others dance."""
     for found in hazards(unit, SEATED_IN_THE_WAY, in_the_way):
         yield Finding(
             found.file,
             found.path,
             f"step {found.step + 1} seats watchers in the dancers' way ({found.said})",
-            "say where nobody dances, such as: along the front wall, legs tucked in",
+            _HELP,
         )
+    yield from said_in_fields(
+        unit, AMONG_DANCERS, _BESIDES, "seats watchers in the dancers' way", _HELP
+    )

@@ -2,7 +2,7 @@
 
 "A clear hall" tells a teacher nothing about a small one. With a figure, the teacher knows before
 the lesson whether to dance the class in halves. A dance in seats says how far apart the chairs and
-wheelchairs stand.
+wheelchairs stand. The floor for which the plans are drawn has room for those who are drawn on it.
 
 Bad:
     hall: A clear hall
@@ -58,6 +58,18 @@ def check(unit: Unit) -> Iterator[Finding]:
     found = _fault(unit.space.hall, least)
     if found is not None:
         yield Finding(unit.file, ("space", "hall"), *found)
+    drawn = unit.space.drawn_for
+    if (
+        drawn is not None
+        and (room := has_room_for(drawn.width * drawn.depth, least)) < drawn.pupils
+    ):
+        yield Finding(
+            unit.file,
+            ("space", "drawn_for"),
+            f"the plans are drawn for {how_many(drawn.pupils, 'pupil')} in {drawn.width} by "
+            f"{drawn.depth} metres, which is room for {room} at {least} square metres each",
+            f"write a floor of {least * drawn.pupils} square metres or more, or fewer pupils",
+        )
 
 
 def _fault(hall: str, least: int) -> tuple[str, str] | None:

@@ -1,0 +1,58 @@
+"""Faults of care and of plans in a hurry: what is tied, blocked, chosen by others or too short."""
+
+from __future__ import annotations
+
+from tests.planted.faults import Registry
+from tests.planted.unit_edits import EditableUnit, Place
+
+fault = Registry()
+
+
+@fault("another-stop-signal", "set")
+def a_cymbal_in_the_last_lesson(unit: EditableUnit) -> Place | None:
+    for file in unit.lesson_files:
+        unit.set(file, ("steps", 0, "say"), "When I raise my hand, stop.")
+        unit.set(file, ("steps", 0, "task"), "Walk and turn.")
+        unit.data[file]["steps"][0].pop("you", None)
+    if len(unit.lesson_files) == 1:
+        return None
+    return unit.set(unit.lesson_files[-1], ("steps", 0, "say"), "When the bell rings, stop.")
+
+
+@fault("choice-made-by-others", "set")
+def the_class_votes_on_what_is_each_pupils(unit: EditableUnit) -> Place | None:
+    for file, n, step in unit.steps():
+        settled = step.get("settles", ())
+        if len(settled) == 1 and settled[0] in unit.top.get("choices", {}):
+            unit.top["choices"][settled[0]]["by"] = "each pupil"
+            unit.set(file, ("steps", n, "say"), "Try both.")
+            return unit.set(file, ("steps", n, "task"), "Try both, and vote for one as a class.")
+    return None
+
+
+@fault("tied-to-the-body", "set")
+def a_rope_round_the_waist(unit: EditableUnit) -> Place | None:
+    path = ("steps", 1, "task")
+    return unit.set(unit.lesson_files[0], path, "Tie the rope round your waist, and lean.")
+
+
+@fault("way-out-blocked", "set")
+def chairs_in_front_of_the_door(unit: EditableUnit) -> Place | None:
+    return unit.set(
+        unit.lesson_files[0], ("steps", 0, "you"), "Put the chairs in front of the door."
+    )
+
+
+@fault("easier-asks-for-more", "set")
+def easier_on_one_leg(unit: EditableUnit) -> Place | None:
+    return unit.set(unit.lesson_files[0], ("steps", 1, "easier"), "Hop it on one leg.")
+
+
+@fault("least-too-short-to-dance", "set")
+def one_minute_for_five_runs(unit: EditableUnit) -> Place | None:
+    found = unit.first_step(lambda step: "whole" in step.get("dances", ()) and step["minutes"] > 1)
+    if found is None:
+        return None
+    file, n, _ = found
+    unit.set(file, ("steps", n, "task"), "Dance the whole five times.")
+    return unit.set(file, ("steps", n, "least"), 1)
