@@ -12,11 +12,11 @@ _LISTS = {
 
 TIED = Saying(
     """
-    @wind ~3 @thing ~4 round|around|about|to|on ~3 @part
-    @thing ~~4 @wind|wound ~3 round|around|about|to ~3 @part
-    @wind it|one|them ~3 round|around|about|to ~3 @part
+    @wind ~3 @thing ~4 round|around|about|to|on ~3 @part !can|may|could|hurts|cuts|will|would|must
+    @thing ~~4 @wind|wound ~3 round|around|about|to ~3 @part !can|may|could|hurts|cuts|will|would|must
+    @wind it|one|them ~3 round|around|about|to ~3 @part !can|may|could|hurts|cuts|will|would|must
     @wind ~2 round|around ~2 finger|wrist|neck|thumb ~~4 @thing
-    @thing ~~3 round|around ~1 your|their|the|a ~1 @part
+    @thing ~~3 round|around ~1 your|their|the|a ~1 @part !can|may|could|hurts|cuts|will|would|must
     """,
     _LISTS,
 )
