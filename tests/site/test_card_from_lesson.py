@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
@@ -42,6 +43,18 @@ SAID = """
   };
 }
 """
+ON_CARD = """
+() => [...document.querySelectorAll(
+  ".begin > p:not([data-plan], .start), .begin li, .begin :is(dt, dd), .begin .notes p,"
+  + ".step-card[data-minutes] h2, .spoken p:not(.where, .after, .can-wait), "
+  + ".folds :is(p, li, dt, dd), .folds svg text, .finished dd, [data-trouble] :is(dd, li)"
+)].map((one) => {
+  const copy = one.cloneNode(true);
+  copy.querySelector(":scope > :is(b, .label):first-child")?.remove();
+  return copy.textContent.replace(/\\s+/g, " ").trim();
+}).filter(Boolean)
+"""
+"""What stands on a card, line by line, without the names of its folds and what only counts time."""
 
 
 def lessons() -> dict[str, Lesson]:
@@ -59,12 +72,17 @@ def plain(words: str | None) -> str:
     return " ".join("".join(kept).split()).casefold()
 
 
-def test_a_card_says_what_the_author_says(browser: Browser, site: Path, thorough: bool) -> None:
+def test_a_card_says_what_the_author_says_and_all_of_it_stands_on_its_page_without_script(
+    browser: Browser, site: Path, thorough: bool
+) -> None:
     every = lesson_pages(site)
-    written = lessons()
-    with opened(browser, site, CARD) as at:
-        for path in reversed(every if thorough else heaviest_of_each_unit(site, every)):
-            at.page.goto(address_of(site, f"{path}#card"))
+    paths = [*reversed(every if thorough else heaviest_of_each_unit(site, every))]
+    written, on_card = lessons(), dict[str, list[str]]()
+    with opened(browser, site, f"{paths[0]}#card") as at:
+        for path in paths:
+            if path != paths[0]:
+                at.page.goto(address_of(site, f"{path}#card"))
+            on_card[path] = at.page.evaluate(ON_CARD)
             lesson = written[path]
             said: dict[str, Any] = at.page.evaluate(SAID)
             assert len(said["steps"]) == len(lesson.steps)
@@ -95,35 +113,15 @@ def test_a_card_says_what_the_author_says(browser: Browser, site: Path, thorough
             starts = [left.seen, left.not_yet] if left else []
             assert [plain(one) for one in said["starts"]] == [plain(one) for one in starts], path
         assert at.said == []
+    every_word_stands_on_its_page_without_script(browser, site, on_card)
 
 
-ON_CARD = """
-() => [...document.querySelectorAll(
-  ".begin > p:not([data-plan], .start), .begin li, .begin :is(dt, dd), .begin .notes p,"
-  + ".step-card[data-minutes] h2, .spoken p:not(.where, .after, .can-wait), "
-  + ".folds :is(p, li, dt, dd), .folds svg text, .finished dd, [data-trouble] :is(dd, li)"
-)].map((one) => {
-  const copy = one.cloneNode(true);
-  copy.querySelector(":scope > :is(b, .label):first-child")?.remove();
-  return copy.textContent.replace(/\\s+/g, " ").trim();
-}).filter(Boolean)
-"""
-"""What stands on a card, line by line, without the names of its folds and what only counts time."""
-
-
-def test_every_word_of_a_card_stands_on_its_page_without_script(
-    browser: Browser, site: Path, thorough: bool
+def every_word_stands_on_its_page_without_script(
+    browser: Browser, site: Path, on_card: Mapping[str, list[str]]
 ) -> None:
     """The card is made of its lesson by script; whoever runs none reads and prints the lesson."""
-    every = lesson_pages(site)
-    paths = every if thorough else heaviest_of_each_unit(site, every)
-    said: dict[str, list[str]] = {}
-    with opened(browser, site, CARD) as at:
-        for path in reversed(paths):
-            at.page.goto(address_of(site, f"{path}#card"))
-            said[path] = at.page.evaluate(ON_CARD)
-    with opened(browser, site, CARD, script=False) as at:
-        for path, lines in said.items():
+    with opened(browser, site, f"{next(iter(on_card))}#card", script=False) as at:
+        for path, lines in on_card.items():
             at.page.goto(address_of(site, f"{path}#card"))
             there = " ".join((at.page.locator("main").text_content() or "").split())
             assert len(lines) > 50

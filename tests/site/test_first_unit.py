@@ -13,7 +13,6 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
-import pdfplumber
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
@@ -31,6 +30,7 @@ from build_tools.pages.first_unit.first_unit import (
 from build_tools.pages.first_unit.worked_example import ANSWERS, LESSON, MOVES, REST, SLUG
 from build_tools.views.words.open_places import MARK
 from tests.support.banks import CONTENT, ROOT
+from tests.support.paper import read, squeezed
 from tests.support.sound_bank import real_bank
 
 UNIT = f"units/{SLUG}"
@@ -139,12 +139,11 @@ def test_ten_minutes(
         # 4. Print it
         pdf = page.pdf(format="A4", prefer_css_page_size=True)
         page.context.close()
-    with pdfplumber.open(io.BytesIO(pdf)) as document:
-        printed = [side.extract_text() for side in document.pages]
-    assert len(printed) == 3
-    assert "A bird unfolds" in printed[0]
-    assert "You do not need to dance." in printed[2]
-    assert MARK not in "".join(printed)
+    paper = read(pdf)
+    assert len(paper.margins) == 3
+    for words, side in (("A bird unfolds", 0), ("You do not need to dance.", 2)):
+        assert squeezed(words) in "".join(one.text for one in paper.glyphs if one.side == side)
+    assert paper.side_of(MARK) is None
     # After the ten minutes
     for hint, words in REST:
         write(folder / "unit.md", hint, words)
