@@ -21,7 +21,7 @@ from tests.support.banks import BASE, BASE_UNIT
 UNIT = BASE / "units" / BASE_UNIT
 FILES = sorted(UNIT.glob("*.md"))
 LESSON = (UNIT / "lesson-1.md").read_bytes()
-FEW = 25
+FEW = 15
 
 
 def sample(asked: Wanted) -> Any:
