@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from build_tools.body.hands import by_hands, there_and_agains
 from build_tools.body.keys import Keys, lowered, one_key, sided, stance, there_and_again
 from build_tools.body.moves import Move, held_out, rises, stays_tall, weight_aside
 from build_tools.body.pose import Arm, Pose, Trunk, both_arms, both_feet, mirrored
@@ -16,30 +17,14 @@ AT_THE_HEAD = {"lips": "hush", "ear": "listen"}
 
 def gesture(move: Move) -> Keys:
     """A move of a part of the body, standing at the level that it ends on."""
-    twice = there_and_agains(move)
-    manner = move.manner
-    if manner == "clap":
-        return there_and_again(
-            (_with(move, "clap-open"), _with(move, "clap")), max(1, round(move.counts))
-        )
-    if manner == "snap":
-        shut = _with(move, "pincers")
-        opened = both_arms(shut, lambda arm: replace(arm, elbow=60, raised=88, wrist=-20))
-        return there_and_again((opened, shut), twice)
-    if manner == "knock" and move.part in (None, "hand") and not move.one_side:
-        arms = _arms(move)
-        return there_and_again((_with(move, f"{arms}-open"), _with(move, arms)), twice)
-    if manner == "ripple":
+    if keys := by_hands(move, _arms(move)):
+        return keys
+    if move.manner == "ripple":
         one = _part(move, _with(move, "ripple"))
         other = both_arms(one, lambda arm: replace(arm, raised=arm.raised + 22, wrist=40))
-        return there_and_again((other, one), twice)
+        return there_and_again((other, one), there_and_agains(move))
     pose = _part(move, _with(move, _arms(move)))
     return sided(one_key(_finished(move, pose)), move)
-
-
-def there_and_agains(move: Move) -> int:
-    """How often hands that snap, ripple or knock do it: once a count, twice at most."""
-    return max(1, min(2, round(move.counts)))
 
 
 def _with(move: Move, arms: str) -> Pose:
@@ -49,13 +34,13 @@ def _with(move: Move, arms: str) -> Pose:
 def _arms(move: Move) -> str:
     by_manner = {
         "flick": "v" if move.end == "high" else "forwards-up" if move.end == "middle" else "ripple",
-        "pat": "pressed",
-        "knock": "knock-low" if move.direction == "down" else "knock",
+        "pat": "pat",
+        "knock": "knock",
         "press": "forwards-up" if rises(move) else "pressed",
         "pull": "pulled",
         "wave": "wave",
         "point": "point",
-        "stretch": "up" if move.end == "high" else "forwards",
+        "stretch": {"high": "up", "middle": "forwards", "low": "forwards-up"}[move.end],
         "open": {"high": "spray", "middle": "side", "low": "low-side"}[move.end],
         "close": "hug",
         "swing": "one-up-one-down",
@@ -68,6 +53,8 @@ def _arms(move: Move) -> str:
         return by_way[move.direction or ""]
     if points_aside(move):
         return "point-aside-up" if move.end == "high" else "point-aside"
+    if move.direction == "sideways" and move.manner is None:
+        return "aside-low" if move.end == "low" else "aside"
     if move.manner in by_manner:
         return by_manner[move.manner]
     if move.direction in by_way:
@@ -84,7 +71,8 @@ def pulled_away(move: Move) -> bool:
 
 def points_aside(move: Move) -> bool:
     """Whether one arm goes out to the side: it points there, or only goes that way."""
-    return move.direction == "sideways" and move.manner in (None, "point")
+    one = move.manner == "point" or (move.manner is None and move.one_side)
+    return move.direction == "sideways" and one
 
 
 def slants(move: Move) -> bool:
@@ -130,12 +118,28 @@ def _part(move: Move, pose: Pose) -> Pose:
     if slants(move):
         return balanced(replace(pose, trunk=replace(trunk, tilt=4, lean=12)))
     if pulled_away(move) and move.direction == "forwards":
-        return balanced(replace(pose, trunk=replace(trunk, tip=trunk.tip + 16)))
+        return _braced(pose)
     if move.manner == "bow":
         return balanced(replace(pose, trunk=replace(trunk, tip=40, bend=25, nod=20)))
     if move.manner == "lean":
         return balanced(replace(pose, trunk=replace(trunk, **_LEANT.get(move.direction or "", {}))))
     return pose
+
+
+def _braced(pose: Pose) -> Pose:
+    """One arm pulled forwards, the hand open, and the body leaning back against it."""
+    return balanced(
+        replace(
+            pose,
+            right_arm=replace(pose.right_arm, raised=88, elbow=2),
+            left_arm=Arm(),
+            right_foot=replace(pose.right_foot, along=0.17),
+            left_foot=replace(pose.left_foot, along=-0.13),
+            trunk=replace(pose.trunk, tip=-14.0, bend=-6.0, nod=8.0),
+            hips=min(pose.hips, 0.86),
+            spread=0.3,
+        )
+    )
 
 
 _LEANT: dict[str, dict[str, float]] = {
@@ -181,7 +185,7 @@ def transfer(move: Move) -> Keys:
     if manner in ("rock", None):
         return sided(one_key(_rock(move)), move)
     if manner == "wind":
-        wound = lowered(shape("lunge", "wound"), {"low": 0.66, "middle": 0.78}.get(move.end, 0.86))
+        wound = lowered(shape("wound", "wound"), {"low": 0.66, "middle": 0.76}.get(move.end, 0.84))
         # Winding back goes to the left before it is let go to the right.
         return sided(one_key(balanced(mirrored(wound))), move)
     if manner == "fold" and move.end != "high":

@@ -131,7 +131,7 @@ _TURNS = {
     "half": 180.0,
     "three quarters": 270.0,
     "whole": 360.0,
-    "there and back": 120.0,
+    "there and back": 70.0,
 }
 _NOT_WALKED = frozenset({"roll", "crawl", "side", "gallop", "skip", "hop", "run"})
 """Steps that are no walk, whatever word pupils have for a walk: a rush in quick steps is none."""

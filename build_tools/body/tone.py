@@ -45,7 +45,6 @@ def toned(pose: Pose, feel: Feel) -> Pose:
 
 
 def _floating(arm: Arm) -> Arm:
-    """One who sits has no heels to lift: the arms are lighter instead."""
     return replace(arm, raised=min(178, arm.raised + 9)) if _far(arm) else arm
 
 
@@ -70,16 +69,10 @@ def _strong(pose: Pose) -> Pose:
 
 
 def _light(pose: Pose) -> Pose:
-    pose = both_arms(pose, lambda arm: _elbow(arm, 10))
-    pose = replace(pose, trunk=replace(pose.trunk, nod=max(-44, pose.trunk.nod - 8)))
-    if pose.base in ("chair", "wheels"):
-        return both_arms(pose, _floating)
-    if pose.base != "feet" or pose.hips < 0.6:
-        return pose
-    if pose.right_foot.up or pose.left_foot.up:
-        return pose
-    pose = both_feet(pose, lambda foot: replace(foot, heel=max(foot.heel, 22)))
-    return replace(pose, hips=pose.hips + 0.05)
+    """Arms that float, and the head up. The feet stay as they are: heels off the floor are for who
+    goes on tiptoe, or a reader can't tell the two apart."""
+    pose = both_arms(pose, lambda arm: _floating(_elbow(arm, 10)))
+    return replace(pose, trunk=replace(pose.trunk, nod=max(-44, pose.trunk.nod - 8)))
 
 
 def eased(time: float, feel: Feel) -> float:

@@ -72,6 +72,10 @@ def _steps(move: Move, manner: str | None) -> tuple[Pose, Pose]:
     passing = with_arms(shape("passing"), _arms(move, "rest"))
     if held_out(move):
         stride, passing = _with_the_arm(stride), _with_the_arm(passing)
+    if move.end == "middle" and move.start == "high" and manner not in _AIR:
+        # who comes down in steps is seen to
+        sunk = min(stride.hips, 0.88)
+        stride = replace(stride, hips=sunk, trunk=replace(stride.trunk, tip=stride.trunk.tip + 12))
     passing = replace(passing, hips=min(passing.hips, stride.hips + 0.02), trunk=stride.trunk)
     if manner == "stamp":
         passing = shape("soft", arms)
@@ -90,7 +94,7 @@ def _stride_of(move: Move, manner: str | None) -> tuple[str, str]:
         "tiptoe": ("tiptoe-step", "low-side"),
         "creep": ("low-stride", "ready"),
         "stamp": ("stamp", "ready"),
-        "pull": ("stride", "pulled"),
+        "pull": ("stride", "hauled"),
         "push": ("stride", "forwards"),
         "float": ("stride", "side-soft"),
     }

@@ -18,6 +18,7 @@ from build_tools.views.dance.journey import Journey, journeys
 from build_tools.views.dance.moves_before import moves_before
 from build_tools.views.dance.not_danced import not_danced
 from build_tools.views.diagrams.body_figure import body_figure
+from build_tools.views.diagrams.figure_key import figure_key
 from build_tools.views.words.made_from import made_from_in_words
 from build_tools.views.words.plain_words import (
     action_label,
@@ -105,6 +106,8 @@ class MovesPageView:
     """What the page is called."""
     motifs: tuple[MotifView, ...]
     """The motifs."""
+    key: tuple[Picture, ...]
+    """How the figures are read."""
     doors: tuple[Door, ...]
     """The unit's other pages."""
 
@@ -119,6 +122,7 @@ def moves_page(bank: Bank, unit: Unit) -> Page:
         unit=to_unit(unit),
         heading=here.words,
         motifs=motif_views(unit),
+        key=tuple(picture(mark) for mark in figure_key()),
         doors=doors(unit, MOVES),
     )
     return Page(path, "moves/moves.html", view.frame.title, view)

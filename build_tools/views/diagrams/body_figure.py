@@ -6,7 +6,8 @@ from build_tools.body.poses import Moved, moved
 from build_tools.model.dance import Action
 from build_tools.page_words.speaking import kept_by_language
 from build_tools.views.diagrams.body_lines import inked, track
-from build_tools.views.diagrams.body_scenes import Scene, scene
+from build_tools.views.diagrams.body_room import Scene
+from build_tools.views.diagrams.body_scenes import scene
 from build_tools.views.diagrams.body_words import body_in_words
 from build_tools.views.diagrams.diagram import Figure
 from build_tools.views.diagrams.svg import drawing, el

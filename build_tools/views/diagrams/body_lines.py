@@ -31,7 +31,7 @@ together: dark on dark nobody sees a hand."""
 _HANGING = 0.19
 """How far below its elbow, in parts of height, the hand is of an arm that hangs."""
 _FAR_OPACITY = 0.5
-_PALE = 0.3
+PALE = 0.3
 _SEAT_OPACITY = 0.6
 
 PLACED = re.compile(
@@ -67,8 +67,9 @@ class View:
         return math.cos(angle), math.sin(angle)
 
 
-def body_lines(body: Skeleton, view: View, pale: bool = False) -> str:
-    """The body drawn, what is far off first; all of it pale where it is only the start.
+def body_lines(body: Skeleton, view: View, pale: bool = False, hands: bool = True) -> str:
+    """The body drawn, what is far off first; all of it pale where it is only the start, and
+    without fists or fingers where these are nothing to be seen.
 
     The strokes are those of the group that it is drawn into. It is told from its own middle and put
     in its place as a whole, to half a unit, so that the same body is the same in every picture.
@@ -89,9 +90,8 @@ def body_lines(body: Skeleton, view: View, pale: bool = False) -> str:
         edge = _tracks(view, [one[1:] for one in before])
         drawn.append(el("path", d=edge, class_="e", stroke="#fff", stroke_width=LIMB + EDGE))
         drawn.append(el("path", d=_tracks(view, before)))
-    if not pale:
-        drawn += _hands(body, view)
-    pale_too = {"opacity": _PALE} if pale else {}
+    drawn += _hands(body, view) if hands else []
+    pale_too = {"opacity": PALE} if pale else {}
     return el("g", *drawn, transform=f"translate({_n(place)} 0)", **pale_too)
 
 
@@ -182,14 +182,14 @@ def _mean_near(view: View, places: list[Vector]) -> float:
 
 def arms_over(body: Skeleton, view: View, but: Sequence[list[Vector]] = ()) -> list[list[Vector]]:
     """The arms, but those, whose hand or forearm is over the trunk or the head and does not just
-    hang there."""
+    hang there; one whose elbow is drawn back does not."""
     shape, head = torso(body, view), view.at(body.head)
 
     def over(arm: list[Vector]) -> bool:
         _, elbow, wrist, tip = arm
         places = [elbow.plus(wrist.minus(elbow), part) for part in (0.3, 0.6, 1.0)]
         shown = [view.at(one) for one in (*places, tip)]
-        hangs = elbow.y - tip.y > _HANGING
+        hangs = elbow.y - tip.y > _HANGING and inside(view.at(elbow), shape) > -TRUNK / 2
         return not hangs and any(
             inside(at, shape) > 0 or math.dist(at, head) < HEAD for at in shown
         )
@@ -295,4 +295,5 @@ def _wheel(middle: Vector, radius: float, turn: float, view: View) -> str:
     x, y = view.at(middle)
     wide, high = max(0.5, TALL * radius * turn), TALL * radius
     half = f"a{_n(wide)} {_n(high)} 0 1 0 "
-    return f"M{_n(x)} {_n(y - high)}{half}0 {_n(2 * high)}{half}0 {_n(-2 * high)}"
+    d = f"M{_n(x)} {_n(y - high)}{half}0 {_n(2 * high)}{half}0 {_n(-2 * high)}"
+    return d.replace(" -", "-")

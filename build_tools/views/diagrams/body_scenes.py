@@ -2,39 +2,37 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from build_tools.body.gesturing import slants
-from build_tools.body.moves import Move, rises, weight_aside
+from build_tools.body.moves import rises, stays_tall, weight_aside
 from build_tools.body.poses import Moved
 from build_tools.body.skeleton import Skeleton, skeleton
 from build_tools.views.diagrams import body_arrows as arrows
+from build_tools.views.diagrams.body_jump_scenes import jump_scene
 from build_tools.views.diagrams.body_lines import TALL, Point, View, body_lines, width_of
 from build_tools.views.diagrams.body_part_ways import (
     AGAIN,
-    FREE,
     finger,
-    goes_on,
     head_turned,
+    heel_lifted,
+    leant,
     part_ways,
+    pulled_to_hip,
+    room_beside,
 )
-from build_tools.views.diagrams.body_turns import SPIRAL, eyes, ring, spiral
+from build_tools.views.diagrams.body_room import EDGE, GAP, LOW_VIEW, Scene
+from build_tools.views.diagrams.body_turns import WOUND, eyes, ring, wound_back
 from build_tools.views.diagrams.body_views import SIDE, leftwards, view_of
 from build_tools.views.diagrams.body_ways import over_floor, room_for
 
-_EDGE, _GAP, _BESIDE = 6.0, 26.0, 8.0
-_LOW_VIEW, _LOW_HEAD, _CURLED = 40.0, 0.62, 0.36
+_LOW_HEAD, _CURLED = 0.62, 0.36
 """What is low is seen at least so far from the side, or its shape is hidden."""
 _TWIST = 120.0
 """The most, in degrees, that the arrow of somebody says who turns on a chair and back."""
-
-
-@dataclass(frozen=True, slots=True)
-class Scene:
-    """A picture's bodies and strokes, its floor at 0, `width` units wide."""
-
-    width: float
-    pieces: tuple[str, ...]
+_LOWER, _OF_RINGS = 0.025, frozenset({"free", "bound", "indirect", "sudden"})
+"""By how much of its height a body is plainly lower, and what is told by the ring of a turn and
+not by the arrow beside it."""
 
 
 def scene(done: Moved) -> Scene:
@@ -43,13 +41,18 @@ def scene(done: Moved) -> Scene:
     if move.kind == "stillness":
         return _held(done)
     if "jump" in move.kinds:
-        return _jump(done)
+        return jump_scene(done)
     if move.kind == "turn":
         return _turn(done)
     start, end = skeleton(done.start), skeleton(done.shown)
     if move.kind == "travel" and done.body == "chair":
         return _on_the_spot(done)
-    if move.kind == "gesture" and (move.manner in AGAIN or move.start == move.end):
+    if move.kind == "transfer" and move.manner == "wind":
+        return _wound(done, start, end)
+    here = move.kind == "gesture" and (move.manner in AGAIN or move.start == move.end)
+    if here and not _shoots_up(done, start, end):
+        return _in_place(done, start, end)
+    if move.kind == "transfer" and done.body == "standing" and _sways(done):
         return _in_place(done, start, end)
     return _beside(done, start, end)
 
@@ -58,7 +61,7 @@ def _held(done: Moved) -> Scene:
     view = view_of(done)
     body = skeleton(done.shown)
     least, most = width_of(body, View(view))
-    x = _EDGE - least
+    x = EDGE - least
     pieces = [
         body_lines(body, View(view, x)),
         arrows.hold(x + most + 3, -TALL * body.crown.y * 0.5 - 6),
@@ -68,47 +71,77 @@ def _held(done: Moved) -> Scene:
     return Scene(x + most + 16, tuple(pieces))
 
 
+def _shoots_up(done: Moved, start: Skeleton, end: Skeleton) -> bool:
+    """Whether both arms go up past the body, which would hide where they start."""
+    if done.move.manner in AGAIN or done.move.one_side or done.move.part == "head":
+        return False
+    pairs = ((start.right_arm, end.right_arm), (start.left_arm, end.left_arm))
+    return all(last.tip.y > max(end.crown.y, first.tip.y + 0.25) for first, last in pairs)
+
+
+def _sways(done: Moved) -> bool:
+    """Whether weight goes from foot to foot with both of them where they are."""
+    return weight_aside(done.move) and done.move.size == "small" and done.move.manner != "wind"
+
+
+def _wound(done: Moved, start: Skeleton, end: Skeleton) -> Scene:
+    """Where it stands: the arms and the body wind back round the far side."""
+    view = view_of(done)
+    sizes = [width_of(one, View(view)) for one in (start, end)]
+    x = EDGE - min(-WOUND - 8, *(least for least, _ in sizes))
+    seen = View(view, x)
+    pieces = (
+        body_lines(start, seen, pale=True),
+        wound_back(*seen.at(end.breast), leftwards(done), done.move.feel),
+        body_lines(end, seen),
+    )
+    return Scene(x + max(WOUND + 4, *(most for _, most in sizes)) + EDGE, pieces)
+
+
 def _beside(done: Moved, start: Skeleton, end: Skeleton) -> Scene:
     """The start and the end beside each other, as far as the way there is long."""
     view, left = view_of(done), leftwards(done)
     start_view, end_view = _seen(start, view), _seen(end, view)
+    if done.move.kind == "gesture" and done.move.direction == "sideways":
+        # from the side, aside would be behind
+        start_view = end_view = view
     sizes = [width_of(start, View(start_view)), width_of(end, View(end_view))]
     (a0, a1), (b0, b1) = sizes[::-1] if left else sizes
-    room = _GAP
+    room = GAP
     if done.move.kind == "travel":
         room = room_for(done.move, done.body == "standing")
-    winds = done.move.kind == "transfer" and done.move.manner == "wind"
-    if winds:
-        # its spiral goes round the body, wider than the body may be; nothing stands between the two
-        room = _BESIDE
-        b0, a1 = min(b0, -SPIRAL), max(a1, SPIRAL)
-        b1, a0 = max(b1, SPIRAL), min(a0, -SPIRAL)
-    x0 = _EDGE - a0
+    tiptoe = done.move.manner == "tiptoe" and done.body == "standing"
+    if tiptoe:
+        b0 -= 12.0
+    x0 = EDGE - a0
     x1 = x0 + a1 + room - b0
     gap = (x0 + a1 + 2, x1 + b0 - 3)
     ex, sx = (x0, x1) if left else (x1, x0)
     ends = gap[::-1] if left else gap
     pieces = [
-        body_lines(start, View(start_view, sx), pale=True),
+        body_lines(start, View(start_view, sx), pale=True, hands=False),
         body_lines(end, View(end_view, ex)),
     ]
     if done.move.kind == "travel":
         pieces.append(over_floor(done.move, ends, done.body == "standing"))
+        if tiptoe:
+            pieces.append(heel_lifted(View(end_view, ex), end))
+        if done.move.manner == "pull" and done.body == "standing":
+            pulled, far = pulled_to_hip(done.move, View(end_view, ex), end)
+            pieces.append(pulled)
+            x1 = max(x1, far - b1)
     elif done.move.kind == "gesture" and done.move.part == "head":
         pieces += head_turned(done, View(end_view, ex), end)
-    elif winds:
-        behind, before = spiral(*View(end_view, ex).at(end.breast), left, done.move.feel)
-        pieces = [behind, *pieces, before]
     else:
         pieces.append(_level_arrow(done, (start, end), ends))
-    return Scene(x1 + b1 + _EDGE, tuple(pieces))
+    return Scene(x1 + b1 + EDGE, tuple(pieces))
 
 
 def _seen(body: Skeleton, view: float) -> float:
     """From where a body is seen: what is low, further from the side."""
     if view < 0 or body.head.y >= _LOW_HEAD:
         return view
-    return max(view, _LOW_VIEW if body.head.y >= _CURLED else SIDE)
+    return max(view, LOW_VIEW if body.head.y >= _CURLED else SIDE)
 
 
 def _level_arrow(done: Moved, bodies: tuple[Skeleton, Skeleton], gap: Point) -> str:
@@ -120,13 +153,28 @@ def _level_arrow(done: Moved, bodies: tuple[Skeleton, Skeleton], gap: Point) -> 
         return arrows.arch(
             (gap[0], low), ((gap[0] + gap[1]) / 2, high - 4), (gap[1], high + 6), move.feel
         )
-    rising = end.head.y > start.head.y if move.start == move.end else rises(move)
+    rising = rises(move)
+    if move.start == move.end:
+        higher = end.head.y > start.head.y
+        rising = _hands(end) > _hands(start) if move.kind == "gesture" else higher
+    if move.kind == "transfer" and stays_tall(move):
+        # nobody goes down: the shoulders let go
+        high = -TALL * end.neck.y
+        return arrows.stroke([(middle, high - 12), (middle, high + 16)], move.feel)
     down = -TALL * min(start.head.y, end.head.y) + 4
-    up = min(down - 24, -TALL * max(start.head.y, end.head.y) + 4)
+    least = 44 if "indirect" in move.feel else 24
+    up = min(down - least, -TALL * max(start.head.y, end.head.y) + 4)
     points = [(middle, down), (middle, up)]
-    if slants(move):
+    if slants(move) or (move.kind == "gesture" and move.direction == "sideways"):
         points = [(gap[0], down), (gap[1], up)]
+        if not rising:
+            points = [(gap[1], down), (gap[0], up)]
     return arrows.stroke(points if rising else points[::-1], move.feel)
+
+
+def _hands(body: Skeleton) -> float:
+    """How high both hands are, together."""
+    return body.right_arm.tip.y + body.left_arm.tip.y
 
 
 def _in_place(done: Moved, start: Skeleton, end: Skeleton) -> Scene:
@@ -135,15 +183,15 @@ def _in_place(done: Moved, start: Skeleton, end: Skeleton) -> Scene:
     if move.manner in AGAIN:
         start = skeleton(done.keys.moments[0].pose)
     sizes = [width_of(one, View(view)) for one in (start, end)]
-    x = _EDGE + 10 - min(least for least, _ in sizes)
+    x = EDGE + 10 - min(least for least, _ in sizes)
     seen = View(view, x)
     pieces = [body_lines(start, seen, pale=True), body_lines(end, seen)]
-    if move.manner == "knock":
-        # so near to the end that it would only blur it
-        pieces = pieces[1:]
-    pieces += part_ways(done, seen, start, end)
-    more = FREE if goes_on(done) else 10
-    return Scene(x + max(most for _, most in sizes) + _EDGE + more, tuple(pieces))
+    if move.kind == "transfer":
+        pieces.append(leant(done, seen, start, end))
+    else:
+        pieces += part_ways(done, seen, start, end)
+    more = room_beside(done)
+    return Scene(x + max(most for _, most in sizes) + EDGE + more, tuple(pieces))
 
 
 def _turn(done: Moved) -> Scene:
@@ -157,18 +205,28 @@ def _turn(done: Moved) -> Scene:
     chair = done.body == "chair"
     turned = skeleton(done.end) if not chair and not move.there_and_back else body
     sizes = [width_of(one, View(view)) for one in (body, turned)]
-    wide = 40.0 if done.body == "wheels" else 30.0
-    x = _EDGE - min(-wide - 6, *(least for least, _ in sizes))
+    back = move.there_and_back and not chair
+    wide = 40.0 if done.body == "wheels" or back else 30.0
+    x = EDGE - min(-wide - 6, *(least for least, _ in sizes))
     seen = View(view, x)
     aside = abs(move.turn) % 180 == 90 and turned is not body
-    pieces = [body_lines(body, seen, pale=True)] if aside else []
+    start = skeleton(done.start)
+    lower = not chair and start.head.y - body.head.y > _LOWER
+    first = body if aside else start if lower else None
+    if back:
+        first = skeleton(done.shown)
+    pieces = [body_lines(first, seen, pale=True)] if first else []
     pieces.append(body_lines(turned, seen))
+    if lower:
+        beside = seen.x + sizes[1][1] + 4
+        high = -TALL * start.crown.y
+        pieces.append(arrows.stroke([(beside, high), (beside, high + 26)], move.feel - _OF_RINGS))
     if abs(move.turn) == 180 and turned is not body:
         pieces.append(eyes(seen.at(turned.head)))
     height = -TALL * body.pelvis.y - 12 if chair else -14.0
     far = max(-_TWIST, min(_TWIST, move.turn)) if chair else move.turn
     pieces.append(ring(x, height, wide, far, move.feel, move.there_and_back or chair))
-    return Scene(x + max(wide + 6, *(most for _, most in sizes)) + _EDGE, tuple(pieces))
+    return Scene(x + max(wide + 6, *(most for _, most in sizes)) + EDGE, tuple(pieces))
 
 
 def _on_the_spot(done: Moved) -> Scene:
@@ -177,77 +235,11 @@ def _on_the_spot(done: Moved) -> Scene:
     moments = done.keys.moments
     one, other = skeleton(moments[0].pose), skeleton(moments[min(1, len(moments) - 1)].pose)
     least, most = width_of(one, View(view))
-    x = _EDGE - least
+    x = EDGE - least
     toe = View(view, x).at(one.right_leg.toe)
     pieces = (
         body_lines(other, View(view, x), pale=True),
         body_lines(one, View(view, x)),
         arrows.stroke([(toe[0] + 12, -1), (toe[0] + 12, -26)], done.move.feel, both_ways=True),
     )
-    return Scene(max(x + most, toe[0] + 18) + _EDGE, pieces)
-
-
-def _jump(done: Moved) -> Scene:
-    """Bent knees, the body in the air, bent knees again; seated, a fold and a throw."""
-    view, moments = view_of(done), done.keys.moments
-    first, peak = skeleton(moments[0].pose), skeleton(moments[done.keys.shown].pose)
-    if done.body != "standing":
-        return _throw(done, first, peak)
-    bent_view = view if done.move.direction in ("forwards", "backwards") else _LOW_VIEW
-    shown = [(first, bent_view), (peak, view), (skeleton(moments[-2].pose), bent_view)]
-    if leftwards(done):
-        shown.reverse()
-    edge, places = _EDGE, []
-    for body, seen in shown:
-        least, most = width_of(body, View(seen))
-        places.append(edge - least)
-        edge += most - least + 3
-    pieces = [
-        body_lines(body, View(seen, x), pale=n != 1)
-        for n, ((body, seen), x) in enumerate(zip(shown, places, strict=True))
-    ]
-    pieces.append(_jump_arrow(done, [one for one, _ in shown], places))
-    return Scene(edge - 3 + _EDGE, tuple(pieces))
-
-
-def _jump_arrow(done: Moved, bodies: list[Skeleton], places: list[float]) -> str:
-    """Up from the floor, or over from one place to the other."""
-    move = done.move
-    if move.direction in ("forwards", "backwards", "sideways"):
-        tops = [-TALL * body.crown.y - 7 for body in bodies]
-        ends = [(places[0], tops[0]), (places[2], tops[2])]
-        if leftwards(done):
-            ends.reverse()
-        top = max(-138.0, min(tops[1] - 2, tops[0] - 12))
-        if move.times > 1:
-            return _hops(ends[0], ends[1], top, move)
-        return arrows.arch(ends[0], (places[1], top), ends[1], move.feel)
-    legs = (bodies[1].right_leg, bodies[1].left_leg)
-    wide = abs(legs[0].ankle.x - legs[1].ankle.x) > 0.3
-    x = places[1] if wide else places[1] + 14
-    return arrows.stroke([(x, -1), (x, -26)], move.feel)
-
-
-def _hops(start: Point, end: Point, top: float, move: Move) -> str:
-    """One stroke that goes up and down once a jump, over the bodies."""
-    low, high = max(-126.0, top - 14), 12.0
-    over = (0.0, 0.75, 1.0, 0.75)
-    points = [
-        (start[0] + (end[0] - start[0]) * n / (4 * move.times), low - high * over[n % 4])
-        for n in range(4 * move.times + 1)
-    ]
-    return arrows.stroke(points, move.feel & {"strong", "light"})
-
-
-def _throw(done: Moved, fold: Skeleton, up: Skeleton) -> Scene:
-    view = view_of(done)
-    (a0, a1), (b0, b1) = width_of(fold, View(_LOW_VIEW)), width_of(up, View(view))
-    x0 = _EDGE - a0
-    x1 = x0 + a1 + _GAP - b0
-    middle = x0 + a1 + _GAP / 2
-    pieces = (
-        body_lines(fold, View(_LOW_VIEW, x0), pale=True),
-        body_lines(up, View(view, x1)),
-        arrows.stroke([(middle, -38), (middle, -TALL * up.crown.y)], done.move.feel),
-    )
-    return Scene(x1 + b1 + _EDGE, pieces)
+    return Scene(max(x + most, toe[0] + 18) + EDGE, pieces)

@@ -9,16 +9,19 @@ from __future__ import annotations
 import math
 from collections.abc import Collection
 
-from build_tools.views.diagrams.body_arrows import KIND, drawn, head, rays, thick
-from build_tools.views.diagrams.body_lines import EDGE, Point, track, whole
+from build_tools.views.diagrams.body_arrows import KIND, Shaft, arrow, stroke
+from build_tools.views.diagrams.body_lines import Point, track, whole
 from build_tools.views.diagrams.svg import el
 
-SPIRAL = 36.0
+WOUND = 44.0
 """How far to either side the arrow of winding goes."""
 FLAT = 0.42
 """How high the ring is for its width: it lies on the floor and is seen from above."""
 _MOST = 340.0
 """A whole round is drawn a little short, or its head would lie on its start."""
+_CLEAR, _APART = 38.0, 15.0
+"""How many degrees from its start a ring is clear of the legs, and how far outside it the way back
+is."""
 _NEAR = 12.0
 """How many degrees before its tip the way is taken from which the head points."""
 
@@ -27,7 +30,7 @@ def ring(
     x: float, y: float, wide: float, degrees: float, feel: Collection[str], back: bool = False
 ) -> str:
     """The arrow of a turn by `degrees` (less than 0 is to the left), on the whole round, drawn
-    thin; `back` has a head at both ends.
+    thin; `back` has another arrow outside it that comes back.
 
     What lies lower is nearer: a turn to the right, which is clockwise from above, starts at the
     far side and comes down by the right.
@@ -43,32 +46,45 @@ def _part_of_it(
 ) -> str:
     far = math.copysign(min(_MOST, abs(degrees)), degrees)
 
-    def at(turned: float) -> Point:
+    def at(turned: float, out: float = 0.0) -> Point:
         a = math.radians(turned)
-        return (middle[0] + wide * math.sin(a), middle[1] - high * math.cos(a))
+        right, back = (wide + out) * math.sin(a), (high + out * FLAT) * math.cos(a)
+        return (middle[0] + right, middle[1] - back)
 
-    start, tip, width = at(0), at(far), thick(feel)
-    before, after = at(far - math.copysign(_NEAR, far)), at(math.copysign(_NEAR, far))
+    near, clear = math.copysign(_NEAR, far), math.copysign(_CLEAR, far)
+    first, tip = (clear, at(far + clear * 0.7)) if back else (0.0, at(far))
+    beside = math.copysign(min(90.0, abs(far) / 2), far) + (clear if back else 0.0)
+    # the tail of a turn is behind the legs, where nobody would see a curl
+    places = at(clear), at(clear + near), at(beside), at(beside + near)
+    last = far + clear * 0.7 if back else far
+    d = _arc(at(first), tip, (wide, high), far)
+    out = Shaft(d, *places, at(last - near), tip)
+    if not back:
+        return arrow([out], feel)
+    ends = (at(last, _APART), at(last - near, _APART), at(beside, _APART), at(beside, _APART))
+    d = _arc(ends[0], at(clear, _APART), (wide + _APART, high + _APART * FLAT), -far)
+    again = Shaft(d, *ends, at(clear + near, _APART), at(clear, _APART))
+    return arrow([out, again], feel - {"sudden"})
+
+
+def _arc(start: Point, tip: Point, half: Point, far: float) -> str:
+    """Along an ellipse so wide and high, from one place to the other; to the right is clockwise."""
     flags = f"{int(abs(far) > 180)} {int(far > 0)}"
     way = f"{whole(tip[0] - start[0]):g} {whole(tip[1] - start[1]):g}"
-    d = f"M{start[0]:g} {start[1]:g}a{wide:g} {high:g} 0 {flags} {way}".replace(" -", "-")
-    d += head(before, tip, width) + (head(after, start, width) if back else "")
-    return drawn(d + (rays(before, tip, width) if "sudden" in feel else ""), width)
+    first = f"M{whole(start[0]):g} {whole(start[1]):g}a{half[0]:g} {half[1]:g}"
+    return f"{first} 0 {flags} {way}".replace(" -", "-")
 
 
-def spiral(x: float, y: float, left: bool, feel: Collection[str]) -> tuple[str, str]:
-    """The arrow of arms and body that wind back, behind the body and before it: from one side, on
-    the far side, round by the other to the back, which is near, and wider as it goes."""
-    x, y, way, width = whole(x), whole(y), (-1 if left else 1), thick(feel)
-    side = (x + way * (SPIRAL - 2), y)
-    tip = (x - way * (SPIRAL - 4), y + 9)
-    far = f"M{x - way * 22:g} {y - 2:g}a28 12 0 0 {int(not left)} {way * (SPIRAL + 20):g} 2"
-    near = f"M{side[0]:g} {side[1]:g}a{SPIRAL:g} 15 0 0 {int(not left)} {tip[0] - side[0]:g} 9"
-    edge = el("path", d=near, class_="e", stroke="#fff", stroke_width=width + EDGE)
-    end = head((tip[0] + way * 12, tip[1] + 4), tip, width)
-    if "sudden" in feel:
-        end += rays((tip[0] + way * 12, tip[1] + 4), tip, width)
-    return drawn(far, width), edge + drawn(near + end, width)
+def wound_back(x: float, y: float, left: bool, feel: Collection[str]) -> str:
+    """The arrow of arms and body that wind back: round the far side, from before the body to
+    behind it, where its head stands free."""
+    way = -1 if left else 1
+    turns = [math.radians(-28 + 212 * n / 8) for n in range(9)]
+    points = [
+        (x - way * WOUND * math.cos(a), y - 0.36 * WOUND * math.sin(a) * (1 if n < 8 else 0.4))
+        for n, a in enumerate(turns)
+    ]
+    return stroke(points, set(feel) - {"indirect"})
 
 
 def eyes(at: Point) -> str:

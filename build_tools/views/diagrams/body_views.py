@@ -7,9 +7,10 @@ from build_tools.body.moves import held_out
 from build_tools.body.poses import Moved
 
 SIDE, ASIDE, BEHIND = 62.0, 28.0, 0.0
+_WOUND = 48.0
+"""From where the back is seen of one who winds back, and that it goes away from there."""
 _FROM_BEHIND = {
     ("transfer", "rock"),
-    ("transfer", "wind"),
     ("stillness", "wide"),
     ("stillness", "tall"),
     ("gesture", "snap"),
@@ -32,6 +33,8 @@ def view_of(done: Moved) -> float:
         return -SIDE if move.left else SIDE
     if "turn" in move.kinds:
         return ASIDE if wheels else BEHIND
+    if (move.kind, move.manner) == ("transfer", "wind"):
+        return -_WOUND if move.left else _WOUND
     if move.kind == "stillness" and (move.part == "lips" or _folded(done)):
         return SIDE
     if move.direction == "sideways" or (move.kind, move.manner) in _FROM_BEHIND:
@@ -51,13 +54,15 @@ def view_of(done: Moved) -> float:
 
 def _folded(done: Moved) -> bool:
     """Whether a held shape is low or curled, which only the side shows."""
-    return done.move.manner != "wide" and (done.move.end == "low" or done.shown.trunk.bend > 30)
+    move = done.move
+    hugs = move.manner == "tall" and move.end != "high"
+    return move.manner != "wide" and (move.end == "low" or done.shown.trunk.bend > 30 or hugs)
 
 
 def leftwards(done: Moved) -> bool:
     """Whether the picture goes to the left."""
     move = done.holding or done.move
-    if move.direction == "sideways" or move.manner == "side":
+    if move.direction == "sideways" or move.manner in ("side", "wind"):
         # What is wound back goes away from where it is let go.
         return move.left != (move.manner == "wind")
     if slants(move):

@@ -10,7 +10,7 @@ import math
 from collections.abc import Collection
 
 from build_tools.body.moves import Move
-from build_tools.views.diagrams.body_arrows import drawn, head, rays, stroke, thick
+from build_tools.views.diagrams.body_arrows import Shaft, arrow, stroke, thick
 from build_tools.views.diagrams.body_lines import Point, whole
 from build_tools.views.diagrams.svg import el
 
@@ -19,7 +19,7 @@ MOST_HUMPS = 6
 _HUMP, _CLEAR, _HEAD = 12.0, 2.6, 11.0
 """How wide a hump is, how much paper stands between two, and the room of the head."""
 _ONE, _BENT, _NUMBERED = 38.0, 62.0, 62.0
-_RAYS = 12.0
+_RAYS, _BARRED, _CURLED = 12.0, 9.0, 12.0
 _FLOOR = -4.0
 _SIZE = 40
 """Of a number: on the wall it is to be read from the back of a hall, and on paper in no less than
@@ -42,6 +42,9 @@ def numbered(move: Move) -> bool:
 def room_for(move: Move, standing: bool) -> float:
     """How wide the way of `move` is drawn, in units; who sits in a wheelchair rolls it."""
     more = _RAYS if "sudden" in move.feel else 0.0
+    if standing and has_humps(move) and move.steps > 1:
+        more += _BARRED if "bound" in move.feel else 0.0
+        more += _CURLED if "free" in move.feel else 0.0
     if not standing:
         return (_BENT if move.pathway == "curved" else _ONE) + more
     if has_humps(move):
@@ -66,20 +69,31 @@ def over_floor(move: Move, gap: Point, standing: bool) -> str:
 def humps(gap: Point, count: int, high: float, feel: Collection[str]) -> str:
     """A hump for each step, then the head by itself; one step alone is one arrow."""
     x0, x1 = gap
-    way, width = (1 if x1 > x0 else -1), thick(feel)
+    way = 1 if x1 > x0 else -1
     if count == 1:
-        bow, long = (whole(x0 + (x1 - x0) / 2), _FLOOR - 4 * high), whole(x1 - x0)
-        d = f"M{_n(x0)} {_n(_FLOOR)}q{_n(long / 2)} {_n(-4 * high)} {_n(long)} 0".replace(" -", "-")
-        d += head(bow, (x1, _FLOOR), width)
-        return drawn(d + (rays(bow, (x1, _FLOOR), width) if "sudden" in feel else ""), width)
+        return _one_step(x0, x1, high, feel)
+    if "free" in feel:
+        x0 += way * _CURLED
     between = _between(feel)
-    wide = whole((abs(x1 - x0) - _HEAD) / count - between)
+    barred = _BARRED if "bound" in feel else 0.0
+    wide = whole((abs(x1 - x0) - _HEAD - barred) / count - between)
     hump = f"q{_n(way * wide / 2)} {_n(-2 * high)} {_n(way * wide)} 0".replace(" -", "-")
-    start = f"M{_n(x0 + way * between / 2)} {_n(_FLOOR)}".replace(" -", "-")
+    first = x0 + way * between / 2
+    start = f"M{_n(first)} {_n(_FLOOR)}".replace(" -", "-")
     d = start + f"m{_n(way * between)} 0".join([hump] * count)
-    before, tip = (x1 - way * 8, _FLOOR - high / 2), (x1, _FLOOR - high / 2)
-    d += head(before, tip, width)
-    return drawn(d + (rays(before, tip, width) if "sudden" in feel else ""), width)
+    level = _FLOOR - high / 2
+    at = (x1 - way * (_HEAD + barred / 2 + 1), level)
+    tail, after = (first, _FLOOR), (first + way, _FLOOR)
+    before, tip = (x1 - way * 8, level), (x1, level)
+    return arrow([Shaft(d, tail, after, at, tip, before, tip)], feel)
+
+
+def _one_step(x0: float, x1: float, high: float, feel: Collection[str]) -> str:
+    middle, long = whole(x0 + (x1 - x0) / 2), whole(x1 - x0)
+    d = f"M{_n(x0)} {_n(_FLOOR)}q{_n(long / 2)} {_n(-4 * high)} {_n(long)} 0".replace(" -", "-")
+    bow, top = (middle, _FLOOR - 4 * high), (middle, _FLOOR - 2 * high)
+    shaft = Shaft(d, (x0, _FLOOR), bow, top, (x1, top[1]), bow, (x1, _FLOOR))
+    return arrow([shaft], feel)
 
 
 def bent(gap: Point, pathway: str | None, feel: Collection[str]) -> str:
@@ -99,7 +113,7 @@ def bent(gap: Point, pathway: str | None, feel: Collection[str]) -> str:
     return stroke([(x0, _FLOOR - 4), (x1, _FLOOR - 4)], feel)
 
 
-def number(count: int, x: float, y: float) -> str:
+def number(count: int | str, x: float, y: float) -> str:
     """How many, in the page's figures, its middle at `x` and its foot at `y`."""
     return el(
         "text",

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from build_tools.body.gesturing import pulled_away, there_and_agains
+from build_tools.body.gesturing import pulled_away
+from build_tools.body.hands import struck, there_and_agains
 from build_tools.body.jumping import arms_out
 from build_tools.body.moves import Move, held_out, rises, slashes, stays_tall, weight_aside
 from build_tools.body.poses import Moved
@@ -179,7 +180,7 @@ def _gesture(done: Moved) -> str:
     if move.manner == "lean" and _way(move):
         leant = _("lean {way}, the feet still", way=_way(move))
         return ", ".join(filter(None, (leant, _arms_too(move))))
-    if move.manner == "knock" and move.part in (None, "hand") and not move.one_side:
+    if move.manner == "knock" and struck(move):
         return _knock(move)
     manner = "lift" if move.manner == "press" and rises(move) else move.manner
     known = phrases.PARTS.get(move.part or "") or phrases.GESTURES.get(manner or "")
@@ -258,10 +259,10 @@ def _level(done: Moved) -> str:
 def _feel(move: Move) -> list[str]:
     if "dynamics" in move.chosen:
         return [_("with the feel you chose")]
-    ways = dict(phrases.WAYS)
+    ways, felt = dict(phrases.WAYS), move.feel
     if move.kind == "travel" and move.pathway == "curved":
-        ways["indirect"] = phrases.CURVED
-    return [_(way) for one, way in ways.items() if one in move.feel]
+        ways["indirect"], felt = phrases.CURVED, felt - {"direct"} | {"indirect"}
+    return [_(way) for one, way in ways.items() if one in felt]
 
 
 def _aside(move: Move) -> str:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 import xml.etree.ElementTree as ET
+from dataclasses import replace
 from fractions import Fraction
 from itertools import combinations
 from pathlib import Path
@@ -137,3 +138,33 @@ def test_arms_that_go_up_diagonally_go_up_on_a_slant_to_their_side(side: str) ->
     assert sign * (points[-1][0] - points[0][0]) > 5
     assert points[-1][1] < points[0][1]
     assert abs(_way_drawn(figure_of(straight))[-1][0] - _way_drawn(figure_of(straight))[0][0]) < 1
+
+
+@pytest.mark.parametrize(
+    "action",
+    [
+        Action("gesture", Fraction(4), level="low to high"),
+        Action("travel", Fraction(4), level="middle", direction="forwards", steps=Fraction(3)),
+        Action("travel", Fraction(4), direction="forwards", pathway="curved", steps=Fraction(3)),
+        Action("travel", Fraction(4), direction="backwards", steps=Fraction(1)),
+        Action("turn", Fraction(4), side="left", turn_by="half"),
+        Action("gesture", Fraction(4), "lean", level="middle", direction="forwards"),
+        Action("transfer", Fraction(4), "sink", level="high to low"),
+    ],
+)
+def test_slow_held_back_and_free_have_each_a_mark_of_its_own(action: Action) -> None:
+    """A reader who never danced took all three for an ordinary pace in 67 figures: slow is dots,
+    held back a bar across the way, one straight line more, and free a curl, one arc more."""
+
+    def strokes(feel: tuple[str, ...]) -> tuple[bool, int, int]:
+        drawn = figure_of(replace(action, dynamics=feel))
+        ways = "".join(re.findall(r'<path d="([^"]*)" class="way"', drawn))
+        return "stroke-dasharray" in drawn, ways.count("M"), ways.count("a4.5")
+
+    plain, slow, held, free = (
+        strokes(feel) for feel in ((), ("sustained",), ("bound",), ("free",))
+    )
+    assert (plain[0], slow[0], held[0], free[0]) == (False, True, False, False)
+    assert held[1] == plain[1] + 1
+    assert free[1] == plain[1] + 1
+    assert (plain[2], held[2], free[2]) == (0, 0, 1)

@@ -59,7 +59,7 @@ def test_humps_are_apart_and_clear_of_the_head(count: int, left: bool, feel: str
         at += float(wide) + float(gap or 0)
     spans.sort()
     assert len(spans) == count
-    width = {"strong": 5.5, "light": 2.0}.get(feel, 3.0)
+    width = {"strong": 6.0, "light": 1.5}.get(feel, 3.5)
     for (_, end), (start, _) in itertools.pairwise(spans):
         assert start - end > width + 1
     last = spans[0][0] - ends[0] if left else ends[1] - spans[-1][1]
