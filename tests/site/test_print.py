@@ -18,6 +18,7 @@ from playwright.sync_api import Browser
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
+from build_tools.views.lesson.lesson_wording import trouble_in_words
 from tests.support.browser import address_of, reader
 from tests.support.built_sites import heaviest, lesson_pages, lessons_to_open, part_of
 from tests.support.paper import Glyph, Print, printed, squeezed
@@ -213,7 +214,8 @@ def test_each_side_holds_what_it_is_for(prints: dict[str, Sheet]) -> None:
         first = [lesson.pupils_make, "You do not need to demonstrate.", *lesson.collect]
         first += [lesson.steps[0].task, lesson.steps[1].task, *lesson.safety]
         second = [lesson.look_and_talk.questions[-1].question, lesson.not_dancing]
-        second += list(lesson.trouble.values())
+        # as the page says them: a step that is named by its kind has its number there
+        second += [words for _, words in trouble_in_words(lesson)]
         if lesson.look_and_talk.next:
             second += [lesson.look_and_talk.next.seen[1:], lesson.look_and_talk.next.not_yet[1:]]
         for side, words in ((0, first), (1, second)):
