@@ -12,6 +12,7 @@
   const NAMED = ["front", "back", "left", "right"];
   const FRONT = gettext("front");
   const PAIRS = gettext("An example. Pairs may stand anywhere."), GROUPS = gettext("An example. Groups may stand anywhere.");
+  const HALF = gettext("Half of them dance at a time.");
   const written = new WeakMap();
 
   // the plans of a page as they are for `room`; its own where there is no room to draw for, for the class of a `fit` too
@@ -23,7 +24,7 @@
     if (kept.room === now) return;
     kept.room = now;
     for (const plan of kept.plans) {
-      const words = now && (now === true ? asPlanned() : `${forWhom(plan.letter, now)}.${oneWay(plan.letter)}`);
+      const words = now && (now === true ? asPlanned() : `${forWhom(plan.letter, now)}.${plan.halved && !now.sharing.teams.length ? ` ${HALF}` : ""}${oneWay(plan.letter)}`);
       const shown = now && (now !== true || plan.paper) ? drawn(plan, now) : plan.own;
       plan.shown.replaceWith(shown);
       plan.shown = shown;
@@ -38,7 +39,8 @@
   function keep(own) {
     const line = own.parentElement.querySelector("ol li:last-child");
     const letter = [...own.classList].find((one) => one.startsWith("part-")).slice(5).replace("-changed", "'");
-    return { own, letter, line, words: line?.textContent, shown: own, told: null, paper: Boolean(own.closest(".plans")) };
+    const halved = own.closest("[data-step]")?.dataset.grouping === "half class";
+    return { own, letter, halved, line, words: line?.textContent, shown: own, told: null, paper: Boolean(own.closest(".plans")) };
   }
 
   const drawnFor = (many, wide, deep) => gettext("Drawn for {many} pupils, {wide} by {deep} m.", { many, wide, deep });

@@ -22,7 +22,7 @@ from build_tools.views.dance.timeline import join_sounding, section_sounding
 from build_tools.views.lesson.beat_by_moves import beat_by_moves
 from build_tools.views.words.bars_heard import bars_heard, does_throughout
 from build_tools.views.words.beat_in_phrases import made_in_words
-from build_tools.views.words.deeds_of_sound import OwnWords
+from build_tools.views.words.deeds_of_sound import OwnWords, are_counts
 from build_tools.views.words.marked_words import marked, said_in, without_words
 from build_tools.views.words.plain_words import listed, seconds_in_words
 from build_tools.views.words.punctuation import capital, sentence
@@ -205,7 +205,11 @@ def _join(dance: Dance, before: str, after: str) -> str:
     own = own_words(dance, None)._replace(whole=tuple(words_of_text(text)))
     made = made_in_words(heard.pieces, dance.phrase, own)
     said = [word.says for piece in heard.pieces for word in piece.words]
-    if said and all(re.search(rf"\b{re.escape(word)}\b", join.cue, re.IGNORECASE) for word in said):
+    # of counts the first and the last are enough: "whispers one to eight"
+    asked = (said[0], said[-1]) if said and are_counts(said) else said
+    if said and all(
+        re.search(rf"\b{re.escape(word)}\b", join.cue, re.IGNORECASE) for word in asked
+    ):
         # the sign has them: "say the words" beside it asked for others
         voice = all(piece.sound == "voice" for piece in heard.pieces)
         made = "" if voice else without_words(made)

@@ -36,6 +36,8 @@ class Made:
     """What is said in it, by places in the bar; not what makes two alike."""
     on_words: bool = False
     """Whether it falls once on each of the words that are said with it, and not on each count."""
+    by_dancers: bool = field(default=False, compare=False)
+    """Whether it is theirs who dance: their words may be whispered, or only thought."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,6 +103,7 @@ def _by_maker(
             () if alike else tuple(sorted(loud)),
             _words(same, start, end),
             _falls_on_words(same, strokes, start, end),
+            all(one.by == "dancers" for one in same),
         )
 
 

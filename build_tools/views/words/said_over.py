@@ -25,7 +25,14 @@ def said_with(made: Sequence[Made], phrase: int, own: OwnWords) -> str:
     if not told:
         return ""
     colon = first.sound == "voice" or first.on_words
-    return marked(f": {told}" if colon else _(", saying {words}", words=told))
+    if colon:
+        return marked(f": {told}")
+    # a teacher read that those who knock hardly to be heard speak as they do
+    return marked(
+        _(", to the words {words}", words=told)
+        if first.by_dancers
+        else _(", saying {words}", words=told)
+    )
 
 
 def _counts(made: Made) -> tuple[Fraction, ...]:

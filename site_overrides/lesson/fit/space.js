@@ -67,11 +67,14 @@
 
   const marked = (facts, room) => bank.sums.floor.tape(bank.danceOnFloor, room, facts.flatMap(({ parts }) => parts));
 
+  // marks help where a step sends pupils to spots, or where one team stands where another stood; else nobody asks for them
+  const wanted = (facts, room) => room.sharing.teams.length > 0 || facts.some(({ onSpots }) => onSpots);
+
   // what the marks are made of, among what to get, where the author has not named it
   form.marks = (article, facts, room) => {
     article.querySelector("[data-marks]")?.remove();
     const list = article.querySelector("ul.get");
-    if (!list || !room || TAPE.test(list.textContent) || !marked(facts, room).length) return;
+    if (!list || !room || TAPE.test(list.textContent) || !wanted(facts, room) || !marked(facts, room).length) return;
     const thing = form.make("li", gettext("Tape or chalk, for the marks in this hall"));
     thing.dataset.marks = "";
     list.append(thing);
@@ -80,7 +83,8 @@
   // how far apart the marks are on this floor
   function tape(facts, room) {
     const { make } = form;
-    const rows = marked(facts, room);
+    const own = TAPE.test(document.querySelector("ul.get")?.textContent ?? "");
+    const rows = own || wanted(facts, room) ? marked(facts, room) : [];
     if (!rows.length) return [];
     return [make("p", "", make("strong", gettext("Tape for this hall.")), ` ${gettext("From middle to middle of two places, to a hand’s breadth:")}`),
       make("ul", "", ...rows.map((words) => make("li", words)))];

@@ -113,3 +113,9 @@ def spoken(said: str) -> list[str]:
 @given(LINES)
 def test_the_words_told_are_the_words_said(lines: list[str]) -> None:
     assert spoken(said_in(told(*lines))) == " ".join(lines).split()
+
+
+def test_the_words_of_those_who_dance_may_be_only_thought() -> None:
+    """A teacher read dancers who speak over a knock that should hardly be heard."""
+    assert ", to the words “knock knock" in with_words(told("knock knock hush -", by="dancers"))
+    assert ", saying “knock knock" in with_words(told("knock knock hush -", by="class"))
