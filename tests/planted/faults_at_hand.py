@@ -56,3 +56,31 @@ def one_minute_for_five_runs(unit: EditableUnit) -> Place | None:
     file, n, _ = found
     unit.set(file, ("steps", n, "task"), "Dance the whole five times.")
     return unit.set(file, ("steps", n, "least"), 1)
+
+
+@fault("looks-for-jumps-nobody-makes", "set")
+def landings_of_nobody(unit: EditableUnit) -> Place | None:
+    file = unit.lesson_files[0]
+    step = unit.data[file]["steps"][0]
+    for field in ("say", "you", "into", "dances"):
+        step.pop(field, None)
+    step["does"], step["task"] = "Walk and stop", "Walk about, and stop on the call."
+    return unit.set(file, ("steps", 0, "look_for"), "Soft landings.")
+
+
+@fault("lesson-minutes-said-otherwise", "set")
+def five_hundred_minutes(unit: EditableUnit) -> Place | None:
+    words = "It takes 500 minutes in the hall."
+    return unit.set(unit.lesson_files[0], ("classroom_first",), [words])[0], ("classroom_first", 0)
+
+
+@fault("spoken-counts-do-not-add-up", "set")
+def eight_counts_of_six_words(unit: EditableUnit) -> Place | None:
+    words = "It is eight counts: “In, two, go, two, three, home.”"
+    return unit.set(unit.lesson_files[0], ("steps", 1, "you"), words)
+
+
+@fault("times-run-backwards", "set")
+def a_bell_after_its_end(unit: EditableUnit) -> Place | None:
+    words = "The tune begins after 2 seconds, the bell is at 47, the end at 46."
+    return unit.set(unit.lesson_files[0], ("steps", 1, "you"), words)
