@@ -105,7 +105,7 @@ def _on_something(done: Moved, seen: View, start: Skeleton, end: Skeleton) -> li
     The hands of a knock are before the body, those that go low or pat are above what they touch.
     """
     move = done.move
-    (x0, y0), (x, y) = (
+    (_, y0), (x, y) = (
         max((seen.at(arm.tip) for arm in (body.right_arm, body.left_arm)), key=lambda at: at[0])
         for body in (start, end)
     )
@@ -115,9 +115,11 @@ def _on_something(done: Moved, seen: View, start: Skeleton, end: Skeleton) -> li
         surface = track([(x - _SURFACE, y + 6), (x + _SURFACE, y + 6)])
         way = [(x + 9, min(y0, y - 24)), (x + 9, y - 2)]
     else:
-        surface = track([(x + 7, y - _SURFACE - 4), (x + 7, y + _SURFACE)])
-        way = [(min(x0, x - 22), y - 13), (x + 2, y - 13)]
-    pieces = [el("path", d=surface, stroke_width=2.5), arrows.stroke(way, feel)]
+        surface = track([(x + 7, y - 2 * _SURFACE), (x + 7, y + _SURFACE)])
+        way = [(x - 18, y - 16), (x + 1, y - 16)]
+    # in dashes: it is thought of, and nobody knocks on wood for it
+    thought = el("path", d=surface, stroke_width=2.5, stroke_dasharray="4 5")
+    pieces = [thought, arrows.stroke(way, feel)]
     if knocks_twice(move):
         pieces.append(number("2×", x + (32 if down else 20) + FREE, y + 14))
     return pieces
