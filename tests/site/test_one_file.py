@@ -20,8 +20,9 @@ from tests.support.paper import Print, printed, squeezed
 
 MOST = 150_000
 FOOT_MM = 19.0
-# How many letters come first on a side: the steps' times, which lesson it is, and its title.
-BEGINNING = 120
+# How many letters come first on a side: what floats there, the steps' times, which lesson it is
+# and a tall drawing, is painted before its title.
+BEGINNING = 200
 # What there is to read, without the ways to other pages and what only a script shows.
 WORDS = """
 ([root, less]) => {
