@@ -93,7 +93,9 @@ NEVER = Saying(
     in|wearing ?your|their|just|only|thick|slippery|stocking|stockinged|bare =socks|=sock !and|
         under|inside
     socks|sock alone|only
-    =socks on !and|under|with|inside
+    =socks ~1 is|are|be ~1 best|better|ideal|perfect
+    as far|high|hard|low ~1 as ~1 dare
+    =socks on !and|under|with|inside|this|the|a|that|our
     land|landing|lands ~2 on ~2 knee|knees
     land|landing|lands ~3 stiff|stiffly|stiff-legged|locked|heavily
     land|landing|lands ~3 straight|locked ~1 legs|knees

@@ -58,6 +58,9 @@ TEAMS_PICKED = Saying(
     best|strongest|fastest|tallest|most ~1 first|popular
     last ~2 chosen|picked
     boys|girls ~3 against|versus ~2 girls|boys
+    boys|girls ~1 are|be|is|as ~1 =ones|=twos|first|second|as|bs|leaders|followers
+    boys|girls ~1 dance|dances|go|goes|start|starts|begin|begins|show|watch ~1 first|before|then|on|
+        the|while
     boys|girls ~1 on|in|by|stand|to|at ~~6 girls|boys
     who ~2 want|like|wants|likes to ~2 be|work|dance|go with
     who ~1 want|wants ~4 team|group|row|tribe|crew|side
