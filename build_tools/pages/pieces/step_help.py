@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from markupsafe import Markup
@@ -11,14 +12,13 @@ from build_tools.model.unit import Unit
 from build_tools.page_words.words import _, ngettext
 from build_tools.pages.pieces.notes import notes_html
 from build_tools.pages.pieces.script import ScriptPiece, pieces_of
-from build_tools.views.dance.moves_today import PartToday, part_lines, parts_of
 from build_tools.views.lesson.groups_told import left_over_in_words, watching_in_words
-from build_tools.views.lesson.move_meanings import meant, part_heading
+from build_tools.views.lesson.move_meanings import meant
 from build_tools.views.lesson.moves_met import MetBefore, MoveMet, StepMoves, TodaysMoves
+from build_tools.views.lesson.parts_told import PartLines, parts_again, parts_made
 from build_tools.views.lesson.running_minutes import run_in_words
 from build_tools.views.lesson.sitting_or_wheels import SeatedMove as SeatedWay
 from build_tools.views.lesson.sitting_or_wheels import SeatedWays, all_seated_ways
-from build_tools.views.lesson.teachers_part import tells_starts
 from build_tools.views.words.choices_said import chosen_in_step
 from build_tools.views.words.plain_words import listed
 from build_tools.views.words.punctuation import capital
@@ -38,12 +38,12 @@ class MoveTold:
 
 @dataclass(frozen=True, slots=True)
 class PartTold:
-    """A section of the dance: who dances what, when."""
+    """A section of the dance: who dances what, when; or how pupils get on, or how it ends."""
 
     heading: str
-    """Part, its letter and name."""
+    """Part, its letter and name; or which two parts, or that it ends."""
     lines: tuple[str, ...]
-    """What is danced on which counts, in order, and its sound."""
+    """What is danced on which counts, in order, and its sound; or how."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -112,10 +112,8 @@ def _help(unit: Unit, lesson: Lesson, index: int, moves: StepMoves, ways: Seated
         moves=_moves(moves.made),
         before=told_before(moves.before),
         again=_moves(moves.again),
-        parts=tuple(
-            _part(one) for one in parts_of(unit.dance, moves.parts, tells_starts(unit.dance, step))
-        ),
-        parts_again=tuple(_part(one) for one in parts_of(unit.dance, moves.parts_again)),
+        parts=_parts(parts_made(unit, lesson, index, moves.parts)),
+        parts_again=_parts(parts_again(unit.dance, moves.parts_again)),
         notes=notes_html("\n\n".join(moves.helps), 4),
         run=pieces_of(run_in_words(unit.dance, lesson, index, moves.helps) or ""),
         choose=chosen_in_step(unit.dance, step),
@@ -145,8 +143,8 @@ def told_before(before: tuple[MetBefore, ...]) -> str | None:
     )
 
 
-def _part(part: PartToday) -> PartTold:
-    return PartTold(part_heading(part.called), part_lines(part))
+def _parts(parts: Iterable[PartLines]) -> tuple[PartTold, ...]:
+    return tuple(PartTold(part.heading, part.lines) for part in parts)
 
 
 def _seated(ways: SeatedWays) -> SeatedView:

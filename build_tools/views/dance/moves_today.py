@@ -196,10 +196,10 @@ def _part(dance: Dance, section: Section, starts_told: bool) -> PartToday:
                 else _("Counts {first} to {last}, {what}", first=first, last=last, what=said)
             )
         danced.append(said)
-    return PartToday(section.letter, _heading(section), tuple(danced), section.sound.what)
+    return PartToday(section.letter, heading_of_part(section), tuple(danced), section.sound.what)
 
 
-def _heading(section: Section) -> str:
+def heading_of_part(section: Section) -> str:
     """How it is called; of a changed return what its sign stands for is told too."""
     if section.returns is None or not section.name:
         return called(section)

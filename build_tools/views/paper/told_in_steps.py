@@ -2,19 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from itertools import chain
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.page_words.words import _
-from build_tools.views.dance.moves_today import part_lines, parts_of
 from build_tools.views.lesson.groups_told import left_over_in_words, watching_in_words
-from build_tools.views.lesson.move_meanings import MoveMeant, meant, part_heading
+from build_tools.views.lesson.move_meanings import MoveMeant, meant
 from build_tools.views.lesson.moves_in_steps import todays_moves
 from build_tools.views.lesson.moves_met import MoveMet, StepMoves
 from build_tools.views.lesson.once_a_lesson import once_a_lesson
-from build_tools.views.lesson.teachers_part import tells_starts
+from build_tools.views.lesson.parts_told import PartLines, parts_again, parts_made
 from build_tools.views.paper.printed import Runs, labelled, row
 
 MOVES, GROUPS, PARTS, MOVES_AGAIN, PARTS_AGAIN = range(1, 6)
@@ -49,9 +48,9 @@ def _told(unit: Unit, lesson: Lesson, index: int, moves: StepMoves) -> dict[int,
             *(labelled(_("Who watches"), watching) if watching else ()),
             *(labelled(_("Left over"), left_over) if left_over else ()),
         ),
-        PARTS: _parts(unit, moves.parts, tells_starts(unit.dance, lesson.steps[index])),
+        PARTS: _parts(parts_made(unit, lesson, index, moves.parts)),
         MOVES_AGAIN: _moves(moves.again),
-        PARTS_AGAIN: _parts(unit, moves.parts_again),
+        PARTS_AGAIN: _parts(parts_again(unit.dance, moves.parts_again)),
     }
 
 
@@ -59,9 +58,8 @@ def _moves(met: Iterable[MoveMet]) -> Runs:
     return tuple(chain.from_iterable(row(*_move_row(meant(one))) for one in met))
 
 
-def _parts(unit: Unit, letters: Sequence[str], starts_told: Sequence[str] = ()) -> Runs:
-    parts = parts_of(unit.dance, letters, starts_told)
-    rows = ((part_heading(part.called), "; ".join(part_lines(part))) for part in parts)
+def _parts(parts: Iterable[PartLines]) -> Runs:
+    rows = ((part.heading, "; ".join(part.lines)) for part in parts)
     return tuple(chain.from_iterable(row(*one) for one in rows))
 
 
