@@ -41,5 +41,6 @@ def run(args: Namespace) -> int:
         print(counted(report.problems))
         if weights := weights_in_words(outlines_in(report, wanted)):
             print(weights)
-    say_skipped(report.skipped)
+    if any(problem.severity == "error" for problem in report.problems):
+        say_skipped(report.skipped)
     return stopped_if(stands_in_the_way(report.problems, strict=args.strict))

@@ -39,6 +39,7 @@ GETS_THERE = Saying(
     side steps|step
     ^ v:@opens ~3 circle|ring|line|row|group|cluster|column|semicircle|horseshoe
     v:form|make|find|join|take|reach ~3 @shape
+    v:become ~4 line|row|circle|ring|pair|pairs|group|four|fours|three|threes|column|square|file
     v:step|walk|come|move ~1 out|in|back|off|away ~3 of ~2 ring|circle|line|pair|group|row
     take|#1..40 ~4 step|steps|counts|strides ~3 into|to|in|towards|back|out|apart|away|forward|
         forwards|sideways|across

@@ -109,12 +109,15 @@ _STILL_ALREADY = Saying(
     """
 )
 """Dancers are still before it sounds, so it tells nobody to stop."""
+_GOES_ON = Saying("@own ~~4 pause|rest|hush ~~3 @own", {"own": " ".join(SOUNDS_OF_DANCES.values())})
+"""It is how the sound goes that is told: drum eight, pause, drum eight."""
 _FALLS_SILENT = Saying(
     """
     @own =stops|=ends|=fades|=finishes|=pauses|=dies|=cuts
     =taps|=beats|=claps|=drums|=shakers|=bells =stop|=end|=fade|=pause
     @own ~1 silent|quiet
     =stop ?the|your @own
+    =stop|freeze ~1 with the|your @own
     lay|put|set ~1 @own ~1 down|away
     """,
     {"own": " ".join(SOUNDS_OF_DANCES.values())},
@@ -187,6 +190,7 @@ def signal_of(sounds: frozenset[str], text: str) -> Said | None:
                 or _ANOTHER_SIGNAL.said(sentence)
                 or _STILL_ALREADY.said(sentence)
                 or _FALLS_SILENT.said(heard)
+                or _GOES_ON.said(heard)
                 or _DANCED_TO.said(heard)
             )
             if heard and not clear and (said := own.said(heard)):

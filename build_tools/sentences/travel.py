@@ -177,6 +177,17 @@ KEEP_APART = Saying(
 )
 """Denied: nobody touches."""
 
+ROOM_TO_OTHERS = Saying(
+    """
+    hand|arm|elbow|ruler|step ~1 width|length|widths|lengths|span ~2 between|from|to ~2 partner|
+        partners|pair|pairs|dancer|dancers|@person
+    hand|hands|arm|arms width|length|span|apart ~4 between|from ~2 partner|partners|pair|pairs|
+        dancer|dancers|each-other|others|anyone
+    """,
+    _LISTS,
+)
+"""How much room there is between dancers, said of all that they do together."""
+
 SAID_OF_BACKWARDS = Saying(
     """
     backwards|backward ~~8 look|slow+|shoulder|small|short|clear|empty|careful|carefully

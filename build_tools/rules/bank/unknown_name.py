@@ -13,6 +13,7 @@ Good:
 
 from __future__ import annotations
 
+import re
 from collections.abc import Collection, Iterable, Iterator
 
 from build_tools.model.lesson import Lesson, Question
@@ -30,6 +31,7 @@ _TAKES_WHOLE = ("dances", "shows")
 _MOVES = "a motif or development"
 _SECTION = "a section"
 _CHOICE = "a choice"
+_LETTER = re.compile(r"(?:part|section)-([a-z])('?)")
 
 
 def check(unit: Unit) -> Iterator[Finding]:
@@ -110,13 +112,34 @@ def _unless_known(
         return
     if field in _TAKES_WHOLE:
         known.append(WHOLE)
-    near = WHOLE if WHOLE in known and WHOLE in name.split("-") else nearest(name, known)
+    if (letter := _letter_in(name)) in known:
+        near: str | None = letter
+    else:
+        near = _near(name, known)
     yield Finding(
         file,
         path,
         f"`{field}` names `{name}`, but the unit has no {wanted.partition(' ')[2]} of that name",
-        f"did you mean `{near}`?" if near else f"use {_one_of(known)}",
+        f"did you mean `{near}`?" if near else _one_of_several(name, known),
     )
+
+
+def _letter_in(name: str) -> str:
+    """The letter in a section's name as teachers say it: Part A, which is read as part-a."""
+    found = _LETTER.fullmatch(name)
+    return f"{found[1].upper()}{found[2]}" if found else ""
+
+
+def _near(name: str, known: Collection[str]) -> str | None:
+    return WHOLE if WHOLE in known and WHOLE in name.split("-") else nearest(name, known)
+
+
+def _one_of_several(name: str, known: Collection[str]) -> str:
+    """Use one of those known; where the name is a word of one, that it was parted at its "and"."""
+    whole = [one for one in known if name in one.split("-") and "and" in one.split("-")]
+    if len(whole) == 1:
+        return f"write `{whole[0]}`, with its hyphens, since an “and” parts two names"
+    return f"use {_one_of(known)}"
 
 
 def _a(kind: str) -> str:

@@ -25,6 +25,7 @@ from build_tools.sentences.getting_together import NEEDS_A_PARTNER, OWN_GROUP, W
 GRADE: Grade = "question"
 READS = "en"
 SOURCE = "common practice, no source"
+NEEDS = ("unknown-name",)
 
 _GROUPS = ("pairs", "threes", "fours", "fives", "sixes")
 

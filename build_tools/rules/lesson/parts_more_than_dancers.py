@@ -17,7 +17,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
-from build_tools.model.dance import Dance, Passage
+from build_tools.model.dance import Passage
 from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
 from build_tools.movement.canon_and_unison import parts_in
@@ -44,7 +44,7 @@ def check(unit: Unit) -> Iterator[Finding]:
         size = GROUP_SIZES.get(step.grouping)
         if size is None or step.phase in _NOT_DANCED:
             continue
-        if not (why := _too_few(unit.dance, step, size)):
+        if not (why := _too_few(unit, step, size)):
             continue
         yield Finding(
             lesson.file,
@@ -56,16 +56,30 @@ def check(unit: Unit) -> Iterator[Finding]:
         )
 
 
-def _too_few(dance: Dance, step: Step, size: int) -> str | None:
-    """What needs more dancers than the groups of a step have, in the reader's words."""
+def _too_few(unit: Unit, step: Step, size: int) -> str | None:
+    """What needs more dancers than the groups of a step have, in the reader's words.
+
+    No one word is right for a step that goes over parts of several groupings: there each part is in
+    the groups in which it was made.
+    """
+    dance = unit.dance
+    several = len({*step.makes, *step.dances}.intersection(dance.sections)) > 1
     for letter in (*step.makes, *step.dances):
         section = dance.sections.get(letter)
+        if several and letter in step.dances:
+            size = max(size, _made_by(unit, letter))
         for passage in section.danced if section else ():
             parts = _dancers(passage)
             if parts > size:
                 return f"section {letter} has {parts} parts ({passage.fit})"
     word = next((w for w in step.teaches if w.casefold() in _TOGETHER), None)
     return f"it teaches {word}, which takes two" if word and size == 1 else None
+
+
+def _made_by(unit: Unit, letter: str) -> int:
+    """How many dancers the groups had in which a section was made."""
+    made = (step for _place, _lesson, step in steps_in_order(unit) if letter in step.makes)
+    return max((GROUP_SIZES.get(step.grouping, 1) for step in made), default=1)
 
 
 def _dancers(passage: Passage) -> int:

@@ -24,6 +24,7 @@ from build_tools.sentences.travel import (
     CLOSE_BUT_APART,
     KEEP_APART,
     LOOK_BACK,
+    ROOM_TO_OTHERS,
     SAID_OF_BACKWARDS,
 )
 from build_tools.views.written.hazards import (
@@ -60,7 +61,7 @@ def check(unit: Unit) -> Iterator[Finding]:
             hazard.path,
             f"step {hazard.step + 1} has pupils close to each other ({hazard.said}), but nothing "
             "there says how much room they keep",
-            "add: at a walk, a hand's width apart, nobody touches",
+            "add, in any line of the step: a hand's width apart, nobody touches",
         )
 
 
@@ -73,7 +74,8 @@ def _looks_back(unit: Unit, hazard: Hazard) -> bool:
 def _room_said(unit: Unit, hazard: Hazard) -> bool:
     if any(_apart(text) for text in of_step(unit, hazard)):
         return True
-    return any(KEEP_APART.denied(text) for text in told_before(unit, hazard))
+    before = tuple(told_before(unit, hazard))
+    return any(KEEP_APART.denied(text) or ROOM_TO_OTHERS.said(text) for text in before)
 
 
 def _apart(text: str) -> bool:

@@ -36,6 +36,11 @@ _FIGURE = re.compile(
     r"(\W+(?:for\s+)?(?:each|a|per|every)\s+(?:pupil|child|dancer))?",
     re.IGNORECASE,
 )
+_EACH_HAS = re.compile(
+    r"\b(?:each|every|per|a) (?:pupil|child|dancer)s?\b[^.;]{0,30}\Z|\beach\b[^.;]{0,20}\Z",
+    re.IGNORECASE,
+)
+"""Before a figure: the pupils each have about 3 square metres."""
 _SIDES = re.compile(rf"{_NUMBER}\s*(?:m|metres?)?\s*(?:by|x|×)\s*{_NUMBER}", re.IGNORECASE)
 
 
@@ -78,7 +83,7 @@ def _fault(hall: str, least: int) -> tuple[str, str] | None:
     if _SEATS.search(hall):
         return None if _APART.search(hall) or _FIGURE.search(hall) else _SEATS_TOO_NEAR
     figure, sides = _FIGURE.search(hall), _SIDES.search(hall)
-    if figure and figure.group(2):
+    if figure and (figure.group(2) or _EACH_HAS.search(hall[: figure.start()])):
         metres = float(figure.group(1))
         said = f"`hall` gives each pupil {_said(metres)}, and {least} is the least at this age"
         return (said, each) if metres < least else None

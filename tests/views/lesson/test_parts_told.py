@@ -1,4 +1,4 @@
-"""What a step tells of the parts that it makes and joins: nothing an author wrote is only elsewhere.
+"""What a step tells of the parts that it makes and joins: nothing of it is only elsewhere.
 
 From a trial: rules of an improvised part, how pupils get from part to part and the ending stood on
 the page of the dance alone, and in no step.
