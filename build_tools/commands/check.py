@@ -41,6 +41,8 @@ def run(args: Namespace) -> int:
         print(counted(report.problems))
         if weights := weights_in_words(outlines_in(report, wanted)):
             print(weights)
-    if any(problem.severity == "error" for problem in report.problems):
+    grades = {problem.severity for problem in report.problems}
+    if not grades or "error" in grades:
+        # beside questions and notes alone nothing is broken that would have to be mended first
         say_skipped(report.skipped)
     return stopped_if(stands_in_the_way(report.problems, strict=args.strict))

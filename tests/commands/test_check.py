@@ -257,3 +257,11 @@ def test_names_from_any_language_are_printed(bank: Path, run: Any) -> None:
     said = run("--json")
     assert said.data[0]["file"] == "content/units/été"
     assert "units/été" in run().out
+
+
+def test_rules_not_run_are_no_matter_beside_questions_alone(bank: Path, run: Any) -> None:
+    lessons = sorted((bank / "units" / BASE_UNIT).glob("lesson-*.md"))
+    change(lessons[1], "joins: [A, B]", "dances: [A, B]")
+    said = run()
+    assert "question:" in said.out
+    assert "not run" not in said.err

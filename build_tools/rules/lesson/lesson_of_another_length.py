@@ -41,7 +41,8 @@ def check(unit: Unit) -> Iterator[Finding]:
     others_alike = minutes.count(usual) == len(minutes) - 1
     for lesson in unit.lessons:
         apart = lesson.minutes - usual
-        slip = others_alike and apart % _MEANT != 0
+        adds_up = sum(step.minutes for step in lesson.steps) == lesson.minutes
+        slip = others_alike and adds_up and apart % _MEANT != 0
         if abs(apart) <= _MOST_APART and not slip:
             continue
         yield Finding(
