@@ -12,12 +12,12 @@ from build_tools.problem import Fault, FieldPath, Grade, Problem
 from build_tools.shapes.schemas import Kind, quick_validator
 from build_tools.shapes.shape import Shape, shape_of
 from build_tools.source.front_matter_split import split
-from build_tools.source.prose import faults_in_body, faults_in_fields
+from build_tools.source.prose import faults_in_body, faults_in_fields, starred_in
 from build_tools.source.said_once.in_full import in_full
 from build_tools.source.text import read_text
 from build_tools.source.typed.reader import read_typed
 from build_tools.source.typed.rows import Spread, spread
-from build_tools.source.typed.what_was_read import READ_AS, Guess, Reading
+from build_tools.source.typed.what_was_read import READ_AS, Guess, Reading, shown
 from build_tools.source.yaml_quickly import ODD, read_quickly
 from build_tools.source.yaml_reader import Places, read_yaml
 
@@ -66,14 +66,27 @@ class Document:
         return Problem(self.file, line, column, rule, grade, message, help_)
 
     def read_as(self) -> list[Problem]:
-        """A note for each thing that was read as what it plainly is."""
-        return [
+        """A note for each thing that was read as what it plainly is, and for stars in a field."""
+        read = [
             Problem(self.file, g.line, g.column, READ_AS, "note", g.message, _NOTHING_TO_MEND)
             for g in self.guesses
+        ]
+        starred = starred_in(self.data) if "*" in self.yaml_text else ()
+        return read + [
+            self.problem(
+                READ_AS,
+                "note",
+                path,
+                f"the stars round “{shown(words)}” {_AS_THEY_ARE}",
+                _WITHOUT_STARS,
+            )
+            for path, words in starred
         ]
 
 
 _NOTHING_TO_MEND = "nothing, if that is what you mean; `tidy` writes it so"
+_AS_THEY_ARE = "are read as they are typed, and printed"
+_WITHOUT_STARS = "write the words without stars; they make letters slope in the notes alone"
 NOTES = "notes"
 """What stands below the fields; no field has this name."""
 

@@ -25,6 +25,7 @@ _DEEP = re.compile(
 )
 """A line set in by more than so many levels, or with more than so many marks of a level."""
 
+_STARRED = re.compile(r"(?<![\w*])\*{1,3}(?=[^\s*])(?P<words>[^*\n]*[^\s*])\*{1,3}(?![\w*])")
 _HTML_HELP = "write it in plain words or Markdown, and put spaces around a lone `<`"
 
 
@@ -43,6 +44,19 @@ def faults_in_fields(value: Any, path: FieldPath = ()) -> Iterator[tuple[FieldPa
                 message = f"`{_short(found.group())}` in a name is raw HTML, which is not read"
                 yield (*path, name), "raw-html", message, _HTML_HELP
             yield from faults_in_fields(item, (*path, name))
+
+
+def starred_in(value: Any, path: FieldPath = ()) -> Iterator[tuple[FieldPath, str]]:
+    """Yield (path, words) for every text in `value` with stars round words, as notes may have."""
+    if isinstance(value, str):
+        if "*" in value and (found := _STARRED.search(value)):
+            yield path, found["words"]
+    elif isinstance(value, list):
+        for index, item in enumerate(value):
+            yield from starred_in(item, (*path, index))
+    elif isinstance(value, dict):
+        for name, item in value.items():
+            yield from starred_in(item, (*path, name))
 
 
 def is_safe_address(address: str) -> bool:
