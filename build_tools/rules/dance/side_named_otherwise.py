@@ -35,6 +35,8 @@ _OTHERWISE = re.compile(
     re.IGNORECASE,
 )
 """Who has turned has left on the other hand."""
+_PUT = frozenset({"left", "right", "wall"})
+"""Every text that puts a side somewhere has one of these."""
 _TELL_TEACHERS = frozenset({"you", "notes"})
 
 
@@ -44,7 +46,7 @@ def check(unit: Unit) -> Iterator[Finding]:
     if not names:
         return
     text, done = unit_text(unit), set[str]()
-    for file, field in text.at(text.holding(names)):
+    for file, field in text.at(text.holding(names) & text.holding(_PUT)):
         if file in done:
             continue
         for sentence in read(field.text).sentences:

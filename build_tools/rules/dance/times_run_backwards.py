@@ -37,6 +37,8 @@ def check(unit: Unit) -> Iterator[Finding]:
     """Yield a finding for the first time of each text that comes after a later one."""
     text = unit_text(unit)
     for file, field in text.at(text.matching(_TIMED)):
+        if len(_AT.findall(field.text)) < _FEWEST:
+            continue
         for sentence in read(field.text).sentences:
             times = [(one.group(0), _seconds(one)) for one in _AT.finditer(sentence)]
             if len(times) < _FEWEST or _TIMED.search(sentence) is None:
