@@ -11,7 +11,6 @@ SUMS = tuple(
         "share-minutes",
         "sittings",
         "catch-up",
-        "leave-out",
         "lesson-today",
         "class-groups",
         "number-in-words",
@@ -36,7 +35,7 @@ ROOM = tuple(
 """Who of the class dances at once there, and how that is said."""
 IN_THE_HALL = ("sums/floor-tape.js", "sums/in-turns.js", "sums/minutes-in-teams.js")
 """What a lesson in the hall of the day is, beside where its class stands and goes."""
-FITTED = ("sums/groups-in-words.js", "sums/showing.js")
+FITTED = ("sums/groups-in-words.js", "sums/leave-out.js", "sums/showing.js")
 """What is told of a fitted lesson alone."""
 _CATCHING_UP = "sums/catch-up.js"
 """What only a lesson under way needs."""

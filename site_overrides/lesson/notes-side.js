@@ -16,7 +16,7 @@
 
   function side() {
     const notes = article.querySelector("section.notes");
-    const inTurns = article.querySelector(IN_TURNS) ? ", .off-paper-in-turns" : "";
+    const inTurns = article.querySelector(IN_TURNS) ? ", .off-in-turns" : "";
     const before = [...article.querySelectorAll(`:is(.before, .tail) > :is(.off-paper${inTurns})`)].map(aside);
     const besides = before.reduce((sum, one) => sum + lines(one) + 1, notes ? lines(notes) : 0);
     const steps = withFloor([...article.querySelectorAll(".step")], besides).filter(Boolean);

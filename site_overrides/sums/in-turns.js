@@ -28,8 +28,9 @@
     if (sums.isAnywhere(one)) return moving(one, minutes, room, tight);
     const halved = one.grouping === "half class" || one.shows || SEEN.includes(one.phase);
     if (one.shows?.atOnce) return null;
-    // a step that says itself who sits has half of them at a time: as many as one of two teams
-    if (tight && one.halves === "as told" && teams.length === 2) return { words: PART[2], teams: false, each: 0 };
+    // a step that says itself who sits has half of them at a time: as many as one of two teams, and where these have the
+    // same spots two who share one might dance at once
+    if (tight && one.halves === "as told" && teams.length === 2 && room.spots === "none") return { words: PART[2], teams: false, each: 0 };
     if (halved && !teams.length) {
       return tight && one.grouping === "half class" && !one.shows
         ? { words: gettext("if all dance it at once, {turns}", { turns: turns(room) }), teams: false, each: 0, beside: true } : null;

@@ -119,7 +119,7 @@ def test_the_whole_class_is_not_together_where_it_is_in_turns() -> None:
             "rope-bridge", 30, [14, 10], 1,
             [None, "team 1, then team 2, 4 minutes each", "team 1, then team 2, 5 minutes each",
              "team 1, then team 2, 4 minutes each", "team 1, then team 2, 3 minutes each",
-             "half at a time", None],
+             "team 1, then team 2", None],
         ),
     ],
 )  # fmt: skip
@@ -158,7 +158,10 @@ def test_the_lessons_that_teachers_read(
             "“Team 2, sit along the front. Team 1: I point to your marks.” Then change. "
             "If one is left, make a three.",
         ),
-        (1, 6, "say “The front pair dances.”", "say “The front pair dances.”"),
+        (
+            1, 6, "say “The front pair dances.”",
+            "“Team 2, sit along the front. Team 1, dance. Then change.”",
+        ),
         (6, 4, "say “Team 2 sits.”", "say “Team 2 sits.”"),
     ],
 )  # fmt: skip

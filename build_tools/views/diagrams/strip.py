@@ -64,7 +64,7 @@ TALL = 3
 
 def strip_kind(rows: int) -> str:
     """The class of a strip of so many rows, for the style sheets."""
-    return "strip" + (" long-strip" if rows > 1 else "") + (" tall-strip" if rows >= TALL else "")
+    return "strip" + (" long" if rows > 1 else "") + (" tall" if rows >= TALL else "")
 
 
 def strip_title(name: str) -> str:

@@ -203,7 +203,7 @@ def _in_its_order(dance: Dance, step: Step) -> str | None:
     then = (
         _("Then they vote, and go on with the tasks as written.")
         if voted
-        else _("Then say “{keep}”, and go on with the tasks as written.", keep=what_to_keep(step))
+        else _("Then say “{keep}”, and dance the task with it.", keep=what_to_keep(step))
     )
     then = _then(dance, step, then)
     return " ".join([*(_taught(dance, step) if what else ()), tries, then])

@@ -223,7 +223,7 @@ def test_the_order_that_is_given_is_that_of_the_tasks() -> None:
     index = next(n for n, step in enumerate(kite.lessons[0].steps) if "kite" in step.makes)
     said = run_in_words(kite.dance, kite.lessons[0], index) or ""
     assert said.startswith("Teach the moves first: they are given. ")
-    assert with_words(said).endswith("Then say “Keep one”, and go on with the tasks as written.")
+    assert with_words(said).endswith("Then say “Keep one”, and dance the task with it.")
     minutes = kite.lessons[0].steps[index].minutes
     assert said_in(said) == f"{minutes // 2} minutes", "half of the step's"
 
