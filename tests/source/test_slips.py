@@ -19,8 +19,8 @@ EVERY = [slip for name in LISTS for slip in slips(name)]
 
 
 def test_the_lists_are_whole() -> None:
-    assert [slip.number for slip in EVERY] == list(range(1, 156))
-    assert Counter(slip.outcome for slip in EVERY) == {"read": 99, "told": 49, "harmless": 7}
+    assert [slip.number for slip in EVERY] == list(range(1, 158))
+    assert Counter(slip.outcome for slip in EVERY) == {"read": 99, "told": 51, "harmless": 7}
 
 
 @pytest.mark.parametrize("slip", EVERY, ids=lambda slip: f"{slip.number}")

@@ -7,6 +7,7 @@ places that both could take it. Nothing here raises for what was typed.
 
 from __future__ import annotations
 
+import re
 from typing import Any
 
 from build_tools.problem import FieldPath
@@ -143,6 +144,8 @@ class _Reader:
             help_ += "line in further than the text above it"
         elif line.text[0] in "{[":
             help_ = "start the line with a hyphen and a space, if it is a line of the list above it"
+        elif self.cursor.open[-1].shape.takes == "names" and (meant := _named_line(line.text)):
+            help_ = f"write it as `{shown(meant)}`"
         elif key is not None:
             message = f"“{shown(key.typed)}” is too long for the name of a field"
         self.made.fault("broken-yaml", line.number, line.indent + 1, message, help_)
@@ -266,6 +269,15 @@ class _Reader:
     def _item_fields(self, each: Shape, above: int, path: FieldPath) -> dict[str, Any]:
         self.cursor.next_is_item = True
         return self._fields(each, above, path)
+
+
+def _named_line(text: str) -> str:
+    """A line of names and texts that has a hyphen before its name, or a dash for its colon."""
+    bare = re.sub(r"^[-*•] +", "", text)
+    if bare != text and ": " in bare:
+        return bare
+    found = re.fullmatch(r"(?:[-*•] +)?([^\W\d_][\w’' ]{0,39}?)\s+[-–—]\s+(.+)", text)
+    return f"{found[1]}: {found[2]}" if found else ""
 
 
 def _is_row(line: Line, each: Shape) -> bool:
