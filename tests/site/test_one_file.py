@@ -20,9 +20,9 @@ from tests.support.paper import Print, printed, squeezed
 
 MOST = 150_000
 FOOT_MM = 19.0
-# How many letters come first on a side: what floats there, the steps' times, which lesson it is
-# and a tall drawing, is painted before its title.
-BEGINNING = 200
+# How many letters of a heading's size come first on a side; what floats there, such as times and a
+# tall drawing, is painted before them.
+BEGINNING, HEADING = 120, 15.0
 # What there is to read, without the ways to other pages and what only a script shows.
 WORDS = """
 ([root, less]) => {
@@ -208,7 +208,7 @@ def test_each_lesson_of_the_booklet_starts_on_a_new_side(
     for path, one in unfolded.items():
         sides: list[str] = [""] * len(one.paper.margins)
         for glyph in one.paper.glyphs:
-            sides[glyph.side] += glyph.text
+            sides[glyph.side] += glyph.text if glyph.size >= HEADING else ""
         starts = [
             next((n for n, side in enumerate(sides) if n > 1 and begins_with(side, title)), -1)
             for title in one.titles
