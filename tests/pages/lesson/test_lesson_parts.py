@@ -151,12 +151,17 @@ def test_each_part_tells_its_sound_after_what_is_danced() -> None:
                         joins += 1
                         continue
                     section = unit.dance.sections[letter]
+                    if section.kind == "improvised" and part.lines[0] != part.lines[-1]:
+                        # the sound is left out where the step's own words have it
+                        sounds = [
+                            n for n, one in enumerate(part.lines) if one.startswith("Sound: ")
+                        ]
+                        assert sounds in ([], [len(part.lines) - 1])
+                        rules += 1
+                        continue
                     assert section.sound.what in part.lines[-1]
                     assert part.lines[-1].startswith("Sound: ")
-                    danced = len(section.danced)
-                    made_up = section.kind == "improvised" and len(part.lines) > danced + 1
-                    assert made_up or len(part.lines) == danced + 1
-                    rules += made_up
+                    assert len(part.lines) == len(section.danced) + 1
                     told += 1
     assert told > 10
     assert joins
