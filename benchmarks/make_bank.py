@@ -51,7 +51,7 @@ _SMALL: dict[str, tuple[str, ...]] = {
 }
 """One of these at each place, drawn anew."""
 _NAMED = re.compile(rf"(?<!/)(?<!low-)(?<!rock-)\b({'|'.join(_THINGS)})(s?)\b", re.IGNORECASE)
-_FREE = re.compile(rf"(?<= )(?<!atch )({'|'.join(_SMALL)})(?= [a-z])")
+_FREE = re.compile(rf"(?<= )(?<!atch )(?<!replacing )({'|'.join(_SMALL)})(?= [a-z])")
 _FROM_A_LIST = re.compile(
     r"\s*(- )?({|(who|phase|grouping|stage|kinds|from|form|follows|says|start|end|device):)"
 )
