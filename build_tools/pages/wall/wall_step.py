@@ -130,7 +130,18 @@ def danced_in(dance: Dance, step: Step) -> tuple[str, ...]:
         changed = [dance.developments[name] for name in step.develops if name in dance.developments]
         on_the_way = {one.of for one in changed if one.device == "replacing an action"} - danced
         on_the_way &= set(step.develops)
-        return tuple(name for name in dict.fromkeys(made) if name not in on_the_way)
+        # a mirror that is changed again is nobody's: what it mirrors is seen, and what comes of it
+        mirrored = {
+            name
+            for name in {one.of for one in changed} - danced
+            if name in step.develops and dance.developments[name].device == "mirror"
+        }
+        shown = (
+            one
+            for name in dict.fromkeys(made)
+            for one in ((dance.developments[name].of,) if name in mirrored else (name,))
+        )
+        return tuple(name for name in dict.fromkeys(shown) if name not in on_the_way)
     names = tuple(dict.fromkeys((*step.joins, *step.makes, *step.dances, *step.shows)))
     if len([name for name in names if name in dance.sections]) > 1 or "whole" in names:
         return ()

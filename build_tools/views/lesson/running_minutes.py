@@ -76,6 +76,8 @@ def run_in_words(dance: Dance, lesson: Lesson, index: int, helps: Sequence[str] 
     if step.phase == "explore":
         if number_of_goes(step, helps):
             return after_a_go(step, helps)
+        if step.grouping == "half class":
+            return _("When the halves change over, name one thing that you saw.")
         if stops_at_sounds(" ".join(filter(None, (step.say, step.task, step.you)))):
             return _(
                 "Twice, while all are still, name one thing that you saw, and let everyone try "
@@ -113,7 +115,7 @@ def _making(
     if _is_their_own(dance, step):
         who = who_tries(dance, step)
         if limited:
-            tried = _("First {who} tries, only as often as Pupils says.", who=who)
+            tried = _("First {who} tries, only as often as the step says.", who=who)
             once = _(
                 "Then say “{keep}”, and they dance what they kept once.", keep=what_to_keep(step)
             )
@@ -142,7 +144,7 @@ def _making(
     if limited:
         slowly = _(
             "Take it a piece at a time, slowly and with no counts; then as it is danced, only as "
-            "often as Pupils says."
+            "often as the step says."
         )
         return f"{given} {slowly}"
     counted = all(dance.sections[n].kind == "counted" for n in step.makes if n in dance.sections)
@@ -156,8 +158,8 @@ def _making(
         return f"{given} {often}"
     whole = (
         _(
-            "Take it a piece at a time, slowly and with no counts; then all of it with the counts; "
-            "then as it is danced, two or three times."
+            "Take it a piece at a time, slowly and with no counts; then all of it, counted slowly; "
+            "then at its own beat, two or three times."
         )
         if counted
         else _(

@@ -19,7 +19,8 @@ def minutes_in_teams_said(unit: Unit, room: Room) -> str:
     if min(needs) in planned:
         long = _("up to {minutes}", minutes=max(needs))
     return _(
-        "For each team to dance as often as planned, a lesson of {planned} minutes needs {long}.",
+        "For each team to dance as often as planned, a lesson of {planned} minutes needs {long}. "
+        "In {planned}, each team dances as often as its minutes allow, once at least.",
         planned=_from_to(planned),
         long=long,
     )

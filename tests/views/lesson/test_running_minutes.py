@@ -189,7 +189,7 @@ def test_where_the_task_limits_the_goes_no_more_are_asked_for() -> None:
 
     assert "a few times" in said("Try both lower, both taller, one of each. Choose.")
     for limited in ("Try each way once each. Choose.", "Try both; rest; once more."):
-        assert "only as often as Pupils says" in said(limited)
+        assert "only as often as the step says" in said(limited)
         assert "a few times" not in said(limited)
         assert "In the last minute" not in said(limited)
 
@@ -276,8 +276,8 @@ def test_what_may_be_chosen_anew_at_any_time_is_never_to_be_kept() -> None:
     (index,) = (n for n, step in enumerate(lesson.steps) if "link" in step.settles)
     said = run_in_words(rope.dance, lesson, index)
     assert said == (
-        "First each pair tries, only as often as Pupils says. Before each go, say “You may choose "
-        "again.”"
+        "First each pair tries, only as often as the step says. Before each go, say “You may "
+        "choose again.”"
     )
     link = replace(rope.dance.choices["link"], what="What joins the two in the lean")
     fixed = replace(rope.dance, choices={**rope.dance.choices, "link": link})
@@ -290,7 +290,7 @@ def test_rest_after_each_go_is_no_trying_again_and_again() -> None:
     lesson = rope.lessons[3]
     (index,) = (n for n, step in enumerate(lesson.steps) if "second-level" in step.settles)
     said = run_in_words(rope.dance, lesson, index) or ""
-    assert said.startswith("First each pair tries, only as often as Pupils says.")
+    assert said.startswith("First each pair tries, only as often as the step says.")
     steps = list(lesson.steps)
     steps[index] = replace(steps[index], you="Say the words.")
     often = run_in_words(rope.dance, replace(lesson, steps=tuple(steps)), index) or ""
