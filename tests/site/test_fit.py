@@ -310,6 +310,14 @@ def test_in_a_small_hall_each_step_says_which_team_and_what_the_step_says_itself
             assert f"team 1, then team 2, {minutes} minutes each" in groups[number - 1]
         tries = seen.page.locator(".step[data-step='4'] .tries").inner_text()
         assert tries == "2 minutes", "half of what each team has"
+        assert "The step says how they are made." in told
+    turned = "units/gathering-peascods/lesson-1.html"
+    with lesson(browser, site, "#fit=40-0-30-0-12x9m", path=turned) as seen:
+        seen.page.wait_for_function("Boolean(danceUnitBank.danceOnFloor)")
+        front = seen.page.locator(".part-room p")
+        assert "The front is a short wall, where watchers sit." in (front.text_content() or "")
+        seen.page.evaluate("danceUnitBank.settings.keepFit(null)")
+        assert "The front is one long wall" in (front.text_content() or "")
     # the steps of a card that are not on the screen too: somebody may read ahead
     with lesson(browser, site, "#card&fit=60-10-30-0-14x10m", path=path) as seen:
         seen.page.wait_for_function("Boolean(danceUnitBank.danceOnFloor)")

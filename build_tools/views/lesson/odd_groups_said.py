@@ -82,7 +82,7 @@ def _worked_out(sections: tuple[Section, ...], size: int, odd: int) -> str | Non
     if not alone:
         return None
     return _(
-        "In {group}, dance {part} yourself, or count its counts aloud while everyone waits.",
+        "In {group}, count the counts of {part} aloud while everyone waits.",
         group=a_group(odd),
         part=left_empty_in_words(alone[0].groups, size),
     )

@@ -53,11 +53,11 @@ _MINUTES_TO_SHOW, _MINUTES_TO_SHOW_WHAT_IS_GIVEN = 5, 6
 is given more to learn. Common practice, no source."""
 _AT_LAST = {
     "alone": N_("In the last minute, each pupil shows a neighbour."),
-    "pairs": N_("In the last minute, each pair shows the pair beside it."),
-    "threes": N_("In the last minute, each three shows the three beside it."),
-    "fours": N_("In the last minute, each four shows the four beside it."),
-    "fives": N_("In the last minute, each five shows the five beside it."),
-    "sixes": N_("In the last minute, each six shows the six beside it."),
+    "pairs": N_("In the last minute, each pair shows another; one over joins two."),
+    "threes": N_("In the last minute, each three shows another; one over joins two."),
+    "fours": N_("In the last minute, each four shows another; one over joins two."),
+    "fives": N_("In the last minute, each five shows another; one over joins two."),
+    "sixes": N_("In the last minute, each six shows another; one over joins two."),
     "half class": N_("In the last minute, each half shows the other."),
     "whole class": N_("In the last minute, half the class shows the other half."),
 }
@@ -203,7 +203,7 @@ def _in_its_order(dance: Dance, step: Step) -> str | None:
         else _("{minutes} to try, again and again, ways of doing it.", minutes=minutes_to_try(step))
     )
     then = (
-        _("Then they vote, and go on with the tasks as written.")
+        _("Then they vote, and dance it that way.")
         if voted
         else _("Then say “{keep}”, and dance the task with it.", keep=what_to_keep(step))
     )

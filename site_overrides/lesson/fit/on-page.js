@@ -33,6 +33,7 @@
       bank.plansToday?.(article, room, fit);
       lessSpace(room);
       form.marks?.(article, facts, room);
+      form.front?.(article, room);
       for (const old of article.querySelectorAll(".sitting")) old.remove();
       if (two) turn(sittings);
       // two sittings, and teams, say more than the lesson's size on paper was reckoned for

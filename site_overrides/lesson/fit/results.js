@@ -104,7 +104,8 @@
         : grouping === "pairs" ? gettext("Find your partner from earlier lessons.") : gettext("Find your group from earlier lessons.");
       return gettext("Say “{words}”", { words: again });
     }
-    return into ? gettext("If they have no groups yet, say “{words}”", { words }) : gettext("Say “{words}”", { words });
+    // a step that says itself how groups are made is not to be contradicted
+    return into ? gettext("The step says how they are made.") : gettext("Say “{words}”", { words });
   }
 
   function showing(facts, plan, fit, said) {

@@ -3,6 +3,7 @@
   const bank = (window.danceUnitBank ||= {});
   const form = (bank.fitForm ||= {});
   const { gettext } = bank;
+  const WALL = /\b(?:one|a|the) (?:long|short) wall\b|\b(?:un )?wal (?:hir|fer)\b/i;
   const TAPE = /tape|chalk|tâp|sialc/i;
 
   // how the dance is danced here, and in which steps of today not all dance at once
@@ -36,6 +37,17 @@
       ? gettext("With {teams} teams the lesson needs about {needs} to be danced as often as planned; you have {have}.", said)
       : gettext("For each team to dance as often as planned, the lesson needs about {needs}; you have {have}. So in these steps each team dances as often as its minutes allow, once at least; or give the lesson more than one time.", said))];
   }
+
+  // the front of a hall that is danced the other way round, where the page says which wall it is
+  form.front = (article, room) => {
+    const line = article.querySelector(".part-room p");
+    if (!line) return;
+    const written = form.asWritten(line);
+    if (!room?.found || !room.turned) { line.textContent = written; return; }
+    const wall = room.hall[1] < room.hall[0] ? gettext("a short wall") : gettext("a long wall");
+    const other = written.replace(WALL, wall);
+    line.textContent = other === written ? `${bank.sums.floor.howInWords({ ...room, stride: 1 })} ${written}` : other;
+  };
 
   form.space = (facts, plan, fit, said) => {
     const { make } = form;
