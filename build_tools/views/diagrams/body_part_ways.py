@@ -117,9 +117,7 @@ def _on_something(done: Moved, seen: View, start: Skeleton, end: Skeleton) -> li
     else:
         surface = track([(x + 7, y - 2 * _SURFACE), (x + 7, y + _SURFACE)])
         way = [(x - 18, y - 16), (x + 1, y - 16)]
-    # in dashes: it is thought of, and nobody knocks on wood for it
-    thought = el("path", d=surface, stroke_width=2.5, stroke_dasharray="4 5")
-    pieces = [thought, arrows.stroke(way, feel)]
+    pieces = [thought_of(surface), arrows.stroke(way, feel)]
     if knocks_twice(move):
         pieces.append(number("2×", x + (32 if down else 20) + FREE, y + 14))
     return pieces
@@ -188,10 +186,20 @@ def pulled_to_hip(move: Move, seen: View, end: Skeleton) -> tuple[str, float]:
     return arrows.stroke([(first, y - 6), (x + HEAD, y - 2)], feel), first
 
 
+def thought_of(surface: str) -> str:
+    """Something that is touched or struck, in dashes: nobody knocks on wood for it."""
+    return el("path", d=surface, stroke_width=2.5, stroke_dasharray="4 5")
+
+
 def heel_lifted(seen: View, end: Skeleton) -> str:
     """Under the heel that is further back, up: on tiptoe."""
     x = min(seen.at(leg.heel)[0] for leg in (end.right_leg, end.left_leg)) - 5
-    return arrows.stroke([(x, -1.0), (x, -17.0)], frozenset({"light"}))
+    return on_toes(x, -1.0)
+
+
+def on_toes(x: float, y: float) -> str:
+    """A small arrow up from the floor."""
+    return arrows.stroke([(x, y), (x, y - 16.0)], frozenset({"light"}))
 
 
 def room_beside(done: Moved) -> float:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from build_tools.page_words.words import _
 from build_tools.views.diagrams import body_arrows as arrows
 from build_tools.views.diagrams.body_lines import HEAD, PALE
+from build_tools.views.diagrams.body_part_ways import on_toes, thought_of
 from build_tools.views.diagrams.body_phrases import WAYS
 from build_tools.views.diagrams.body_turns import eyes
 from build_tools.views.diagrams.body_ways import humps
@@ -26,6 +27,8 @@ def figure_key() -> tuple[Figure, ...]:
             el("g", humps((2.0, 54.0), 3, 9.0, ()), transform="translate(0 26)"),
             _("a hump for each step, or their number"),
         ),
+        _mark(on_toes(28, 24), _("by a heel: on tiptoe")),
+        _mark(thought_of("M8 15H48"), _("something to knock or pat, thought of")),
         _mark(arrows.hold(24, 10), _("still")),
         *(_mark(_way(feel), _(words)) for feel, words in WAYS.items() if feel != "direct"),
     )
