@@ -49,7 +49,9 @@ def counts_do_not_fill_section(unit: EditableUnit) -> Place | None:
 @fault("counts-do-not-fill-section", "drop")
 def passage_lost(unit: EditableUnit) -> Place | None:
     for letter, section in unit.top["sections"].items():
-        if "counts" in section and len(section.get("danced", [])) > 1:
+        danced = section.get("danced", [])
+        # a canon with other starts would fill the section too: nobody could tell which was meant
+        if "counts" in section and len(danced) > 1 and not any("after" in one for one in danced):
             unit.drop(unit.file, ("sections", letter, "danced", 0))
             return unit.file, ("sections", letter, "counts")
     return None

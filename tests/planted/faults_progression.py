@@ -10,7 +10,7 @@ from tests.planted.unit_edits import EditableUnit, Place, motifs_in
 
 fault = Registry()
 
-_ADVICE = ("say", "look_for", "easier", "harder", "into", "ask")
+_ADVICE = ("say", "you", "look_for", "easier", "harder", "into", "ask")
 
 
 @fault("choice-never-settled", "drop")

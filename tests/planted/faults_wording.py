@@ -8,7 +8,7 @@ from tests.planted.unit_edits import EditableUnit, Place, unknown_word
 
 fault = Registry()
 
-_ADVICE = ("say", "look_for", "easier", "harder", "into", "ask")
+_ADVICE = ("say", "you", "look_for", "easier", "harder", "into", "ask")
 
 
 def _task(unit: EditableUnit, text: str, lesson: int = 1) -> Place | None:

@@ -9,7 +9,7 @@ from typing import Any
 from tests.planted.unit_edits import EditableUnit
 
 KINDS = ("gesture", "travel", "jump", "turn", "transfer", "stillness")
-ADVICE = ("say", "look_for", "easier", "harder", "into", "ask")
+ADVICE = ("say", "you", "look_for", "easier", "harder", "into", "ask")
 DEEDS = ("explore", "make", "develop", "rehearse", "join")
 _SET = {
     "apart",

@@ -105,6 +105,8 @@ def _phrase_off(unit: Unit, section: Section, over: Fraction) -> FieldPath | Non
         (name, over / times)
         for name, times in often.items()
         if known[name] % dance.phrase not in _ends(dance)
+        # a move is off by a count or three; by more, something is left out or danced too often
+        and abs(over / times) < dance.phrase / 2
         and known[name] - over / times > 0
         and (known[name] - over / times) % dance.phrase in _ends(dance)
     ]
