@@ -7,10 +7,9 @@ from typing import Any
 
 from tests.planted.faults import Registry
 from tests.planted.unit_edits import EditableUnit, Place, motifs_in
+from tests.planted.whole_edits import ADVICE
 
 fault = Registry()
-
-_ADVICE = ("say", "you", "look_for", "easier", "harder", "into", "ask")
 
 
 @fault("choice-never-settled", "drop")
@@ -210,7 +209,7 @@ def return_never_settled(unit: EditableUnit) -> Place | None:
     unit.top["ending"] = [{"who": "everyone", "does": "Sink"}]
     for _, _, step in unit.steps():
         step.update(does="Dance", task="Dance it.")
-        for field in _ADVICE:
+        for field in ADVICE:
             step.pop(field, None)
     return unit.set(unit.file, ("sections", back, "idea"), "Water")
 
@@ -368,7 +367,7 @@ def no_choice_by_pupils(unit: EditableUnit) -> Place | None:
     for _, _, step in unit.steps():
         step.pop("settles", None)
         step.update(does="Dance", task="Dance it.")
-        for field in _ADVICE:
+        for field in ADVICE:
             step.pop(field, None)
     _tell_of_no_handing_on(unit)
     return unit.file, ("motifs",)

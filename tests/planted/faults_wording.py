@@ -5,10 +5,9 @@ from __future__ import annotations
 from build_tools.problem import FieldPath
 from tests.planted.faults import Registry
 from tests.planted.unit_edits import EditableUnit, Place, unknown_word
+from tests.planted.whole_edits import ADVICE
 
 fault = Registry()
-
-_ADVICE = ("say", "you", "look_for", "easier", "harder", "into", "ask")
 
 
 def _task(unit: EditableUnit, text: str, lesson: int = 1) -> Place | None:
@@ -16,7 +15,7 @@ def _task(unit: EditableUnit, text: str, lesson: int = 1) -> Place | None:
     file = unit.lesson_files[lesson - 1]
     for n, step in enumerate(unit.data[file]["steps"]):
         if step["phase"] in ("explore", "make", "develop"):
-            for field in _ADVICE:
+            for field in ADVICE:
                 step.pop(field, None)
             return unit.set(file, ("steps", n, "task"), text)
     return None
@@ -34,7 +33,7 @@ def _no_safety(unit: EditableUnit) -> None:
         unit.bodies[file] = "Notes.\n"
         lesson["safety"] = ["The school's risk assessment comes first."]
         for step in lesson["steps"]:
-            for field in _ADVICE:
+            for field in ADVICE:
                 step.pop(field, None)
 
 
@@ -245,7 +244,7 @@ def landing_cue_missing(unit: EditableUnit) -> Place | None:
     file = unit.lesson_files[0]
     _no_safety(unit)
     step = unit.data[file]["steps"][0]
-    for field in _ADVICE:
+    for field in ADVICE:
         step.pop(field, None)
     step["does"] = "Walk and jump"
     return unit.set(file, ("steps", 0, "task"), "Walk, then jump high.")
@@ -275,7 +274,7 @@ def spinning_unguarded(unit: EditableUnit) -> Place | None:
     file = unit.lesson_files[0]
     _no_safety(unit)
     step = unit.data[file]["steps"][0]
-    for field in _ADVICE:
+    for field in ADVICE:
         step.pop(field, None)
     step["does"] = "Walk on"
     return unit.set(file, ("steps", 0, "task"), "Spin like a seed for eight counts.")
@@ -289,7 +288,7 @@ def stop_signal_missing(unit: EditableUnit) -> Place | None:
         unit.bodies[file] = "Notes.\n"
         for step in lesson["steps"]:
             step.update(does="Walk", task="Walk and dance.")
-            for field in _ADVICE:
+            for field in ADVICE:
                 step.pop(field, None)
     first = unit.lesson_files[0]
     return unit.set(first, ("steps", 0, "task"), "Run fast through the gaps.")

@@ -19,8 +19,10 @@ _WORDS: dict[str, tuple[str, ...]] = {
     "half of the class": ("half class", "half the class"),
     "moderate": ("steady",),
 }
-_GROUPS_OF = ("", "", "pairs", "threes", "fours", "fives", "sixes")
-_FIGURES = {"two": 2, "three": 3, "four": 4, "five": 5, "six": 6}
+_GROUPS_OF = {
+    "two": "pairs", "three": "threes", "four": "fours", "five": "fives", "six": "sixes",
+    "2": "pairs", "3": "threes", "4": "fours", "5": "fives", "6": "sixes",
+}  # fmt: skip
 _LITTLE = re.compile(r"\A(?:in|the) |\b(?:the) ")
 _OFTEN = {"once": 1, "twice": 2, "thrice": 3}
 _ROUGHLY = re.compile(r"(?:about|around|roughly|approximately|approx\.?|circa|ca?\.) ?(?=\d)")
@@ -42,8 +44,8 @@ def word_said(typed: str, words: Collection[object]) -> str | None:
         if one in words:
             return one
     if found := re.fullmatch(r"(?:in )?groups of (\w+)", said):
-        many = _FIGURES.get(found[1]) or (int(found[1]) if found[1] in "23456" else 0)
-        return _GROUPS_OF[many] if many and _GROUPS_OF[many] in words else None
+        groups = _GROUPS_OF.get(found[1])
+        return groups if groups in words else None
     bare = _LITTLE.sub("", said)
     for whole in (bare, _LITTLE.sub("", bare)):
         near = [one for one in words if isinstance(one, str) and _LITTLE.sub("", one) == whole]

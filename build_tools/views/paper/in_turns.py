@@ -36,8 +36,10 @@ _TEAMS = (
     "chant, tapping softly. Take a long wall as the front."
 )
 """Stands for what is said of the teams of the day, as long as it gets."""
-_TURN = "all learn it on the spot, then dance it: team 1, then team 2, then team 3"
+_TURN = "team 1, then 2, then 3, then 4, 3 minutes each"
 """Stands for who dances a step after whom."""
+_SENT, _NEXT = "“All but team 1, sit along the front and the back. Team 1: ", " Then the next team."
+"""Stand for what sends one team to its place and the others to theirs."""
 _TAPE = N_("Tape or chalk, for the marks in this hall")
 
 
@@ -86,4 +88,5 @@ def _with_teams(unit: Unit, lesson: Lesson, printed: PrintedLesson) -> PrintedLe
 
 def _in_turns(step: PrintedStep) -> PrintedStep:
     groups, dot, into = step.how.text.removeprefix("· ").partition(" · ")
-    return replace(step, how=step.how._replace(text=f"· {groups}; {_TURN}{dot}{into}"))
+    sent = into.replace("“", _SENT, 1) + _NEXT if into else ""
+    return replace(step, how=step.how._replace(text=f"· {groups}; {_TURN}{dot}{sent}"))

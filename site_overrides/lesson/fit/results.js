@@ -66,7 +66,7 @@
       const plain = sizes.length === 1 || size === 1;
       const say = sums.groupsSentence(groupings, one.grouping, fit.dancing, today, stood(facts.slice(0, index)));
       // groups that stand already are not made again
-      const made = one.grouping === "half class" ? Boolean(turnOf(one, plan, fit)?.teams)
+      const made = one.grouping === "half class" ? Boolean(form.turnOf(one, plan, fit)?.teams)
         : groupings.slice(0, groupings.length - today.length).includes(one.grouping);
       const into = step.querySelector(".into") && !plain;
       const halved = one.grouping === "half class";
@@ -112,7 +112,7 @@
     const parts = [];
     facts.forEach((one, index) => {
       const long = plan.sittings.flat().findLast(({ step }) => step === one.number).minutes;
-      const teams = turnOf(one, plan, fit)?.teams ? bank.sums.roomToday(fit).sharing.teams.length : 0;
+      const teams = form.turnOf(one, plan, fit)?.teams ? bank.sums.roomToday(fit).sharing.teams.length : 0;
       const shown = bank.sums.showing(facts, index, long, fit.dancing, teams || (one.halves === "teams" ? 2 : 0));
       if (!shown) return;
       const step = form.step(one.number);
@@ -132,10 +132,10 @@
   }
 
   // how a step is danced in turns in the hall of the day; null where all dance at once
-  function turnOf(one, plan, fit) {
+  form.turnOf = (one, plan, fit) => {
     const room = bank.sums.roomToday(fit);
     return room && bank.sums.inTurns(one, form.shortest(plan.sittings, one, form.isTaught(plan, fit)), room);
-  }
+  };
 
   function takes(shown, { shows }, long) {
     const needs = bank.sums.minutes(shown.needs);

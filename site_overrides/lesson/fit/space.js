@@ -12,7 +12,7 @@
     const words = bank.sums.floor.roomInWords(room, ownWay);
     if (!room.found || bank.sums.floor.allAtOnce(room)) return [make("p", "", make("strong", words))];
     const told = facts.flatMap((one) => {
-      const turn = bank.sums.inTurns(one, form.shortest(plan.sittings, one, form.isTaught(plan, fit)), room);
+      const turn = form.turnOf(one, plan, fit);
       return turn ? [make("li", gettext("{step}: {turns}.", { step: form.nameOf(one.number), turns: turn.words }))] : [];
     });
     if (told.length) {
