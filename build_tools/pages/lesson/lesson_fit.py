@@ -76,6 +76,11 @@ class FitView:
     """Where they sit for looking and talking, where each looks at one partner, pair or group."""
 
 
+def _data(value: object) -> str:
+    """A value for a script, as short as it can be written."""
+    return json.dumps(value, ensure_ascii=False, separators=(",", ":"))
+
+
 def fit_view(unit: Unit, lesson: Lesson) -> FitView:
     """What the page says of this lesson, to be fitted by its scripts."""
     looked_at = _FACING.get(lesson.look_and_talk.who) if lesson.look_and_talk else None
@@ -83,9 +88,9 @@ def fit_view(unit: Unit, lesson: Lesson) -> FitView:
     return FitView(
         pupils=str(USUAL_CLASS),
         least=str(recommended_least(unit.years)),
-        halls=json.dumps({name: [one.width, one.depth] for name, one in KNOWN_HALLS.items()}),
+        halls=_data({name: [one.width, one.depth] for name, one in KNOWN_HALLS.items()}),
         halls_source=halls_source(),
-        odd=json.dumps(odd_groups_said(unit, lesson), ensure_ascii=False),
+        odd=_data(odd_groups_said(unit, lesson)),
         room=lesson.change.get("room"),
         half=sentence(unit.space.half_hall),
         classroom=sentence(unit.space.classroom),

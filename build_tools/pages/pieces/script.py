@@ -15,8 +15,8 @@ from build_tools.views.words.pace_said import HEAR_IT
 class ScriptPiece:
     """Some words of a line."""
 
-    words: str
-    """The words."""
+    lines: tuple[str, ...]
+    """The words, a line each on a screen; paper has them in one."""
     said: bool
     """Whether they tell what is said, or minutes that follow the step's: what was marked."""
     hear: bool = False
@@ -63,11 +63,11 @@ def pieces_of(line: str) -> tuple[ScriptPiece, ...]:
 
 def _pieces(line: str) -> Iterator[ScriptPiece]:
     name = _(HEAR_IT)
-    for words, said in in_pieces(line):
-        before, named, after = words.partition(name)
-        if before:
-            yield ScriptPiece(before, said)
+    for lines, said in in_pieces(line):
+        before, named, after = lines[-1].partition(name)
+        if len(lines) > 1 or before:
+            yield ScriptPiece((*lines[:-1], before), said)
         if named:
-            yield ScriptPiece(named, said, hear=True)
+            yield ScriptPiece((named,), said, hear=True)
         if after:
-            yield ScriptPiece(after, said)
+            yield ScriptPiece((after,), said)

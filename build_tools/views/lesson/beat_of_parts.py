@@ -23,7 +23,7 @@ from build_tools.views.lesson.beat_by_moves import beat_by_moves
 from build_tools.views.words.bars_heard import bars_heard, does_throughout
 from build_tools.views.words.beat_in_phrases import made_in_words
 from build_tools.views.words.deeds_of_sound import OwnWords, are_counts
-from build_tools.views.words.marked_words import marked, said_in, without_words
+from build_tools.views.words.marked_words import marked, row_by_row, said_in, without_words
 from build_tools.views.words.plain_words import listed, seconds_in_words
 from build_tools.views.words.punctuation import capital, sentence
 from build_tools.views.words.said_over import said_over
@@ -132,10 +132,8 @@ def parts_in_a_run(
     alike = {without_words(part) for part in parts}
     if len(alike) == 1 and len(set(joins)) == 1 and joins[0]:
         words = {x: said_in(one) for x, one in zip(letters, parts, strict=True) if said_in(one)}
-        said = "".join(
-            _("; in {part}{words}", part=in_short(dance, x), words=words[x]) for x in words
-        )
-        each = f"{alike.pop().removesuffix('.')}{marked(said)}."
+        rows = [_("in {part}{words}", part=in_short(dance, x), words=words[x]) for x in words]
+        each = f"{alike.pop().removesuffix('.')}{marked(row_by_row(rows, '; '))}."
         return (Stretch(_("Each part"), each), Stretch(_("At each join"), joins[0]))
     told = [Stretch(in_short(dance, letters[0]), parts[0])]
     for letter, join, part in zip(letters[1:], joins, parts[1:], strict=True):

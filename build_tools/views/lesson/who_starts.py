@@ -17,6 +17,7 @@ from build_tools.movement.whole import lengths
 from build_tools.page_words.speaking import kept_by_language
 from build_tools.page_words.words import N_, _
 from build_tools.views.dance.parts_over_counts import parts_over_counts
+from build_tools.views.words.marked_words import line_by_line
 from build_tools.views.words.phrases_counted import nth_phrases
 from build_tools.views.words.plain_words import listed
 from build_tools.views.words.punctuation import capital
@@ -94,7 +95,7 @@ def _told(starts: Sequence[_Start], phrase: int, *, one_phrase: bool) -> str:
             if last
             else _("{phrase}: {who}", phrase=where, who=said)
         )
-    return " ".join(f"{capital(line)}." for line in told)
+    return line_by_line([f"{capital(line)}." for line in told], " ")
 
 
 def _counted(starts: Sequence[_Start]) -> str:

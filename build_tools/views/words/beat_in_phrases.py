@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from fractions import Fraction
+from functools import reduce
 from itertools import groupby
 
 from build_tools.movement.counts import figures
@@ -21,7 +22,7 @@ from build_tools.views.words.bar_in_words import (
 )
 from build_tools.views.words.bars_heard import ON_EACH, Bar, Made, bars_heard
 from build_tools.views.words.deeds_of_sound import NO_WORDS, OwnWords
-from build_tools.views.words.marked_words import without_words
+from build_tools.views.words.marked_words import after_lines, without_words
 from build_tools.views.words.phrases_counted import (
     length_word,
     nth_phrases,
@@ -56,7 +57,7 @@ def made_in_words(
     """
     lines = list(_in_turn(pieces, phrase, own, begun or {}))
     told = [*lines[:1], *(_("then {what}", what=line) for line in lines[1:])]
-    return " ".join(f"{capital(line)}." for line in told)
+    return reduce(after_lines, (f"{capital(line)}." for line in told), "").lstrip()
 
 
 def _in_turn(pieces: Sequence[Piece], phrase: int, own: OwnWords, begun: Begun) -> Iterator[str]:

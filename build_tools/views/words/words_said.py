@@ -15,6 +15,7 @@ from build_tools.movement.sounding import Word
 from build_tools.page_words.words import N_, _
 from build_tools.sentences.numbers import number_of
 from build_tools.views.words.deeds_of_sound import are_counts
+from build_tools.views.words.marked_words import line_by_line
 from build_tools.views.words.phrases_counted import number_word, phrases_in_words
 from build_tools.views.words.plain_words import listed
 from build_tools.views.words.punctuation import quoted
@@ -143,7 +144,7 @@ def _in_lines(lines: Sequence[tuple[str, ...] | str], phrase: int) -> str:
             continue
         told.append(_often(line if isinstance(line, str) else _after(before, line), many))
         before = line if isinstance(line, tuple) else ()
-    return ", ".join([*told[:1], *(_("then {what}", what=one) for one in told[1:])])
+    return line_by_line([*told[:1], *(_("then {what}", what=one) for one in told[1:])], ", ")
 
 
 def _often(said: str, many: int) -> str:

@@ -9,6 +9,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.canon_and_unison import CANONS
 from build_tools.views.dance.parts_over_counts import parts_over_counts
 from build_tools.views.lesson.who_starts import starts_in_words
+from build_tools.views.words.marked_words import with_words
 from tests.support.sound_bank import whole_bank
 
 
@@ -51,7 +52,7 @@ def test_in_a_strict_canon_each_starts_so_many_counts_after_the_one_before() -> 
 
 def test_where_all_start_at_once_after_parts_in_turn_they_are_told_too() -> None:
     """An adviser missed it: "in the fourth and the fifth, all on 5"."""
-    told = starts_in_words(unit_named("rope-bridge").dance, "A")
+    told = with_words(starts_in_words(unit_named("rope-bridge").dance, "A"))
     assert told.endswith(" The fourth and fifth eights: all on 5.")
     told = starts_in_words(unit_named("rope-bridge").dance, "A'")
     assert told == "The first eight: wests. The second eight: easts. From the third eight on: all."
@@ -62,7 +63,7 @@ def test_one_each_phrase_is_told_without_counts() -> None:
 
     A teacher read "Ones, then twos, one each eight; then all at once" three times.
     """
-    assert starts_in_words(unit_named("rock-pool").dance, "C") == (
+    assert with_words(starts_in_words(unit_named("rock-pool").dance, "C")) == (
         "The first eight: ones. The second eight: twos. The third eight: twos again. "
         "The fourth eight: ones."
     )

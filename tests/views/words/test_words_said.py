@@ -37,7 +37,7 @@ def test_words_are_told_with_the_beat_in_their_order() -> None:
         f", saying “{STICK}”, then the same with “go” for “stick”"
     )
     lines = [f"swing {way} lean slide slide clack clamp two" for way in ("two", "south", "two")]
-    assert said_in(told(*lines)) == (
+    assert with_words(said_in(told(*lines))) == (
         f", saying “{lines[0]}”, then “swing south …”, then “swing two …”"
     )
 
@@ -112,7 +112,7 @@ def spoken(said: str) -> list[str]:
 
 @given(LINES)
 def test_the_words_told_are_the_words_said(lines: list[str]) -> None:
-    assert spoken(said_in(told(*lines))) == " ".join(lines).split()
+    assert spoken(with_words(said_in(told(*lines)))) == " ".join(lines).split()
 
 
 def test_the_words_of_those_who_dance_may_be_only_thought() -> None:
