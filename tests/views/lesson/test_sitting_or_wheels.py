@@ -117,8 +117,11 @@ def test_a_chair_is_not_asked_to_turn_quicker_than_it_can() -> None:
 
 
 def call_and_answer(call: str) -> tuple[Unit, str]:
-    """The unit whose lesson 1 makes a call and then answers it with another feel."""
-    return with_notes(published("rope-bridge"), 1, call), "haul"
+    """The unit whose lesson 1 makes a call and then answers it with another feel, all through."""
+    unit = with_notes(published("rope-bridge"), 1, call)
+    made = unit.dance.developments
+    answers = {**made, "answer": replace(made["answer"], only=())}
+    return replace(unit, dance=replace(unit.dance, developments=answers)), "haul"
 
 
 def test_a_new_feel_keeps_the_authors_way_with_its_glance() -> None:
