@@ -37,6 +37,9 @@
       return bank.sums.recap(made?.grouping ?? "alone");
     }
 
+    // steps that teams dance in turn get more of the minutes, which is known with the floor
+    function floored() { if (state.started === null) become({ ...begun(state.sitting), at: state.at }); else show(); }
+
     function today() { return sums.lessonToday(facts, settings.fit()); }
 
     function begun(sitting) {
@@ -301,7 +304,7 @@
       space: () => { if (state.started === null) begin(); else if (card.running(state)) pause(); },
       escape,
     });
-    settings.onChange(() => { bank.needFloor(settings.fit(), show); if (state.started === null) become(begun(state.sitting)); else show(); showSaid(); });
+    settings.onChange(() => { bank.needFloor(settings.fit(), floored); if (state.started === null) become(begun(state.sitting)); else show(); showSaid(); });
     setInterval(showTime, LOOK);
     document.addEventListener("visibilitychange", showTime);
 
@@ -309,7 +312,7 @@
     root.dataset.live = "";
     show();
     showSaid();
-    bank.needFloor(settings.fit(), show);
+    bank.needFloor(settings.fit(), floored);
     if (card.running(state)) keepAwake();
   }
 

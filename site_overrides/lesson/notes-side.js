@@ -1,9 +1,9 @@
-// A further side for the printer: what each step says besides that the lesson's own two sides have no room for.
+// A further side or two for the printer: what each step says besides that the lesson's own two sides have no room for.
 // It is made of what stands on the page when that is printed, so that the page does not carry it twice.
 (() => {
   const { gettext } = window.danceUnitBank;
   const article = document.querySelector("[data-lesson]");
-  const LINES = 101, LETTERS = 44, PLAN = 9, STEP_HEADS = 12; // of a side, a line, a plan without its words
+  const LINES = 202, LETTERS = 44, PLAN = 9, STEP_HEADS = 12; // of two sides, a line, a plan without its words
   const IN_TURNS = ".sitting, .teams:not([hidden])"; // where a fitted lesson says so
   let made = null;
 
@@ -23,13 +23,14 @@
     if (!steps.length && !notes && !before.length) return null;
     const { lesson } = article.dataset;
     const head = element("h2", gettext("Notes for lesson {lesson}, step by step", { lesson }));
-    const said = element("p", gettext("A further side. The lesson itself is on the sides before it."));
+    const said = element("p", gettext("The lesson itself is on the sides before this one."));
     const whole = element("section", head, said, element("div", ...before, ...steps, ...(notes ? [notes.cloneNode(true)] : [])));
     whole.className = "notes-side";
     return whole;
   }
 
-  // the floor and the words of a beat, where the lesson's own sides have no room for them, as far as one further side has
+  // the floor and the words of a beat, where the lesson's own sides have no room for them, as far as two further sides
+  // have: one sheet either way where both its sides are printed
   function withFloor(steps, besides) {
     const told = steps.map((step) => [...untold(step), ...[...step.querySelectorAll(":scope .does > .on-screen")].map(unfolded)]);
     const plans = steps.map((step) => [...step.querySelectorAll(".step-plan .figure")].map(drawn));

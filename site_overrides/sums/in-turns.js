@@ -125,13 +125,24 @@
       : gettext("{turns}, once each", { turns: turn });
   }
 
+  // a teacher had sent team 2 to sit in the warm-up: in which steps there are teams, where not in all
+  function inWhichSteps(turns) {
+    const steps = turns.flatMap((turn, index) => (turn?.teams ? [String(index + 1)] : []));
+    return steps.length && steps.length < turns.length && ngettext(
+      "In teams: step {steps}. In all others everyone works at once.",
+      "In teams: steps {steps}. In all others everyone works at once.",
+      steps.length,
+      { steps: bank.row(steps) },
+    );
+  }
+
   // what to know before the lesson: the teams, or who sits, and how the hall is used; "" where all is as it is drawn.
   // `ownWay` is whether the author's way in a small hall stands below
   sums.hallToday = (facts, room, ownWay = false) => {
     const placed = facts.some((one) => one.parts.length);
     if (!room?.found) return room && placed ? sums.floor.roomInWords(room, ownWay) : "";
-    const turning = facts.some((one) => sums.inTurns(one, one.minutes, room));
+    const turns = facts.map((one) => sums.inTurns(one, one.minutes, room));
     const how = placed && sums.floor.howInWords(room);
-    return [turning && sums.floor.sharingInWords(room), how].filter(Boolean).join(" ");
+    return [turns.some(Boolean) && sums.floor.sharingInWords(room), inWhichSteps(turns), how].filter(Boolean).join(" ");
   };
 })();

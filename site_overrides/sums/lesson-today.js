@@ -12,12 +12,14 @@
     const all = planned.reduce((sum, one) => sum + one.minutes, 0);
     if (!fit) return { minutes: all, sittings: [planned], sentence: "" };
     const minutes = fit.available - fit.changing;
-    const shares = sums.shareMinutes(facts, minutes);
+    const room = sums.roomToday(fit);
+    const steps = room ? sums.wanting(facts, room) : facts;
+    const shares = sums.shareMinutes(steps, minutes);
     if (shares) {
       const fitted = planned.map(({ step }, index) => ({ step, minutes: shares[index] }));
       return { minutes, sittings: [fitted], sentence: "" };
     }
-    const { parts, sentence } = sums.sittings(facts, minutes);
+    const { parts, sentence } = sums.sittings(steps, minutes);
     if (parts.length) return { minutes, sittings: parts, sentence };
     const asPlanned = gettext("The minutes here are the planned ones.");
     return { minutes: all, sittings: [planned], sentence: `${sentence} ${asPlanned}` };

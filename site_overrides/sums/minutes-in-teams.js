@@ -7,6 +7,9 @@
 
   sums.minutesInTeams = (facts, room) => Math.ceil(facts.reduce((sum, one) => sum + needs(one, room), 0));
 
+  // the steps with the minutes that they want in the hall of the day, where that is known
+  sums.wanting = (facts, room) => (room ? facts.map((one) => ({ ...one, wants: needs(one, room) })) : facts);
+
   function needs(one, room) {
     const { minutes, phase, grouping, parts, shows } = one;
     const teams = room.found ? room.sharing.teams.length : 0;

@@ -3,6 +3,7 @@
 (() => {
   const bank = (window.danceUnitBank ||= {});
   const sums = (bank.sums ||= {});
+  const FRAME = ["warm-up", "cool-down"];
   const NOBODY_TO_FIND = ["alone", "whole class"];
   const GETTING_INTO_GROUPS = 0.5; // minutes; common practice, no source
 
@@ -26,8 +27,10 @@
   };
 
   // The minutes of each step, adding up to `minutes`; null where the leasts are more. No other shares have
-  // a lower sum of m x m / planned: each minute beyond the leasts goes where it raises that sum least, by
-  // (2m + 1) / planned, to the earlier step in a tie. Talk does not grow past what pupils can sit for.
+  // a lower sum of m x m / wanted: each minute beyond the leasts goes where it raises that sum least, by
+  // (2m + 1) / wanted, to the earlier step in a tie. A step wants what is planned, or `wants`, where it is
+  // danced in turns. Talk does not grow past what pupils can sit for, nor warming up and cooling down past
+  // what is planned: three breaths are as long in a long lesson, and a dance is made in what is left over.
   sums.shareMinutes = (steps, minutes, before = null) => {
     const shares = sums.leasts(steps, before);
     const talks = stretches(steps, shares);
@@ -35,15 +38,19 @@
     if (spare < 0 || !shares.length) return null;
     for (; spare > 0; spare -= 1) {
       const rises = (index, best) =>
-        (2 * shares[index] + 1) * steps[best].minutes < (2 * shares[best] + 1) * steps[index].minutes;
-      const open = talks.map((talk, index) => (talk && talk.minutes >= talk.most ? -1 : index));
-      const places = open.some((index) => index >= 0) ? open.filter((index) => index >= 0) : [...shares.keys()];
+        (2 * shares[index] + 1) * wanted(steps[best]) < (2 * shares[best] + 1) * wanted(steps[index]);
+      const full = ({ phase, minutes: planned }, index) =>
+        (talks[index]?.minutes >= talks[index]?.most || (FRAME.includes(phase) && shares[index] >= planned));
+      const open = [...shares.keys()].filter((index) => !full(steps[index], index));
+      const places = open.length ? open : [...shares.keys()];
       const best = places.reduce((found, index) => (rises(index, found) ? index : found));
       shares[best] += 1;
       if (talks[best]) talks[best].minutes += 1;
     }
     return shares;
   };
+
+  const wanted = ({ minutes, wants }) => wants ?? minutes;
 
   // For each step the stretch of sitting and talking it is in, or null: its minutes, and the most it may
   // have, which is what pupils of their age can sit for, or what the author plans where that is more.

@@ -448,10 +448,12 @@ def test_it_follows_the_fitted_lesson(browser: Browser, site: Path) -> None:
     with opened(browser, site, f"{CARD}&fit=45-8-27-2-half") as at:
         page = at.page
         assert "37 minutes to teach" in page.locator("[data-plan]").inner_text()
+        page.wait_for_function("Boolean(danceUnitBank.danceOnFloor)")
         start(page)
         expect(page.locator("[data-finish]")).to_have_text("Finish by 1.44")
         shares: list[int] = page.evaluate(
-            "danceUnitBank.sums.shareMinutes(danceUnitBank.stepFacts(document), 37)"
+            "danceUnitBank.sums.lessonToday(danceUnitBank.stepFacts(document), "
+            "danceUnitBank.settings.fit()).sittings[0].map((one) => one.minutes)"
         )
         for share in shares:
             where = page.locator(".step-card[data-now] .where").inner_text()

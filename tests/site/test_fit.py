@@ -300,7 +300,7 @@ def test_in_a_small_hall_each_step_says_which_team_and_what_the_step_says_itself
         assert "The step says who dances and who watches." in told
         assert "Stay in your teams" not in told
     path = "units/rope-bridge/lesson-1.html"
-    turns = {2: 4, 3: 5, 4: 4, 5: 3}
+    turns = {2: 4, 3: 6, 4: 5, 5: 3}
     with lesson(browser, site, "#fit=60-10-30-0-14x10m", path=path) as seen:
         seen.page.wait_for_function("Boolean(danceUnitBank.danceOnFloor)")
         told = seen.page.locator("[data-results]").text_content() or ""

@@ -25,8 +25,8 @@ from tests.support.paper import Glyph, Print, printed, squeezed
 from tests.support.sound_bank import real_bank
 
 SIDES = 2
-FURTHER = 1
-"""A side of notes on the steps, after the lesson's own."""
+FURTHER = 2
+"""Sides of notes on the steps, after the lesson's own: one sheet more where both are printed."""
 MOST_UNIT_SIDES = 6
 MARGINS, FOOT, UNIT_MARGIN = (20.0, 15.0, 15.0, 15.0), 18.0, 12.0
 """Left, with room for a pencil, top, right and bottom; common practice, no source."""
@@ -42,11 +42,17 @@ PIECES = """
   ...part.querySelectorAll("h2, h3, .say, .task, .look-for, .ask strong, .range p, .rows dd"),
 ].map((piece) => piece.textContent))
 """
+# What is sounded and said on the counts of each step, its label apart.
+BEATS = """
+() => [...document.querySelectorAll(".does > .counts")]
+  .map((one) => one.innerText.slice(one.querySelector("b").innerText.length))
+"""
 SAYS = "() => [...document.querySelectorAll('.say')].map((say) => say.textContent)"
-# Letters in the drawings that are printed, which may be smaller.
+# Letters in the drawings that are printed, which may be smaller; some stand once, shown again.
 DRAWN = """
-() => [...document.querySelectorAll(":is(.first, .plans, .step-plan) svg text")]
-  .map((text) => text.textContent).join("")
+() => [...document.querySelectorAll(":is(.first, .plans, .step-plan) svg :is(text, use)")]
+  .map((one) => document.querySelector(one.getAttribute("href") || ":not(*)") || one)
+  .map((one) => one.textContent).join("")
 """
 
 
@@ -57,6 +63,7 @@ class Sheet:
     paper: Print
     pieces: list[list[str]]
     says: list[str]
+    beats: list[str]
     drawn: str
 
 
@@ -147,8 +154,8 @@ def print_each(
     with reader(browser, site) as at:
         for path in paths:
             at.page.goto(address_of(site, path) + fragment)
-            pieces, says, drawn = (at.page.evaluate(script) for script in (PIECES, SAYS, DRAWN))
-            done[path] = Sheet(printed(at.page, FOOT, greys), pieces, says, drawn)
+            read = [at.page.evaluate(script) for script in (PIECES, SAYS, BEATS, DRAWN)]
+            done[path] = Sheet(printed(at.page, FOOT, greys), *read)
     return done
 
 
@@ -195,6 +202,14 @@ def test_a_fitted_lesson_prints_as_well_and_says_for_whom_it_is_fitted(
         if path in fitted and (found := faults(fitted[path], foot))
     }
     assert wrong == {}
+
+
+def test_whatever_is_sounded_and_said_on_the_counts_is_printed(prints: dict[str, Sheet]) -> None:
+    """Two teachers had a beat on paper whose words were on no side: one further side was full."""
+    for path, one in prints.items():
+        assert one.beats, path
+        # a bold name of a part is followed by its words on paper as it is here
+        assert [said for said in one.beats if not one.paper.side_of(said)] == [], path
 
 
 def test_no_step_and_no_looking_and_talking_goes_on_over_the_end_of_a_side(
@@ -314,8 +329,8 @@ def test_these_checks_notice_a_spoilt_print(browser: Browser, site: Path, tmp_pa
     (folder / "planted.css").write_text(SPOILT, encoding="utf-8")
     with reader(browser, folder) as at:
         at.page.goto(page.resolve().as_uri())
-        pieces, says, drawn = (at.page.evaluate(script) for script in (PIECES, SAYS, DRAWN))
-        sheet = Sheet(printed(at.page, FOOT, greys=True), pieces, says, drawn)
+        read = [at.page.evaluate(script) for script in (PIECES, SAYS, BEATS, DRAWN)]
+        sheet = Sheet(printed(at.page, FOOT, greys=True), *read)
     wrong = "\n".join(faults(sheet, "A unit, lesson 1, edition 1"))
     for told in (
         " sides",

@@ -351,8 +351,10 @@ def test_it_follows_the_fitted_lesson_and_the_links_carry_the_settings(
 ) -> None:
     with opened(browser, site, f"{WALL}&fit=45-8-27-2-half", size=(1280, 720)) as at:
         page = at.page
+        page.wait_for_function("Boolean(danceUnitBank.danceOnFloor)")
         shares: list[int] = page.evaluate(
-            "danceUnitBank.sums.shareMinutes(danceUnitBank.stepFacts(document), 37)"
+            "danceUnitBank.sums.lessonToday(danceUnitBank.stepFacts(document), "
+            "danceUnitBank.settings.fit()).sittings[0].map((one) => one.minutes)"
         )
         shown = page.locator("[data-lasts]").all_text_contents()
         assert shown == [f"{share} minute{'' if share == 1 else 's'}" for share in shares]

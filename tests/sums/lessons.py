@@ -36,6 +36,7 @@ class Step(TypedDict):
     travels: NotRequired[bool]
     onSpots: NotRequired[bool]
     parts: NotRequired[list[str]]
+    wants: NotRequired[int]
 
 
 Lesson = Sequence[Step]
@@ -139,6 +140,24 @@ def some_lesson(seed: int) -> Lesson:
             )
         )
     return tuple(found)
+
+
+def wanting(lesson: Lesson, times: Sequence[int]) -> Lesson:
+    """The same with steps that want so many times their planned minutes, as teams in turn do."""
+    return tuple(
+        {**one, "wants": one["minutes"] * often}  # type: ignore[misc]
+        for one, often in zip(lesson, times, strict=True)
+    )
+
+
+def wanted(one: Step) -> int:
+    """The minutes that a step wants."""
+    return one.get("wants", one["minutes"])
+
+
+def frame(lesson: Lesson) -> list[int]:
+    """The places of warming up and cooling down."""
+    return [n for n, one in enumerate(lesson) if one["phase"] in ("warm-up", "cool-down")]
 
 
 def planned(lesson: Lesson) -> int:

@@ -24,12 +24,15 @@ from tests.sums.lessons import (
     FORTY_FIVE,
     THIRTY,
     Lesson,
+    frame,
     leasts,
     lessons,
     planned,
     some_lesson,
     step,
     talks,
+    wanted,
+    wanting,
 )
 from tests.support.page_script import ask
 
@@ -40,26 +43,27 @@ def fit(lesson: Lesson, minutes: int) -> list[int] | None:
 
 
 def cost(lesson: Lesson, shares: Sequence[int]) -> Fraction:
-    """The sum of m²/planned."""
+    """The sum of m²/wanted."""
     return sum(
-        (Fraction(m * m, one["minutes"]) for m, one in zip(shares, lesson, strict=True)),
+        (Fraction(m * m, wanted(one)) for m, one in zip(shares, lesson, strict=True)),
         Fraction(0),
     )
 
 
 def solved(lesson: Lesson, minutes: int) -> Fraction:
-    """The lowest sum of m²/planned there is, found by the solver over whole numbers.
+    """The lowest sum of m²/wanted there is, found by the solver over whole numbers.
 
     Costs are multiplied up to whole numbers, so that what the solver rounds can be put right.
     """
     choices = [
         (index, m) for index, least in enumerate(leasts(lesson)) for m in range(least, minutes + 1)
     ]
-    scale = math.lcm(*(one["minutes"] for one in lesson))
-    costs = [m * m * scale // lesson[index]["minutes"] for index, m in choices]
+    scale = math.lcm(*(wanted(one) for one in lesson))
+    costs = [m * m * scale // wanted(lesson[index]) for index, m in choices]
     one_each = [[float(index == row) for index, _ in choices] for row in range(len(lesson))]
     total = [float(m) for _, m in choices]
-    sat = [([float(m * (i in places)) for i, m in choices], most) for places, most in talks(lesson)]
+    held = [*talks(lesson), *(([n], lesson[n]["minutes"]) for n in frame(lesson))]
+    sat = [([float(m * (i in places)) for i, m in choices], most) for places, most in held]
     found = milp(
         np.array(costs, dtype=float),
         integrality=np.ones(len(choices)),
@@ -78,6 +82,8 @@ def solved(lesson: Lesson, minutes: int) -> Fraction:
 @pytest.mark.parametrize("seed", range(20))
 def test_a_solver_finds_no_lower_sum(seed: int) -> None:
     lesson = some_lesson(seed)
+    if seed % 2:
+        lesson = wanting(lesson, [1 + (seed + n) % 3 for n, _ in enumerate(lesson)])
     least = sum(leasts(lesson))
     for minutes in {least, (least + planned(lesson)) // 2, planned(lesson), planned(lesson) + 15}:
         shares = fit(lesson, minutes)
@@ -90,7 +96,9 @@ def test_no_shares_of_a_short_lesson_have_a_lower_sum() -> None:
     for minutes in range(sum(leasts(lesson)), 24):
         shares = fit(lesson, minutes)
         assert shares is not None
-        every = product(*(range(least, minutes + 1) for least in leasts(lesson)))
+        most = [one["minutes"] if n in frame(lesson) else minutes for n, one in enumerate(lesson)]
+        ranges = (range(a, b + 1) for a, b in zip(leasts(lesson), most, strict=True))
+        every = product(*ranges)
         lowest = min(cost(lesson, one) for one in every if sum(one) == minutes)
         assert cost(lesson, shares) == lowest
 
@@ -119,6 +127,35 @@ def test_a_longer_slot_shortens_no_step(lesson: Lesson, minutes: int) -> None:
 @given(lessons())
 def test_at_the_planned_length_it_is_the_plan(lesson: Lesson) -> None:
     assert fit(lesson, planned(lesson)) == [one["minutes"] for one in lesson]
+
+
+@given(lessons(), st.integers(1, 60))
+def test_in_a_longer_slot_nobody_warms_up_or_cools_down_for_longer(
+    lesson: Lesson, more: int
+) -> None:
+    """A teacher had four minutes for three breaths: thirty planned minutes made into forty."""
+    shares = fit(lesson, planned(lesson) + more)
+    assert shares is not None
+    if all(one["phase"] in ("warm-up", "cool-down") or one["sits"] is not None for one in lesson):
+        return  # nothing else can be longer
+    assert [shares[n] for n in frame(lesson)] == [lesson[n]["minutes"] for n in frame(lesson)]
+
+
+@given(lessons(), st.data())
+def test_teams_that_dance_in_turn_have_all_that_they_want_where_there_is_time(
+    lesson: Lesson, data: st.DataObject
+) -> None:
+    """And with less time none of the others is longer than planned before they have it."""
+    times = [
+        data.draw(st.integers(1, 3)) if one["sits"] is None and n not in frame(lesson) else 1
+        for n, one in enumerate(lesson)
+    ]
+    taught = wanting(lesson, times)
+    wants = [wanted(one) for one in taught]
+    assert fit(taught, sum(wants)) == wants
+    shares = fit(taught, data.draw(st.integers(sum(leasts(taught)), sum(wants))))
+    assert shares is not None
+    assert all(share <= most for share, most in zip(shares, wants, strict=True))
 
 
 @given(lessons(), st.integers(0, 240))

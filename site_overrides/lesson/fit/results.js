@@ -34,9 +34,14 @@
       parts.push(make("p", `${opening} ${plan.sentence}${orWithout(facts, have)}`));
       plan.sittings.forEach((sitting, index) => parts.push(make("h4", form.sittings[index]), list(sitting)));
     } else {
-      const opening = have === all
-        ? gettext("You have {minutes} to teach, as planned.", said)
-        : gettext("You have {minutes} to teach; the lesson is planned for {all}. Each step keeps its share.", said);
+      const teams = bank.sums.wanting(facts, bank.sums.roomToday(fit)).some(({ minutes: as, wants }) => wants > as);
+      const opening = [
+        have === all ? gettext("You have {minutes} to teach, as planned.", said)
+          : gettext("You have {minutes} to teach; the lesson is planned for {all}.", said),
+        teams ? gettext("What teams dance in turn gets the greater share.")
+          : have < all ? gettext("Each step keeps its share.")
+          : have > all && gettext("Warm-up and cool-down stay as planned; the rest is longer."),
+      ].filter(Boolean).join(" ");
       parts.push(make("p", opening), list(plan.sittings[0]));
     }
     if (facts.some(regroups)) parts.push(make("p.quiet", gettext("Getting into groups is counted in, half a minute each time.")));
