@@ -6,7 +6,7 @@
   const { gettext, ngettext } = bank;
   const LET_PASS = 30; // seconds: the sum is a rough one
   const WHERE = gettext(
-    "Watchers sit close together along the front, with their feet in, so that the dancers face them and have the rest of the floor.",
+    "Watchers sit close together along the front, with their feet in, and leave the rest of the floor to the dancers.",
   );
 
   // How step `index` shows in `minutes`, with this many dancing; null where it shows nothing that is timed. With `teams`,

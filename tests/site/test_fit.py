@@ -18,7 +18,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from playwright.sync_api import Browser
+from playwright.sync_api import Browser, expect
 
 from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
@@ -324,6 +324,20 @@ def test_in_a_small_hall_each_step_says_which_team_and_what_the_step_says_itself
         card = seen.page.locator(".step-card [data-groups]").all_text_contents()
         for number, minutes in turns.items():
             assert f"team 1, then team 2, {minutes} minutes each" in card[number - 1]
+
+
+def test_who_is_left_over_is_told_only_where_somebody_is(site: Path, browser: Browser) -> None:
+    """A teacher of thirty read what a seventh does in a ring of six."""
+    with lesson(browser, site) as seen:
+        lines = seen.page.locator(".left-over")
+        written = lines.all_text_contents()
+        assert all("Left over" in line for line in written)
+        for pupils, told in ((28, [""] * len(written)), (27, written), (28, [""] * len(written))):
+            fitted_to(seen, f"45-7-{pupils}-0-18x12m")
+            expect(seen.page.locator(RESULT).first).to_be_attached()
+            assert lines.all_text_contents() == told, pupils
+        seen.page.evaluate("danceUnitBank.settings.keepFit(null)")
+        assert lines.all_text_contents() == written
 
 
 @pytest.mark.parametrize(

@@ -177,8 +177,7 @@ def _one_fewer(
     elif alone:
         part = left_empty_in_words(alone[0].groups, size)
         yield _(
-            "If you have to make {group}, dance {part} yourself, or count its counts aloud while "
-            "everyone waits.",
+            "If you have to make {group}, {part} is counted aloud, and everyone waits.",
             group=a_group(size - 1),
             part=part,
         )

@@ -61,8 +61,8 @@ def odd_group_in_words(unit: Unit, section: Section) -> tuple[str, ...]:
     elif size > 2 and last_dances_alone(section, size):
         lines.append(
             _(
-                "A group of {size}: dance {part} yourself, or count its counts aloud; whoever "
-                "answers it or comes after it watches the next group.",
+                "A group of {size}: {part} is counted aloud; whoever answers it or comes after it "
+                "watches the next group.",
                 size=size - 1,
                 part=_called(groups, size),
             )

@@ -33,6 +33,7 @@
       bank.plansToday?.(article, room, fit);
       lessSpace(room);
       form.marks?.(article, facts, room);
+      form.leftOver?.(facts, fit);
       form.front?.(article, room);
       for (const old of article.querySelectorAll(".sitting")) old.remove();
       if (two) turn(sittings);

@@ -7,6 +7,8 @@
 
   const SITS = /\b(?:sits?|eistedd\w*)\b/i; // where, says the step
 
+  const LOOKS = /\b(?:look|watch|listen)(?:ers?)? (?:out )?for\b|\b(?:edrych|gwylio|gwrando) am\b/i; // what, says the step
+
   form.results = (facts, plan, fit, said) => [
     ...minutes(facts, plan, fit),
     ...groups(facts, plan, fit, said),
@@ -113,6 +115,16 @@
     return into ? gettext("The step says how they are made.") : gettext("Say “{words}”", { words });
   }
 
+  // what is done with who is left over is no matter where the class of today has nobody left: a teacher of thirty read of sevens
+  form.leftOver = (facts, fit) => facts.forEach(({ number, stands, grouping }) => {
+    const line = form.step(number).querySelector(".left-over");
+    if (!line) return;
+    line.written ??= [...line.childNodes];
+    const kind = stands ?? grouping, size = bank.sums.groupSize(kind, fit?.dancing);
+    const even = fit && bank.sums.classGroups(bank.groupings(facts), kind, fit.dancing).every((one) => one === size);
+    line.replaceChildren(...(even ? [] : line.written));
+  });
+
   function showing(facts, plan, fit, said) {
     const parts = [];
     facts.forEach((one, index) => {
@@ -123,7 +135,8 @@
       const step = form.step(one.number);
       const own = !teams && one.halves !== "teams" && step.querySelector(".into");
       const closing = one.phase === "look and talk";
-      const look = form.said(step.querySelector(".look-for")) || (closing ? form.said(document.querySelector(".talk .look-for")) : "");
+      const told = LOOKS.test([...step.querySelectorAll(".say, .task, .you")].map((words) => words.textContent).join(" "));
+      const look = form.said(step.querySelector(".look-for")) || (closing && !told ? form.said(document.querySelector(".talk .look-for")) : "");
       const words = [
         own ? gettext("The step says who dances and who watches.") : shown.who,
         own && SITS.test(own.textContent) ? "" : where(shown, closing, said),

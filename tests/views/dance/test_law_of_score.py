@@ -186,7 +186,7 @@ def test_an_odd_group_is_said() -> None:
     assert said_of_groups(PAIR, ALL) == ("A group of 3: dancer 3 does what dancer 1 does.",)
     over, missing = said_of_groups(ROW, TURNS)
     assert over == "A group of 5: dancer 5 does what dancer 1 does."
-    assert missing.startswith("A group of 3: dance the part of last yourself, or count its counts")
+    assert missing.startswith("A group of 3: the part of last is counted aloud; whoever answers it")
     assert said_of_groups(None, ALL) == said_of_groups(Groups(1, {}), ALL) == ()
 
 

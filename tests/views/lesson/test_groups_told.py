@@ -49,7 +49,7 @@ def test_only_groups_that_a_class_makes_are_told_and_each_has_something_to_do(un
             for name in re.findall(r"make an? (\w+)", words):
                 assert _SIZES[name] in sizes - {wanted}
             assert "pair is left" not in words or wanted + 2 in sizes
-            assert ("have to make" in words) == ("yourself, or count" in words)
+            assert ("have to make" in words) == ("is counted aloud, and everyone waits" in words)
 
 
 @pytest.mark.parametrize(("slug", "lesson", "step"), [("magnets", 3, 2), ("marble-run", 3, 4)])
