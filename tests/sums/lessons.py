@@ -145,8 +145,7 @@ def some_lesson(seed: int) -> Lesson:
 def wanting(lesson: Lesson, times: Sequence[int]) -> Lesson:
     """The same with steps that want so many times their planned minutes, as teams in turn do."""
     return tuple(
-        {**one, "wants": one["minutes"] * often}
-        for one, often in zip(lesson, times, strict=True)
+        {**one, "wants": one["minutes"] * often} for one, often in zip(lesson, times, strict=True)
     )
 
 

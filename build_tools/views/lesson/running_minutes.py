@@ -16,6 +16,7 @@ from build_tools.model.lesson import Lesson, Step
 from build_tools.page_words.words import N_, _
 from build_tools.sentences.stopping_at_sounds import stops_at_sounds
 from build_tools.views.lesson.goes_said import after_a_go, number_of_goes, tells_goes
+from build_tools.views.lesson.shown_at_last import shown_at_last
 from build_tools.views.lesson.trying_said import (
     chosen_anew,
     minutes_to_try,
@@ -51,16 +52,6 @@ _MINUTES_FOR_TWO_EACH = 6
 _MINUTES_TO_SHOW, _MINUTES_TO_SHOW_WHAT_IS_GIVEN = 5, 6
 """In fewer, the last minute is wanted for dancing: of what is theirs there is more to see, of what
 is given more to learn. Common practice, no source."""
-_AT_LAST = {
-    "alone": N_("In the last minute, each pupil shows a neighbour."),
-    "pairs": N_("In the last minute, each pair shows another; one over joins two."),
-    "threes": N_("In the last minute, each three shows another; one over joins two."),
-    "fours": N_("In the last minute, each four shows another; one over joins two."),
-    "fives": N_("In the last minute, each five shows another; one over joins two."),
-    "sixes": N_("In the last minute, each six shows another; one over joins two."),
-    "half class": N_("In the last minute, each half shows the other."),
-    "whole class": N_("In the last minute, half the class shows the other half."),
-}
 
 
 def run_in_words(dance: Dance, lesson: Lesson, index: int, helps: Sequence[str] = ()) -> str | None:
@@ -90,20 +81,27 @@ def run_in_words(dance: Dance, lesson: Lesson, index: int, helps: Sequence[str] 
     if step.phase in ("make", "develop"):
         limited = _HOW_OFTEN.search(" ".join(filter(None, (step.task, step.you)))) is not None
         shown_next = _shown_next(lesson, index)
-        return _making(dance, step, shown_next=shown_next, goes_told=goes_told, limited=limited)
+        return _making(
+            dance,
+            step,
+            at_last=shown_at_last(lesson, index),
+            shown_next=shown_next,
+            goes_told=goes_told,
+            limited=limited,
+        )
     if step.phase == "join":
         return None if goes_told else _joining(dance, step)
     return None
 
 
 def _making(
-    dance: Dance, step: Step, *, shown_next: bool, goes_told: bool, limited: bool
+    dance: Dance, step: Step, *, at_last: str, shown_next: bool, goes_told: bool, limited: bool
 ) -> str | None:
     if any(_improvised(dance, name) for name in step.makes):
         return _playing(step, goes_told=goes_told)
     least = _MINUTES_TO_SHOW if _is_their_own(dance, step) else _MINUTES_TO_SHOW_WHAT_IS_GIVEN
     unshown = shown_next or limited or step.minutes < least
-    at_last = () if unshown else (_(_AT_LAST[step.grouping]),)
+    shown = () if unshown else (at_last,)
     if goes_told and not limited:
         return _in_its_order(dance, step)
     if step.settles and all(dance.choices[name].by == "class" for name in step.settles):
@@ -111,7 +109,7 @@ def _making(
             "Everybody tries each way once. Then they vote, and dance the one chosen a few times, "
             "until they know it."
         )
-        return " ".join([voted, *at_last])
+        return " ".join([voted, *shown])
     if _is_their_own(dance, step):
         who = who_tries(dance, step)
         if limited:
@@ -139,7 +137,7 @@ def _making(
             keep=keep,
         )
         then = _then(dance, step, then)
-        return " ".join([*(_taught(dance, step) if what else ()), tried, then, *at_last])
+        return " ".join([*(_taught(dance, step) if what else ()), tried, then, *shown])
     given = _what_is_given(dance, step)
     if limited:
         slowly = _(
@@ -167,7 +165,7 @@ def _making(
             "or three times."
         )
     )
-    return " ".join([given, whole, *at_last])
+    return " ".join([given, whole, *shown])
 
 
 def _playing(step: Step, *, goes_told: bool) -> str:

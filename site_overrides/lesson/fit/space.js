@@ -82,13 +82,18 @@
   // marks help where a step sends pupils to spots, or where one team stands where another stood; else nobody asks for them
   const wanted = (facts, room) => room.sharing.teams.length > 0 || facts.some(({ onSpots }) => onSpots);
 
-  // what the marks are made of, among what to get, where the author has not named it
+  // what the marks are made of, among what to get, where the author has not
+  // named it; and how far apart they are, which paper tells among the notes
   form.marks = (article, facts, room) => {
     article.querySelector("[data-marks]")?.remove();
     const list = article.querySelector("ul.get");
-    if (!list || !room || TAPE.test(list.textContent) || !wanted(facts, room) || !marked(facts, room).length) return;
-    const thing = form.make("li", gettext("Tape or chalk, for the marks in this hall"));
-    thing.dataset.marks = "";
+    if (!list || !room) return;
+    const own = TAPE.test(list.textContent);
+    const rows = own || wanted(facts, room) ? marked(facts, room) : [];
+    if (!rows.length) return;
+    const measures = form.make("span.on-screen", `${gettext("From middle to middle:")} ${rows.join(" ")}`);
+    const thing = form.make(own ? "li.on-screen" : "li", own ? "" : `${gettext("Tape or chalk, for the marks in this hall")}. `, measures);
+    thing.dataset.marks = measures.textContent;
     list.append(thing);
   };
 
