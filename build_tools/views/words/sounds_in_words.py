@@ -18,7 +18,7 @@ _SOUNDS = {
     "bell": N_("bell"),
     "claps": N_("claps"),
     "voice": N_("voice alone, no drum"),
-    "recording": N_("the recording; nothing else sounds"),
+    "recording": N_("the recording, played for the class; nothing else sounds"),
     "silence": N_("silence"),
 }
 _OF_DANCERS = {"claps": N_("claps, or other sounds of the body,")}
@@ -38,7 +38,8 @@ def piece_in_words(piece: Piece, phrase: int, *, counted: bool) -> str:
         _sound(piece, counted=counted),
         _louder(piece, phrase, counted=counted),
     ]
-    if piece.by:
+    # that a recording is played says who: somebody at the player
+    if piece.by and (piece.sound, piece.by) != ("recording", "player"):
         parts.append(_(_BY[piece.by]))
     return capital(", ".join(part for part in parts if part))
 
