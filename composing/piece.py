@@ -12,11 +12,10 @@ from pathlib import Path
 import numpy as np
 import soundfile
 
+from build_tools.movement.sounding import COUNT_IN
 from composing.instruments import RATE, Instrument, Samples, hertz
 from composing.loudness import levelled
 
-COUNT_IN = 4
-"""Beats before the first count."""
 _TAIL = 2.0
 """Seconds in which what sounds at the end dies away."""
 

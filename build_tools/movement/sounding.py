@@ -23,6 +23,8 @@ FOLLOWS_THE_DANCERS = "the sound follows the dancers"
 """As `follows` of a sound has it: nobody makes it by the clock, and who makes it watches them."""
 _NOTHING = "-"
 """Written on a count on which nothing is said."""
+COUNT_IN = 4
+"""Beats that a recording gives before the first count of the dance."""
 ROLL = 14
 """Strokes a second of a roll: two hands at seven each. Common practice, no source."""
 SHAKEN = 8

@@ -6,13 +6,14 @@ import numpy as np
 import pytest
 import soundfile
 
+from build_tools.movement.sounding import COUNT_IN
 from build_tools.pictures.limits import MOST_RECORDING
 from build_tools.pictures.mp3 import seconds_of
 from composing import instruments
 from composing.__main__ import pieces
 from composing.instruments import RATE, Samples
 from composing.loudness import MOST_PEAK, TARGET, high_pass, loudness, shelf
-from composing.piece import COUNT_IN, Piece
+from composing.piece import Piece
 from tests.support.banks import CONTENT
 from tests.support.sound import pulse
 from tests.support.sound_bank import whole_bank

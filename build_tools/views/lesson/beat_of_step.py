@@ -18,15 +18,13 @@ from build_tools.views.dance.timeline import Sounding, joined_sounding, section_
 from build_tools.views.lesson.beat_of_parts import made_over
 from build_tools.views.lesson.beat_of_phrase import as_in_its_part
 from build_tools.views.lesson.one_thing_at_a_time import one_thing_at_a_time
+from build_tools.views.lesson.with_music import without_music
 from build_tools.views.words.marked_words import without_words
 
 _PLAIN = re.compile(r"(?:Tap|Pat) (?!on \d)(?:[\w ]+|(?:softly )?on each count for [\w ]+)\.")
 """All that is sounded is the beat."""
 _PRACTISED = frozenset({"beat", "soft beat", "voice", "recording"})
 """Sounds to which moves are practised before they are put together."""
-_NO_MUSIC = re.compile(
-    r"\b(?:with no|no|without(?: the| any)?) (?:music|tune|recording|sound)\b", re.IGNORECASE
-)
 
 
 class _Danced(NamedTuple):
@@ -41,8 +39,8 @@ class _Danced(NamedTuple):
 
 
 def _danced(step: Step) -> _Danced:
-    music = not any(_NO_MUSIC.search(said) for said in (step.say, step.task, step.you) if said)
-    return _Danced(step.joins, parts_named(step), step.develops, step.counts or Fraction(0), music)
+    counts, music = step.counts or Fraction(0), not without_music(step)
+    return _Danced(step.joins, parts_named(step), step.develops, counts, music)
 
 
 @lru_cache(maxsize=128)
