@@ -110,6 +110,7 @@ PAGE_SCRIPTS = {
         "wall/wall.js",
         "pieces/kept-settings.js",
     ),
+    "music.js": ("pieces/music.js",),
     "counts.js": (*_WORDS, *_PLAYING, *_COUNTS),
     "dance_from_above.js": (
         *_WORDS,

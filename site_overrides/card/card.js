@@ -314,6 +314,7 @@
     showSaid();
     bank.needFloor(settings.fit(), floored);
     if (card.running(state)) keepAwake();
+    bank.music?.();
   }
 
   function put(element, words) {

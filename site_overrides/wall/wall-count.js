@@ -45,6 +45,7 @@
     function toggle(shown) {
       if (now === shown) { stop(); return; }
       stop();
+      bank.stopMusic?.();
       player ||= ready();
       now = shown;
       player.load(shown.score);
@@ -78,6 +79,7 @@
       still(was);
     }
 
+    hall.stopCount = stop;
     return { take, toggle, stop, counting: () => now !== null };
   };
 })();

@@ -9,6 +9,7 @@ from build_tools.model.unit import Unit
 from build_tools.page_words.words import _
 from build_tools.pages.frame.frame import Link
 from build_tools.pages.pieces.for_scripts import StepData, step_data
+from build_tools.pages.pieces.music import played_data
 from build_tools.pages.pieces.picture import Picture
 from build_tools.pages.pieces.questions import QuestionView, question_view
 from build_tools.pages.pieces.script import Script, script_of
@@ -37,6 +38,8 @@ class StepView:
     """Its number, from 1."""
     data: StepData
     """What the page tells its scripts of it."""
+    played: str | None
+    """What of the recording is played for it, for scripts; None where nothing is."""
     does: str
     """What pupils do, in a few words."""
     time: str
@@ -97,7 +100,7 @@ def step_views(
 ) -> tuple[StepView, ...]:
     """The steps, each with its own help and pictures."""
     return tuple(
-        _step(lesson, *each, says_on_paper=each[0].number - 1 in paper.said)
+        _step(unit, lesson, *each, says_on_paper=each[0].number - 1 in paper.said)
         for each in zip(
             step_facts(unit, lesson),
             step_times(lesson),
@@ -114,6 +117,7 @@ def step_views(
 
 
 def _step(
+    unit: Unit,
     lesson: Lesson,
     facts: StepFacts,
     time: StepTime,
@@ -130,6 +134,7 @@ def _step(
     return StepView(
         number=facts.number,
         data=step_data(facts),
+        played=played_data(unit.dance, step),
         does=step.does,
         time=_("{start} to {end}", start=time.start, end=time.end),
         minutes=minutes_in_words(step.minutes),

@@ -10,6 +10,7 @@ from build_tools.model.dance import Dance
 from build_tools.model.lesson import Step
 from build_tools.pages.pieces.for_scripts import StepData, step_data
 from build_tools.pages.pieces.heard_data import heard_data
+from build_tools.pages.pieces.music import played_data
 from build_tools.pages.pieces.picture import Picture, picture
 from build_tools.pages.wall.wall_phrase import WallRow, is_uncounted, wall_phrase
 from build_tools.views.dance.left_open import drawn_actions
@@ -89,6 +90,8 @@ class WallStep:
     """The floor, where pupils stand so for the first time in the lesson."""
     count: WallCount | None
     """The count; None where nothing is counted."""
+    played: str | None
+    """What of the recording is played for it, for scripts; None where nothing is."""
 
 
 def wall_step(
@@ -113,6 +116,7 @@ def wall_step(
         phrase=wall_phrase(dance, step),
         plans=plans,
         count=_count(dance, step),
+        played=played_data(dance, step),
     )
 
 
