@@ -23,6 +23,7 @@ from build_tools.views.diagrams.body_sprite import (
     bodies_shown,
     body_drawn,
 )
+from build_tools.views.diagrams.changes_told import Told, changes_told, drawn_changes, height_of
 from build_tools.views.diagrams.diagram import Figure
 from build_tools.views.diagrams.figure_strip_rows import (
     EDGE,
@@ -43,7 +44,6 @@ from build_tools.views.diagrams.svg import (
     text,
     text_width,
     words_along,
-    wrapped,
 )
 from build_tools.views.words.plain_words import action_label
 
@@ -55,8 +55,6 @@ _FLOOR = _BODIES + 3 + _BAR["high"]
 _ROW = _FLOOR + 18
 _HEAD = 18
 """Room above a row that says what it holds, where there is more than one."""
-_WORD = 16
-_MOST_WORD_LINES = 4
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,7 +70,7 @@ def figure_strip_size(actions: Sequence[Action], changes: Sequence[str] = ()) ->
     counts = counts_to_a_row(actions)
     rows, per = rows_of(actions, counts), per_count(counts)
     height = sum(
-        (_HEAD if len(rows) > 1 else 0) + _ROW + _high(_told(row, actions, changes, per))
+        (_HEAD if len(rows) > 1 else 0) + _ROW + height_of(_told(row, actions, changes, per))
         for row in rows
     )
     return StripSize(height, len(rows))
@@ -107,8 +105,8 @@ def figure_strip(
         drawn += _bars(row, actions, per, y + _FLOOR)
         drawn += _floor(row, actions, lasts, per, y + _FLOOR, before if counted else None)
         told = _told(row, actions, changes, per)
-        drawn.append(_changes(told, y + _ROW))
-        y += _ROW + _high(told)
+        drawn.append(drawn_changes(told, y + _ROW))
+        y += _ROW + height_of(told)
         before += _long(row, actions)
     svg = drawing(title, WIDTH, y, *drawn, kind=strip_kind(len(rows)))
     return FigureStrip(Figure(title, svg, tuple(words)), tuple(one for one in bodies if one))
@@ -229,33 +227,11 @@ def _head(row: Row, actions: Sequence[Action], before: Fraction, counted: bool) 
 
 def _told(
     row: Row, actions: Sequence[Action], changes: Sequence[str], per: float
-) -> list[tuple[float, float, list[str]]]:
-    """What is new, and over which actions; neighbours that share it share its lines."""
-    told: list[tuple[float, float, list[str]]] = []
-    at = 0
-    while at < len(row) and changes:
-        end = at + 1
-        while end < len(row) and changes[row[end][1]] == changes[row[at][1]]:
-            end += 1
-        if words := changes[row[at][1]]:
-            left = EDGE + float(row[at][0]) * per
-            right = EDGE + float(row[end - 1][0] + actions[row[end - 1][1]].counts) * per
-            told.append((left, right, wrapped(words, right - left, SMALL, _MOST_WORD_LINES)))
-        at = end
-    return told
-
-
-def _high(told: Sequence[tuple[float, float, list[str]]]) -> float:
-    return max((len(lines) for *_span, lines in told), default=0) * _WORD + (6 if told else 0)
-
-
-def _changes(told: Sequence[tuple[float, float, list[str]]], y: float) -> str:
-    pieces = []
-    for left, right, lines in told:
-        way = f"M{num(left + 3)} {num(y)}H{num(right - 3)}"
-        pieces.append(el("path", class_="quiet", d=way, stroke="currentColor", stroke_width=1))
-        pieces += [
-            text(words, (left + right) / 2, y + SMALL + 3 + n * _WORD, SMALL, "middle", True)
-            for n, words in enumerate(lines)
-        ]
-    return "".join(pieces)
+) -> tuple[Told, ...]:
+    """What is new in the moves of a row."""
+    lefts = [EDGE + float(start) * per for start, _n in row]
+    boxes = (
+        (left, left + float(actions[n].counts) * per, changes[n] if changes else "")
+        for left, (_start, n) in zip(lefts, row, strict=True)
+    )
+    return changes_told(boxes, (EDGE, WIDTH - EDGE))

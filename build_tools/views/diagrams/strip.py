@@ -11,6 +11,7 @@ from build_tools.movement.counts import figures
 from build_tools.page_words.words import _
 from build_tools.views.dance.left_open import OPEN
 from build_tools.views.dance.without_counts import lengths_in_words
+from build_tools.views.diagrams.changes_told import Told, changes_told, drawn_changes, height_of
 from build_tools.views.diagrams.diagram import Figure
 from build_tools.views.diagrams.marks import marks
 from build_tools.views.diagrams.ruler import HEIGHT, ruler
@@ -19,12 +20,10 @@ from build_tools.views.diagrams.svg import (
     TEXT,
     drawing,
     el,
-    line,
     num,
     path,
     text,
     text_width,
-    wrapped,
 )
 from build_tools.views.words.plain_words import action_in_words, action_label, name_in_words
 from build_tools.views.words.punctuation import capital
@@ -38,16 +37,12 @@ _FLOOR = _TOP + _LIFT["high"] + _BOX
 _ROW = _FLOOR + 6 + HEIGHT + 6
 _HEAD = 18
 """Room above a row that says what it holds, where there is more than one row."""
-_WORD = 16
-_MOST_WORD_LINES = 4
 _ROW_COUNTS = (8, 12, 16, 4, 2)
 """Counts to a row, the best first; a row that holds every word is taken."""
 FAINT = 0.55
 """How dark the theme is where pupils vary it: there to be read, and theirs to change."""
 
 Row = list[tuple[Fraction, Action]]
-ChangeTold = tuple[float, float, list[str]]
-"""From where to where under the boxes, and what is new there, line by line."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,10 +90,10 @@ def order_strip(
             y += _HEAD
         drawn.append(_row(row, y, per, phrase, before))
         told_here = _changes_told(row, changes[first : first + len(row)], per)
-        drawn.append(_changes(told_here, y + _ROW))
+        drawn.append(drawn_changes(told_here, y + _ROW))
         if row is rows[-1] and any(lasts):
             drawn.append(_key(y + _FLOOR + 6 + SMALL))
-        y += _ROW + _height_of(told_here)
+        y += _ROW + height_of(told_here)
         before += row[-1][0] + row[-1][1].counts
         first += len(row)
     svg = drawing(title, WIDTH, y, *drawn, kind=strip_kind(len(rows)))
@@ -131,34 +126,14 @@ def _moves_of(row: Row, before: int) -> str:
     return _("moves {first} to {last}", first=first, last=last)
 
 
-def _changes_told(row: Row, changes: Sequence[str], per: float) -> list[ChangeTold]:
-    """What is new, and over which actions; neighbours that share it share its lines."""
-    told, at = [], 0
-    while at < len(changes):
-        end = at + 1
-        while end < len(changes) and changes[end] == changes[at]:
-            end += 1
-        if changes[at]:
-            left = _LEFT + float(row[at][0]) * per
-            right = _LEFT + float(row[end - 1][0] + row[end - 1][1].counts) * per
-            told.append((left, right, wrapped(changes[at], right - left, SMALL, _MOST_WORD_LINES)))
-        at = end
-    return told
-
-
-def _height_of(told: Sequence[ChangeTold]) -> float:
-    return max((len(lines) for *_span, lines in told), default=0) * _WORD + (6 if told else 0)
-
-
-def _changes(told: Sequence[ChangeTold], y: float) -> str:
-    pieces = []
-    for left, right, lines in told:
-        pieces.append(line(left + 3, y, right - 3, y, 1, kind="quiet"))
-        pieces += [
-            text(words, (left + right) / 2, y + SMALL + 3 + n * _WORD, SMALL, "middle", True)
-            for n, words in enumerate(lines)
-        ]
-    return "".join(pieces)
+def _changes_told(row: Row, changes: Sequence[str], per: float) -> tuple[Told, ...]:
+    """What is new in the moves of a row."""
+    lefts = [_LEFT + float(start) * per for start, _action in row]
+    boxes = (
+        (left, left + float(action.counts) * per, change)
+        for left, (_start, action), change in zip(lefts, row, changes, strict=bool(changes))
+    )
+    return changes_told(boxes, (0, WIDTH))
 
 
 def _counts_to_a_row(actions: Sequence[Action]) -> int:
