@@ -15,6 +15,7 @@ from pathlib import Path
 from build_tools.body.poses import BODIES
 from build_tools.model.dance import Action
 from build_tools.movement.development import actions_of
+from build_tools.views.dance.moves_before import moves_before
 from build_tools.views.diagrams.body_figure import body_figure
 from tests.support.sound_bank import real_bank
 
@@ -44,8 +45,7 @@ def sheet(named: bool = True, bodies: tuple[str, ...] = BODIES) -> str:
     for unit, name, actions in danced():
         for body in bodies:
             cells = []
-            before = None
-            for action in actions:
+            for action, before in zip(actions, moves_before(actions), strict=True):
                 if (action, before, body) not in seen:
                     seen.add((action, before, body))
                     number += 1
@@ -54,7 +54,6 @@ def sheet(named: bool = True, bodies: tuple[str, ...] = BODIES) -> str:
                     size = f" {len(figure.svg)} B"
                     caption = told + size if named else str(number)
                     cells.append(f"<figure>{figure.svg}<figcaption>{caption}</figcaption></figure>")
-                before = action
             if cells:
                 title = f"<h3>{escape(unit)}: {name}, {body}</h3>" if named else ""
                 rows.append(f'{title}<div class="row">{"".join(cells)}</div>')
