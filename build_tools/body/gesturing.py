@@ -1,13 +1,19 @@
-"""How a body looks that moves a part, gives its weight to another foot, or is still."""
+"""How a body looks that moves a part, or is still."""
 
 from __future__ import annotations
 
 from dataclasses import replace
 
 from build_tools.body.hands import by_hands, there_and_agains
-from build_tools.body.keys import Keys, lowered, one_key, sided, stance, there_and_again
-from build_tools.body.moves import Move, held_out, rises, stays_tall, weight_aside
-from build_tools.body.pose import Arm, Pose, Trunk, both_arms, both_feet, mirrored
+from build_tools.body.keys import Keys, curled, one_key, sided, stance, there_and_again
+from build_tools.body.moves import (
+    Move,
+    held_out,
+    reaches,
+    rises,
+    shares_weight,
+)
+from build_tools.body.pose import Arm, Pose, both_arms, both_feet
 from build_tools.body.shapes import balanced, shape, with_arms
 
 _MIDDLE_HIPS = 0.86
@@ -19,6 +25,10 @@ def gesture(move: Move) -> Keys:
     """A move of a part of the body, standing at the level that it ends on."""
     if keys := by_hands(move, _arms(move)):
         return keys
+    if shares_weight(move):
+        return sided(one_key(balanced(_counterbalanced(move))), move)
+    if reaches(move):
+        return sided(one_key(balanced(shape("linked", "linked"))), move)
     if move.manner == "ripple":
         one = _part(move, _with(move, "ripple"))
         other = both_arms(one, lambda arm: replace(arm, raised=arm.raised + 22, wrist=40))
@@ -150,6 +160,15 @@ _LEANT: dict[str, dict[str, float]] = {
 """How the trunk goes in a lean that moves no foot; sideways to the right."""
 
 
+def _counterbalanced(move: Move) -> Pose:
+    """Leaning back from an arm that a partner holds: the whole body tipped back from the ankles by
+    a hand's width at the head, straight, the arm level in the room; lower is a little more bend in
+    the knees, never a seat. More would be a fall if the other let go, and is copied (an adviser who
+    teaches it to children)."""
+    pose = shape("counterbalance-low" if move.end == "low" else "counterbalance", "counterbalanced")
+    return replace(pose, hips=0.99) if move.end == "high" else pose
+
+
 def at_the_head(pose: Pose, part: str) -> Pose:
     """One hand at a part of the head, which leans to the hand that is to hear for it."""
     pose = with_arms(pose, AT_THE_HEAD[part])
@@ -177,80 +196,6 @@ def _finished(move: Move, pose: Pose) -> Pose:
     return balanced(pose)
 
 
-def transfer(move: Move) -> Keys:
-    """The weight goes to the other foot, lower or higher."""
-    manner = move.manner
-    if manner is None and not weight_aside(move):
-        manner = "rise" if rises(move) else "sink"
-    if manner in ("rock", None):
-        return sided(one_key(_rock(move)), move)
-    if manner == "wind":
-        wound = lowered(shape("wound", "wound"), {"low": 0.66, "middle": 0.76}.get(move.end, 0.84))
-        # Winding back goes to the left before it is let go to the right.
-        return sided(one_key(balanced(mirrored(wound))), move)
-    if manner == "fold" and move.end != "high":
-        return one_key(balanced(_curled(move.end)))
-    if manner == "rise":
-        pose = with_arms(stance(move.end), _risen(move))
-        return one_key(balanced(replace(pose, left_arm=Arm()) if held_out(move) else pose))
-    return one_key(_sunk(move))
-
-
-def _risen(move: Move) -> str:
-    """The arms in a rise: a little out for balance, and up only where it is told of them or big."""
-    if move.end == "low":
-        return "hands-low"
-    if held_out(move):
-        return "forwards"
-    up = move.end == "high" and (move.part in ("arm", "hand") or move.size == "big")
-    return "up" if up else "low-side"
-
-
-def _sunk(move: Move) -> Pose:
-    """Lower; where it starts and ends on one level, a little lower, but tall stays tall."""
-    if move.start == move.end:
-        low, high = shape("crouch", "hands-low"), shape("stand", "hands-low")
-        sunk = {"low": replace(low, hips=0.4), "middle": shape("half", "hands-low")}
-        tall = high if stays_tall(move) else replace(high, hips=0.9)
-        return balanced(sunk.get(move.end, tall))
-    if move.end == "low":
-        return balanced(shape("crouch", "hands-low"))
-    if move.manner == "dip" or move.end == "middle":
-        return balanced(shape("half", "ready"))
-    return stance(move.end)
-
-
-def _rock(move: Move) -> Pose:
-    if move.size == "small":
-        return _swayed(move)
-    name = {"forwards": "rock-forwards", "backwards": "rock-backwards"}.get(
-        move.direction or "", "rock"
-    )
-    pose = shape(name, "side" if name == "rock" else "low-side")
-    if move.end == "low":
-        pose = lowered(replace(pose, left_foot=replace(pose.left_foot, across=0.19)), 0.86)
-    return balanced(pose)
-
-
-def _swayed(move: Move) -> Pose:
-    """The weight over one foot, both feet on the floor, the arms as they hang: it is small."""
-    pose = with_arms(stance(move.end), "rest")
-    pose = both_feet(pose, lambda foot: replace(foot, across=0.11))
-    if move.direction in ("forwards", "backwards"):
-        tip = 10.0 if move.direction == "forwards" else -6.0
-        return balanced(replace(pose, trunk=replace(pose.trunk, tip=tip)))
-    trunk = replace(pose.trunk, tilt=5.0, lean=10.0, cock=5.0)
-    return balanced(replace(pose, shift=0.07, trunk=trunk))
-
-
-def _curled(level: str) -> Pose:
-    return {
-        "low": shape("curl", "hug"),
-        "middle": replace(shape("half", "hug"), trunk=Trunk(tip=30, bend=58, nod=32), hips=0.76),
-        "high": replace(shape("stand", "tucked"), trunk=Trunk(tip=6, bend=18, nod=20)),
-    }[level]
-
-
 def still(move: Move) -> Keys:
     """A held shape."""
     return one_key(balanced(_held(move)))
@@ -266,7 +211,7 @@ def _held(move: Move) -> Pose:
     if manner is None and level == "low":
         manner = "curled" if move.size == "small" else "low"
     if manner == "curled":
-        return _curled(level)
+        return curled(level)
     if manner == "wide":
         return {
             "low": shape("low-wide", "side"),
@@ -283,7 +228,9 @@ def _held(move: Move) -> Pose:
         if level != "high":
             return shape("half", "hug")
         # tall and narrow: with the arms round the body where it is told to be small
-        return shape("tall", "tucked" if move.size == "small" else "up")
+        if move.size == "small":
+            return shape("narrow", "pressed-in")
+        return shape("tall", "up-close")
     # a word that names no shape is drawn as nobody's in particular: children copy a picture
     return {
         "low": shape("crouch", "hands-low"),

@@ -22,10 +22,15 @@ def jumped(move: Move) -> Keys:
     high = _SMALL if small else _BIG if move.size == "big" else _HEIGHT
     level = "high" if move.end == "high" else "middle"
     end = stance(level, "low-side" if level == "high" else "ready")
-    keys = jump(with_arms(flight, arms), high, end)
+    keys = jump(with_arms(flight, arms), high, end, _pops(move))
     if "turn" in move.kinds:
         keys = turning(keys, move)
     return sided(again(keys, move.times), move)
+
+
+def _pops(move: Move) -> bool:
+    """Whether it is a small jump of which the hands are the most."""
+    return move.part in ("hand", "fingers") and move.size == "small"
 
 
 def _flight(move: Move) -> tuple[Pose, str]:
@@ -35,6 +40,8 @@ def _flight(move: Move) -> tuple[Pose, str]:
         return replace(shape("flight-wide"), spread=1.0), "spray"
     if move.direction in ("forwards", "backwards") and move.size != "small":
         return shape("flight-leap"), "side"
+    if _pops(move):
+        return replace(shape("flight-small"), spread=1.0), "popped"
     if move.part in ("hand", "fingers", "arm"):
         return replace(shape("flight"), spread=1.0), "v"
     if move.manner == "small" or move.size == "small":

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 
 from build_tools.body.moves import Move
-from build_tools.body.pose import Pose, both_feet, mirrored
+from build_tools.body.pose import Pose, Trunk, both_feet, mirrored
 from build_tools.body.shapes import balanced, shape
 from build_tools.body.skeleton import raised_off_floor
 
@@ -56,15 +56,28 @@ def stance(level: str, arms: str = "rest") -> Pose:
     return balanced(shape(STANCES[level], arms))
 
 
+def curled(level: str) -> Pose:
+    """Folded round the arms."""
+    return {
+        "low": shape("curl", "hug"),
+        "middle": replace(shape("half", "hug"), trunk=Trunk(tip=30, bend=58, nod=32), hips=0.76),
+        "high": replace(shape("stand", "tucked"), trunk=Trunk(tip=6, bend=18, nod=20)),
+    }[level]
+
+
 def lowered(pose: Pose, hips: float) -> Pose:
     """The pose with the hips no higher than that."""
     return replace(pose, hips=min(pose.hips, hips))
 
 
-def jump(flight: Pose, high: float, end: Pose) -> Keys:
-    """Knees bend, the feet leave the floor by `high` parts of height, and knees bend again."""
-    take_off = balanced(shape("take-off", "back"))
-    landing = balanced(replace(shape("landing"), right_arm=end.right_arm, left_arm=end.left_arm))
+def jump(flight: Pose, high: float, end: Pose, pops: bool = False) -> Keys:
+    """Knees bend, the feet leave the floor by `high` parts of height, and knees bend again.
+
+    Where it `pops` they bend less: from a crouch it would be no small jump.
+    """
+    take_off = balanced(shape("small-take-off", "ready") if pops else shape("take-off", "back"))
+    landed = shape("small-landing" if pops else "landing")
+    landing = balanced(replace(landed, right_arm=end.right_arm, left_arm=end.left_arm))
     pushed = both_feet(
         replace(flight, hips=1.06, base="feet"),
         lambda foot: replace(foot, across=0.07, along=0.0, up=0.0, heel=40, out=8),

@@ -68,7 +68,7 @@ def leg(hip: Vector, pelvis: Frame, facing: Frame, centre: Vector, foot: Foot, s
 
     A heel lifts as far as it must so that the ankle bends no further than ankles do.
     """
-    most = RANGES["ankle"][1] - 0.5
+    most = RANGES["ankle"][1] + foot.pressed - 0.5
     ahead = facing.bent(turned=side * foot.out).forwards
     below = centre.plus(facing.right, side * foot.across).plus(facing.forwards, foot.along)
     pivot = Vector(below.x, foot.up, below.z).plus(ahead, _TO_BALL - LENGTHS.heel)

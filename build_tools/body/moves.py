@@ -114,6 +114,20 @@ def held_out(move: Move) -> bool:
     return held and move.one_side and move.part in ("hand", "arm")
 
 
+def reaches(move: Move) -> bool:
+    """Whether one hand or arm goes out in front, level, and does nothing else: a link, a sign."""
+    alone = move.kind == "gesture" and move.manner is None and move.direction == "forwards"
+    return alone and move.end == "middle" and move.one_side and move.part in ("hand", "arm")
+
+
+def shares_weight(move: Move) -> bool:
+    """Whether it is a lean back from an arm held out in front: from whoever holds the other end.
+
+    Alone, nobody needs an arm in front to lean back.
+    """
+    return move.kind == "gesture" and held_out(move) and move.direction == "backwards"
+
+
 def rises(move: Move) -> bool:
     """Whether it ends on a higher level than it starts."""
     return LEVELS.index(move.end) > LEVELS.index(move.start)

@@ -28,13 +28,15 @@ class Arm:
 @dataclass(frozen=True, slots=True)
 class Foot:
     """Where the ankle is: `across` from the middle to its own side, `along` forwards, `up` off
-    the floor. `out` is how far toes and knee point outwards, `heel` how far the heel is lifted."""
+    the floor. `out` is how far toes and knee point outwards, `heel` how far the heel is lifted,
+    `pressed` how much further than by itself the ankle bends under weight before the heel lifts."""
 
     across: float = 0.06
     along: float = 0.0
     up: float = 0.0
     out: float = 8
     heel: float = 0
+    pressed: float = 0
 
 
 @dataclass(frozen=True, slots=True)

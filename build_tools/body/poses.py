@@ -6,15 +6,16 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 from itertools import pairwise
 
-from build_tools.body.gesturing import gesture, still, transfer
+from build_tools.body.gesturing import gesture, still
 from build_tools.body.holding import holds
 from build_tools.body.jumping import jumped, turn
 from build_tools.body.keys import Key, Keys, one_key, stance
-from build_tools.body.moves import Move, move_of
+from build_tools.body.moves import Move, held_out, move_of, reaches, shares_weight
 from build_tools.body.pose import Pose, blended, mirrored
 from build_tools.body.shapes import balanced, shape
 from build_tools.body.sitting import seated, seated_keys
 from build_tools.body.tone import eased, toned, wound
+from build_tools.body.transferring import transfer
 from build_tools.body.travelling import travel
 from build_tools.model.dance import Action
 
@@ -81,7 +82,15 @@ def _keys(move: Move, body: str) -> Keys:
 
 def _felt(pose: Pose, move: Move) -> Pose:
     """The pose with its feel; to the left it is the mirror of what it is to the right."""
-    return mirrored(toned(mirrored(pose), move.feel)) if move.left else toned(pose, move.feel)
+    return mirrored(_toned(mirrored(pose), move)) if move.left else _toned(pose, move)
+
+
+def _toned(pose: Pose, move: Move) -> Pose:
+    """The pose with its feel; an arm that is held out stays level, and who leans on it straight."""
+    felt = toned(pose, move.feel)
+    if held_out(move) or reaches(move):
+        felt = replace(felt, right_arm=pose.right_arm)
+    return replace(felt, trunk=pose.trunk) if shares_weight(move) else felt
 
 
 def _settled(pose: Pose, move: Move) -> Pose:

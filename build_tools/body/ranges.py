@@ -23,12 +23,14 @@ def beyond(body: Skeleton) -> tuple[str, ...]:
     ]
     for side, arm in (("right", pose.right_arm), ("left", pose.left_arm)):
         found += [(f"{side} {name}", value) for name, value in _arm(arm)]
-    for side, leg in (("right", body.right_leg), ("left", body.left_leg)):
+    legs = (("right", body.right_leg, pose.right_foot), ("left", body.left_leg, pose.left_foot))
+    for side, leg, foot in legs:
         found += [
             (f"{side} hip_flexion", leg.flexion),
             (f"{side} hip_abduction", leg.abduction),
             (f"{side} knee", leg.knee_bend),
-            (f"{side} ankle", leg.ankle_bend),
+            (f"{side} ankle", leg.ankle_bend - foot.pressed),
+            (f"{side} ankle_pressed", foot.pressed),
         ]
     return tuple(
         f"{name} {value:.0f}" for name, value in found if not _within(name.split()[-1], value)

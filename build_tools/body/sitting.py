@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from build_tools.body.keys import Key, Keys, again
-from build_tools.body.moves import Move, stays_tall
+from build_tools.body.moves import Move, shares_weight, stays_tall
 from build_tools.body.pose import Foot, Pose, Trunk
 from build_tools.body.seats import FOOTREST
 from build_tools.body.shapes import shape, with_arms
@@ -80,6 +80,8 @@ def seated_keys(keys: Keys, move: Move, base: str) -> Keys:
         return sitting
     if move.kind == "transfer" and (move.manner == "rock" or move.end == move.start):
         return sitting.changed(_swayed if move.size == "small" else _leant)
+    if shares_weight(move):
+        return sitting.changed(lambda pose: replace(pose, trunk=Trunk(tip=-4.5)))
     if base == "wheels" and move.part in ("foot", "leg", "knee"):
         return sitting.changed(lambda pose: with_arms(pose, "point-low"))
     return sitting
@@ -147,7 +149,7 @@ def _lifted(up: bool) -> Foot:
 
 def _wheeled(keys: Keys, move: Move) -> Keys:
     """A push of the wheels for each two steps, hands on the rims."""
-    base = keys.moments[keys.shown].pose
+    base = replace(keys.moments[keys.shown].pose, spread=0.0)
     back = with_arms(replace(base, trunk=Trunk(tip=4, bend=8)), "wheel")
     push = with_arms(replace(base, trunk=Trunk(tip=10, bend=20, nod=-12)), "wheel-push")
     if move.direction == "backwards":

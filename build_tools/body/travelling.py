@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from build_tools.body.keys import Keys, sided, stance, stepped
 from build_tools.body.moves import Move, held_out, slashes
-from build_tools.body.pose import Arm, Pose
+from build_tools.body.pose import Pose
 from build_tools.body.shapes import balanced, shape, with_arms
 from build_tools.body.skeleton import raised_off_floor
 
@@ -28,7 +28,7 @@ def travel(move: Move) -> Keys:
     end = stance(move.end, "rest")
     if held_out(move):
         # what is held out is still out when the feet have come to rest
-        end = _with_the_arm(end)
+        end = with_arms(shape("linked") if move.end == "middle" else end, "linked")
     if manner == "roll":
         return _rolled(end)
     if manner == "side":
@@ -36,10 +36,6 @@ def travel(move: Move) -> Keys:
     stride, passing = _steps(move, manner)
     keys = stepped(stride, passing, end, move.steps, same_foot=manner in ("hop", "gallop"))
     return sided(keys, move)
-
-
-def _with_the_arm(pose: Pose) -> Pose:
-    return replace(pose, right_arm=with_arms(pose, "forwards").right_arm, left_arm=Arm())
 
 
 def _manner(move: Move) -> str | None:
@@ -70,8 +66,12 @@ def _steps(move: Move, manner: str | None) -> tuple[Pose, Pose]:
     name, arms = _stride_of(move, manner)
     stride = shape(name, _arms(move, arms))
     passing = with_arms(shape("passing"), _arms(move, "rest"))
+    if manner == "pull":
+        stride = replace(stride, spread=-1.0, trunk=replace(stride.trunk, twist=28.0))
+        # a hand reaches out in front while the feet pass, and is pulled back with the next step
+        passing = replace(with_arms(passing, "reached"), spread=-1.0)
     if held_out(move):
-        stride, passing = _with_the_arm(stride), _with_the_arm(passing)
+        stride, passing = with_arms(stride, "linked"), with_arms(passing, "linked")
     if move.end == "middle" and move.start == "high" and manner not in _AIR:
         # who comes down in steps is seen to
         sunk = min(stride.hips, 0.88)

@@ -23,6 +23,7 @@ WORDS = (
     *("snap", "hide", "burst", "settle", "float", "spin", "pop", "stick", "draw", "dip"),
     *("stretch", "pluck", "load", "knock", "beat", "rest", "clap", "wave", "point", "bow"),
     *("twist", "star", "tall", "balance", "skip", "hop", "gallop", "run", "tiptoe", "creep"),
+    *("lean", "tight"),
     *("stamp", "crawl", "roll", "tuck", "rise", "swing", "ripple", "close", "leap", "zoom"),
 )
 PARTS = (

@@ -44,7 +44,9 @@ def test_an_arm_that_steps_are_told_to_hold_out_is_out_all_through_them() -> Non
     leant = moved(replace(LEAN, body_part="one arm"), held)
     assert leant.start.right_arm.raised > 80
     assert leant.end.right_arm.raised > 80 > moved(LEAN).end.right_arm.raised
-    assert body_in_words(leant) == "Lean backwards, the feet still, one arm held out"
+    assert body_in_words(leant) == (
+        "Lean backwards the width of a hand, the feet still, one arm held out"
+    )
 
 
 def test_who_comes_up_from_a_lean_with_an_arm_held_out_has_not_let_go() -> None:

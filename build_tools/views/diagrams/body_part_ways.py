@@ -12,7 +12,7 @@ from build_tools.body.moves import Move, rises
 from build_tools.body.poses import Moved, pose_at
 from build_tools.body.skeleton import ArmJoints, Skeleton, skeleton
 from build_tools.views.diagrams import body_arrows as arrows
-from build_tools.views.diagrams.body_lines import HEAD, Point, View, torso, track, whole
+from build_tools.views.diagrams.body_lines import HEAD, PALE, Point, View, torso, track, whole
 from build_tools.views.diagrams.body_views import SIDE
 from build_tools.views.diagrams.body_ways import number
 from build_tools.views.diagrams.svg import el
@@ -27,6 +27,10 @@ _SURFACE = 13.0
 _LEANS = ("lean", "bow")
 _LEAST, FREE = 22.0, 26.0
 """How long, in units, the arrow of a lean is at least, and that of a hand that goes on."""
+_REACH = 34.0
+"""How far in front, on the page, a hand is that is about to be pulled back."""
+SQUEEZE = 11.0
+"""How long the arrows are that press a body together."""
 _ROPE = 16.0
 """How long the line is by which a hand is pulled."""
 _WAYS = {"forwards": (1.0, 0.0), "backwards": (-1.0, 0.0), "up": (0.0, -1.0), "down": (0.0, 1.0)}
@@ -142,14 +146,14 @@ def _both_hands(done: Moved, seen: View, pairs: list[tuple[ArmJoints, ArmJoints]
     return [arrows.strokes(ways, feel, more)]
 
 
-def leant(done: Moved, seen: View, start: Skeleton, end: Skeleton) -> str:
+def leant(done: Moved, seen: View, start: Skeleton, end: Skeleton, shortest: float = _LEAST) -> str:
     """Over the head, the way that it goes."""
     (x0, y0), (x1, y1) = seen.at(start.head), seen.at(end.head)
     base = seen.at(end.pelvis)
     first = math.atan2(y0 - base[1], x0 - base[0])
     last = math.atan2(y1 - base[1], x1 - base[0])
     high = math.hypot(x1 - base[0], y1 - base[1]) + 17
-    least = _LEAST * (1.6 if {"sustained", "bound"} & done.move.feel else 1.0)
+    least = shortest * (1.6 if {"sustained", "bound"} & done.move.feel else 1.0)
     if abs(last - first) * high < least:
         # dots and a bar have no room on less
         first = last - math.copysign(least / high, last - first)
@@ -176,14 +180,39 @@ def _pointed(done: Moved, seen: View, end: Skeleton) -> list[str]:
     return [el("path", d=track([(x, y), finger_]), stroke_width=3), way]
 
 
-def pulled_to_hip(move: Move, seen: View, end: Skeleton) -> tuple[str, float]:
-    """The way of the hand that steps pull back, from before the body, and where it ends on the
-    page."""
+def pulled_to_hip(move: Move, seen: View, end: Skeleton) -> tuple[list[str], float]:
+    """The arm that steps pull back, pale where it reaches out in front, the way of its hand to the
+    hip, and how far all that goes on the page: without the arm in front, a hand drawn back was
+    read as a hand on the hip."""
     arm = min((end.right_arm, end.left_arm), key=lambda arm: arm.elbow.z)
-    x, y = seen.at(arm.tip)
-    first = x + HEAD + FREE
+    (sx, sy), (x, y) = seen.at(arm.shoulder), seen.at(arm.tip)
+    reach = sx + _REACH
+    before = el("path", d=track([(sx, sy), (reach, sy + 4)]), opacity=PALE)
+    fist = el("path", d=f"M{whole(reach):g} {whole(sy + 4):g}h0", stroke_width=9.5, opacity=PALE)
+    (x0, y0), (bx, by), (x1, y1) = (reach, sy + 15), (reach - 2, y + 2), (x + HEAD + 2, y)
+    bow = [((1 - t) ** 2, 2 * t * (1 - t), t * t) for t in (n / 6 for n in range(7))]
+    points = [(a * x0 + b * bx + c * x1, a * y0 + b * by + c * y1) for a, b, c in bow]
     feel = move.feel - {"indirect", "bound", "free", "sustained"}
-    return arrows.stroke([(first, y - 6), (x + HEAD, y - 2)], feel), first
+    return [before, fist, arrows.stroke(points, feel)], reach + 6
+
+
+def pressed_in(move: Move) -> bool:
+    """Whether a stillness is tall and narrow, and held together: it looks like standing."""
+    return move.kind == "stillness" and move.manner == "tall" and "bound" in move.feel
+
+
+def squeezed(done: Moved, seen: View, body: Skeleton) -> tuple[str, float]:
+    """From both sides, in to the body; and how far to the right that goes on the page."""
+    high = seen.at(body.breast)[1] - 2
+    arms = [
+        place
+        for arm in (body.right_arm, body.left_arm)
+        for place in (arm.elbow, arm.wrist, arm.tip)
+    ]
+    level = [(x, y) for x, y in (*torso(body, seen), *map(seen.at, arms)) if abs(y - high) < 16]
+    left, right = min(x for x, _ in level) - 6, max(x for x, _ in level) + 6
+    ways = [[(left - SQUEEZE, high), (left, high)], [(right + SQUEEZE, high), (right, high)]]
+    return arrows.strokes(ways, {"light"} & done.move.feel), right + SQUEEZE
 
 
 def thought_of(surface: str) -> str:

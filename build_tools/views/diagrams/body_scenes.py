@@ -13,13 +13,21 @@ from build_tools.views.diagrams.body_jump_scenes import jump_scene
 from build_tools.views.diagrams.body_lines import TALL, Point, View, body_lines, width_of
 from build_tools.views.diagrams.body_part_ways import (
     AGAIN,
+    SQUEEZE,
     finger,
     head_turned,
     heel_lifted,
     leant,
     part_ways,
+    pressed_in,
     pulled_to_hip,
     room_beside,
+    squeezed,
+)
+from build_tools.views.diagrams.body_partner import (
+    held_with_partner,
+    lean_with_partner,
+    shared,
 )
 from build_tools.views.diagrams.body_room import EDGE, GAP, LOW_VIEW, Scene
 from build_tools.views.diagrams.body_turns import WOUND, eyes, ring, wound_back
@@ -49,6 +57,8 @@ def scene(done: Moved) -> Scene:
         return _on_the_spot(done)
     if move.kind == "transfer" and move.manner == "wind":
         return _wound(done, start, end)
+    if shared(done):
+        return lean_with_partner(done, start, end)
     here = move.kind == "gesture" and (move.manner in AGAIN or move.start == move.end)
     if here and not _shoots_up(done, start, end):
         return _in_place(done, start, end)
@@ -60,15 +70,20 @@ def scene(done: Moved) -> Scene:
 def _held(done: Moved) -> Scene:
     view = view_of(done)
     body = skeleton(done.shown)
+    if shared(done):
+        return held_with_partner(done, body)
     least, most = width_of(body, View(view))
-    x = EDGE - least
-    pieces = [
-        body_lines(body, View(view, x)),
-        arrows.hold(x + most + 3, -TALL * body.crown.y * 0.5 - 6),
-    ]
+    pressed = pressed_in(done.holding or done.move)
+    x = EDGE - least + (SQUEEZE if pressed else 0.0)
+    far, pieces = x + most, [body_lines(body, View(view, x))]
+    if pressed:
+        arrow, right = squeezed(done, View(view, x), body)
+        pieces.append(arrow)
+        far = max(far, right + 4)
     if done.move.part == "lips" and not done.held:
-        pieces.insert(1, finger(View(view, x), body))
-    return Scene(x + most + 16, tuple(pieces))
+        pieces.append(finger(View(view, x), body))
+    pieces.append(arrows.hold(far + 3, -TALL * body.crown.y * 0.5 - 6))
+    return Scene(far + 16, tuple(pieces))
 
 
 def _shoots_up(done: Moved, start: Skeleton, end: Skeleton) -> bool:
@@ -128,7 +143,7 @@ def _beside(done: Moved, start: Skeleton, end: Skeleton) -> Scene:
             pieces.append(heel_lifted(View(end_view, ex), end))
         if done.move.manner == "pull" and done.body == "standing":
             pulled, far = pulled_to_hip(done.move, View(end_view, ex), end)
-            pieces.append(pulled)
+            pieces += pulled
             x1 = max(x1, far - b1)
     elif done.move.kind == "gesture" and done.move.part == "head":
         pieces += head_turned(done, View(end_view, ex), end)

@@ -41,7 +41,8 @@ def view_of(done: Moved) -> float:
         return ASIDE if wheels else BEHIND
     if move.kind == "travel" and move.manner == "side":
         return BEHIND
-    if move.kind == "transfer" and move.end == "high" and not held_out(move):
+    rests = move.manner == "settle"  # from behind, nobody sees a head that hangs
+    if move.kind == "transfer" and move.end == "high" and not (held_out(move) or rests):
         return ASIDE if wheels else BEHIND
     if move.kind in ("travel", "transfer") or move.direction in ("forwards", "backwards"):
         return SIDE

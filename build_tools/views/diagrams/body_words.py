@@ -5,7 +5,15 @@ from __future__ import annotations
 from build_tools.body.gesturing import pulled_away
 from build_tools.body.hands import struck, there_and_agains
 from build_tools.body.jumping import arms_out
-from build_tools.body.moves import Move, held_out, rises, slashes, stays_tall, weight_aside
+from build_tools.body.moves import (
+    Move,
+    held_out,
+    rises,
+    shares_weight,
+    slashes,
+    stays_tall,
+    weight_aside,
+)
 from build_tools.body.poses import Moved
 from build_tools.body.sitting import small_jump
 from build_tools.page_words.forms import number_in_words
@@ -179,6 +187,8 @@ def _gesture(done: Moved) -> str:
         return _("arms shoot up")
     if move.manner == "lean" and _way(move):
         leant = _("lean {way}, the feet still", way=_way(move))
+        if shares_weight(move):
+            leant = _("lean {way} the width of a hand, the feet still", way=_way(move))
         return ", ".join(filter(None, (leant, _arms_too(move))))
     if move.manner == "knock" and struck(move):
         return _knock(move)
@@ -234,6 +244,8 @@ def _transfer(done: Moved) -> str:
     if move.manner == "rise" or move.start == "low" or rises(move):
         said = (_("rise") if stood else _("unfold and sit up tall"), _arms_too(move))
         return ", ".join(filter(None, said))
+    if stays_tall(move) and move.manner == "settle":
+        return _("come to rest, standing") if stood else _("come to rest, sitting upright")
     if stays_tall(move):
         return _("stand tall") if stood else _("sit tall")
     return _("bend the knees") if stood else _("fold a little forwards")

@@ -5,7 +5,7 @@ from __future__ import annotations
 from build_tools.page_words.words import _
 from build_tools.views.diagrams import body_arrows as arrows
 from build_tools.views.diagrams.body_lines import HEAD, PALE
-from build_tools.views.diagrams.body_part_ways import on_toes, thought_of
+from build_tools.views.diagrams.body_part_ways import SQUEEZE, on_toes, thought_of
 from build_tools.views.diagrams.body_phrases import WAYS
 from build_tools.views.diagrams.body_turns import eyes
 from build_tools.views.diagrams.body_ways import humps
@@ -30,6 +30,7 @@ def figure_key() -> tuple[Figure, ...]:
         _mark(on_toes(28, 24), _("by a heel: on tiptoe")),
         _mark(thought_of("M8 15H48"), _("something to knock or pat, thought of")),
         _mark(arrows.hold(24, 10), _("still")),
+        _mark(_pressed(), _("arrows in to the body: pressed in, tight")),
         *(_mark(_way(feel), _(words)) for feel, words in WAYS.items() if feel != "direct"),
     )
 
@@ -37,6 +38,14 @@ def figure_key() -> tuple[Figure, ...]:
 def _heads() -> str:
     pale = el("path", d="M14 9h0M14 20v6", stroke_width=12, opacity=PALE)
     return pale + el("path", d="M40 9h0M40 20v6", stroke_width=12)
+
+
+def _pressed() -> str:
+    """A narrow body between two arrows."""
+    body = el("path", d=f"M28 {_LEVEL - 6:g}v12", stroke_width=12)
+    ends = ((18.0, -1.0), (38.0, 1.0))
+    ways = [[(at + way * SQUEEZE, _LEVEL), (at, _LEVEL)] for at, way in ends]
+    return body + arrows.strokes(ways, ())
 
 
 def _eyed() -> str:

@@ -42,7 +42,8 @@ def said(body: str = "standing", **fields: Any) -> str:
             {"kind": "travel", "level": "middle", "direction": "sideways", "step": "side-step"},
             "Two side-steps to one side",
         ),
-        ({"kind": "transfer", "level": "high", "word": "settle"}, "Stand tall"),
+        ({"kind": "transfer", "level": "high", "word": "sink"}, "Stand tall"),
+        ({"kind": "transfer", "level": "high", "word": "settle"}, "Come to rest, standing"),
     ],
 )
 def test_a_move_is_said_as_a_teacher_hears_it(fields: dict[str, Any], words: str) -> None:
