@@ -146,20 +146,26 @@ def _both_hands(done: Moved, seen: View, pairs: list[tuple[ArmJoints, ArmJoints]
     return [arrows.strokes(ways, feel, more)]
 
 
-def leant(done: Moved, seen: View, start: Skeleton, end: Skeleton, shortest: float = _LEAST) -> str:
+def leant(done: Moved, seen: View, start: Skeleton, end: Skeleton) -> str:
     """Over the head, the way that it goes."""
+    return arrows.stroke(head_way(done, seen, start, end), done.move.feel - {"indirect"})
+
+
+def head_way(
+    done: Moved, seen: View, start: Skeleton, end: Skeleton, least: float = _LEAST, bends: int = 6
+) -> list[Point]:
+    """The places of that, in so many pieces; no shorter than is plain to see."""
     (x0, y0), (x1, y1) = seen.at(start.head), seen.at(end.head)
     base = seen.at(end.pelvis)
     first = math.atan2(y0 - base[1], x0 - base[0])
     last = math.atan2(y1 - base[1], x1 - base[0])
     high = math.hypot(x1 - base[0], y1 - base[1]) + 17
-    least = shortest * (1.6 if {"sustained", "bound"} & done.move.feel else 1.0)
+    least *= 1.6 if {"sustained", "bound"} & done.move.feel else 1.0
     if abs(last - first) * high < least:
         # dots and a bar have no room on less
         first = last - math.copysign(least / high, last - first)
-    turns = [first + (last - first) * n / 6 for n in range(7)]
-    points = [(base[0] + high * math.cos(a), base[1] + high * math.sin(a)) for a in turns]
-    return arrows.stroke(points, done.move.feel - {"indirect"})
+    turns = [first + (last - first) * n / bends for n in range(bends + 1)]
+    return [(base[0] + high * math.cos(a), base[1] + high * math.sin(a)) for a in turns]
 
 
 def goes_on(done: Moved) -> bool:

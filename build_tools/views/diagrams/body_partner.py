@@ -14,7 +14,7 @@ from build_tools.body.poses import Moved
 from build_tools.body.skeleton import Skeleton, skeleton
 from build_tools.views.diagrams import body_arrows as arrows
 from build_tools.views.diagrams.body_lines import TALL, View, body_lines, width_of
-from build_tools.views.diagrams.body_part_ways import leant
+from build_tools.views.diagrams.body_part_ways import head_way
 from build_tools.views.diagrams.body_room import EDGE, Scene
 from build_tools.views.diagrams.body_views import view_of
 
@@ -31,10 +31,14 @@ def lean_with_partner(done: Moved, start: Skeleton, end: Skeleton) -> Scene:
     """Both upright, pale, and both leaning."""
     here, there = _places(done, end)
     first, last = _facing(start), _facing(end)
-    ways = (leant(done, here, start, end, _SHORT), leant(done, there, first, last, _SHORT))
+    ways = [
+        head_way(done, seen, *bodies, _SHORT, bends=2)
+        for seen, bodies in ((here, (start, end)), (there, (first, last)))
+    ]
+    away = arrows.strokes(ways, done.move.feel - {"indirect"})
     pale = (body_lines(start, here, pale=True), body_lines(first, there, pale=True))
     full = (body_lines(end, here), body_lines(last, there))
-    return Scene(_width(there, (first, last)), (*pale, *full, *ways))
+    return Scene(_width(there, (first, last)), (*pale, *full, away))
 
 
 def held_with_partner(done: Moved, body: Skeleton) -> Scene:
