@@ -18,7 +18,7 @@ from build_tools.commands.shared.folders import (
 from build_tools.commands.shared.progress import progress
 from build_tools.commands.shared.saying import say_ready
 from build_tools.disk.places import PROJECT
-from build_tools.publishing.publish import KEEP
+from build_tools.publishing.editions_kept import KEEP
 from build_tools.publishing.trouble import CannotPublishError
 from build_tools.unit_editions.next_number import WrongNumber
 from build_tools.use_cases.check import kept_file

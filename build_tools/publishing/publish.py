@@ -23,6 +23,7 @@ from build_tools.publishing.edition_folders import (
     order_of,
     sweep_never_had,
 )
+from build_tools.publishing.editions_kept import DAYS, KEEP, to_take_out
 from build_tools.publishing.entry_pages import (
     is_entry_page,
     pages_listed,
@@ -35,11 +36,9 @@ from build_tools.publishing.pages_known import known_pages
 from build_tools.publishing.pointer import Pointer, read_pointer, replace_pointer
 from build_tools.publishing.publisher_alone import LOCK, alone_in, told_there
 from build_tools.publishing.shared_folder import HeldFolder
-from build_tools.publishing.signposts import DAYS, take_out, to_take_out
+from build_tools.publishing.signposts import take_out
 from build_tools.publishing.trouble import CannotPublishError
 from build_tools.publishing.turning import last_number, turn
-
-KEEP = 5
 
 
 @dataclass(frozen=True, slots=True)

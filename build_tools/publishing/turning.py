@@ -7,10 +7,10 @@ from pathlib import Path
 
 from build_tools.publishing.digests import read_manifest
 from build_tools.publishing.edition_folders import EDITIONS, editions_in, order_of
+from build_tools.publishing.editions_kept import in_words
 from build_tools.publishing.entry_pages import pages_listed, write_plain
 from build_tools.publishing.pointer import Pointer, read_copy, read_pointer, replace_pointer
 from build_tools.publishing.shared_folder import HeldFolder
-from build_tools.publishing.signposts import in_words
 
 
 def turn(target: HeldFolder, name: str, title: str, known: set[str], moment: datetime) -> Pointer:

@@ -22,10 +22,10 @@ import pytest
 from build_tools.disk import sure_files
 from build_tools.publishing import edition_folders
 from build_tools.publishing.edition_folders import editions_in, gone_in
+from build_tools.publishing.editions_kept import DAYS, KEEP
 from build_tools.publishing.entry_pages import entries_in
 from build_tools.publishing.pointer import read_pointer
-from build_tools.publishing.publish import KEEP, Published, publish
-from build_tools.publishing.signposts import DAYS
+from build_tools.publishing.publish import Published, publish
 from build_tools.publishing.trouble import CannotPublishError
 from build_tools.publishing.verify import verify
 from tests.publishing.folders import DAY, TITLE, make_site, walked, write
