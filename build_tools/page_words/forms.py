@@ -1,6 +1,6 @@
 """What no single message can say: a row of things, a number in words, a day.
 
-English stands here; another language has a module in `languages/`, named for its tag. A language
+English stands here; another language has a module in `grammar/`, named for its tag. A language
 that has none says its rows and days by messages and CLDR alone.
 """
 
@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from datetime import date
 
-from build_tools.page_words.languages import welsh
+from build_tools.page_words.grammar import welsh
 from build_tools.page_words.speaking import spoken
 from build_tools.page_words.tables import ENGLISH, PSEUDO
 from build_tools.page_words.words import pgettext

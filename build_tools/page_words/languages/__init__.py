@@ -1,1 +1,0 @@
-"""What a language says in a way of its own that no table of messages can hold."""
