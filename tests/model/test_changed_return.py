@@ -13,7 +13,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.whole import counts_in_order
 from build_tools.unit_editions.unit_texts import text_of_folder
 from build_tools.views.dance.dance_in_words import whole_dance_in_words
-from build_tools.views.dance.progress import progress
+from build_tools.views.dance.when_made import progress
 from build_tools.views.words.changed_return import changed_in_words
 from build_tools.views.written.unit_text import fields_of_unit
 from tests.support.banks import BASE_UNIT, change, copy_base

@@ -13,7 +13,7 @@ from build_tools.movement.whole import transition_between
 from build_tools.page_words.words import N_, _
 from build_tools.pages.pieces.labelled import Labelled
 from build_tools.pages.pieces.picture import Picture, picture
-from build_tools.views.dance.progress import settled
+from build_tools.views.dance.when_made import settled
 from build_tools.views.diagrams.floor_plan import unit_floor_plan
 from build_tools.views.diagrams.parts import parts_figure
 from build_tools.views.words.changed_return import changed_in_words

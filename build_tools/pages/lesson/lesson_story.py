@@ -9,7 +9,7 @@ from build_tools.model.unit import Unit
 from build_tools.page_words.words import _, ngettext
 from build_tools.pages.pieces.last_time import LastTime, last_time_of
 from build_tools.views.dance.journey import Journey, journeys, piece_danced_alone
-from build_tools.views.dance.progress import sources
+from build_tools.views.dance.when_made import sources
 from build_tools.views.lesson.lesson_wording import never_did
 from build_tools.views.words.plain_words import listed, name_in_words
 from build_tools.views.words.punctuation import quoted, sentence

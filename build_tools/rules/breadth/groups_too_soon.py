@@ -20,7 +20,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.groups_first import smaller_first
-from build_tools.views.dance.progress import StepPlace, held, steps_in_order
+from build_tools.views.dance.when_made import StepPlace, held, steps_in_order
 
 GRADE: Grade = "question"
 READS = "en"

@@ -22,7 +22,7 @@ from build_tools.movement.development import roots
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.shown_by_teacher import BY_HAND, BY_TEACHER, MOVES_IN_WORDS
-from build_tools.views.dance.progress import inside
+from build_tools.views.dance.when_made import inside
 from build_tools.views.written.unit_text import Found, unit_text
 
 GRADE: Grade = "question"

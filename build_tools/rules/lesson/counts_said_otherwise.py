@@ -27,7 +27,7 @@ from build_tools.movement.whole import lengths, transition_between
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.numbers_of_counts import CountsSaid, counts_said, lengths_after
-from build_tools.views.dance.progress import names_in, sources, steps_in_order
+from build_tools.views.dance.when_made import names_in, sources, steps_in_order
 from build_tools.views.words.plain_words import listed
 
 GRADE: Grade = "question"

@@ -24,7 +24,7 @@ from build_tools.movement.whole import transition_between
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.numbers_of_counts import lengths_told
-from build_tools.views.dance.progress import steps_in_order
+from build_tools.views.dance.when_made import steps_in_order
 from build_tools.views.words.plain_words import listed
 
 GRADE: Grade = "question"

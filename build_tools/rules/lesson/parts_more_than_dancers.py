@@ -23,7 +23,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.canon_and_unison import parts_in
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.dance.progress import steps_in_order
+from build_tools.views.dance.when_made import steps_in_order
 from build_tools.views.lesson.class_groups import GROUP_SIZES
 
 GRADE: Grade = "question"

@@ -17,7 +17,7 @@ from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.dance.progress import names_in
+from build_tools.views.dance.when_made import names_in
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

@@ -25,7 +25,7 @@ from build_tools.movement.whole_length import whole_counts
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.dance.parts_named import letters_in
-from build_tools.views.dance.progress import names_in, sources
+from build_tools.views.dance.when_made import names_in, sources
 from build_tools.views.words.plain_words import listed
 
 GRADE: Grade = "question"

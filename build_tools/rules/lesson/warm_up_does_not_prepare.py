@@ -21,7 +21,7 @@ from build_tools.movement.development import actions_of
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.kinds_of_move import NO_MOVING, WARMS_ANYTHING, kinds_moved
-from build_tools.views.dance.progress import inside
+from build_tools.views.dance.when_made import inside
 from build_tools.views.words.plain_words import listed
 
 GRADE: Grade = "question"

@@ -18,7 +18,7 @@ from build_tools.model.lesson import Lesson, LookAndTalk
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.dance.progress import held, inside, names_in
+from build_tools.views.dance.when_made import held, inside, names_in
 from build_tools.views.words.parts_said import first_made, parts_said
 
 GRADE: Grade = "question"

@@ -19,7 +19,7 @@ from build_tools.model.lesson import Lesson, Question, Step
 from build_tools.model.unit import Unit
 from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.dance.progress import held, names_in
+from build_tools.views.dance.when_made import held, names_in
 from build_tools.views.words.plain_words import listed
 
 GRADE: Grade = "question"

@@ -20,7 +20,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.sayings import Said, Saying
-from build_tools.views.dance.progress import names_in, steps_in_order
+from build_tools.views.dance.when_made import names_in, steps_in_order
 from build_tools.views.words.plain_words import fit_in_words, listed
 
 GRADE: Grade = "question"

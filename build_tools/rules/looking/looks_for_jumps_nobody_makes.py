@@ -19,7 +19,7 @@ from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.hard_work import JUMPS
 from build_tools.sentences.sayings import Saying, saying_of
-from build_tools.views.dance.progress import inside, names_in
+from build_tools.views.dance.when_made import inside, names_in
 from build_tools.views.written.hazards import told_in, written_actions
 
 GRADE: Grade = "question"

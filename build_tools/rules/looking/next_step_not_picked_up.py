@@ -22,7 +22,7 @@ from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.going_back import one_move_alone, promised_otherwise, says_alone
 from build_tools.sentences.telling import telling_words
-from build_tools.views.dance.progress import held, inside, names_in, progress
+from build_tools.views.dance.when_made import held, inside, names_in, progress
 from build_tools.views.words.parts_said import NamedPart, first_made, parts_said
 
 GRADE: Grade = "question"

@@ -25,7 +25,7 @@ from build_tools.movement.development import actions_of, total
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.sayings import Saying
-from build_tools.views.dance.progress import names_in, steps_in_order
+from build_tools.views.dance.when_made import names_in, steps_in_order
 from build_tools.views.words.plain_words import counts_in_words
 
 GRADE: Grade = "question"

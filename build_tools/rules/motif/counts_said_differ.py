@@ -28,7 +28,7 @@ from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.counts_of_moves import FROM_TO, Claim, lengths_said
 from build_tools.sentences.sayings import saying_of
-from build_tools.views.dance.progress import StepPlace, progress
+from build_tools.views.dance.when_made import StepPlace, progress
 from build_tools.views.reading.lesson_text import FieldText
 from build_tools.views.words.plain_words import counts_in_words, listed
 from build_tools.views.written.unit_text import place_of

@@ -22,7 +22,7 @@ from build_tools.movement.development import actions_of, misfit, misfit_at
 from build_tools.movement.devices import Actions
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.dance.progress import sources
+from build_tools.views.dance.when_made import sources
 from build_tools.views.words.plain_words import action_label, listed
 
 GRADE: Grade = "error"

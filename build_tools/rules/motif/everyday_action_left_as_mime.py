@@ -19,7 +19,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.mime import is_left_as_mime
-from build_tools.views.dance.progress import progress, steps_in_order
+from build_tools.views.dance.when_made import progress, steps_in_order
 
 GRADE: Grade = "note"
 READS = "en"

@@ -17,7 +17,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.counts import figures
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.dance.progress import comes_ready
+from build_tools.views.dance.when_made import comes_ready
 
 GRADE: Grade = "error"
 SOURCE = "common practice, no source"

@@ -21,7 +21,7 @@ from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.left_out import left_out
 from build_tools.sentences.own_names import holds_word
-from build_tools.views.dance.progress import held, progress, sources, steps_in_order
+from build_tools.views.dance.when_made import held, progress, sources, steps_in_order
 
 GRADE: Grade = "question"
 READS = "en"

@@ -19,7 +19,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.dance.progress import names_in, sources, steps_in_order
+from build_tools.views.dance.when_made import names_in, sources, steps_in_order
 from build_tools.views.words.plain_words import how_many
 
 GRADE: Grade = "question"

@@ -18,7 +18,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.development import actions_of
 from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.dance.progress import sources
+from build_tools.views.dance.when_made import sources
 from build_tools.views.words.plain_words import action_label, listed
 
 GRADE: Grade = "question"

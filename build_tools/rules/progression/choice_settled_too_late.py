@@ -18,7 +18,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.dance.progress import StepPlace, settled
+from build_tools.views.dance.when_made import StepPlace, settled
 from build_tools.views.dance.whole_runs import Run, step_of_showing, whole_runs
 
 GRADE: Grade = "question"

@@ -17,7 +17,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.dance.progress import settled, step_at
+from build_tools.views.dance.when_made import settled, step_at
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

@@ -17,7 +17,7 @@ from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.dance.progress import progress, steps_in_order
+from build_tools.views.dance.when_made import progress, steps_in_order
 from build_tools.views.words.plain_words import listed
 
 GRADE: Grade = "question"

@@ -24,7 +24,7 @@ from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.devices import says_device
 from build_tools.sentences.sayings import Saying
-from build_tools.views.dance.progress import progress, steps_in_order
+from build_tools.views.dance.when_made import progress, steps_in_order
 from build_tools.views.lesson.told_in_step import told
 
 GRADE: Grade = "question"

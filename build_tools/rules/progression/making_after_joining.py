@@ -20,7 +20,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.words_about_dance import ENDING
-from build_tools.views.dance.progress import progress, steps_in_order
+from build_tools.views.dance.when_made import progress, steps_in_order
 from build_tools.views.dance.whole_runs import whole_runs
 from build_tools.views.lesson.told_in_step import told
 

@@ -23,7 +23,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.finding_out import SEARCHES, TELLS_EXACTLY
-from build_tools.views.dance.progress import comes_ready, steps_in_order
+from build_tools.views.dance.when_made import comes_ready, steps_in_order
 
 GRADE: Grade = "question"
 READS = "en"

@@ -24,7 +24,7 @@ from build_tools.sentences.own_names import (
     listed_moves,
     named_title,
 )
-from build_tools.views.dance.progress import StepPlace, progress
+from build_tools.views.dance.when_made import StepPlace, progress
 
 GRADE: Grade = "question"
 READS = "en"

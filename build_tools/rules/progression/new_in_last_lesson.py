@@ -19,7 +19,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.devices import DEVICES
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.dance.progress import StepPlace, progress, steps_in_order
+from build_tools.views.dance.when_made import StepPlace, progress, steps_in_order
 
 GRADE: Grade = "question"
 SOURCE = "common practice, no source"

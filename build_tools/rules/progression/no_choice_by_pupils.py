@@ -21,7 +21,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.finding_out import DECIDES, HANDED_ON
-from build_tools.views.dance.progress import steps_in_order
+from build_tools.views.dance.when_made import steps_in_order
 from build_tools.views.words.plain_words import how_many
 
 GRADE: Grade = "question"

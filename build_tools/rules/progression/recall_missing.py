@@ -20,7 +20,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.going_back import dances_again
-from build_tools.views.dance.progress import inside, progress
+from build_tools.views.dance.when_made import inside, progress
 from build_tools.views.words.parts_said import first_made, parts_said
 
 GRADE: Grade = "question"

@@ -25,7 +25,7 @@ from build_tools.movement.development import roots
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.returning import STEP_SAYS_HOW, says_how_it_returns
-from build_tools.views.dance.progress import steps_in_order
+from build_tools.views.dance.when_made import steps_in_order
 
 GRADE: Grade = "question"
 READS = "en"

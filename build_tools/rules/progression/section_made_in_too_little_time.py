@@ -20,7 +20,7 @@ from build_tools.model.lesson import Step
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.dance.progress import (
+from build_tools.views.dance.when_made import (
     StepPlace,
     held,
     made_by_dancing,

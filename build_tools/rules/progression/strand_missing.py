@@ -21,7 +21,7 @@ from build_tools.model.lesson import Lesson, Step
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.dance.progress import comes_ready
+from build_tools.views.dance.when_made import comes_ready
 from build_tools.views.words.plain_words import how_many, listed
 
 GRADE: Grade = "question"

@@ -22,7 +22,7 @@ from build_tools.movement.canon_and_unison import CANONS
 from build_tools.movement.devices import DEVICES
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.dance.progress import held, names_in
+from build_tools.views.dance.when_made import held, names_in
 from build_tools.views.words.plain_words import listed
 
 GRADE: Grade = "question"

@@ -20,7 +20,7 @@ from build_tools.model.lesson import Lesson
 from build_tools.model.unit import Unit
 from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.dance.progress import StepPlace
+from build_tools.views.dance.when_made import StepPlace
 from build_tools.views.reading.lesson_text import FieldText
 from build_tools.views.words.devices_said import first_taught, says
 from build_tools.views.words.numbered import lessons_said

@@ -19,7 +19,7 @@ from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.views.dance.joins import neighbours, practised
-from build_tools.views.dance.progress import step_at
+from build_tools.views.dance.when_made import step_at
 from build_tools.views.dance.whole_runs import whole_runs
 from build_tools.views.words.plain_words import listed
 

@@ -18,7 +18,7 @@ from collections.abc import Iterator
 from build_tools.model.unit import Unit
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.dance.progress import steps_in_order
+from build_tools.views.dance.when_made import steps_in_order
 from build_tools.views.words.devices_said import first_taught, says
 
 GRADE: Grade = "question"

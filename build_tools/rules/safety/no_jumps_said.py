@@ -18,7 +18,7 @@ from build_tools.model.unit import Unit
 from build_tools.movement.development import actions_of
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
-from build_tools.views.dance.progress import inside, names_in
+from build_tools.views.dance.when_made import inside, names_in
 from build_tools.views.words.plain_words import action_label
 
 GRADE: Grade = "question"

@@ -25,7 +25,7 @@ from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.sayings import Saying
 from build_tools.views.dance.actions_written import actions_written
-from build_tools.views.dance.progress import names_in
+from build_tools.views.dance.when_made import names_in
 from build_tools.views.words.plain_words import action_label
 from build_tools.views.written.unit_text import unit_text
 

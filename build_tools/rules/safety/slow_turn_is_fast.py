@@ -24,7 +24,7 @@ from build_tools.movement.effort import qualities
 from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.sayings import Saying
-from build_tools.views.dance.progress import inside, names_in, steps_in_order
+from build_tools.views.dance.when_made import inside, names_in, steps_in_order
 from build_tools.views.words.plain_words import action_label, counts_in_words
 
 GRADE: Grade = "question"

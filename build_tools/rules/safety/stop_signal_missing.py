@@ -20,7 +20,7 @@ from build_tools.problem import FieldPath, Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.signals import STOP_SIGNAL
 from build_tools.sentences.travel import TRAVEL, fast_travel
-from build_tools.views.dance.progress import inside
+from build_tools.views.dance.when_made import inside
 from build_tools.views.written.hazards import (
     Hazard,
     actions_by_name,

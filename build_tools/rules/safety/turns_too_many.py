@@ -25,7 +25,7 @@ from build_tools.movement.development import actions_of
 from build_tools.problem import Grade
 from build_tools.rules.rule import Finding
 from build_tools.sentences.turns_asked import turns_asked, turns_on_each_count
-from build_tools.views.dance.progress import inside, names_in, steps_in_order
+from build_tools.views.dance.when_made import inside, names_in, steps_in_order
 
 GRADE: Grade = "question"
 READS = "en"

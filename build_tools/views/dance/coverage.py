@@ -11,7 +11,7 @@ from build_tools.model.dance import Action, Dance
 from build_tools.model.unit import Unit
 from build_tools.movement.development import actions_of
 from build_tools.movement.effort import qualities
-from build_tools.views.dance.progress import inside
+from build_tools.views.dance.when_made import inside
 
 HEADINGS: Mapping[str, tuple[str, ...]] = {
     "actions": ("travel", "turn", "jump", "gesture", "stillness", "transfer"),

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from build_tools.model.unit import Unit
-from build_tools.views.dance.progress import progress
+from build_tools.views.dance.when_made import progress
 
 
 @dataclass(frozen=True, slots=True)

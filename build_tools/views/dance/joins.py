@@ -10,7 +10,7 @@ from itertools import pairwise, permutations
 from build_tools.model.dance import Dance, Standing, Transition
 from build_tools.model.unit import Unit
 from build_tools.movement.whole import transition_between
-from build_tools.views.dance.progress import StepPlace, steps_in_order
+from build_tools.views.dance.when_made import StepPlace, steps_in_order
 
 Pair = tuple[str, str]
 """Two letters: a section, and the one after it."""

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from build_tools.model.dance import Dance
 from build_tools.model.unit import Unit
 from build_tools.views.dance.left_open import drawn_actions
-from build_tools.views.dance.progress import Progress, progress, sources, step_at
+from build_tools.views.dance.when_made import Progress, progress, sources, step_at
 from build_tools.views.words.plain_words import action_label
 
 DEEDS = ("made", "changed", "in part", "danced", "shown")

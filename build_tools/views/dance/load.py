@@ -14,7 +14,7 @@ from build_tools.model.dance import Action, Dance
 from build_tools.model.school_years import ages
 from build_tools.model.unit import Unit
 from build_tools.movement.development import roots
-from build_tools.views.dance.progress import progress
+from build_tools.views.dance.when_made import progress
 
 
 @dataclass(frozen=True, slots=True)

@@ -18,7 +18,7 @@ from build_tools.movement.sounding import length_of
 from build_tools.movement.whole import lengths
 from build_tools.problem import FieldPath
 from build_tools.sentences.counts_of_moves import lengths_said
-from build_tools.views.dance.progress import names_in, steps_in_order
+from build_tools.views.dance.when_made import names_in, steps_in_order
 from build_tools.views.words.dancers_named import dancers_named
 from build_tools.views.written.unit_text import unit_text
 

@@ -9,7 +9,7 @@ from functools import lru_cache
 from build_tools.model.dance import Dance
 from build_tools.model.unit import Unit
 from build_tools.sentences.words_about_dance import TWICE
-from build_tools.views.dance.progress import StepPlace, steps_in_order
+from build_tools.views.dance.when_made import StepPlace, steps_in_order
 from build_tools.views.lesson.told_in_step import told
 
 

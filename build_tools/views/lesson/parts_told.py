@@ -18,7 +18,7 @@ from build_tools.movement.whole import transition_between
 from build_tools.page_words.words import _
 from build_tools.views.dance.moves_today import heading_of_part, part_lines, parts_of
 from build_tools.views.dance.order_danced import WHOLE
-from build_tools.views.dance.progress import steps_in_order
+from build_tools.views.dance.when_made import steps_in_order
 from build_tools.views.lesson.move_meanings import part_heading
 from build_tools.views.lesson.teachers_part import tells_starts
 from build_tools.views.lesson.told_in_step import told

@@ -9,7 +9,7 @@ from functools import lru_cache
 from build_tools.model.unit import Unit
 from build_tools.movement.canon_and_unison import CANONS
 from build_tools.movement.devices import DEVICES
-from build_tools.views.dance.progress import StepPlace, steps_in_order
+from build_tools.views.dance.when_made import StepPlace, steps_in_order
 
 _EVERYDAY = frozenset({"mirror", "repetition", "combination", "leaving out"})
 """Names that pupils know without being taught them."""

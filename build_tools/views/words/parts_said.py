@@ -14,7 +14,7 @@ from functools import lru_cache
 
 from build_tools.model.unit import Unit
 from build_tools.sentences.word_lists import word_list
-from build_tools.views.dance.progress import StepPlace, progress
+from build_tools.views.dance.when_made import StepPlace, progress
 from build_tools.views.words.numbered import letters_said
 
 _TOKEN = re.compile(r"[a-z]+(?:'s)?|[^\sa-z]")

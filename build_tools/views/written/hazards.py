@@ -12,7 +12,7 @@ from build_tools.movement.development import actions_of
 from build_tools.movement.devices import Actions
 from build_tools.problem import FieldPath
 from build_tools.sentences.sayings import Said, Saying
-from build_tools.views.dance.progress import inside
+from build_tools.views.dance.when_made import inside
 from build_tools.views.written.unit_text import DOING, unit_text
 
 _FOR_SOME = frozenset({"change", "if"})

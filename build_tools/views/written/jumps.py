@@ -9,7 +9,7 @@ from build_tools.model.dance import Dance
 from build_tools.model.lesson import Step
 from build_tools.movement.development import actions_of
 from build_tools.sentences.jumps import jump
-from build_tools.views.dance.progress import inside
+from build_tools.views.dance.when_made import inside
 from build_tools.views.words.plain_words import action_label
 
 Field = Literal["say", "task", "does"]

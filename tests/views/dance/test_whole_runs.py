@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from build_tools.model.unit import Unit
-from build_tools.views.dance.progress import StepPlace
+from build_tools.views.dance.when_made import StepPlace
 from build_tools.views.dance.whole_runs import step_of_showing, whole_runs
 from tests.support.sound_bank import real_unit
 
