@@ -1,1 +1,1 @@
-"""How lessons follow one another: found, fixed, joined, rehearsed, shown."""
+"""How lessons follow one another: found, fixed, developed, joined, rehearsed, shown."""
