@@ -1,4 +1,4 @@
-"""Faults of care and of plans in a hurry: what is tied, blocked, chosen by others or too short."""
+"""Faults of care and of plans in a hurry: what is tied, blocked or too short."""
 
 from __future__ import annotations
 
@@ -17,17 +17,6 @@ def a_cymbal_in_the_last_lesson(unit: EditableUnit) -> Place | None:
     if len(unit.lesson_files) == 1:
         return None
     return unit.set(unit.lesson_files[-1], ("steps", 0, "say"), "When the bell rings, stop.")
-
-
-@fault("choice-made-by-others", "set")
-def the_class_votes_on_what_is_each_pupils(unit: EditableUnit) -> Place | None:
-    for file, n, step in unit.steps():
-        settled = step.get("settles", ())
-        if len(settled) == 1 and settled[0] in unit.top.get("choices", {}):
-            unit.top["choices"][settled[0]]["by"] = "each pupil"
-            unit.set(file, ("steps", n, "say"), "Try both.")
-            return unit.set(file, ("steps", n, "task"), "Try both, and vote for one as a class.")
-    return None
 
 
 @fault("tied-to-the-body", "set")

@@ -148,14 +148,5 @@ def motif_hard_to_remember(unit: EditableUnit) -> Place | None:
     return unit.file, ("motifs", motif)
 
 
-@fault("nothing-developed", "drop")
-def nothing_developed(unit: EditableUnit) -> Place | None:
-    if not unit.top.get("motifs") or not unit.top.get("developments"):
-        return None
-    for _, _, step in unit.steps():
-        step.pop("develops", None)
-    return unit.file, ("developments",)
-
-
 def _actions(unit: EditableUnit, motif: str) -> Any:
     return unit.top["motifs"][motif]["actions"]

@@ -12,32 +12,6 @@ from tests.planted.whole_edits import ADVICE
 fault = Registry()
 
 
-@fault("choice-never-settled", "drop")
-def choice_never_settled(unit: EditableUnit) -> Place | None:
-    name = next(iter(unit.top.get("choices", {})), None)
-    if name is None:
-        return None
-    for _, _, step in unit.steps():
-        if name in step.get("settles", []):
-            step["settles"].remove(name)
-    return unit.file, ("choices", name)
-
-
-@fault("choice-settled-too-late", "move")
-def choice_settled_too_late(unit: EditableUnit) -> Place | None:
-    found = unit.first_step(lambda s: bool(s.get("settles")))
-    last = unit.lesson_files[-1]
-    steps = unit.data[last]["steps"]
-    shown = next((n for n, s in enumerate(steps) if "whole" in s.get("shows", [])), None)
-    if found is None or shown is None:
-        return None
-    name = found[2]["settles"][0]
-    for _, _, step in unit.steps():
-        if name in step.get("settles", []):
-            step["settles"].remove(name)
-    return last, (*unit.set(last, ("steps", shown, "settles"), [name])[1], 0)
-
-
 def _forget_end_point(unit: EditableUnit, files: list[str], name: str) -> None:
     for file in files:
         named = unit.data[file]["look_and_talk"].get("end_points", [])
@@ -380,3 +354,12 @@ def _tell_of_no_handing_on(unit: EditableUnit) -> None:
     unit.top["stimulus"]["what"] = "A drawing"
     for motif in unit.top["motifs"].values():
         motif["idea"] = "Steps"
+
+
+@fault("nothing-developed", "drop")
+def nothing_developed(unit: EditableUnit) -> Place | None:
+    if not unit.top.get("motifs") or not unit.top.get("developments"):
+        return None
+    for _, _, step in unit.steps():
+        step.pop("develops", None)
+    return unit.file, ("developments",)

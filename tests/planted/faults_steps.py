@@ -103,16 +103,6 @@ def lesson_of_another_length(unit: EditableUnit) -> Place | None:
     return unit.set(unit.lesson_files[1], ("minutes",), 75)
 
 
-@fault("choice-with-nobody-to-ask", "move")
-def choice_with_nobody_to_ask(unit: EditableUnit) -> Place | None:
-    found = unit.first_step(lambda s: bool(s.get("settles")))
-    if found is None:
-        return None
-    unit.set(unit.file, ("choices", found[2]["settles"][0], "by"), "pairs")
-    found[2]["grouping"] = "alone"
-    return found[0], ("steps", found[1], "settles", 0)
-
-
 @fault("lookers-do-not-fit-grouping", "set")
 def lookers_do_not_fit_grouping(unit: EditableUnit) -> Place | None:
     file = unit.lesson_files[0]

@@ -7,6 +7,7 @@ from tests.planted import (
     faults_bank,
     faults_body,
     faults_care,
+    faults_choices,
     faults_dance,
     faults_floor,
     faults_heard,
@@ -31,6 +32,7 @@ from tests.planted.faults import Planted
 
 FAULTS: tuple[Planted, ...] = (
     *faults_progression.fault.faults,
+    *faults_choices.fault.faults,
     *faults_motif.fault.faults,
     *faults_dance.fault.faults,
     *faults_heard.fault.faults,
