@@ -16,13 +16,17 @@ from build_tools.pages.page_scripts import PAGE_SCRIPTS
 
 _IN_LOOK = ("colours", "print-every-page")
 """Styles of the frame that are joined to the look, its beginning and its end."""
+_FIRST_SCREEN = OVERRIDES / "lesson" / "first_screen.css"
+"""Joined to the look where that says so: the first screen waits for no other file."""
+_STANDS_HERE = "/* here stands lesson/first_screen.css, when it is published */\n"
 
 
 def asset_files() -> dict[str, bytes]:
     """Each of them by its path in the site, in assets/: css, fonts and js."""
     found = {
-        f"assets/css/{style.name}": plain_style(style.read_text(encoding="utf-8")).encode()
+        f"assets/css/{style.name}": plain_style(_style(style)).encode()
         for style in sorted(OVERRIDES.glob("*/[a-z]*.css"))
+        if style != _FIRST_SCREEN
     }
     look = "assets/css/look.css"
     colours, on_paper = (found.pop(f"assets/css/{name}.css") for name in _IN_LOOK)
@@ -35,6 +39,12 @@ def asset_files() -> dict[str, bytes]:
         found[f"assets/js/{name}"] = text.encode()
     found["assets/js/kept-style.js"] = _kept_style(found)
     return found
+
+
+def _style(file: Path) -> str:
+    """A style as it is written, with the lesson's first screen in it where it says so."""
+    before, here, after = file.read_text(encoding="utf-8").partition(_STANDS_HERE)
+    return f"{before}{_FIRST_SCREEN.read_text(encoding='utf-8')}{after}" if here else before
 
 
 def _kept_style(files: Mapping[str, bytes]) -> bytes:
