@@ -50,10 +50,10 @@
     });
   }
 
-  // what the moves are, and who is left over, in a step of which the lesson's own sides tell nothing
+  // what is new in a step and its own two sides do not tell: its moves, who is left over, who dances what
   function untold(step) {
-    if (step.dataset.told !== "0") return [];
-    return [...step.querySelectorAll(":scope > .shown > :is(.told-1, .told-2)")].map((one) => one.cloneNode(true));
+    return [1, 2, 3].filter((level) => level > step.dataset.told)
+      .flatMap((level) => [...step.querySelectorAll(`:scope > .shown > .told-${level}`)]).map((one) => one.cloneNode(true));
   }
 
   // what is read before the lesson, and has made room for the moves

@@ -78,7 +78,8 @@
 
   floor.asDrawn = (room) => room.found && floor.allAtOnce(room) && !room.turned && room.stride === 1;
 
-  // the sections that do not take all at once; one that starts where dancers are stands as close as they do
+  // the sections that do not take all at once; one that starts where dancers are is danced by as many: the marks they
+  // stand on are those of one team
   function tight(whole, enough) {
     const [paths] = whole;
     const near = new Set(whole.flatMap((each) => floor.leaving(each, false)).map(({ letter }) => letter));
@@ -86,10 +87,10 @@
     let first = null, before = null;
     for (const { letter, spot, closer } of paths.parts) {
       if (!letter) continue;
-      const close = spot === "new place" ? floor.fine(closer) < floor.FITS : spot === "first place" ? first : before;
-      first ??= close;
-      before = close;
-      if (close || near.has(letter) || !enough) found.add(letter);
+      const stood = spot === "new place" ? floor.fine(closer) < floor.FITS : spot === "first place" ? first : before;
+      before = stood || near.has(letter) || !enough;
+      first ??= before;
+      if (before) found.add(letter);
     }
     return [...found];
   }

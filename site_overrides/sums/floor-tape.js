@@ -64,7 +64,7 @@
     return [
       Number.isFinite(within) && inside(data.sections[letter].size, { metres: told(within) }),
       Number.isFinite(between) && beside(data.sections[letter], groups, { metres: told(between) }),
-      gettext("{metres} from the front wall to the first row", { metres: told(front) }),
+      gettext("{metres} from the front wall to the first row of children", { metres: told(front) }),
     ].filter(Boolean).join(", ");
   }
 })();

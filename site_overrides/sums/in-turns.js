@@ -142,7 +142,7 @@
     const placed = facts.some((one) => one.parts.length);
     if (!room?.found) return room && placed ? sums.floor.roomInWords(room, ownWay) : "";
     const turns = facts.map((one) => sums.inTurns(one, one.minutes, room));
-    const how = placed && sums.floor.howInWords(room);
+    const how = (placed || facts.some((one) => one.travels)) && sums.floor.howInWords(room);
     return [turns.some(Boolean) && sums.floor.sharingInWords(room), inWhichSteps(turns), how].filter(Boolean).join(" ");
   };
 })();

@@ -221,7 +221,8 @@ def _leaving(paths: Paths, sat: Sat) -> tuple[tuple[str, int], ...]:
 def _tight(whole: Sequence[Paths], *, enough: bool) -> tuple[str, ...]:
     """The sections that do not take all at once; all of them where there are too few metres.
 
-    A section that starts where dancers are, or in their first places, stands as close as they do.
+    A section that starts where dancers are, or in their first places, is danced by as many at once:
+    the marks that they stand on are those of one team.
     """
     near = dict(one for paths in whole for one in _leaving(paths, None))
     paths = whole[0]
@@ -230,13 +231,13 @@ def _tight(whole: Sequence[Paths], *, enough: bool) -> tuple[str, ...]:
     for one in paths.stretches:
         if one.section is None or one.start is None:
             continue
-        close = before
+        stood = before
         if one.start.spot == "first place":
-            close = first
+            stood = first
         elif one.start.spot == "new place":
-            close = fine(closer_than_asked(one.start, one.section.start, paths.body)) < FITS
-        first = close if first is None else first
-        before = close
-        if close or one.section.letter in near or not enough:
+            stood = fine(closer_than_asked(one.start, one.section.start, paths.body)) < FITS
+        before = stood or one.section.letter in near or not enough
+        first = before if first is None else first
+        if before:
             found.append(one.section.letter)
     return tuple(dict.fromkeys(found))

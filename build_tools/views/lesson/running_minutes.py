@@ -40,7 +40,7 @@ _HOW_OFTEN = re.compile(
 )
 """Words of a step that limit the goes, as where two lean on one another: no more is asked then."""
 _LEARNED = N_(
-    "All learn the moves at once, to slow words; then in time; then do the tasks as written."
+    "All learn the moves together, to slow words; then in time; then do the tasks as written."
 )
 _IN_SIDES = re.compile(
     r"\bchange over\b|\bchange (?:the )?sides\b|\bchange places\b|\beach (?:side|half)\b",
@@ -229,10 +229,10 @@ def _what_is_given(dance: Dance, step: Step) -> str:
         return _("It is given, so there is nothing to invent.")
     if any(name in dance.developments for name in names):
         return _(
-            "They dance what they have already, changed in a way that is given: nothing to choose."
+            "They dance what they have already. How it is changed is given: they choose nothing."
         )
     return _(
-        "They put together what they have already, in an order that is given: nothing to choose."
+        "They put together what they have already. The order is given: they choose nothing."
     )
 
 

@@ -16,11 +16,11 @@ from build_tools.views.words.words_of_text import words_of_text
 def sound_of_section(dance: Dance, section: Section) -> str:
     """What is sounded where nobody counts, how long it lasts, and on what it ends.
 
-    Of one sound the length is told with it.
+    Of one sound the length is told with it. A step may play it three times: it is of each go.
     """
     several = len(section_sounding(dance, section).pieces) != 1
     all_of_it = section.seconds if several else None
-    long = _("In all {long}.", long=seconds_in_words(all_of_it)) if all_of_it else ""
+    long = _("Each go lasts {long}.", long=seconds_in_words(all_of_it)) if all_of_it else ""
     return " ".join(part for part in (long, sound_in_words(dance, section), _end(section)) if part)
 
 

@@ -8,21 +8,20 @@ from build_tools.model.lesson import Step
 from build_tools.views.words.marked_words import with_those
 from build_tools.views.words.words_of_text import words_of_text
 
-_FIRST = re.compile(r"“(?P<said>[^“”]+)”")
+_QUOTED = re.compile(r"“(?P<said>[^“”]+)”")
 _LEAST = 3
 """Words one after another that the author gives too: fewer may stand anywhere."""
 
 
 def without_words_given(told: str, step: Step) -> str:
-    """A beat without the words that the author has in the step: of each row of them the first."""
+    """A beat without the words that the author has in the step: a row of them all or not at all."""
     given = words_of_text(" ".join(filter(None, (step.say, step.task, step.you))))
     return with_those(told, lambda said: not _is_given(said, given))
 
 
 def _is_given(said: str, given: list[str]) -> bool:
-    first = _FIRST.search(said)
-    words = words_of_text(first["said"]) if first else []
-    return bool(words) and _has_all(given, words)
+    rows = [words_of_text(found["said"]) for found in _QUOTED.finditer(said)]
+    return bool(rows) and all(words and _has_all(given, words) for words in rows)
 
 
 def _has_all(given: list[str], said: list[str]) -> bool:

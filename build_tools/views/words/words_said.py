@@ -97,7 +97,7 @@ def _line(bar: Bar) -> tuple[str, ...] | str:
     """The words of a phrase in a row, few of them with their counts; counting in figures."""
     if not bar.words:
         return ()
-    if are_counts([word.says for word in bar.words]):
+    if len(bar.words) >= len(bar.counts) and are_counts([word.says for word in bar.words]):
         return _counted(bar)
     at = {word.at: word.says for word in bar.words}
     row = tuple(at.get(count, _SILENT) for count in bar.counts)

@@ -146,7 +146,7 @@ def test_what_they_have_already_is_said_to_be_changed_or_put_together() -> None:
             if any(name in unit.dance.motifs for name in made) or "Take it a piece" not in said:
                 continue
             changed = any(name in unit.dance.developments for name in made)
-            assert ("changed in a way that is given" in said) == changed
+            assert ("How it is changed is given" in said) == changed
             assert made == () or "nothing to invent" not in said
 
 
@@ -245,7 +245,7 @@ def test_moves_that_are_given_are_learned_before_they_are_danced_in_order() -> N
     taught = replace(lesson, steps=(step,))
     given = replace(seeds.dance.motifs["seed"], made_by="teacher")
     dance = replace(seeds.dance, motifs={**seeds.dance.motifs, "seed": given})
-    assert (run_in_words(dance, taught, 0) or "").startswith("All learn the moves at once")
+    assert (run_in_words(dance, taught, 0) or "").startswith("All learn the moves together")
     danced = replace(step, makes=(), task="Dance it. Then rest.")
     assert run_in_words(dance, replace(lesson, steps=(danced,)), 0) is None
 

@@ -48,3 +48,10 @@ def test_other_quotations_and_counting_stay() -> None:
     assert without_words_given("To “one two and turn”: Go.", step) == "To “one two and turn”: Go."
     counted = f"Count aloud{marked(': 1 to 8, then “1 2 3 4, 2 2 3 4”')}."
     assert without_words_given(counted, step) == counted
+
+
+def test_words_of_one_eight_do_not_take_away_those_of_others() -> None:
+    """A call that the author gives by its first words was silent in all five eights."""
+    beat = f"Tap two eights{marked(', saying “four takes”, then “three takes two takes”')}."
+    step = replace(STEP, you="Say four takes on the first tap.")
+    assert without_words_given(beat, step) == beat

@@ -70,6 +70,12 @@ def test_counting_is_told_where_it_is_more_than_one_to_eight() -> None:
     )
 
 
+def test_numbers_with_gaps_between_are_told_by_their_counts() -> None:
+    """Who takes the stone is called by number: "four" on 1 and "three" on 5 is no counting."""
+    few = told("four - - - three - - -", "one two three four five six seven eight")
+    assert with_words(few) == "Tap two eights, saying “four” on 1 and “three” on 5, then 1 to 8."
+
+
 def test_the_whole_comes_again_where_lines_do() -> None:
     few, other = "- - - - - clack - clack", "- clack - clack - - - -"
     assert said_in(told(few, other, few, other)) == (
