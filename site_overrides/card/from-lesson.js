@@ -88,7 +88,7 @@
       ...all(one, ".you").map((line) => named(line, "task you")),
       ...(talk ? [labelled("p.task", "shows" in facts ? LOOK : TALK, words(talk, "p"))] : []),
       taken(one, ".look-for") ?? (talk && taken(talk, ".look-for")),
-      ...(one.querySelector(".beats") ? all(one, ".beats > p") : all(one, ".counts")).map((line) => named(line, "beat")),
+      ...beats(one).map((line) => named(line, "beat")),
       ...all(one, ".line").map((line) => named(line, "task")),
       ...("canWait" in facts ? [make("p.quiet.can-wait", CAN_WAIT)] : []),
       labelled("p.after", NEXT, set(make("span", after), { after: "" })));
@@ -154,6 +154,14 @@
     const found = from.querySelector(what)?.cloneNode(true);
     if (without) found.querySelector(without).remove();
     return found?.textContent.trim() ?? "";
+  }
+
+  // what a step sounds, whole: the lines of the page, for which its fold has others under the same label, or more
+  function beats(one) {
+    const label = (line) => line.querySelector("b").textContent;
+    const full = all(one, ".beats > p"), lines = all(one, ".does > .counts");
+    const more = full.filter((other) => !lines.some((line) => label(line) === label(other)));
+    return [...lines.map((line) => full.find((other) => label(other) === label(line)) ?? line), ...more];
   }
 
   function all(from, what) { return [...from.querySelectorAll(what)]; }

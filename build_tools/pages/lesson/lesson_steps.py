@@ -65,8 +65,8 @@ class StepView:
     says_on_paper: bool
     """Whether the lesson's own two sides have room for what is said."""
     in_full: tuple[Script, ...]
-    """The same without looking at the steps before, for whoever sees this step alone; empty where
-    that is no more."""
+    """The same without looking at the steps before, for whoever sees this step alone: what that has
+    besides, or says otherwise under the same label."""
     look_for: str | None
     """The one thing to look for."""
     questions: tuple[QuestionView, ...]
@@ -147,7 +147,7 @@ def _step(
         you=step.you,
         yours=tuple(map(script_of, yours)),
         says_on_paper=says_on_paper,
-        in_full=tuple(map(script_of, in_full)) if in_full != yours else (),
+        in_full=tuple(script_of(one) for one in in_full if one not in yours),
         look_for=step.look_for,
         questions=tuple(question_view(q, lesson) for q in step.ask),
         easier=step.easier,

@@ -231,9 +231,7 @@ def _what_is_given(dance: Dance, step: Step) -> str:
         return _(
             "They dance what they have already. How it is changed is given: they choose nothing."
         )
-    return _(
-        "They put together what they have already. The order is given: they choose nothing."
-    )
+    return _("They put together what they have already. The order is given: they choose nothing.")
 
 
 def _joining(dance: Dance, step: Step) -> str:

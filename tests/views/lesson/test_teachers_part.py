@@ -279,3 +279,17 @@ def test_words_that_do_not_begin_anew_with_each_eight_are_told_by_their_lengths(
         "slack” three times, then “haul two three slack”, then “edge two cast watch haul two three "
         "slack”, then “edge two cast watch”."
     ) in with_words(runs)
+
+
+def test_a_card_finds_the_whole_of_a_step_in_its_lines_and_those_of_its_fold() -> None:
+    """A page has in its fold what differs; `card/from-lesson.js` puts them together."""
+    folded = 0
+    for unit in whole_bank().units:
+        for lesson in unit.lessons:
+            page, whole = (teachers_parts(unit, lesson, in_full=full) for full in (False, True))
+            for lines, full in zip(page, whole, strict=True):
+                fold = {one.label: one for one in full if one not in lines}
+                more = [one for label, one in fold.items() if label not in {x.label for x in lines}]
+                assert [*(fold.get(one.label, one) for one in lines), *more] == list(full)
+                folded += bool(fold)
+    assert folded > 20
