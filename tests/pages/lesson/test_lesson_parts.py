@@ -245,7 +245,8 @@ def test_who_is_left_over_is_told_where_groups_are_first_made_and_who_watches_wh
         notes="",
         change={},
         steps=tuple(
-            replace(one, into=None, say=None, task="Dance.") for one in unit.lessons[2].steps
+            replace(one, into=None, say=None, you=None, task="Dance.")
+            for one in unit.lessons[2].steps
         ),
     )
     quiet = replace(unit, notes="")
