@@ -422,7 +422,7 @@ def test_halves_that_a_step_sends_somewhere_are_not_sent_elsewhere(
     path = "units/rock-pool/lesson-1.html"
     _, one = the_lesson(path)
     halves = next(step for step in one.steps if step.grouping == "half class")
-    assert "nearest the front, sit along the front wall" in (halves.into or "")
+    assert "nearer the sea, sit along the front wall" in (halves.into or "")
     with lesson(browser, site, "#fit=50-0-28-0-25x15m", path=path) as seen:
         told = seen.page.locator("[data-results]").text_content() or ""
         assert "Recommended" in told
