@@ -264,11 +264,11 @@ def _round_the_steps(making: Making, *, last: bool) -> Fields:
     part = "the dance" if last else making.part
     return {
         "change": {
+            "cue": "Raise a hand for stop as well.",
+            "partners": "Stand beside someone who counts.",
             "room": "Small hall: dance in two halves.",
             "task": f"Let arms and back dance {part}.",
             "things": "Let a scarf show the moves.",
-            "partners": "Stand beside someone who counts.",
-            "cue": "Raise a hand for stop as well.",
         },
         "if": {
             "stuck": "Say the moves in order.",

@@ -92,7 +92,7 @@ class Lesson:
     steps: tuple[Step, ...]
     look_and_talk: LookAndTalk | None
     change: Mapping[str, str]
-    """Under room, task, things, partners and cue."""
+    """Under cue, partners, room, task and things."""
     trouble: Mapping[str, str]
     """The field `if`: under stuck, finished, loud, silly, will_not_join and the rest."""
     not_dancing: str

@@ -47,7 +47,7 @@ _SHOWN = (
     "Half dance while half watch. Swap.",
     "Dance once for them; swap.",
 )
-_CHANGES = ("room", "task", "things", "partners", "cue")
+_CHANGES = ("cue", "partners", "room", "task", "things")
 _TROUBLES = ("stuck", "finished", "loud", "will_not_join", "short_of_time", "sound_fails")
 _MORE_TROUBLES = ("silly", "lesson_lost")
 

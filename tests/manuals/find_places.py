@@ -61,7 +61,7 @@ _LESSON = [
 ]
 _IN_LESSON = {
     "if": ["stuck", "finished", "loud", "silly", "will_not_join", "short_of_time", "sound_fails"],
-    "change": ["room", "task", "things", "partners", "cue"],
+    "change": ["cue", "partners", "room", "task", "things"],
     "look_and_talk": ["who", "at", "looking_for", "questions", "end_points", "next"],
     "look_and_talk/questions/0": ["question", "answers", "looks_back_to"],
     "look_and_talk/next": ["seen", "not_yet"],

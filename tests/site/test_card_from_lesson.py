@@ -9,7 +9,7 @@ from typing import Any
 from playwright.sync_api import Browser
 
 from build_tools.model.lesson import Lesson
-from build_tools.views.lesson.lesson_wording import question_said
+from build_tools.views.lesson.lesson_wording import changes_in_order, question_said
 from tests.support.browser import address_of
 from tests.support.built_sites import heaviest_of_each_unit, lesson_pages
 from tests.support.hall import opened
@@ -106,7 +106,7 @@ def test_a_card_says_what_the_author_says_and_all_of_it_stands_on_its_page_witho
             for words in lesson.trouble.values():
                 assert [one for one in said["trouble"] if one.startswith(words)], (path, words)
             assert said["alone"] == [lesson.not_dancing], path
-            assert said["change"] == list(lesson.change.values()), path
+            assert said["change"] == [words for _, words in changes_in_order(lesson)], path
             assert said["short"] == lesson.trouble.get("short_of_time"), path
             before = written.get(path.replace(f"-{lesson.number}.", f"-{lesson.number - 1}."))
             left = before.look_and_talk.next if before and before.look_and_talk else None

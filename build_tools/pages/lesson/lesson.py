@@ -37,6 +37,7 @@ from build_tools.views.lesson.drawn_first import drawn_first
 from build_tools.views.lesson.lesson_in_short import LineInShort, lesson_in_short
 from build_tools.views.lesson.lesson_wording import (
     DEFERENCE,
+    changes_in_order,
     heading_of_change,
     step_in_short,
 )
@@ -220,7 +221,7 @@ def lesson_page(bank: Bank, unit: Unit, lesson: Lesson) -> Page:
         trouble=trouble_lines(lesson),
         short_of_time=lesson.trouble.get("short_of_time"),
         change=tuple(
-            Labelled(heading_of_change(key), words) for key, words in lesson.change.items()
+            Labelled(heading_of_change(key), words) for key, words in changes_in_order(lesson)
         ),
         words=tuple(Labelled(m.word, m.plain) for m in words_needed(unit, lesson, bank.words)),
         aside=paper.aside,

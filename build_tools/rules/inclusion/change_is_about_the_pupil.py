@@ -36,7 +36,7 @@ def check(unit: Unit) -> Iterator[Finding]:
             path,
             f"`{path[-1]}` names a kind of pupil, `{found.said.text}`, where it could say what "
             "changes",
-            "say what changes in the room, the task, the things, the partners or the cue",
+            "say what is done differently: the sign, with whom, where, what or with what",
         )
 
 

@@ -1,7 +1,7 @@
 """Each change of a lesson says something of its own.
 
-Room, task, things, partners and cue are five different ways in. The same sentence in two of them
-leaves a class with one way less, and a teacher reading twice.
+A clearer signal, other partners and another room each help where the others do not. The same
+sentence in two of them leaves a class with one way less, and a teacher reading twice.
 
 Bad:
     change: {room: Sit down to dance., task: Sit down to dance.}

@@ -1,7 +1,8 @@
 """Where a lesson offers changes, at least one keeps pupils in the dance with everyone else.
 
-Work apart from the class is sometimes right, and it should not be most of what there is. A change
-of room, task, things, partners or cue lets more pupils dance the same dance.
+Work apart from the class is sometimes right, and it should not be most of what there is. A sign
+that can be seen, somebody else to dance with or a task done seated lets more pupils dance the same
+dance.
 
 Bad:
     change: {task: Works separately with an adult in the corner.}

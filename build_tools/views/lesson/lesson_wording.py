@@ -26,11 +26,11 @@ PHASES = {
 }
 """What kind of step it is in plain words, where the schema's word is one of the trade's."""
 CHANGES = {
+    "cue": N_("A clearer signal"),
+    "partners": N_("Fewer or other partners"),
     "room": N_("Less space"),
     "task": N_("Seated, or on wheels"),
     "things": N_("Something to hold"),
-    "partners": N_("Fewer or other partners"),
-    "cue": N_("A clearer signal"),
 }
 _SHORT = "short_of_time"
 TROUBLE = {
@@ -81,6 +81,11 @@ def where_in_words(step: Step) -> str | None:
 def _faced(facing: str) -> str:
     small = f"{facing[:1].lower()}{facing[1:]}"
     return sentence(_("facing: {facing}", facing=small))
+
+
+def changes_in_order(lesson: Lesson) -> tuple[tuple[str, str], ...]:
+    """The lines of `change`: a clearer signal first, which costs nothing, then other partners."""
+    return tuple((key, lesson.change[key]) for key in CHANGES if key in lesson.change)
 
 
 def heading_of_change(key: str) -> str:

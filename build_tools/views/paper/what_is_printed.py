@@ -27,6 +27,7 @@ from build_tools.views.lesson.lesson_wording import (
     DEFERENCE,
     WAY_TO_TALK,
     answers_in_words,
+    changes_in_order,
     has_way_to_talk,
     heading_of_change,
     into_in_words,
@@ -123,7 +124,7 @@ def printed_lesson(
         trouble=tuple(row(label, words) for label, words in trouble_in_words(lesson)),
         change=()
         if "change" in aside
-        else _rows(_("Change it to fit your class"), lesson.change.items(), heading_of_change),
+        else _rows(_("Change it to fit your class"), changes_in_order(lesson), heading_of_change),
         words=()
         if "words" in aside
         else _rows(_("Words for today"), _explained(unit, lesson, vocabulary), str),
