@@ -1,11 +1,14 @@
 """The eight effort actions as a cube of weight, time and space.
 
-Source: Laban and Lawrence, Effort, 1947. Opposites differ in all three; neighbours in one.
+Opposites differ in all three; neighbours in one.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass
+
+SOURCE = "Laban and Lawrence, Effort, 1947."
+"""Whose the eight actions are."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -50,5 +50,5 @@ def test_it_prints_whole_on_a4(browser: Browser, site: Path) -> None:
     assert min(min(left, right) for left, _, right, _ in paper.margins) >= 0
     for heading, _ in HEADINGS_SAID.values():
         assert squeezed(f"{heading}, England: units for each school year") in text
-    for words in ("What comes back", "Chains", "Ages of editions", "Licences"):
+    for words in ("What comes back", "Chains", "How old the editions are", "Licences"):
         assert squeezed(words) in text

@@ -5,8 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from build_tools.model.bank import Bank, Word
+from build_tools.movement.effort import EFFORT_ACTIONS, SOURCE
 from build_tools.pages.frame.frame import Frame, frame
 from build_tools.pages.page import Page
+from build_tools.views.words.plain_words import listed
 
 PATH = "words.html"
 _PARTS = {
@@ -43,6 +45,8 @@ class WordGroup:
     """Its name in links."""
     words: tuple[WordView, ...]
     """Its words, in the order of the alphabet."""
+    credit: str | None
+    """Whose words some of them are: which, and where they were published."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,14 +62,20 @@ class WordsView:
 def words_page(bank: Bank) -> Page:
     """The page words.html."""
     groups = [
-        WordGroup(heading, f"words-{part}", _words(bank, part))
-        for part, heading in (*_PARTS.items(), (None, "Other words"))
+        _group(bank, part, heading) for part, heading in (*_PARTS.items(), (None, "Other words"))
     ]
     view = WordsView(
         frame=frame(bank, PATH, "Words of dance", "The words of dance, each in plain words."),
         groups=tuple(group for group in groups if group.words),
     )
     return Page(PATH, "glossary/glossary.html", view.frame.title, view)
+
+
+def _group(bank: Bank, part: str | None, heading: str) -> WordGroup:
+    words = _words(bank, part)
+    of_effort = [one.word for one in words if one.word in EFFORT_ACTIONS]
+    credit = f"Source of {listed(of_effort)}: {SOURCE}" if of_effort else None
+    return WordGroup(heading, f"words-{part}", words, credit)
 
 
 def _words(bank: Bank, part: str | None) -> tuple[WordView, ...]:

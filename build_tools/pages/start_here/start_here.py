@@ -19,6 +19,8 @@ class StartView:
     """What stands around the content."""
     heading: str
     """What the page is called."""
+    learned: tuple[Link, ...]
+    """The units whose dance is learned as it is: all of its moves are given."""
     find: Link
     """The way to the finder."""
     safety: Link
@@ -29,9 +31,16 @@ def start_page(bank: Bank) -> Page:
     """The page start.html."""
     heading = "Never taught dance? Start here"
     about = "What you do, what you don’t, the first five minutes, and what to do when it gets loud."
+    learned = tuple(
+        Link(unit.title, f"units/{unit.slug}/index.html")
+        for unit in bank.units
+        if unit.dance.motifs
+        and all(motif.made_by == "teacher" for motif in unit.dance.motifs.values())
+    )
     view = StartView(
         frame=frame(bank, PATH, heading, about, "print.js"),
         heading=heading,
+        learned=learned,
         find=Link("Find a dance for your class", "index.html"),
         safety=Link("Keeping everyone safe", "safety.html"),
     )
