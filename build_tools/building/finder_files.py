@@ -1,8 +1,8 @@
 """What the finder loads: small scripts, since a page opened from a folder can load nothing else.
 
 `choices.js` has what narrows a search, for all units; `words-ro.js` the words that begin with ro;
-`known.js` the words that slips are set right to; each unit's `card.js` how it is shown. Only the
-last lies with the unit and changes with it alone.
+`known.js` the words that slips are set right to and those that are none; each unit's `card.js` how
+it is shown. Only the last lies with the unit and changes with it alone.
 """
 
 from __future__ import annotations
@@ -27,6 +27,7 @@ from build_tools.views.finding.word_index import (
     word_index,
     words_for_slips,
     words_of_the_bank,
+    words_that_are_no_slips,
 )
 from build_tools.views.finding.words_typed import words_typed
 from build_tools.views.words.room_said import at_once_in_short
@@ -39,6 +40,8 @@ def finder_files(bank: Bank, units: Sequence[Findable]) -> dict[str, bytes]:
     parts = word_index(units)
     known = words_for_slips(parts)
     only = sorted(words_of_the_bank(bank) - set(known))
+    found = {word for words in parts.values() for word in words}
+    real = sorted(words_that_are_no_slips(bank, units) - found - {*only})
     choices = {
         "slugs": [unit.slug for unit in units],
         "parts": " ".join(parts),
@@ -55,7 +58,9 @@ def finder_files(bank: Bank, units: Sequence[Findable]) -> dict[str, bytes]:
             f"{FOLDER}/words-{letters}.js": _script(f"words-{letters}", words)
             for letters, words in parts.items()
         },
-        f"{FOLDER}/known.js": _script("known", {"found": " ".join(known), "only": " ".join(only)}),
+        f"{FOLDER}/known.js": _script(
+            "known", {"found": " ".join(known), "only": " ".join(only), "real": " ".join(real)}
+        ),
         f"{FOLDER}/choices.js": _script("choices", choices),
     }
 

@@ -241,6 +241,14 @@ def test_nonsense_is_answered_with_an_honest_no(front: Page) -> None:
     assert told(front) == "Nothing has “xqzv”. 1 unit found."
 
 
+def test_a_word_of_english_is_no_slip_for_another(front: Page) -> None:
+    """A teacher who typed folk was shown forks: what is a word is looked for as it stands."""
+    # one of the vocabulary, near rock by its letters; one that every unit says; a topic of the bank
+    for word in ("lock", "floor", "folk"):
+        assert look_for(front, word) == [], word
+        assert told(front).startswith(f"No unit has anything near “{word}”."), word
+
+
 def test_the_words_can_be_taken_back(front: Page) -> None:
     look_for(front, "seaside")
     front.get_by_role("button", name="Start again").click()
@@ -260,6 +268,7 @@ def test_a_year_leaves_the_units_for_that_year(front: Page) -> None:
     assert look_for(front, "magnets") == [MAGNETS]
     assert "No unit is about “magnets” and is for Year 3 (England)." in told(front)
     assert "It is for Years 5 and 6." in card(front, MAGNETS).inner_text()
+    assert told(front).endswith("1 unit, of other years.")
 
 
 def test_a_year_a_stage_and_minutes_can_be_typed(front: Page) -> None:

@@ -50,6 +50,19 @@ def words_for_slips(parts: Mapping[str, Mapping[str, Postings]]) -> tuple[str, .
     )
 
 
+def words_that_are_no_slips(bank: Bank, units: Sequence[Findable]) -> frozenset[str]:
+    """Words of ordinary English that the bank writes: its vocabulary, and all that its units say.
+
+    Many of them lead to no unit, since every unit has them; who types one means it.
+    """
+    texts = [
+        *(t for word in bank.words.values() for t in (word.word, word.plain, word.in_class or "")),
+        *bank.thesaurus.of_the_hall,
+    ]
+    said = (word for unit in units for word in unit.words)
+    return frozenset({word for text in texts for word in words_typed(text)} | {*said})
+
+
 def words_of_the_bank(bank: Bank) -> frozenset[str]:
     """The words of the bank's topics and thesaurus, whether or not a unit has them: no slips."""
     texts = [

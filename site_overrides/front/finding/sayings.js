@@ -22,7 +22,8 @@
     const many = found.units.length;
     const counted = many === 1 ? "1 unit" : `${many} units`;
     if (!found.exactly) {
-      lines.push(`No unit ${finding.listed(found.notMet)}.`, many ? `The nearest, by year, then minutes, then topic: ${counted}.` : "");
+      const others = found.otherYears ? ", of other years" : "";
+      lines.push(`No unit ${finding.listed(found.notMet)}.`, many ? `The nearest, by year, then minutes, then topic: ${counted}${others}.` : "");
     } else if (found.how === "near") {
       lines.push(`No unit is about ${finding.listed(typed)}. Near it: ${counted}.`);
     } else if (found.how === "said") {

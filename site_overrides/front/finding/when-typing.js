@@ -87,11 +87,13 @@
       const exact = pool.filter(({ unit }) => finding.has(allowed, unit) && fits(unit));
       const order = ask.words.length ? byTopicFirst(ask) : finding.byFit(data, ask);
       const nearest = [...pool].sort(finding.byFit(data, ask)).slice(0, 3);
+      const ofTheYear = finding.chosenUnits(data, { year: ask.years });
       return {
         how,
         pool: finding.setOf(pool.map(({ unit }) => unit)),
         units: exact.length ? exact.sort(order) : nearest,
         exactly: exact.length > 0,
+        otherYears: !exact.length && !nearest.some(({ unit }) => finding.has(ofTheYear, unit)),
         unknown: looked.filter((one) => !one.postings.size).map((one) => one.word),
         setRight: looked.flatMap((one) => one.setRight),
         notMet: notMet(ask),
@@ -106,10 +108,10 @@
     async function look(word) {
       const postings = finding.postingsOf(word, await partOf(word));
       if (postings.size) return { postings, setRight: [] };
-      const known = await finding.part("known", `${at}known.js`) ?? { found: "", only: "" };
-      // a word that the bank knows and no unit has is no slip
+      const known = await finding.part("known", `${at}known.js`) ?? { found: "", only: "", real: "" };
+      // a word that the bank knows, or that is English, is no slip
       const only = known.only.split(" ");
-      if (only.some((one) => finding.sameWord(word, one))) return { postings, setRight: [] };
+      if ([...only, ...known.real.split(" ")].some((one) => finding.sameWord(word, one))) return { postings, setRight: [] };
       const right = finding.setRight(word, [...known.found.split(" "), ...only]);
       const parts = await Promise.all(right.map(partOf));
       const all = new Map();
