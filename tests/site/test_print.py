@@ -54,6 +54,16 @@ DRAWN = """
   .map((one) => document.querySelector(one.getAttribute("href") || ":not(*)") || one)
   .map((one) => one.textContent).join("")
 """
+# Steps of which what is told again is shown, behind a dot, though all that it tells is hidden.
+LONE_DOTS = """
+(told) => {
+  const seen = (one) => one.checkVisibility();
+  for (const step of document.querySelectorAll(".step")) step.dataset.told = told;
+  return [...document.querySelectorAll(".shown .again")]
+    .filter((one) => seen(one) && ![...one.querySelectorAll("dl")].some(seen))
+    .map((one) => one.closest(".step").id);
+}
+"""
 
 
 @dataclass(frozen=True, slots=True)
@@ -210,6 +220,19 @@ def test_whatever_is_sounded_and_said_on_the_counts_is_printed(prints: dict[str,
         assert one.beats, path
         # a bold name of a part is followed by its words on paper as it is here
         assert [said for said in one.beats if not one.paper.side_of(said)] == [], path
+
+
+def test_what_a_step_does_not_tell_again_leaves_no_dot_on_paper(
+    browser: Browser, site: Path
+) -> None:
+    """An adviser read a lone dot under the step that joins two parts, and missed a line there."""
+    path = "units/rope-bridge/lesson-4.html"
+    with reader(browser, site) as at:
+        at.page.goto(address_of(site, path))
+        at.page.emulate_media(media="print")
+        assert at.page.locator(".shown .again").count() > 1
+        lone = {told: at.page.evaluate(LONE_DOTS, told) for told in range(6)}
+    assert lone == {told: [] for told in range(6)}
 
 
 def test_no_step_and_no_looking_and_talking_goes_on_over_the_end_of_a_side(
