@@ -33,11 +33,12 @@ _MOST_WORDS = 12
 _WORD = 40
 _LOOK = re.compile(r"(?P<who>.+?)\. (?P<they>They look at|They talk about) (?P<at>.+)\.")
 _SHORT_OF_TIME = re.compile(
-    r" (?=That (?:is steps? [\d, and]+: (?:it saves|they save)|saves) \w+ minutes?\b"
+    r" (?=That is (?:steps? [\d, and]+, )?\w+ minutes? of the plan\b"
+    r"|That (?:is steps? [\d, and]+: (?:it saves|they save)|saves) \w+ minutes?\b"
     r"|If you run short after that, "
     r"|If you know (?:it before you start|beforehand that time is short), take )"
 )
-"""What the page adds to the author's line on short time."""
+"""What the page adds to the author's line on short time, in this edition and before it."""
 _JOURNEY = re.compile(
     r".+ (?:is made and changed today|was made in lesson \d+ and is changed today"
     r"|is made today, and its .+ (?:is|are) also danced without the rest"

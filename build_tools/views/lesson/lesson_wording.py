@@ -247,11 +247,11 @@ def _left_out(lesson: Lesson, named: frozenset[int], meant: frozenset[int]) -> s
         return ""
     saved = minutes_in_words(sum(lesson.steps[n - 1].minutes for n in waits))
     if named.issuperset(waits):
-        return " " + _("That saves {minutes}.", minutes=saved)
+        return " " + _("That is {minutes} of the plan.", minutes=saved)
     numbers = listed([str(number) for number in waits])
     return " " + ngettext(
-        "That is step {steps}: it saves {minutes}.",
-        "That is steps {steps}: they save {minutes}.",
+        "That is step {steps}, {minutes} of the plan.",
+        "That is steps {steps}, {minutes} of the plan.",
         len(waits),
         steps=numbers,
         minutes=saved,

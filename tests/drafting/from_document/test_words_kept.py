@@ -52,6 +52,7 @@ LINES = st.one_of(
          "Half the class watched the other half. They talk about the tide.",
          "Never did lesson 2? Start here: Walk it.", "What it is for: to sink slowly",
          "You are short of time: Leave out two. That is step 2: it saves 4 minutes.",
+         "You are short of time: Leave out two. That is step 2, 4 minutes of the plan.",
          "Free to share and change under CC BY-SA 4.0 (creativecommons.org/licenses/by-sa/4.0)."]
     ),
 )  # fmt: skip

@@ -109,7 +109,7 @@ def test_short_of_time_names_what_to_leave_out_and_what_to_shorten_later() -> No
     unit = next(unit for unit in real_bank().units if unit.slug == "rock-pool")
     said = {line.label: line.words for line in trouble_lines(unit.lessons[1])}
     assert said["You are short of time"] == (
-        "Leave out exploring. That is step 3: it saves 5 minutes. If you run short after that, "
+        "Leave out exploring. That is step 3, 5 minutes of the plan. If you run short after that, "
         "take 3 minutes off step 4, 2 off step 5, 2 off step 6 and 1 off step 7."
     )
 
@@ -117,16 +117,16 @@ def test_short_of_time_names_what_to_leave_out_and_what_to_shorten_later() -> No
 @pytest.mark.parametrize(
     ("line", "expected"),
     [
-        ("Leave out step 3.", "Leave out step 3. That saves 5 minutes. If you run short after "
+        ("Leave out step 3.", "Leave out step 3. That is 5 minutes of the plan. If you run short after "
          "that, take 3 minutes off step 4, 2 off step 5, 2 off step 6 and 1 off step 7."),
-        ("Leave out steps 3 and 5.", "Leave out steps 3 and 5. That saves 11 minutes. If you run "
+        ("Leave out steps 3 and 5.", "Leave out steps 3 and 5. That is 11 minutes of the plan. If you run "
          "short after that, take 3 minutes off step 4, 2 off step 6 and 1 off step 7."),
-        ("Leave out step 5.", "Leave out step 5. That is steps 3 and 5: they save 11 minutes. If "
+        ("Leave out step 5.", "Leave out step 5. That is steps 3 and 5, 11 minutes of the plan. If "
          "you run short after that, take 3 minutes off step 4, 2 off step 6 and 1 off step 7."),
-        ("Do not leave out step 5.", "Do not leave out step 5. That is step 3: it saves 5 minutes. "
+        ("Do not leave out step 5.", "Do not leave out step 5. That is step 3, 5 minutes of the plan. "
          "If you run short after that, take 3 minutes off step 4, 2 off step 5, 2 off step 6 and 1 "
          "off step 7."),
-        ("In step 4, try it once.", "In step 4, try it once. That is step 3: it saves 5 minutes. "
+        ("In step 4, try it once.", "In step 4, try it once. That is step 3, 5 minutes of the plan. "
          "If you run short after that, take 2 minutes off step 5, 2 off step 6 and 1 off step 7."),
     ],
 )  # fmt: skip
