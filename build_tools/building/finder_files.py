@@ -8,6 +8,7 @@ it is shown. Only the last lies with the unit and changes with it alone.
 from __future__ import annotations
 
 import json
+import re
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
@@ -33,6 +34,8 @@ from build_tools.views.finding.words_typed import words_typed
 from build_tools.views.words.room_said import at_once_in_short
 
 FOLDER = "assets/find"
+_TO_ITS_SIZE = re.compile(r".*?\bmetres\b.*?\.(?= |$)", re.DOTALL)
+"""All sentences up to the one with metres in it."""
 
 
 def finder_files(bank: Bank, units: Sequence[Findable]) -> dict[str, bytes]:
@@ -46,7 +49,7 @@ def finder_files(bank: Bank, units: Sequence[Findable]) -> dict[str, bytes]:
         "slugs": [unit.slug for unit in units],
         "parts": " ".join(parts),
         "passedOver": _words(bank.thesaurus.passed_over),
-        "ofTheHall": _words(bank.thesaurus.of_the_hall),
+        "ofTheHall": _words(bank.thesaurus.ofthe_hall),
         "needs": [" ".join(_needs(unit)) for unit in units],
         "lists": [
             {"name": one.name, "asks": one.asks, "values": list(_values(units, one.name))}
@@ -80,7 +83,7 @@ def card_files(bank: Bank, unit: Unit, content: Path) -> dict[str, bytes]:
         "shows": card.shows,
         "strip": card.strip.svg,
         "lessons": len(card.lessons),
-        "hall": unit.space.hall,
+        "hall": the_hall(unit.space.hall),
         "halfHall": _in_half_a_hall(unit),
         "classroom": unit.space.classroom,
     }
@@ -91,6 +94,12 @@ def card_files(bank: Bank, unit: Unit, content: Path) -> dict[str, bytes]:
         data = lies_in(content / "units" / unit.slug, shown.file).read_bytes()
         files[at + small_name(shown)] = small_picture(shown.file, data)
     return files
+
+
+def the_hall(words: str) -> str:
+    """What is asked of a hall, as far as its size; what to do in a smaller one the lessons say."""
+    size = _TO_ITS_SIZE.match(words)
+    return size[0] if size else words
 
 
 def _words(texts: Sequence[str]) -> str:

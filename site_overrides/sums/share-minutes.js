@@ -39,10 +39,10 @@
     for (; spare > 0; spare -= 1) {
       const rises = (index, best) =>
         (2 * shares[index] + 1) * wanted(steps[best]) < (2 * shares[best] + 1) * wanted(steps[index]);
-      const full = ({ phase, minutes: planned }, index) =>
-        (talks[index]?.minutes >= talks[index]?.most || (FRAME.includes(phase) && shares[index] >= planned));
-      const open = [...shares.keys()].filter((index) => !full(steps[index], index));
-      const places = open.length ? open : [...shares.keys()];
+      const every = [...shares.keys()];
+      const unseated = every.filter((index) => !(talks[index]?.minutes >= talks[index]?.most));
+      const danced = unseated.filter((index) => !FRAME.includes(steps[index].phase) || shares[index] < steps[index].minutes);
+      const places = [danced, unseated, every].find((some) => some.length);
       const best = places.reduce((found, index) => (rises(index, found) ? index : found));
       shares[best] += 1;
       if (talks[best]) talks[best].minutes += 1;

@@ -12,6 +12,7 @@ import pytest
 import yaml
 from playwright.sync_api import Browser, Locator, Page
 
+from build_tools.building.finder_files import the_hall
 from build_tools.model.unit import SchoolYears
 from build_tools.pages.front.front import FEW
 from build_tools.pages.lesson.lesson import lesson_page
@@ -311,7 +312,7 @@ def test_a_room_says_how_each_unit_is_danced_there(front: Page) -> None:
     bank = real_bank()
     space = next(unit for unit in bank.units if unit.slug == "rock-pool").space
     half = "30 pupils dance in four teams, in turns."
-    ways = {"A hall": space.hall, "Half a hall": half, "A classroom": space.classroom}
+    ways = {"A hall": the_hall(space.hall), "Half a hall": half, "A classroom": space.classroom}
     for label, way in ways.items():
         front.get_by_label("Room").select_option(label=label)
         shown(front)

@@ -34,7 +34,8 @@ _TEAMS = (
     "Team 2: four pairs, 8. Team 3: four pairs, 8. One team at a time dances in the middle of the "
     "hall, always on the same spots. The others sit along the front. Those who sit keep up the "
     "chant, tapping softly. In teams: steps 1, 2, 3, 4, 5, 6 and 7. In all others everyone works "
-    "at once. Take a long wall as the front."
+    "at once. Take a long wall as the front. For each team to dance as often as planned, it needs "
+    "about 120 minutes."
 )
 """Stands for what is said of the teams of the day, as long as it gets."""
 _TURN = "team 1, then 2, then 3, then 4, 3 minutes each"

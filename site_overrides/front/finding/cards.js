@@ -18,8 +18,9 @@
     '</li>',
   ].join("");
 
-  // `unit` is what its card.js says; `lines` are why it is shown, and `fit` is carried to its lessons.
-  finding.cardOf = (unit, lines, fit) => {
+  // `unit` is what its card.js says; `lines` are why it is shown, `room` what it asks of the room that was chosen, which
+  // nobody has compared with the teacher's own; and `fit` is carried to its lessons.
+  finding.cardOf = (unit, lines, room, fit) => {
     const card = parsed(CARD, ".unit-card");
     const part = (name) => card.querySelector(`[data-card="${name}"]`);
     const at = (page) => `${unit.at}${page}${fit ? `#fit=${fit}` : ""}`;
@@ -37,9 +38,10 @@
     if (unit.language) card.lang = unit.language;
     const why = part("why");
     if (unit.language) why.lang = document.documentElement.lang;
-    for (const words of lines) {
+    for (const words of room ? [...lines, room] : lines) {
       const line = why.cloneNode();
       line.textContent = words;
+      line.classList.toggle("why", words !== room);
       why.before(line);
     }
     why.remove();

@@ -133,8 +133,7 @@
       const lines = [];
       if (!answer.exactly) lines.push(...whyNot(unit, ask, card));
       if (ask.minutes) lines.push(finding.fitSaid(data.needs[unit], ask.minutes));
-      if (ask.room) lines.push(card[ask.room]);
-      return finding.cardOf({ ...card, at: `units/${slug}/` }, lines, fitCode(ask));
+      return finding.cardOf({ ...card, at: `units/${slug}/` }, lines, ask.room && card[ask.room], fitCode(ask));
     }
 
     function fitCode(ask) {

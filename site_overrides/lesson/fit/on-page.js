@@ -28,7 +28,8 @@
         const first = !facts.slice(0, index).some((before) => before.grouping === one.grouping && before.halves === one.halves);
         step(facts, one, sittings, taught, first ? fit : null, room);
       });
-      teams.textContent = room ? bank.sums.hallToday(facts, room, Boolean(article.querySelector('[data-part="fit"]').dataset.room)) : "";
+      teams.textContent = room ? [bank.sums.hallToday(facts, room, Boolean(article.querySelector('[data-part="fit"]').dataset.room)),
+        form.asOften?.(facts, plan, room)].filter(Boolean).join(" ") : "";
       teams.hidden = !teams.textContent;
       bank.plansToday?.(article, room, fit);
       lessSpace(room);

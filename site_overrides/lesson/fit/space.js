@@ -38,6 +38,12 @@
       : gettext("For each team to dance as often as planned, the lesson needs about {needs}; you have {have}. So in these steps each team dances as often as its minutes allow, once at least; or give the lesson more than one time.", said))];
   }
 
+  // what the head of the lesson says of it: a teacher found out in a fold
+  form.asOften = (facts, plan, room) => {
+    const needs = room.found ? bank.sums.minutesInTeams(facts, room) : 0;
+    return needs > plan.minutes && gettext("For each team to dance as often as planned, it needs about {minutes}.", { minutes: bank.sums.minutes(needs) });
+  };
+
   // the front of a hall that is danced the other way round, where the page says which wall it is
   form.front = (article, room) => {
     const line = article.querySelector(".part-room p");
