@@ -49,7 +49,7 @@ def finder_files(bank: Bank, units: Sequence[Findable]) -> dict[str, bytes]:
         "slugs": [unit.slug for unit in units],
         "parts": " ".join(parts),
         "passedOver": _words(bank.thesaurus.passed_over),
-        "ofTheHall": _words(bank.thesaurus.ofthe_hall),
+        "ofTheHall": _words(bank.thesaurus.of_the_hall),
         "needs": [" ".join(_needs(unit)) for unit in units],
         "lists": [
             {"name": one.name, "asks": one.asks, "values": list(_values(units, one.name))}

@@ -76,6 +76,9 @@
     return made;
   }
 
+  // whether a step's own words say who is in which team: sixteen and fourteen, where halves would be fifteen
+  form.namesTeams = (step) => /\b(?:team|tîm) 1:/i.test(step.querySelector(".you")?.textContent);
+
   // with `fit`, pupils are in these groups for the first time, and their number is said
   function step(facts, one, sittings, taught, fit, room) {
     const element = form.step(one.number);
@@ -87,12 +90,12 @@
     put(time, taught ? then(times) : form.asWritten(time));
     const long = each ? gettext("{minutes} each time", { minutes: lasts[0] }) : then(lasts);
     put(minutes, taught ? long : form.asWritten(minutes));
-    const groups = bank.sums.groupsToday(facts, one, fit) || form.asWritten(grouping);
+    const into = element.querySelector(".into");
+    const groups = (!form.namesTeams(element) && bank.sums.groupsToday(facts, one, fit)) || form.asWritten(grouping);
     const turn = room && bank.sums.inTurns(one, form.shortest(sittings, one, taught), room);
     const tries = element.querySelector(".tries");
     if (tries) put(tries, taught && at.length ? bank.sums.minutes(bank.sums.toTry(at[0].minutes, turn)) : form.asWritten(tries));
     put(grouping, room ? bank.sums.groupsInTurns(groups, one, turn) : groups);
-    const into = element.querySelector(".into");
     if (!into) return;
     const now = room ? bank.sums.intoToday(form.asWritten(into), facts, one, turn, room) : form.asWritten(into);
     put(into, now === form.asWritten(into) ? now : gettext("say {into}", { into: now }));

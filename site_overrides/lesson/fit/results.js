@@ -93,6 +93,7 @@
   function halves({ halves: kind, number }, groupings, fit, step) {
     const { sums } = bank;
     const into = step.querySelector(".into");
+    if (form.namesTeams(step)) return gettext("The step says who is in which team.");
     if (kind === "in each group") return gettext("As step {number} has it: {into}", { number, into: form.asWritten(into) });
     const two = sums.halvesToday(groupings, fit.dancing);
     const [one, other] = two.map((sizes, n) => sums.floor.teamInWords(n + 1, sizes));
