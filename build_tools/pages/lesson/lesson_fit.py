@@ -11,7 +11,7 @@ from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.movement.watchers import Watchers, watchers
 from build_tools.page_words.words import N_, _
 from build_tools.paths.hall import KNOWN_HALLS
-from build_tools.views.dance.recommended_metres import halls_source, recommended_least
+from build_tools.views.dance.recommended_metres import recommended_least
 from build_tools.views.lesson.odd_groups_said import odd_groups_said
 from build_tools.views.words.punctuation import sentence
 
@@ -58,8 +58,6 @@ class FitView:
     halls: str
     """The metres along the front, and from front to back, of a hall, half a hall and a
     classroom, for scripts."""
-    halls_source: str
-    """Where the sizes of a hall and a classroom come from."""
     odd: str
     """What a group of another size does, by grouping and size, for scripts."""
     room: str | None
@@ -89,7 +87,6 @@ def fit_view(unit: Unit, lesson: Lesson) -> FitView:
         pupils=str(USUAL_CLASS),
         least=str(recommended_least(unit.years)),
         halls=_data({name: [one.width, one.depth] for name, one in KNOWN_HALLS.items()}),
-        halls_source=halls_source(),
         odd=_data(odd_groups_said(unit, lesson)),
         room=lesson.change.get("room"),
         half=sentence(unit.space.half_hall),

@@ -8,22 +8,12 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from build_tools.model.unit import SchoolYears
-from build_tools.page_words.words import _
 
 PRIMARY, SECONDARY = 3, 5
 SOURCE = "One Dance UK, as restated in print: at least 3 m² a pupil in primary, 5 m² in secondary"
 HALLS = {"full": 140, "half": 70, "classroom": 54}
-"""Square metres; half is half of the full hall."""
-
-
-def halls_source() -> str:
-    """Where the sizes of a hall and a classroom come from, as a sentence."""
-    return _(
-        "A hall of {hall} m² and a classroom of {classroom} m² are those of one county’s brief "
-        "for a primary school (Oxfordshire County Council, 2007).",
-        hall=HALLS["full"],
-        classroom=HALLS["classroom"],
-    )
+"""Square metres; half is half of the full hall. Those of one county's brief for a primary school
+(Oxfordshire County Council, 2007), as `site_overrides/lesson/fit/space.js` says."""
 
 
 def recommended_least(years: Iterable[SchoolYears]) -> int:

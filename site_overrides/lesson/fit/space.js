@@ -79,9 +79,17 @@
     if (changes.length && (room ? !room.found : !each.enough)) parts.push(make("ul", "", ...changes.map((words) => make("li", words))));
     if (room) parts.push(...tape(facts, room));
     if (fit.space.endsWith("s")) parts.push(make("p.quiet", gettext("A big step is taken as 1 metre.")));
-    else if (!fit.space.endsWith("m")) parts.push(make("p.quiet", `${said.source} ${gettext("Yours may differ: pace it to be sure.")}`));
+    else if (!fit.space.endsWith("m")) parts.push(make("p.quiet", `${whose(JSON.parse(said.halls))} ${gettext("Yours may differ: pace it to be sure.")}`));
     return parts;
   };
+
+  // where the sizes of a hall and a classroom come from
+  function whose({ full, classroom }) {
+    return gettext(
+      "A hall of {hall} m² and a classroom of {classroom} m² are those of one county’s brief for a primary school (Oxfordshire County Council, 2007).",
+      { hall: full[0] * full[1], classroom: classroom[0] * classroom[1] },
+    );
+  }
 
   const marked = (facts, room) => bank.sums.floor.tape(bank.danceOnFloor, room, facts.flatMap(({ parts }) => parts));
 
