@@ -10,7 +10,6 @@ from build_tools.model.unit import Unit
 from build_tools.movement.class_groups import USUAL_CLASS
 from build_tools.movement.watchers import Watchers, watchers
 from build_tools.page_words.words import N_, _
-from build_tools.paths.hall import KNOWN_HALLS
 from build_tools.views.dance.recommended_metres import recommended_least
 from build_tools.views.lesson.odd_groups_said import odd_groups_said
 from build_tools.views.words.punctuation import sentence
@@ -55,17 +54,10 @@ class FitView:
     """For how many the lesson is planned."""
     least: str
     """The square metres recommended for each pupil."""
-    halls: str
-    """The metres along the front, and from front to back, of a hall, half a hall and a
-    classroom, for scripts."""
     odd: str
     """What a group of another size does, by grouping and size, for scripts."""
     room: str | None
     """The lesson's line on using the room in another way."""
-    half: str
-    """How the unit is danced in half a hall, in its author's words."""
-    classroom: str
-    """How it is danced in a classroom."""
     front: str
     """Where the front of the dance is."""
     sits: str | None
@@ -86,11 +78,8 @@ def fit_view(unit: Unit, lesson: Lesson) -> FitView:
     return FitView(
         pupils=str(USUAL_CLASS),
         least=str(recommended_least(unit.years)),
-        halls=_data({name: [one.width, one.depth] for name, one in KNOWN_HALLS.items()}),
         odd=_data(odd_groups_said(unit, lesson)),
         room=lesson.change.get("room"),
-        half=sentence(unit.space.half_hall),
-        classroom=sentence(unit.space.classroom),
         front=sentence(unit.dance.front),
         sits=_(sits) if sits else None,
         facing=_(looked_at) if looked_at else None,

@@ -59,7 +59,7 @@
     const { make } = form;
     const least = Number(said.least);
     const recommended = gettext("Recommended: {least} m² each; the page on safety says by whom.", { least });
-    const metres = bank.sums.squareMetres(fit.space, JSON.parse(said.halls));
+    const metres = bank.sums.squareMetres(fit.space, bank.danceOnFloor.halls);
     if (metres === null) {
       const needs = gettext("{least} m² for each of {pupils} is {metres} m².",
         { least, pupils: fit.dancing, metres: fit.dancing * least });
@@ -71,15 +71,16 @@
     const room = bank.sums.roomToday(fit);
     const has = gettext("{each} for each pupil, with {pupils} on {metres} m².", { each: each.each, pupils: fit.dancing, metres });
     parts.push(make("p", `${has} ${recommended}`));
-    const own = { half: said.half, classroom: said.classroom }[fit.space];
+    const own = bank.danceOnFloor?.own[fit.space];
     const changes = [own && gettext("In this unit: {words}", { words: own }),
       said.room && gettext("In this lesson: {words}", { words: said.room })].filter(Boolean);
     if (room) parts.push(...inThisHall(facts, plan, fit, room, changes.length > 0));
-    // the author's own ways are for a hall in which nothing else is found: two ways at once would be one too many
-    if (changes.length && (room ? !room.found : !each.enough)) parts.push(make("ul", "", ...changes.map((words) => make("li", words))));
+    // the author's own ways are for a classroom, and for a hall in which nothing else is found: two ways at once would be
+    // one too many
+    if (changes.length && (fit.space === "classroom" || (room ? !room.found : !each.enough))) parts.push(make("ul", "", ...changes.map((words) => make("li", words))));
     if (room) parts.push(...tape(facts, room));
     if (fit.space.endsWith("s")) parts.push(make("p.quiet", gettext("A big step is taken as 1 metre.")));
-    else if (!fit.space.endsWith("m")) parts.push(make("p.quiet", `${whose(JSON.parse(said.halls))} ${gettext("Yours may differ: pace it to be sure.")}`));
+    else if (!fit.space.endsWith("m")) parts.push(make("p.quiet", `${whose(bank.danceOnFloor.halls)} ${gettext("Yours may differ: pace it to be sure.")}`));
     return parts;
   };
 
