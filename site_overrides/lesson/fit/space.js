@@ -57,6 +57,7 @@
 
   form.space = (facts, plan, fit, said) => {
     const { make } = form;
+    if (!bank.danceOnFloor) return []; // the unit's own comes after this script
     const least = Number(said.least);
     const recommended = gettext("Recommended: {least} m² each; the page on safety says by whom.", { least });
     const metres = bank.sums.squareMetres(fit.space, bank.danceOnFloor.halls);
@@ -71,7 +72,7 @@
     const room = bank.sums.roomToday(fit);
     const has = gettext("{each} for each pupil, with {pupils} on {metres} m².", { each: each.each, pupils: fit.dancing, metres });
     parts.push(make("p", `${has} ${recommended}`));
-    const own = bank.danceOnFloor?.own[fit.space];
+    const own = bank.danceOnFloor.own[fit.space];
     const changes = [own && gettext("In this unit: {words}", { words: own }),
       said.room && gettext("In this lesson: {words}", { words: said.room })].filter(Boolean);
     if (room) parts.push(...inThisHall(facts, plan, fit, room, changes.length > 0));
