@@ -50,10 +50,12 @@
     });
   }
 
-  // what is new in a step and its own two sides do not tell: its moves, who is left over, who dances what
+  // what is new in a step and its own two sides do not tell: its moves, who is left over, who dances what; of a draft not
+  // what its author has still to write
   function untold(step) {
     return [1, 2, 3].filter((level) => level > step.dataset.told)
-      .flatMap((level) => [...step.querySelectorAll(`:scope > .shown > .told-${level}`)]).map((one) => one.cloneNode(true));
+      .flatMap((level) => [...step.querySelectorAll(`:scope > .shown > .told-${level}`)])
+      .filter((one) => !one.textContent.includes("✎")).map((one) => one.cloneNode(true));
   }
 
   // what is read before the lesson, and has made room for the moves
