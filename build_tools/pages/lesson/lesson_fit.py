@@ -39,11 +39,7 @@ _SIT: dict[Watchers, str] = {
         "in, and the dancers have the floor round them."
     ),
 }
-_FACING = {
-    "partner": N_("Watchers sit with their feet in, facing the partner they look at."),
-    "another pair": N_("Watchers sit with their feet in, facing the pair they look at."),
-    "another group": N_("Watchers sit with their feet in, facing the group they look at."),
-}
+_FACING = {"partner": "partner", "another pair": "pair", "another group": "group"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,7 +59,7 @@ class FitView:
     sits: str | None
     """Where watchers sit, where it is not along the front."""
     facing: str | None
-    """Where they sit for looking and talking, where each looks at one partner, pair or group."""
+    """Whom each looks at for looking and talking, where that is one partner, pair or group."""
 
 
 def _data(value: object) -> str:
@@ -82,5 +78,5 @@ def fit_view(unit: Unit, lesson: Lesson) -> FitView:
         room=lesson.change.get("room"),
         front=sentence(unit.dance.front),
         sits=_(sits) if sits else None,
-        facing=_(looked_at) if looked_at else None,
+        facing=looked_at,
     )

@@ -9,6 +9,12 @@
 
   const LOOKS = /\b(?:look|watch|listen)(?:ers?)? (?:out )?for\b|\b(?:edrych|gwylio|gwrando) am\b/i; // what, says the step
 
+  const FACING = {
+    partner: gettext("Watchers sit with their feet in, facing the partner they look at."),
+    pair: gettext("Watchers sit with their feet in, facing the pair they look at."),
+    group: gettext("Watchers sit with their feet in, facing the group they look at."),
+  };
+
   form.results = (facts, plan, fit, said) => [
     ...minutes(facts, plan, fit),
     ...groups(facts, plan, fit, said),
@@ -169,7 +175,7 @@
 
   function where(shown, closing, said) {
     if (!shown.where) return "";
-    if (closing && said.facing) return said.facing;
+    if (closing && said.facing) return FACING[said.facing];
     const own = bank.danceOnFloor?.waiting?.where; // as the unit says of those who do not dance
     if (own) return gettext("Those who watch sit {where}.", { where: own });
     const front = said.front.charAt(0).toLowerCase() + said.front.slice(1);
