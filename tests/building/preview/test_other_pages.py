@@ -154,6 +154,8 @@ def test_its_own_page_follows_the_author(
     (tmp_path / "site" / "index.html").write_text(PAGE.replace(SECRET_WORDS, "calm"))
     state.rebuilt()
     expect(page.locator("#words")).to_have_text("calm")
+    # its words are there before its script, which would not come any more
+    expect(box).to_be_attached()
     assert said == []
     preview.stop()
     expect(box).to_contain_text("`watch` has ended")
