@@ -108,7 +108,7 @@
     const rows = own || wanted(facts, room) ? marked(facts, room) : [];
     if (!rows.length) return;
     const measures = form.make("span.on-screen", `${gettext("From middle to middle:")} ${rows.join(" ")}`);
-    const thing = form.make(own ? "li.on-screen" : "li", own ? "" : `${gettext("Tape or chalk, for the marks in this hall")}. `, measures);
+    const thing = form.make(own ? "li.on-screen" : "li", own ? `${gettext("Tape for this hall.")} ` : `${gettext("Tape or chalk, for the marks in this hall")}. `, measures);
     thing.dataset.marks = measures.textContent;
     list.append(thing);
   };
