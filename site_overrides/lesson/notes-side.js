@@ -18,9 +18,9 @@
     const notes = article.querySelector("section.notes");
     const inTurns = article.querySelector(IN_TURNS) ? ", .off-in-turns" : "";
     const before = [...article.querySelectorAll(`:is(.before, .tail) > :is(.off-paper${inTurns})`)].map(aside);
-    const besides = before.reduce((sum, one) => sum + lines(one) + 1, notes ? lines(notes) : 0);
     const tape = article.querySelector("[data-marks]");
     if (tape) before.unshift(element("section", element("h3", gettext("Tape for this hall.")), element("p", tape.dataset.marks)));
+    const besides = before.reduce((sum, one) => sum + lines(one) + 1, notes ? lines(notes) : 0);
     const steps = withFloor([...article.querySelectorAll(".step")], besides).filter(Boolean);
     if (!steps.length && !notes && !before.length) return null;
     const { lesson } = article.dataset;
